@@ -1,0 +1,20 @@
+/** Where a figure comes from. Each result lists the ids it rests on; the catalogue is served as a reference table. */
+import { acousticSources } from './sources/acoustic.ts'
+import { buildSources } from './sources/build.ts'
+import { electricalSources } from './sources/electrical.ts'
+
+/**
+ * How the source is known. A weaker mark is never upgraded.
+ * `read`: text seen; `second-hand`: quoted in another text that was seen; `from memory`: recalled, not read;
+ * `derived`: follows from stated equations; `practice`: common practice, no source; `ours`: an engineering choice of this service.
+ */
+export type SourceStatus = 'read' | 'second-hand' | 'from memory' | 'derived' | 'practice' | 'ours'
+
+export interface Source {
+  readonly title: string
+  readonly status: SourceStatus
+}
+export type SourceList = Readonly<Record<string, Source>>
+
+export const sources = { ...acousticSources, ...buildSources, ...electricalSources } as const satisfies SourceList
+export type SourceId = keyof typeof sources

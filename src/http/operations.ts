@@ -1,0 +1,5 @@
+/** Every calculation the service offers, in the order of the job. */
+import type { Operation } from './operation.ts'
+import { wireCoils } from './routes/coil-wiring.ts'
+
+export const operations: readonly Operation[] = [wireCoils]

@@ -1,0 +1,60 @@
+/** openapi.yaml, the routes and the catalogues say the same, and every example is what the service answers. */
+import { readFileSync } from 'node:fs'
+import { Ajv2020 } from 'ajv/dist/2020.js'
+import { describe, expect, it } from 'vitest'
+import { parse } from 'yaml'
+import { operations } from '../src/http/operations.ts'
+import { contractTexts } from '../src/http/plugins/contract.ts'
+import { version } from '../src/http/version.ts'
+import { post, testApp } from './support/call.ts'
+
+const root = new URL('..', import.meta.url)
+const committed = parse(readFileSync(new URL('openapi.yaml', root), 'utf8'))
+
+/** The committed document itself is the schema; nothing of the service takes part in the judgement. */
+const judge = new Ajv2020({ strict: false, allErrors: true })
+judge.addSchema(committed, 'openapi')
+const escaped = (text: string) => text.replaceAll('~', '~0').replaceAll('/', '~1')
+
+function contractFaults(path: string, status: number, mediaType: string, body: unknown): unknown {
+  const pointer = `openapi#/paths/${escaped(path)}/post/responses/${status}/content/${escaped(mediaType)}/schema`
+  const validate = judge.getSchema(pointer)
+  if (validate === undefined) return `nothing at ${pointer}`
+  return validate(body) ? [] : validate.errors
+}
+
+describe('contract', () => {
+  it('is committed as the code says', async () => {
+    const app = await testApp()
+    await app.ready()
+    expect(readFileSync(new URL('openapi.yaml', root), 'utf8') === contractTexts(app).yaml, 'run npm run openapi').toBe(
+      true
+    )
+  })
+
+  it('carries the version of the package', () => {
+    expect(JSON.parse(readFileSync(new URL('package.json', root), 'utf8')).version).toBe(version)
+  })
+
+  for (const { path, operationId, examples } of operations) {
+    for (const [name, { request }] of Object.entries(examples)) {
+      it(`${operationId} answers its example ${name} as the contract shows`, async () => {
+        const { status, body } = await post(path, request)
+        expect(status, JSON.stringify(body)).toBe(200)
+        expect(contractFaults(path, 200, 'application/json', body)).toEqual([])
+        expect(body).toEqual(committed.paths[path].post.responses[200].content['application/json'].examples[name].value)
+        const full = await post(`${path}?digits=full&basis=true`, request)
+        expect(contractFaults(path, 200, 'application/json', full.body)).toEqual([])
+      })
+    }
+
+    it(`${operationId} refuses an unknown field by name, as the contract describes refusals`, async () => {
+      const [example] = Object.values(examples)
+      const { status, type, body } = await post(path, { ...(example?.request as object), lenghtMm: 1 })
+      expect(status).toBe(400)
+      expect(type).toMatch(/^application\/problem\+json/)
+      expect(body.errors).toContainEqual(expect.objectContaining({ pointer: '/lenghtMm', code: 'unknown-field' }))
+      expect(contractFaults(path, 400, 'application/problem+json', body)).toEqual([])
+    })
+  }
+})
