@@ -1,4 +1,39 @@
 /** Sources of the acoustic rooms. */
 import type { SourceList } from '../source.ts'
 
-export const acousticSources = {} as const satisfies SourceList
+export const acousticSources = {
+  'butterworth-1930': {
+    title: 'S. Butterworth, On the theory of filter amplifiers, Wireless Engineer 7, 1930',
+    status: 'from memory'
+  },
+  'linkwitz-1976': {
+    title: 'S. H. Linkwitz, Active crossover networks for noncoincident drivers, JAES 24(1), 1976',
+    status: 'from memory'
+  },
+  'thomson-1949': {
+    title: 'W. E. Thomson, Delay networks having maximally flat frequency characteristics, Proc. IEE 96 III, 1949',
+    status: 'from memory'
+  },
+  'w3c-equalisers-2021': {
+    title: 'W3C, Audio EQ Cookbook, Working Group Note, 8 June 2021: analog prototypes of shelves and peaks',
+    status: 'second-hand'
+  },
+  'morse-ingard-1968': { title: 'P. M. Morse, K. U. Ingard, Theoretical Acoustics, 1968', status: 'from memory' },
+  'cabin-corner': {
+    title: 'Pressure in a sealed rigid cabin set equal to the half-space pressure at 1 m',
+    status: 'derived'
+  },
+  'cabin-shelf': {
+    title: 'Second-order corners that join pressure vessel, free radiation and leakage',
+    status: 'ours'
+  },
+  'stratman-1992': {
+    title: 'Stratman, SAE paper 920389, 1992: measured cabin transfer times the response of the woofer (abstract seen)',
+    status: 'second-hand'
+  },
+  'niosh-98-126': {
+    title: 'NIOSH, Criteria for a recommended standard: occupational noise exposure, publication 98-126, 1998',
+    status: 'second-hand'
+  },
+  'iec-61672': { title: 'IEC 61672-1, Electroacoustics - Sound level meters: A weighting', status: 'from memory' }
+} as const satisfies SourceList

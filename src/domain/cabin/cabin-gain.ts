@@ -1,0 +1,154 @@
+/** What the car adds at the seat: the pressure-vessel model, or a curve that was measured in it. */
+import type { Assumptions } from '../assume.ts'
+import { type Caution, caution } from '../caution.ts'
+import { DesignError } from '../design-error.ts'
+import type { Basis } from '../outcome.ts'
+import type { SourceId } from '../source.ts'
+import type { Cabin, CabinModel, MeasuredTransfer } from './cabin.ts'
+import { lowestModeHz, type PressureVessel, pressureVesselCornerHz, pressureVesselGainDb } from './pressure-vessel.ts'
+
+/** Judgement values of the model; none has a published source. */
+export const cabinDefaults = {
+  cornerQ: { value: 0.7, why: 'engineering choice: joins the pressure vessel to free radiation without a bump' },
+  leakQ: { value: 0.7, why: 'engineering choice: joins the leak without a bump' },
+  leakCornerHz: { value: 15, why: 'engineering choice: cars leak and flex below 8 to 25 Hz' },
+  /** Where the leak corner would let the gain go further, it is raised. */
+  maximumGainDb: 20,
+  uncertaintyDb: 6
+} as const
+
+export interface CabinGain {
+  readonly model: CabinModel
+  readonly gainDb: Float64Array
+  readonly cautions: readonly Caution[]
+  readonly sources: readonly SourceId[]
+  readonly basis: readonly Basis[]
+}
+
+/** Linear in decibel over the logarithm of the frequency, ends held. */
+export function measuredGainDb({ frequencyHz, gainDb }: MeasuredTransfer, at: number): number {
+  const above = frequencyHz.findIndex(frequency => frequency >= at)
+  const last = gainDb.length - 1
+  if (above === 0) return gainDb[0] ?? 0
+  if (above < 0) return gainDb[last] ?? 0
+  const [f0 = at, f1 = at] = [frequencyHz[above - 1], frequencyHz[above]]
+  const [g0 = 0, g1 = 0] = [gainDb[above - 1], gainDb[above]]
+  return g0 + ((g1 - g0) * Math.log(at / f0)) / Math.log(f1 / f0)
+}
+
+/** @throws DesignError `conflicting-input` */
+function requireSoundCurve({ frequencyHz, gainDb }: MeasuredTransfer): void {
+  if (frequencyHz.length !== gainDb.length) {
+    const detail = `The measured curve has ${frequencyHz.length} frequencies and ${gainDb.length} gains.`
+    throw new DesignError('conflicting-input', { field: 'cabin.measured.gainDb', detail })
+  }
+  const fault = frequencyHz.findIndex((frequency, index) => index > 0 && frequency <= (frequencyHz[index - 1] ?? 0))
+  if (fault > 0) {
+    const detail = `The frequencies of the measured curve must rise; number ${fault + 1} does not.`
+    throw new DesignError('conflicting-input', { field: `cabin.measured.frequencyHz[${fault}]`, detail })
+  }
+}
+
+function fromMeasurement(cabin: Cabin, measured: MeasuredTransfer, frequenciesHz: Float64Array): CabinGain {
+  const modelFields = ['volumeM3', 'lengthM', 'cornerQ', 'leakCornerHz', 'leakQ'] as const
+  const given = modelFields.filter(field => cabin[field] !== undefined)
+  const [first] = given
+  if (first !== undefined) {
+    const detail = 'A measured curve takes the place of the cabin model; give one of them.'
+    throw new DesignError('conflicting-input', { field: `cabin.${first}`, detail })
+  }
+  requireSoundCurve(measured)
+  const lowest = measured.frequencyHz[0] ?? 0
+  const highest = measured.frequencyHz.at(-1) ?? 0
+  const outside = frequenciesHz.some(frequency => frequency < lowest || frequency > highest)
+  const message = `The measured cabin curve runs from ${lowest} Hz to ${highest} Hz; beyond its ends its last values are held.`
+  const place = { at: 'cabin.measured.frequencyHz', figures: { measuredFromHz: lowest, measuredToHz: highest } }
+  return {
+    model: { model: 'measured', uncertaintyDb: 0 },
+    gainDb: frequenciesHz.map(frequency => measuredGainDb(measured, frequency)),
+    cautions: outside ? [caution('cabin-curve-held', message, place)] : [],
+    sources: ['stratman-1992'],
+    basis: []
+  }
+}
+
+function cornerOf(cabin: Cabin, soundSpeedMPerS: number): number {
+  if (cabin.volumeM3 !== undefined) return pressureVesselCornerHz(cabin.volumeM3, soundSpeedMPerS)
+  if (cabin.lengthM !== undefined) return lowestModeHz(cabin.lengthM, soundSpeedMPerS)
+  const detail = 'A cabin needs its volume, its length or a measured curve.'
+  throw new DesignError('missing-input', { field: 'cabin', detail })
+}
+
+function vesselOf(cabin: Cabin, cornerHz: number, assume: Assumptions): PressureVessel {
+  const { cornerQ, leakQ, leakCornerHz, maximumGainDb } = cabinDefaults
+  const capped = cornerHz / 10 ** (maximumGainDb / 40)
+  const leak =
+    capped > leakCornerHz.value
+      ? {
+          value: capped,
+          why: `engineering choice: holds the gain to ${maximumGainDb} dB, the most that cars usually show`
+        }
+      : leakCornerHz
+  return {
+    cornerHz,
+    cornerQ: assume.or(cabin.cornerQ, 'cabin.cornerQ', cornerQ.value, cornerQ.why),
+    leakQ: assume.or(cabin.leakQ, 'cabin.leakQ', leakQ.value, leakQ.why),
+    leakCornerHz: assume.or(cabin.leakCornerHz, 'cabin.leakCornerHz', leak.value, leak.why)
+  }
+}
+
+function modelCautions(vessel: PressureVessel, modeHz: number | undefined, highestHz: number): readonly Caution[] {
+  const { uncertaintyDb } = cabinDefaults
+  const doubt = caution(
+    'cabin-model',
+    `The level at the seat comes from a model of the cabin and is within about ±${uncertaintyDb} dB; a curve measured in the car is better.`,
+    { at: 'cabin', figures: { uncertaintyDb, cornerHz: vessel.cornerHz, leakCornerHz: vessel.leakCornerHz } }
+  )
+  const limitHz = modeHz ?? vessel.cornerHz
+  if (highestHz <= limitHz) return [doubt]
+  const message = `Above ${limitHz.toFixed(0)} Hz the cabin has standing waves, which the model leaves out: the seat can lie 10 dB off the curve.`
+  return [doubt, caution('cabin-modes', message, { at: 'cabin', figures: { limitHz, highestHz } })]
+}
+
+function cornerBasis(cabin: Cabin, soundSpeedMPerS: number, cornerHz: number): Basis {
+  const c = { symbol: 'c', value: soundSpeedMPerS, unit: 'm/s' }
+  const by = { quantity: 'cabin.cornerHz', value: cornerHz, unit: 'Hz' }
+  if (cabin.volumeM3 === undefined) {
+    const inputs = [c, { symbol: 'L', value: cabin.lengthM ?? 0, unit: 'm' }]
+    return { ...by, formula: 'c/(2*L)', inputs, source: 'morse-ingard-1968' }
+  }
+  const inputs = [c, { symbol: 'r', value: 1, unit: 'm' }, { symbol: 'V', value: cabin.volumeM3, unit: 'm3' }]
+  return { ...by, formula: 'c/(2*pi)*sqrt(2*pi*r/V)', inputs, source: 'cabin-corner' }
+}
+
+/**
+ * Gain at the seat over half space at 1 m, for each frequency.
+ *
+ * @throws DesignError `missing-input`, `conflicting-input`
+ */
+export function cabinGain(
+  cabin: Cabin,
+  soundSpeedMPerS: number,
+  frequenciesHz: Float64Array,
+  assume: Assumptions
+): CabinGain {
+  if (cabin.measured !== undefined) return fromMeasurement(cabin, cabin.measured, frequenciesHz)
+  const cornerHz = cornerOf(cabin, soundSpeedMPerS)
+  const vessel = vesselOf(cabin, cornerHz, assume)
+  if (vessel.leakCornerHz >= cornerHz) {
+    const detail = `The leak corner must lie below the corner of the cabin, ${cornerHz.toFixed(1)} Hz.`
+    const bound = { value: vessel.leakCornerHz, maximum: cornerHz, unit: 'Hz', detail }
+    throw new DesignError('out-of-range', { field: 'cabin.leakCornerHz', ...bound })
+  }
+  const modeHz = cabin.lengthM === undefined ? undefined : lowestModeHz(cabin.lengthM, soundSpeedMPerS)
+  const highestHz = frequenciesHz.reduce((highest, frequency) => Math.max(highest, frequency), 0)
+  const { uncertaintyDb } = cabinDefaults
+  const mode = modeHz === undefined ? {} : { lowestModeHz: modeHz }
+  return {
+    model: { model: 'pressure-vessel', cornerHz, leakCornerHz: vessel.leakCornerHz, ...mode, uncertaintyDb },
+    gainDb: frequenciesHz.map(frequency => pressureVesselGainDb(vessel, frequency)),
+    cautions: modelCautions(vessel, modeHz, highestHz),
+    sources: ['cabin-corner', 'morse-ingard-1968', 'cabin-shelf'],
+    basis: [cornerBasis(cabin, soundSpeedMPerS, cornerHz)]
+  }
+}

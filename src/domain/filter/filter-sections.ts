@@ -1,0 +1,88 @@
+/** Filters of a chain as first- and second-order sections. */
+import { DesignError } from '../design-error.ts'
+import { besselPoles } from './bessel.ts'
+import { butterworthPoles, linkwitzRileyPoles } from './butterworth.ts'
+import type { Filter, FilterSection, PassFilter, PeakingFilter, PrototypePole, ShelfFilter } from './filter.ts'
+
+const prototypes: Readonly<Record<PassFilter['family'], (filter: PassFilter) => readonly PrototypePole[]>> = {
+  butterworth: ({ order }) => butterworthPoles(order),
+  'linkwitz-riley': ({ order }) => linkwitzRileyPoles(order),
+  bessel: ({ order }) => besselPoles(order),
+  'chosen-q': ({ q }) => [{ corner: 1, ...(q === undefined ? {} : { q }) }]
+}
+
+/** A shelf without a Q is as steep as it can be without overshoot. */
+export const SHELF_Q = Math.SQRT1_2
+
+/** @throws DesignError `conflicting-input`, `missing-input` */
+function requireSound({ family, order, q }: PassFilter, field: string): void {
+  if (family === 'linkwitz-riley' && order % 2 === 1) {
+    const detail = `A Linkwitz-Riley filter has an even order; ${order} is odd.`
+    throw new DesignError('conflicting-input', { field: `${field}.order`, value: order, unit: '1', detail })
+  }
+  if (family === 'chosen-q' && order !== 2) {
+    const detail = `A filter of chosen Q has order 2, not ${order}.`
+    throw new DesignError('conflicting-input', { field: `${field}.order`, value: order, unit: '1', detail })
+  }
+  if (family === 'chosen-q' && q === undefined) {
+    throw new DesignError('missing-input', { field: `${field}.q`, detail: 'The family chosen-q needs its q.' })
+  }
+  if (family !== 'chosen-q' && q !== undefined) {
+    const detail = `The family ${family} fixes the Q of its sections; leave q out or choose chosen-q.`
+    throw new DesignError('conflicting-input', { field: `${field}.q`, value: q, unit: '1', detail })
+  }
+}
+
+/** A high-pass is its low-pass with s → 1/s: each pole moves to the inverse of its place and keeps its Q. */
+function passSections(filter: PassFilter): readonly FilterSection[] {
+  const high = filter.kind === 'high-pass'
+  return prototypes[filter.family](filter).map(({ corner, q }) => ({
+    cornerHz: high ? filter.cornerHz / corner : filter.cornerHz * corner,
+    numerator: high ? (q === undefined ? [0, 1, 0] : [0, 0, 1]) : [1, 0, 0],
+    denominator: q === undefined ? [1, 1, 0] : [1, 1 / q, 1]
+  }))
+}
+
+/**
+ * Shelving equaliser, half of the gain in decibel at the corner.
+ *
+ *   low  H = A (s² + (√A/Q)s + A)/(A s² + (√A/Q)s + 1),  A = 10^(dB/40);  high: s → 1/s
+ *
+ * @source W3C, Audio EQ Cookbook, Working Group Note, 2021: analog prototypes
+ */
+function shelfSection({ kind, cornerHz, gainDb, q = SHELF_Q }: ShelfFilter): FilterSection {
+  const a = 10 ** (gainDb / 40)
+  const slope = Math.sqrt(a) / q
+  const high = kind === 'high-shelf'
+  return {
+    cornerHz,
+    numerator: high ? [a, a * slope, a * a] : [a * a, a * slope, a],
+    denominator: high ? [a, slope, 1] : [1, slope, a]
+  }
+}
+
+/**
+ * Peaking equaliser; a cut is the inverse of the boost.
+ *
+ *   H = (s² + (A/Q)s + 1)/(s² + s/(A Q) + 1),  A = 10^(dB/40)
+ *
+ * @source W3C, Audio EQ Cookbook, Working Group Note, 2021: analog prototypes
+ */
+function peakingSection({ centreHz, gainDb, q }: PeakingFilter): FilterSection {
+  const a = 10 ** (gainDb / 40)
+  return { cornerHz: centreHz, numerator: [1, a / q, 1], denominator: [1, 1 / (a * q), 1] }
+}
+
+/**
+ * @param filters  in any order: the chain is linear
+ * @param field    path of the list in the request
+ * @throws DesignError `conflicting-input`, `missing-input` where family, order and Q do not go together
+ */
+export function filterSections(filters: readonly Filter[], field: string): readonly FilterSection[] {
+  return filters.flatMap((filter, index) => {
+    if (filter.kind === 'peaking') return [peakingSection(filter)]
+    if ('gainDb' in filter) return [shelfSection(filter)]
+    requireSound(filter, `${field}[${index}]`)
+    return passSections(filter)
+  })
+}
