@@ -8,7 +8,9 @@ export const designErrorCodes = {
   'missing-input': 'The inputs given do not determine what was asked for.',
   'conflicting-input': 'Two inputs exclude or contradict each other.',
   'no-solution': 'The inputs are valid, but no design satisfies them.',
-  'unknown-designation': 'A designation names no member of its published series.'
+  'unknown-designation': 'A designation names no member of its published series.',
+  'insulation-below-ambient': 'The insulation of a cable may not get as hot as the place it lies in.',
+  'fuse-voltage': 'A fuse is rated for less than the voltage it would have to break.'
 } as const
 
 export type DesignErrorCode = keyof typeof designErrorCodes

@@ -37,6 +37,16 @@ const designProblems: Record<DesignErrorCode, ProblemKind> = {
     status: 422,
     title: 'Unknown designation',
     meaning: 'A designation is not in its published series; the reference tables list them.'
+  },
+  'insulation-below-ambient': {
+    status: 422,
+    title: 'Insulation below ambient',
+    meaning: 'Cable insulation of this class may carry no current in surroundings this hot.'
+  },
+  'fuse-voltage': {
+    status: 422,
+    title: 'Fuse below system voltage',
+    meaning: 'A fuse that may only break a lower voltage would not put out the arc.'
   }
 }
 
