@@ -13,7 +13,7 @@ const packages: Record<string, RegExp> = {
   documents: /^(d3-(scale|shape)|pdfmake|@tarikjabiri\/dxf|node:(module|path|fs|url))(\/|$)/,
   http: /^(fastify|@fastify\/[a-z-]+|typebox|ajv|ajv-formats|yaml|piscina|prom-client|node:[a-z_/]+)(\/|$)/,
   'app.ts': /^(fastify|@fastify\/[a-z-]+)$/,
-  'main.ts': /^(node:[a-z]+|pino)$/
+  'main.ts': /^(node:[a-z/]+|pino)$/
 }
 
 /** Domain rooms and the rooms each may import. Loose files of the domain are open to all. */
@@ -40,7 +40,7 @@ const doors: Record<string, readonly string[]> = {
 function violations(file: string, text: string): string[] {
   const place = (name: string) => path.relative(src, name).split(path.sep)
   const [layer = '', room = ''] = place(file)
-  return [...text.matchAll(/\bfrom\s+['"]([^'"]+)['"]|\bimport\s*\(?\s*['"]([^'"]+)['"]/g)].flatMap(match => {
+  return [...text.matchAll(/\bfrom\s+['"]([^'"\n]+)['"]|\bimport\s*\(?\s*['"]([^'"\n]+)['"]/g)].flatMap(match => {
     const target = match[1] ?? match[2] ?? ''
     const complaint = [`${path.relative(src, file)} may not import ${target}`]
     if (!target.startsWith('.')) return packages[layer]?.test(target) ? [] : complaint

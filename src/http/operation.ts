@@ -3,6 +3,7 @@
  * plan's parts all go through this record, so that none of them can differ from another.
  */
 import type { Static, TObject, TSchema } from 'typebox'
+import type { CautionCode } from '../domain/caution.ts'
 import type { Outcome } from '../domain/outcome.ts'
 import { type Digits, jsonWriter } from './json-writer.ts'
 import type { JsonSchema } from './schemas/component.ts'
@@ -31,38 +32,79 @@ export interface OperationText {
 export interface AnswerOptions {
   readonly digits: Digits
   readonly basis: boolean
+  /** Media type of the form asked for; JSON where absent. */
+  readonly form?: string
+}
+
+export interface Answer {
+  readonly body: string | Uint8Array
+  /** For the counts of /metrics. */
+  readonly cautions: readonly CautionCode[]
+}
+
+/** Another form a result can leave in, chosen by the Accept header. */
+export interface FormText {
+  /** Bare type, e.g. `application/pdf`; text types leave in UTF-8. */
+  readonly mediaType: string
+  readonly description: string
+  /** Runs in a worker thread although the JSON form does not. */
+  readonly heavy?: boolean
+}
+
+interface Form<Body, Result> extends FormText {
+  readonly render: (
+    outcome: Outcome<Si<Result>>,
+    request: Si<Body>
+  ) => string | Uint8Array | Promise<string | Uint8Array>
 }
 
 export interface Operation extends OperationText {
   readonly body: TObject
   readonly result: TSchema
   readonly answer: TSchema
-  /** From a validated request to the text of the answer. @throws DesignError */
+  readonly forms: readonly FormText[]
+  /** From a validated request to the text of the JSON answer. @throws DesignError */
   readonly answerText: (request: unknown, options: AnswerOptions) => string
+  /** From a validated request to the answer in the form asked for. @throws DesignError */
+  readonly run: (request: unknown, options: AnswerOptions) => Promise<Answer>
 }
 
 interface Definition<Body extends TObject, Result extends TSchema> extends OperationText {
   readonly body: Body
   readonly result: Result
   readonly compute: (request: Si<Static<Body>>) => Outcome<Si<Static<Result>>>
+  readonly forms?: readonly Form<Static<Body>, Static<Result>>[]
 }
 
-/** The answer component takes the result component's name with `Answer` for `Result`. */
+/** The answer component takes the operation's name with `Answer` behind it. */
 export function defineOperation<Body extends TObject, Result extends TSchema>({
   compute,
+  forms = [],
   ...definition
 }: Definition<Body, Result>): Operation {
-  const answer = answerOf(
-    `${definition.operationId[0]?.toUpperCase()}${definition.operationId.slice(1)}Answer`,
-    definition.result
-  )
+  const name = `${definition.operationId[0]?.toUpperCase()}${definition.operationId.slice(1)}Answer`
+  const answer = answerOf(name, definition.result)
   const write = jsonWriter(answer as JsonSchema)
+  const text = (outcome: Outcome<Si<Static<Result>>>, { digits, basis }: AnswerOptions) =>
+    write(wireOutcome(outcome, definition.body as JsonSchema, definition.result as JsonSchema, basis), digits)
   return {
     ...definition,
     answer,
-    answerText: (request, { digits, basis }) => {
-      const outcome = compute(toSi(request as Static<Body>))
-      return write(wireOutcome(outcome, definition.body as JsonSchema, definition.result as JsonSchema, basis), digits)
+    forms,
+    answerText: (request, options) => text(compute(toSi(request as Static<Body>)), options),
+    run: async (request, options) => {
+      const si = toSi(request as Static<Body>)
+      const outcome = compute(si)
+      const form = forms.find(({ mediaType }) => mediaType === options.form)
+      return {
+        body: form === undefined ? text(outcome, options) : await form.render(outcome, si),
+        cautions: outcome.cautions.map(({ code }) => code)
+      }
     }
   }
+}
+
+/** Whether the form asked for belongs in a worker thread. */
+export function isHeavy({ heavy = false, forms }: Operation, { form }: AnswerOptions): boolean {
+  return heavy || forms.some(({ mediaType, heavy: heavyForm }) => mediaType === form && heavyForm === true)
 }

@@ -59,7 +59,18 @@ const requestProblems = {
   'unreadable-body': {
     status: 400,
     title: 'Body is not JSON',
-    meaning: 'The body could not be read as one JSON text.'
+    meaning:
+      'The body could not be read as one JSON text, or readers would disagree about it: a name given twice, a number beyond double precision, nesting deeper than 16 levels.'
+  },
+  'malformed-http': {
+    status: 400,
+    title: 'Not HTTP',
+    meaning: 'The bytes on the connection are no HTTP request; the connection is closed.'
+  },
+  unauthorised: {
+    status: 401,
+    title: 'API key missing or unknown',
+    meaning: 'This service asks for a key; send it in the header X-Api-Key.'
   },
   'not-found': { status: 404, title: 'No such resource', meaning: 'Nothing lives at this path.' },
   'method-not-allowed': {
@@ -72,17 +83,32 @@ const requestProblems = {
     title: 'No acceptable form',
     meaning: 'The detail lists the media types this resource has.'
   },
+  'too-slow': {
+    status: 408,
+    title: 'Request too slow',
+    meaning: 'The request did not arrive in time; the connection is closed.'
+  },
   'body-too-large': { status: 413, title: 'Body too large', meaning: 'The body is larger than the service reads.' },
   'unsupported-media-type': {
     status: 415,
     title: 'Unsupported media type',
-    meaning: 'Bodies must be application/json.'
+    meaning: 'Bodies must be application/json, in UTF-8, not compressed.'
+  },
+  'headers-too-large': {
+    status: 431,
+    title: 'Headers too large',
+    meaning: 'The request line and headers are larger than the service reads.'
   },
   'too-many-requests': { status: 429, title: 'Too many requests', meaning: 'Wait as long as Retry-After says.' },
   internal: {
     status: 500,
     title: 'A fault of ours',
     meaning: 'The request met a defect of the service; the request id finds it in the log.'
+  },
+  'out-of-time': {
+    status: 503,
+    title: 'Out of time',
+    meaning: 'The calculation took longer than the service grants one call; ask for less or try again later.'
   },
   overloaded: { status: 503, title: 'Too busy', meaning: 'The service sheds load; wait as long as Retry-After says.' }
 } as const satisfies Record<string, ProblemKind>

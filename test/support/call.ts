@@ -5,7 +5,7 @@ import { buildApp } from '../../src/app.ts'
 let shared: Promise<FastifyInstance> | undefined
 
 export function testApp(): Promise<FastifyInstance> {
-  shared ??= buildApp()
+  shared ??= buildApp({ rateLimitMax: 0, eventLoopDelayMaxMs: 0 })
   return shared
 }
 

@@ -1,4 +1,4 @@
-/** A known path answers a wrong method with 405 and the list of right ones, never with 404. */
+/** A known path answers a wrong method with 405 and the list of right ones, never with 404; OPTIONS says them. */
 import type { FastifyInstance, HTTPMethods } from 'fastify'
 import { problem } from '../problem.ts'
 import { sendProblem } from './problems.ts'
@@ -19,11 +19,15 @@ export function watchMethods(app: FastifyInstance): Map<string, Set<string>> {
 export function refuseOtherMethods(app: FastifyInstance, methodsByUrl: ReadonlyMap<string, ReadonlySet<string>>): void {
   for (const [url, methods] of [...methodsByUrl]) {
     if (url.includes('*')) continue
-    const allow = [...methods, 'OPTIONS'].sort().join(', ')
+    const allow = [...new Set([...methods, 'OPTIONS'])].sort().join(', ')
+    const schema = { hide: true }
+    if (!methods.has('OPTIONS')) {
+      app.options(url, { schema }, (_request, reply) => reply.code(204).header('allow', allow).send())
+    }
     app.route({
       url,
       method: everyMethod.filter(method => !methods.has(method)),
-      schema: { hide: true },
+      schema,
       handler: (request, reply) =>
         sendProblem(request, reply.header('allow', allow), problem('method-not-allowed', `This path takes ${allow}.`))
     })

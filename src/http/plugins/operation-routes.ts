@@ -1,11 +1,14 @@
-/** Mounts the operations: schema, one call, the text of the answer. */
-import type { FastifyInstance } from 'fastify'
+/** Mounts the operations: schema, form, one call, the answer. */
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import Type from 'typebox'
-import type { AnswerOptions, Operation } from '../operation.ts'
+import { chooseForm } from '../negotiation.ts'
+import { type Answer, type AnswerOptions, isHeavy, type Operation } from '../operation.ts'
 import { problemKinds } from '../problem.ts'
+import { Refusal } from '../refusal.ts'
 import { ref } from '../schemas/component.ts'
 import { ProblemBody } from '../schemas/problem.ts'
 import { choice } from '../schemas/quantities.ts'
+import type { Work } from '../work/pool.ts'
 
 export const AnswerQuery = Type.Object(
   {
@@ -15,48 +18,103 @@ export const AnswerQuery = Type.Object(
   { additionalProperties: false }
 )
 
-export type AnswerText = (operation: Operation, request: unknown, options: AnswerOptions) => string | Promise<string>
+export interface AnswerQueryValues {
+  readonly digits?: AnswerOptions['digits']
+  readonly basis?: 'true' | 'false'
+}
 
-const refusals = Object.fromEntries(
-  [400, 413, 415, 422, 429, 500, 503].map(status => [
-    status,
-    {
-      description: Object.entries(problemKinds)
-        .filter(([, kind]) => kind.status === status)
-        .map(([code, kind]) => `\`${code}\`: ${kind.title}`)
-        .join('. '),
-      content: { 'application/problem+json': { schema: ref(ProblemBody) } }
-    }
-  ])
-)
+/** The answer of an operation, from this thread or a worker; ends when the client has gone. */
+export type AnswerCall = (
+  operation: Operation,
+  request: unknown,
+  options: AnswerOptions,
+  reply: FastifyReply
+) => Promise<Answer>
 
-export function registerOperations(
-  app: FastifyInstance,
-  operations: readonly Operation[],
-  answerText: AnswerText
-): void {
+/** Aborts when the connection closes before the answer has left. */
+export function clientGone({ raw }: FastifyReply): AbortSignal {
+  const gone = new AbortController()
+  raw.once('close', () => {
+    if (!raw.writableFinished) gone.abort()
+  })
+  return gone.signal
+}
+
+export function answerCall(work: Work): AnswerCall {
+  return (operation, request, options, reply) =>
+    isHeavy(operation, options)
+      ? work.run({ operationId: operation.operationId, request, options }, clientGone(reply))
+      : operation.run(request, options)
+}
+
+/** Problem answers of the contract by status. */
+export function refusals(...statuses: readonly number[]) {
+  return Object.fromEntries(
+    statuses.map(status => [
+      status,
+      {
+        description: Object.entries(problemKinds)
+          .filter(([, kind]) => kind.status === status)
+          .map(([code, kind]) => `\`${code}\`: ${kind.title}`)
+          .join('. '),
+        content: { 'application/problem+json': { schema: ref(ProblemBody) } }
+      }
+    ])
+  )
+}
+
+const mediaTypes = ({ forms }: Operation) => ['application/json', ...forms.map(({ mediaType }) => mediaType)]
+
+/** Text leaves in UTF-8 and says so; bytes say nothing of it. */
+export const contentType = (form: string) =>
+  /^(text\/|application\/json|application\/x-ndjson|image\/svg)/.test(form) ? `${form}; charset=utf-8` : form
+
+/** Chooses the form before a body is read. @throws Refusal 406 */
+export function negotiated(forms: readonly string[], { headers }: FastifyRequest, reply: FastifyReply): string {
+  if (forms.length > 1) reply.header('vary', 'Accept')
+  const form = chooseForm(headers.accept, forms)
+  if (form === undefined) throw new Refusal('not-acceptable', `This resource has ${forms.join(', ')}.`)
+  return form
+}
+
+function successOf({ answer, forms }: Operation) {
+  const others = forms.map(({ mediaType, description }) => [mediaType, { schema: { type: 'string', description } }])
+  return {
+    description: 'The result',
+    content: { 'application/json': { schema: ref(answer) }, ...Object.fromEntries(others) }
+  }
+}
+
+export function registerOperations(app: FastifyInstance, operations: readonly Operation[], answer: AnswerCall): void {
   for (const operation of operations) {
-    app.post<{ Querystring: { digits?: AnswerOptions['digits']; basis?: 'true' | 'false' } }>(
+    const { operationId, tag, summary, description, body } = operation
+    app.post<{ Querystring: AnswerQueryValues }>(
       operation.path,
       {
+        onRequest: async (request, reply) => {
+          negotiated(mediaTypes(operation), request, reply)
+        },
         schema: {
-          operationId: operation.operationId,
-          tags: [operation.tag],
-          summary: operation.summary,
-          description: operation.description,
+          operationId,
+          tags: [tag],
+          summary,
+          description,
           querystring: AnswerQuery,
-          body: operation.body,
-          response: {
-            200: { description: 'The result', content: { 'application/json': { schema: ref(operation.answer) } } },
-            ...refusals
-          }
+          body,
+          response: { 200: successOf(operation), ...refusals(400, 401, 406, 413, 415, 422, 429, 500, 503) }
         }
       },
-      async ({ body, query }, reply) =>
-        reply
-          .type('application/json; charset=utf-8')
-          .header('cache-control', 'no-store')
-          .send(await answerText(operation, body, { digits: query.digits ?? 'six', basis: query.basis === 'true' }))
+      async (request, reply) => {
+        const { digits = 'six', basis } = request.query
+        const form = negotiated(mediaTypes(operation), request, reply)
+        const { body: answerBody } = await answer(
+          operation,
+          request.body,
+          { digits, basis: basis === 'true', form },
+          reply
+        )
+        return reply.type(contentType(form)).header('cache-control', 'no-store').send(answerBody)
+      }
     )
   }
 }

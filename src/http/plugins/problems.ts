@@ -2,9 +2,11 @@
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { DesignError } from '../../domain/design-error.ts'
 import { designProblem } from '../design-problem.ts'
-import { type Problem, type ProblemCode, problem } from '../problem.ts'
+import { type Problem, type ProblemCode, problem, problemKinds } from '../problem.ts'
+import { Refusal } from '../refusal.ts'
 import { schemaFaults } from '../schema-faults.ts'
 import type { JsonSchema } from '../schemas/component.ts'
+import { plainHeaders } from './security.ts'
 
 const codeByFrameworkError: Readonly<Record<string, ProblemCode>> = {
   FST_ERR_CTP_INVALID_MEDIA_TYPE: 'unsupported-media-type',
@@ -31,37 +33,58 @@ const details: Partial<Record<ProblemCode, string>> = {
   'not-found': 'Nothing lives at this path.'
 }
 
+const headersByCode: Partial<Record<ProblemCode, Readonly<Record<string, string>>>> = {
+  'unsupported-media-type': { 'accept-post': 'application/json' },
+  overloaded: { 'retry-after': '2' },
+  'out-of-time': { 'retry-after': '10' }
+}
+
+function missingHeaders(reply: FastifyReply, headers: Readonly<Record<string, string>>) {
+  return Object.fromEntries(Object.entries(headers).filter(([name]) => !reply.hasHeader(name)))
+}
+
 export function sendProblem(request: FastifyRequest, reply: FastifyReply, body: Problem): FastifyReply {
   return reply
     .code(body.status)
+    .headers(missingHeaders(reply, headersByCode[body.code] ?? {}))
     .type('application/problem+json')
     .header('cache-control', 'no-store')
     .send(JSON.stringify({ ...body, instance: `/requests/${request.id}` }))
 }
 
-function problemOf(error: FastifyError | DesignError, request: FastifyRequest): Problem {
+type AnyError = FastifyError | DesignError | Refusal
+
+function validationProblem({ validation, validationContext }: FastifyError): Problem {
+  const faults = schemaFaults(validation as unknown as Parameters<typeof schemaFaults>[0])
+  const where = validationContext === 'querystring' ? 'query' : 'request'
+  return problem(
+    'invalid-request',
+    `The ${where} has ${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}.`,
+    faults
+  )
+}
+
+function problemOf(error: AnyError, request: FastifyRequest): Problem {
   if (error instanceof DesignError) return designProblem(error, (request.routeOptions.schema?.body ?? {}) as JsonSchema)
-  if (error.validation !== undefined) {
-    const faults = schemaFaults(error.validation as unknown as Parameters<typeof schemaFaults>[0])
-    const where = error.validationContext === 'querystring' ? 'query' : 'request'
-    return problem(
-      'invalid-request',
-      `The ${where} has ${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}.`,
-      faults
-    )
-  }
+  if (error instanceof Refusal) return problem(error.code, error.message, error.errors)
+  if (error.validation !== undefined) return validationProblem(error)
   const code = codeByFrameworkError[error.code] ?? codeByStatus[error.statusCode ?? 500] ?? 'internal'
   if (code === 'internal') {
     request.log.error({ err: error }, 'fault of ours')
     return problem('internal', 'The request met a defect of the service.')
   }
-  return problem(code, details[code] ?? error.message)
+  return problem(code, details[code] ?? problemKinds[code].meaning)
+}
+
+/** Also the answer to what the framework refuses before any hook runs, an undecodable path for one. */
+export function answerError(error: AnyError, request: FastifyRequest, reply: FastifyReply): void {
+  reply.headers({ ...plainHeaders, 'x-request-id': request.id })
+  const body = problemOf(error, request)
+  sendProblem(request, error instanceof Refusal ? reply.headers(error.headers) : reply, body)
 }
 
 export function registerProblems(app: FastifyInstance): void {
-  app.setErrorHandler((error: FastifyError | DesignError, request, reply) =>
-    sendProblem(request, reply, problemOf(error, request))
-  )
+  app.setErrorHandler((error: AnyError, request, reply) => answerError(error, request, reply))
   app.setNotFoundHandler((request, reply) =>
     sendProblem(request, reply, problem('not-found', 'Nothing lives at this path.'))
   )

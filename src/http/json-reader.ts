@@ -1,0 +1,123 @@
+/**
+ * Reads a body as one I-JSON text (RFC 8259 as narrowed by RFC 7493): what JSON.parse would quietly change or keep,
+ * a repeated name, a number beyond double precision's range, half a surrogate pair, is refused with a pointer.
+ */
+import type { ProblemError } from './problem.ts'
+import { Refusal } from './refusal.ts'
+
+/** Deeper than any request of the contract. */
+export const MOST_DEPTH = 16
+const MOST_FAULTS = 50
+/** Names that reach into an object's prototype in careless code. */
+const forbiddenNames = new Set(['__proto__', 'constructor', 'prototype'])
+
+interface Level {
+  readonly names: Set<string> | undefined
+  token: string
+  index: number
+}
+
+const escaped = (token: string) => token.replaceAll('~', '~0').replaceAll('/', '~1').slice(0, 100).toWellFormed()
+const pointerTo = (levels: readonly Level[]) => levels.map(({ token }) => `/${escaped(token)}`).join('')
+
+/** Index just behind the string that starts at `start`; the text is known to be JSON. */
+function endOfString(text: string, start: number): number {
+  let at = start + 1
+  while (text[at] !== '"') at += text[at] === '\\' ? 2 : 1
+  return at + 1
+}
+
+function nameFault(name: string, known: Set<string>): Pick<ProblemError, 'code' | 'detail'> | undefined {
+  if (forbiddenNames.has(name)) return { code: 'forbidden-name', detail: 'This name is not allowed anywhere.' }
+  if (known.has(name)) return { code: 'duplicate-name', detail: 'This name stands twice in one object.' }
+  return undefined
+}
+
+interface Walk {
+  readonly text: string
+  readonly levels: Level[]
+  readonly faults: ProblemError[]
+  awaitsName: boolean
+}
+
+function complain({ levels, faults }: Walk, code: string, detail: string): void {
+  faults.push({ pointer: pointerTo(levels), code, detail })
+}
+
+/** Each step takes the index of its first character and returns the index behind its last. */
+function passString(walk: Walk, at: number): number {
+  const end = endOfString(walk.text, at)
+  const value: string = JSON.parse(walk.text.slice(at, end))
+  const level = walk.levels.at(-1)
+  if (walk.awaitsName && level?.names !== undefined) {
+    level.token = value
+    const fault = nameFault(value, level.names)
+    if (fault !== undefined) complain(walk, fault.code, fault.detail)
+    level.names.add(value)
+    walk.awaitsName = false
+  }
+  if (!value.isWellFormed()) complain(walk, 'broken-character', 'Holds half of a surrogate pair.')
+  return end
+}
+
+const numberText = /-?\d+(?:\.\d+)?(?:[eE][+-]?\d+)?/y
+
+function passNumber(walk: Walk, at: number): number {
+  numberText.lastIndex = at
+  const digits = numberText.exec(walk.text)?.[0] ?? '0'
+  if (!Number.isFinite(Number(digits))) complain(walk, 'too-large', 'Larger than a double-precision number can be.')
+  return at + digits.length
+}
+
+function passMark(walk: Walk, at: number): number {
+  const { text, levels } = walk
+  const character = text[at]
+  const level = levels.at(-1)
+  if (character === '{' || character === '[') {
+    walk.awaitsName = character === '{'
+    levels.push({ names: walk.awaitsName ? new Set() : undefined, token: walk.awaitsName ? '' : '0', index: 0 })
+  } else if (character === '}' || character === ']') {
+    levels.pop()
+    walk.awaitsName = false
+  } else if (character === ',' && level !== undefined) {
+    walk.awaitsName = level.names !== undefined
+    if (!walk.awaitsName) level.token = String(++level.index)
+  }
+  return at + 1
+}
+
+/** Walks a text that JSON.parse has accepted, once. */
+function quietChanges(text: string): readonly ProblemError[] {
+  const walk: Walk = { text, levels: [], faults: [], awaitsName: false }
+  for (let at = 0; at < text.length && walk.faults.length < MOST_FAULTS; ) {
+    const character = text.charAt(at)
+    if (character === '"') at = passString(walk, at)
+    else if (character === '-' || (character >= '0' && character <= '9')) at = passNumber(walk, at)
+    else at = passMark(walk, at)
+    if (walk.levels.length > MOST_DEPTH) {
+      complain({ ...walk, levels: walk.levels.slice(0, -1) }, 'too-deep', `Nested deeper than ${MOST_DEPTH} levels.`)
+      break
+    }
+  }
+  return walk.faults
+}
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text)
+  } catch {
+    throw new Refusal('unreadable-body', 'The body is empty or is not one JSON text.')
+  }
+}
+
+/** @throws Refusal `unreadable-body` with a pointer to each fault */
+export function readJson(text: string): unknown {
+  const value = parsed(text)
+  const errors = quietChanges(text)
+  if (errors.length > 0) {
+    throw new Refusal('unreadable-body', `The body has ${errors.length} faults that JSON readers disagree about.`, {
+      errors
+    })
+  }
+  return value
+}

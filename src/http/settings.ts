@@ -1,0 +1,213 @@
+/** What an operator can set, read from the environment: every wrong value is named at once, none is guessed at. */
+export interface Settings {
+  readonly port: number
+  readonly host: string
+  readonly logLevel: string
+  /** Requests an address may send in a window; 0 switches the limit off. */
+  readonly rateLimitMax: number
+  /** Requests the holder of an API key may send in a window; 0 switches the limit off. */
+  readonly keyRateLimitMax: number
+  readonly rateLimitWindowS: number
+  /** Proxies whose forwarded address counts: none, a number of hops, or addresses and networks. */
+  readonly trustProxy: false | number | readonly string[]
+  /** Origins a browser may call from; empty switches CORS off. */
+  readonly corsOrigins: readonly string[]
+  readonly bodyLimitBytes: number
+  readonly batchItemsMax: number
+  readonly workers: number
+  /** Calls that may wait for a worker; one more is answered 503. */
+  readonly workQueueMax: number
+  /** Time one heavy call may take. */
+  readonly workTimeoutMs: number
+  /** Event-loop delay from which the service sheds load; 0 switches shedding off. */
+  readonly eventLoopDelayMaxMs: number
+  /** Pause between going unready and closing, so that a balancer notices. */
+  readonly drainMs: number
+  /** Holder and SHA-256 of each API key that is valid; empty leaves the service open. */
+  readonly apiKeys: readonly ApiKey[]
+  readonly metrics: boolean
+  /** A port of its own for /metrics; 0 serves it beside everything else. */
+  readonly metricsPort: number
+}
+
+export interface ApiKey {
+  readonly holder: string
+  readonly sha256: string
+}
+
+type Reading<Value> = (text: string) => Value | undefined
+interface Setting<Value> {
+  readonly variable: string
+  readonly byDefault: string
+  readonly read: Reading<Value>
+  readonly allowed: string
+  readonly meaning: string
+}
+
+function whole(from: number, to: number): Pick<Setting<number>, 'read' | 'allowed'> {
+  return {
+    allowed: `a whole number from ${from} to ${to}`,
+    read: text => (/^\d{1,9}$/.test(text) && Number(text) >= from && Number(text) <= to ? Number(text) : undefined)
+  }
+}
+
+const listed = (text: string) =>
+  text
+    .split(',')
+    .map(part => part.trim())
+    .filter(part => part !== '')
+
+function readProxies(text: string): Settings['trustProxy'] | undefined {
+  if (text === 'false' || text === '0') return false
+  if (/^\d{1,2}$/.test(text)) return Number(text)
+  const networks = listed(text)
+  const known = /^(loopback|linklocal|uniquelocal|[\da-fA-F:.]+(\/\d{1,3})?)$/
+  return networks.length > 0 && networks.every(network => known.test(network)) ? networks : undefined
+}
+
+function readOrigins(text: string): readonly string[] | undefined {
+  const origins = listed(text)
+  const fits = (origin: string) => origin === '*' || (URL.canParse(origin) && new URL(origin).origin === origin)
+  return origins.every(fits) ? origins : undefined
+}
+
+function readKeys(text: string): readonly ApiKey[] | undefined {
+  const entries = listed(text).map(entry => /^([\w.-]{1,60}):([\da-f]{64})$/i.exec(entry))
+  const keys = entries.map(entry => ({ holder: entry?.[1] ?? '', sha256: (entry?.[2] ?? '').toLowerCase() }))
+  return entries.includes(null) ? undefined : keys
+}
+
+const oneOf = (values: readonly string[]): Pick<Setting<string>, 'read' | 'allowed'> => ({
+  allowed: `one of ${values.join(', ')}`,
+  read: text => (values.includes(text) ? text : undefined)
+})
+
+/** The one table of settings; the documentation page shows it. */
+export const settingTable: { readonly [Name in keyof Settings]: Setting<Settings[Name]> } = {
+  port: { variable: 'PORT', byDefault: '3000', ...whole(0, 65_535), meaning: 'TCP port; 0 takes a free one' },
+  host: {
+    variable: 'HOST',
+    byDefault: '0.0.0.0',
+    allowed: 'a host name or address',
+    read: text => (/^[\w.:-]{1,253}$/.test(text) ? text : undefined),
+    meaning: 'Address to listen on'
+  },
+  logLevel: {
+    variable: 'LOG_LEVEL',
+    byDefault: 'info',
+    ...oneOf(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent']),
+    meaning: 'Least level that is logged'
+  },
+  rateLimitMax: {
+    variable: 'RATE_LIMIT_MAX',
+    byDefault: '6000',
+    ...whole(0, 100_000_000),
+    meaning: 'Requests per window and address; 0 = no limit. A batch counts each of its calls'
+  },
+  keyRateLimitMax: {
+    variable: 'KEY_RATE_LIMIT_MAX',
+    byDefault: '60000',
+    ...whole(0, 100_000_000),
+    meaning: 'Requests per window and API key; 0 = no limit'
+  },
+  rateLimitWindowS: {
+    variable: 'RATE_LIMIT_WINDOW_S',
+    byDefault: '60',
+    ...whole(1, 86_400),
+    meaning: 'Length of the window in seconds'
+  },
+  trustProxy: {
+    variable: 'TRUST_PROXY',
+    byDefault: 'false',
+    allowed: 'false, a number of hops, or a comma-separated list of addresses and networks',
+    read: readProxies,
+    meaning: 'Proxies whose X-Forwarded-For counts'
+  },
+  corsOrigins: {
+    variable: 'CORS_ORIGIN',
+    byDefault: '',
+    allowed: '*, or a comma-separated list of origins such as https://shop.example',
+    read: readOrigins,
+    meaning: 'Origins a browser may call from; empty = none'
+  },
+  bodyLimitBytes: {
+    variable: 'BODY_LIMIT_BYTES',
+    byDefault: '262144',
+    ...whole(1024, 1_048_576),
+    meaning: 'Largest request body'
+  },
+  batchItemsMax: { variable: 'BATCH_ITEMS_MAX', byDefault: '100', ...whole(1, 100), meaning: 'Most calls in a batch' },
+  workers: { variable: 'WORKERS', byDefault: '2', ...whole(1, 64), meaning: 'Threads for heavy calls' },
+  workQueueMax: {
+    variable: 'WORK_QUEUE_MAX',
+    byDefault: '32',
+    ...whole(0, 10_000),
+    meaning: 'Heavy calls that may wait; the next gets 503'
+  },
+  workTimeoutMs: {
+    variable: 'WORK_TIMEOUT_MS',
+    byDefault: '20000',
+    ...whole(10, 600_000),
+    meaning: 'Time one heavy call may take'
+  },
+  eventLoopDelayMaxMs: {
+    variable: 'EVENT_LOOP_DELAY_MAX_MS',
+    byDefault: '1000',
+    ...whole(0, 60_000),
+    meaning: 'Event-loop delay from which requests get 503; 0 = never'
+  },
+  drainMs: {
+    variable: 'DRAIN_MS',
+    byDefault: '0',
+    ...whole(0, 120_000),
+    meaning: 'Pause between going unready and closing'
+  },
+  apiKeys: {
+    variable: 'API_KEYS_SHA256',
+    byDefault: '',
+    allowed: 'a comma-separated list of holder:sha256 (64 hexadecimal digits)',
+    read: readKeys,
+    meaning: 'Valid API keys by their hash, several per holder while keys rotate; empty = no key asked for'
+  },
+  metrics: {
+    variable: 'METRICS',
+    byDefault: 'on',
+    allowed: 'on or off',
+    read: text => (text === 'on' ? true : text === 'off' ? false : undefined),
+    meaning: 'Whether /metrics is served'
+  },
+  metricsPort: {
+    variable: 'METRICS_PORT',
+    byDefault: '0',
+    ...whole(0, 65_535),
+    meaning: 'Port of its own for /metrics; 0 = the service port'
+  }
+}
+
+export interface SettingFault {
+  readonly variable: string
+  readonly value: string
+  readonly allowed: string
+}
+
+/** @returns the settings, or what is wrong with the environment; an empty variable is one that is not set */
+export function readSettings(
+  environment: Readonly<Record<string, string | undefined>>
+): { readonly settings: Settings } | { readonly faults: readonly SettingFault[] } {
+  const faults: SettingFault[] = []
+  const entries = Object.entries(settingTable).map(([name, { variable, byDefault, read, allowed }]) => {
+    const given = environment[variable]?.trim()
+    const text = given === undefined || given === '' ? byDefault : given
+    const value = read(text)
+    // A key or its hash never reaches the log.
+    if (value === undefined) faults.push({ variable, value: name === 'apiKeys' ? '(not shown)' : text, allowed })
+    return [name, value]
+  })
+  return faults.length > 0 ? { faults } : { settings: Object.fromEntries(entries) as Settings }
+}
+
+export function defaultSettings(): Settings {
+  const read = readSettings({})
+  if ('faults' in read) throw new TypeError('a default setting does not read')
+  return read.settings
+}

@@ -1,0 +1,86 @@
+/** Worker threads for heavy calls: a bounded queue, a time budget, and an end when nobody waits any longer. */
+import { createRequire } from 'node:module'
+import { pathToFileURL } from 'node:url'
+import { Piscina } from 'piscina'
+import { DesignError } from '../../domain/design-error.ts'
+import type { Answer } from '../operation.ts'
+import { Refusal } from '../refusal.ts'
+import type { Settings } from '../settings.ts'
+import type { Task, TaskOutcome } from './task.ts'
+
+export interface Work {
+  /** @throws Refusal `overloaded` or `out-of-time`, DesignError of the calculation */
+  readonly run: (task: Task, nobodyWaits: AbortSignal) => Promise<Answer>
+  /** Starts the first thread, so that the first heavy call need not. */
+  readonly start: () => void
+  readonly waiting: () => number
+  readonly close: () => Promise<void>
+}
+
+type Sizes = Pick<Settings, 'workers' | 'workQueueMax' | 'workTimeoutMs'>
+
+/** From sources the threads need the same loader as the tests and scripts; from dist they need none. */
+function threadOptions() {
+  const here = import.meta.url
+  const fromSource = here.endsWith('.ts')
+  const loader = () => pathToFileURL(createRequire(here).resolve('tsx')).href
+  return {
+    filename: new URL(fromSource ? './worker.ts' : './worker.js', here).href,
+    execArgv: fromSource ? ['--import', loader()] : [],
+    env: {}
+  }
+}
+
+function pool({ workers }: Sizes): Piscina<Task, TaskOutcome> {
+  return new Piscina<Task, TaskOutcome>({
+    ...threadOptions(),
+    minThreads: 1,
+    maxThreads: workers,
+    idleTimeout: 60_000,
+    concurrentTasksPerWorker: 1,
+    resourceLimits: { maxOldGenerationSizeMb: 256 }
+  })
+}
+
+const outOfMemory = (error: unknown) => (error as NodeJS.ErrnoException).code === 'ERR_WORKER_OUT_OF_MEMORY'
+
+/** @param report  hears what threads say when no call waits for it; an aborted call may still answer, which is no fault */
+export function workPool(sizes: Sizes, report: (error: unknown) => void = () => {}): Work {
+  const { workQueueMax, workTimeoutMs } = sizes
+  let threads: Piscina<Task, TaskOutcome> | undefined
+  const started = () => {
+    threads ??= pool(sizes).on('error', report)
+    return threads
+  }
+
+  async function outcome(task: Task, nobodyWaits: AbortSignal): Promise<TaskOutcome> {
+    const budget = AbortSignal.timeout(workTimeoutMs)
+    try {
+      return await started().run(task, { signal: AbortSignal.any([nobodyWaits, budget]) })
+    } catch (error) {
+      if (!budget.aborted && !nobodyWaits.aborted && !outOfMemory(error)) throw error
+      throw new Refusal(
+        'out-of-time',
+        `The calculation took more than the ${workTimeoutMs / 1000} s or memory granted.`
+      )
+    }
+  }
+
+  return {
+    start: () => {
+      started()
+    },
+    waiting: () => threads?.queueSize ?? 0,
+    run: async (task, nobodyWaits) => {
+      // The pool's own bound does not hold for tasks that can be aborted.
+      if (started().queueSize > workQueueMax) throw new Refusal('overloaded', 'Too many heavy calls are waiting.')
+      const done = await outcome(task, nobodyWaits)
+      if ('refusal' in done) throw new DesignError(done.refusal.code, ...done.refusal.faults)
+      return done.answer
+    },
+    close: async () => {
+      await threads?.destroy()
+      threads = undefined
+    }
+  }
+}

@@ -1,0 +1,62 @@
+import { describe, expect, it } from 'vitest'
+import { defaultSettings, readSettings, settingTable } from '../../src/http/settings.ts'
+
+describe('settings', () => {
+  it('come from the table where the environment says nothing, or says nothing in many words', () => {
+    expect(defaultSettings()).toMatchObject({ port: 3000, rateLimitMax: 6000, trustProxy: false, corsOrigins: [] })
+    expect(readSettings({ PORT: '', HOST: ' ' })).toEqual({ settings: defaultSettings() })
+  })
+
+  it('take what the environment says', () => {
+    const read = readSettings({
+      PORT: '8080',
+      RATE_LIMIT_MAX: '0',
+      TRUST_PROXY: '10.0.0.0/8, ::1',
+      CORS_ORIGIN: 'https://shop.example,http://localhost:5173',
+      API_KEYS_SHA256: `shop:${'a'.repeat(64)},shop:${'B'.repeat(64)}`,
+      METRICS: 'off'
+    })
+    expect(read).toMatchObject({
+      settings: {
+        port: 8080,
+        rateLimitMax: 0,
+        trustProxy: ['10.0.0.0/8', '::1'],
+        corsOrigins: ['https://shop.example', 'http://localhost:5173'],
+        apiKeys: [
+          { holder: 'shop', sha256: 'a'.repeat(64) },
+          { holder: 'shop', sha256: 'b'.repeat(64) }
+        ],
+        metrics: false
+      }
+    })
+  })
+
+  for (const [variable, value] of [
+    ['PORT', '65536'],
+    ['PORT', '-1'],
+    ['PORT', '3000.5'],
+    ['PORT', '0x50'],
+    ['HOST', 'a b'],
+    ['LOG_LEVEL', 'loud'],
+    ['RATE_LIMIT_MAX', 'none'],
+    ['TRUST_PROXY', 'true'],
+    ['CORS_ORIGIN', 'shop.example'],
+    ['CORS_ORIGIN', 'https://shop.example/path'],
+    ['BODY_LIMIT_BYTES', '99999999'],
+    ['METRICS', 'yes']
+  ] as const) {
+    it(`refuses ${variable}=${value}`, () =>
+      expect(readSettings({ [variable]: value })).toMatchObject({ faults: [{ variable, value }] }))
+  }
+
+  it('names every wrong value at once, and never shows a key', () => {
+    const read = readSettings({ PORT: 'x', API_KEYS_SHA256: 'my-secret-key' })
+    expect(JSON.stringify(read)).not.toContain('my-secret-key')
+    expect('faults' in read && read.faults.map(({ variable }) => variable)).toEqual(['PORT', 'API_KEYS_SHA256'])
+  })
+
+  it('has one variable a setting', () => {
+    const variables = Object.values(settingTable).map(({ variable }) => variable)
+    expect(new Set(variables).size).toBe(variables.length)
+  })
+})
