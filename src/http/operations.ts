@@ -1,5 +1,6 @@
 /** Every calculation the service offers, in the order of the job. */
 import type { Operation } from './operation.ts'
 import { wireCoils } from './routes/coil-wiring.ts'
+import { completeDriverParameters } from './routes/driver-parameters.ts'
 
-export const operations: readonly Operation[] = [wireCoils]
+export const operations: readonly Operation[] = [completeDriverParameters, wireCoils]

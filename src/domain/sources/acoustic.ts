@@ -36,4 +36,21 @@ export const acousticSources = {
     status: 'second-hand'
   },
   'iec-61672': { title: 'IEC 61672-1, Electroacoustics - Sound level meters: A weighting', status: 'from memory' }
+  'small-1972': {
+    title:
+      'R. H. Small, "Direct-radiator loudspeaker system analysis", J. Audio Eng. Soc. 20(5), 1972, and "Closed-box loudspeaker systems", 20(10) 1972 and 21(1) 1973; relations rederived',
+    status: 'from memory'
+  },
+  'beranek-mellow-2012': {
+    title: 'L. L. Beranek, T. J. Mellow, "Acoustics: Sound Fields and Transducers", 2012: air load of a piston',
+    status: 'from memory'
+  },
+  'practice-driver-choice': {
+    title: 'Common practice: efficiency bandwidth product fs/Qes, coil resistance and piston share of nominal figures',
+    status: 'practice'
+  },
+  'ours-driver-limits': {
+    title: 'Limits of agreement and usual ranges of driver parameters, an engineering choice of this service',
+    status: 'ours'
+  }
 } as const satisfies SourceList

@@ -1,0 +1,74 @@
+/** The air a calculation rests on: density and speed of sound, given or from temperature and pressure. */
+import type { Assumptions } from '../assume.ts'
+import { CELSIUS_ZERO_K, STANDARD_PRESSURE_PA } from '../constants.ts'
+import { DesignError } from '../design-error.ts'
+
+/** Either the state (temperature, pressure) or the two properties themselves. */
+export interface AirRequest {
+  readonly temperatureC?: number
+  readonly pressurePa?: number
+  readonly densityKgPerM3?: number
+  readonly soundSpeedMPerS?: number
+}
+
+export interface Air {
+  readonly densityKgPerM3: number
+  readonly soundSpeedMPerS: number
+  /** ρc² [Pa]: the stiffness that turns a volume into a compliance. */
+  readonly stiffnessPa: number
+}
+
+const REFERENCE_C = 20
+const REFERENCE_K = REFERENCE_C + CELSIUS_ZERO_K
+/** Dry air at 20 °C and 101 325 Pa (ISO 2533 constants, from memory). */
+const REFERENCE_DENSITY = 1.2041
+const REFERENCE_SPEED = 343.21
+
+const air = (densityKgPerM3: number, soundSpeedMPerS: number): Air => ({
+  densityKgPerM3,
+  soundSpeedMPerS,
+  stiffnessPa: densityKgPerM3 * soundSpeedMPerS ** 2
+})
+
+/**
+ * Dry air as an ideal gas, scaled from 20 °C and 101 325 Pa.
+ *
+ *   ρ = 1.2041·(p/101325)·(293.15/T)    c = 343.21·√(T/293.15)
+ *
+ * @param temperatureC  −60 … 90 [°C]
+ * @param pressurePa    30 000 … 120 000 [Pa]
+ * @validity Dry air; humidity changes c by less than 0.4 % and ρ by less than 1 %.
+ * @source ISO 2533:1975 (from memory); ideal gas: ρ ∝ p/T, c ∝ √T (derived)
+ * @check  0 °C → 331.3 m/s (ISO 9613-1 form: 331.29); ρc² does not depend on temperature
+ */
+export function dryAir(temperatureC: number, pressurePa: number): Air {
+  const kelvin = temperatureC + CELSIUS_ZERO_K
+  return air(
+    (REFERENCE_DENSITY * pressurePa * REFERENCE_K) / (STANDARD_PRESSURE_PA * kelvin),
+    REFERENCE_SPEED * Math.sqrt(kelvin / REFERENCE_K)
+  )
+}
+
+export const standardAir: Air = dryAir(REFERENCE_C, STANDARD_PRESSURE_PA)
+
+/** @throws DesignError `conflicting-input`, `missing-input` */
+export function airOf(request: AirRequest | undefined, assume: Assumptions): Air {
+  const { temperatureC, pressurePa, densityKgPerM3, soundSpeedMPerS } = request ?? {}
+  if (densityKgPerM3 === undefined && soundSpeedMPerS === undefined) {
+    return dryAir(
+      assume.or(temperatureC, 'air.temperatureC', REFERENCE_C, 'room temperature'),
+      assume.or(pressurePa, 'air.pressurePa', STANDARD_PRESSURE_PA, 'standard atmosphere at sea level')
+    )
+  }
+  if (temperatureC !== undefined || pressurePa !== undefined) {
+    throw new DesignError('conflicting-input', {
+      field: 'air',
+      detail: 'Give either temperature and pressure, or density and speed of sound.'
+    })
+  }
+  if (densityKgPerM3 === undefined || soundSpeedMPerS === undefined) {
+    const field = densityKgPerM3 === undefined ? 'air.densityKgPerM3' : 'air.soundSpeedMPerS'
+    throw new DesignError('missing-input', { field, detail: 'Density and speed of sound go together.' })
+  }
+  return air(densityKgPerM3, soundSpeedMPerS)
+}

@@ -1,0 +1,155 @@
+/** POST /v1/drivers/parameters: the full small-signal set of a driver from what its sheet gives, and whether the sheet can be believed. */
+import { type Air, airOf } from '../air/air.ts'
+import { type Assumptions, assumptions } from '../assume.ts'
+import type { Outcome } from '../outcome.ts'
+import { coilFactors } from './coil-connection.ts'
+import { identityChecks } from './consistency.ts'
+import { figuresBasis, setBasis } from './driver-basis.ts'
+import { symbolOf } from './driver-identities.ts'
+import type {
+  CompletedDriver,
+  DriverFigures,
+  DriverParameters,
+  DriverParametersRequest,
+  DriverSheet,
+  Origin,
+  SheetCoils
+} from './driver-parameters.ts'
+import { halfSpaceLevelDb, referenceEfficiency } from './efficiency.ts'
+import { type GatheredSet, gatherSet } from './gather-set.ts'
+import { EBP_LIMITS_HZ } from './judgement.ts'
+import { sheetCautions } from './sheet-cautions.ts'
+import { type SmallSignalQuantity, type SmallSignalSet, smallSignalQuantities } from './small-signal-quantities.ts'
+import { conePistonAirLoadKg, suspectedSlips } from './unit-slips.ts'
+import { looseSlips } from './unprinted-slips.ts'
+
+/**
+ * @throws DesignError `missing-input` (naming what would complete the set), `conflicting-input`
+ * @validity Small signals, piston range. Values of the sheet are kept as given; nothing is corrected silently.
+ * @source Small 1972 (relations); limits and slips: see judgement.ts, consistency.ts, unit-slips.ts
+ */
+export function completeDriverParameters(request: DriverParametersRequest): Outcome<DriverParameters> {
+  const assume = assumptions()
+  const air = airOf(request.air, assume)
+  const { driver: sheet } = request
+  const coils = settledCoils(request.coils, assume)
+  const gathered = gatherSet(sheet, coils, air, assume)
+  const inUse = withConnection(gathered.set.known as SmallSignalSet, sheet, coils)
+  const slips = slipsOf(gathered, sheet, inUse.driver, air)
+  const checks = identityChecks(gathered.set, air.stiffnessPa)
+  const figures = figuresOf(inUse.driver, sheet, air)
+  const result: DriverParameters = {
+    driver: inUse.driver,
+    origins: originsOf(gathered, sheet, inUse.changed),
+    checks,
+    slips,
+    figures,
+    leaning: leaningOf(figures.ebpHz)
+  }
+  return {
+    result,
+    cautions: sheetCautions(result, sheet),
+    assumed: assume.list,
+    sources: ['small-1972', 'beranek-mellow-2012', 'practice-driver-choice', 'ours-driver-limits'],
+    basis: [...setBasis(gathered.set, inUse.driver, air), ...figuresBasis(figures, inUse.driver, air)]
+  }
+}
+
+function settledCoils(coils: SheetCoils | undefined, assume: Assumptions): Required<SheetCoils> | undefined {
+  if (coils === undefined) return undefined
+  const connection = coils.count === 1 ? 'one-coil' : 'series'
+  const statedFor = assume.or(coils.statedFor, 'coils.statedFor', connection, 'sheets usually print the set in series')
+  return {
+    count: coils.count,
+    statedFor,
+    resistanceStatedFor: assume.or(
+      coils.resistanceStatedFor,
+      'coils.resistanceStatedFor',
+      statedFor,
+      'as Bl and the Q of the sheet'
+    ),
+    wanted: assume.or(coils.wanted, 'coils.wanted', statedFor, 'as on the sheet')
+  }
+}
+
+/** The completed set in the wanted connection; Qes and Qts change only between one coil and all of them. */
+function withConnection(set: SmallSignalSet, sheet: DriverSheet, coils: Required<SheetCoils> | undefined) {
+  const { leH, leParallelOhm, xmaxM, powerW } = sheet
+  const extras = { ...(xmaxM === undefined ? {} : { xmaxM }), ...(powerW === undefined ? {} : { powerW }) }
+  const changed = coils !== undefined && coils.wanted !== coils.statedFor
+  const one = { resistance: 1, forceFactor: 1, inductance: 1, electricalQ: 1 }
+  const from = coils === undefined ? one : coilFactors(coils.count, coils.statedFor, 'coils.statedFor')
+  const to = coils === undefined ? one : coilFactors(coils.count, coils.wanted, 'coils.wanted')
+  const turns = to.inductance / from.inductance
+  const qes = (set.qes * to.electricalQ) / from.electricalQ
+  const driver: CompletedDriver = {
+    ...set,
+    reOhm: (set.reOhm * to.resistance) / from.resistance,
+    blTm: (set.blTm * to.forceFactor) / from.forceFactor,
+    qes,
+    qts: qes === set.qes ? set.qts : (set.qms * qes) / (set.qms + qes),
+    ...(leH === undefined ? {} : { leH: leH * turns }),
+    ...(leParallelOhm === undefined ? {} : { leParallelOhm: leParallelOhm * turns }),
+    ...extras
+  }
+  const names: readonly SmallSignalQuantity[] = ['reOhm', 'blTm', 'qes', 'qts']
+  return { driver, changed: changed ? names.filter(name => driver[name] !== set[name]) : [] }
+}
+
+function originsOf(
+  { stated, set }: GatheredSet,
+  sheet: DriverSheet,
+  changed: readonly SmallSignalQuantity[]
+): DriverParameters['origins'] {
+  const originOf = (name: SmallSignalQuantity): Origin => {
+    if (changed.includes(name)) return { origin: 'derived', rule: 'moved to the wanted coil connection' }
+    const derivation = set.derivations.find(({ member }) => member === name)
+    if (derivation !== undefined) {
+      return { origin: 'derived', rule: `${symbolOf[name]} = ${derivation.identity.formulas[name]}` }
+    }
+    if (name === 'mmsKg' && sheet.mmdKg !== undefined) return { origin: 'derived', rule: 'Mms = Mmd + 16/3·ρ·a³' }
+    if (stated[name] === undefined) return { origin: 'assumed', rule: 'see the assumed values' }
+    return stated[name] === sheet[name]
+      ? { origin: 'given' }
+      : { origin: 'derived', rule: 'moved to one coil connection' }
+  }
+  return Object.fromEntries(smallSignalQuantities.map(name => [name, originOf(name)])) as DriverParameters['origins']
+}
+
+function slipsOf({ stated }: GatheredSet, sheet: DriverSheet, driver: CompletedDriver, air: Air) {
+  const tied = suspectedSlips(stated, air.stiffnessPa, air.densityKgPerM3)
+    .filter(({ slip }) => sheet[slip.quantity] !== undefined)
+    .map(({ slip, mended }) => ({ id: slip.id, detail: slip.says, mended: { [slip.quantity]: mended } }))
+  const loose = looseSlips({
+    sdM2: driver.sdM2,
+    ...(sheet.xmaxM === undefined ? {} : { xmaxM: sheet.xmaxM }),
+    ...(sheet.leH === undefined ? {} : { leH: sheet.leH })
+  }).map(({ id, says, mended }) => ({ id, detail: says, mended }))
+  return [...tied, ...loose]
+}
+
+function figuresOf(driver: CompletedDriver, sheet: DriverSheet, air: Air): DriverFigures {
+  const efficiency = referenceEfficiency(driver.fsHz, driver.qes, driver.vasM3, air.soundSpeedMPerS)
+  const impedance = air.densityKgPerM3 * air.soundSpeedMPerS
+  const levelOf = (electricalW: number) => halfSpaceLevelDb(efficiency * electricalW, impedance)
+  const { ratedImpedanceOhm: rated } = sheet
+  return {
+    ebpHz: driver.fsHz / driver.qes,
+    efficiencyPercent: efficiency * 100,
+    level1WDb: levelOf(1),
+    level2V83Db: levelOf(2.83 ** 2 / driver.reOhm),
+    ...(rated === undefined ? {} : { levelRated1WDb: levelOf(rated / driver.reOhm) }),
+    impedancePeakOhm: driver.reOhm * (1 + driver.qms / driver.qes),
+    ...(driver.xmaxM === undefined ? {} : { sweptVolumeM3: driver.sdM2 * driver.xmaxM }),
+    airLoadKg: conePistonAirLoadKg(driver.sdM2, air.densityKgPerM3)
+  }
+}
+
+function leaningOf(ebpHz: number): DriverParameters['leaning'] {
+  const [closed, vented] = EBP_LIMITS_HZ
+  const figure = `fs/Qes = ${ebpHz.toPrecision(3)} Hz`
+  const rule = `below ${closed} Hz closed, above ${vented} Hz vented or band-pass (common practice, no source)`
+  if (ebpHz < closed) return { kind: 'closed', why: `${figure} leans to a closed box: ${rule}` }
+  if (ebpHz > vented) return { kind: 'vented', why: `${figure} leans to a vented or band-pass box: ${rule}` }
+  return { kind: 'either', why: `${figure} lies between, closed and vented both work: ${rule}` }
+}

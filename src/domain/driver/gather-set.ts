@@ -1,0 +1,128 @@
+/** From a data sheet to a complete set: what is given, what follows, what has to be assumed, and what is missing. */
+import type { Assumptions } from '../assume.ts'
+import { DesignError, type Fault } from '../design-error.ts'
+import { coilFactors } from './coil-connection.ts'
+import { type CompletedSet, completeSet, smallestAdditions, unknownOf } from './complete-set.ts'
+import type { DriverSheet, SheetCoils } from './driver-parameters.ts'
+import { PISTON_DIAMETER_SHARE, USUAL_QMS, USUAL_RESISTANCE_RATIO } from './judgement.ts'
+import {
+  type PartialSmallSignalSet,
+  printedQuantities,
+  type SmallSignalQuantity,
+  smallSignalQuantities
+} from './small-signal-quantities.ts'
+import { conePistonAirLoadKg } from './unit-slips.ts'
+
+interface AirFigures {
+  readonly densityKgPerM3: number
+  readonly stiffnessPa: number
+}
+
+export interface GatheredSet {
+  /** What the sheet says, Re moved to the connection of Bl and Q. */
+  readonly stated: PartialSmallSignalSet
+  readonly set: CompletedSet
+}
+
+/** The quantities of the small-signal set that a sheet gives. */
+export function statedSet(sheet: DriverSheet): PartialSmallSignalSet {
+  return Object.fromEntries(
+    smallSignalQuantities.flatMap(name => (sheet[name] === undefined ? [] : [[name, sheet[name]]]))
+  )
+}
+
+/**
+ * @throws DesignError `missing-input` naming what would complete the set; `conflicting-input` where no positive value fits
+ */
+export function gatherSet(
+  sheet: DriverSheet,
+  coils: SheetCoils | undefined,
+  air: AirFigures,
+  assume: Assumptions
+): GatheredSet {
+  const stated = withAirLoad(withOneConnection(statedSet(sheet), coils), sheet, air.densityKgPerM3)
+  let set = completeSet(stated, air.stiffnessPa)
+  let taken = stated
+  for (const fallback of fallbacks) {
+    const more = unknownOf(set.known).length === 0 ? undefined : fallback(set.known, sheet, assume)
+    if (more === undefined) continue
+    taken = { ...taken, ...more }
+    set = completeSet(taken, air.stiffnessPa)
+  }
+  if (unknownOf(set.known).length > 0) throw missing(taken)
+  refuseImpossible(set)
+  return { stated, set }
+}
+
+function withOneConnection(stated: PartialSmallSignalSet, coils: SheetCoils | undefined): PartialSmallSignalSet {
+  if (coils?.resistanceStatedFor === undefined || stated.reOhm === undefined) return stated
+  const from = coilFactors(coils.count, coils.resistanceStatedFor, 'coils.resistanceStatedFor')
+  const to = coilFactors(coils.count, coils.statedFor ?? coils.resistanceStatedFor, 'coils.statedFor')
+  return { ...stated, reOhm: (stated.reOhm * to.resistance) / from.resistance }
+}
+
+function withAirLoad(stated: PartialSmallSignalSet, { mmdKg }: DriverSheet, density: number): PartialSmallSignalSet {
+  if (mmdKg === undefined) return stated
+  if (stated.mmsKg !== undefined) {
+    const detail = 'Mms and Mmd are the same mass with and without air load: give one of them'
+    throw new DesignError('conflicting-input', { field: 'driver.mmdKg', detail })
+  }
+  if (stated.sdM2 === undefined) {
+    const detail = 'Mmd needs Sd, from which the air load follows'
+    throw new DesignError('missing-input', { field: 'driver.sdM2', detail })
+  }
+  return { ...stated, mmsKg: mmdKg + conePistonAirLoadKg(stated.sdM2, density) }
+}
+
+type Fallback = (
+  known: PartialSmallSignalSet,
+  sheet: DriverSheet,
+  assume: Assumptions
+) => PartialSmallSignalSet | undefined
+
+const fallbacks: readonly Fallback[] = [
+  ({ sdM2 }, { nominalDiameterM }, assume) => {
+    if (sdM2 !== undefined || nominalDiameterM === undefined) return undefined
+    const area = (Math.PI / 4) * (PISTON_DIAMETER_SHARE * nominalDiameterM) ** 2
+    const why = `the piston taken as ${PISTON_DIAMETER_SHARE} of the nominal diameter (common practice, no source; ±8 %)`
+    return { sdM2: assume.or(undefined, 'driver.sdM2', area, why) }
+  },
+  ({ reOhm }, { ratedImpedanceOhm }, assume) => {
+    if (reOhm !== undefined || ratedImpedanceOhm === undefined) return undefined
+    const why = `Re taken as ${USUAL_RESISTANCE_RATIO} of the rated impedance (common practice, no source)`
+    return { reOhm: assume.or(undefined, 'driver.reOhm', USUAL_RESISTANCE_RATIO * ratedImpedanceOhm, why) }
+  },
+  ({ qms, qes, qts }, _sheet, assume) => {
+    if (qms !== undefined || qes !== undefined || qts === undefined || qts >= USUAL_QMS) return undefined
+    const why = 'only Qts is given; Qes follows, and moves by less than 10 % for Qms from 2.5 upwards'
+    return { qms: assume.or(undefined, 'driver.qms', USUAL_QMS, why) }
+  }
+]
+
+function missing(taken: PartialSmallSignalSet): DesignError {
+  const ways = smallestAdditions(taken)
+  const spoken = (names: readonly SmallSignalQuantity[]) =>
+    names.map(name => printedQuantities[name].symbol).join(' with ')
+  const shown = ways.slice(0, 6).map(spoken)
+  const rest = ways.length > shown.length ? ` or ${ways.length - shown.length} other ways` : ''
+  const detail = `the set lacks ${shown.length === 1 ? shown[0] : `one of: ${shown.join('; ')}${rest}`}`
+  const pointed: readonly Fault[] = (ways[0] ?? []).map(name => ({
+    field: `driver.${name}`,
+    detail: `${printedQuantities[name].symbol} is missing and follows from nothing given`
+  }))
+  return new DesignError('missing-input', { field: 'driver', detail }, ...pointed)
+}
+
+function refuseImpossible({ known, derivations }: CompletedSet): void {
+  for (const { member, identity } of derivations) {
+    const value = known[member]
+    if (value !== undefined && value > 0 && Number.isFinite(value)) continue
+    const others = identity.members.filter(name => name !== member)
+    throw new DesignError('conflicting-input', {
+      field: `driver.${others[0] ?? member}`,
+      detail: `no positive ${printedQuantities[member].symbol} fits ${identity.relation} with the ${others
+        .map(name => printedQuantities[name].symbol)
+        .join(', ')} given`
+    })
+  }
+}

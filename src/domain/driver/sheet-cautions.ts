@@ -1,0 +1,90 @@
+/** What a person should know before trusting a driver's data sheet. */
+import { type Caution, caution } from '../caution.ts'
+import { surfaceDensityIsUnusual, unusualValues } from './consistency.ts'
+import type { DriverParameters, DriverSheet } from './driver-parameters.ts'
+import { RESISTANCE_RATIO_RANGE } from './judgement.ts'
+import { printedQuantities, printedValue } from './small-signal-quantities.ts'
+
+/** Rounded for a sentence. */
+const round = (value: number, digits = 3) => Number(value.toPrecision(digits))
+
+export function sheetCautions(result: DriverParameters, sheet: DriverSheet): readonly Caution[] {
+  return [
+    ...disagreements(result),
+    ...slipCautions(result),
+    ...unusual(result),
+    ...impedance(result, sheet),
+    ...level(result, sheet),
+    ...inductance(sheet)
+  ]
+}
+
+function disagreements({ checks }: DriverParameters): readonly Caution[] {
+  return checks.flatMap(({ relation, detail, ratio, verdict }) =>
+    verdict === 'agrees'
+      ? []
+      : [
+          caution('driver-figures-disagree', `${relation} does not hold on this sheet: ${detail}.`, {
+            at: 'driver',
+            level: verdict,
+            figures: { deviationPercent: Math.abs(ratio - 1) * 100 }
+          })
+        ]
+  )
+}
+
+function slipCautions({ slips }: DriverParameters): readonly Caution[] {
+  return slips.map(({ detail, mended }) => {
+    const [name = ''] = Object.keys(mended)
+    return caution('driver-unit-slip', `${detail}. Nothing was changed: check the sheet and send the right figure.`, {
+      at: `driver.${name}`
+    })
+  })
+}
+
+function unusual({ driver }: DriverParameters): readonly Caution[] {
+  const values = unusualValues(driver).map(({ name, value, usual: [low, high] }) => {
+    const { perSi, unit } = printedQuantities[name]
+    const range = `${round(low * perSi)} to ${round(high * perSi)} ${unit}`.trim()
+    return caution('driver-value-unusual', `${printedValue(name, value)} lies outside the usual ${range}.`, {
+      at: `driver.${name}`
+    })
+  })
+  if (!surfaceDensityIsUnusual(driver)) return values
+  const density = driver.mmsKg / driver.sdM2
+  const message = `Mms over Sd is ${round(density)} kg/m²: unusual for a bass driver; Vas, Sd or Mms may be wrong.`
+  return [...values, caution('driver-value-unusual', message, { at: 'driver', figures: { densityKgPerM2: density } })]
+}
+
+function impedance({ driver }: DriverParameters, { ratedImpedanceOhm, reOhm }: DriverSheet): readonly Caution[] {
+  if (ratedImpedanceOhm === undefined || reOhm === undefined) return []
+  const ratio = reOhm / ratedImpedanceOhm
+  const [low, high] = RESISTANCE_RATIO_RANGE
+  if (ratio >= low && ratio <= high) return []
+  const hint =
+    ratio > high
+      ? 'a rating per coil beside the Re of coils in series'
+      : 'a rating in series beside the Re of coils in parallel or of one'
+  const message = `Re ${round(reOhm)} Ω is ${round(ratio)} of the rated ${round(ratedImpedanceOhm)} Ω, usually ${low} to ${high}: perhaps ${hint}.`
+  return [
+    caution('rated-impedance-odd', message, { at: 'driver.ratedImpedanceOhm', figures: { reOhm: driver.reOhm, ratio } })
+  ]
+}
+
+function level({ figures }: DriverParameters, { level1WDb, level2V83Db }: DriverSheet): readonly Caution[] {
+  const pairs = [
+    { stated: level1WDb, computed: figures.level1WDb, at: 'driver.level1WDb', name: '1 W' },
+    { stated: level2V83Db, computed: figures.level2V83Db, at: 'driver.level2V83Db', name: '2.83 V' }
+  ]
+  return pairs.flatMap(({ stated, computed, at, name }) => {
+    if (stated === undefined || Math.abs(stated - computed) <= 3) return []
+    const message = `The sheet says ${stated} dB at ${name}, its parameters give ${round(computed, 4)} dB in half space at 1 m: 1 W and 2.83 V may be mixed up, or the figure is a peak or an in-car one.`
+    return [caution('sensitivity-disagrees', message, { at, figures: { computedDb: computed } })]
+  })
+}
+
+function inductance({ leH }: DriverSheet): readonly Caution[] {
+  if (leH !== undefined) return []
+  const message = 'No coil inductance is given: levels above about 80 Hz will look better than they are.'
+  return [caution('inductance-missing', message, { at: 'driver' })]
+}

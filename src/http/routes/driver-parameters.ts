@@ -1,0 +1,185 @@
+/** POST /v1/drivers/parameters */
+import Type from 'typebox'
+import { coilConnections } from '../../domain/driver/coil-connection.ts'
+import { completeDriverParameters as compute } from '../../domain/driver/complete-driver-parameters.ts'
+import { defineOperation } from '../operation.ts'
+import { component, ref } from '../schemas/component.ts'
+import { choice, list, quantity } from '../schemas/quantities.ts'
+
+const StatedAir = component('StatedAir', 'Air by its state or by its properties; 20 °C and 101 325 Pa when absent.', {
+  temperatureC: Type.Optional(quantity('°C', 'Temperature', { from: -40, to: 85 })),
+  pressurePa: Type.Optional(quantity('Pa', 'Pressure', { from: 30_000, to: 120_000 })),
+  densityKgPerM3: Type.Optional(quantity('kg/m³', 'Density', { from: 0.3, to: 2 })),
+  soundSpeedMPerS: Type.Optional(quantity('m/s', 'Speed of sound', { from: 250, to: 450 }))
+})
+
+/** Wide bounds on purpose: a slip of unit has to reach the service before it can be named. */
+const Sheet = component('DriverSheet', 'What a data sheet says of one driver; whatever is absent is worked out.', {
+  fsHz: Type.Optional(quantity('Hz', 'Free-air resonance', { from: 1, to: 2000 })),
+  qms: Type.Optional(quantity('1', 'Mechanical Q', { from: 0.05, to: 200 })),
+  qes: Type.Optional(quantity('1', 'Electrical Q', { from: 0.02, to: 50 })),
+  qts: Type.Optional(quantity('1', 'Total Q', { from: 0.02, to: 50 })),
+  vasL: Type.Optional(quantity('L', 'Air volume as compliant as the suspension', { from: 1e-4, to: 20_000 })),
+  sdCm2: Type.Optional(quantity('cm²', 'Effective area of the cone', { from: 0.001, to: 20_000 })),
+  reOhm: Type.Optional(quantity('Ω', 'Direct-current resistance of the coil', { from: 0.02, to: 200 })),
+  blTm: Type.Optional(quantity('T·m', 'Force factor', { from: 0.1, to: 500 })),
+  mmsG: Type.Optional(quantity('g', 'Moving mass with its air load', { from: 1e-3, to: 50_000 })),
+  mmdG: Type.Optional(quantity('g', 'Moving mass without air load, in place of Mms', { from: 1e-3, to: 50_000 })),
+  cmsMmPerN: Type.Optional(quantity('mm/N', 'Compliance of the suspension', { from: 1e-6, to: 10_000 })),
+  rmsKgPerS: Type.Optional(quantity('kg/s', 'Mechanical resistance', { from: 0.001, to: 50_000 })),
+  leMh: Type.Optional(quantity('mH', 'Coil inductance', { from: 0, to: 50_000 })),
+  leParallelOhm: Type.Optional(quantity('Ω', 'Resistance across the inductance', { above: 0, to: 10_000 })),
+  xmaxMm: Type.Optional(quantity('mm', 'Linear excursion, one way, peak', { above: 0, to: 500 })),
+  powerW: Type.Optional(quantity('W', 'Continuous power rating', { above: 0, to: 100_000 })),
+  ratedImpedanceOhm: Type.Optional(quantity('Ω', 'Rated impedance', { from: 0.1, to: 200 })),
+  nominalDiameterMm: Type.Optional(
+    quantity('mm', 'Nominal diameter (12 in is 305 mm); used where Sd is absent', { from: 50, to: 1000 })
+  ),
+  level1WDb: Type.Optional(quantity('dB', 'Printed sensitivity at 1 W, 1 m', { from: 40, to: 130 })),
+  level2V83Db: Type.Optional(quantity('dB', 'Printed sensitivity at 2.83 V, 1 m', { from: 40, to: 130 }))
+})
+
+const Coils = component('SheetCoils', 'The voice coils of the driver and the connection the sheet speaks of.', {
+  count: Type.Unsafe<1 | 2 | 4>({ type: 'integer', enum: [1, 2, 4], description: 'Voice coils of the driver' }),
+  statedFor: Type.Optional(choice('Connection that Bl, Q and Le of the sheet belong to', coilConnections)),
+  resistanceStatedFor: Type.Optional(choice('Connection that Re of the sheet belongs to', coilConnections)),
+  wanted: Type.Optional(choice('Connection the answer is for', coilConnections))
+})
+
+const Body = component('DriverParametersRequest', 'A data sheet to be completed and checked.', {
+  driver: ref(Sheet),
+  coils: Type.Optional(ref(Coils)),
+  air: Type.Optional(ref(StatedAir))
+})
+
+const Completed = component('CompletedDriver', 'The full small-signal set in the wanted coil connection.', {
+  fsHz: quantity('Hz', 'Free-air resonance'),
+  qms: quantity('1', 'Mechanical Q'),
+  qes: quantity('1', 'Electrical Q'),
+  qts: quantity('1', 'Total Q'),
+  vasL: quantity('L', 'Air volume as compliant as the suspension'),
+  sdCm2: quantity('cm²', 'Effective area of the cone'),
+  reOhm: quantity('Ω', 'Direct-current resistance of the coil'),
+  blTm: quantity('T·m', 'Force factor'),
+  mmsG: quantity('g', 'Moving mass with its air load'),
+  cmsMmPerN: quantity('mm/N', 'Compliance of the suspension'),
+  rmsKgPerS: quantity('kg/s', 'Mechanical resistance'),
+  leMh: Type.Optional(quantity('mH', 'Coil inductance')),
+  leParallelOhm: Type.Optional(quantity('Ω', 'Resistance across the inductance')),
+  xmaxMm: Type.Optional(quantity('mm', 'Linear excursion, one way, peak')),
+  powerW: Type.Optional(quantity('W', 'Continuous power rating'))
+})
+
+const Origin = component('ParameterOrigin', 'Where a value comes from.', {
+  origin: choice('`given` by the sheet, `derived` from it, or `assumed`', ['given', 'derived', 'assumed']),
+  rule: Type.Optional(Type.String({ description: 'Formula or reason of a derived or assumed value' }))
+})
+const OriginRef = ref(Origin)
+
+const Origins = component('ParameterOrigins', 'Where each value of the set comes from.', {
+  fsHz: OriginRef,
+  qms: OriginRef,
+  qes: OriginRef,
+  qts: OriginRef,
+  vasL: OriginRef,
+  sdCm2: OriginRef,
+  reOhm: OriginRef,
+  blTm: OriginRef,
+  mmsG: OriginRef,
+  cmsMmPerN: OriginRef,
+  rmsKgPerS: OriginRef
+})
+
+const Check = component('ParameterCheck', 'A relation that the sheet over-determines, held against it.', {
+  identity: choice('Which relation', ['total-q', 'compliance-volume', 'resonance', 'electrical-q', 'mechanical-q']),
+  relation: Type.String({ description: 'The relation as printed in the literature' }),
+  ratio: quantity('1', 'Value on the sheet over the value the others give'),
+  verdict: choice('`agrees` up to 3 %, `note` up to 10 %, `care` up to 25 %, else `stop`', [
+    'agrees',
+    'note',
+    'care',
+    'stop'
+  ]),
+  detail: Type.String({ description: 'Both values and what they were reached from' })
+})
+
+const Mended = component('MendedParameter', 'The one figure as it would be if the slip had happened; never applied.', {
+  vasL: Type.Optional(quantity('L', 'Vas')),
+  sdCm2: Type.Optional(quantity('cm²', 'Sd')),
+  reOhm: Type.Optional(quantity('Ω', 'Re')),
+  qes: Type.Optional(quantity('1', 'Qes')),
+  mmsG: Type.Optional(quantity('g', 'Mms')),
+  cmsMmPerN: Type.Optional(quantity('mm/N', 'Cms')),
+  rmsKgPerS: Type.Optional(quantity('kg/s', 'Rms')),
+  xmaxMm: Type.Optional(quantity('mm', 'Xmax')),
+  leMh: Type.Optional(quantity('mH', 'Le'))
+})
+
+const SlipBody = component('UnitSlip', 'A slip that would explain what is odd on the sheet.', {
+  id: Type.String({ description: 'Name of the slip' }),
+  detail: Type.String({ description: 'The slip in words' }),
+  mended: ref(Mended)
+})
+
+const Figures = component('DriverFigures', 'What follows from the set; half space, 1 m.', {
+  ebpHz: quantity('Hz', 'Efficiency bandwidth product fs/Qes'),
+  efficiencyPercent: quantity('%', 'Reference efficiency'),
+  level1WDb: quantity('dB', 'Level for 1 W into Re'),
+  level2V83Db: quantity('dB', 'Level at 2.83 V'),
+  levelRated1WDb: Type.Optional(quantity('dB', 'Level for 1 W into the rated impedance')),
+  impedancePeakOhm: quantity('Ω', 'Modulus at the free-air resonance, inductance left out'),
+  sweptVolumeL: Type.Optional(quantity('L', 'Volume the cone sweeps one way, Sd·Xmax')),
+  airLoadG: quantity('g', 'Air load on both sides of the cone in a baffle, part of Mms')
+})
+
+const Leaning = component('DriverLeaning', 'The kind of box the driver leans to; a rule of thumb, not a computation.', {
+  kind: choice('Kind', ['closed', 'either', 'vented']),
+  why: Type.String({ description: 'The figure and the rule' })
+})
+
+const Result = component('DriverParametersResult', 'The full set, its origin, and whether the sheet can be believed.', {
+  driver: ref(Completed),
+  origins: ref(Origins),
+  checks: list('Relations the sheet over-determines', ref(Check), 0, 5),
+  slips: list('Slips that would explain what is odd, none applied', ref(SlipBody), 0, 32),
+  figures: ref(Figures),
+  leaning: ref(Leaning)
+})
+
+export const completeDriverParameters = defineOperation({
+  path: '/v1/drivers/parameters',
+  operationId: 'completeDriverParameters',
+  tag: 'Drivers',
+  summary: 'Complete and check the small-signal set of a driver',
+  description:
+    'Takes whatever a data sheet gives and works out the rest, each value marked given, derived or assumed. Relations the sheet over-determines are checked; a likely slip of unit is named with the value it would mean and never applied. Coils can be moved between connections. Too little given is refused with what would complete the set.',
+  body: Body,
+  result: Result,
+  compute,
+  examples: {
+    fewFigures: {
+      summary: 'The six figures most sheets print, two coils moved from series to parallel',
+      request: {
+        driver: {
+          fsHz: 31,
+          qms: 5.2,
+          qes: 0.46,
+          vasL: 52,
+          sdCm2: 490,
+          reOhm: 3.6,
+          leMh: 2.1,
+          xmaxMm: 14,
+          powerW: 500,
+          ratedImpedanceOhm: 4
+        },
+        coils: { count: 2, statedFor: 'series', wanted: 'parallel' }
+      }
+    },
+    slip: {
+      summary: 'A sheet whose Vas is in cubic feet',
+      request: {
+        driver: { fsHz: 31, qms: 5.2, qes: 0.46, qts: 0.423, vasL: 1.836, sdCm2: 490, reOhm: 3.6, mmsG: 172, leMh: 2.1 }
+      }
+    }
+  }
+})
