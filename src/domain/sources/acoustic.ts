@@ -35,7 +35,7 @@ export const acousticSources = {
     title: 'NIOSH, Criteria for a recommended standard: occupational noise exposure, publication 98-126, 1998',
     status: 'second-hand'
   },
-  'iec-61672': { title: 'IEC 61672-1, Electroacoustics - Sound level meters: A weighting', status: 'from memory' }
+  'iec-61672': { title: 'IEC 61672-1, Electroacoustics - Sound level meters: A weighting', status: 'from memory' },
   'small-1972': {
     title:
       'R. H. Small, "Direct-radiator loudspeaker system analysis", J. Audio Eng. Soc. 20(5), 1972, and "Closed-box loudspeaker systems", 20(10) 1972 and 21(1) 1973; relations rederived',
