@@ -29,6 +29,7 @@ const doors: Record<string, readonly string[]> = {
   cabin: ['air'],
   enclosure: ['air', 'driver', 'network', 'port', 'cabin', 'filter'],
   box: ['air', 'driver', 'port', 'material'],
+  sheet: [],
   coils: ['cable'],
   amplifier: ['coils'],
   cable: [],

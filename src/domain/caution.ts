@@ -6,6 +6,7 @@ import { electricalCautions } from './cautions/electrical.ts'
 import { loadCautions } from './cautions/load.ts'
 import { safetyCautions } from './cautions/safety.ts'
 import { signalCautions } from './cautions/signal.ts'
+import { workshopCautions } from './cautions/workshop.ts'
 
 /** `note`: know this. `care`: change it or watch it. `stop`: do not build or switch this on. */
 export type CautionLevel = 'note' | 'care' | 'stop'
@@ -27,7 +28,8 @@ export const cautionCatalogue = {
   ...electricalCautions,
   ...loadCautions,
   ...safetyCautions,
-  ...signalCautions
+  ...signalCautions,
+  ...workshopCautions
 } as const satisfies CautionCatalogue
 export type CautionCode = keyof typeof cautionCatalogue
 

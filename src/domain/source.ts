@@ -2,6 +2,7 @@
 import { acousticSources } from './sources/acoustic.ts'
 import { buildSources } from './sources/build.ts'
 import { electricalSources } from './sources/electrical.ts'
+import { workshopSources } from './sources/workshop.ts'
 
 /**
  * How the source is known. A weaker mark is never upgraded.
@@ -16,5 +17,10 @@ export interface Source {
 }
 export type SourceList = Readonly<Record<string, Source>>
 
-export const sources = { ...acousticSources, ...buildSources, ...electricalSources } as const satisfies SourceList
+export const sources = {
+  ...acousticSources,
+  ...buildSources,
+  ...electricalSources,
+  ...workshopSources
+} as const satisfies SourceList
 export type SourceId = keyof typeof sources

@@ -1,6 +1,8 @@
 /** Every calculation the service offers, in the order of the job. */
 import type { Operation } from './operation.ts'
+import { nestPanels } from './routes/box-sheets.ts'
 import { wireCoils } from './routes/coil-wiring.ts'
 import { completeDriverParameters } from './routes/driver-parameters.ts'
 
 export const operations: readonly Operation[] = [completeDriverParameters, wireCoils]
+export const operations: readonly Operation[] = [nestPanels, wireCoils]

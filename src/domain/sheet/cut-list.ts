@@ -1,0 +1,107 @@
+/** A laid sheet as a person cuts it: pieces where they lie, numbered cuts with their fence settings, offcuts. */
+import { type BoardGroup, toM } from './board-group.ts'
+import { areaOf, type CutNode, type DividedNode, offcuts, pieces } from './cut-tree.ts'
+import type { LaidSheet } from './search-layout.ts'
+import type { FreedPart, LaidPiece, Offcut, SheetCut, SheetLayout, SheetStock } from './sheet-plan.ts'
+
+interface Bench {
+  readonly group: BoardGroup
+  readonly trimM: number
+  readonly keepOffcutM: number
+}
+
+/** Numbers the copies of each panel across all sheets, in the order they are laid. */
+export type CopyCounter = Map<number, number>
+
+function copyNumbers(root: CutNode, counter: CopyCounter): ReadonlyMap<CutNode, number> {
+  const numbers = new Map<CutNode, number>()
+  for (const leaf of pieces(root)) {
+    const copy = (counter.get(leaf.piece) ?? 0) + 1
+    counter.set(leaf.piece, copy)
+    numbers.set(leaf, copy)
+  }
+  return numbers
+}
+
+function laidPieces(root: CutNode, copies: ReadonlyMap<CutNode, number>, { group, trimM }: Bench): LaidPiece[] {
+  return pieces(root).map(leaf => ({
+    panel: group.panels[leaf.piece]?.name ?? '',
+    copy: copies.get(leaf) ?? 1,
+    xM: toM(leaf.region.x) + trimM,
+    yM: toM(leaf.region.y) + trimM,
+    lengthM: toM(leaf.region.length),
+    widthM: toM(leaf.region.width),
+    turned: leaf.turned
+  }))
+}
+
+function laidOffcuts(root: CutNode, { trimM, keepOffcutM }: Bench): Offcut[] {
+  return offcuts(root)
+    .map(({ region }) => ({
+      xM: toM(region.x) + trimM,
+      yM: toM(region.y) + trimM,
+      lengthM: toM(region.length),
+      widthM: toM(region.width),
+      reusable: Math.min(toM(region.length), toM(region.width)) >= keepOffcutM
+    }))
+    .sort((a, b) => b.lengthM * b.widthM - a.lengthM * a.widthM)
+}
+
+/** Every cut in the order of sawing: a part is only cut once it is free. */
+function numberedCuts(root: CutNode, copies: ReadonlyMap<CutNode, number>, bench: Bench): SheetCut[] {
+  const cuts: SheetCut[] = []
+  const waiting: { node: DividedNode; part: number }[] = root.kind === 'divided' ? [{ node: root, part: 1 }] : []
+  let parts = 1
+  const freed = (node: CutNode): FreedPart => {
+    const size = { lengthM: toM(node.region.length), widthM: toM(node.region.width) }
+    if (node.kind === 'offcut') return { is: 'offcut', ...size }
+    if (node.kind === 'piece') {
+      return { is: 'panel', panel: bench.group.panels[node.piece]?.name ?? '', copy: copies.get(node) ?? 1, ...size }
+    }
+    parts += 1
+    waiting.push({ node, part: parts })
+    return { is: 'part', part: parts, ...size }
+  }
+  for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
+    const { node, part } = next
+    const { x, y, length, width } = node.region
+    const rip = node.along === 'length'
+    cuts.push({
+      step: cuts.length + 1,
+      part,
+      along: node.along,
+      distanceM: toM(node.distance),
+      cutLengthM: toM(rip ? length : width),
+      atM: toM((rip ? y : x) + node.distance) + bench.trimM,
+      fromM: toM(rip ? x : y) + bench.trimM,
+      toM: toM(rip ? x + length : y + width) + bench.trimM,
+      near: freed(node.near),
+      ...(node.far === undefined ? {} : { far: freed(node.far) })
+    })
+  }
+  return cuts
+}
+
+export function sheetLayout(
+  { sheet, fill }: LaidSheet,
+  number: number,
+  counter: CopyCounter,
+  bench: Bench
+): SheetLayout {
+  const stock = bench.group.sheets[sheet] as SheetStock
+  const copies = copyNumbers(fill.root, counter)
+  const used = pieces(fill.root).reduce((sum, { region }) => sum + areaOf(region), 0)
+  return {
+    number,
+    sheet: stock.name,
+    ...(stock.material === undefined ? {} : { material: stock.material }),
+    thicknessM: stock.thicknessM,
+    lengthM: stock.lengthM,
+    widthM: stock.widthM,
+    trimM: bench.trimM,
+    usedPercent: (100 * toM(toM(used))) / (stock.lengthM * stock.widthM),
+    pieces: laidPieces(fill.root, copies, bench),
+    cuts: numberedCuts(fill.root, copies, bench),
+    offcuts: laidOffcuts(fill.root, bench)
+  }
+}
