@@ -4,5 +4,4 @@ import { nestPanels } from './routes/box-sheets.ts'
 import { wireCoils } from './routes/coil-wiring.ts'
 import { completeDriverParameters } from './routes/driver-parameters.ts'
 
-export const operations: readonly Operation[] = [completeDriverParameters, wireCoils]
-export const operations: readonly Operation[] = [nestPanels, wireCoils]
+export const operations: readonly Operation[] = [completeDriverParameters, nestPanels, wireCoils]
