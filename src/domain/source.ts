@@ -2,6 +2,7 @@
 import { acousticSources } from './sources/acoustic.ts'
 import { buildSources } from './sources/build.ts'
 import { electricalSources } from './sources/electrical.ts'
+import { loadSources } from './sources/load.ts'
 import { workshopSources } from './sources/workshop.ts'
 
 /**
@@ -21,6 +22,7 @@ export const sources = {
   ...acousticSources,
   ...buildSources,
   ...electricalSources,
+  ...loadSources,
   ...workshopSources
 } as const satisfies SourceList
 export type SourceId = keyof typeof sources

@@ -1,36 +1,171 @@
-/** The loads that equal coils can present when every coil gets the same power. */
+/** The loads that drivers and coils can present, each coil's share of the power, and how to join them. */
+import { numberOf } from '../../numeric/rational.ts'
 import { assumptions } from '../assume.ts'
-import type { Outcome } from '../outcome.ts'
+import type { Basis, Outcome } from '../outcome.ts'
+import { type Arrangement, arrangementsOf, joinText, networkOf } from './arrangements.ts'
+import { chooseLoad, nearestInRatio, type Wanted } from './choose-load.ts'
+import { type CoilLoadRow, loadRow } from './coil-load-row.ts'
+import { coilLoads, type NetworkLoad, ohmNumber, ratioText } from './coil-loads.ts'
+import { networkOhm } from './coil-network.ts'
+import { type CoilSet, type CoilSetRequest, coilSet } from './coil-set.ts'
+import { jointsOf, terminalName, wiringSteps } from './joints.ts'
+import { wiringCautions } from './wiring-cautions.ts'
 
-export interface CoilWiringRequest {
-  readonly driverCount: number
-  readonly coilsPerDriver: number
-  readonly coilOhm: number
+export interface CoilWiringRequest extends CoilSetRequest {
+  /** Lowest load of the output the coils go on [Ω]. */
+  readonly minimumOhm?: number
+  /** Lowest load of ONE channel of a pair that is to be bridged [Ω]; the bridged pair needs twice that. */
+  readonly channelMinimumOhm?: number
+  readonly targetOhm?: number
+  /** Power into the whole load [W]. */
   readonly totalPowerW?: number
 }
 
+export interface ArrangementRow extends Omit<Arrangement, 'coilsInSeries'> {
+  readonly ohm: number
+  readonly ratio: string
+  readonly join: string
+  readonly allowed?: boolean
+}
+
+export interface ChosenWiring {
+  readonly ohm: number
+  readonly join: string
+  readonly why: string
+  readonly joints: readonly { readonly name: string; readonly terminals: readonly string[] }[]
+  readonly steps: readonly string[]
+}
+
 export interface CoilWiring {
-  readonly loads: readonly { readonly ohm: number; readonly coilPowerW?: number }[]
+  readonly coilCount: number
+  readonly loads: readonly CoilLoadRow[]
+  readonly arrangements?: readonly ArrangementRow[]
+  readonly networkCount?: number
+  readonly distinctLoadCount: number
+  readonly coilPowerW?: number
+  readonly driverPowerW?: number
+  readonly lowestLoadOhm?: number
+  readonly lowestAllowedOhm?: number
+  readonly nearestOhm?: number
+  readonly chosen?: ChosenWiring
+}
+
+function arrangementRows(set: CoilSet, lowestLoadOhm: number | undefined): readonly ArrangementRow[] {
+  const { driverCount, coilsPerDriver } = set
+  return arrangementsOf(driverCount, coilsPerDriver)
+    .map(arrangement => {
+      const { coilsInSeries: _, ...row } = arrangement
+      const exact = networkOhm(networkOf(arrangement, driverCount, coilsPerDriver), set.ohmOf)
+      const ohm = numberOf(exact)
+      return {
+        ohm,
+        ratio: ratioText(set, exact) ?? '',
+        ...row,
+        join: joinText(arrangement, driverCount),
+        ...(lowestLoadOhm === undefined ? {} : { allowed: ohm >= lowestLoadOhm })
+      }
+    })
+    .sort((a, b) => a.ohm - b.ohm || a.driversInSeries - b.driversInSeries)
+}
+
+function chosenWiring({ coilsPerDriver }: CoilSet, load: NetworkLoad, why: string): ChosenWiring {
+  const joints = jointsOf(load.network)
+  return {
+    ohm: ohmNumber(load),
+    join: load.join,
+    why,
+    joints: joints.map(({ name, terminals }) => ({
+      name,
+      terminals: terminals.map(terminal => terminalName(terminal, coilsPerDriver))
+    })),
+    steps: wiringSteps(joints, coilsPerDriver, ohmNumber(load))
+  }
+}
+
+/** The stricter of the two ways of stating the limit; a bridged pair puts half the load on each channel. */
+function wantedOf({ minimumOhm, channelMinimumOhm, targetOhm }: CoilWiringRequest): Wanted {
+  const limits = [
+    ...(minimumOhm === undefined ? [] : [{ limitField: 'minimumOhm', lowestLoadOhm: minimumOhm } as const]),
+    ...(channelMinimumOhm === undefined
+      ? []
+      : [{ limitField: 'channelMinimumOhm', lowestLoadOhm: 2 * channelMinimumOhm } as const])
+  ].sort((a, b) => b.lowestLoadOhm - a.lowestLoadOhm)
+  return { ...limits[0], ...(targetOhm === undefined ? {} : { targetOhm }) }
+}
+
+function basisOf(set: CoilSet, chosen: NetworkLoad | undefined, totalPowerW: number | undefined): readonly Basis[] {
+  const count = { symbol: 'n', value: set.coils.length, unit: '1' }
+  const basis: Basis[] = []
+  if (chosen?.balanced && set.alikeOhm !== undefined) {
+    const inSeries = Math.round(Math.sqrt((ohmNumber(chosen) / set.alikeOhm) * set.coils.length))
+    basis.push({
+      quantity: 'chosen.ohm',
+      formula: 'Zc*s*s/n',
+      inputs: [{ symbol: 'Zc', value: set.alikeOhm, unit: 'Ω' }, { symbol: 's', value: inSeries, unit: '1' }, count],
+      value: ohmNumber(chosen),
+      unit: 'Ω',
+      source: 'kirchhoff-networks'
+    })
+  }
+  if (totalPowerW !== undefined && set.alike !== undefined) {
+    basis.push({
+      quantity: 'coilPowerW',
+      formula: 'P/n',
+      inputs: [{ symbol: 'P', value: totalPowerW, unit: 'W' }, count],
+      value: totalPowerW / set.coils.length,
+      unit: 'W',
+      source: 'kirchhoff-networks'
+    })
+  }
+  return basis
+}
+
+function powers(set: CoilSet, totalPowerW: number | undefined) {
+  if (totalPowerW === undefined || set.alike === undefined) return {}
+  return { coilPowerW: totalPowerW / set.coils.length, driverPowerW: totalPowerW / set.driverCount }
 }
 
 /**
- * Balanced networks of n equal coils.
+ * Balanced networks of any number of equal coils, all series-parallel networks of up to six coils, and the wiring of one.
  *
- *   Z = Zc·s/p   for every s·p = n
+ *   Z = Zc·s/p   for every s·p = n, when all coils take the same power
  *
- * @param request  driverCount and coilsPerDriver ≥ 1, coilOhm [Ω] > 0
- * @returns loads [Ω], ascending
- * @validity Equal coils, all driven, in phase.
- * @source derived: series and parallel connection of equal resistances
- * @check  2 drivers of 1 coil of 4 Ω → 2 Ω and 8 Ω
+ * @param request  coil counts and impedances [Ω] > 0; limits and target [Ω], power [W] optional
+ * @throws DesignError `missing-input`, `conflicting-input`, `not-positive`, `out-of-range`
+ * @validity Rated impedances as pure resistances, every coil driven and in phase.
+ * @source derived from Kirchhoff's laws; ranking common practice, no source
+ * @check  2 drivers of 1 coil of 4 Ω, 800 W → 2 Ω and 8 Ω, 400 W a coil
  */
 export function wireCoils(request: CoilWiringRequest): Outcome<CoilWiring> {
-  const { driverCount, coilsPerDriver, coilOhm, totalPowerW } = request
-  const coils = driverCount * coilsPerDriver
-  const inSeries = Array.from({ length: coils }, (_, index) => index + 1).filter(series => coils % series === 0)
-  const loads = inSeries.map(series => ({
-    ohm: (coilOhm * series * series) / coils,
-    ...(totalPowerW === undefined ? {} : { coilPowerW: totalPowerW / coils })
-  }))
-  return { result: { loads }, cautions: [], assumed: assumptions().list, sources: [], basis: [] }
+  const assumed = assumptions()
+  const set = coilSet(request)
+  const { loads, networkCount, distinctLoadCount } = coilLoads(set)
+  const wanted = wantedOf(request)
+  const { lowestLoadOhm } = wanted
+  const choice = chooseLoad(set, loads, wanted, assumed)
+  const ranked = choice.candidates.filter(load => lowestLoadOhm === undefined || ohmNumber(load) >= lowestLoadOhm)
+  const nearest = request.targetOhm === undefined ? undefined : nearestInRatio(choice.candidates, request.targetOhm)
+  const [lowestAllowed] = lowestLoadOhm === undefined ? [] : ranked
+  return {
+    result: {
+      coilCount: set.coils.length,
+      loads: loads.map(load => loadRow(set, load, lowestLoadOhm, request.totalPowerW)),
+      ...(set.alike === undefined ? {} : { arrangements: arrangementRows(set, lowestLoadOhm) }),
+      ...(networkCount === undefined ? {} : { networkCount }),
+      distinctLoadCount,
+      ...powers(set, request.totalPowerW),
+      ...(lowestLoadOhm === undefined ? {} : { lowestLoadOhm }),
+      ...(lowestAllowed === undefined ? {} : { lowestAllowedOhm: ohmNumber(lowestAllowed) }),
+      ...(nearest === undefined ? {} : { nearestOhm: ohmNumber(nearest) }),
+      ...(choice.load === undefined ? {} : { chosen: chosenWiring(set, choice.load, choice.why) })
+    },
+    cautions: wiringCautions({ set, loads, wanted, chosen: choice.load }),
+    assumed: assumed.list,
+    sources: [
+      'kirchhoff-networks',
+      'equal-coil-power',
+      ...(networkCount === undefined ? [] : (['oeis-a000084', 'oeis-a048211'] as const))
+    ],
+    basis: basisOf(set, choice.load, request.totalPowerW)
+  }
 }

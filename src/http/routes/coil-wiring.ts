@@ -1,40 +1,140 @@
 /** POST /v1/coils/wiring */
 import Type from 'typebox'
+import { MOST_LOADS_SHOWN } from '../../domain/coils/coil-loads.ts'
+import { MOST_COILS_LISTED_IN_FULL } from '../../domain/coils/coil-set.ts'
 import { wireCoils as compute } from '../../domain/coils/wire-coils.ts'
 import { defineOperation } from '../operation.ts'
 import { component, ref } from '../schemas/component.ts'
-import { count, list, quantity } from '../schemas/quantities.ts'
+import { choice, count, list, quantity } from '../schemas/quantities.ts'
 
-const Body = component('CoilWiringRequest', 'Equal coils to be joined to one load.', {
+const ohm = (description: string) => quantity('Ω', description, { from: 0.05, to: 1000 })
+const text = (description: string) => Type.String({ description })
+const allowed = Type.Optional(
+  Type.Boolean({ description: 'Whether the output may drive this load; absent when no minimum was given' })
+)
+
+const Body = component('CoilWiringRequest', 'The coils of one or more drivers, to be joined to one load.', {
   driverCount: count('Drivers', 1, 16),
   coilsPerDriver: count('Voice coils of each driver', 1, 4),
-  coilOhm: quantity('Ω', 'Rated impedance of one coil', { above: 0, to: 64 }),
+  coilOhm: Type.Optional(ohm('Rated impedance of one coil, when all coils are alike')),
+  coilsOhm: Type.Optional(
+    list(
+      `Rated impedance of every coil when they differ, driver by driver; unlike coils: at most ${MOST_COILS_LISTED_IN_FULL}`,
+      ohm('Rated impedance of this coil'),
+      1,
+      64
+    )
+  ),
+  minimumOhm: Type.Optional(
+    ohm('Lowest load the output may drive, as the data sheet states it for the way it is used')
+  ),
+  channelMinimumOhm: Type.Optional(
+    ohm('Lowest load of ONE channel of a pair that is to be bridged; the bridged pair needs twice that')
+  ),
+  targetOhm: Type.Optional(ohm('Load wished for')),
   totalPowerW: Type.Optional(quantity('W', 'Power into the whole load', { above: 0, to: 100_000 }))
 })
 
-const Load = component('CoilLoad', 'One way of joining the coils.', {
+const Load = component('CoilLoad', 'One load, with the best network that presents it.', {
   ohm: quantity('Ω', 'Load the amplifier sees'),
-  coilPowerW: Type.Optional(quantity('W', 'Power in each coil'))
+  ratio: Type.Optional(
+    text('Load over the impedance of one coil, as a fraction in lowest terms; absent for unlike coils')
+  ),
+  balanced: Type.Boolean({ description: 'Whether every coil takes the same power' }),
+  allowed,
+  join: text('How the coils are joined'),
+  coilPowerW: Type.Optional(quantity('W', 'Power in each coil of a balanced network')),
+  shares: Type.Optional(
+    Type.Array(quantity('1', 'Share of this coil'), {
+      description: 'Share of the power in each coil, driver by driver; absent when all are equal'
+    })
+  ),
+  hottestCoilPowerW: Type.Optional(quantity('W', 'Power in the hottest coil of an unbalanced network'))
 })
 
-const Result = component('CoilWiringResult', 'The loads the coils can present.', {
-  loads: list('Loads, ascending', ref(Load), 1, 64)
+const Arrangement = component(
+  'CoilArrangement',
+  'A balanced network made the usual way: the coils of each driver first, then the drivers.',
+  {
+    ohm: quantity('Ω', 'Load the amplifier sees'),
+    ratio: text('Load over the impedance of one coil, as a fraction in lowest terms'),
+    coilsInDriver: choice('How the coils of each driver are joined', [
+      'single',
+      'series',
+      'parallel',
+      'series-parallel'
+    ]),
+    driversInSeries: count('Drivers in series in each string', 1, 16),
+    parallelStrings: count('Strings in parallel', 1, 16),
+    join: text('The same in words'),
+    allowed
+  }
+)
+
+const Joint = component('CoilJoint', 'Terminals that are joined together.', {
+  name: text('`amplifier +`, `amplifier -`, or a joint between coils'),
+  terminals: Type.Array(text('Terminal of a coil'), { description: 'The terminals that meet here' })
+})
+
+const Chosen = component('CoilWiringChosen', 'The load to wire, terminal by terminal.', {
+  ohm: quantity('Ω', 'Load the amplifier sees'),
+  join: text('How the coils are joined'),
+  why: text('Why this load'),
+  joints: Type.Array(ref(Joint), { description: 'Every joint, the two of the amplifier first' }),
+  steps: Type.Array(text('One step'), { description: 'The work in its order, ending with the check' })
+})
+
+const optionalOhm = (description: string) => Type.Optional(quantity('Ω', description))
+
+const Result = component('CoilWiringResult', 'The loads the coils can present, and the wiring of one.', {
+  coilCount: count('Coils in all', 1, 64),
+  loads: list(
+    `Every balanced load; up to ${MOST_COILS_LISTED_IN_FULL} coils every series-parallel load, at most the ${MOST_LOADS_SHOWN} most even. Ascending`,
+    ref(Load),
+    1,
+    MOST_LOADS_SHOWN
+  ),
+  arrangements: Type.Optional(
+    Type.Array(ref(Arrangement), { description: 'The usual ways of joining like coils, by load. Ascending' })
+  ),
+  networkCount: Type.Optional(
+    Type.Integer({
+      description: `Series-parallel networks that use every coil once; absent above ${MOST_COILS_LISTED_IN_FULL} coils`
+    })
+  ),
+  distinctLoadCount: Type.Integer({ description: 'Different loads among the networks considered' }),
+  coilPowerW: Type.Optional(quantity('W', 'Power in each coil of any balanced network of like coils')),
+  driverPowerW: Type.Optional(quantity('W', 'Power in each driver of any balanced network of like coils')),
+  lowestLoadOhm: optionalOhm('The limit that was applied; twice the channel minimum for a bridged pair'),
+  lowestAllowedOhm: optionalOhm('Lowest balanced load not below the limit; absent when there is none'),
+  nearestOhm: optionalOhm(
+    'Balanced load nearest to the target in ratio, allowed or not; of two equally near the lower'
+  ),
+  chosen: Type.Optional(ref(Chosen, 'The load to wire; absent when none is allowed'))
 })
 
 export const wireCoils = defineOperation({
   path: '/v1/coils/wiring',
   operationId: 'wireCoils',
   tag: 'Coils and amplifier',
-  summary: 'Loads that drivers and coils can present',
+  summary: 'Loads that drivers and coils can present, and how to join them',
   description:
-    'Every balanced way of joining equal coils, with the load the amplifier sees and the share of each coil.',
+    'Every balanced way of joining coils and, for up to six coils, every series-parallel way, with the load the amplifier sees, the share of each coil, the limit of the amplifier, and the wiring of the chosen load terminal by terminal.',
   body: Body,
   result: Result,
   compute,
   examples: {
     twoDrivers: {
-      summary: 'Two single-coil drivers',
-      request: { driverCount: 2, coilsPerDriver: 1, coilOhm: 4, totalPowerW: 800 }
+      summary: 'Two single-coil drivers on an amplifier for 2 Ω and more',
+      request: { driverCount: 2, coilsPerDriver: 1, coilOhm: 4, totalPowerW: 800, minimumOhm: 2, targetOhm: 2 }
+    },
+    dualCoils: {
+      summary: 'Two drivers with two 2 Ω coils each, on a bridged pair whose channels take 1 Ω',
+      request: { driverCount: 2, coilsPerDriver: 2, coilOhm: 2, channelMinimumOhm: 1, totalPowerW: 1000 }
+    },
+    unlikeCoils: {
+      summary: 'A 4 Ω and a 2 Ω coil',
+      request: { driverCount: 2, coilsPerDriver: 1, coilsOhm: [4, 2], totalPowerW: 300 }
     }
   }
 })

@@ -1,0 +1,67 @@
+/** Which of the possible loads to wire. */
+import type { Assumptions } from '../assume.ts'
+import { type NetworkLoad, ohmNumber } from './coil-loads.ts'
+import type { CoilSet } from './coil-set.ts'
+
+export interface Wanted {
+  readonly lowestLoadOhm?: number
+  /** The request field that set the limit. */
+  readonly limitField?: 'minimumOhm' | 'channelMinimumOhm'
+  readonly targetOhm?: number
+}
+
+export interface LoadChoice {
+  /** The loads worth wiring, ascending: balanced ones, or the most even where unlike coils allow no balance. */
+  readonly candidates: readonly NetworkLoad[]
+  readonly load: NetworkLoad | undefined
+  readonly why: string
+}
+
+/** Nearest in ratio; of two equally near, the lower. */
+export function nearestInRatio(loads: readonly NetworkLoad[], targetOhm: number): NetworkLoad | undefined {
+  const distance = (load: NetworkLoad) => Math.abs(Math.log(ohmNumber(load) / targetOhm))
+  const [first, ...others] = loads
+  return others.reduce(
+    (best, load) => (best === undefined || distance(load) < distance(best) - 1e-12 ? load : best),
+    first
+  )
+}
+
+function candidatesOf(loads: readonly NetworkLoad[]): readonly NetworkLoad[] {
+  const balanced = loads.filter(load => load.balanced)
+  return balanced.length > 0 ? balanced : loads
+}
+
+/**
+ * With a target, the allowed load nearest to it; without, the lowest allowed, which takes most power from the amplifier;
+ * with neither, the load nearest to the coil's own rating. Where no network balances, the most even allowed one.
+ */
+export function chooseLoad(
+  set: CoilSet,
+  loads: readonly NetworkLoad[],
+  { lowestLoadOhm, targetOhm }: Wanted,
+  assumed: Assumptions
+): LoadChoice {
+  const candidates = candidatesOf(loads)
+  const allowed = candidates.filter(load => lowestLoadOhm === undefined || ohmNumber(load) >= lowestLoadOhm)
+  if (allowed.every(load => !load.balanced)) {
+    const evenest = Math.min(...allowed.map(load => load.unevenness))
+    const even = allowed.filter(load => load.unevenness <= evenest + 1e-9)
+    const load = targetOhm === undefined ? even[0] : nearestInRatio(even, targetOhm)
+    return { candidates, load, why: 'No network of these coils balances; this is the most even one that is allowed.' }
+  }
+  if (targetOhm === undefined && lowestLoadOhm !== undefined) {
+    return { candidates, load: allowed[0], why: 'The lowest balanced load that the amplifier may drive.' }
+  }
+  const target = assumed.or(
+    targetOhm,
+    'targetOhm',
+    set.alikeOhm ?? ohmNumber(allowed[0] as NetworkLoad),
+    'Neither a target nor a minimum load was given: a load like that of one coil suits most amplifiers.'
+  )
+  return {
+    candidates,
+    load: nearestInRatio(allowed, target),
+    why: `The balanced load nearest to ${Number(target.toPrecision(4))} Ω${lowestLoadOhm === undefined ? '' : ' that the amplifier may drive'}.`
+  }
+}

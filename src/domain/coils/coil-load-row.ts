@@ -1,0 +1,42 @@
+/** One load as the answer shows it. */
+import { numberOf } from '../../numeric/rational.ts'
+import { type NetworkLoad, ohmNumber, ratioText } from './coil-loads.ts'
+import type { CoilSet } from './coil-set.ts'
+
+export interface CoilLoadRow {
+  readonly ohm: number
+  /** Load over the impedance of one coil. */
+  readonly ratio?: string
+  readonly balanced: boolean
+  readonly allowed?: boolean
+  readonly join: string
+  /** Power in each coil [W], when equal. */
+  readonly coilPowerW?: number
+  /** Share of each coil, when unequal. */
+  readonly shares?: readonly number[]
+  readonly hottestCoilPowerW?: number
+}
+
+function powerOf(load: NetworkLoad, totalPowerW: number | undefined) {
+  if (totalPowerW === undefined) return {}
+  const hottest = (totalPowerW * load.unevenness) / load.shares.length
+  return load.balanced ? { coilPowerW: totalPowerW / load.shares.length } : { hottestCoilPowerW: hottest }
+}
+
+export function loadRow(
+  set: CoilSet,
+  load: NetworkLoad,
+  lowestLoadOhm: number | undefined,
+  totalPowerW: number | undefined
+): CoilLoadRow {
+  const ratio = ratioText(set, load.ohm)
+  return {
+    ohm: ohmNumber(load),
+    ...(ratio === undefined ? {} : { ratio }),
+    balanced: load.balanced,
+    ...(lowestLoadOhm === undefined ? {} : { allowed: ohmNumber(load) >= lowestLoadOhm }),
+    join: load.join,
+    ...powerOf(load, totalPowerW),
+    ...(load.balanced ? {} : { shares: load.shares.map(numberOf) })
+  }
+}

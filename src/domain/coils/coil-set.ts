@@ -1,0 +1,84 @@
+/** The coils of a request, alike or not, with exact resistances. */
+import { numberOf, type Rational, rationalOf } from '../../numeric/rational.ts'
+import { DesignError, requirePositive } from '../design-error.ts'
+import type { Coil } from './coil-network.ts'
+
+/** Above this, only balanced networks are listed: the number of all networks triples with every coil. */
+export const MOST_COILS_LISTED_IN_FULL = 6
+
+export interface CoilSetRequest {
+  readonly driverCount: number
+  readonly coilsPerDriver: number
+  readonly coilOhm?: number
+  readonly coilsOhm?: readonly number[]
+}
+
+export interface CoilSet {
+  readonly driverCount: number
+  readonly coilsPerDriver: number
+  /** In the order of the drivers, each driver's coils together. */
+  readonly coils: readonly Coil[]
+  readonly ohmOf: (coil: Coil) => Rational
+  /** Rated impedance of each coil [Ω] when all are alike. */
+  readonly alikeOhm: number | undefined
+  /** The same with exact resistance. */
+  readonly alike: Rational | undefined
+}
+
+function listOfOhm({ driverCount, coilsPerDriver, coilOhm, coilsOhm }: CoilSetRequest): readonly number[] {
+  const count = driverCount * coilsPerDriver
+  if (coilsOhm === undefined) {
+    if (coilOhm === undefined) {
+      throw new DesignError('missing-input', {
+        field: 'coilOhm',
+        detail: 'Give coilOhm when all coils are alike, or coilsOhm with one entry a coil.'
+      })
+    }
+    requirePositive('coilOhm', coilOhm, 'Ω')
+    return Array.from({ length: count }, () => coilOhm)
+  }
+  if (coilOhm !== undefined) {
+    throw new DesignError('conflicting-input', {
+      field: 'coilsOhm',
+      detail: 'Give either coilOhm or coilsOhm, not both.'
+    })
+  }
+  if (coilsOhm.length !== count) {
+    throw new DesignError('conflicting-input', {
+      field: 'coilsOhm',
+      detail: `coilsOhm has ${coilsOhm.length} entries, but ${driverCount} drivers with ${coilsPerDriver} coils each have ${count}.`
+    })
+  }
+  for (const [index, ohm] of coilsOhm.entries()) requirePositive(`coilsOhm[${index}]`, ohm, 'Ω')
+  return coilsOhm
+}
+
+function requireFewEnough(values: readonly number[]): void {
+  if (new Set(values).size > 1 && values.length > MOST_COILS_LISTED_IN_FULL) {
+    throw new DesignError('out-of-range', {
+      field: 'coilsOhm',
+      detail: `Unlike coils are worked out for at most ${MOST_COILS_LISTED_IN_FULL} coils; wire alike coils to sub-groups and ask for each.`
+    })
+  }
+}
+
+/** @throws DesignError `missing-input`, `conflicting-input`, `not-positive`, `out-of-range` */
+export function coilSet(request: CoilSetRequest): CoilSet {
+  const { driverCount, coilsPerDriver } = request
+  const values = listOfOhm(request)
+  requireFewEnough(values)
+  const exact = values.map(rationalOf)
+  const [first] = exact
+  const alike = new Set(values).size === 1 ? first : undefined
+  return {
+    driverCount,
+    coilsPerDriver,
+    coils: values.map((_, index) => ({
+      driver: Math.floor(index / coilsPerDriver) + 1,
+      coil: (index % coilsPerDriver) + 1
+    })),
+    ohmOf: ({ driver, coil }) => exact[(driver - 1) * coilsPerDriver + coil - 1] ?? rationalOf(0),
+    alikeOhm: alike === undefined ? undefined : numberOf(alike),
+    alike
+  }
+}

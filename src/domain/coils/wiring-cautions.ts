@@ -1,0 +1,132 @@
+/** What to mind about a load and the way it is joined. */
+import { type Caution, caution } from '../caution.ts'
+import type { Wanted } from './choose-load.ts'
+import { type NetworkLoad, ohmNumber } from './coil-loads.ts'
+import type { Coil, CoilNetwork } from './coil-network.ts'
+import type { CoilSet } from './coil-set.ts'
+
+/** The modulus may fall this far below the rated impedance (IEC 60268-5, from memory). */
+const LOWEST_MODULUS = 0.8
+const TARGET_TOLERANCE = 0.01
+
+interface WiringFacts {
+  readonly set: CoilSet
+  readonly loads: readonly NetworkLoad[]
+  readonly wanted: Wanted
+  readonly chosen: NetworkLoad | undefined
+}
+
+const short = (value: number) => Number(value.toPrecision(4))
+
+function limitCautions({
+  loads,
+  wanted: { lowestLoadOhm, limitField: at = 'minimumOhm' },
+  chosen
+}: WiringFacts): readonly Caution[] {
+  if (lowestLoadOhm === undefined) return []
+  const below = loads.filter(load => ohmNumber(load) < lowestLoadOhm)
+  const cautions: Caution[] = []
+  const highest = Math.max(...loads.map(ohmNumber))
+  if (chosen === undefined) {
+    cautions.push(
+      caution(
+        'no-allowed-load',
+        `The highest load of these coils is ${short(highest)} Ω, below the ${short(lowestLoadOhm)} Ω that the output may drive.`,
+        { at, figures: { highestOhm: highest, minimumOhm: lowestLoadOhm } }
+      )
+    )
+  } else if (below.length > 0) {
+    cautions.push(
+      caution(
+        'load-below-minimum',
+        `${below.length} of ${loads.length} loads lie below ${short(lowestLoadOhm)} Ω and must not be wired to this output.`,
+        { at, figures: { loads: below.length, minimumOhm: lowestLoadOhm } }
+      )
+    )
+  }
+  if (chosen !== undefined && LOWEST_MODULUS * ohmNumber(chosen) < lowestLoadOhm) {
+    const dip = LOWEST_MODULUS * ohmNumber(chosen)
+    cautions.push(
+      caution(
+        'impedance-dip',
+        `A load rated ${short(ohmNumber(chosen))} Ω may dip to ${short(dip)} Ω at some frequency, below the ${short(lowestLoadOhm)} Ω of the output; amplifiers rated for a nominal load are meant for this, one without thermal protection is not.`,
+        { at, figures: { dipOhm: dip, minimumOhm: lowestLoadOhm } }
+      )
+    )
+  }
+  return cautions
+}
+
+function shareCautions({ set, loads, chosen }: WiringFacts): readonly Caution[] {
+  const uneven = loads.filter(load => !load.balanced)
+  const cautions: Caution[] = []
+  if (chosen !== undefined && !chosen.balanced) {
+    const percent = (100 * chosen.unevenness) / set.coils.length
+    cautions.push(
+      caution(
+        'unequal-power',
+        `The hottest coil takes ${short(percent)} % of the power instead of ${short(100 / set.coils.length)} %.`,
+        { figures: { hottestPercent: percent, equalPercent: 100 / set.coils.length } }
+      )
+    )
+  } else if (uneven.length > 0) {
+    const worst = Math.max(...uneven.map(load => load.unevenness))
+    cautions.push(
+      caution(
+        'unequal-power',
+        `${uneven.length} of ${loads.length} loads share the power unequally, up to ${short(worst)} times an equal share in one coil; they are listed to be recognised, not to be wired.`,
+        { level: 'note', figures: { loads: uneven.length, timesEqualShare: worst } }
+      )
+    )
+  }
+  if (set.alike === undefined) {
+    cautions.push(
+      caution(
+        'unlike-coils',
+        'The coils differ in rated impedance: shares follow the ratings only as far as the drivers are otherwise alike, and unlike drivers should not share a chamber.',
+        { at: 'coilsOhm' }
+      )
+    )
+  }
+  return cautions
+}
+
+/** The driver's coils in series with each other do not count: only one driver's current through another's coil. */
+function hasDriversInSeries(network: CoilNetwork<Coil>): boolean {
+  if (network.join === 'coil') return false
+  const drivers = (part: CoilNetwork<Coil>): readonly number[] =>
+    part.join === 'coil' ? [part.leaf.driver] : part.parts.flatMap(drivers)
+  const across = new Set(drivers(network)).size > 1
+  return (network.join === 'series' && across) || network.parts.some(hasDriversInSeries)
+}
+
+export function wiringCautions(facts: WiringFacts): readonly Caution[] {
+  const { set, chosen, wanted } = facts
+  const cautions = [...limitCautions(facts), ...shareCautions(facts)]
+  if (set.coilsPerDriver > 1) {
+    cautions.push(
+      caution('all-coils-driven', `Drive all ${set.coilsPerDriver} coils of each driver, equally and in phase.`)
+    )
+  }
+  if (chosen !== undefined && hasDriversInSeries(chosen.network)) {
+    cautions.push(
+      caution(
+        'drivers-in-series',
+        'The chosen network puts drivers in series: use only like drivers in like air volumes, or each chamber of its own must be equal.'
+      )
+    )
+  }
+  if (chosen !== undefined && wanted.targetOhm !== undefined) {
+    const off = ohmNumber(chosen) / wanted.targetOhm - 1
+    if (Math.abs(off) > TARGET_TOLERANCE) {
+      cautions.push(
+        caution(
+          'target-off',
+          `The nearest load that can be used is ${short(ohmNumber(chosen))} Ω, ${short(100 * off)} % off the ${short(wanted.targetOhm)} Ω asked for.`,
+          { at: 'targetOhm', figures: { ohm: ohmNumber(chosen), targetOhm: wanted.targetOhm, offPercent: 100 * off } }
+        )
+      )
+    }
+  }
+  return cautions
+}

@@ -1,0 +1,21 @@
+/** Sources of the coil, amplifier and signal rooms. */
+import type { SourceList } from '../source.ts'
+
+export const loadSources = {
+  'kirchhoff-networks': {
+    title: "Kirchhoff's laws: series and parallel connection of resistances, division of current, voltage and power",
+    status: 'derived'
+  },
+  'oeis-a000084': {
+    title: 'OEIS A000084, number of series-parallel networks of n unlabelled elements',
+    status: 'from memory'
+  },
+  'oeis-a048211': {
+    title: 'OEIS A048211, number of distinct resistances from n equal resistors in series-parallel networks',
+    status: 'from memory'
+  },
+  'equal-coil-power': {
+    title: 'All coils of a group driven, in phase, each with the same power',
+    status: 'practice'
+  }
+} as const satisfies SourceList
