@@ -42,6 +42,16 @@ export const loadCautions = {
       'Drivers in series share one current: each sees the impedance of the others as source resistance, and one broken coil silences its string.',
     basis: "derived from Kirchhoff's laws"
   },
+  'no-speaker-cable': {
+    level: 'care',
+    meaning: 'No usual speaker cable is thick enough for this load and length.',
+    basis: '5 % of the load: common practice, no source; ampacity: 33 CFR 183.425 Table 5'
+  },
+  'speaker-cable-too-thin': {
+    level: 'care',
+    meaning: 'The speaker cable named carries too little current or has too much resistance for this load and length.',
+    basis: '5 % of the load: common practice, no source; ampacity: 33 CFR 183.425 Table 5'
+  },
   'target-off': {
     level: 'note',
     meaning: 'No allowed load with equal shares lies at the load asked for; the nearest is given.',

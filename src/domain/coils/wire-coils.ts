@@ -1,6 +1,7 @@
 /** The loads that drivers and coils can present, each coil's share of the power, and how to join them. */
 import { numberOf } from '../../numeric/rational.ts'
-import { assumptions } from '../assume.ts'
+import { type Assumptions, assumptions } from '../assume.ts'
+import { DesignError } from '../design-error.ts'
 import type { Basis, Outcome } from '../outcome.ts'
 import { type Arrangement, arrangementsOf, joinText, networkOf } from './arrangements.ts'
 import { chooseLoad, nearestInRatio, type Wanted } from './choose-load.ts'
@@ -9,6 +10,14 @@ import { coilLoads, type NetworkLoad, ohmNumber, ratioText } from './coil-loads.
 import { networkOhm } from './coil-network.ts'
 import { type CoilSet, type CoilSetRequest, coilSet } from './coil-set.ts'
 import { jointsOf, terminalName, wiringSteps } from './joints.ts'
+import {
+  chooseSpeakerCable,
+  type SpeakerCable,
+  type SpeakerCableCandidate,
+  type SpeakerCableRequest,
+  speakerCableBasis,
+  speakerCableSources
+} from './speaker-cable.ts'
 import { wiringCautions } from './wiring-cautions.ts'
 
 export interface CoilWiringRequest extends CoilSetRequest {
@@ -19,6 +28,8 @@ export interface CoilWiringRequest extends CoilSetRequest {
   readonly targetOhm?: number
   /** Power into the whole load [W]. */
   readonly totalPowerW?: number
+  /** From the amplifier to the coils, to be chosen for the wired load; needs totalPowerW. */
+  readonly cable?: SpeakerCableRequest
 }
 
 export interface ArrangementRow extends Omit<Arrangement, 'coilsInSeries'> {
@@ -48,6 +59,8 @@ export interface CoilWiring {
   readonly lowestAllowedOhm?: number
   readonly nearestOhm?: number
   readonly chosen?: ChosenWiring
+  readonly cable?: SpeakerCable
+  readonly cableCandidates?: readonly SpeakerCableCandidate[]
 }
 
 function arrangementRows(set: CoilSet, lowestLoadOhm: number | undefined): readonly ArrangementRow[] {
@@ -120,6 +133,15 @@ function basisOf(set: CoilSet, chosen: NetworkLoad | undefined, totalPowerW: num
   return basis
 }
 
+function cableFor({ cable, totalPowerW }: CoilWiringRequest, load: NetworkLoad | undefined, assumed: Assumptions) {
+  if (cable === undefined || load === undefined) return undefined
+  if (totalPowerW !== undefined) return chooseSpeakerCable(cable, ohmNumber(load), totalPowerW, assumed)
+  throw new DesignError('missing-input', {
+    field: 'totalPowerW',
+    detail: 'A speaker cable is chosen by its current: give totalPowerW as well.'
+  })
+}
+
 function powers(set: CoilSet, totalPowerW: number | undefined) {
   if (totalPowerW === undefined || set.alike === undefined) return {}
   return { coilPowerW: totalPowerW / set.coils.length, driverPowerW: totalPowerW / set.driverCount }
@@ -144,6 +166,7 @@ export function wireCoils(request: CoilWiringRequest): Outcome<CoilWiring> {
   const { lowestLoadOhm } = wanted
   const choice = chooseLoad(set, loads, wanted, assumed)
   const ranked = choice.candidates.filter(load => lowestLoadOhm === undefined || ohmNumber(load) >= lowestLoadOhm)
+  const cable = cableFor(request, choice.load, assumed)
   const nearest = request.targetOhm === undefined ? undefined : nearestInRatio(choice.candidates, request.targetOhm)
   const [lowestAllowed] = lowestLoadOhm === undefined ? [] : ranked
   return {
@@ -157,15 +180,21 @@ export function wireCoils(request: CoilWiringRequest): Outcome<CoilWiring> {
       ...(lowestLoadOhm === undefined ? {} : { lowestLoadOhm }),
       ...(lowestAllowed === undefined ? {} : { lowestAllowedOhm: ohmNumber(lowestAllowed) }),
       ...(nearest === undefined ? {} : { nearestOhm: ohmNumber(nearest) }),
-      ...(choice.load === undefined ? {} : { chosen: chosenWiring(set, choice.load, choice.why) })
+      ...(choice.load === undefined ? {} : { chosen: chosenWiring(set, choice.load, choice.why) }),
+      ...(cable?.cable === undefined ? {} : { cable: cable.cable }),
+      ...(cable === undefined ? {} : { cableCandidates: cable.candidates })
     },
-    cautions: wiringCautions({ set, loads, wanted, chosen: choice.load }),
+    cautions: [...wiringCautions({ set, loads, wanted, chosen: choice.load }), ...(cable?.cautions ?? [])],
     assumed: assumed.list,
     sources: [
       'kirchhoff-networks',
       'equal-coil-power',
-      ...(networkCount === undefined ? [] : (['oeis-a000084', 'oeis-a048211'] as const))
+      ...(networkCount === undefined ? [] : (['oeis-a000084', 'oeis-a048211'] as const)),
+      ...(cable === undefined ? [] : speakerCableSources)
     ],
-    basis: basisOf(set, choice.load, request.totalPowerW)
+    basis: [
+      ...basisOf(set, choice.load, request.totalPowerW),
+      ...speakerCableBasis(choice.load && ohmNumber(choice.load), cable?.cable)
+    ]
   }
 }

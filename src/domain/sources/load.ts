@@ -14,6 +14,10 @@ export const loadSources = {
     title: 'OEIS A048211, number of distinct resistances from n equal resistors in series-parallel networks',
     status: 'from memory'
   },
+  'speaker-cable-practice': {
+    title: 'Speaker cable of 16 to 8 AWG with at most 5 % of the load in the wire',
+    status: 'practice'
+  },
   'equal-coil-power': {
     title: 'All coils of a group driven, in phase, each with the same power',
     status: 'practice'

@@ -6,6 +6,7 @@ import { wireCoils as compute } from '../../domain/coils/wire-coils.ts'
 import { defineOperation } from '../operation.ts'
 import { component, ref } from '../schemas/component.ts'
 import { choice, count, list, quantity } from '../schemas/quantities.ts'
+import { SpeakerCableBody, SpeakerCableResult, speakerCableCandidates } from '../schemas/speaker-cable.ts'
 
 const ohm = (description: string) => quantity('Ω', description, { from: 0.05, to: 1000 })
 const text = (description: string) => Type.String({ description })
@@ -32,7 +33,8 @@ const Body = component('CoilWiringRequest', 'The coils of one or more drivers, t
     ohm('Lowest load of ONE channel of a pair that is to be bridged; the bridged pair needs twice that')
   ),
   targetOhm: Type.Optional(ohm('Load wished for')),
-  totalPowerW: Type.Optional(quantity('W', 'Power into the whole load', { above: 0, to: 100_000 }))
+  totalPowerW: Type.Optional(quantity('W', 'Power into the whole load', { above: 0, to: 100_000 })),
+  cable: Type.Optional(ref(SpeakerCableBody, 'The cable from the amplifier to the coils; needs totalPowerW'))
 })
 
 const Load = component('CoilLoad', 'One load, with the best network that presents it.', {
@@ -110,7 +112,9 @@ const Result = component('CoilWiringResult', 'The loads the coils can present, a
   nearestOhm: optionalOhm(
     'Balanced load nearest to the target in ratio, allowed or not; of two equally near the lower'
   ),
-  chosen: Type.Optional(ref(Chosen, 'The load to wire; absent when none is allowed'))
+  chosen: Type.Optional(ref(Chosen, 'The load to wire; absent when none is allowed')),
+  cable: Type.Optional(ref(SpeakerCableResult, 'Speaker cable for the chosen load; absent when no size passes')),
+  cableCandidates: Type.Optional(speakerCableCandidates)
 })
 
 export const wireCoils = defineOperation({
@@ -130,7 +134,14 @@ export const wireCoils = defineOperation({
     },
     dualCoils: {
       summary: 'Two drivers with two 2 Ω coils each, on a bridged pair whose channels take 1 Ω',
-      request: { driverCount: 2, coilsPerDriver: 2, coilOhm: 2, channelMinimumOhm: 1, totalPowerW: 1000 }
+      request: {
+        driverCount: 2,
+        coilsPerDriver: 2,
+        coilOhm: 2,
+        channelMinimumOhm: 1,
+        totalPowerW: 1000,
+        cable: { lengthM: 3 }
+      }
     },
     unlikeCoils: {
       summary: 'A 4 Ω and a 2 Ω coil',

@@ -1,0 +1,240 @@
+/** The cable between amplifier and box: the thinnest that is cool enough and loses little, and what its resistance does. */
+import type { Assumptions } from '../assume.ts'
+import { ampacity } from '../cable/ampacity.ts'
+import { cableJudgement } from '../cable/cable-judgement.ts'
+import { type CableSize, cableSize } from '../cable/cable-size.ts'
+import type { Conductor } from '../cable/conductor-materials.ts'
+import { type ConductorLaw, conductorLaw, conductorOhmPerM } from '../cable/conductor-resistance.ts'
+import { type Caution, caution } from '../caution.ts'
+import { DesignError } from '../design-error.ts'
+import type { Basis } from '../outcome.ts'
+import type { SourceId } from '../source.ts'
+
+/** Common practice, no source: these sizes are sold as speaker cable, and this much of the load may be in the wire. */
+export const speakerCableJudgement = {
+  sizes: ['16 AWG', '14 AWG', '12 AWG', '10 AWG', '8 AWG'],
+  resistancePercent: {
+    value: 5,
+    why: 'cable resistance up to 5 % of the load costs at most 0.42 dB, common practice'
+  },
+  ambientC: {
+    value: 30,
+    why: 'full-sine current at the 30 °C of the ampacity table: even dense music averages below 58 % of it, which pays for a hot cabin'
+  }
+} as const
+
+export interface SpeakerCableRequest {
+  /** Way from the amplifier to the box; the current goes there and back [m]. */
+  readonly lengthM: number
+  /** A size to be judged instead of chosen. */
+  readonly designation?: string
+  readonly conductor?: Conductor
+  readonly strandingFactor?: number
+  readonly insulationC?: number
+  readonly ambientC?: number
+  readonly resistanceLimitPercent?: number
+  /** As the amplifier's data sheet states it for this load. */
+  readonly amplifierDampingFactor?: number
+  /** Direct-current resistance of the whole load [Ω], for the effect on Qes. */
+  readonly reOhm?: number
+  readonly qes?: number
+}
+
+export interface SpeakerCableCandidate {
+  readonly designation: string
+  readonly loopOhm: number
+  readonly resistancePercent: number
+  readonly ampacityA?: number
+  /** The limit this size breaks; absent when it passes. */
+  readonly fails?: 'resistance' | 'ampacity'
+}
+
+export interface SpeakerCable extends SpeakerCableCandidate {
+  readonly areaM2: number
+  readonly currentA: number
+  /** Level lost in the cable, below zero [dB]. */
+  readonly lossDb: number
+  /** To be handed to the acoustic calculation as the series resistance of its source [Ω]. */
+  readonly sourceSeriesOhm: number
+  readonly governedBy?: 'resistance' | 'ampacity' | 'smallest-size'
+  readonly dampingFactor?: number
+  readonly qesFactor?: number
+  readonly qes?: number
+}
+
+/**
+ * Level at the load against a cable without resistance.
+ *
+ *   20·lg(Z/(Z + Rw))
+ *
+ * @source derived: voltage divider
+ * @check  4 Ω, 3 m of 16 AWG (80.63 mΩ) → −0.173 dB; 1 Ω → −0.6735 dB
+ */
+export function cableLossDb(loadOhm: number, loopOhm: number): number {
+  return 20 * Math.log10(loadOhm / (loadOhm + loopOhm))
+}
+
+/** Damping factor at the end of the cable: Z/(Z/DF + Rw). @check 4 Ω, 200, 0.0806 Ω → 39.76 */
+export function dampingFactorAtLoad(loadOhm: number, amplifierDampingFactor: number, loopOhm: number): number {
+  return loadOhm / (loadOhm / amplifierDampingFactor + loopOhm)
+}
+
+/** Qes behind a series resistance, over Qes without: 1 + R/Re. @check 0.1 Ω on 3.2 Ω → 1.03125 */
+export function qesFactor(seriesOhm: number, reOhm: number): number {
+  return 1 + seriesOhm / reOhm
+}
+
+export const speakerCableSources = [
+  'astm-b258',
+  '33-cfr-183-425',
+  'speaker-cable-practice'
+] as const satisfies readonly SourceId[]
+
+export function speakerCableBasis(loadOhm: number | undefined, cable: SpeakerCable | undefined): readonly Basis[] {
+  if (loadOhm === undefined || cable === undefined) return []
+  const load = { symbol: 'Z', value: loadOhm, unit: 'Ω' }
+  const loop = { symbol: 'Rw', value: cable.loopOhm, unit: 'Ω' }
+  return [
+    {
+      quantity: 'cable.lossDb',
+      formula: '20*log10(Z/(Z+Rw))',
+      inputs: [load, loop],
+      value: cable.lossDb,
+      unit: 'dB',
+      source: 'kirchhoff-networks'
+    },
+    {
+      quantity: 'cable.resistancePercent',
+      formula: '100*Rw/Z',
+      inputs: [load, loop],
+      value: cable.resistancePercent,
+      unit: '%',
+      source: 'speaker-cable-practice'
+    }
+  ]
+}
+
+interface Limits {
+  readonly loadOhm: number
+  readonly currentA: number
+  readonly insulationC: number
+  readonly ambientC: number
+  readonly percent: number
+}
+
+function judge(size: CableSize, law: ConductorLaw, lengthM: number, limits: Limits, at: string): SpeakerCableCandidate {
+  const loopOhm = 2 * lengthM * conductorOhmPerM(size, law, 20)
+  const resistancePercent = (100 * loopOhm) / limits.loadOhm
+  const { ampacityA } = ampacity(size, law.material, { ...limits, bundledConductors: 1 }, at)
+  const row = {
+    designation: size.designation,
+    loopOhm,
+    resistancePercent,
+    ...(ampacityA === undefined ? {} : { ampacityA })
+  }
+  if (ampacityA === undefined || ampacityA < limits.currentA) return { ...row, fails: 'ampacity' }
+  return resistancePercent > limits.percent ? { ...row, fails: 'resistance' } : row
+}
+
+function withEffects(
+  row: SpeakerCableCandidate,
+  size: CableSize,
+  request: SpeakerCableRequest,
+  { loadOhm, currentA }: Limits
+): SpeakerCable {
+  const { amplifierDampingFactor, reOhm, qes } = request
+  const factor = reOhm === undefined ? undefined : qesFactor(row.loopOhm, reOhm)
+  return {
+    ...row,
+    areaM2: size.areaM2,
+    currentA,
+    lossDb: cableLossDb(loadOhm, row.loopOhm),
+    sourceSeriesOhm: row.loopOhm,
+    ...(amplifierDampingFactor === undefined
+      ? {}
+      : { dampingFactor: dampingFactorAtLoad(loadOhm, amplifierDampingFactor, row.loopOhm) }),
+    ...(factor === undefined ? {} : { qesFactor: factor }),
+    ...(factor === undefined || qes === undefined ? {} : { qes: qes * factor })
+  }
+}
+
+export interface SpeakerCableChoice {
+  /** Absent when no size passes. */
+  readonly cable?: SpeakerCable
+  readonly candidates: readonly SpeakerCableCandidate[]
+  readonly cautions: readonly Caution[]
+}
+
+/**
+ * The smallest of the usual speaker cables with Rw = 2·L·r20 ≤ 5 % of the load and ampacity ≥ √(P/Z).
+ *
+ * @param loadOhm  Z [Ω] > 0
+ * @param powerW  P into the load at full sine [W] ≥ 0
+ * @param at  path of the cable in the request, ending in a dot
+ * @throws DesignError `unknown-designation`, `insulation-below-ambient`, `out-of-range`
+ * @source resistance ASTM B258 and IEC 60028, ampacity 33 CFR 183.425 Table 5; the 5 % common practice, no source
+ * @check  300 W, 4 Ω, 3 m → 16 AWG; 500 W, 1 Ω, 2 m → 14 AWG; 1000 W, 1 Ω, 5 m → 10 AWG
+ */
+export function chooseSpeakerCable(
+  request: SpeakerCableRequest,
+  loadOhm: number,
+  powerW: number,
+  assumed: Assumptions,
+  at = 'cable.'
+): SpeakerCableChoice {
+  if (request.qes !== undefined && request.reOhm === undefined) {
+    throw new DesignError('missing-input', {
+      field: `${at}reOhm`,
+      detail: 'The effect of the cable on qes needs the direct-current resistance of the load, reOhm.'
+    })
+  }
+  const { sizes, resistancePercent, ambientC } = speakerCableJudgement
+  const { insulationC } = cableJudgement
+  const law = conductorLaw(request, assumed, at)
+  const limits: Limits = {
+    loadOhm,
+    currentA: Math.sqrt(powerW / loadOhm),
+    insulationC: assumed.or(request.insulationC, `${at}insulationC`, insulationC.value, insulationC.why),
+    ambientC: assumed.or(request.ambientC, `${at}ambientC`, ambientC.value, ambientC.why),
+    percent: assumed.or(
+      request.resistanceLimitPercent,
+      `${at}resistanceLimitPercent`,
+      resistancePercent.value,
+      resistancePercent.why
+    )
+  }
+  const named = request.designation === undefined ? sizes : [request.designation]
+  const judged = named.map(designation => {
+    const size = cableSize(designation, undefined, `${at}designation`)
+    return { size, row: judge(size, law, request.lengthM, limits, at) }
+  })
+  const candidates = judged.map(({ row }) => row)
+  const index = candidates.findIndex(row => row.fails === undefined)
+  const chosen = judged[request.designation === undefined ? index : 0]
+  const cautions = index >= 0 ? [] : [cableCaution(request, limits, at)]
+  if (chosen === undefined) return { candidates, cautions }
+  const governedBy = index <= 0 ? 'smallest-size' : (candidates[index - 1]?.fails ?? 'smallest-size')
+  return {
+    cable: {
+      ...withEffects(chosen.row, chosen.size, request, limits),
+      ...(request.designation === undefined ? { governedBy } : {})
+    },
+    candidates,
+    cautions
+  }
+}
+
+function cableCaution(request: SpeakerCableRequest, { currentA, loadOhm, percent }: Limits, at: string): Caution {
+  const figures = { currentA, loadOhm, lengthM: request.lengthM, limitPercent: percent }
+  const need = `${currentA.toFixed(1)} A and at most ${percent} % of ${Number(loadOhm.toPrecision(3))} Ω over ${request.lengthM} m`
+  return request.designation === undefined
+    ? caution(
+        'no-speaker-cable',
+        `No speaker cable from 16 to 8 AWG carries ${need}: move the amplifier to the box, wire a higher load, or run a pair to each driver.`,
+        { at: `${at}lengthM`, figures }
+      )
+    : caution('speaker-cable-too-thin', `${request.designation} does not manage ${need}.`, {
+        at: `${at}designation`,
+        figures
+      })
+}
