@@ -5,3 +5,6 @@ import { wireCoils } from './routes/coil-wiring.ts'
 import { completeDriverParameters } from './routes/driver-parameters.ts'
 
 export const operations: readonly Operation[] = [completeDriverParameters, nestPanels, wireCoils]
+import { computeResponse } from './routes/enclosure-response.ts'
+
+export const operations: readonly Operation[] = [computeResponse, wireCoils]

@@ -53,4 +53,38 @@ export const acousticSources = {
     title: 'Limits of agreement and usual ranges of driver parameters, an engineering choice of this service',
     status: 'ours'
   }
+  'small-1972-direct-radiator': {
+    title: 'R. H. Small, "Direct-radiator loudspeaker system analysis", J. Audio Eng. Soc. 20(5), 1972',
+    status: 'from memory'
+  },
+  'small-1972-closed-box': {
+    title: 'R. H. Small, "Closed-box loudspeaker systems", J. Audio Eng. Soc. 20(10), 1972 and 21(1), 1973',
+    status: 'from memory'
+  },
+  'small-1973-vented-box': {
+    title: 'R. H. Small, "Vented-box loudspeaker systems", J. Audio Eng. Soc. 21(5-8), 1973',
+    status: 'from memory'
+  },
+  'small-1974-passive-radiator': {
+    title: 'R. H. Small, "Passive-radiator loudspeaker systems", J. Audio Eng. Soc. 22(8-9), 1974',
+    status: 'from memory'
+  },
+  'helmholtz-resonator': {
+    title: 'Helmholtz resonator: air mass of a port on the air spring of a volume, with end corrections',
+    status: 'from memory'
+  },
+  'levine-schwinger-1948': {
+    title:
+      'H. Levine and J. Schwinger, "On the radiation of sound from an unflanged circular pipe", Phys. Rev. 73, 1948: free end 0.613 r',
+    status: 'read'
+  },
+  'leach-2002-inductance': {
+    title: 'W. M. Leach, "Loudspeaker voice-coil inductance losses", J. Audio Eng. Soc. 50(6), 2002 (abstract)',
+    status: 'read'
+  },
+  'acoustic-network': {
+    title: 'Lumped network of chambers, ports, radiators and drivers, solved for its pressures',
+    status: 'derived'
+  },
+  'ohms-law': { title: 'Power into a resistance, P = V²/R', status: 'derived' }
 } as const satisfies SourceList

@@ -1,0 +1,183 @@
+/** Curves over frequency, from the complex amplitudes of a solved network. Excursion and air speed are peak, all else RMS. */
+import type { DualColumn } from '../../numeric/dual-column.ts'
+import { REFERENCE_PRESSURE_PA } from '../constants.ts'
+import { branchFlow } from '../network/branch-flow.ts'
+import type { Solution } from '../network/solver.ts'
+import type { ChamberParts } from './chamber.ts'
+import { chamberNames } from './request.ts'
+import { DISTANCE_M, type ResponseSystem } from './response-system.ts'
+
+export type Curve = number[]
+
+export interface ResponseCurves {
+  readonly frequencyHz: Curve
+  readonly levelDb: Curve
+  /** Of the sound pressure against the source voltage, without travel time. */
+  readonly phaseDeg: Curve
+  readonly groupDelayS: Curve
+  /** Peak, one way. */
+  readonly coneExcursionM: Curve
+  /** RMS. */
+  readonly coneVelocityMPerS: Curve
+  /** At the terminals of the driver group. */
+  readonly impedanceOhm: Curve
+  readonly impedancePhaseDeg: Curve
+  /** RMS into the driver group. */
+  readonly currentA: Curve
+  readonly apparentPowerVa: Curve
+  /** RMS inside the chambers. */
+  readonly rearChamberPressurePa?: Curve
+  readonly frontChamberPressurePa?: Curve
+  /** Peak, mean over the area of one port. */
+  readonly rearPortAirSpeedMPerS?: Curve
+  readonly frontPortAirSpeedMPerS?: Curve
+  /** Peak, one unit. */
+  readonly passiveRadiatorExcursionM?: Curve
+  readonly frontPassiveRadiatorExcursionM?: Curve
+}
+
+const DEGREES = 180 / Math.PI
+/** Added to a squared pressure ratio: the level of silence is −300 dB, not minus infinity. */
+const SILENCE = 1e-30
+
+/** Filled front to back, so that it stays a plain array of doubles. */
+function curve(length: number, at: (index: number) => number): Curve {
+  const values: Curve = []
+  for (let index = 0; index < length; index++) values.push(at(index))
+  return values
+}
+
+/**
+ * Level of the far field in half space.
+ *
+ *   p = ρ·ω·|U|·E/(2πr)    L = 20·lg(p/20 µPa)
+ *
+ * @source point source on an infinite plane: Kinsler et al., "Fundamentals of Acoustics" (from memory)
+ */
+export function levelCurve(
+  { radiated: { re, im }, omegas }: Solution,
+  densityKgPerM3: number,
+  voltageV: number
+): Curve {
+  const scale = ((densityKgPerM3 * voltageV) / (2 * Math.PI * DISTANCE_M * REFERENCE_PRESSURE_PA)) ** 2
+  const values: Curve = []
+  for (let k = 0; k < omegas.length; k++) {
+    const omega = omegas[k] as number
+    const r = re[k] as number
+    const i = im[k] as number
+    values.push(10 * Math.log10(scale * omega * omega * (r * r + i * i) + SILENCE))
+  }
+  return values
+}
+
+/** τ = −dφ/dω = −Im(U'/U); the factor jω of the pressure turns by no angle. */
+export function groupDelayCurve({ radiated: { re, im, dre, dim }, omegas }: Solution): Curve {
+  const values: Curve = []
+  for (let k = 0; k < omegas.length; k++) {
+    const r = re[k] as number
+    const i = im[k] as number
+    const size = r * r + i * i
+    values.push(size > 0 ? ((dre[k] as number) * i - (dim[k] as number) * r) / size : 0)
+  }
+  return values
+}
+
+/** Phase of p = jωρU/(2πr): 90° ahead of U. */
+function phaseCurve({ radiated: { re, im }, omegas }: Solution): Curve {
+  return curve(omegas.length, k => Math.atan2(re[k] as number, -(im[k] as number)) * DEGREES)
+}
+
+function modulus({ re, im }: Pick<DualColumn, 're' | 'im'>, scale: number): Curve {
+  const values: Curve = []
+  for (let k = 0; k < re.length; k++) {
+    const r = re[k] as number
+    const i = im[k] as number
+    values.push(scale * Math.sqrt(r * r + i * i))
+  }
+  return values
+}
+
+/** x = √2·|u|/ω */
+export function excursionCurve({ velocities, omegas }: Solution, voltageV: number, group = 0): Curve {
+  const { re, im } = velocities[group] as DualColumn
+  const scale = Math.SQRT2 * voltageV
+  const values: Curve = []
+  for (let k = 0; k < omegas.length; k++) {
+    const r = re[k] as number
+    const i = im[k] as number
+    values.push((scale * Math.sqrt(r * r + i * i)) / (omegas[k] as number))
+  }
+  return values
+}
+
+function impedanceCurves({ terminal, current, omegas }: Solution) {
+  const ohm: Curve = []
+  const degrees: Curve = []
+  for (let k = 0; k < omegas.length; k++) {
+    const tr = terminal.re[k] as number
+    const ti = terminal.im[k] as number
+    const ir = current.re[k] as number
+    const ii = current.im[k] as number
+    ohm.push(Math.sqrt((tr * tr + ti * ti) / (ir * ir + ii * ii)))
+    degrees.push(Math.atan2(ti * ir - tr * ii, tr * ir + ti * ii) * DEGREES)
+  }
+  return { impedanceOhm: ohm, impedancePhaseDeg: degrees }
+}
+
+/** Air speed in the ports, or excursion of the passive radiators, of one chamber. */
+function openingCurves(solution: Solution, parts: ChamberParts | undefined, voltageV: number) {
+  if (parts?.opening === undefined) return {}
+  const flow = branchFlow(solution, parts.opening)
+  const { areaM2, count } = parts.port ?? (parts.passiveRadiators as NonNullable<ChamberParts['passiveRadiators']>)
+  const scale = (Math.SQRT2 * voltageV) / (count * areaM2)
+  return parts.port === undefined
+    ? { excursion: curve(flow.length, k => (scale * (flow[k] as number)) / (solution.omegas[k] as number)) }
+    : { airSpeed: curve(flow.length, k => scale * (flow[k] as number)) }
+}
+
+function chamberCurves(system: ResponseSystem, solution: Solution) {
+  const present = chamberNames.filter(name => system.chambers[name] !== undefined)
+  const pressure = (name: 'rear' | 'front') => {
+    const column = solution.pressures[present.indexOf(name)]
+    return column === undefined ? undefined : modulus(column, system.voltageV)
+  }
+  const rear = openingCurves(solution, system.chambers.rear, system.voltageV)
+  const front = openingCurves(solution, system.chambers.front, system.voltageV)
+  return {
+    rearChamberPressurePa: pressure('rear'),
+    frontChamberPressurePa: pressure('front'),
+    rearPortAirSpeedMPerS: rear.airSpeed,
+    frontPortAirSpeedMPerS: front.airSpeed,
+    passiveRadiatorExcursionM: rear.excursion,
+    frontPassiveRadiatorExcursionM: front.excursion
+  }
+}
+
+type Defined<T> = { readonly [Key in keyof T]: Exclude<T[Key], undefined> }
+
+function defined<T extends object>(fields: T): Partial<Defined<T>> {
+  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as Partial<Defined<T>>
+}
+
+/** Every curve of a system at its source voltage. */
+export function responseCurves(
+  system: ResponseSystem,
+  solution: Solution,
+  frequencyHz: readonly number[]
+): ResponseCurves {
+  const { voltageV, air } = system
+  const currentA = modulus(solution.current, voltageV)
+  const terminalV = modulus(solution.terminal, voltageV)
+  return {
+    frequencyHz: [...frequencyHz],
+    levelDb: levelCurve(solution, air.densityKgPerM3, voltageV),
+    phaseDeg: phaseCurve(solution),
+    groupDelayS: groupDelayCurve(solution),
+    coneExcursionM: excursionCurve(solution, voltageV),
+    coneVelocityMPerS: modulus(solution.velocities[0] as DualColumn, voltageV),
+    ...impedanceCurves(solution),
+    currentA,
+    apparentPowerVa: curve(currentA.length, k => (currentA[k] as number) * (terminalV[k] as number)),
+    ...defined(chamberCurves(system, solution))
+  }
+}

@@ -1,0 +1,87 @@
+/** What a response is asked for: an enclosure around drivers, the source that feeds them, the air, the frequencies. */
+import type { AirRequest } from '../air/air.ts'
+import type { DriverRequest } from '../driver/driver.ts'
+
+export interface PortRequest {
+  /** Equal ports. */
+  readonly count?: number
+  /** Of one port. */
+  readonly areaM2: number
+  /** Physical length. */
+  readonly lengthM: number
+  /** Sum of both end factors, times the radius of one port. */
+  readonly endFactor?: number
+  readonly lossQ?: number
+}
+
+export interface PassiveRadiatorRequest {
+  readonly count?: number
+  readonly areaM2: number
+  /** Of one unit, with its air load and added weight. */
+  readonly massKg: number
+  readonly complianceMPerN: number
+  /** Mechanical Q of the unit alone in free air. */
+  readonly qm?: number
+}
+
+export interface ChamberRequest {
+  /** Acoustic volume for all drivers together, nothing subtracted. */
+  readonly netVolumeM3: number
+  readonly leakQ?: number
+  readonly absorptionQ?: number
+  readonly port?: PortRequest
+  readonly passiveRadiators?: PassiveRadiatorRequest
+}
+
+export const presetKinds = [
+  'infinite-baffle',
+  'closed',
+  'vented',
+  'passive-radiator',
+  'band-pass-4',
+  'band-pass-6-parallel',
+  'band-pass-6-series'
+] as const
+export type PresetKind = (typeof presetKinds)[number]
+export const chamberNames = ['rear', 'front'] as const
+export type ChamberName = (typeof chamberNames)[number]
+
+export interface EnclosureRequest {
+  readonly kind: PresetKind
+  readonly rear?: ChamberRequest
+  readonly front?: ChamberRequest
+}
+
+export interface DriversRequest {
+  readonly count?: number
+  /** Drivers in each string; the strings lie in parallel. */
+  readonly inSeries?: number
+}
+
+export interface SourceRequest {
+  /** RMS, before the series resistance. */
+  readonly voltageV?: number
+  /** In place of the voltage: what the source would give into loadOhm. */
+  readonly powerW?: number
+  readonly loadOhm?: number
+  readonly seriesOhm?: number
+}
+
+export interface FrequencyRange {
+  readonly fromHz: number
+  readonly toHz: number
+  readonly points: number
+}
+
+/** Everything that determines the network. */
+export interface SystemRequest {
+  readonly driver: DriverRequest
+  readonly drivers?: DriversRequest
+  readonly enclosure: EnclosureRequest
+  readonly source: SourceRequest
+  readonly air?: AirRequest
+}
+
+export interface ResponseRequest extends SystemRequest {
+  readonly frequenciesHz?: readonly number[] | FrequencyRange
+}
