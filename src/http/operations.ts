@@ -3,8 +3,6 @@ import type { Operation } from './operation.ts'
 import { nestPanels } from './routes/box-sheets.ts'
 import { wireCoils } from './routes/coil-wiring.ts'
 import { completeDriverParameters } from './routes/driver-parameters.ts'
-
-export const operations: readonly Operation[] = [completeDriverParameters, nestPanels, wireCoils]
 import { computeResponse } from './routes/enclosure-response.ts'
 
-export const operations: readonly Operation[] = [computeResponse, wireCoils]
+export const operations: readonly Operation[] = [completeDriverParameters, computeResponse, nestPanels, wireCoils]

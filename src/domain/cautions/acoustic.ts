@@ -17,6 +17,7 @@ export const acousticCautions = {
     level: 'note',
     meaning: 'Frequencies lie beyond the ends of the measured cabin curve; its last values are held there.',
     basis: 'engineering choice'
+  },
   'excursion-above-xmax': {
     level: 'care',
     meaning:

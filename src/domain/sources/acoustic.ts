@@ -52,7 +52,7 @@ export const acousticSources = {
   'ours-driver-limits': {
     title: 'Limits of agreement and usual ranges of driver parameters, an engineering choice of this service',
     status: 'ours'
-  }
+  },
   'small-1972-direct-radiator': {
     title: 'R. H. Small, "Direct-radiator loudspeaker system analysis", J. Audio Eng. Soc. 20(5), 1972',
     status: 'from memory'
