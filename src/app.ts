@@ -2,14 +2,18 @@
 import Fastify, { type FastifyInstance, type FastifyServerOptions } from 'fastify'
 import { operations } from './http/operations.ts'
 import { identifyCallers, requireKeys } from './http/plugins/api-keys.ts'
+import { registerBatches } from './http/plugins/batch-routes.ts'
 import { registerBodies } from './http/plugins/body.ts'
+import { registerCatalogues } from './http/plugins/catalogue-routes.ts'
 import { contractRoutes, registerContract } from './http/plugins/contract.ts'
 import { registerHealth } from './http/plugins/health.ts'
 import { registerLimits } from './http/plugins/limits.ts'
 import { refuseOtherMethods, watchMethods } from './http/plugins/methods.ts'
+import { registerObservability } from './http/plugins/observability.ts'
 import { answerCall, registerOperations } from './http/plugins/operation-routes.ts'
 import { registerOverload } from './http/plugins/overload.ts'
 import { registerProblems } from './http/plugins/problems.ts'
+import { registerQueryForms } from './http/plugins/query-routes.ts'
 import { registerSecurity } from './http/plugins/security.ts'
 import { serverOptions } from './http/plugins/server.ts'
 import { registerValidation } from './http/plugins/validation.ts'
@@ -38,9 +42,14 @@ export async function buildApp({ logger = false, ...given }: AppOptions = {}): P
   requireKeys(app, settings)
   await registerOverload(app, settings)
   registerHealth(app)
+  const observed = registerObservability(app, settings, work)
 
   await registerContract(app, version)
-  registerOperations(app, operations, answerCall(work))
+  const answer = observed.counted(answerCall(work))
+  registerOperations(app, operations, answer)
+  registerQueryForms(app, operations, answer, settings.apiKeys.length === 0)
+  registerBatches(app, operations, { work, observed, settings })
+  registerCatalogues(app)
   contractRoutes(app)
   refuseOtherMethods(app, methods)
   return app

@@ -119,6 +119,8 @@ export type ProblemCode = keyof typeof problemKinds
 
 export interface ProblemError {
   readonly pointer: string
+  /** Name of the query parameter, where the request was spelled in one. */
+  readonly parameter?: string
   readonly code: string
   readonly detail: string
   readonly bounds?: Readonly<Record<string, number | string | readonly (string | number)[]>>

@@ -16,7 +16,18 @@ export async function registerContract(app: FastifyInstance, version: string): P
           'Stateless calculations for real bass in a car: enclosure, ports, panels, coils, amplifier, current, cable, fuse, signal and the whole plan. Every figure names its source, every danger its caution.',
         license: { name: 'Proprietary', url: '/docs' }
       },
-      servers: [{ url: '/', description: 'This service' }]
+      servers: [{ url: '/', description: 'This service' }],
+      components: {
+        securitySchemes: {
+          apiKey: {
+            type: 'apiKey',
+            in: 'header',
+            name: 'X-Api-Key',
+            description: 'Only where the operator has keys in use; without keys every call is open.'
+          }
+        }
+      },
+      security: [{}, { apiKey: [] }]
     },
     convertConstToEnum: false,
     refResolver: { buildLocalReference: (json, _base, _fragment, index) => String(json.$id ?? `def-${index}`) }

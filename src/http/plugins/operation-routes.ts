@@ -100,7 +100,7 @@ export function registerOperations(app: FastifyInstance, operations: readonly Op
           summary,
           description,
           querystring: AnswerQuery,
-          body,
+          body: ref(body),
           response: { 200: successOf(operation), ...refusals(400, 401, 406, 413, 415, 422, 429, 500, 503) }
         }
       },

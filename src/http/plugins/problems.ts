@@ -65,7 +65,10 @@ function validationProblem({ validation, validationContext }: FastifyError): Pro
 }
 
 function problemOf(error: AnyError, request: FastifyRequest): Problem {
-  if (error instanceof DesignError) return designProblem(error, (request.routeOptions.schema?.body ?? {}) as JsonSchema)
+  if (error instanceof DesignError) {
+    const { schema, config } = request.routeOptions
+    return designProblem(error, config.requestSchema ?? ((schema?.body ?? {}) as JsonSchema))
+  }
   if (error instanceof Refusal) return problem(error.code, error.message, error.errors)
   if (error.validation !== undefined) return validationProblem(error)
   const code = codeByFrameworkError[error.code] ?? codeByStatus[error.statusCode ?? 500] ?? 'internal'

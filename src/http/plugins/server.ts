@@ -2,7 +2,7 @@
 import { randomUUID } from 'node:crypto'
 import type { IncomingMessage, Server } from 'node:http'
 import type { Socket } from 'node:net'
-import type { FastifyHttpOptions, FastifyServerOptions } from 'fastify'
+import { type FastifyHttpOptions, type FastifyServerOptions, LogController } from 'fastify'
 import { type Problem, type ProblemCode, problem } from '../problem.ts'
 import type { Settings } from '../settings.ts'
 import { answerError } from './problems.ts'
@@ -62,13 +62,16 @@ export function serverOptions(
 ): FastifyHttpOptions<Server> {
   return {
     logger,
+    // One line an answer is written by observability.ts.
+    logController: new LogController({ disableRequestLogging: true }),
     bodyLimit: bodyLimitBytes,
     trustProxy: trusted(trustProxy),
     requestIdHeader: false,
     genReqId: requestId,
     // A whole request must arrive within 10 s, its headers within 8 s; Node looks every 2 s.
     requestTimeout: 10_000,
-    connectionTimeout: workTimeoutMs + 15_000,
+    // Longer than a batch may be silent.
+    connectionTimeout: workTimeoutMs * 3 + 15_000,
     keepAliveTimeout: 65_000,
     http: { headersTimeout: 8_000, connectionsCheckingInterval: 2_000 },
     forceCloseConnections: 'idle',
@@ -87,7 +90,6 @@ export function jsonLog(level: string): NonNullable<FastifyServerOptions['logger
     level,
     serializers: {
       req: ({ method, url }) => ({ method, url: url.split('?')[0]?.slice(0, 300) ?? '' }),
-      res: ({ statusCode }) => ({ statusCode: statusCode ?? 0 }),
       err: ({ name, code, message, stack = '' }) => ({ type: name, code, message, stack })
     }
   }

@@ -1,7 +1,18 @@
 /** One strict validator (JSON Schema 2020-12) for every request: nothing is coerced, removed or defaulted. */
+import type { ErrorObject } from 'ajv'
 import { Ajv2020 } from 'ajv/dist/2020.js'
 import type { FastifyInstance } from 'fastify'
+import type { TSchema } from 'typebox'
+import type { ProblemError } from '../problem.ts'
+import { schemaFaults } from '../schema-faults.ts'
 import { namedComponents } from '../schemas/component.ts'
+
+declare module 'fastify' {
+  interface FastifyInstance {
+    /** Holds a request that did not come as a body, in a batch or a query, against the schema of the body. */
+    readonly faultsOf: (schema: TSchema, request: unknown) => readonly ProblemError[]
+  }
+}
 
 export function requestValidator(): Ajv2020 {
   const ajv = new Ajv2020({
@@ -21,8 +32,13 @@ export function requestValidator(): Ajv2020 {
 export function registerValidation(app: FastifyInstance): void {
   const ajv = requestValidator()
   for (const schema of namedComponents()) app.addSchema(schema)
-  app.setValidatorCompiler(({ schema }) => {
+  const compiled = (schema: object) => {
     const id = (schema as { $id?: string }).$id
     return (id === undefined ? undefined : ajv.getSchema(id)) ?? ajv.compile(schema)
+  }
+  app.setValidatorCompiler(({ schema }) => compiled(schema as object))
+  app.decorate('faultsOf', (schema, request) => {
+    const validate = compiled(schema)
+    return validate(request) === true ? [] : schemaFaults((validate.errors ?? []) as ErrorObject[])
   })
 }

@@ -6,6 +6,7 @@ export interface JsonSchema {
   readonly $ref?: string
   readonly type?: string
   readonly const?: unknown
+  readonly enum?: readonly unknown[]
   readonly properties?: Readonly<Record<string, JsonSchema>>
   readonly required?: readonly string[]
   readonly items?: JsonSchema

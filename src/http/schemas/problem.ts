@@ -6,6 +6,7 @@ import { choice } from './quantities.ts'
 
 const ProblemErrorBody = component('ProblemError', 'One fault of the request.', {
   pointer: Type.String({ description: 'JSON pointer (RFC 6901) to the fault in the request' }),
+  parameter: Type.Optional(Type.String({ description: 'Query parameter, where the request was spelled in a query' })),
   code: Type.String({ description: 'What kind of fault it is' }),
   detail: Type.String({ description: 'The fault in a sentence' }),
   bounds: Type.Optional(

@@ -1,0 +1,127 @@
+/** GET forms of the small calculators: same schema, same answer, and cacheable by anybody between here and the shop. */
+import type { FastifyInstance } from 'fastify'
+import { entityTag, sendCacheable } from '../etag.ts'
+import type { AnswerOptions, Operation } from '../operation.ts'
+import { problem } from '../problem.ts'
+import { type QueryValues, queryFields, requestFromQuery } from '../query-request.ts'
+import { Refusal } from '../refusal.ts'
+import { type JsonSchema, ref } from '../schemas/component.ts'
+import { type AnswerCall, AnswerQuery, negotiated, refusals } from './operation-routes.ts'
+
+/** Operations whose whole input fits into a short URL. */
+export const byQuery: ReadonlySet<string> = new Set([
+  'completeDriverParameters',
+  'sizePort',
+  'wireCoils',
+  'matchAmplifier',
+  'computeCurrent',
+  'chooseCable',
+  'rateFuse'
+])
+
+/** One schema for a parameter that several branches of a union know; their tags become a choice. */
+function merged(schemas: readonly JsonSchema[]): JsonSchema {
+  const tags = [...new Set(schemas.flatMap(schema => (schema.const === undefined ? [] : [schema.const])))]
+  const [first = {}] = schemas
+  if (tags.length < 2) return first
+  const { const: _tag, ...rest } = first
+  return { ...rest, enum: tags }
+}
+
+/** The parameters for the contract; the request they spell is what is checked. */
+function parameters({ body }: Operation): JsonSchema {
+  const fields = queryFields(body as JsonSchema)
+  const named = (wanted: string) => fields.filter(({ name }) => name === wanted).map(({ schema }) => schema)
+  return {
+    type: 'object',
+    properties: {
+      ...Object.fromEntries(fields.map(({ name }) => [name, merged(named(name))])),
+      ...(AnswerQuery as unknown as JsonSchema).properties
+    },
+    required: fields.filter(({ required }) => required).map(({ name }) => name)
+  }
+}
+
+/** @throws Refusal `invalid-request` where the parameters do not make a request of this operation */
+function requestOf(app: FastifyInstance, { body }: Operation, query: QueryValues): unknown {
+  const request = requestFromQuery(body as JsonSchema, query)
+  const errors = app.faultsOf(body, request).map(fault => ({
+    ...fault,
+    parameter: fault.pointer.slice(1).replaceAll('/', '.')
+  }))
+  if (errors.length === 0) return request
+  throw new Refusal('invalid-request', `The query has ${errors.length} ${errors.length === 1 ? 'fault' : 'faults'}.`, {
+    errors
+  })
+}
+
+function optionsOf({ digits = 'six', basis = 'false' }: QueryValues): AnswerOptions {
+  const faults = [
+    ...(digits === 'six' || digits === 'full' ? [] : [{ pointer: '/digits', allowed: ['six', 'full'] }]),
+    ...(basis === 'true' || basis === 'false' ? [] : [{ pointer: '/basis', allowed: ['true', 'false'] }])
+  ]
+  if (faults.length === 0) return { digits: digits === 'full' ? 'full' : 'six', basis: basis === 'true' }
+  throw new Refusal('invalid-request', problem('invalid-request', '').title, {
+    errors: faults.map(({ pointer, allowed }) => ({
+      pointer,
+      parameter: pointer.slice(1),
+      code: 'unknown-value',
+      detail: `Must be one of ${allowed.join(', ')}.`,
+      bounds: { allowed }
+    }))
+  })
+}
+
+export function registerQueryForms(
+  app: FastifyInstance,
+  operations: readonly Operation[],
+  answer: AnswerCall,
+  shared: boolean
+): void {
+  for (const operation of operations.filter(({ operationId }) => byQuery.has(operationId))) {
+    const { operationId, path, tag, summary, description } = operation
+    app.get<{ Querystring: QueryValues }>(
+      path,
+      {
+        config: { calculates: true, requestSchema: operation.body as JsonSchema },
+        // The parameters are read by the grammar of JSON and checked as the request they spell.
+        validatorCompiler: () => () => true,
+        onRequest: async (request, reply) => {
+          negotiated(['application/json'], request, reply)
+        },
+        schema: {
+          operationId: `${operationId}ByQuery`,
+          tags: [tag],
+          summary: `${summary}, by query`,
+          description: `${description}\n\nThe same calculation as POST, spelled in query parameters (\`a.b\` for a field inside a field, \`a.0.b\` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.`,
+          querystring: parameters(operation),
+          response: {
+            200: { description: 'The result', content: { 'application/json': { schema: ref(operation.answer) } } },
+            304: { description: 'The client has this answer already', type: 'null' },
+            ...refusals(400, 401, 406, 422, 429, 500, 503)
+          }
+        }
+      },
+      async (request, reply) => {
+        const { digits, basis, ...query } = request.query
+        const options = optionsOf({
+          ...(digits === undefined ? {} : { digits }),
+          ...(basis === undefined ? {} : { basis })
+        })
+        const spelled = requestOf(app, operation, query)
+        const tag = entityTag(path, [spelled, options])
+        return sendCacheable(request, reply, { tag, shared }, async () => {
+          const { body } = await answer(operation, spelled, options, reply)
+          return typeof body === 'string' ? body : new TextDecoder().decode(body)
+        })
+      }
+    )
+  }
+}
+
+declare module 'fastify' {
+  interface FastifyContextConfig {
+    /** Schema that the fields of a refusal point into where the route has no body. */
+    readonly requestSchema?: JsonSchema
+  }
+}
