@@ -44,7 +44,7 @@ export function defineTable<Row extends TObject>({ row, rows, ...table }: TableD
   }
 }
 
-const SourceRow = component('Source', 'A publication or practice that figures rest on.', {
+const SourceRow = component('SourceRow', 'A publication or practice that figures rest on.', {
   id: label('Id, as in `sources` of an answer'),
   title: label('Author, title, place and year', 500),
   status: choice(
