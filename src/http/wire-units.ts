@@ -17,6 +17,7 @@ export const wireUnits = [
   { wire: 'Mm2', si: 'M2', perSi: 1e6 },
   { wire: 'Mm', si: 'M', perSi: 1e3 },
   { wire: 'Mh', si: 'H', perSi: 1e3 },
+  { wire: 'Gpa', si: 'Pa', perSi: 1e-9 },
   { wire: 'Ms', si: 'S', perSi: 1e3 },
   { wire: 'Mv', si: 'V', perSi: 1e3 },
   { wire: 'L', si: 'M3', perSi: 1e3 },

@@ -94,6 +94,8 @@ export interface BoxLayout {
   readonly volume: VolumeBalance
   readonly chambers?: readonly Chamber[]
   readonly panels: readonly Panel[]
+  /** Blanks of all parts, cut-outs not taken off [m²]. */
+  readonly boardAreaM2: number
   readonly clearances: readonly Clearance[]
   /** The whole box with its drivers and fittings, as far as their mass is given or estimated. */
   readonly massKg: number

@@ -5,6 +5,8 @@
  * origin at the lower left corner of the blank, u to the right, v up, seen from outside.
  */
 
+import type { BoardId } from '../material/boards.ts'
+
 export interface PanelPoint {
   readonly uM: number
   readonly vM: number
@@ -99,7 +101,7 @@ export interface Panel {
   readonly role: PanelRole
   readonly quantity: number
   /** Id in the board table. */
-  readonly material: string
+  readonly material: BoardId
   /** The larger side of the blank [m], before any edge is tilted. */
   readonly lengthM: number
   /** The smaller side of the blank [m]. */

@@ -1,4 +1,31 @@
 /** Cautions of the box rooms. */
 import type { CautionCatalogue } from '../caution.ts'
 
-export const boxCautions = {} as const satisfies CautionCatalogue
+export const boxCautions = {
+  'box-clearance': {
+    level: 'care',
+    meaning: 'Two things in or on the box come closer than they should; the figure says by how much. Move one of them.',
+    basis: 'common practice, no source'
+  },
+  'driver-hits-box': {
+    level: 'stop',
+    meaning: 'A driver does not go into the box: its body would touch a wall, or its hole does not fit its panel.',
+    basis: 'geometry of the sizes given'
+  },
+  'driver-volume-missing': {
+    level: 'care',
+    meaning:
+      'The volume a driver takes is neither given nor can it be estimated, so it counts as nothing. Give it, or give cone area, mounting depth, magnet and cut-out.',
+    basis: 'engineering choice of this service'
+  },
+  'driver-volume-estimated': {
+    level: 'note',
+    meaning: 'The volume a driver takes was estimated from its outline; such an estimate is right within about 30 %.',
+    basis: 'cone and cylinder of the data sheet sizes, shares estimated'
+  },
+  'heavy-box': {
+    level: 'care',
+    meaning: 'A box of this mass is lifted by two people.',
+    basis: 'HSE lifting guidance: 25 kg for men at waist height close to the body, from memory'
+  }
+} as const satisfies CautionCatalogue

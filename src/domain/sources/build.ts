@@ -1,4 +1,42 @@
 /** Sources of the build rooms. */
 import type { SourceList } from '../source.ts'
 
-export const buildSources = {} as const satisfies SourceList
+export const buildSources = {
+  'board-practice': { title: 'Common practice of board sellers, no source', status: 'practice' },
+  'box-geometry': {
+    title: 'Plane and solid geometry: shoelace area, parallel lines moved inwards, prism and cone volumes',
+    status: 'derived'
+  },
+  'box-judgement': {
+    title: 'Engineering choices of this service for clearances, targets and estimates; each is echoed where it is used',
+    status: 'ours'
+  },
+  'box-practice': { title: 'Clearances and spacings of common workshop practice, no source', status: 'practice' },
+  'en-310-622-density': {
+    title: 'EN 323 density and EN 310 bending modulus as test methods; values as in the board table',
+    status: 'second-hand'
+  },
+  'en-312-particleboard': {
+    title: 'EN 312, type P2: smallest modulus in bending by thickness class',
+    status: 'from memory'
+  },
+  'en-622-5-mdf': {
+    title:
+      'EN 622-5, MDF for general purposes in dry conditions, smallest modulus by thickness class, quoted in a board data sheet',
+    status: 'second-hand'
+  },
+  'fibre-density': {
+    title: 'Densities of solid polyester, wool and glass from handbooks',
+    status: 'from memory'
+  },
+  'finnish-plywood-2002': {
+    title:
+      'Finnish Forest Industries Federation, Handbook of Finnish Plywood (2002), mean bending moduli, as reprinted in a board data sheet',
+    status: 'second-hand'
+  },
+  'small-1973-vented': {
+    title:
+      'R. H. Small, "Vented-box loudspeaker systems", J. Audio Eng. Soc. 21 (1973): the air in the vent is mass, not spring',
+    status: 'from memory'
+  }
+} as const satisfies SourceList

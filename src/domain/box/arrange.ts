@@ -1,0 +1,56 @@
+/** Where round things stand on a face when the caller has not said so: in even rows, with the widest gaps. */
+import { bounds, centroid, type Polygon } from '../../numeric/polygon.ts'
+import type { PlaceOnPanel } from './box-request.ts'
+
+interface Arrangement {
+  readonly centres: readonly PlaceOnPanel[]
+  readonly gapM: number
+}
+
+function inRows(clear: Polygon, diameters: readonly number[], rows: number, alongU: boolean): Arrangement {
+  const box = bounds(clear)
+  const [length, depth] = alongU ? [box.width, box.height] : [box.height, box.width]
+  const perRow = Math.ceil(diameters.length / rows)
+  const lines = Array.from({ length: rows }, (_, i) => diameters.slice(i * perRow, (i + 1) * perRow)).filter(
+    line => line.length > 0
+  )
+  const tallest = lines.map(line => Math.max(...line))
+  const rowGap = (depth - tallest.reduce((sum, d) => sum + d, 0)) / (lines.length + 1)
+  let gapM = rowGap
+  let across = 0
+  const centres = lines.flatMap((line, i) => {
+    const gap = (length - line.reduce((sum, d) => sum + d, 0)) / (line.length + 1)
+    gapM = Math.min(gapM, gap)
+    const middle = across + rowGap + (tallest[i] ?? 0) / 2
+    across += rowGap + (tallest[i] ?? 0)
+    let along = 0
+    return line.map(d => {
+      const place = along + gap + d / 2
+      along += gap + d
+      return alongU ? { uM: box.left + place, vM: box.low + middle } : { uM: box.left + middle, vM: box.low + place }
+    })
+  })
+  return { centres, gapM }
+}
+
+/**
+ * Centres of circles on the clear part of a face, in the order given.
+ *
+ * @validity A rectangle; on another outline a single circle stands on the centre of area, more stand in its bounding rectangle
+ *   and the clearance checks say whether they fit.
+ * @source an engineering choice of this service
+ */
+export function arrange(clear: Polygon, diameters: readonly number[]): readonly PlaceOnPanel[] {
+  if (diameters.length === 1 && clear.length !== 4) {
+    const { x, y } = centroid(clear)
+    return [{ uM: x, vM: y }]
+  }
+  const most = Math.min(diameters.length, 4)
+  const tries = Array.from({ length: most }, (_, i) => [
+    inRows(clear, diameters, i + 1, true),
+    inRows(clear, diameters, i + 1, false)
+  ])
+  const [first, ...rest] = tries.flat()
+  if (first === undefined) return []
+  return rest.reduce((best, next) => (next.gapM > best.gapM + 1e-9 ? next : best), first).centres
+}

@@ -1,0 +1,145 @@
+/** A box from its sizes or its volume: panels, volume balance, clearances, mass. */
+import { bounds } from '../../numeric/polygon.ts'
+import { type Assumptions, assumptions } from '../assume.ts'
+import { type Caution, caution } from '../caution.ts'
+import type { Basis, Outcome } from '../outcome.ts'
+import type { BoxLayout, OuterSize } from './box-layout.ts'
+import { boxMass } from './box-mass.ts'
+import type { BoxRequest } from './box-request.ts'
+import { type BuiltBox, buildBox } from './build-box.ts'
+import { clearanceCautions, clearanceRows } from './clearances.ts'
+import { displacedTotals, oneDriver } from './displaced.ts'
+import { blankArea, finishPanel, gathered } from './finish-panels.ts'
+import { holesOf, holesOn } from './mounting.ts'
+import type { Panel } from './panel.ts'
+import { type Settled, settle } from './settle.ts'
+import { clearLength } from './shell.ts'
+import { solveSizes } from './solve-sizes.ts'
+
+function panelsOf({ panels, mounted }: BuiltBox, { board }: Settled): readonly Panel[] {
+  return panels.map(bare => {
+    const here = mounted.filter(({ face }) =>
+      panels.some(outer => outer.place === face.place && outer.wall === bare.wall)
+    )
+    const holes = here.flatMap(each => holesOn(bare, each.face, holesOf(each)))
+    return finishPanel(bare, board, holes)
+  })
+}
+
+function outerSize({ sizes, inside }: BuiltBox): OuterSize {
+  const box = bounds(inside.shell.profile)
+  if (sizes.shape === 'prism') return { widthM: box.width, heightM: inside.shell.lengthM, depthM: box.height }
+  const { widthM, heightM, depthM, topDepthM } = sizes
+  if (sizes.shape === 'rectangular') return { widthM, heightM, depthM }
+  return { widthM, heightM, depthM, topDepthM, slopeDeg: (Math.atan2(depthM - topDepthM, heightM) * 180) / Math.PI }
+}
+
+function innerSize({ shell, inner }: BuiltBox['inside']) {
+  const box = bounds(inner)
+  const clear = clearLength(shell)
+  return shell.axis === 'x'
+    ? { widthM: clear, heightM: box.height, depthM: box.width }
+    : { widthM: box.width, heightM: clear, depthM: box.height }
+}
+
+function driverCautions({ drivers = [], displacement }: BoxRequest, baffleM: number): readonly Caution[] {
+  if (displacement?.driversM3 !== undefined) return []
+  return drivers.flatMap((driver, i) => {
+    const one = oneDriver(driver, baffleM)
+    const at = `drivers[${i}]`
+    if (one === undefined) {
+      return [
+        caution('driver-volume-missing', 'Nothing tells how much air this driver takes; it counts as nothing.', { at })
+      ]
+    }
+    const figures = { volumeL: one.volumeM3 * 1e3 }
+    return one.known === 'estimated'
+      ? [
+          caution(
+            'driver-volume-estimated',
+            `The driver takes about ${Number((one.volumeM3 * 1e3).toPrecision(2))} l, within some 30 %.`,
+            { at, figures }
+          )
+        ]
+      : []
+  })
+}
+
+function balanceBasis({ volumes, netM3 }: BuiltBox, takenM3: number): readonly Basis[] {
+  return [
+    {
+      quantity: 'volume.netM3',
+      formula: 'Vgross - Vtaken',
+      inputs: [
+        { symbol: 'Vgross', value: volumes.grossM3, unit: 'm3' },
+        { symbol: 'Vtaken', value: takenM3, unit: 'm3' }
+      ],
+      value: netM3,
+      unit: 'm3',
+      source: 'box-geometry'
+    }
+  ]
+}
+
+function volumeBalance(built: BuiltBox, target: number | undefined): BoxLayout['volume'] {
+  const { externalM3, grossM3, recessM3 } = built.volumes
+  return {
+    externalM3,
+    boardM3: externalM3 - grossM3 - recessM3,
+    recessM3,
+    grossM3,
+    displaced: displacedTotals(built.rows),
+    rows: built.rows,
+    netM3: built.netM3,
+    ...(target === undefined ? {} : { targetM3: target, errorPercent: (built.netM3 / target - 1) * 100 })
+  }
+}
+
+/**
+ * The box, ready to be sawn.
+ *
+ *   V_net = V_gross − Σ displaced      V_ext − V_gross − V_recess = Σ panels
+ *
+ * @throws DesignError `missing-input`, `conflicting-input`, `out-of-range`, `no-solution`
+ * @validity Plane boards; rectangular boxes, wedges with one sloped face, upright prisms.
+ * @source derived: plane and solid geometry; clearances are common practice, no source
+ * @check  640 × 400 × 380 mm of 18 mm board → 75.630464 l inside, 16.24 kg at 750 kg/m³
+ */
+export function layOutBox(request: BoxRequest): Outcome<BoxLayout> {
+  const assume: Assumptions = assumptions()
+  const settled = settle(request, assume)
+  const built = buildBox(settled, solveSizes(settled), 'outer')
+  const single = panelsOf(built, settled)
+  const panels = gathered(single)
+  const clearances = clearanceRows(built.inside, built.mounted)
+  const mass = boxMass(single, built, settled)
+  const volume = volumeBalance(built, request.netVolumeM3)
+  const heavy = mass.massKg > 25
+  const result: BoxLayout = {
+    shape: settled.fixed.shape,
+    outer: outerSize(built),
+    inner: innerSize(built.inside),
+    volume,
+    panels,
+    boardAreaM2: panels.reduce((sum, panel) => sum + blankArea(panel) * panel.quantity, 0),
+    clearances,
+    ...mass
+  }
+  return {
+    result,
+    cautions: [
+      ...clearanceCautions(clearances),
+      ...driverCautions(request, settled.fixed.thicknessM * settled.fixed.frontLayers),
+      ...(heavy
+        ? [
+            caution('heavy-box', `The box weighs ${Math.round(mass.massKg)} kg: two people.`, {
+              figures: { massKg: mass.massKg }
+            })
+          ]
+        : [])
+    ],
+    assumed: assume.list,
+    sources: ['box-geometry', 'box-practice', 'box-judgement', ...settled.board.sources],
+    basis: balanceBasis(built, volume.displaced.totalM3)
+  }
+}

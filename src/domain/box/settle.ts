@@ -1,0 +1,92 @@
+/** The request with every default filled in and recorded, and its contradictions refused. */
+import type { Assumptions } from '../assume.ts'
+import { DesignError } from '../design-error.ts'
+import { type BoardProperties, boardProperties } from '../material/board-properties.ts'
+import type { BoxRequest } from './box-request.ts'
+import type { ShellSizes } from './box-shell.ts'
+
+export interface Settled {
+  readonly request: BoxRequest
+  readonly board: BoardProperties
+  /** Sizes that do not depend on the solution. */
+  readonly fixed: Omit<ShellSizes, 'widthM' | 'heightM' | 'depthM' | 'topDepthM'>
+  /** Lean of the sloped face [rad]; absent when the depth at the lid is given instead. */
+  readonly slopeRad?: number
+  readonly sawStepM: number
+}
+
+const conflict = (field: string, detail: string) => new DesignError('conflicting-input', { field, detail })
+
+function checkShapeFields({ shape = 'rectangular', outer = {}, slopeDeg, slopedFace, prism }: BoxRequest): void {
+  const sloped = outer.topDepthM !== undefined || slopeDeg !== undefined || slopedFace !== undefined
+  if (shape !== 'wedge' && sloped) throw conflict('shape', `A slope belongs to a wedge, not to a ${shape} box.`)
+  if (shape !== 'prism' && prism !== undefined)
+    throw conflict('prism', `A footprint belongs to a prism, not to a ${shape} box.`)
+  if (shape === 'prism' && prism === undefined) {
+    throw new DesignError('missing-input', { field: 'prism', detail: 'A prism needs its footprint.' })
+  }
+  if (shape === 'prism' && (outer.widthM !== undefined || outer.depthM !== undefined)) {
+    throw conflict('outer', 'Width and depth of a prism follow from its footprint; give only its height.')
+  }
+  if (shape === 'wedge' && outer.topDepthM !== undefined && slopeDeg !== undefined) {
+    throw conflict('slopeDeg', 'Give either the slope or the depth at the lid.')
+  }
+}
+
+function slope({ shape, outer = {}, slopeDeg }: BoxRequest): { slopeRad?: number } {
+  if (shape !== 'wedge' || outer.topDepthM !== undefined) return {}
+  if (slopeDeg === undefined) {
+    throw new DesignError('missing-input', {
+      field: 'outer.topDepthM',
+      detail: 'A wedge needs the depth at its lid or the slope of its face.'
+    })
+  }
+  return { slopeRad: (slopeDeg * Math.PI) / 180 }
+}
+
+/** @throws DesignError `missing-input`, `conflicting-input`, `out-of-range` */
+export function settle(request: BoxRequest, assume: Assumptions): Settled {
+  checkShapeFields(request)
+  const { joints = {}, prism } = request
+  const shape = assume.or(request.shape, 'shape', 'rectangular', 'the plain case')
+  const frontLayers = assume.or(request.frontLayers, 'frontLayers', 1, 'a single front')
+  const recessM = request.recessM ?? 0
+  const sides = assume.or(
+    joints.sides,
+    'joints.sides',
+    shape === 'rectangular' ? 'between' : 'over',
+    shape === 'rectangular'
+      ? 'lid and floor run past front and back, the sides stand between all four'
+      : 'caps that carry the outline hold the angles of the walls'
+  )
+  const corners = assume.or(joints.corners, 'joints.corners', 'butt', 'square cuts wherever the angle allows')
+  const footprint = (prism?.footprint ?? []).map(({ xM, yM }) => ({ x: xM, y: yM }))
+  const baffleEdge = (prism?.baffleEdge ?? 1) - 1
+  if (shape === 'prism' && baffleEdge >= footprint.length) {
+    throw new DesignError('out-of-range', {
+      field: 'prism.baffleEdge',
+      value: baffleEdge + 1,
+      minimum: 1,
+      maximum: footprint.length
+    })
+  }
+  const slopedFace =
+    shape === 'wedge' ? assume.or(request.slopedFace, 'slopedFace', 'front', 'upright back, sloped front') : 'front'
+  return {
+    request,
+    board: boardProperties(request.board ?? {}, request.thicknessM, 'board', assume),
+    fixed: {
+      shape,
+      slopedFace,
+      footprint,
+      baffleEdge,
+      thicknessM: request.thicknessM,
+      frontLayers,
+      recessM,
+      sides,
+      corners
+    },
+    ...slope(request),
+    sawStepM: request.sawStepM ?? 1e-3
+  }
+}

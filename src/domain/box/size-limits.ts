@@ -1,0 +1,113 @@
+/** The smallest box that takes its hardware and the largest that its place allows, axis by axis. */
+import { DesignError, type Fault } from '../design-error.ts'
+import type { BoxDriver, BoxRequest } from './box-request.ts'
+import { clearanceRules } from './clearances.ts'
+import { tubeOuter } from './mounting.ts'
+import type { Settled } from './settle.ts'
+
+export const axes = ['width', 'height', 'depth'] as const
+export type Axis = (typeof axes)[number]
+
+export interface Range {
+  readonly min: number
+  readonly max: number
+}
+export type Ranges = Readonly<Record<Axis, Range>>
+
+/** No box of one board is longer [m]. */
+const LONGEST_M = 3
+/** Clear inside that a hand and a sealant gun need [m]. */
+const LEAST_INSIDE_M = 60e-3
+
+const sizeField = { width: 'widthM', height: 'heightM', depth: 'depthM' } as const
+
+/** Widest gap that two neighbours of a front, or one and the edge, may ask for [m]. */
+const FRONT_GAP_M = Math.max(clearanceRules.flangeToFlange.needM, clearanceRules.flangeToEdge.needM)
+
+/** What stands on the front without a place of its own: diameters [m]. */
+export function frontDiameters({ drivers = [], port }: BoxRequest): readonly number[] {
+  const flanges = drivers
+    .filter(({ face = 'front', centres }) => face === 'front' && centres === undefined)
+    .flatMap(({ count = 1, flangeDiameterM, cutOutDiameterM }) =>
+      Array.from({ length: count }, () => flangeDiameterM ?? cutOutDiameterM ?? 0)
+    )
+  const tubes =
+    port?.kind === 'round' && (port.face ?? 'front') === 'front' && port.centres === undefined
+      ? Array.from({ length: port.count ?? 1 }, () => tubeOuter(port))
+      : []
+  return [...flanges, ...tubes].filter(diameter => diameter > 0)
+}
+
+/** Clear width and height of a front on which they stand in rows [m]. */
+function frontNeed(diameters: readonly number[], rows: number): { readonly width: number; readonly height: number } {
+  if (diameters.length === 0) return { width: 0, height: 0 }
+  const perRow = Math.ceil(diameters.length / rows)
+  const lines = Array.from({ length: rows }, (_, i) => diameters.slice(i * perRow, (i + 1) * perRow)).filter(
+    line => line.length > 0
+  )
+  const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0)
+  return {
+    width: Math.max(...lines.map(line => sum(line) + (line.length + 1) * FRONT_GAP_M)),
+    height: sum(lines.map(line => Math.max(...line))) + (lines.length + 1) * FRONT_GAP_M
+  }
+}
+
+/** Outer face of the front to the back panel's inner face [m]. */
+function depthNeed({ drivers = [], port }: BoxRequest): number {
+  const onFront = drivers.filter(({ face = 'front', mount }) => face === 'front' && mount !== 'reversed')
+  const need = ({ mountingDepthM, ventDiameterM = 0, rebateDepthM = 0 }: BoxDriver) =>
+    mountingDepthM === undefined
+      ? 0
+      : mountingDepthM + rebateDepthM + Math.max(clearanceRules.behindMotor.needM, ventDiameterM / 4)
+  const tube =
+    port?.kind === 'round' && (port.face ?? 'front') === 'front' && port.elbowRadiusM === undefined
+      ? (port.lengthM ?? port.insideLengthM ?? 0) + port.innerDiameterM
+      : 0
+  return Math.max(tube, ...onFront.map(need))
+}
+
+/**
+ * @param rows  in which the drivers of the front stand
+ * @returns outer sizes between which the box may lie
+ */
+export function sizeRanges({ request, fixed }: Settled, rows: number): Ranges {
+  const { thicknessM: t, frontLayers, recessM, shape } = fixed
+  const { limits = {}, outer = {} } = request
+  const front = frontNeed(frontDiameters(request), rows)
+  const least = {
+    width: 2 * t + Math.max(LEAST_INSIDE_M, front.width),
+    height: 2 * t + Math.max(LEAST_INSIDE_M, shape === 'prism' ? 0 : front.height),
+    depth: recessM + t + Math.max(frontLayers * t + LEAST_INSIDE_M, depthNeed(request))
+  }
+  const range = (axis: Axis): Range => {
+    const given = outer[sizeField[axis]]
+    return given === undefined
+      ? { min: least[axis], max: limits[sizeField[axis]] ?? LONGEST_M }
+      : { min: given, max: given }
+  }
+  return { width: range('width'), height: range('height'), depth: range('depth') }
+}
+
+/** The axes on which the hardware needs more than the place allows. */
+export function rangeFaults(ranges: Ranges, limits: BoxRequest['limits']): readonly Fault[] {
+  return axes.flatMap(axis => {
+    const { min, max } = ranges[axis]
+    const field = sizeField[axis]
+    return min <= max || limits?.[field] === undefined
+      ? []
+      : [
+          {
+            field: `limits.${field}`,
+            value: max,
+            minimum: Math.round(min * 1e9) / 1e9,
+            unit: 'm',
+            detail: `The box would have to be at least ${Math.ceil(min * 1e3)} mm in ${axis} for its drivers and boards; the limit is ${Math.round(max * 1e3)} mm.`
+          }
+        ]
+  })
+}
+
+export function noFit(faults: readonly Fault[]): DesignError | undefined {
+  const [first, ...rest] = faults
+  return first === undefined ? undefined : new DesignError('no-solution', first, ...rest)
+}

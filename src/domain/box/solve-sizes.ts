@@ -1,0 +1,160 @@
+/** Outer sizes for a wanted net volume inside the limits. */
+import { DesignError } from '../design-error.ts'
+import type { BoxRequest, Strategy } from './box-request.ts'
+import type { ShellSizes } from './box-shell.ts'
+import { buildBox } from './build-box.ts'
+import type { Settled } from './settle.ts'
+import { type Axis, axes, frontDiameters, noFit, type Ranges, rangeFaults, sizeRanges } from './size-limits.ts'
+
+/** Inside width : height : depth that a balanced box keeps where the limits let it. */
+export const preferredRatio = { width: 1.62, height: 1, depth: 0.62 } as const
+
+export type Three = Readonly<Record<Axis, number>>
+
+export function sizesOf({ fixed, slopeRad, request }: Settled, { width, height, depth }: Three): ShellSizes {
+  const topDepthM = slopeRad === undefined ? (request.outer?.topDepthM ?? depth) : depth - height * Math.tan(slopeRad)
+  return { ...fixed, widthM: width, heightM: height, depthM: depth, topDepthM }
+}
+
+/** Net volume, or −∞ where the boards leave no inside. */
+function netOf(settled: Settled, three: Three): number {
+  try {
+    return buildBox(settled, sizesOf(settled, three), 'outer').netM3
+  } catch (error) {
+    if (error instanceof DesignError && error.code === 'no-solution') return -Infinity
+    throw error
+  }
+}
+
+const between = (value: number, min: number, max: number) => Math.min(max, Math.max(min, value))
+const lastOf: Record<Exclude<Strategy, 'balanced'>, Axis> = {
+  lowest: 'height',
+  shallowest: 'depth',
+  narrowest: 'width'
+}
+
+/** A way from the smallest to the largest box on which the volume only grows; s from 0 to 1. */
+function pathOf(strategy: Strategy, ranges: Ranges, thicknessM: number): (s: number) => Three {
+  const three = (size: (axis: Axis) => number): Three => ({
+    width: size('width'),
+    height: size('height'),
+    depth: size('depth')
+  })
+  if (strategy === 'balanced') {
+    const longest = Math.max(...axes.map(axis => ranges[axis].max / preferredRatio[axis]))
+    return s =>
+      three(axis => between(2 * thicknessM + preferredRatio[axis] * longest * s, ranges[axis].min, ranges[axis].max))
+  }
+  const last = lastOf[strategy]
+  return s =>
+    three(axis => {
+      const { min, max } = ranges[axis]
+      return min + (max - min) * between(axis === last ? 2 * s - 1 : 2 * s, 0, 1)
+    })
+}
+
+function bisect(low: number, high: number, isEnough: (value: number) => boolean): number {
+  let [below, above] = [low, high]
+  for (let round = 0; round < 60; round++) {
+    const middle = (below + above) / 2
+    if (isEnough(middle)) above = middle
+    else below = middle
+  }
+  return above
+}
+
+interface Candidate {
+  readonly three: Three
+  readonly netM3: number
+}
+
+/** Every free size but the last on the saw's step, then the last one solved again and put on the step that comes nearest. */
+function onSawStep(settled: Settled, ranges: Ranges, three: Three, target: number): Candidate {
+  const step = settled.sawStepM
+  const free = axes.filter(axis => ranges[axis].max > ranges[axis].min)
+  const steps = (count: number) => Math.round(count * step * 1e9) / 1e9
+  const onStep = (value: number, { min, max }: { min: number; max: number }) => {
+    const near = steps(Math.round(value / step))
+    if (near > max + 1e-9) return steps(Math.floor(max / step + 1e-9))
+    return near < min - 1e-9 ? steps(Math.ceil(min / step - 1e-9)) : near
+  }
+  const loose = free.filter(axis => three[axis] > ranges[axis].min + step && three[axis] < ranges[axis].max - step)
+  const last = (loose.length > 0 ? loose : free).reduce((a, b) => (three[b] > three[a] ? b : a))
+  const rounded = Object.fromEntries(
+    axes.map(axis => [axis, free.includes(axis) && axis !== last ? onStep(three[axis], ranges[axis]) : three[axis]])
+  ) as unknown as Three
+  const at = (value: number): Three => ({ ...rounded, [last]: value })
+  const { min, max } = ranges[last]
+  const exact = bisect(min, max, value => netOf(settled, at(value)) >= target)
+  const near = [steps(Math.floor(exact / step)), steps(Math.ceil(exact / step))].filter(
+    value => value >= min - 1e-9 && value <= max + 1e-9
+  )
+  const options = (near.length > 0 ? near : [onStep(exact, ranges[last])]).map(value => ({
+    three: at(value),
+    netM3: netOf(settled, at(value))
+  }))
+  return options.reduce((a, b) => (Math.abs(b.netM3 - target) < Math.abs(a.netM3 - target) ? b : a))
+}
+
+const litres = (m3: number) => `${Number((m3 * 1e3).toPrecision(4))} l`
+
+function tooLarge(target: number, most: Candidate, request: BoxRequest): DesignError {
+  const { width, height, depth } = most.three
+  const size = [width, height, depth].map(m => Math.round(m * 1e3)).join(' × ')
+  const bound = axes.filter(axis => request.limits?.[`${axis}M`] !== undefined).join(', ')
+  return new DesignError('no-solution', {
+    field: 'netVolumeM3',
+    value: target,
+    maximum: Math.max(0, most.netM3),
+    unit: 'm3',
+    detail: `${litres(target)} do not fit: the largest box allowed, ${size} mm, holds ${litres(Math.max(0, most.netM3))} net, ${litres(target - Math.max(0, most.netM3))} too little. In the way: ${bound || 'the longest board'}. Ask for that volume, another alignment or a thinner board.`
+  })
+}
+
+/** One arrangement of the drivers, solved. */
+function solveIn(settled: Settled, target: number, rows: number): Candidate | DesignError {
+  const { request, fixed } = settled
+  const ranges = sizeRanges(settled, rows)
+  const refusal = noFit(rangeFaults(ranges, request.limits))
+  if (refusal !== undefined) return refusal
+  const path = pathOf(request.strategy ?? 'balanced', ranges, fixed.thicknessM)
+  const most = { three: path(1), netM3: netOf(settled, path(1)) }
+  if (most.netM3 < target) return tooLarge(target, most, request)
+  const s = bisect(0, 1, value => netOf(settled, path(value)) >= target)
+  return onSawStep(settled, ranges, path(s), target)
+}
+
+const strain = ({ three }: Candidate) => {
+  const logs = axes.map(axis => Math.log(three[axis] / preferredRatio[axis]))
+  const mean = logs.reduce((sum, each) => sum + each, 0) / 3
+  return logs.reduce((sum, each) => sum + (each - mean) ** 2, 0)
+}
+
+/**
+ * Sizes of a box for a net volume: along a path on which all free sizes grow, by bisection; then put on the saw's step.
+ *
+ * @throws DesignError `missing-input` when a size is missing and no volume is wanted; `no-solution` naming the limit in the way
+ * @validity Net volume within half a saw step of the last solved size: below 0.5 % for boxes over 10 l on 1 mm.
+ * @source derived: bisection on a monotone path
+ */
+export function solveSizes(settled: Settled): ShellSizes {
+  const { request, fixed } = settled
+  const { outer = {}, netVolumeM3, prism } = request
+  const given = { width: outer.widthM, height: outer.heightM, depth: outer.depthM }
+  const isSet = (axis: Axis) => given[axis] !== undefined || (prism !== undefined && axis !== 'height')
+  if (axes.every(isSet)) {
+    const { width = 0, height = 0, depth = 0 } = given
+    return sizesOf(settled, { width, height, depth })
+  }
+  if (netVolumeM3 === undefined) {
+    throw new DesignError('missing-input', {
+      field: `outer.${axes.find(axis => !isSet(axis))}M`,
+      detail: 'Give every outer size, or a net volume from which the missing ones follow.'
+    })
+  }
+  const most = fixed.shape === 'prism' ? 1 : Math.max(1, Math.min(frontDiameters(request).length, 4))
+  const tries = Array.from({ length: most }, (_, i) => solveIn(settled, netVolumeM3, i + 1))
+  const solved = tries.filter((each): each is Candidate => !(each instanceof DesignError))
+  if (solved.length === 0) throw tries[0]
+  return sizesOf(settled, solved.reduce((a, b) => (strain(b) < strain(a) ? b : a)).three)
+}

@@ -1,0 +1,72 @@
+/** What a sheet of a given thickness is like: from the table, with whatever the caller knows better. */
+import type { Assumptions } from '../assume.ts'
+import type { SourceId } from '../source.ts'
+import { type Board, type BoardId, type BoardThickness, boards } from './boards.ts'
+
+export interface BoardProperties {
+  readonly material: BoardId
+  readonly thicknessM: number
+  readonly densityKgPerM3: number
+  /** Modulus along and across the face grain [Pa]; equal for a board without grain. */
+  readonly alongPa: number
+  readonly acrossPa: number
+  /** Ratio of strain along to stress across. */
+  readonly poisson: number
+  readonly shearPa: number
+  readonly grained: boolean
+  readonly sources: readonly SourceId[]
+}
+
+export interface BoardGiven {
+  readonly material?: BoardId
+  readonly densityKgPerM3?: number
+  readonly elasticModulusPa?: number
+  readonly acrossModulusPa?: number
+  readonly shearModulusPa?: number
+  readonly poisson?: number
+}
+
+const PA_PER_N_MM2 = 1e6
+
+/** The row whose nominal or real thickness is nearest. */
+export function nearestRow({ rows }: Board, thicknessM: number): BoardThickness {
+  const away = ({ nominalMm, realMm }: BoardThickness) =>
+    Math.min(Math.abs(nominalMm - thicknessM * 1e3), Math.abs(realMm - thicknessM * 1e3))
+  return rows.reduce((best, next) => (away(next) < away(best) ? next : best))
+}
+
+/**
+ * @param given  what the caller knows of the board; the rest comes from the table row nearest in thickness
+ * @validity Shear modulus of a board without grain: G = E/(2(1 + ν)).
+ */
+export function boardProperties(
+  given: BoardGiven,
+  thicknessM: number,
+  field: string,
+  assume: Assumptions
+): BoardProperties {
+  const material = assume.or(given.material, `${field}.material`, 'mdf', 'the usual board for boxes')
+  const board: Board = boards[material]
+  const row = nearestRow(board, thicknessM)
+  const why = `${board.title}, ${row.nominalMm} mm`
+  const alongPa = assume.or(given.elasticModulusPa, `${field}.elasticModulusPa`, row.alongNPerMm2 * PA_PER_N_MM2, why)
+  const acrossPa =
+    given.acrossModulusPa ??
+    (board.grained && given.elasticModulusPa === undefined ? row.acrossNPerMm2 * PA_PER_N_MM2 : alongPa)
+  const poisson = assume.or(given.poisson, `${field}.poisson`, board.poisson, board.title)
+  const shear =
+    board.shearNPerMm2 !== undefined && given.elasticModulusPa === undefined
+      ? board.shearNPerMm2 * PA_PER_N_MM2
+      : alongPa / (2 * (1 + poisson))
+  return {
+    material,
+    thicknessM,
+    densityKgPerM3: assume.or(given.densityKgPerM3, `${field}.densityKgPerM3`, row.densityKgPerM3, why),
+    alongPa,
+    acrossPa,
+    poisson,
+    shearPa: given.shearModulusPa ?? shear,
+    grained: board.grained,
+    sources: [board.source]
+  }
+}

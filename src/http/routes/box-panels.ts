@@ -1,0 +1,117 @@
+/** POST /v1/boxes/panels */
+import Type from 'typebox'
+import { boxShapes } from '../../domain/box/box-layout.ts'
+import { strategies } from '../../domain/box/box-request.ts'
+import { layOutBox as compute } from '../../domain/box/lay-out-box.ts'
+import { defineOperation } from '../operation.ts'
+import { BoardBody } from '../schemas/board.ts'
+import { BoxDriverBody, BoxPortBody, DisplacementBody, FittingsBody } from '../schemas/box-hardware.ts'
+import { BoxLayoutBody } from '../schemas/box-result.ts'
+import { component, ref } from '../schemas/component.ts'
+import { choice, count, list, quantity } from '../schemas/quantities.ts'
+
+const size = (what: string) => Type.Optional(quantity('mm', what, { from: 50, to: 3000 }))
+
+const OuterBody = component('BoxOuterWish', 'Outer sizes that are fixed; the others are solved for `netVolumeL`.', {
+  widthMm: size('Width'),
+  heightMm: size('Height'),
+  depthMm: size('Depth, of a wedge at its floor'),
+  topDepthMm: size('Depth of a wedge at its lid')
+})
+
+const LimitsBody = component('BoxLimits', 'The space the box may take.', {
+  widthMm: size('Widest'),
+  heightMm: size('Highest'),
+  depthMm: size('Deepest, at the floor')
+})
+
+const CornerBody = component('FootprintCorner', 'A corner of a footprint seen from above.', {
+  xMm: quantity('mm', 'To the right', { from: -3000, to: 3000 }),
+  yMm: quantity('mm', 'To the rear', { from: -3000, to: 3000 })
+})
+
+const PrismBody = component('Prism', 'An upright box over a free polygon.', {
+  footprint: list('Outer corners in order, either way round', ref(CornerBody), 3, 16),
+  baffleEdge: Type.Optional(count('Edge with the front: 1 runs from the first corner to the second', 1, 16))
+})
+
+const JointsBody = component('Joints', 'How the panels meet.', {
+  sides: Type.Optional(
+    choice('Sides (of a prism: lid and floor) between the walls, or over their ends', ['between', 'over'])
+  ),
+  corners: Type.Optional(choice('Butt joints, or mitres round the profile', ['butt', 'mitre']))
+})
+
+export const BoxBody = component('BoxRequest', 'A box by its outer sizes, or by the net volume it shall hold.', {
+  shape: Type.Optional(choice('Shape; rectangular when absent', boxShapes)),
+  outer: Type.Optional(ref(OuterBody)),
+  netVolumeL: Type.Optional(quantity('l', 'Air wanted inside, everything taken off', { above: 0, to: 2000 })),
+  limits: Type.Optional(ref(LimitsBody)),
+  strategy: Type.Optional(
+    choice('Which way the box grows: in balanced proportions, or low, shallow or narrow first', strategies)
+  ),
+  sawStepMm: Type.Optional(quantity('mm', 'Step the saw is set by', { from: 0.1, to: 10 })),
+  slopedFace: Type.Optional(choice('Of a wedge', ['front', 'back'])),
+  slopeDeg: Type.Optional(quantity('°', 'Lean of that face from the vertical', { from: -60, to: 60 })),
+  prism: Type.Optional(ref(PrismBody)),
+  thicknessMm: quantity('mm', 'Board of all panels, as measured', { from: 3, to: 60 }),
+  frontLayers: Type.Optional(count('Boards of the front', 1, 3)),
+  recessMm: Type.Optional(quantity('mm', 'Front set back behind the edges round it', { from: 0, to: 200 })),
+  board: Type.Optional(ref(BoardBody)),
+  joints: Type.Optional(ref(JointsBody)),
+  drivers: Type.Optional(list('Drivers', ref(BoxDriverBody), 1, 4)),
+  port: Type.Optional(ref(BoxPortBody)),
+  displacement: Type.Optional(ref(DisplacementBody)),
+  fittings: Type.Optional(ref(FittingsBody))
+})
+
+const driver = {
+  cutOutDiameterMm: 282,
+  flangeDiameterMm: 312,
+  mountingDepthMm: 165,
+  magnetDiameterMm: 200,
+  magnetHeightMm: 60,
+  sdCm2: 480,
+  massKg: 9,
+  screwCircleDiameterMm: 297,
+  screwCount: 8
+}
+
+export const layOutBox = defineOperation({
+  path: '/v1/boxes/panels',
+  operationId: 'layOutBox',
+  tag: 'Box',
+  summary: 'Panels, volume balance and clearances of a box',
+  description:
+    'Gives the panels with their cut-outs, every litre that something takes from the inside, clearances and mass, from outer sizes or from a net volume. Butt joints: lid and floor are the full width by the full depth; front and back stand between them; the sides stand between all four.',
+  body: BoxBody,
+  result: BoxLayoutBody,
+  compute,
+  examples: {
+    plain: {
+      summary: 'A closed box by its outer sizes',
+      request: { outer: { widthMm: 640, heightMm: 400, depthMm: 380 }, thicknessMm: 18, drivers: [driver] }
+    },
+    byVolume: {
+      summary: 'Two drivers and a tube in 90 litres that must pass under a shelf',
+      request: {
+        netVolumeL: 90,
+        limits: { widthMm: 1000, heightMm: 420, depthMm: 500 },
+        thicknessMm: 18,
+        frontLayers: 2,
+        drivers: [{ ...driver, count: 2 }],
+        port: { kind: 'round', innerDiameterMm: 104, outerDiameterMm: 110, lengthMm: 240 }
+      }
+    },
+    wedge: {
+      summary: 'A wedge against a seat back',
+      request: {
+        shape: 'wedge',
+        outer: { widthMm: 640, heightMm: 400, depthMm: 380, topDepthMm: 250 },
+        slopedFace: 'back',
+        thicknessMm: 18,
+        displacement: { driversL: 2, bracesL: 0.5 }
+      }
+    }
+  }
+})

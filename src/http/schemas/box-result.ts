@@ -1,0 +1,81 @@
+/** A laid-out box on the wire. */
+import Type from 'typebox'
+import { boxShapes, displacedItems } from '../../domain/box/box-layout.ts'
+import { component, ref } from './component.ts'
+import { PanelBody, Point3Body } from './panel.ts'
+import { choice, list, quantity } from './quantities.ts'
+
+const OuterBody = component('BoxOuterSize', 'Outer size of the box.', {
+  widthMm: quantity('mm', 'Width'),
+  heightMm: quantity('mm', 'Height'),
+  depthMm: quantity('mm', 'Depth, of a wedge at its floor'),
+  topDepthMm: Type.Optional(quantity('mm', 'Depth of a wedge at its lid')),
+  slopeDeg: Type.Optional(quantity('°', 'Lean of the sloped face of a wedge from the vertical'))
+})
+
+const InnerBody = component('BoxInnerSize', 'The smallest block round the air inside.', {
+  widthMm: quantity('mm', 'Width'),
+  heightMm: quantity('mm', 'Height'),
+  depthMm: quantity('mm', 'Depth')
+})
+
+const DisplacedBody = component('Displaced', 'Air that each thing takes.', {
+  driversL: quantity('l', 'Drivers'),
+  portsL: quantity('l', 'Ports, their walls and the air in them, which is mass and not spring'),
+  bracesL: quantity('l', 'Braces'),
+  amplifierL: quantity('l', 'Amplifier'),
+  terminalL: quantity('l', 'Terminal cup'),
+  liningL: quantity('l', 'Solid part of the lining'),
+  baffleRingsL: quantity('l', 'Rings behind the drivers'),
+  cleatsL: quantity('l', 'Cleats'),
+  otherL: quantity('l', 'Anything else given'),
+  totalL: quantity('l', 'All of them')
+})
+
+const VolumeRowBody = component('VolumeRow', 'One line of the subtraction.', {
+  item: choice('What takes it', displacedItems),
+  volumeL: quantity('l', 'Volume'),
+  known: choice('How the volume is known', ['given', 'computed', 'estimated']),
+  how: Type.String({ description: 'How it was reached' })
+})
+
+const VolumeBody = component('VolumeBalance', 'From the outer envelope to the air that acts as the spring.', {
+  externalL: quantity('l', 'Outer envelope'),
+  boardL: quantity('l', 'Wood of the shell'),
+  recessL: quantity('l', 'Hollow before a recessed front'),
+  grossL: quantity('l', 'Inside of the panels, empty'),
+  displaced: ref(DisplacedBody),
+  rows: Type.Array(ref(VolumeRowBody), { description: 'Every line of the subtraction' }),
+  netL: quantity('l', 'Air that acts as the spring'),
+  targetL: Type.Optional(quantity('l', 'The net volume asked for')),
+  errorPercent: Type.Optional(quantity('%', 'How far the box is from it'))
+})
+
+const ChamberBody = component('Chamber', 'One chamber of a box with an inner divider.', {
+  name: choice('Which', ['rear', 'front']),
+  grossL: quantity('l', 'Empty'),
+  displacedL: quantity('l', 'Taken by what stands in it'),
+  netL: quantity('l', 'Air that acts as the spring')
+})
+
+const ClearanceBody = component('Clearance', 'A distance that was checked.', {
+  between: Type.String({ description: 'What to what' }),
+  availableMm: quantity('mm', 'What there is; negative when they overlap'),
+  neededMm: quantity('mm', 'What there should be'),
+  passes: Type.Boolean({ description: 'Whether there is enough' }),
+  why: Type.String({ description: 'The rule' })
+})
+
+export const BoxLayoutBody = component('BoxLayoutResult', 'The box, ready to be sawn.', {
+  shape: choice('Shape', boxShapes),
+  outer: ref(OuterBody),
+  inner: ref(InnerBody),
+  volume: ref(VolumeBody),
+  chambers: Type.Optional(list('Chambers of a band-pass box', ref(ChamberBody), 2, 2)),
+  panels: list('Parts; equal ones in one row', ref(PanelBody), 3, 80),
+  boardAreaM2: quantity('m²', 'Blanks of all parts, cut-outs not taken off'),
+  clearances: Type.Array(ref(ClearanceBody), { description: 'Distances that were checked' }),
+  massKg: quantity('kg', 'Boards, and drivers and amplifier of given mass'),
+  boardMassKg: quantity('kg', 'Boards alone, cut-outs taken off'),
+  centreOfGravity: ref(Point3Body, 'Of boards and drivers')
+})
