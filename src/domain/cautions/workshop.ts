@@ -13,5 +13,35 @@ export const workshopCautions = {
     meaning:
       'A panel is so narrow that the hand comes near the blade; use a push stick, or cut it from a wider part with a clamped rail.',
     basis: 'common practice, no source'
+  },
+  'wood-dust': {
+    level: 'care',
+    meaning:
+      'Dust from board and hardwood harms the lungs and can cause cancer. Extract it at the machine, wear a P3 mask, keep it out of living rooms.',
+    basis:
+      'OSHA wood-dust page: 15 mg/m³ total, 5 mg/m³ respirable, NIOSH 1 mg/m³ (read); Directive (EU) 2017/2398: hardwood 2 mg/m³ (second-hand)'
+  },
+  'solvent-vapour': {
+    level: 'care',
+    meaning:
+      'Contact adhesive, spray paint and some sealants are flammable and their vapour harms. Outdoors or with strong ventilation; let them dry before anything is closed or powered.',
+    basis: 'common practice, no source'
+  },
+  'seams-out-of-reach': {
+    level: 'note',
+    meaning:
+      'No hole lets an arm reach the last seams: they are sealed by a bead laid before the closing panel goes on.',
+    basis: 'our choice: hole of 120 mm, reach of 450 mm'
+  },
+  'box-restraint': {
+    level: 'care',
+    meaning:
+      'An unfastened box becomes a missile in a crash. The force is a yardstick taken from seat regulations, not a legal demand on boxes.',
+    basis: '49 CFR 571.207 S4.2: 20 × mass × 9.8 N (read); driving loads: Berg, Sicks, Cheynet, ESV 09-0008 (read)'
+  },
+  'two-people-lift': {
+    level: 'care',
+    meaning: 'The finished box is too heavy for one person to lift into a boot.',
+    basis: 'HSE lifting filter, 25 kg near the body at waist height (from memory)'
   }
 } as const satisfies CautionCatalogue

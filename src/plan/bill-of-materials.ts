@@ -1,0 +1,49 @@
+/** What to buy for one system, row by row, each quantity computed from the parts. */
+import type { BoxLayout } from '../domain/box/box-layout.ts'
+import type { SheetPlan } from '../domain/sheet/sheet-plan.ts'
+import { type BillDriver, driverRows, joiningRows, panelRows, sheetRows } from './bill-box.ts'
+import { type BillCarpet, type BillLining, coveringRows, liningRows, surfaceRows } from './bill-finish.ts'
+import { type BillRow, billGroups } from './bill-row.ts'
+import { type BillCable, type BillTerminals, type BillWire, cableRows, terminalRows, wireRows } from './bill-wiring.ts'
+import { boxJoints, laminatedAreaM2, shellOutline } from './joints.ts'
+
+/** Every part is optional but the box: a caller gets the rows of what there is. */
+export interface BillRequest {
+  readonly box: BoxLayout
+  readonly sheets?: SheetPlan
+  readonly driver?: BillDriver
+  readonly terminals?: BillTerminals
+  readonly lining?: BillLining
+  readonly carpet?: BillCarpet
+  readonly cable?: BillCable
+  readonly wire?: BillWire
+}
+
+/**
+ * @returns rows sorted by group: board, joining, fittings, finish, wiring
+ * @validity rules of thumb of workshop-practice.ts; packs are those of the trade, not of one shop
+ */
+export function billOfMaterials({
+  box,
+  sheets,
+  driver,
+  terminals,
+  lining,
+  carpet,
+  cable,
+  wire
+}: BillRequest): readonly BillRow[] {
+  const rows = [
+    ...(sheets === undefined ? [] : sheetRows(sheets)),
+    ...panelRows(box.panels),
+    ...joiningRows(boxJoints(box), laminatedAreaM2(box.panels)),
+    ...(driver === undefined ? [] : driverRows(driver)),
+    ...(terminals === undefined ? [] : terminalRows(terminals)),
+    ...(lining === undefined ? [] : liningRows(lining)),
+    ...(carpet === undefined ? [] : coveringRows(shellOutline(box), carpet)),
+    ...surfaceRows(box.panels),
+    ...(cable === undefined ? [] : cableRows(cable)),
+    ...(wire === undefined ? [] : wireRows(wire))
+  ]
+  return billGroups.flatMap(group => rows.filter(row => row.group === group))
+}

@@ -1,0 +1,34 @@
+/** Reads from a laid-out box what the order of work depends on. */
+import type { BoxLayout } from '../domain/box/box-layout.ts'
+import type { Panel } from '../domain/box/panel.ts'
+import type { BuildFacts } from './build-order.ts'
+import { closingPanel } from './closing-panel.ts'
+
+export interface BuildChoice {
+  readonly sheetCount: number
+  readonly lined: boolean
+  readonly covered: boolean
+  readonly driverCount: number
+  readonly driverMassKg?: number
+}
+
+const countOf = (panels: readonly Panel[], role: Panel['role']) =>
+  panels.reduce((sum, panel) => (panel.role === role ? sum + panel.quantity : sum), 0)
+
+function portOf(panels: readonly Panel[]): BuildFacts['port'] {
+  if (countOf(panels, 'port-wall') > 0) return 'slot'
+  const tubes = panels.some(panel => panel.cutOuts.some(({ purpose }) => purpose === 'port'))
+  return tubes ? 'round' : 'none'
+}
+
+export function buildFacts({ panels }: BoxLayout, choice: BuildChoice): BuildFacts {
+  return {
+    ...choice,
+    panelCount: panels.reduce((sum, panel) => sum + panel.quantity, 0),
+    cutOutCount: panels.reduce((sum, panel) => sum + panel.quantity * panel.cutOuts.length, 0),
+    frontLayers: Math.max(1, countOf(panels, 'front')),
+    port: portOf(panels),
+    braceCount: countOf(panels, 'brace'),
+    closing: closingPanel(panels) ?? { name: 'front', openingM: 0, reachM: 0, reachable: false }
+  }
+}

@@ -1,0 +1,131 @@
+import { describe, expect, it } from 'vitest'
+import { nestPanels } from '../../src/domain/sheet/nest-panels.ts'
+import { driverRows, screwsAlong } from '../../src/plan/bill-box.ts'
+import { carpetNeed } from '../../src/plan/bill-finish.ts'
+import { billOfMaterials } from '../../src/plan/bill-of-materials.ts'
+import { boxJoints, jointLengthM, shellJoints, shellOutline } from '../../src/plan/joints.ts'
+import { inventedBox } from '../support/invented-box.ts'
+
+describe('joints', () => {
+  it('of a plain box are its twelve inner edges: 4·(W + H + D) inside', () => {
+    expect(jointLengthM(shellJoints(shellOutline(inventedBox)))).toBeCloseTo(4 * (0.604 + 0.364 + 0.344), 12)
+  })
+
+  it('of a wedge with equal depths are those of the box', () => {
+    const wedge = { ...inventedBox, shape: 'wedge' as const, outer: { ...inventedBox.outer, topDepthM: 0.38 } }
+    expect(jointLengthM(shellJoints(shellOutline(wedge)))).toBeCloseTo(
+      jointLengthM(shellJoints(shellOutline(inventedBox))),
+      12
+    )
+  })
+
+  it('of a prism over a square are those of a box on that square', () => {
+    const square = [
+      { uM: 0, vM: 0 },
+      { uM: 0.38, vM: 0 },
+      { uM: 0.38, vM: 0.38 },
+      { uM: 0, vM: 0.38 }
+    ]
+    const panels = inventedBox.panels.map(panel => (panel.role === 'top' ? { ...panel, outline: square } : panel))
+    const prism = { ...inventedBox, shape: 'prism' as const, panels }
+    expect(jointLengthM(shellJoints(shellOutline(prism)))).toBeCloseTo(4 * (0.344 + 0.344 + 0.364), 12)
+  })
+
+  it('of a port wall are both sides and one end', () => {
+    const shell = jointLengthM(shellJoints(shellOutline(inventedBox)))
+    expect(jointLengthM(boxJoints(inventedBox)) - shell).toBeCloseTo(2 * 0.364 + 0.3, 12)
+  })
+})
+
+describe('bill of materials', () => {
+  it('spaces screws every 150 mm, 70 mm from the corners (counted by hand)', () => {
+    expect([0.15, 0.199, 0.2, 0.364, 0.44, 0.441, 0.604].map(screwsAlong)).toEqual([2, 2, 2, 3, 3, 4, 5])
+  })
+
+  it('counts the screws of a plain box by hand: 4 joints each of 5, 3 and 3, and the port wall', () => {
+    const { need, quantity } = row('countersunk wood screw')
+    expect(need).toBe(4 * 5 + 4 * 3 + 4 * 3 + 2 * 3 + 1 * 3)
+    expect(quantity).toBe(Math.ceil(need * 1.1))
+  })
+
+  const rows = billOfMaterials({
+    box: inventedBox,
+    sheets: nestPanels({
+      panels: inventedBox.panels,
+      sheets: [{ name: 'full', lengthM: 2.44, widthM: 1.22, thicknessM: 0.018, material: 'mdf', grain: 'none' }],
+      kerfM: 0.0032
+    }).result,
+    driver: {
+      count: 1,
+      massKg: 9,
+      cutOutDiameterM: 0.282,
+      flangeDiameterM: 0.315,
+      screwCount: 8,
+      baffleThicknessM: 0.018
+    },
+    terminals: { cupCount: 1, driverCount: 1 },
+    lining: { thicknessM: 0.025, areaM2: 0.72 },
+    carpet: {},
+    cable: {
+      designation: '4 AWG',
+      positiveLengthM: 5,
+      returnKind: 'chassis',
+      returnLengthM: 0.5,
+      fuse: { ratingA: 80, type: 'bolt-down' },
+      grommetCount: 2
+    },
+    wire: { speakerLengthM: 1.2, remoteLengthM: 5, signalLengthM: 5 }
+  })
+  function row(start: string) {
+    const found = rows.find(({ item }) => item.startsWith(start))
+    if (found === undefined) throw new Error(`no row ${start}`)
+    return found
+  }
+
+  it('takes a cartridge of 310 ml for 17 m of a 6 mm fillet (18 mm², worked by hand)', () => {
+    const seam = jointLengthM(boxJoints(inventedBox))
+    expect(row('sealant').need).toBeCloseTo((seam * 18e-6) / 310e-6, 12)
+    expect(310e-6 / 18e-6).toBeCloseTo(17.2, 1)
+  })
+
+  it('glues edges at 150 g/m² and 30 % more', () => {
+    const seam = jointLengthM(boxJoints(inventedBox))
+    expect(row('white wood glue').need).toBeCloseTo(0.15 * 1.3 * seam * 0.018, 12)
+  })
+
+  it('lays the gasket on the mean of cut-out and flange with 20 mm overlap', () => {
+    expect(row('closed-cell gasket').need).toBeCloseTo((Math.PI * (0.282 + 0.315)) / 2 + 0.02, 12)
+  })
+
+  it('fixes a driver over 5 kg with T-nuts, a lighter one with wood screws', () => {
+    expect(row('machine screw M5 × 33 mm').quantity).toBe(8)
+    expect(row('T-nut').quantity).toBe(8)
+    const light = driverRows({ count: 2, massKg: 4, cutOutDiameterM: 0.2, screwCount: 6, baffleThicknessM: 0.018 })
+    expect(light[0]).toMatchObject({ item: 'pan-head wood screw 4.5 × 30 mm', quantity: 12 })
+  })
+
+  it('cuts the carpet as worked by hand for 640 × 400 × 380 mm', () => {
+    const need = carpetNeed(shellOutline(inventedBox), 1.37)
+    expect(need.areaM2).toBeCloseTo((2 * (0.4 + 0.38) + 0.06) * (0.64 + 0.08) + 2 * 0.46 * 0.44, 12)
+    expect(need.lengthM).toBeCloseTo(2 * (0.4 + 0.38) + 0.06, 12)
+    expect(carpetNeed(shellOutline(inventedBox), 0.6)).toMatchObject({ seams: 2 })
+  })
+
+  it('never buys less than the need, names how it was reached, and sorts by group', () => {
+    const order = ['board', 'joining', 'fittings', 'finish', 'wiring']
+    expect(rows.map(({ group }) => order.indexOf(group))).toEqual(
+      rows.map(({ group }) => order.indexOf(group)).sort((a, b) => a - b)
+    )
+    for (const { quantity, need, basis, item } of rows) {
+      expect(quantity, item).toBeGreaterThanOrEqual(need - 1e-9)
+      expect(quantity, item).toBeLessThan(need * 2 + 1.01)
+      expect(basis, item).not.toBe('')
+    }
+  })
+
+  it('lists four lugs for a fused positive cable and a body earth', () => {
+    expect(row('crimp ring lug').quantity).toBe(4)
+    expect(row('fuse 80 A').quantity).toBe(2)
+    expect(row('rubber grommet').quantity).toBe(2)
+  })
+})

@@ -1,0 +1,140 @@
+import { describe, expect, it } from 'vitest'
+import { buildFacts } from '../../src/plan/build-facts.ts'
+import { type BuildFacts, buildCautions, buildNodes, buildOrder } from '../../src/plan/build-order.ts'
+import { inOrder, step } from '../../src/plan/build-step.ts'
+import { closingPanel } from '../../src/plan/closing-panel.ts'
+import { restraint, restraintCautions } from '../../src/plan/restraint.ts'
+import { inventedBox } from '../support/invented-box.ts'
+
+const facts = (given: Partial<BuildFacts> = {}): BuildFacts => ({
+  ...buildFacts(inventedBox, { sheetCount: 1, lined: true, covered: true, driverCount: 1, driverMassKg: 9 }),
+  ...given
+})
+
+const everyFact = (['none', 'round', 'slot'] as const).flatMap(port =>
+  [0, 2].flatMap(braceCount =>
+    [true, false].flatMap(lined =>
+      [true, false].flatMap(covered =>
+        [1, 2].map(frontLayers => facts({ port, braceCount, lined, covered, frontLayers }))
+      )
+    )
+  )
+)
+
+describe('build order', () => {
+  it('has no circle, for any box: every step is reached once, none before what it needs', () => {
+    expect(everyFact).toHaveLength(48)
+    for (const fact of everyFact) {
+      const { steps } = buildOrder(fact)
+      expect(steps.map(({ id }) => id).sort()).toEqual(
+        buildNodes(fact)
+          .map(({ id }) => id)
+          .sort()
+      )
+      const place = new Map(steps.map(({ id, number }) => [id, number]))
+      for (const { number, needs } of steps) for (const need of needs) expect(place.get(need)).toBeLessThan(number)
+    }
+  })
+
+  it('would notice a circle', () => {
+    const node = (id: string, needs: string[]) =>
+      step({ id, needs, title: id, actions: [], tools: [], uses: [], minutes: 1 })
+    expect(inOrder([node('a', ['b']), node('b', ['a']), node('c', [])]).map(({ id }) => id)).toEqual(['c'])
+  })
+
+  it('names only steps that exist as needs', () => {
+    const ids = new Set(everyFact.flatMap(fact => buildNodes(fact).map(({ id }) => id)))
+    for (const fact of everyFact)
+      for (const { needs } of buildNodes(fact)) for (const need of needs) expect(ids).toContain(need)
+  })
+
+  it('does what cannot be done later before the box is closed', () => {
+    for (const fact of everyFact) {
+      const place = (id: string) => buildOrder(fact).steps.find(step => step.id === id)?.number
+      const closed = place('close-box') ?? 0
+      expect(closed).toBeGreaterThan(0)
+      for (const id of [
+        'cut-holes',
+        't-nuts',
+        'seal-seams',
+        'line-walls',
+        'colour-port',
+        'braces',
+        'port-walls',
+        'wire-inside'
+      ]) {
+        expect(place(id) ?? 0, id).toBeLessThan(closed)
+      }
+      for (const id of ['leak-test', 'sand', 'cover', 'terminals', 'fit-driver', 'mount'])
+        expect(place(id) ?? 99, id).toBeGreaterThan(closed)
+      expect(place('cover') ?? 0).toBeLessThan(place('terminals') ?? 0)
+      expect(place('leak-test')).toBeLessThan(place('sand') ?? 0)
+    }
+  })
+
+  it('waits for what must cure', () => {
+    const { workMinutes, elapsedMinutes } = buildOrder(facts())
+    expect(elapsedMinutes).toBeGreaterThan(workMinutes + 2 * 24 * 60)
+    const alone = step({
+      id: 'a',
+      needs: [],
+      title: '',
+      actions: [],
+      tools: [],
+      uses: [],
+      minutes: 10,
+      cureMinutes: 30
+    })
+    const after = step({ id: 'b', needs: ['a'], title: '', actions: [], tools: [], uses: [], minutes: 5 })
+    expect(buildOrder(facts()).steps.at(-1)?.id).toBe('mount')
+    expect(inOrder([after, alone]).map(({ id }) => id)).toEqual(['a', 'b'])
+  })
+
+  it('reads the port, the layers and the closing panel from the panels', () => {
+    expect(facts()).toMatchObject({ port: 'slot', frontLayers: 1, panelCount: 7, cutOutCount: 2, braceCount: 0 })
+    expect(closingPanel(inventedBox.panels)).toMatchObject({ name: 'front', openingM: 0.282, reachable: true })
+    expect(closingPanel(inventedBox.panels)?.reachM).toBeCloseTo(Math.hypot(0.604 - 0.25, 0.182), 12)
+  })
+
+  it('asks for a bead of sealant beforehand where no arm reaches', () => {
+    const blind = facts({ closing: { name: 'back', openingM: 0.09, reachM: 0, reachable: false } })
+    expect(
+      buildOrder(blind)
+        .steps.find(({ id }) => id === 'close-box')
+        ?.actions.join(' ')
+    ).toMatch(/bead of sealant/)
+    expect(buildCautions(blind).map(({ code }) => code)).toContain('seams-out-of-reach')
+    expect(buildCautions(facts()).map(({ code }) => code)).not.toContain('seams-out-of-reach')
+  })
+})
+
+describe('restraint', () => {
+  it('pulls a 35 kg box with 6860 N (49 CFR 571.207 S4.2: 20 × m × 9.8)', () => {
+    expect(restraint({ massKg: 35 }).crashForceN).toBeCloseTo(6860, 9)
+  })
+
+  it('holds 0.9, 0.5 and 0.7 of the weight while driving, 0.8, 0.5 and 0.6 above 2.0 t (ESV 09-0008, Figure 1)', () => {
+    const weight = 35 * 9.806_65
+    const light = restraint({ massKg: 35, vehicleMassKg: 1900 })
+    expect(
+      [light.drivingForwardN, light.drivingRearwardN, light.drivingSidewaysN].map(force => force / weight)
+    ).toEqual([0.9, 0.5, 0.7].map(share => expect.closeTo(share, 12)))
+    const heavy = restraint({ massKg: 35, vehicleMassKg: 2500 })
+    expect(
+      [heavy.drivingForwardN, heavy.drivingRearwardN, heavy.drivingSidewaysN].map(force => force / weight)
+    ).toEqual([0.8, 0.5, 0.6].map(share => expect.closeTo(share, 12)))
+  })
+
+  it('never gives fewer straps than the force asks', () => {
+    for (const massKg of [1, 20, 35, 60, 120]) {
+      const { strapCount, strapCapacityN, crashForceN } = restraint({ massKg, strapCapacityN: 2500 })
+      expect(strapCount * strapCapacityN).toBeGreaterThanOrEqual(crashForceN - 1e-6)
+    }
+  })
+
+  it('asks for two people above 25 kg', () => {
+    const codes = (massKg: number) => restraintCautions(restraint({ massKg })).map(({ code }) => code)
+    expect(codes(24)).toEqual(['box-restraint'])
+    expect(codes(26)).toEqual(['box-restraint', 'two-people-lift'])
+  })
+})
