@@ -93,5 +93,6 @@ export const inventedBox: BoxLayout = {
   clearances: [],
   massKg: 27.5,
   boardMassKg: 17,
+  boardAreaM2: 1.203,
   centreOfGravity: { xM: 0.32, yM: 0.15, zM: 0.2 }
 }
