@@ -5,6 +5,7 @@ import { nestPanels } from './routes/box-sheets.ts'
 import { wireCoils } from './routes/coil-wiring.ts'
 import { completeDriverParameters } from './routes/driver-parameters.ts'
 import { computeResponse } from './routes/enclosure-response.ts'
+import { supplyCurrent } from './routes/supply-current.ts'
 
 // biome-ignore format: one operation a line
 export const operations: readonly Operation[] = [
@@ -12,5 +13,6 @@ export const operations: readonly Operation[] = [
   computeResponse,
   layOutBox,
   nestPanels,
-  wireCoils
+  wireCoils,
+  supplyCurrent
 ]

@@ -1,4 +1,4 @@
-/** Cautions of the safety rooms. */
+/** Cautions of the safety rooms: battery, fire, airbags, high voltage, hearing, and where to hand over to licensed practice. */
 import type { CautionCatalogue } from '../caution.ts'
 
 export const safetyCautions = {
@@ -7,5 +7,77 @@ export const safetyCautions = {
     meaning:
       'The level at the seat can exceed the recommended exposure limit of 85 dB A-weighted over eight hours; each 3 dB more halves the time.',
     basis: 'NIOSH publication 98-126, 1998 (second-hand)'
+  },
+  'battery-disconnect': {
+    level: 'care',
+    meaning:
+      'Disconnect the negative post first and reconnect it last, tools and rings off. Follow the vehicle’s handbook on radio codes, memories and battery monitors.',
+    basis: 'vehicle maker’s handbook; common practice'
+  },
+  'fuse-last': {
+    level: 'care',
+    meaning:
+      'Run and connect the whole cable with its fuse out; put the fuse in last, after a check for a short circuit to the body.',
+    basis: 'common practice; place of the fuse: 33 CFR 183.455 (read)'
+  },
+  'airbag-looms': {
+    level: 'care',
+    meaning:
+      'Airbag and belt-tensioner looms and connectors, often yellow: never probe, cut or splice them, lay no cable along them, and wait as long as the vehicle maker says after disconnecting the battery. Leave work near them to a qualified workshop.',
+    basis: 'vehicle maker’s handbook'
+  },
+  'blind-drilling': {
+    level: 'care',
+    meaning:
+      'Before any hole or screw look behind the panel for fuel and brake lines, tank, airbags, looms and high-voltage cables; use a depth stop.',
+    basis: 'common practice, no source'
+  },
+  'bulkhead-grommet': {
+    level: 'care',
+    meaning:
+      'Where the cable passes a bulkhead or any sheet edge, a rubber grommet or gland must guard it for life: a chafed feed cable is a short circuit to the body.',
+    basis: '33 CFR 183.445 demands protection from abrasion (read)'
+  },
+  'cable-routing': {
+    level: 'note',
+    meaning:
+      'Keep the run clear of exhaust, pedals, steering, seat rails, fuel lines and control-unit looms, clamp it along its way, and keep signal leads on the other side.',
+    basis: 'common practice, no source'
+  },
+  'battery-gas': {
+    level: 'care',
+    meaning:
+      'Batteries give off hydrogen and can splash acid: eye protection, no sparks; a battery in the cabin must be sealed or vented outside, and held down against a crash.',
+    basis: '33 CFR 183.420 (read, boats); common practice'
+  },
+  'high-voltage-orange': {
+    level: 'stop',
+    meaning:
+      'Orange cables carry more than 60 V DC: do not touch, move or run anything along them. Work on a high-voltage vehicle’s battery area only after a qualified person has made it safe.',
+    basis: 'UN R100 clause 5.1.1.5.3, wording seen in a national copy (second-hand)'
+  },
+  'forty-eight-volt': {
+    level: 'care',
+    meaning:
+      '48 V does not shock but keeps an arc burning: fuses of 58 V or more, covered terminals, 12 V amplifiers only behind a converter, and the maker’s own return path. A lost ground can put 48 V into 12 V parts; ask a specialist.',
+    basis: 'ISO 8820-6 (scope second-hand); ISO 21780 from memory'
+  },
+  'lithium-battery': {
+    level: 'care',
+    meaning:
+      'A lithium battery drives more current into a short circuit than bolt-down fuses break and charges only under its own management; follow its maker’s charging and fusing rules.',
+    basis: 'short-circuit current from its resistance, derived'
+  },
+  'amplifier-heat': {
+    level: 'note',
+    meaning:
+      'What an amplifier draws and does not give to the loudspeaker it gives off as heat: free air around it, no carpet over it.',
+    basis: 'input less output power'
+  },
+  'licensed-work': {
+    level: 'note',
+    meaning:
+      'These figures are engineering help, not an approval. Vehicle inspection, insurance, warranty and local wiring rules come first; for high currents, electric vehicles and airbag areas use a licensed or trained installer.',
+    basis: 'local law'
   }
 } as const satisfies CautionCatalogue

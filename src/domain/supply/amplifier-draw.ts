@@ -1,0 +1,217 @@
+/** What one amplifier takes from the supply, from silence to a full sine. */
+import type { Assumptions } from '../assume.ts'
+import { DesignError } from '../design-error.ts'
+import { type AmplifierClass, classDraws, supplyJudgement, twelves } from './supply-judgement.ts'
+
+export interface AmplifierOnSupply {
+  readonly name?: string
+  /** Continuous RMS output of all driven channels into the load that is wired. */
+  readonly powerW?: number
+  /** Published outputs by load; the one for `loadOhm` is taken, none is ever scaled to another load. */
+  readonly ratings?: readonly { readonly loadOhm: number; readonly powerW: number }[]
+  readonly loadOhm?: number
+  readonly ratedAs?: 'continuous' | 'peak' | 'unknown'
+  readonly class?: AmplifierClass
+  readonly efficiency?: number
+  /** Input current of the data sheet at rated output, and the supply voltage it was measured at. */
+  readonly inputCurrentA?: number
+  readonly inputVoltageV?: number
+  readonly quiescentW?: number
+  readonly standbyA?: number
+  readonly regulation?: 'regulated' | 'unregulated'
+  /** Supply at which powerW is rated. */
+  readonly ratedVoltageV?: number
+  readonly onboardFusesA?: readonly number[]
+}
+
+export interface AmplifierDraw {
+  readonly powerW: number
+  readonly class: AmplifierClass
+  readonly efficiency: number
+  readonly quiescentW: number
+  /** Input power at rated output. */
+  readonly fullInputW: number
+  readonly regulated: boolean
+  readonly regulationKnown: boolean
+  readonly ratedVoltageV: number
+}
+
+/**
+ * Input power of an amplifier at an output.
+ *
+ *   linear (D)                 Pin = Pq + P·(Pfull − Pq)/Prated
+ *   square root (AB, B, G, H)  Pin = Pq + (Pfull − Pq)·√(P/Prated)
+ *   constant (A)               Pin = Pfull
+ *
+ * @param draw  Pfull = Prated/η [W], Pq [W] below it
+ * @param share  P/Prated, 0 … 1
+ * @returns Pin [W]
+ * @validity Unclipped. The square root is the sine law of class B, fixed at the rated point; noise draws up to 11 % less. Never scale full draw by the duty for class AB.
+ * @source class B theory (derived); linear law derived
+ * @check  1000 W, η 0.85, Pq 15 W at 1/8 → 160.18 W; at 1/3 → 402.16 W; at 1 → 1176.47 W
+ */
+export function inputPower(draw: AmplifierDraw, share: number): number {
+  const { law } = classDraws[draw.class]
+  if (law === 'constant') return draw.fullInputW
+  const level = law === 'linear' ? share : Math.sqrt(share)
+  return draw.quiescentW + (draw.fullInputW - draw.quiescentW) * level
+}
+
+/** Efficiency of a class B output stage: (π/4)·√share for a sine, (√π/2)·√share for unclipped Gaussian noise. @check 1/8: 0.2777, 0.3133 */
+export function classBEfficiency(share: number, signal: 'sine' | 'noise'): number {
+  return (signal === 'sine' ? Math.PI / 4 : Math.sqrt(Math.PI) / 2) * Math.sqrt(share)
+}
+
+/** Crest factor [dB] of programme at a duty: 10·log10(2/duty). @check 1/8 → 12.04; 1/3 → 7.78 */
+export function crestFactorDb(duty: number): number {
+  return 10 * Math.log10(2 / duty)
+}
+
+/**
+ * Highest continuous output the on-board fuses make believable: η·Vrating·ΣIfuse.
+ *
+ * @returns [W]
+ * @source ANSI/CTA-2006 rating voltage 14.4 V; the bound is derived, fuses do carry brief overload
+ * @check  2 × 30 A, η 0.85 → 734.4 W
+ */
+export function plausiblePower(efficiency: number, ratedVoltageV: number, fusesA: readonly number[]): number {
+  return efficiency * ratedVoltageV * fusesA.reduce((sum, ratingA) => sum + ratingA, 0)
+}
+
+function outputOf({ powerW, ratings, loadOhm, ratedAs }: AmplifierOnSupply, at: string): number {
+  if (ratedAs === 'peak') {
+    throw new DesignError('conflicting-input', {
+      field: `${at}ratedAs`,
+      detail:
+        'Peak, maximum and total powers fix no current: their duration, distortion and driven channels are undefined. Give the continuous RMS power.'
+    })
+  }
+  if (powerW !== undefined && ratings !== undefined) {
+    throw new DesignError('conflicting-input', {
+      field: `${at}ratings`,
+      detail: 'Give either powerW at the wired load or ratings with loadOhm.'
+    })
+  }
+  if (powerW !== undefined) return powerW
+  const published = (ratings ?? []).map(rating => `${rating.loadOhm} Ω`).join(', ')
+  const rating = ratings?.find(candidate => Math.abs(candidate.loadOhm - (loadOhm ?? 0)) < 1e-9)
+  if (rating !== undefined) return rating.powerW
+  throw new DesignError('missing-input', {
+    field: `${at}${ratings === undefined || loadOhm === undefined ? 'powerW' : 'ratings'}`,
+    detail:
+      ratings === undefined
+        ? 'Give the continuous RMS power at the wired load, or ratings with loadOhm.'
+        : `No published power for ${loadOhm ?? 'an unstated'} Ω (published: ${published}); power is not scaled from one load to another.`
+  })
+}
+
+/** The class law when only an efficiency is known: above what a class B stage reaches it must switch. */
+function classOf(
+  amplifier: AmplifierOnSupply,
+  efficiency: number | undefined,
+  assumed: Assumptions,
+  at: string
+): AmplifierClass {
+  const guess: AmplifierClass = efficiency === undefined || efficiency >= supplyJudgement.switchingFrom ? 'D' : 'AB'
+  return assumed.or<AmplifierClass>(
+    amplifier.class,
+    `${at}class`,
+    guess,
+    `partial-load law from the efficiency: ${guess === 'D' ? 'only a switching stage gets this far' : 'a class AB stage, which draws more at part load'}`
+  )
+}
+
+function statedEfficiency(
+  amplifier: AmplifierOnSupply,
+  powerW: number,
+  ratedVoltageV: number,
+  at: string
+): number | undefined {
+  const { efficiency, inputCurrentA, inputVoltageV } = amplifier
+  if (inputCurrentA === undefined) return efficiency
+  if (efficiency !== undefined) {
+    throw new DesignError('conflicting-input', {
+      field: `${at}efficiency`,
+      detail: 'Give the efficiency or the measured input current, not both.'
+    })
+  }
+  const implied = powerW / (inputCurrentA * (inputVoltageV ?? ratedVoltageV))
+  if (implied < 1) return implied
+  throw new DesignError('conflicting-input', {
+    field: `${at}inputCurrentA`,
+    value: inputCurrentA,
+    unit: 'A',
+    minimum: powerW / (inputVoltageV ?? ratedVoltageV),
+    detail: `${inputCurrentA} A at ${inputVoltageV ?? ratedVoltageV} V is less than the ${powerW} W that come out.`
+  })
+}
+
+/**
+ * Settles one amplifier: data sheet before class default.
+ *
+ * @throws DesignError `missing-input` without class, efficiency or input current; `conflicting-input`
+ */
+export function amplifierDraw(
+  amplifier: AmplifierOnSupply,
+  systemVoltageV: number,
+  assumed: Assumptions,
+  at: string
+): AmplifierDraw {
+  const powerW = outputOf(amplifier, at)
+  const needsRated =
+    amplifier.regulation !== 'regulated' ||
+    (amplifier.inputCurrentA !== undefined && amplifier.inputVoltageV === undefined)
+  const ratedDefault = 12 * twelves(systemVoltageV) * supplyJudgement.ratingVoltsPerCell
+  const ratedVoltageV = needsRated
+    ? assumed.or(
+        amplifier.ratedVoltageV,
+        `${at}ratedVoltageV`,
+        ratedDefault,
+        'rating supply of ANSI/CTA-2006, 14.4 V per 12 V'
+      )
+    : (amplifier.ratedVoltageV ?? ratedDefault)
+  const stated = statedEfficiency(amplifier, powerW, ratedVoltageV, at)
+  if (stated === undefined && amplifier.class === undefined) {
+    throw new DesignError('missing-input', {
+      field: `${at}class`,
+      detail: 'Give the amplifier’s class, its efficiency or its input current at rated output.'
+    })
+  }
+  const amplifierClass = classOf(amplifier, stated, assumed, at)
+  const judged = classDraws[amplifierClass]
+  const efficiency =
+    stated ??
+    assumed.or(
+      undefined,
+      `${at}efficiency`,
+      judged.efficiency,
+      `class ${amplifierClass} at rated output, common practice; a data-sheet figure wins`
+    )
+  const fullInputW = powerW / efficiency
+  const quiescentDefault =
+    judged.law === 'constant' ? fullInputW : Math.min(judged.quiescentW, supplyJudgement.quiescentShare * fullInputW)
+  const quiescentW = assumed.or(
+    amplifier.quiescentW,
+    `${at}quiescentW`,
+    quiescentDefault,
+    `idle draw of class ${amplifierClass}, common practice`
+  )
+  if (quiescentW > fullInputW) {
+    throw new DesignError('out-of-range', {
+      field: `${at}quiescentW`,
+      value: quiescentW,
+      maximum: fullInputW,
+      unit: 'W'
+    })
+  }
+  return {
+    powerW,
+    class: amplifierClass,
+    efficiency,
+    quiescentW,
+    fullInputW,
+    regulated: amplifier.regulation !== 'unregulated',
+    regulationKnown: amplifier.regulation !== undefined,
+    ratedVoltageV
+  }
+}

@@ -1,0 +1,67 @@
+/** Whether the alternator, or the converter of a car without one, keeps up with the music. */
+import type { Assumptions } from '../assume.ts'
+import { supplyJudgement } from './supply-judgement.ts'
+
+export interface ChargingRequest {
+  /** `converter`: the 12 V of an electric, hybrid or 48 V car, the same at any engine speed. */
+  readonly kind: 'alternator' | 'converter'
+  readonly ratedA: number
+  /** Output at idle from the rating line (1500 shaft revolutions per minute), cold. */
+  readonly idleA?: number
+  readonly idleFraction?: number
+  readonly hotFactor?: number
+  readonly baseLoadA?: number
+}
+
+export interface ChargingBalance {
+  readonly idleAvailableA: number
+  readonly cruiseAvailableA: number
+  readonly baseLoadA: number
+  readonly idleAverageSurplusA: number
+  readonly idleHeavySurplusA: number
+  readonly cruiseAverageSurplusA: number
+  readonly cruiseHeavySurplusA: number
+}
+
+function available(request: ChargingRequest, assumed: Assumptions, at: string): { idle: number; cruise: number } {
+  if (request.kind === 'converter') return { idle: request.ratedA, cruise: request.ratedA }
+  const judged = supplyJudgement
+  const hot = assumed.or(request.hotFactor, `${at}hotFactor`, judged.hotFactor.value, judged.hotFactor.why)
+  const idleColdA =
+    request.idleA ??
+    request.ratedA *
+      assumed.or(request.idleFraction, `${at}idleFraction`, judged.idleFraction.value, judged.idleFraction.why)
+  return { idle: idleColdA * hot, cruise: request.ratedA * hot }
+}
+
+/**
+ * Charging balance.
+ *
+ *   available = I_rated·idle_fraction·hot (idle) or I_rated·hot (cruise);  surplus = available − I_base − I_audio
+ *
+ * @param averageA  music at 1/8 of rated output [A]; @param heavyA  at 1/3 [A]
+ * @returns available and surplus currents [A]; a negative surplus comes out of the battery
+ * @validity Long-term means; batteries and capacitors do not change them.
+ * @source ISO 8854 rating line (from memory); fractions common practice, no source
+ * @check  120 A, base 35 A, audio 30 A → idle 51 A, −14 A; cruise 102 A, +37 A
+ */
+export function chargingBalance(
+  request: ChargingRequest,
+  averageA: number,
+  heavyA: number,
+  assumed: Assumptions,
+  at: string
+): ChargingBalance {
+  const { idle, cruise } = available(request, assumed, at)
+  const judged = supplyJudgement.baseLoadA
+  const baseLoadA = assumed.or(request.baseLoadA, `${at}baseLoadA`, judged.value, judged.why)
+  return {
+    idleAvailableA: idle,
+    cruiseAvailableA: cruise,
+    baseLoadA,
+    idleAverageSurplusA: idle - baseLoadA - averageA,
+    idleHeavySurplusA: idle - baseLoadA - heavyA,
+    cruiseAverageSurplusA: cruise - baseLoadA - averageA,
+    cruiseHeavySurplusA: cruise - baseLoadA - heavyA
+  }
+}

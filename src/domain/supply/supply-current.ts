@@ -1,0 +1,226 @@
+/** What the amplifiers draw, and what that means for alternator, battery and capacitor. */
+import { type Assumptions, assumptions } from '../assume.ts'
+import { type Caution, caution } from '../caution.ts'
+import { DesignError } from '../design-error.ts'
+import type { Outcome } from '../outcome.ts'
+import type { SourceId } from '../source.ts'
+import { type AmplifierCurrents, amplifierCurrents, type Currents, totalCurrents } from './amplifier-currents.ts'
+import { type AmplifierDraw, type AmplifierOnSupply, amplifierDraw } from './amplifier-draw.ts'
+import { type CapacitorEffect, type CapacitorRequest, capacitorEffect } from './capacitor.ts'
+import { type ChargingBalance, type ChargingRequest, chargingBalance } from './charging-balance.ts'
+import { type BatteryRequest, batteryExponent, batteryOhm, type EngineOff, engineOff } from './engine-off.ts'
+import { amplifierCautions, chargingCautions, engineOffCaution, say } from './supply-cautions.ts'
+import { supplyJudgement, twelves } from './supply-judgement.ts'
+
+export interface BatteryBank extends BatteryRequest {
+  readonly parkedLoadA?: number
+}
+export interface SecondBattery extends BatteryRequest {
+  /** `isolated`: feeds the amplifiers alone when the engine is off; `parallel`: joined to the first. */
+  readonly arrangement: 'isolated' | 'parallel'
+}
+
+export interface CurrentRequest {
+  readonly amplifiers: readonly AmplifierOnSupply[]
+  readonly systemVoltageV: number
+  readonly charging?: ChargingRequest
+  readonly battery?: BatteryBank
+  readonly secondBattery?: SecondBattery
+  readonly capacitor?: CapacitorRequest
+}
+
+export interface SupplyCurrent {
+  readonly currents: Currents
+  readonly amplifiers: readonly AmplifierCurrents[]
+  readonly charging?: ChargingBalance
+  readonly engineOff?: EngineOff
+  readonly capacitor?: CapacitorEffect
+}
+
+function listening(request: CurrentRequest, currents: Currents, assumed: Assumptions): EngineOff | undefined {
+  const { battery, secondBattery, systemVoltageV } = request
+  if (battery === undefined) {
+    if (secondBattery === undefined) return undefined
+    throw new DesignError('missing-input', {
+      field: 'battery',
+      detail: 'A second battery needs the first one described too.'
+    })
+  }
+  const judged = supplyJudgement.parkedLoadA
+  const parkedA = assumed.or(battery.parkedLoadA, 'battery.parkedLoadA', judged.value, judged.why)
+  if (secondBattery?.arrangement === 'isolated') {
+    return engineOff(secondBattery, currents.averageA, currents.fullSineA, systemVoltageV, assumed, 'secondBattery.')
+  }
+  const currentA = currents.averageA + parkedA
+  if (secondBattery === undefined)
+    return engineOff(battery, currentA, currents.fullSineA, systemVoltageV, assumed, 'battery.')
+  const joined = parallelBank(battery, secondBattery, systemVoltageV, assumed)
+  return engineOff(joined, currentA, currents.fullSineA, systemVoltageV, assumed, 'battery.')
+}
+
+/** Two batteries joined: capacities and conductances add; the first one's exponent and usable share hold for both. */
+function parallelBank(
+  first: BatteryRequest,
+  second: BatteryRequest,
+  systemVoltageV: number,
+  assumed: Assumptions
+): BatteryRequest {
+  const conductance =
+    1 / batteryOhm(first, systemVoltageV, assumed, 'battery.') +
+    1 / batteryOhm(second, systemVoltageV, assumed, 'secondBattery.')
+  const ratedHours = assumed.or(first.ratedHours, 'battery.ratedHours', 20, 'capacity is printed for 20 h')
+  return {
+    capacityAh: first.capacityAh + second.capacityAh,
+    ratedHours,
+    peukertExponent: batteryExponent(first, ratedHours, assumed, 'battery.'),
+    resistanceOhm: 1 / conductance,
+    ...(first.usableFraction === undefined ? {} : { usableFraction: first.usableFraction })
+  }
+}
+
+function holdUp(request: CurrentRequest, currents: Currents, assumed: Assumptions): CapacitorEffect | undefined {
+  const { capacitor, systemVoltageV } = request
+  if (capacitor === undefined) return undefined
+  const inSeries = twelves(systemVoltageV)
+  const fromV = assumed.or(capacitor.fromV, 'capacitor.fromV', 14.4 * inSeries, 'charged to running voltage')
+  const toV = assumed.or(capacitor.toV, 'capacitor.toV', 12 * inSeries, 'let down to nominal voltage')
+  if (toV >= fromV)
+    throw new DesignError('conflicting-input', { field: 'capacitor.toV', value: toV, maximum: fromV, unit: 'V' })
+  return capacitorEffect(capacitor, fromV, toV, currents.fullSineA * systemVoltageV, currents.fullSineA)
+}
+
+function sourcesOf(request: CurrentRequest): readonly SourceId[] {
+  return [
+    'class-efficiency',
+    'idle-power',
+    'class-b-theory',
+    'iec-60065-eighth',
+    'third-power',
+    'cta-2006',
+    'system-voltages',
+    ...(request.charging === undefined ? [] : (['iso-8854', 'alternator-practice'] as const)),
+    ...(request.battery === undefined
+      ? []
+      : (['peukert', 'reserve-capacity', 'cold-cranking', 'battery-practice'] as const)),
+    ...(request.capacitor === undefined ? [] : (['capacitor-energy'] as const))
+  ]
+}
+
+function cautionsOf(
+  request: CurrentRequest,
+  result: SupplyCurrent,
+  draws: readonly AmplifierDraw[]
+): readonly Caution[] {
+  const { charging, secondBattery, capacitor, systemVoltageV } = request
+  return [
+    ...draws.flatMap((draw, index) =>
+      amplifierCautions(request.amplifiers[index] ?? {}, draw, systemVoltageV, `amplifiers[${index}]`)
+    ),
+    ...(charging === undefined || result.charging === undefined
+      ? []
+      : chargingCautions(result.charging, charging.kind)),
+    ...(result.engineOff === undefined ? [] : [engineOffCaution(result.engineOff)]),
+    ...(secondBattery === undefined ? [] : [say('second-battery'), say('battery-gas')]),
+    ...([request.battery?.chemistry, secondBattery?.chemistry].includes('lithium') ? [say('lithium-battery')] : []),
+    ...(capacitor === undefined || result.capacitor === undefined
+      ? []
+      : [
+          caution(
+            'capacitor-no-energy',
+            `The capacitor holds the full sine for ${(result.capacitor.holdUpS * 1000).toFixed(0)} ms; it smooths bass ripple and gives no energy.`,
+            {
+              at: 'capacitor',
+              figures: { holdUpMs: result.capacitor.holdUpS * 1000, usableJ: result.capacitor.usableJ }
+            }
+          )
+        ]),
+    ...(systemVoltageV > 36 ? [say('forty-eight-volt')] : []),
+    say('amplifier-heat')
+  ]
+}
+
+/**
+ * The four currents of a set of amplifiers at nominal voltage, and on request charging balance, engine-off time and hold-up.
+ *
+ *   I = Pin/V, with Pin by the law of the class at silence, 1/8, 1/3 and full output
+ *
+ * @param request  at least one amplifier; systemVoltageV the nominal voltage [V]
+ * @throws DesignError `missing-input`, `conflicting-input`, `out-of-range`
+ * @validity Unclipped output; long-term means.
+ * @source class efficiencies common practice; 1/8 of EN 60065 (second-hand), 1/3 common practice
+ * @check  500 W, η 0.85, 12 V → 49.0 A; 2000 W at 48 V → 49.0 A
+ */
+export function supplyCurrent(request: CurrentRequest): Outcome<SupplyCurrent> {
+  const assumed = assumptions()
+  const { systemVoltageV } = request
+  const draws = request.amplifiers.map((amplifier, index) =>
+    amplifierDraw(amplifier, systemVoltageV, assumed, `amplifiers[${index}].`)
+  )
+  const amplifiers = draws.map((draw, index) =>
+    amplifierCurrents(request.amplifiers[index] ?? {}, draw, systemVoltageV)
+  )
+  const currents = totalCurrents(amplifiers)
+  const charging =
+    request.charging === undefined
+      ? undefined
+      : chargingBalance(request.charging, currents.averageA, currents.heavyA, assumed, 'charging.')
+  const off = listening(request, currents, assumed)
+  const capacitor = holdUp(request, currents, assumed)
+  const result: SupplyCurrent = {
+    currents,
+    amplifiers,
+    ...(charging === undefined ? {} : { charging }),
+    ...(off === undefined ? {} : { engineOff: off }),
+    ...(capacitor === undefined ? {} : { capacitor })
+  }
+  return {
+    result,
+    cautions: cautionsOf(request, result, draws),
+    assumed: assumed.list,
+    sources: sourcesOf(request),
+    basis: basisOf(request, result)
+  }
+}
+
+function basisOf(
+  request: CurrentRequest,
+  { currents, amplifiers, charging }: SupplyCurrent
+): Outcome<SupplyCurrent>['basis'] {
+  const voltage = { symbol: 'V', value: request.systemVoltageV, unit: 'V' }
+  const inputW = amplifiers.reduce((sum, { inputPowerW }) => sum + inputPowerW, 0)
+  const input = { symbol: 'Pin', value: inputW, unit: 'W' }
+  return [
+    {
+      quantity: 'currents.fullSineA',
+      formula: 'Pin/V',
+      inputs: [input, voltage],
+      value: currents.fullSineA,
+      unit: 'A',
+      source: 'class-efficiency'
+    },
+    {
+      quantity: 'currents.peakNoStorageA',
+      formula: '2*I',
+      inputs: [{ symbol: 'I', value: currents.fullSineA, unit: 'A' }],
+      value: currents.peakNoStorageA,
+      unit: 'A',
+      source: 'class-b-theory'
+    },
+    ...(charging === undefined
+      ? []
+      : [
+          {
+            quantity: 'charging.idleAverageSurplusA',
+            formula: 'Iav-Ibase-Imusic',
+            inputs: [
+              { symbol: 'Iav', value: charging.idleAvailableA, unit: 'A' },
+              { symbol: 'Ibase', value: charging.baseLoadA, unit: 'A' },
+              { symbol: 'Imusic', value: currents.averageA, unit: 'A' }
+            ],
+            value: charging.idleAverageSurplusA,
+            unit: 'A',
+            source: 'iso-8854' as const
+          }
+        ])
+  ]
+}

@@ -1,0 +1,161 @@
+/** POST /v1/supply/current */
+import Type from 'typebox'
+import { batteryChemistries } from '../../domain/supply/engine-off.ts'
+import { supplyCurrent as compute } from '../../domain/supply/supply-current.ts'
+import { amplifierClasses } from '../../domain/supply/supply-judgement.ts'
+import { defineOperation } from '../operation.ts'
+import { component, ref } from '../schemas/component.ts'
+import { amplifierOnSupply, systemVoltageV } from '../schemas/electrical.ts'
+import { choice, list, quantity } from '../schemas/quantities.ts'
+
+const Amplifier = component(
+  'SupplyAmplifier',
+  'An amplifier as the supply sees it. Needs a power, and its class, efficiency or input current.',
+  amplifierOnSupply
+)
+
+const Charging = component('ChargingRequest', 'What charges the vehicle while it runs.', {
+  kind: choice('Alternator, or the DC-DC converter of an electric, hybrid or 48 V car', ['alternator', 'converter']),
+  ratedA: quantity('A', 'Rated output current at system voltage', { above: 0, to: 1000 }),
+  idleA: Type.Optional(quantity('A', 'Output at idle from the rating line, cold', { above: 0, to: 1000 })),
+  idleFraction: Type.Optional(quantity('1', 'Output at idle over rated output', { above: 0, to: 1 })),
+  hotFactor: Type.Optional(quantity('1', 'Output hot over output cold', { from: 0.3, to: 1 })),
+  baseLoadA: Type.Optional(quantity('A', 'What the vehicle itself draws while it runs', { from: 0, to: 500 }))
+})
+
+const batteryFields = {
+  capacityAh: quantity('A·h', 'Capacity of the bank at the rated hours', { from: 1, to: 2000 }),
+  ratedHours: Type.Optional(quantity('h', 'Hours the capacity is printed for', { from: 1, to: 100 })),
+  chemistry: Type.Optional(choice('Kind of battery', batteryChemistries)),
+  peukertExponent: Type.Optional(quantity('1', 'Peukert exponent', { from: 1, to: 2 })),
+  reserveMinutes: Type.Optional(
+    quantity('min', 'Reserve capacity: minutes at 25 A to 10.5 V; gives the exponent', { from: 1, to: 6000 })
+  ),
+  usableFraction: Type.Optional(quantity('1', 'Share of the time to empty that may be used', { above: 0, to: 1 })),
+  resistanceOhm: Type.Optional(quantity('Ω', 'Internal resistance of the bank', { above: 0, to: 1 })),
+  coldCrankingA: Type.Optional(quantity('A', 'Cold cranking current at −18 °C', { from: 10, to: 5000 }))
+}
+
+const Battery = component('BatteryRequest', 'The battery that plays with the engine off.', {
+  ...batteryFields,
+  parkedLoadA: Type.Optional(quantity('A', 'What the parked car draws beside the amplifiers', { from: 0, to: 100 }))
+})
+const SecondBattery = component('SecondBatteryRequest', 'A further battery for the music.', {
+  arrangement: choice('`isolated` feeds the amplifiers alone when the engine is off; `parallel` joins the first', [
+    'isolated',
+    'parallel'
+  ]),
+  ...batteryFields
+})
+
+const Capacitor = component('CapacitorRequest', 'A stiffening capacitor at the amplifiers.', {
+  capacitanceF: quantity('F', 'Capacitance', { above: 0, to: 1000 }),
+  esrOhm: Type.Optional(quantity('Ω', 'Series resistance of the capacitor', { above: 0, to: 1 })),
+  sourceOhm: Type.Optional(quantity('Ω', 'Resistance between source and capacitor', { from: 1e-5, to: 10 })),
+  fromV: Type.Optional(quantity('V', 'Voltage it is charged to', { above: 0, to: 60 })),
+  toV: Type.Optional(quantity('V', 'Voltage it may fall to', { from: 0, to: 60 })),
+  prechargeOhm: Type.Optional(quantity('Ω', 'Resistor it is charged through at first', { from: 0.01, to: 10_000 }))
+})
+
+const Body = component('SupplyCurrentRequest', 'Amplifiers on one supply.', {
+  amplifiers: list('Amplifiers fed from this supply', ref(Amplifier), 1, 32),
+  systemVoltageV,
+  charging: Type.Optional(ref(Charging)),
+  battery: Type.Optional(ref(Battery)),
+  secondBattery: Type.Optional(ref(SecondBattery)),
+  capacitor: Type.Optional(ref(Capacitor))
+})
+
+const currentFields = {
+  quiescentA: quantity('A', 'At silence, switched on'),
+  averageA: quantity('A', 'Ordinary music, 1/8 of rated output: battery and alternator'),
+  heavyA: quantity('A', 'Dense bass, 1/3 of rated output: battery, alternator, fuse heating'),
+  fullSineA: quantity('A', 'Test tone at rated output: fuse, cable, collapse'),
+  peakNoStorageA: quantity('A', 'Ripple peak of the full sine without energy storage'),
+  rippleRmsA: quantity('A', 'RMS of that ripple')
+}
+const Currents = component('SupplyCurrents', 'The four currents at system voltage, and the ripple.', currentFields)
+
+const AmplifierCurrents = component('AmplifierCurrents', 'One amplifier’s share.', {
+  name: Type.Optional(Type.String({ description: 'Name from the request' })),
+  class: choice('Class used', amplifierClasses),
+  powerW: quantity('W', 'Continuous RMS output used'),
+  efficiency: quantity('1', 'Efficiency used'),
+  inputPowerW: quantity('W', 'Input at full sine'),
+  unregulatedPowerW: quantity('W', 'Output left at system voltage if the amplifier does not regulate'),
+  ...currentFields,
+  averageHeatW: quantity('W', 'Heat at ordinary music'),
+  fullSineHeatW: quantity('W', 'Heat at full sine'),
+  onboardFuseSumA: Type.Optional(quantity('A', 'Sum of its own fuses')),
+  plausiblePowerW: Type.Optional(quantity('W', 'Highest continuous output those fuses make believable'))
+})
+
+const ChargingBalance = component('ChargingBalance', 'Charging balance; a negative surplus comes out of the battery.', {
+  idleAvailableA: quantity('A', 'Output at idle, hot'),
+  cruiseAvailableA: quantity('A', 'Output when driving, hot'),
+  baseLoadA: quantity('A', 'What the vehicle draws'),
+  idleAverageSurplusA: quantity('A', 'Surplus at idle, ordinary music'),
+  idleHeavySurplusA: quantity('A', 'Surplus at idle, dense bass'),
+  cruiseAverageSurplusA: quantity('A', 'Surplus when driving, ordinary music'),
+  cruiseHeavySurplusA: quantity('A', 'Surplus when driving, dense bass')
+})
+
+const EngineOff = component('EngineOff', 'Playing with the engine off.', {
+  currentA: quantity('A', 'Ordinary music and the parked car’s own load'),
+  peukertExponent: quantity('1', 'Exponent used'),
+  hoursToEmpty: quantity('h', 'Time to empty'),
+  usableHours: quantity('h', 'Time until the usable share is gone'),
+  restV: quantity('V', 'Rest voltage of the full battery'),
+  sagV: quantity('V', 'Fall of its voltage at this current'),
+  fullSineSagV: quantity('V', 'Fall of its voltage at a full sine')
+})
+
+const CapacitorEffect = component('CapacitorEffect', 'What the capacitor does.', {
+  storedJ: quantity('J', 'Energy stored'),
+  usableJ: quantity('J', 'Energy between the two voltages'),
+  holdUpMs: quantity('ms', 'Time it alone carries the full sine'),
+  esrStepV: Type.Optional(quantity('V', 'Step over its own resistance at full sine')),
+  cornerHz: Type.Optional(quantity('Hz', 'Ripple above this frequency is smoothed')),
+  prechargeTimeConstantS: Type.Optional(quantity('s', 'Time constant of the first charge')),
+  precharge99S: Type.Optional(quantity('s', 'Time to 99 %')),
+  prechargePeakW: Type.Optional(quantity('W', 'Power in the resistor at the start'))
+})
+
+const Result = component('SupplyCurrentResult', 'Currents and what they ask of the vehicle.', {
+  currents: ref(Currents),
+  amplifiers: list('Each amplifier in the order of the request', ref(AmplifierCurrents), 1, 32),
+  charging: Type.Optional(ref(ChargingBalance)),
+  engineOff: Type.Optional(ref(EngineOff)),
+  capacitor: Type.Optional(ref(CapacitorEffect))
+})
+
+export const supplyCurrent = defineOperation({
+  path: '/v1/supply/current',
+  operationId: 'computeCurrent',
+  tag: 'Supply',
+  summary: 'Currents of the amplifiers, charging balance, engine-off time',
+  description:
+    'Quiescent, average, heavy and full-sine current by the partial-load law of each amplifier’s class, at nominal voltage. With the charging system, battery or capacitor described also what they make of it.',
+  body: Body,
+  result: Result,
+  compute,
+  examples: {
+    oneClassD: {
+      summary: 'One class D amplifier, 500 W at 12 V',
+      request: { amplifiers: [{ powerW: 500, class: 'D', onboardFusesA: [30, 30] }], systemVoltageV: 12 }
+    },
+    twoAmplifiersInAnEstate: {
+      summary: 'Class D for bass and class AB for the doors, with alternator, battery and capacitor',
+      request: {
+        amplifiers: [
+          { name: 'bass', powerW: 800, class: 'D', regulation: 'regulated', onboardFusesA: [40, 40] },
+          { name: 'doors', powerW: 400, class: 'AB', regulation: 'unregulated', ratedVoltageV: 14.4 }
+        ],
+        systemVoltageV: 12,
+        charging: { kind: 'alternator', ratedA: 120, baseLoadA: 35 },
+        battery: { capacityAh: 70, reserveMinutes: 130, chemistry: 'agm', coldCrankingA: 680 },
+        capacitor: { capacitanceF: 1, esrOhm: 0.002, sourceOhm: 0.02, prechargeOhm: 30 }
+      }
+    }
+  }
+})
