@@ -1,27 +1,13 @@
 /** openapi.yaml, the routes and the catalogues say the same, and every example is what the service answers. */
 import { readFileSync } from 'node:fs'
-import { Ajv2020 } from 'ajv/dist/2020.js'
 import { describe, expect, it } from 'vitest'
-import { parse } from 'yaml'
 import { operations } from '../src/http/operations.ts'
 import { contractTexts } from '../src/http/plugins/contract.ts'
 import { version } from '../src/http/version.ts'
 import { post, testApp } from './support/call.ts'
+import { committed, contractFaults } from './support/contract-judge.ts'
 
 const root = new URL('..', import.meta.url)
-const committed = parse(readFileSync(new URL('openapi.yaml', root), 'utf8'))
-
-/** The committed document itself is the schema; nothing of the service takes part in the judgement. */
-const judge = new Ajv2020({ strict: false, allErrors: true })
-judge.addSchema(committed, 'openapi')
-const escaped = (text: string) => text.replaceAll('~', '~0').replaceAll('/', '~1')
-
-function contractFaults(path: string, status: number, mediaType: string, body: unknown): unknown {
-  const pointer = `openapi#/paths/${escaped(path)}/post/responses/${status}/content/${escaped(mediaType)}/schema`
-  const validate = judge.getSchema(pointer)
-  if (validate === undefined) return `nothing at ${pointer}`
-  return validate(body) ? [] : validate.errors
-}
 
 describe('contract', () => {
   it('is committed as the code says', async () => {

@@ -40,7 +40,7 @@ interface Walk {
   awaitsName: boolean
 }
 
-function complain({ levels, faults }: Walk, code: string, detail: string): void {
+function complain({ levels, faults }: Pick<Walk, 'levels' | 'faults'>, code: string, detail: string): void {
   faults.push({ pointer: pointerTo(levels), code, detail })
 }
 
@@ -49,6 +49,9 @@ function passString(walk: Walk, at: number): number {
   const end = endOfString(walk.text, at)
   const value: string = JSON.parse(walk.text.slice(at, end))
   const level = walk.levels.at(-1)
+  // A broken name has no pointer; the object that holds it has.
+  const place = walk.awaitsName ? { ...walk, levels: walk.levels.slice(0, -1) } : walk
+  if (!value.isWellFormed()) complain(place, 'broken-character', 'Holds half of a surrogate pair.')
   if (walk.awaitsName && level?.names !== undefined) {
     level.token = value
     const fault = nameFault(value, level.names)
@@ -56,7 +59,6 @@ function passString(walk: Walk, at: number): number {
     level.names.add(value)
     walk.awaitsName = false
   }
-  if (!value.isWellFormed()) complain(walk, 'broken-character', 'Holds half of a surrogate pair.')
   return end
 }
 

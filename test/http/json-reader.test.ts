@@ -57,6 +57,7 @@ describe('JSON reader', () => {
     ['{"x":1e999}', 'too-large /x'],
     ['[0,-1e400]', 'too-large /1'],
     ['{"x":["a","\\ud800"]}', 'broken-character /x/1'],
+    ['{"x":{"\\ud800":1}}', 'broken-character /x'],
     ['{"a/b":{"c~d":{"e":1,"e":1}}}', 'duplicate-name /a~1b/c~0d/e'],
     ['{"__proto__":{"x":1}}', 'forbidden-name /__proto__'],
     ['{"\\u005f_proto__":1}', 'forbidden-name /__proto__'],
