@@ -17,24 +17,67 @@ export function dualColumn(length: number): DualColumn {
   }
 }
 
-export function clearColumn({ re, im, dre, dim }: DualColumn, count: number): void {
-  re.fill(0, 0, count)
-  im.fill(0, 0, count)
-  dre.fill(0, 0, count)
-  dim.fill(0, 0, count)
+export const dualColumns = (count: number, length: number): readonly DualColumn[] =>
+  Array.from({ length: count }, () => dualColumn(length))
+
+/** A constant from `offset` on, its derivative zero. */
+export function fillColumn({ re, im, dre, dim }: DualColumn, offset: number, value: number, count: number): void {
+  const end = offset + count
+  re.fill(value, offset, end)
+  im.fill(0, offset, end)
+  dre.fill(0, offset, end)
+  dim.fill(0, offset, end)
 }
 
-/** into ← into + sign·from */
-export function addColumn(into: DualColumn, from: DualColumn, sign: number, count: number): void {
-  for (let k = 0; k < count; k++) {
-    into.re[k] = (into.re[k] as number) + sign * (from.re[k] as number)
-    into.im[k] = (into.im[k] as number) + sign * (from.im[k] as number)
-    into.dre[k] = (into.dre[k] as number) + sign * (from.dre[k] as number)
-    into.dim[k] = (into.dim[k] as number) + sign * (from.dim[k] as number)
+/** into ← into + scale·from, each from its own offset */
+export function addColumn(
+  into: DualColumn,
+  offset: number,
+  from: DualColumn,
+  fromOffset: number,
+  scale: number,
+  count: number
+): void {
+  const { re, im, dre, dim } = into
+  const a = from.re
+  const b = from.im
+  const da = from.dre
+  const db = from.dim
+  for (let o = offset, f = fromOffset; o < offset + count; o++, f++) {
+    re[o] = (re[o] as number) + scale * (a[f] as number)
+    im[o] = (im[o] as number) + scale * (b[f] as number)
+    dre[o] = (dre[o] as number) + scale * (da[f] as number)
+    dim[o] = (dim[o] as number) + scale * (db[f] as number)
   }
 }
 
-/** into ← into·by, from `offset` of `into` and the start of `by` */
+/** into ← into + scale·y·p: y from its start, into and p from `offset` */
+export function addProduct(
+  into: DualColumn,
+  y: DualColumn,
+  p: DualColumn,
+  offset: number,
+  scale: number,
+  count: number
+): void {
+  const { re, im, dre, dim } = into
+  for (let k = 0, o = offset; k < count; k++, o++) {
+    const yr = scale * (y.re[k] as number)
+    const yi = scale * (y.im[k] as number)
+    const dyr = scale * (y.dre[k] as number)
+    const dyi = scale * (y.dim[k] as number)
+    const pr = p.re[o] as number
+    const pi = p.im[o] as number
+    const dpr = p.dre[o] as number
+    const dpi = p.dim[o] as number
+    re[o] = (re[o] as number) + yr * pr - yi * pi
+    im[o] = (im[o] as number) + yr * pi + yi * pr
+    dre[o] = (dre[o] as number) + dyr * pr - dyi * pi + yr * dpr - yi * dpi
+    dim[o] = (dim[o] as number) + dyr * pi + dyi * pr + yr * dpi + yi * dpr
+  }
+}
+
+/** into ← into·by: into from `offset`, by from its start */
 export function multiplyColumn(into: DualColumn, offset: number, by: DualColumn, count: number): void {
   for (let k = 0, o = offset; k < count; k++, o++) {
     const ar = into.re[o] as number

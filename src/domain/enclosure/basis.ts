@@ -59,14 +59,14 @@ function lengthBasis(parts: ChamberParts | undefined, quantity: string): readonl
 function closedBasis(system: ResponseSystem, { fcHz, qtc, qec, qmc }: ResponseScalars): readonly Basis[] {
   const { rear } = system.chambers
   if (rear === undefined || fcHz === undefined || qtc === undefined || qec === undefined || qmc === undefined) return []
-  const { driver, driverCount, driversInSeries, sourceOhm } = system
-  const box = [input('N', driverCount, '1'), input('Vas', driver.vasM3, 'm³'), input('V', rear.volumeM3, 'm³')]
+  const { driver, wiring, sourceOhm } = system
+  const box = [input('Vas', wiring.vasM3, 'm³'), input('V', rear.volumeM3, 'm³')]
   const re = input('Re', driver.coil.reOhm, 'Ω')
-  const rg = input('Rg1', (sourceOhm * driverCount) / driversInSeries ** 2, 'Ω')
+  const rg = input('Rg1', (sourceOhm * wiring.count) / wiring.inSeries ** 2, 'Ω')
   return [
     {
       quantity: 'scalars.fcHz',
-      formula: 'fs*sqrt(1+N*Vas/V)',
+      formula: 'fs*sqrt(1+Vas/V)',
       inputs: [input('fs', driver.fsHz, 'Hz'), ...box],
       value: fcHz,
       unit: 'Hz',
@@ -85,17 +85,18 @@ function closedBasis(system: ResponseSystem, { fcHz, qtc, qec, qmc }: ResponseSc
 
 function plateauBasis(system: ResponseSystem, { referenceLevelDb }: ResponseScalars): readonly Basis[] {
   if (referenceLevelDb === undefined) return []
-  const { air, driver, driverCount, driversInSeries, sourceOhm, voltageV } = system
+  const { air, driver, wiring, sourceOhm, voltageV } = system
   return [
     {
       quantity: 'scalars.referenceLevelDb',
-      formula: '20*log10(rho*Bl*Sd*N*V/S/(2*pi*(Re+Rg*N/S^2)*Mms)/pref)',
+      formula: '20*log10(rho*Bl*Sd*F*V/S/(2*pi*(Re+Rg*N/S^2)*Mms)/pref)',
       inputs: [
         input('rho', air.densityKgPerM3, 'kg/m³'),
         input('Bl', driver.blTm, 'T·m'),
         input('Sd', driver.sdM2, 'm²'),
-        input('N', driverCount, '1'),
-        input('S', driversInSeries, '1'),
+        input('F', wiring.faces, '1'),
+        input('N', wiring.count, '1'),
+        input('S', wiring.inSeries, '1'),
         input('V', voltageV, 'V'),
         input('Re', driver.coil.reOhm, 'Ω'),
         input('Rg', sourceOhm, 'Ω'),

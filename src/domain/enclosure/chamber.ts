@@ -47,18 +47,24 @@ export interface ChamberParts {
  * @check  c 343.2, 60 L, d 0.1 m, L 0.3 m, k 1.435 → 32.41 Hz
  */
 export function portOf(request: PortRequest, volumeM3: number, air: Air, assume: Assumptions, at: string): Port {
-  const count = assume.or(request.count, `${at}.count`, 1, 'a single port')
+  const ends = endLengths(request, assume, at)
+  const tuningHz =
+    (air.soundSpeedMPerS / (2 * Math.PI)) *
+    Math.sqrt((ends.count * request.areaM2) / (ends.effectiveLengthM * volumeM3))
+  return { areaM2: request.areaM2, lengthM: request.lengthM, ...ends, tuningHz }
+}
+
+/** Effective length, physical length plus the end factor times the radius of one port; a slot counts as a circle of equal area. */
+export function endLengths({ areaM2, lengthM, ...given }: PortRequest, assume: Assumptions, at: string) {
+  const count = assume.or(given.count, `${at}.count`, 1, 'a single port')
   const endFactor = assume.or(
-    request.endFactor,
+    given.endFactor,
     `${at}.endFactor`,
     DEFAULT_END_FACTOR,
     'one end flush with a panel (0.85), one end free (0.613)'
   )
-  const { areaM2, lengthM } = request
   const radiusM = Math.sqrt(areaM2 / Math.PI)
-  const effectiveLengthM = lengthM + endFactor * radiusM
-  const tuningHz = (air.soundSpeedMPerS / (2 * Math.PI)) * Math.sqrt((count * areaM2) / (effectiveLengthM * volumeM3))
-  return { count, areaM2, lengthM, endFactor, radiusM, effectiveLengthM, tuningHz }
+  return { count, endFactor, radiusM, effectiveLengthM: lengthM + endFactor * radiusM }
 }
 
 /**

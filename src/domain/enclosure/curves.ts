@@ -2,9 +2,8 @@
 import type { DualColumn } from '../../numeric/dual-column.ts'
 import { REFERENCE_PRESSURE_PA } from '../constants.ts'
 import { branchFlow } from '../network/branch-flow.ts'
-import type { Solution } from '../network/solver.ts'
-import type { ChamberParts } from './chamber.ts'
-import { chamberNames } from './request.ts'
+import type { Solution } from '../network/solution.ts'
+import type { Opening } from './built-network.ts'
 import { DISTANCE_M, type ResponseSystem } from './response-system.ts'
 
 export type Curve = number[]
@@ -124,33 +123,80 @@ function impedanceCurves({ terminal, current, omegas }: Solution) {
   return { impedanceOhm: ohm, impedancePhaseDeg: degrees }
 }
 
-/** Air speed in the ports, or excursion of the passive radiators, of one chamber. */
-function openingCurves(solution: Solution, parts: ChamberParts | undefined, voltageV: number) {
-  if (parts?.opening === undefined) return {}
-  const flow = branchFlow(solution, parts.opening)
-  const { areaM2, count } = parts.port ?? (parts.passiveRadiators as NonNullable<ChamberParts['passiveRadiators']>)
+/** √2·|U|/(n·S): peak air speed in one port. */
+function airSpeed(solution: Solution, { branch, count, areaM2 }: Opening, voltageV: number): Curve {
+  const flow = branchFlow(solution, branch)
   const scale = (Math.SQRT2 * voltageV) / (count * areaM2)
-  return parts.port === undefined
-    ? { excursion: curve(flow.length, k => (scale * (flow[k] as number)) / (solution.omegas[k] as number)) }
-    : { airSpeed: curve(flow.length, k => scale * (flow[k] as number)) }
+  return curve(flow.length, k => scale * (flow[k] as number))
+}
+
+/** √2·|U|/(n·S·ω): peak excursion of one radiator. */
+function radiatorExcursion(solution: Solution, opening: Opening, voltageV: number): Curve {
+  const speed = airSpeed(solution, opening, voltageV)
+  return curve(speed.length, k => (speed[k] as number) / (solution.omegas[k] as number))
 }
 
 function chamberCurves(system: ResponseSystem, solution: Solution) {
-  const present = chamberNames.filter(name => system.chambers[name] !== undefined)
-  const pressure = (name: 'rear' | 'front') => {
-    const column = solution.pressures[present.indexOf(name)]
-    return column === undefined ? undefined : modulus(column, system.voltageV)
+  const { chamberNames, ports, radiators, voltageV } = system
+  const pressure = (name: string) => {
+    const column = solution.pressures[chamberNames.indexOf(name)]
+    return column === undefined ? undefined : modulus(column, voltageV)
   }
-  const rear = openingCurves(solution, system.chambers.rear, system.voltageV)
-  const front = openingCurves(solution, system.chambers.front, system.voltageV)
+  const speed = (name: string) => {
+    const port = ports.find(opening => opening.name === name)
+    return port === undefined ? undefined : airSpeed(solution, port, voltageV)
+  }
+  const excursion = (name: string) => {
+    const unit = radiators.find(opening => opening.name === name)
+    return unit === undefined ? undefined : radiatorExcursion(solution, unit, voltageV)
+  }
   return {
     rearChamberPressurePa: pressure('rear'),
     frontChamberPressurePa: pressure('front'),
-    rearPortAirSpeedMPerS: rear.airSpeed,
-    frontPortAirSpeedMPerS: front.airSpeed,
-    passiveRadiatorExcursionM: rear.excursion,
-    frontPassiveRadiatorExcursionM: front.excursion
+    rearPortAirSpeedMPerS: speed('rear'),
+    frontPortAirSpeedMPerS: speed('front'),
+    passiveRadiatorExcursionM: excursion('rear'),
+    frontPassiveRadiatorExcursionM: excursion('front')
   }
+}
+
+/** One part of an enclosure whose parts have names of their own: exactly one of the curves is present. */
+export interface PartCurve {
+  readonly part: 'chamber' | 'port' | 'passive-radiator' | 'drivers'
+  readonly name: string
+  /** RMS. */
+  readonly pressurePa?: Curve
+  /** Peak. */
+  readonly airSpeedMPerS?: Curve
+  /** Peak, one way. */
+  readonly excursionM?: Curve
+}
+
+/** Every named part of a custom enclosure or of isobaric pairs. */
+export function partCurves(system: ResponseSystem, solution: Solution): readonly PartCurve[] {
+  const { voltageV } = system
+  return [
+    ...system.groupNames.map((name, group) => ({
+      part: 'drivers' as const,
+      name,
+      excursionM: excursionCurve(solution, voltageV, group)
+    })),
+    ...system.chamberNames.map((name, node) => ({
+      part: 'chamber' as const,
+      name,
+      pressurePa: modulus(solution.pressures[node] as DualColumn, voltageV)
+    })),
+    ...system.ports.map(port => ({
+      part: 'port' as const,
+      name: port.name,
+      airSpeedMPerS: airSpeed(solution, port, voltageV)
+    })),
+    ...system.radiators.map(unit => ({
+      part: 'passive-radiator' as const,
+      name: unit.name,
+      excursionM: radiatorExcursion(solution, unit, voltageV)
+    }))
+  ]
 }
 
 type Defined<T> = { readonly [Key in keyof T]: Exclude<T[Key], undefined> }
@@ -178,6 +224,6 @@ export function responseCurves(
     ...impedanceCurves(solution),
     currentA,
     apparentPowerVa: curve(currentA.length, k => (currentA[k] as number) * (terminalV[k] as number)),
-    ...defined(chamberCurves(system, solution))
+    ...(system.custom ? {} : defined(chamberCurves(system, solution)))
   }
 }

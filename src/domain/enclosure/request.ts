@@ -1,6 +1,7 @@
 /** What a response is asked for: an enclosure around drivers, the source that feeds them, the air, the frequencies. */
 import type { AirRequest } from '../air/air.ts'
 import type { DriverRequest } from '../driver/driver.ts'
+import type { Connection } from '../network/network.ts'
 
 export interface PortRequest {
   /** Equal ports. */
@@ -46,16 +47,81 @@ export type PresetKind = (typeof presetKinds)[number]
 export const chamberNames = ['rear', 'front'] as const
 export type ChamberName = (typeof chamberNames)[number]
 
-export interface EnclosureRequest {
+export interface PresetEnclosureRequest {
   readonly kind: PresetKind
   readonly rear?: ChamberRequest
   readonly front?: ChamberRequest
 }
 
+/** `outside` (radiates), `behind` (another half space, not heard), or the name of a chamber. */
+export type PlaceRequest = string
+
+export interface CustomChamberRequest {
+  readonly name: string
+  readonly netVolumeM3: number
+  readonly leakQ?: number
+  readonly absorptionQ?: number
+  /** Where the two Qs hold. */
+  readonly lossHz?: number
+}
+
+export interface CustomPortRequest extends PortRequest {
+  readonly name: string
+  readonly from: PlaceRequest
+  readonly to: PlaceRequest
+  /** Where lossQ holds. */
+  readonly lossHz?: number
+}
+
+export interface CustomRadiatorRequest extends PassiveRadiatorRequest {
+  readonly name: string
+  readonly from: PlaceRequest
+  readonly to: PlaceRequest
+}
+
+export interface CustomLeakRequest {
+  readonly from: PlaceRequest
+  readonly to: PlaceRequest
+  readonly resistancePaSPerM3: number
+}
+
+export interface CustomDriverRequest {
+  readonly name: string
+  readonly front: PlaceRequest
+  readonly rear: PlaceRequest
+  readonly count?: number
+  readonly inSeries?: number
+  /** Wired against the others. */
+  readonly inverted?: boolean
+}
+
+/** Nodes and elements given directly, for what no preset knows. */
+export interface CustomEnclosureRequest {
+  readonly kind: 'custom'
+  readonly chambers?: readonly CustomChamberRequest[]
+  readonly ports?: readonly CustomPortRequest[]
+  readonly passiveRadiators?: readonly CustomRadiatorRequest[]
+  readonly leaks?: readonly CustomLeakRequest[]
+  readonly driverGroups: readonly CustomDriverRequest[]
+  /** How the groups are joined. */
+  readonly connection?: Connection
+}
+
+export type EnclosureRequest = PresetEnclosureRequest | CustomEnclosureRequest
+
+/** Pairs of drivers that share a small chamber between them. */
+export interface IsobaricRequest {
+  readonly couplingVolumeM3: number
+  /** How the outer and the inner drivers are joined. */
+  readonly connection?: Connection
+}
+
 export interface DriversRequest {
+  /** Every driver counts, both of an isobaric pair too. */
   readonly count?: number
   /** Drivers in each string; the strings lie in parallel. */
   readonly inSeries?: number
+  readonly isobaric?: IsobaricRequest
 }
 
 export interface SourceRequest {

@@ -1,44 +1,37 @@
 /** From a request to the network it describes, ready to be solved at any frequency. */
 import { type Air, airOf } from '../air/air.ts'
-import type { Assumptions } from '../assume.ts'
+import { type Assumptions, assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
 import { type Driver, driverOf } from '../driver/driver.ts'
-import { BEHIND, type Network, OUTSIDE, type Place } from '../network/network.ts'
-import { emptySolution, type NetworkSolver, networkSolver, type Solution } from '../network/solver.ts'
-import { type ChamberParts, chamberParts } from './chamber.ts'
-import { isHighPass, type Preset, presets } from './presets.ts'
-import { type ChamberName, chamberNames, type EnclosureRequest, type SystemRequest } from './request.ts'
+import { emptySolution, type Solution } from '../network/solution.ts'
+import { type NetworkSolver, networkSolver } from '../network/solver.ts'
+import type { BuiltNetwork } from './built-network.ts'
+import { customNetwork } from './custom-network.ts'
+import { type DriverWiring, driverWiring } from './driver-wiring.ts'
+import { presetNetwork } from './preset-network.ts'
+import { isHighPass } from './presets.ts'
+import type { SystemRequest } from './request.ts'
 
 /** Listening distance [m] of every level this service gives. */
 export const DISTANCE_M = 1
 
-export interface ResponseSystem {
+export interface ResponseSystem extends BuiltNetwork {
   readonly air: Air
   readonly driver: Driver
+  readonly wiring: DriverWiring
   readonly driverCount: number
+  /** Drivers that share one current from terminal to terminal. */
   readonly driversInSeries: number
   /** Resistance of the driver group at rest [Ω]. */
   readonly groupOhm: number
   /** RMS before the series resistance [V]. */
   readonly voltageV: number
   readonly sourceOhm: number
+  /** Parts carry the names of the caller. */
+  readonly custom: boolean
+  /** The level rises to a plateau; the others pass a band. */
   readonly highPass: boolean
-  readonly chambers: Readonly<Partial<Record<ChamberName, ChamberParts>>>
-  readonly network: Network
   readonly solver: NetworkSolver
-}
-
-function driversOf({ drivers }: SystemRequest, assume: Assumptions) {
-  const count = assume.or(drivers?.count, 'drivers.count', 1, 'a single driver')
-  const inSeries = assume.or(drivers?.inSeries, 'drivers.inSeries', 1, 'all drivers in parallel')
-  if (count % inSeries !== 0) {
-    throw new DesignError('conflicting-input', {
-      field: 'drivers.inSeries',
-      value: inSeries,
-      detail: `${count} drivers cannot be split into strings of ${inSeries}.`
-    })
-  }
-  return { count, inSeries }
 }
 
 /** E = √(P·R): the voltage that a stated power means at a stated load. */
@@ -59,22 +52,28 @@ function voltageOf({ source }: SystemRequest, groupOhm: number, assume: Assumpti
   )
 }
 
-/** @throws DesignError `missing-input` or `conflicting-input` where the chambers do not fit the kind */
-function checkShape(enclosure: EnclosureRequest, preset: Preset): void {
-  for (const name of chamberNames) {
-    const needed = preset.front === name || preset.rear === name
-    const chamber = enclosure[name]
-    const field = `enclosure.${name}`
-    if (needed && chamber === undefined) {
-      throw new DesignError('missing-input', { field, detail: `A ${enclosure.kind} enclosure has a ${name} chamber.` })
-    }
-    const openings = [chamber?.port, chamber?.passiveRadiators].filter(opening => opening !== undefined).length
-    if (preset.openings[name] !== undefined && openings !== 1) {
-      throw new DesignError(openings === 0 ? 'missing-input' : 'conflicting-input', {
-        field: `${field}.port`,
-        detail: `The ${name} chamber of a ${enclosure.kind} enclosure needs either ports or passive radiators.`
-      })
-    }
+function built(request: SystemRequest, driver: Driver, wiring: DriverWiring, air: Air, assume: Assumptions) {
+  const { enclosure, drivers } = request
+  if (enclosure.kind !== 'custom') return presetNetwork(enclosure, driver, wiring, air, assume)
+  if (drivers !== undefined) {
+    const detail = 'A custom enclosure counts and joins its drivers in enclosure.driverGroups.'
+    throw new DesignError('conflicting-input', { field: 'drivers', detail })
+  }
+  return customNetwork(enclosure, driver, air, assume)
+}
+
+/** A custom enclosure joins its drivers itself; their resistance at rest is what the network shows without motion. */
+function customWiring({ network }: BuiltNetwork, driver: Driver): DriverWiring {
+  const ohms = network.drivers.map(({ count, inSeries }) => (driver.coil.reOhm * inSeries ** 2) / count)
+  const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0)
+  const count = sum(network.drivers.map(group => group.count))
+  return {
+    count,
+    faces: count,
+    inSeries: 1,
+    groupInSeries: 1,
+    groupOhm: network.connection === 'series' ? sum(ohms) : 1 / sum(ohms.map(ohm => 1 / ohm)),
+    vasM3: driver.vasM3 * count
   }
 }
 
@@ -83,37 +82,24 @@ export function responseSystem(request: SystemRequest, assume: Assumptions): Res
   const { enclosure } = request
   const air = airOf(request.air, assume)
   const driver = driverOf(request.driver, air)
-  const { count, inSeries } = driversOf(request, assume)
-  const preset = presets[enclosure.kind]
-  checkShape(enclosure, preset)
-  const present = chamberNames.filter(name => enclosure[name] !== undefined)
-  const place = (name: string | undefined): Place =>
-    name === 'behind' ? BEHIND : name === 'outside' ? OUTSIDE : present.indexOf(name as ChamberName)
-  const parts = present.map((name, node) => {
-    const chamber = enclosure[name] as NonNullable<EnclosureRequest[ChamberName]>
-    const closedHz = driver.fsHz * Math.sqrt(1 + (count * driver.vasM3) / chamber.netVolumeM3)
-    const opensTo = place(preset.openings[name])
-    return chamberParts(chamber, air, assume, { node, opensTo, closedHz, at: `enclosure.${name}` })
-  })
-  const network: Network = {
-    chambers: parts.map(part => part.chamber),
-    branches: parts.flatMap(({ opening, leak }) => [opening, leak].filter(branch => branch !== undefined)),
-    drivers: [{ front: place(preset.front), rear: place(preset.rear), driver, count, inSeries }]
-  }
-  const groupOhm = (driver.coil.reOhm * inSeries ** 2) / count
+  const custom = enclosure.kind === 'custom'
+  const wired = driverWiring(request.drivers, driver, custom ? assumptions() : assume)
+  const parts = built(request, driver, wired, air, assume)
+  const wiring = custom ? customWiring(parts, driver) : wired
   const sourceOhm = assume.or(request.source.seriesOhm, 'source.seriesOhm', 0, 'cable and amplifier without resistance')
   return {
+    ...parts,
     air,
     driver,
-    driverCount: count,
-    driversInSeries: inSeries,
-    groupOhm,
-    voltageV: voltageOf(request, groupOhm, assume),
+    wiring,
+    driverCount: wiring.count,
+    driversInSeries: wiring.inSeries,
+    groupOhm: wiring.groupOhm,
+    voltageV: voltageOf(request, wiring.groupOhm, assume),
     sourceOhm,
-    highPass: isHighPass(enclosure.kind),
-    chambers: Object.fromEntries(present.map((name, index) => [name, parts[index]])),
-    network,
-    solver: networkSolver(network, sourceOhm)
+    custom,
+    highPass: enclosure.kind !== 'custom' && isHighPass(enclosure.kind),
+    solver: networkSolver(parts.network, sourceOhm)
   }
 }
 

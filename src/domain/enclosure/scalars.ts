@@ -96,20 +96,15 @@ const level = (pressurePa: number) => 20 * Math.log10(Math.max(pressurePa / REFE
 /**
  * Pressure of the mass-controlled plateau, half space.
  *
- *   p = ρ·Bl·Sd·N·V1/(2πr·(Re + Rg1)·Mms)    V1 = E/S    Rg1 = Rg·N/S²
+ *   p = ρ·Bl·Sd·F·V1/(2πr·(Re + Rg1)·Mms)    V1 = E/S    Rg1 = Rg·N/S²    F faces of N drivers
  *
  * @source Small, "Direct-radiator loudspeaker system analysis", JAES 20(5), 1972 (from memory); inductance left out
  */
-export function plateauPressure({
-  air,
-  driver,
-  driverCount: n,
-  driversInSeries: s,
-  ...system
-}: ResponseSystem): number {
-  const ownOhm = driver.coil.reOhm + (system.sourceOhm * n) / s ** 2
+export function plateauPressure({ air, driver, wiring, voltageV, sourceOhm }: ResponseSystem): number {
+  const { count: n, inSeries: s, faces } = wiring
+  const ownOhm = driver.coil.reOhm + (sourceOhm * n) / s ** 2
   return (
-    (air.densityKgPerM3 * driver.blTm * driver.sdM2 * n * (system.voltageV / s)) /
+    (air.densityKgPerM3 * driver.blTm * driver.sdM2 * faces * (voltageV / s)) /
     (2 * Math.PI * DISTANCE_M * ownOhm * driver.mmsKg)
   )
 }
@@ -159,9 +154,9 @@ function levelScalars(system: ResponseSystem, scan: Scan) {
  * @source Small, "Closed-box loudspeaker systems", JAES 20(10), 1972 and 21(1), 1973 (from memory)
  * @check  fs 30, Qts 0.412844, Vas 60 L, 30 L → α 2, fc 51.96 Hz, Qtc 0.7151
  */
-function closedScalars({ driver, driverCount, driversInSeries, sourceOhm }: ResponseSystem, rear: ChamberParts) {
-  const rise = Math.sqrt(1 + (driverCount * driver.vasM3) / rear.volumeM3)
-  const own = (sourceOhm * driverCount) / driversInSeries ** 2
+function closedScalars({ driver, wiring, sourceOhm }: ResponseSystem, rear: ChamberParts) {
+  const rise = Math.sqrt(1 + wiring.vasM3 / rear.volumeM3)
+  const own = (sourceOhm * wiring.count) / wiring.inSeries ** 2
   const qes = (driver.qes * (driver.coil.reOhm + own)) / driver.coil.reOhm
   return {
     fcHz: driver.fsHz * rise,
@@ -178,8 +173,8 @@ function portLengths({ effectiveLengthM, radiusM }: NonNullable<ChamberParts['po
 
 function geometryScalars(system: ResponseSystem) {
   const { rear, front } = system.chambers
-  const { driver, driverCount } = system
-  const alpha = (parts: ChamberParts) => (driverCount * driver.vasM3) / parts.volumeM3
+  const { driver, wiring } = system
+  const alpha = (parts: ChamberParts) => wiring.vasM3 / parts.volumeM3
   const opening = (parts: ChamberParts | undefined) => parts?.port ?? parts?.passiveRadiators
   return {
     ...(rear === undefined ? {} : { alpha: alpha(rear) }),

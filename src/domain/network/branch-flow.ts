@@ -1,7 +1,7 @@
 /** Volume flow through a branch, from a solved network. */
 import type { DualColumn } from '../../numeric/dual-column.ts'
 import type { Branch, Place } from './network.ts'
-import type { Solution } from './solver.ts'
+import type { Solution } from './solution.ts'
 
 const zero = (length: number) => new Float64Array(length)
 

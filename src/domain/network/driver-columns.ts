@@ -1,6 +1,7 @@
 /** A group of equal drivers as seen by the network: an admittance between front and rear with a flow source across it. */
 import { type DualColumn, dualColumn } from '../../numeric/dual-column.ts'
 import { coilImpedance } from '../driver/coil-impedance.ts'
+import type { Coil } from '../driver/driver.ts'
 import type { DriverGroup } from './network.ts'
 
 /** The group as one driver: N faces, N masses, and the coils as they are joined. */
@@ -22,10 +23,10 @@ export interface GroupTotals {
  * @source derived: equal drivers move alike, forces and flows add
  * @check  4 drivers, 2 in series: Re as one, Bl of the group twice that of one
  */
-export function groupTotals({ driver, count, inSeries }: DriverGroup): GroupTotals {
+export function groupTotals({ driver, count, inSeries, polarity }: DriverGroup): GroupTotals {
   return {
     sd: driver.sdM2 * count,
-    bl: driver.blTm * inSeries,
+    bl: driver.blTm * inSeries * polarity,
     mass: driver.mmsKg * count,
     resistance: driver.rmsKgPerS * count,
     stiffness: count / driver.cmsMPerN,
@@ -57,28 +58,24 @@ export function driverColumns(length: number): DriverColumns {
  * @source Small, "Direct-radiator loudspeaker system analysis", JAES 20(5), 1972 (from memory); elimination derived
  */
 export function fillDriverColumns(
-  { ze, zm, q, y }: DriverColumns,
+  columns: DriverColumns,
   omegas: Float64Array,
   count: number,
-  group: DriverGroup,
+  coil: Coil,
   totals: GroupTotals
 ): void {
-  const { bl, mass, resistance, stiffness } = totals
+  fillImpedances(columns, omegas, count, coil, totals)
+  const { ze, zm, q, y } = columns
   const sd2 = totals.sd ** 2
-  const bl2 = bl * bl
-  coilImpedance(ze, omegas, count, group.driver.coil, totals.coilScale)
+  const bl2 = totals.bl ** 2
+  const { resistance } = totals
   for (let k = 0; k < count; k++) {
-    const omega = omegas[k] as number
     const zer = ze.re[k] as number
     const zei = ze.im[k] as number
     const dzer = ze.dre[k] as number
     const dzei = ze.dim[k] as number
-    const spring = stiffness / omega
-    const zmi = omega * mass - spring
-    const dzmi = mass + spring / omega
-    zm.re[k] = resistance
-    zm.im[k] = zmi
-    zm.dim[k] = dzmi
+    const zmi = zm.im[k] as number
+    const dzmi = zm.dim[k] as number
     const dr = zer * resistance - zei * zmi + bl2
     const di = zer * zmi + zei * resistance
     const ddr = dzer * resistance - dzei * zmi - zei * dzmi
@@ -101,67 +98,26 @@ export function fillDriverColumns(
   }
 }
 
-/** Pressure difference over a group; absent where both faces see constant pressure. */
-export type Difference = DualColumn | undefined
-
-/** Cone velocity for one volt over the group, into `into` from `offset`. */
-export function coneVelocity(
-  into: DualColumn,
-  offset: number,
-  { ze, q }: DriverColumns,
-  { bl, sd }: GroupTotals,
-  difference: Difference,
-  count: number
+/** Blocked coil impedance and mechanical impedance of a group. */
+export function fillImpedances(
+  { ze, zm }: DriverColumns,
+  omegas: Float64Array,
+  count: number,
+  coil: Coil,
+  { coilScale, mass, resistance, stiffness }: GroupTotals
 ): void {
-  for (let k = 0, o = offset; k < count; k++, o++) {
-    let fr = bl
-    let fi = 0
-    let dfr = 0
-    let dfi = 0
-    if (difference !== undefined) {
-      const zer = (ze.re[k] as number) * sd
-      const zei = (ze.im[k] as number) * sd
-      const dzer = (ze.dre[k] as number) * sd
-      const dzei = (ze.dim[k] as number) * sd
-      const pr = difference.re[k] as number
-      const pi = difference.im[k] as number
-      const dpr = difference.dre[k] as number
-      const dpi = difference.dim[k] as number
-      fr -= zer * pr - zei * pi
-      fi -= zer * pi + zei * pr
-      dfr -= dzer * pr - dzei * pi + zer * dpr - zei * dpi
-      dfi -= dzer * pi + dzei * pr + zer * dpi + zei * dpr
-    }
-    storeProduct(into, o, q, k, fr, fi, dfr, dfi)
+  coilImpedance(ze, omegas, count, coil, coilScale)
+  for (let k = 0; k < count; k++) {
+    const omega = omegas[k] as number
+    const spring = stiffness / omega
+    zm.re[k] = resistance
+    zm.im[k] = omega * mass - spring
+    zm.dim[k] = mass + spring / omega
   }
 }
 
-/** Current into the group for one volt over it. */
-export function groupCurrent(
-  into: DualColumn,
-  offset: number,
-  { zm, q }: DriverColumns,
-  { bl, sd }: GroupTotals,
-  difference: Difference,
-  count: number
-): void {
-  const coupling = bl * sd
-  for (let k = 0, o = offset; k < count; k++, o++) {
-    let fr = zm.re[k] as number
-    let fi = zm.im[k] as number
-    let dfr = 0
-    let dfi = zm.dim[k] as number
-    if (difference !== undefined) {
-      fr += coupling * (difference.re[k] as number)
-      fi += coupling * (difference.im[k] as number)
-      dfr += coupling * (difference.dre[k] as number)
-      dfi += coupling * (difference.dim[k] as number)
-    }
-    storeProduct(into, o, q, k, fr, fi, dfr, dfi)
-  }
-}
-
-function storeProduct(
+/** into[o] ← q[k]·f */
+export function storeProduct(
   into: DualColumn,
   o: number,
   q: DualColumn,

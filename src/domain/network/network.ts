@@ -34,11 +34,16 @@ export interface DriverGroup {
   readonly driver: Driver
   readonly count: number
   readonly inSeries: number
+  /** −1: wired against the others. */
+  readonly polarity: 1 | -1
 }
+
+/** How the terminals of several groups are joined. */
+export type Connection = 'parallel' | 'series'
 
 export interface Network {
   readonly chambers: readonly Chamber[]
   readonly branches: readonly Branch[]
-  /** All groups lie across the same two terminals. */
   readonly drivers: readonly DriverGroup[]
+  readonly connection: Connection
 }

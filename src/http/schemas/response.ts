@@ -2,7 +2,7 @@
 import Type from 'typebox'
 import { component, ref } from './component.ts'
 import { MOST_FREQUENCIES } from './frequencies.ts'
-import { list, quantity } from './quantities.ts'
+import { choice, list, quantity } from './quantities.ts'
 
 const curve = (unit: string, description: string) =>
   list(description, Type.Number({ description: `Value [${unit}]` }), 1, MOST_FREQUENCIES)
@@ -14,7 +14,7 @@ export const CurvesBody = component('ResponseCurves', 'Curves over frequency, ar
   levelDb: curve('dB', 'Level re 20 µPa at 1 m in half space: cone, ports, radiators and leaks with their phases'),
   phaseDeg: curve('°', 'Phase of the sound pressure against the source, without travel time'),
   groupDelayMs: curve('ms', 'Group delay, without travel time'),
-  coneExcursionMm: curve('mm', 'Excursion of one cone, one way, peak'),
+  coneExcursionMm: curve('mm', 'Excursion of one cone, one way, peak; of the first group where there are several'),
   coneVelocityMPerS: curve('m/s', 'Velocity of one cone, RMS'),
   impedanceOhm: curve('Ω', 'Modulus of the impedance at the terminals of the drivers'),
   impedancePhaseDeg: curve('°', 'Phase of that impedance; positive: inductive'),
@@ -87,7 +87,16 @@ export const ScalarsBody = component(
   }
 )
 
+const PartCurveBody = component('PartCurve', 'A named part of the enclosure with its curve.', {
+  part: choice('What it is', ['chamber', 'port', 'passive-radiator', 'drivers']),
+  name: Type.String({ description: 'Name in the request; of isobaric pairs `outer`, `inner` and `coupling`' }),
+  pressurePa: someCurve('Pa', 'Chambers: sound pressure, RMS'),
+  airSpeedMPerS: someCurve('m/s', 'Ports: air speed, peak'),
+  excursionMm: someCurve('mm', 'Drivers and passive radiators: excursion of one, one way, peak')
+})
+
 export const ResponseResultBody = component('EnclosureResponse', 'The response of one enclosure.', {
   curves: ref(CurvesBody),
-  scalars: ref(ScalarsBody)
+  scalars: ref(ScalarsBody),
+  parts: Type.Optional(list('Custom enclosures and isobaric pairs: every named part', ref(PartCurveBody), 1, 64))
 })

@@ -1,0 +1,66 @@
+/** What solving a network yields, and the memory it is solved in. */
+import { type DualColumn, dualColumn, dualColumns } from '../../numeric/dual-column.ts'
+import { type DriverColumns, driverColumns, type GroupTotals, groupTotals } from './driver-columns.ts'
+import type { Network } from './network.ts'
+
+/** Complex RMS amplitudes for one volt of the source, each with its derivative by ω. */
+export interface Solution {
+  readonly omegas: Float64Array
+  /** Per chamber [Pa]. */
+  readonly pressures: readonly DualColumn[]
+  /** Per driver group [m/s]: of each cone, positive towards its front. */
+  readonly velocities: readonly DualColumn[]
+  /** Into the terminals [A]. */
+  readonly current: DualColumn
+  /** Voltage at the terminals of the drivers [V]; 1 without a resistance before them. */
+  readonly terminal: DualColumn
+  /** Sum of all flows to the outside [m³/s]. */
+  readonly radiated: DualColumn
+}
+
+export function emptySolution({ chambers, drivers }: Network, omegas: Float64Array): Solution {
+  const { length } = omegas
+  return {
+    omegas,
+    pressures: dualColumns(chambers.length, length),
+    velocities: dualColumns(drivers.length, length),
+    current: dualColumn(length),
+    terminal: dualColumn(length),
+    radiated: dualColumn(length)
+  }
+}
+
+/** Points solved together: small enough to stay in the nearest cache. */
+export const BLOCK = 64
+
+export interface Workspace {
+  readonly omegas: Float64Array
+  /** Admittances. */
+  readonly chambers: readonly DualColumn[]
+  readonly branches: readonly DualColumn[]
+  readonly drivers: readonly DriverColumns[]
+  readonly totals: readonly GroupTotals[]
+  /** Packed upper triangle of the system of equations, and its right side. */
+  readonly matrix: readonly DualColumn[]
+  readonly sources: readonly DualColumn[]
+  readonly scratch: DualColumn
+}
+
+/** Groups in series share one current, which is then an unknown beside the pressures. */
+export const hasSharedCurrent = ({ drivers, connection }: Network): boolean =>
+  connection === 'series' && drivers.length > 1
+
+export function workspace(network: Network): Workspace {
+  const { chambers, branches, drivers } = network
+  const unknowns = chambers.length + (hasSharedCurrent(network) ? 1 : 0)
+  return {
+    omegas: new Float64Array(BLOCK),
+    chambers: dualColumns(chambers.length, BLOCK),
+    branches: dualColumns(branches.length, BLOCK),
+    drivers: drivers.map(() => driverColumns(BLOCK)),
+    totals: drivers.map(groupTotals),
+    matrix: dualColumns((unknowns * (unknowns + 1)) / 2, BLOCK),
+    sources: dualColumns(unknowns, BLOCK),
+    scratch: dualColumn(BLOCK)
+  }
+}
