@@ -5,6 +5,7 @@ import { nestPanels } from './routes/box-sheets.ts'
 import { wireCoils } from './routes/coil-wiring.ts'
 import { completeDriverParameters } from './routes/driver-parameters.ts'
 import { computeResponse } from './routes/enclosure-response.ts'
+import { checkPanelVibration } from './routes/panel-vibration.ts'
 import { supplyCurrent } from './routes/supply-current.ts'
 
 // biome-ignore format: one operation a line
@@ -12,6 +13,7 @@ export const operations: readonly Operation[] = [
   completeDriverParameters,
   computeResponse,
   layOutBox,
+  checkPanelVibration,
   nestPanels,
   wireCoils,
   supplyCurrent

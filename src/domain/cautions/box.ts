@@ -23,6 +23,17 @@ export const boxCautions = {
     meaning: 'The volume a driver takes was estimated from its outline; such an estimate is right within about 30 %.',
     basis: 'cone and cylinder of the data sheet sizes, shares estimated'
   },
+  'panel-in-band': {
+    level: 'care',
+    meaning:
+      'A panel rings so low that the box would sing with it. Brace it, or use a thicker or a second board; the figure is for edges free to turn, the lower bound.',
+    basis: 'engineering choice of this service: 1.5 times the top of the band'
+  },
+  'thick-plate': {
+    level: 'note',
+    meaning: 'Thin-plate theory overstates the frequency of a board thicker than about an eighth of its shorter side.',
+    basis: 'validity of thin-plate theory, from memory'
+  },
   'heavy-box': {
     level: 'care',
     meaning: 'A box of this mass is lifted by two people.',

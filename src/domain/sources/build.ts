@@ -25,6 +25,23 @@ export const buildSources = {
       'EN 622-5, MDF for general purposes in dry conditions, smallest modulus by thickness class, quoted in a board data sheet',
     status: 'second-hand'
   },
+  'bracing-targets': {
+    title: 'Engineering choices of this service for how stiff panels shall be',
+    status: 'ours'
+  },
+  'leissa-plates-1969': {
+    title: 'A. W. Leissa, Vibration of Plates, NASA SP-160 (1969), supported and orthotropic rectangular plates',
+    status: 'from memory'
+  },
+  'leissa-plates-1973': {
+    title: 'A. W. Leissa, "The free vibration of rectangular plates", J. Sound Vib. 31(3) (1973) 257-293',
+    status: 'from memory'
+  },
+  'roark-plates': {
+    title:
+      "W. C. Young, R. G. Budynas, Roark's Formulas for Stress and Strain, 7th ed., Table 11.4 (supported read, clamped from memory)",
+    status: 'from memory'
+  },
   'fibre-density': {
     title: 'Densities of solid polyester, wool and glass from handbooks',
     status: 'from memory'

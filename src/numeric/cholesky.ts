@@ -1,0 +1,31 @@
+/** Symmetric positive definite systems, row by row in one array. */
+
+/** Lower factor L of A = L·Lᵀ. @throws RangeError when A is not positive definite */
+export function choleskyFactor(matrix: Float64Array, size: number): Float64Array {
+  const lower = new Float64Array(matrix)
+  for (let i = 0; i < size; i++) {
+    for (let j = 0; j <= i; j++) {
+      let sum = lower[i * size + j] as number
+      for (let k = 0; k < j; k++) sum -= (lower[i * size + k] as number) * (lower[j * size + k] as number)
+      if (i === j && !(sum > 0)) throw new RangeError('the matrix is not positive definite')
+      lower[i * size + j] = i === j ? Math.sqrt(sum) : sum / (lower[j * size + j] as number)
+    }
+  }
+  return lower
+}
+
+/** x of L·Lᵀ·x = b. */
+export function choleskySolve(lower: Float64Array, size: number, right: Float64Array): Float64Array {
+  const x = new Float64Array(right)
+  for (let i = 0; i < size; i++) {
+    let sum = x[i] as number
+    for (let k = 0; k < i; k++) sum -= (lower[i * size + k] as number) * (x[k] as number)
+    x[i] = sum / (lower[i * size + i] as number)
+  }
+  for (let i = size - 1; i >= 0; i--) {
+    let sum = x[i] as number
+    for (let k = i + 1; k < size; k++) sum -= (lower[k * size + i] as number) * (x[k] as number)
+    x[i] = sum / (lower[i * size + i] as number)
+  }
+  return x
+}
