@@ -9,6 +9,7 @@ export const designErrorCodes = {
   'conflicting-input': 'Two inputs exclude or contradict each other.',
   'no-solution': 'The inputs are valid, but no design satisfies them.',
   'unknown-designation': 'A designation names no member of its published series.',
+  'undefined-rating': 'A power rating is not a continuous RMS figure and cannot be compared with one.',
   'insulation-below-ambient': 'The insulation of a cable may not get as hot as the place it lies in.',
   'fuse-voltage': 'A fuse is rated for less than the voltage it would have to break.'
 } as const

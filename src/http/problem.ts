@@ -38,6 +38,12 @@ const designProblems: Record<DesignErrorCode, ProblemKind> = {
     title: 'Unknown designation',
     meaning: 'A designation is not in its published series; the reference tables list them.'
   },
+  'undefined-rating': {
+    status: 422,
+    title: 'Power rating of no defined kind',
+    meaning:
+      'Peak, maximum and total powers state no duration, distortion or number of channels; only continuous RMS power at a stated load can be matched.'
+  },
   'insulation-below-ambient': {
     status: 422,
     title: 'Insulation below ambient',

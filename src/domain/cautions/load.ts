@@ -42,6 +42,52 @@ export const loadCautions = {
       'Drivers in series share one current: each sees the impedance of the others as source resistance, and one broken coil silences its string.',
     basis: "derived from Kirchhoff's laws"
   },
+  'power-unknown': {
+    level: 'care',
+    meaning:
+      'The power at the wired load is not published. It does not follow from another load: supply, current limit and heat bend the 1/Z law.',
+    basis: "the amplifier's data sheet"
+  },
+  'under-powered': {
+    level: 'note',
+    meaning:
+      'The amplifier gives less than three quarters of what the drivers take. Less power is harmless; turning it up into clipping is not, for a square wave has twice the power of the sine with the same peak.',
+    basis: 'band of 0.75 to 1.5: common practice, no source; square wave: derived'
+  },
+  'over-powered': {
+    level: 'care',
+    meaning:
+      'The amplifier can give more than one and a half times what the drivers take: only the gain setting and a protective high-pass stand between it and burnt coils.',
+    basis: 'band of 0.75 to 1.5: common practice, no source'
+  },
+  'rating-below-minimum': {
+    level: 'care',
+    meaning: 'The data sheet states a power at a load below its own minimum load; the minimum is obeyed.',
+    basis: "the amplifier's data sheet"
+  },
+  'rating-implausible': {
+    level: 'care',
+    meaning:
+      'The continuous power claimed is more than the on-board fuses can feed at the rated supply: probably not a continuous RMS figure.',
+    basis: 'derived: efficiency times 14.4 V times the sum of the fuses; fuses carry brief overload'
+  },
+  'bridged-terminals': {
+    level: 'care',
+    meaning:
+      'Both terminals of a bridged pair are live. Grounding one, or joining it to another output, destroys the amplifier and can start a fire.',
+    basis: 'derived: neither output of a bridge is at ground'
+  },
+  'bridged-power-derived': {
+    level: 'note',
+    meaning: 'No bridged power is published for this load; twice the power of one channel at half the load was taken.',
+    basis: 'derived: each channel of a bridged pair drives half the load'
+  },
+  'equal-gains': {
+    level: 'note',
+    meaning:
+      'Several outputs drive one group of drivers: unequal gains or polarity load one driver more or cancel bass.',
+    basis: 'common practice, no source'
+  },
   'no-speaker-cable': {
     level: 'care',
     meaning: 'No usual speaker cable is thick enough for this load and length.',

@@ -14,6 +14,10 @@ export const loadSources = {
     title: 'OEIS A048211, number of distinct resistances from n equal resistors in series-parallel networks',
     status: 'from memory'
   },
+  'equal-power-practice': {
+    title: 'Continuous amplifier power equal to the sum of the drivers’ ratings, 0.75 to 1.5 times accepted',
+    status: 'practice'
+  },
   'speaker-cable-practice': {
     title: 'Speaker cable of 16 to 8 AWG with at most 5 % of the load in the wire',
     status: 'practice'

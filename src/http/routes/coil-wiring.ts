@@ -7,6 +7,7 @@ import { defineOperation } from '../operation.ts'
 import { component, ref } from '../schemas/component.ts'
 import { choice, count, list, quantity } from '../schemas/quantities.ts'
 import { SpeakerCableBody, SpeakerCableResult, speakerCableCandidates } from '../schemas/speaker-cable.ts'
+import { wiringFields } from '../schemas/wiring.ts'
 
 const ohm = (description: string) => quantity('Ω', description, { from: 0.05, to: 1000 })
 const text = (description: string) => Type.String({ description })
@@ -73,17 +74,11 @@ const Arrangement = component(
   }
 )
 
-const Joint = component('CoilJoint', 'Terminals that are joined together.', {
-  name: text('`amplifier +`, `amplifier -`, or a joint between coils'),
-  terminals: Type.Array(text('Terminal of a coil'), { description: 'The terminals that meet here' })
-})
-
 const Chosen = component('CoilWiringChosen', 'The load to wire, terminal by terminal.', {
   ohm: quantity('Ω', 'Load the amplifier sees'),
   join: text('How the coils are joined'),
   why: text('Why this load'),
-  joints: Type.Array(ref(Joint), { description: 'Every joint, the two of the amplifier first' }),
-  steps: Type.Array(text('One step'), { description: 'The work in its order, ending with the check' })
+  ...wiringFields
 })
 
 const optionalOhm = (description: string) => Type.Optional(quantity('Ω', description))

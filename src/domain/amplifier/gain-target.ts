@@ -1,0 +1,57 @@
+/** The voltage an amplifier shall give at full level, and what a meter reads with a quieter test tone. */
+
+export interface GainTarget {
+  /** Power into the load at full level [W]. */
+  readonly powerW: number
+  readonly loadOhm: number
+  /** RMS at the amplifier's terminals at full level [V]. */
+  readonly targetVoltageV: number
+  readonly currentA: number
+  /** What the target is taken from. */
+  readonly limitedBy?: 'amplifier' | 'drivers'
+  /** Of each channel of a bridged pair, against ground. */
+  readonly channelVoltageV?: number
+  readonly channelLoadOhm?: number
+}
+
+/**
+ * RMS voltage of a power in a load, and what each channel of a bridged pair has of it.
+ *
+ *   V = √(P·R)     I = V/R     bridged: V/2 into R/2 on each channel
+ *
+ * @param powerW  P [W] > 0
+ * @param loadOhm  R [Ω] > 0
+ * @validity The load as a resistance: right at the impedance minimum of the passband, elsewhere the power is lower.
+ * @source derived: Ohm's law
+ * @check  500 W, 4 Ω → 44.72 V; 500 W, 1 Ω → 22.36 V; 300 W, 2 Ω → 24.49 V; 75 W, 4 Ω → 17.32 V
+ */
+export function gainTarget(powerW: number, loadOhm: number, bridged: boolean): GainTarget {
+  const targetVoltageV = Math.sqrt(powerW * loadOhm)
+  const split = bridged ? { channelVoltageV: targetVoltageV / 2, channelLoadOhm: loadOhm / 2 } : {}
+  return { powerW, loadOhm, targetVoltageV, currentA: targetVoltageV / loadOhm, ...split }
+}
+
+/** Power of a voltage in a load [W]; the inverse of {@link gainTarget}. */
+export function powerOfVoltage(voltageV: number, loadOhm: number): number {
+  return voltageV ** 2 / loadOhm
+}
+
+/**
+ * Meter reading at which to leave the gain, with a test tone below full scale.
+ *
+ *   Vm = V·10^((L + o)/20), never above V
+ *
+ * @param targetVoltageV  V [V] > 0, at which the amplifier or the drivers end
+ * @param toneLevelDb  L [dB below full scale] ≤ 0
+ * @param overlapDb  o [dB] ≥ 0: how far the loudest music is allowed past the target
+ * @source derived; overlap is common practice, no source
+ * @check  44.72 V, −10 dB, 5 dB → 25.15 V; 0 dB tone and no overlap → the target itself
+ */
+export function meterVoltage(targetVoltageV: number, toneLevelDb: number, overlapDb: number): number {
+  return Math.min(targetVoltageV, targetVoltageV * 10 ** ((toneLevelDb + overlapDb) / 20))
+}
+
+/** Voltage gain from input to output [dB]: 20·lg(Vout/Vin). @check 44.72 V from 2 V → 26.99 dB */
+export function voltageGainDb(outputV: number, inputV: number): number {
+  return 20 * Math.log10(outputV / inputV)
+}

@@ -1,0 +1,163 @@
+/** Whether amplifier and drivers fit, at which load, with which headroom, and the voltage to set the gain to. */
+import { type Assumptions, assumptions } from '../assume.ts'
+import { arrangementWith, networkOf } from '../coils/arrangements.ts'
+import { jointsOf, terminalName, wiringSteps } from '../coils/joints.ts'
+import {
+  chooseSpeakerCable,
+  type SpeakerCable,
+  type SpeakerCableRequest,
+  speakerCableBasis,
+  speakerCableSources
+} from '../coils/speaker-cable.ts'
+import { DesignError, requirePositive } from '../design-error.ts'
+import type { Outcome } from '../outcome.ts'
+import { type AmplifierSheet, settleAmplifier } from './amplifier-sheet.ts'
+import { type GainTarget, gainTarget } from './gain-target.ts'
+import { matchBasis } from './match-basis.ts'
+import { matchCautions } from './match-cautions.ts'
+import { type DriverSheet, type MatchOption, matchOptions } from './match-options.ts'
+import { type RatingKind, ratingFault, requireContinuous } from './power-rating.ts'
+import { type Ranking, ranked } from './rank-options.ts'
+
+export interface AmplifierMatchRequest {
+  readonly amplifier: AmplifierSheet
+  /** To be compared with the first. */
+  readonly otherAmplifiers?: readonly AmplifierSheet[]
+  readonly amplifierCount?: number
+  readonly driver: DriverSheet & { readonly ratingKind?: RatingKind }
+  readonly driverCount: number
+  readonly rankBy?: Ranking
+  /** From each output to its drivers. */
+  readonly cable?: SpeakerCableRequest
+}
+
+/** The best of the list; several amplifiers and many drivers give hundreds of ways. */
+export const MOST_OPTIONS_SHOWN = 60
+
+export interface MatchWiring {
+  readonly joints: readonly { readonly name: string; readonly terminals: readonly string[] }[]
+  readonly steps: readonly string[]
+}
+
+export interface AmplifierMatch {
+  readonly best?: MatchOption
+  /** How to join the drivers of one output of the best option. */
+  readonly wiring?: MatchWiring
+  readonly gain?: GainTarget
+  readonly cable?: SpeakerCable
+  readonly options: readonly MatchOption[]
+}
+
+function amplifiersOf({ amplifier, otherAmplifiers = [] }: AmplifierMatchRequest) {
+  return [amplifier, ...otherAmplifiers].map((sheet, index) => ({
+    sheet,
+    at: index === 0 ? 'amplifier.' : `otherAmplifiers[${index - 1}].`,
+    name: sheet.name ?? (index === 0 ? 'amplifier' : `amplifier ${index + 1}`)
+  }))
+}
+
+function requireComparable(request: AmplifierMatchRequest, rankBy: Ranking): void {
+  requireContinuous([
+    ...amplifiersOf(request).flatMap(({ sheet, at }) => ratingFault(`${at}ratingKind`, sheet.ratingKind ?? 'rms')),
+    ...ratingFault('driver.ratingKind', request.driver.ratingKind ?? 'rms')
+  ])
+  requirePositive('driver.powerW', request.driver.powerW, 'W')
+  requirePositive('driver.coilOhm', request.driver.coilOhm, 'Ω')
+  const key = rankBy === 'price' ? 'price' : 'footprintM2'
+  const without = amplifiersOf(request).find(({ sheet }) => rankBy !== 'power' && sheet[key] === undefined)
+  if (without !== undefined) {
+    throw new DesignError('missing-input', {
+      field: `${without.at}${key}`,
+      detail: `Ranking by ${rankBy} needs the ${rankBy} of every amplifier.`
+    })
+  }
+}
+
+function wiringOf(best: MatchOption, { coils, coilOhm }: DriverSheet): MatchWiring {
+  const inSeries = Math.round(Math.sqrt((best.loadOhm / coilOhm) * best.driversPerOutput * coils))
+  const arrangement = arrangementWith(inSeries, best.driversPerOutput, coils)
+  const joints = jointsOf(networkOf(arrangement, best.driversPerOutput, coils))
+  return {
+    joints: joints.map(({ name, terminals }) => ({
+      name,
+      terminals: terminals.map(terminal => terminalName(terminal, coils))
+    })),
+    steps: wiringSteps(joints, coils, best.loadOhm)
+  }
+}
+
+/** Gain of one output: the amplifier's power or the drivers', whichever ends first. */
+function gainOf(best: MatchOption, driver: DriverSheet): GainTarget | undefined {
+  if (best.outputPowerW === undefined) return undefined
+  const driversW = driver.powerW * best.driversPerOutput
+  const limitedBy = best.outputPowerW <= driversW ? 'amplifier' : 'drivers'
+  return { ...gainTarget(Math.min(best.outputPowerW, driversW), best.loadOhm, best.bridged), limitedBy }
+}
+
+function settledDefaults(request: AmplifierMatchRequest, assumed: Assumptions) {
+  assumed.or(
+    request.driver.ratingKind,
+    'driver.ratingKind',
+    'rms',
+    'driver power taken as continuous RMS of one driver, all its coils together'
+  )
+  return {
+    amplifierCount: assumed.or(request.amplifierCount, 'amplifierCount', 1, 'one amplifier unless more are offered'),
+    rankBy: assumed.or<Ranking>(
+      request.rankBy,
+      'rankBy',
+      'power',
+      'the power closest to the drivers’ rating first; price and size only count when asked for'
+    )
+  }
+}
+
+/**
+ * Matches by continuous RMS power at the load that is wired.
+ *
+ * @param request  ratings as published, drivers all alike
+ * @throws DesignError `undefined-rating` for peak, maximum and total figures; `missing-input` when ranked by what is not given
+ * @validity Balanced wiring of like drivers; power only as published for the load, never scaled.
+ * @source common practice, no source: equal power, 0.75 to 1.5 accepted; loads derived from Kirchhoff's laws
+ * @check  500 W at 4 Ω on one driver of 2 × 2 Ω and 500 W → 4 Ω, ratio 1, 44.72 V
+ */
+export function matchAmplifier(request: AmplifierMatchRequest): Outcome<AmplifierMatch> {
+  const assumed = assumptions()
+  const { driver, driverCount } = request
+  const { amplifierCount, rankBy } = settledDefaults(request, assumed)
+  requireComparable(request, rankBy)
+  const amplifiers = amplifiersOf(request).map(each => ({
+    ...each,
+    settled: settleAmplifier(each.sheet, assumed, each.at)
+  }))
+  const options = ranked(
+    amplifiers.flatMap(({ settled, name }) => matchOptions(settled, name, driver, driverCount)),
+    rankBy,
+    amplifierCount
+  )
+  const best = options.find(option => option.powerRatio !== undefined && option.amplifiersNeeded <= amplifierCount)
+  const gain = best === undefined ? undefined : gainOf(best, driver)
+  const cable =
+    request.cable === undefined || best?.outputPowerW === undefined
+      ? undefined
+      : chooseSpeakerCable(request.cable, best.loadOhm, best.outputPowerW, assumed)
+  const basis = [...matchBasis(driver, best, gain), ...speakerCableBasis(best?.loadOhm, cable?.cable)]
+  return {
+    result: {
+      ...(best === undefined ? {} : { best, wiring: wiringOf(best, driver) }),
+      ...(gain === undefined ? {} : { gain }),
+      ...(cable?.cable === undefined ? {} : { cable: cable.cable }),
+      options: options.slice(0, MOST_OPTIONS_SHOWN)
+    },
+    cautions: [...matchCautions({ request, amplifiers, options, best, amplifierCount }), ...(cable?.cautions ?? [])],
+    assumed: assumed.list,
+    sources: [
+      'kirchhoff-networks',
+      'equal-power-practice',
+      'cta-2006',
+      ...(cable === undefined ? [] : speakerCableSources),
+      ...basis.map(({ source }) => source)
+    ],
+    basis
+  }
+}

@@ -1,0 +1,126 @@
+/** What to mind about an amplifier and its drivers. */
+import { type Caution, caution } from '../caution.ts'
+import type { AmplifierSheet, SettledAmplifier } from './amplifier-sheet.ts'
+import type { DriverSheet, MatchOption } from './match-options.ts'
+
+/** The modulus may fall this far below the rated impedance (IEC 60268-5, from memory). */
+const LOWEST_MODULUS = 0.8
+
+interface MatchFacts {
+  readonly request: { readonly driver: DriverSheet; readonly driverCount: number }
+  readonly amplifiers: readonly {
+    readonly sheet: AmplifierSheet
+    readonly settled: SettledAmplifier
+    readonly at: string
+  }[]
+  readonly options: readonly MatchOption[]
+  readonly best: MatchOption | undefined
+  readonly amplifierCount: number
+}
+
+const short = (value: number) => Number(value.toPrecision(4))
+
+function withoutBest({ options, amplifierCount }: MatchFacts): readonly Caution[] {
+  const atHand = options.filter(option => option.amplifiersNeeded <= amplifierCount)
+  const allowed = atHand.filter(option => option.verdict !== 'below-minimum')
+  if (allowed.length === 0) {
+    const highest = Math.max(...atHand.map(option => option.loadOhm))
+    const lowest = Math.min(...atHand.map(option => option.lowestOhm))
+    return [
+      caution(
+        'no-allowed-load',
+        `The highest load of these drivers on ${amplifierCount === 1 ? 'one amplifier' : `${amplifierCount} amplifiers`} is ${short(highest)} Ω; the outputs need ${short(lowest)} Ω or more.`,
+        { at: 'amplifier.minimumOhm', figures: { highestOhm: highest, minimumOhm: lowest } }
+      )
+    ]
+  }
+  const loads = [...new Set(allowed.map(option => `${short(option.loadOhm)} Ω${option.bridged ? ' bridged' : ''}`))]
+  return [
+    caution(
+      'power-unknown',
+      `No continuous power is published for any load these drivers can present (${loads.join(', ')}). It is not scaled from another load, so nothing is matched: ask the maker.`,
+      { at: 'amplifier.ratings' }
+    )
+  ]
+}
+
+function powerCautions(best: MatchOption, { request: { driver } }: MatchFacts): readonly Caution[] {
+  const { powerRatio = 1, driverPowerW = 0 } = best
+  const figures = { driverPowerW, ratedPowerW: driver.powerW, powerRatio }
+  if (best.verdict === 'over-powered') return [caution('over-powered', best.advice, { at: 'driver.powerW', figures })]
+  if (best.verdict === 'under-powered') {
+    return [
+      caution('under-powered', best.advice, {
+        at: 'driver.powerW',
+        figures: { ...figures, clippedPowerRatio: 2 * powerRatio },
+        level: 2 * powerRatio > 1 ? 'care' : 'note'
+      })
+    ]
+  }
+  return []
+}
+
+function bridgeCautions(best: MatchOption): readonly Caution[] {
+  if (!best.bridged) return []
+  const live = caution(
+    'bridged-terminals',
+    'Both terminals of a bridged pair are live: neither may touch ground, the body of the car, or a terminal of another output.'
+  )
+  if (best.powerFrom === 'published') return [live]
+  return [
+    live,
+    caution(
+      'bridged-power-derived',
+      `${short(best.outputPowerW ?? 0)} W is twice the published power of one channel at ${short(best.loadOhm / 2)} Ω; it holds if that figure was measured with all channels driven.`,
+      { at: 'amplifier.ratings', figures: { outputPowerW: best.outputPowerW ?? 0, channelLoadOhm: best.loadOhm / 2 } }
+    )
+  ]
+}
+
+function sheetCautions({ amplifiers }: MatchFacts): readonly Caution[] {
+  return amplifiers.flatMap(({ sheet, settled, at }) =>
+    sheet.ratings.flatMap(({ loadOhm, bridged = false }, index) => {
+      const lowest = bridged ? settled.lowestBridgedOhm : settled.lowestOhm
+      if (loadOhm >= lowest) return []
+      return [
+        caution(
+          'rating-below-minimum',
+          `A power is published for ${short(loadOhm)} Ω${bridged ? ' bridged' : ''}, below the minimum load of ${short(lowest)} Ω; the minimum is obeyed.`,
+          { at: `${at}ratings[${index}].loadOhm`, figures: { loadOhm, minimumOhm: lowest } }
+        )
+      ]
+    })
+  )
+}
+
+function loadCautions(best: MatchOption, { request: { driver } }: MatchFacts): readonly Caution[] {
+  const dip = LOWEST_MODULUS * best.loadOhm
+  return [
+    ...(dip < best.lowestOhm
+      ? [
+          caution(
+            'impedance-dip',
+            `A load rated ${short(best.loadOhm)} Ω may dip to ${short(dip)} Ω, below the ${short(best.lowestOhm)} Ω of the output; amplifiers rated for a nominal load are meant for this, one without thermal protection is not.`,
+            { at: 'amplifier.minimumOhm', figures: { dipOhm: dip, minimumOhm: best.lowestOhm } }
+          )
+        ]
+      : []),
+    ...(driver.coils > 1
+      ? [caution('all-coils-driven', `Drive all ${driver.coils} coils of each driver, equally and in phase.`)]
+      : []),
+    ...(best.outputs > 1
+      ? [
+          caution(
+            'equal-gains',
+            `${best.outputs} outputs share the drivers: set every gain to the same voltage, every filter alike, and check that all cones move the same way.`
+          )
+        ]
+      : [])
+  ]
+}
+
+export function matchCautions(facts: MatchFacts): readonly Caution[] {
+  const { best } = facts
+  if (best === undefined) return [...withoutBest(facts), ...sheetCautions(facts)]
+  return [...powerCautions(best, facts), ...bridgeCautions(best), ...loadCautions(best, facts), ...sheetCautions(facts)]
+}

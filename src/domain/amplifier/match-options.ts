@@ -1,0 +1,155 @@
+/** Every balanced way of putting like drivers on the outputs of an amplifier, and how its power fits them. */
+import { numberOf, rational } from '../../numeric/rational.ts'
+import { arrangementWith, divisors, joinText } from '../coils/arrangements.ts'
+import { outputPower, ratingsText, type SettledAmplifier } from './amplifier-sheet.ts'
+
+/** Amplifier power over the sum of the drivers' ratings. Common practice, no source: equal is the aim, this much is accepted. */
+export const powerBand = { lowest: 0.75, highest: 1.5 } as const
+
+export const matchVerdicts = ['good', 'under-powered', 'over-powered', 'power-unknown', 'below-minimum'] as const
+export type MatchVerdict = (typeof matchVerdicts)[number]
+
+export interface DriverSheet {
+  readonly powerW: number
+  readonly coils: number
+  readonly coilOhm: number
+}
+
+export interface MatchOption {
+  readonly amplifier: string
+  readonly bridged: boolean
+  /** Outputs in use; a bridged pair is one output. */
+  readonly outputs: number
+  readonly driversPerOutput: number
+  readonly amplifiersNeeded: number
+  readonly loadOhm: number
+  readonly lowestOhm: number
+  readonly join: string
+  readonly verdict: MatchVerdict
+  readonly advice: string
+  readonly outputPowerW?: number
+  readonly powerFrom?: 'published' | 'two-channels'
+  readonly totalPowerW?: number
+  readonly driverPowerW?: number
+  readonly coilPowerW?: number
+  /** Amplifier power over the drivers' rating. */
+  readonly powerRatio?: number
+  readonly price?: number
+  readonly footprintM2?: number
+}
+
+/** One way of wiring, before its power is looked up. */
+interface Layout {
+  readonly outputs: number
+  readonly bridged: boolean
+  /** Coils in series between the terminals of one output. */
+  readonly inSeries: number
+}
+
+const short = (value: number) => Number(value.toPrecision(3))
+
+function verdictOf(ratio: number): MatchVerdict {
+  if (ratio < powerBand.lowest) return 'under-powered'
+  return ratio > powerBand.highest ? 'over-powered' : 'good'
+}
+
+function goodAdvice(ratio: number): string {
+  const percent = Math.round(100 * ratio)
+  if (ratio > 1.01)
+    return `${percent} % of the drivers' rating: set the gain to the drivers' power, not to the amplifier's.`
+  if (ratio >= 0.99) return 'The amplifier gives what the drivers take: set the gain to it, without overlap.'
+  return `${percent} % of the drivers' rating: set the gain without overlap, so that loud passages do not clip.`
+}
+
+function advice(verdict: MatchVerdict, ratio: number): string {
+  if (verdict === 'good') return goodAdvice(ratio)
+  if (verdict === 'over-powered') {
+    return `${short(ratio)} times the drivers' rating: usable only with the gain set to the drivers' power and a protective high-pass; a slip of the gain overheats the coils.`
+  }
+  // A square wave has twice the power of the sine with the same peak.
+  return 2 * ratio <= 1
+    ? `${Math.round(100 * ratio)} % of the drivers' rating: quiet for these drivers, yet even a fully clipped output stays within their heat rating. Clipping still sounds bad: set the gain without overlap.`
+    : `${Math.round(100 * ratio)} % of the drivers' rating: turned up until it clips, the output approaches a square wave of twice the power and can overheat the coils. Set the gain without overlap.`
+}
+
+function powered(
+  amplifier: SettledAmplifier,
+  driver: DriverSheet,
+  { outputs, bridged }: Layout,
+  drivers: number,
+  loadOhm: number
+) {
+  const output = outputPower(amplifier, loadOhm, bridged)
+  if (output === undefined) {
+    return {
+      verdict: 'power-unknown' as const,
+      advice: `No continuous power is published for ${short(loadOhm)} Ω${bridged ? ' bridged' : ''} (published: ${ratingsText(amplifier.sheet)}). It is not scaled from another load: ask the maker.`
+    }
+  }
+  const driverPowerW = output.powerW / drivers
+  const powerRatio = driverPowerW / driver.powerW
+  const verdict = verdictOf(powerRatio)
+  return {
+    verdict,
+    advice: advice(verdict, powerRatio),
+    outputPowerW: output.powerW,
+    powerFrom: output.powerFrom,
+    totalPowerW: output.powerW * outputs,
+    driverPowerW,
+    coilPowerW: driverPowerW / driver.coils,
+    powerRatio
+  }
+}
+
+function optionOf(
+  amplifier: SettledAmplifier,
+  name: string,
+  driver: DriverSheet,
+  driverCount: number,
+  layout: Layout
+): MatchOption {
+  const { outputs, bridged, inSeries } = layout
+  const { sheet, channels, lowestBridgedOhm } = amplifier
+  const driversPerOutput = driverCount / outputs
+  const coils = driversPerOutput * driver.coils
+  const loadOhm = driver.coilOhm * numberOf(rational(BigInt(inSeries * inSeries), BigInt(coils)))
+  const lowestOhm = bridged ? lowestBridgedOhm : amplifier.lowestOhm
+  const amplifiersNeeded = Math.ceil(outputs / (bridged ? Math.floor(channels / 2) : channels))
+  const fit =
+    loadOhm < lowestOhm
+      ? {
+          verdict: 'below-minimum' as const,
+          advice: `${short(loadOhm)} Ω lies below the ${short(lowestOhm)} Ω this output may drive: not to be wired.`
+        }
+      : powered(amplifier, driver, layout, driversPerOutput, loadOhm)
+  return {
+    amplifier: name,
+    bridged,
+    outputs,
+    driversPerOutput,
+    amplifiersNeeded,
+    loadOhm,
+    lowestOhm,
+    join: joinText(arrangementWith(inSeries, driversPerOutput, driver.coils), driversPerOutput),
+    ...fit,
+    ...(sheet.price === undefined ? {} : { price: sheet.price * amplifiersNeeded }),
+    ...(sheet.footprintM2 === undefined ? {} : { footprintM2: sheet.footprintM2 * amplifiersNeeded })
+  }
+}
+
+/** All drivers on one output, or spread evenly over several, down to one output a driver; each group joined every balanced way. */
+export function matchOptions(
+  amplifier: SettledAmplifier,
+  name: string,
+  driver: DriverSheet,
+  driverCount: number
+): readonly MatchOption[] {
+  const modes = amplifier.channels < 2 ? [false] : [false, true]
+  return divisors(driverCount).flatMap(outputs =>
+    modes.flatMap(bridged =>
+      divisors((driverCount / outputs) * driver.coils).map(inSeries =>
+        optionOf(amplifier, name, driver, driverCount, { outputs, bridged, inSeries })
+      )
+    )
+  )
+}

@@ -1,0 +1,55 @@
+/** The order in which ways of matching are offered. */
+import { type MatchOption, powerBand } from './match-options.ts'
+
+export const rankings = ['power', 'price', 'size'] as const
+export type Ranking = (typeof rankings)[number]
+
+/** Ratios this close count as equal, so that the lesser reasons get a say. */
+const SAME_RATIO = 0.02
+
+type Reason = (a: MatchOption, b: MatchOption) => number
+
+const usable = ({ verdict }: MatchOption) => (verdict === 'below-minimum' ? 2 : verdict === 'power-unknown' ? 1 : 0)
+const distance = ({ powerRatio = 1 }: MatchOption) => Math.abs(Math.log(powerRatio))
+const inBand = ({ powerRatio }: MatchOption) =>
+  powerRatio !== undefined && powerRatio >= powerBand.lowest && powerRatio <= powerBand.highest ? 0 : 1
+
+const byPower: Reason = (a, b) => {
+  const steps = (option: MatchOption) => Math.round(distance(option) / SAME_RATIO)
+  return steps(a) - steps(b)
+}
+
+const wish: Readonly<Record<Ranking, readonly Reason[]>> = {
+  power: [byPower],
+  price: [(a, b) => inBand(a) - inBand(b), (a, b) => (a.price ?? 0) - (b.price ?? 0), byPower],
+  size: [(a, b) => inBand(a) - inBand(b), (a, b) => (a.footprintM2 ?? 0) - (b.footprintM2 ?? 0), byPower]
+}
+
+/** Fewer boxes, fewer outputs to set alike, then the higher load: less current, less heat, more damping. */
+const lesser: readonly Reason[] = [
+  (a, b) => a.amplifiersNeeded - b.amplifiersNeeded,
+  (a, b) => a.outputs - b.outputs,
+  (a, b) => b.loadOhm - a.loadOhm,
+  (a, b) => Number(a.bridged) - Number(b.bridged)
+]
+
+/**
+ * Usable before unknown before forbidden; what the amplifiers at hand can do before what needs more of them; power closest
+ * to the drivers' in ratio (common practice, no source), or price or size among those within the band.
+ */
+export function ranked(
+  options: readonly MatchOption[],
+  ranking: Ranking,
+  amplifierCount: number
+): readonly MatchOption[] {
+  const atHand: Reason = (a, b) =>
+    Number(a.amplifiersNeeded > amplifierCount) - Number(b.amplifiersNeeded > amplifierCount)
+  const reasons: readonly Reason[] = [(a, b) => usable(a) - usable(b), atHand, ...wish[ranking], ...lesser]
+  return [...options].sort((a, b) => {
+    for (const reason of reasons) {
+      const order = reason(a, b)
+      if (order !== 0) return order
+    }
+    return 0
+  })
+}
