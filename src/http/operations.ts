@@ -1,7 +1,7 @@
 /** Every calculation the service offers, in the order of the job; one a line, so that two additions merge. */
 import type { Operation } from './operation.ts'
-import { layOutBox } from './routes/box-panels.ts'
 import { matchAmplifier } from './routes/amplifier-matching.ts'
+import { layOutBox } from './routes/box-panels.ts'
 import { nestPanels } from './routes/box-sheets.ts'
 import { wireCoils } from './routes/coil-wiring.ts'
 import { completeDriverParameters } from './routes/driver-parameters.ts'
@@ -18,5 +18,5 @@ export const operations: readonly Operation[] = [
   nestPanels,
   wireCoils,
   supplyCurrent
+  matchAmplifier
 ]
-export const operations: readonly Operation[] = [completeDriverParameters, nestPanels, wireCoils, matchAmplifier]

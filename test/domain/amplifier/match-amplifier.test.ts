@@ -135,6 +135,14 @@ describe('amplifier matching', () => {
     expect(codes({ ...two, amplifierCount: 2 })).toContain('equal-gains')
   })
 
+  it('takes no way as best that needs more amplifiers than there are, even when it is the only one with a published power', () => {
+    const amplifier = { ratings: [{ loadOhm: 2, powerW: 540 }], minimumOhm: 1, channels: 1 }
+    const { result } = matchAmplifier({ ...one, amplifier, driverCount: 2 })
+    expect(result.options.some(({ powerRatio }) => powerRatio !== undefined)).toBe(true)
+    expect(result.best).toBeUndefined()
+    expect(matchAmplifier({ ...one, amplifier, driverCount: 2, amplifierCount: 2 }).result.best?.outputs).toBe(2)
+  })
+
   it('stops when every load is too low', () => {
     const { result, cautions } = matchAmplifier({
       amplifier: { ratings: [{ loadOhm: 4, powerW: 300 }], minimumOhm: 4, channels: 1 },
