@@ -17,6 +17,6 @@ export const operations: readonly Operation[] = [
   checkPanelVibration,
   nestPanels,
   wireCoils,
-  supplyCurrent
-  matchAmplifier
+  matchAmplifier,
+  supplyCurrent,
 ]
