@@ -18,7 +18,7 @@ export function ratingFault(field: string, kind: RatingKind): readonly Fault[] {
     {
       field,
       value: kind,
-      detail: `Only continuous RMS power can be matched: ${leftOpen[kind]}. Look for watts RMS at a stated load (for amplifiers at 14.4 V and 1 % distortion, ANSI/CTA-2006).`
+      detail: `Only continuous RMS power can be matched: ${leftOpen[kind]}. Look for watts RMS at a stated load; ANSI/CTA-2006 rates amplifiers at 14.4 V and 1 % distortion.`
     }
   ]
 }
