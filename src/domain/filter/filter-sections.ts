@@ -73,12 +73,20 @@ function peakingSection({ centreHz, gainDb, q }: PeakingFilter): FilterSection {
   return { cornerHz: centreHz, numerator: [1, a / q, 1], denominator: [1, 1 / (a * q), 1] }
 }
 
+/** Beyond this, what a chain holds back is less than arithmetic can carry. */
+const HIGHEST_TOTAL_ORDER = 24
+
 /**
  * @param filters  in any order: the chain is linear
  * @param field    path of the list in the request
- * @throws DesignError `conflicting-input`, `missing-input` where family, order and Q do not go together
+ * @throws DesignError `conflicting-input`, `missing-input` where family, order and Q do not go together; `out-of-range`
  */
 export function filterSections(filters: readonly Filter[], field: string): readonly FilterSection[] {
+  const order = filters.reduce((sum, filter) => sum + ('order' in filter ? filter.order : 0), 0)
+  if (order > HIGHEST_TOTAL_ORDER) {
+    const detail = `The orders of all filters add up to ${order}; at most ${HIGHEST_TOTAL_ORDER} together.`
+    throw new DesignError('out-of-range', { field, value: order, maximum: HIGHEST_TOTAL_ORDER, unit: '1', detail })
+  }
   return filters.flatMap((filter, index) => {
     if (filter.kind === 'peaking') return [peakingSection(filter)]
     if ('gainDb' in filter) return [shelfSection(filter)]

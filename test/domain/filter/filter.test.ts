@@ -130,7 +130,7 @@ describe('filters', () => {
     }
   })
 
-  it('has a group delay that is the slope of its own phase, for every kind in one chain', () => {
+  it('has the group delay and the slope of its own phase and magnitude, for every kind in one chain', () => {
     const chain = filterSections(
       [
         pass('high-pass', 'butterworth', 3),
@@ -147,8 +147,17 @@ describe('filters', () => {
       const before = chainTransfer(chain, frequencyHz - step)
       const after = chainTransfer(chain, frequencyHz + step)
       const turn = Math.atan2(after.im * before.re - after.re * before.im, after.re * before.re + after.im * before.im)
+      const rise = Math.log(Math.hypot(after.re, after.im) / Math.hypot(before.re, before.im))
       expect(chainTransfer(chain, frequencyHz).groupDelayS).toBeCloseTo(-turn / (4 * Math.PI * step), 8)
+      expect(chainTransfer(chain, frequencyHz).logSlopeS).toBeCloseTo(rise / (4 * Math.PI * step), 8)
     }
+  })
+
+  it('turns by 90° and delays by √2/ω at the corner of a Butterworth low-pass of order 2 (H = 1/(1 − x² + j√2x))', () => {
+    const { re, im, groupDelayS } = chainTransfer(filterSections([pass('low-pass', 'butterworth', 2)], 'f'), 40)
+    expect(re).toBeCloseTo(0, 15)
+    expect(im).toBeCloseTo(-Math.SQRT1_2, 15)
+    expect(groupDelayS * 2 * Math.PI * 40).toBeCloseTo(Math.SQRT2, 12)
   })
 
   it('gives an equaliser its gain where it says, and nothing far away', () => {

@@ -1,0 +1,105 @@
+/** A system at work: what limits it where, what it loses, and what protects it. */
+import { logarithmicGrid } from '../../numeric/grid.ts'
+import type { Assumptions } from '../assume.ts'
+import { DesignError } from '../design-error.ts'
+import { type CompressionCurves, compressionCurves } from './compression.ts'
+import { type DrivePeaks, drivePeaks, type ProgrammeLimit, programmeLimit } from './drive-peaks.ts'
+import { governingLimit, type LimitName, type LimitSegment } from './governing-limit.ts'
+import { unfiltered } from './hot-system.ts'
+import { type Limits, limitCurves, limitsOf } from './limit-curves.ts'
+import { type LimitsRequest, limitDefaults } from './limits-request.ts'
+import { type CoilHeating, coilHeating } from './power-compression.ts'
+import { type Protection, protectionOf } from './protection.ts'
+import type { ResponseSystem } from './response-system.ts'
+import { unitDrive } from './unit-drive.ts'
+
+export interface LargeSignalCurves extends Partial<CompressionCurves> {
+  /** Level of a sine at the largest voltage that keeps to every limit, without the filters. */
+  readonly maximumLevelDb: readonly number[]
+  readonly maximumVoltageV: readonly number[]
+  readonly governingLimit: readonly LimitName[]
+}
+
+export interface LargeSignal {
+  /** At the drive given, over the programme. */
+  readonly atDrive: DrivePeaks
+  readonly programme: ProgrammeLimit
+  readonly segments: readonly LimitSegment[]
+  readonly heating?: CoilHeating
+  readonly protection?: Protection
+}
+
+const PROGRAMME_POINTS = 192
+
+function programmeGrid(request: LimitsRequest, assume: Assumptions): Float64Array {
+  const { programmeFromHz: from, programmeToHz: to } = limitDefaults
+  const fromHz = assume.or(request.programmeFromHz, 'limits.programmeFromHz', from.value, from.why)
+  const toHz = assume.or(request.programmeToHz, 'limits.programmeToHz', to.value, to.why)
+  if (toHz > fromHz) return Float64Array.from(logarithmicGrid(fromHz, toHz, PROGRAMME_POINTS))
+  const detail = `The programme ends at ${toHz} Hz, not above its start at ${fromHz} Hz.`
+  const bound = { value: toHz, minimum: fromHz, unit: 'Hz', detail }
+  throw new DesignError('conflicting-input', { field: 'limits.programmeToHz', ...bound })
+}
+
+/** The lowest limit over frequencies; refuses when there is nothing to hold the system against. */
+function governingOf(system: ResponseSystem, limits: Limits, frequenciesHz: Float64Array) {
+  const bare = unfiltered(system)
+  const drive = unitDrive(bare, frequenciesHz)
+  const curves = limitCurves(bare, drive, limits)
+  if (curves.length > 0) return { drive, governing: governingLimit(frequenciesHz, curves) }
+  const detail = 'No limit is known: give the excursion or power of the driver, or what the amplifier can do.'
+  throw new DesignError('missing-input', { field: 'driver.xmaxM', detail })
+}
+
+const hasPorts = ({ chambers }: ResponseSystem) => Object.values(chambers).some(({ port }) => port !== undefined)
+
+function compressionOf(
+  system: ResponseSystem,
+  request: LimitsRequest,
+  heating: CoilHeating | undefined,
+  at: Float64Array,
+  assume: Assumptions
+) {
+  const { value, why } = limitDefaults.portLossFactor
+  const lossFactor = hasPorts(system)
+    ? assume.or(request.portLossFactor, 'limits.portLossFactor', value, why)
+    : undefined
+  const ratio = heating === undefined ? undefined : heating.steadyReOhm / system.groupOhm
+  return compressionCurves(system, at, ratio, lossFactor) ?? {}
+}
+
+/**
+ * @param system  with its filters, at the drive given
+ * @throws DesignError `missing-input`, `conflicting-input`
+ * @validity linear network; excursion beyond Xmax and jets are estimates
+ */
+export function largeSignal(
+  system: ResponseSystem,
+  request: LimitsRequest,
+  frequenciesHz: Float64Array,
+  assume: Assumptions
+): { readonly curves: LargeSignalCurves; readonly limits: LargeSignal; readonly bounds: Limits } {
+  const bounds = limitsOf(system, request, assume)
+  const programme = programmeGrid(request, assume)
+  const { drive, governing } = governingOf(system, bounds, frequenciesHz)
+  const throughout = governingOf(system, bounds, programme)
+  const grid = { frequenciesHz: programme, dutyFactor: bounds.dutyFactor }
+  const heating = coilHeating(system, request.heating ?? {}, grid, assume)
+  const { xmaxM } = system.driver
+  return {
+    bounds,
+    curves: {
+      maximumLevelDb: drive.levelDb.map((level, k) => level + 20 * Math.log10(governing.voltageV[k] as number)),
+      maximumVoltageV: [...governing.voltageV],
+      governingLimit: governing.limit,
+      ...compressionOf(system, request, heating, frequenciesHz, assume)
+    },
+    limits: {
+      atDrive: drivePeaks(system, unitDrive(system, programme)),
+      programme: programmeLimit(system, programme, throughout.governing),
+      segments: governing.segments,
+      ...(heating === undefined ? {} : { heating }),
+      ...(xmaxM === undefined ? {} : { protection: protectionOf(system, xmaxM) })
+    }
+  }
+}

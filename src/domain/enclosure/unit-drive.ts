@@ -1,0 +1,44 @@
+/** What one volt of the source does to everything that has a limit. */
+import { excursionCurve, levelCurve, responseCurves } from './curves.ts'
+import type { ChamberName } from './request.ts'
+import { type ResponseSystem, solveGrid } from './response-system.ts'
+
+export interface Opening {
+  readonly chamber: ChamberName
+  /** Peak air speed [m/s] or peak excursion [m] for one volt. */
+  readonly perVolt: readonly number[]
+}
+
+export interface UnitDrive {
+  readonly frequenciesHz: Float64Array
+  readonly levelDb: readonly number[]
+  /** Peak excursion of the cone that moves most [m]. */
+  readonly coneM: readonly number[]
+  /** RMS into the group [A]. */
+  readonly currentA: readonly number[]
+  /** RMS at the terminals of the group [V]. */
+  readonly terminalV: readonly number[]
+  readonly ports: readonly Opening[]
+  readonly radiators: readonly Opening[]
+}
+
+/** @param system  with or without filters before it */
+export function unitDrive(system: ResponseSystem, frequenciesHz: Float64Array): UnitDrive {
+  const solution = solveGrid(system, frequenciesHz)
+  const curves = responseCurves({ ...system, voltageV: 1 }, solution, [...frequenciesHz])
+  const cones = solution.velocities.map((_, group) => excursionCurve(solution, 1, group))
+  const opening = (chamber: ChamberName, perVolt: readonly number[] | undefined) =>
+    perVolt === undefined ? [] : [{ chamber, perVolt }]
+  return {
+    frequenciesHz,
+    levelDb: levelCurve(solution, system.air.densityKgPerM3, 1),
+    coneM: curves.coneExcursionM.map((_, k) => Math.max(...cones.map(cone => cone[k] as number))),
+    currentA: curves.currentA,
+    terminalV: curves.currentA.map((current, k) => current * (curves.impedanceOhm[k] as number)),
+    ports: [...opening('rear', curves.rearPortAirSpeedMPerS), ...opening('front', curves.frontPortAirSpeedMPerS)],
+    radiators: [
+      ...opening('rear', curves.passiveRadiatorExcursionM),
+      ...opening('front', curves.frontPassiveRadiatorExcursionM)
+    ]
+  }
+}
