@@ -24,9 +24,43 @@ export const acousticCautions = {
       'At this drive the cone is asked to travel further than it moves linearly: distortion, and damage further out. Lower the drive, filter the lowest frequencies or change the enclosure. Curves are linear and do not show it.',
     basis: 'Xmax of the driver against the computed peak excursion'
   },
+  'unprotected-below-tuning': {
+    level: 'care',
+    meaning:
+      'Below its tuning the air in the port or the passive radiator no longer holds the cone, and at this drive it leaves its linear travel there. Put the high-pass named in `limits.protection` before the amplifier.',
+    basis: 'computed peak excursion below the lowest tuning against Xmax; from twice Xmax on it is a `stop`'
+  },
+  'passive-radiator-excursion': {
+    level: 'care',
+    meaning: 'A passive radiator is asked to travel further than it can. Use a larger or a second one, or less drive.',
+    basis: 'stated travel against the computed peak excursion'
+  },
+  'drive-above-thermal-rating': {
+    level: 'care',
+    meaning:
+      'The drive, held for long at the frequency named, puts more heat into the coil than its rating allows. Use less drive, or state the duty factor of real music.',
+    basis: 'rating read as heat in the coil or as voltage, see `limits.thermalReading`'
+  },
+  'coil-too-hot': {
+    level: 'stop',
+    meaning: 'At this drive the coil settles at a temperature its adhesive does not stand; it fails.',
+    basis: 'steady heat flow; the temperature limit is an engineering choice unless given'
+  },
+  'amplifier-out-of-reach': {
+    level: 'care',
+    meaning: 'The drive asks for more voltage or current than the amplifier gives: it clips or shuts off.',
+    basis: 'stated voltage and current of the amplifier'
+  },
+  'level-lost-at-drive': {
+    level: 'note',
+    meaning:
+      'At this drive warm coils or fast air in the ports take more than 3 dB from the level. The loss is an estimate: the jets are taken as quasi-steady, within about ±50 %.',
+    basis: 'engineering choice of 3 dB; models as documented'
+  },
   'port-air-speed': {
     level: 'care',
-    meaning: 'Air moves fast enough in a port to be heard, and to lose level at high drive. Use more port area.',
-    basis: 'peak above 17 m/s (5 % of the speed of sound) is a usual bound; common practice, no source'
+    meaning:
+      'Air moves fast enough in a port to be heard, and to lose level at high drive. Use more port area. A `note` from 17 m/s (straight ports with sharp ends are heard), `care` from 25 m/s (flared ones too), `stop` from 34 m/s.',
+    basis: 'peak of 17 m/s is 5 % and 34 m/s 10 % of the speed of sound; 25 m/s for flares; common practice, no source'
   }
 } as const satisfies CautionCatalogue

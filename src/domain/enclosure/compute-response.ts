@@ -1,25 +1,114 @@
-/** The response of one enclosure: curves and figures, small signal. */
-import { assumptions } from '../assume.ts'
+/** The response of one enclosure: curves and figures, small signal, and on request at the seat and at full power. */
+import { type Assumptions, assumptions } from '../assume.ts'
+import type { CabinModel } from '../cabin/cabin.ts'
+import { type CabinGain, cabinGain } from '../cabin/cabin-gain.ts'
+import { hearingCautions } from '../cabin/hearing.ts'
+import type { Caution } from '../caution.ts'
+import type { FilterSection } from '../filter/filter.ts'
+import { chainTransfer } from '../filter/filter-transfer.ts'
 import type { Outcome } from '../outcome.ts'
+import type { SourceId } from '../source.ts'
 import { responseBasis, responseSources } from './basis.ts'
-import { responseCautions } from './cautions.ts'
+import { driveCautions, tracesOfCurves, tracesOfDrive } from './cautions.ts'
 import { type PartCurve, partCurves, type ResponseCurves, responseCurves } from './curves.ts'
 import { frequenciesOf } from './frequencies.ts'
+import { type LargeSignal, type LargeSignalAnswer, type LargeSignalCurves, largeSignal } from './large-signal.ts'
+import { limitCautions } from './limit-cautions.ts'
+import { heatingBasis } from './power-compression.ts'
 import type { ResponseRequest } from './request.ts'
-import { responseSystem, solveGrid } from './response-system.ts'
+import { type ResponseSystem, responseSystem, solveGrid } from './response-system.ts'
 import { type ResponseScalars, responseScalars } from './scalars.ts'
 
+/** What the filters alone do. */
+export interface FilterCurves {
+  readonly filterGainDb: readonly number[]
+  readonly filterPhaseDeg: readonly number[]
+  readonly filterGroupDelayS: readonly number[]
+}
+
+export interface SeatCurves {
+  readonly cabinGainDb: readonly number[]
+  readonly seatLevelDb: readonly number[]
+  /** With limits only. */
+  readonly maximumSeatLevelDb?: readonly number[]
+}
+
 export interface Response {
-  readonly curves: ResponseCurves
+  readonly curves: ResponseCurves & Partial<FilterCurves> & Partial<SeatCurves> & Partial<LargeSignalCurves>
   readonly scalars: ResponseScalars
   /** Custom enclosures and isobaric pairs. */
   readonly parts?: readonly PartCurve[]
+  readonly cabin?: CabinModel
+  readonly limits?: LargeSignal
+}
+
+function filterCurves(sections: readonly FilterSection[], frequencies: readonly number[]): Partial<FilterCurves> {
+  if (sections.length === 0) return {}
+  const transfers = frequencies.map(frequency => chainTransfer(sections, frequency))
+  return {
+    filterGainDb: transfers.map(({ re, im }) => 20 * Math.log10(Math.hypot(re, im))),
+    filterPhaseDeg: transfers.map(({ re, im }) => (Math.atan2(im, re) * 180) / Math.PI),
+    filterGroupDelayS: transfers.map(({ groupDelayS }) => groupDelayS)
+  }
+}
+
+const sum = (one: ArrayLike<number>, other: ArrayLike<number>) =>
+  Array.from(one, (value, k) => value + (other[k] as number))
+
+function seatCurves(
+  seat: CabinGain | undefined,
+  levelDb: readonly number[],
+  loud?: LargeSignalAnswer
+): Partial<SeatCurves> {
+  if (seat === undefined) return {}
+  return {
+    cabinGainDb: [...seat.gainDb],
+    seatLevelDb: sum(levelDb, seat.gainDb),
+    ...(loud && { maximumSeatLevelDb: sum(loud.curves.maximumLevelDb, seat.gainDb) })
+  }
+}
+
+/** The parts a caller asks for beside the linear response. */
+function extrasOf(request: ResponseRequest, system: ResponseSystem, frequencies: Float64Array, assume: Assumptions) {
+  const { cabin, limits } = request
+  return {
+    seat: cabin && cabinGain(cabin, system.air.soundSpeedMPerS, frequencies, assume),
+    loud: limits && largeSignal(system, limits, frequencies, assume)
+  }
+}
+type Extras = ReturnType<typeof extrasOf>
+
+function cautionsOf(system: ResponseSystem, curves: Response['curves'], { seat, loud }: Extras): readonly Caution[] {
+  const traces = loud === undefined ? tracesOfCurves(curves) : tracesOfDrive(loud.programme, system.voltageV)
+  const frequencies = Float64Array.from(curves.frequencyHz)
+  const ears =
+    curves.seatLevelDb === undefined ? [] : hearingCautions(frequencies, Float64Array.from(curves.seatLevelDb))
+  return [
+    ...driveCautions(system, traces),
+    ...(loud === undefined ? [] : limitCautions(system, loud, frequencies)),
+    ...ears,
+    ...(seat?.cautions ?? [])
+  ]
+}
+
+function sourcesOf(request: ResponseRequest, system: ResponseSystem, { seat, loud }: Extras): readonly SourceId[] {
+  const families = (request.filters ?? []).map(filter => ('family' in filter ? filter.family : 'equaliser'))
+  const byFamily = {
+    butterworth: 'butterworth-1930',
+    'linkwitz-riley': 'linkwitz-1976',
+    bessel: 'thomson-1949',
+    'chosen-q': undefined,
+    equaliser: 'w3c-equalisers-2021'
+  } as const
+  const filters = families.map(family => byFamily[family]).filter(id => id !== undefined)
+  const ears: readonly SourceId[] = seat === undefined ? [] : [...seat.sources, 'niosh-98-126', 'iec-61672']
+  return [...new Set([...responseSources(system), ...filters, ...ears, ...(loud?.sources ?? [])])]
 }
 
 /**
  * Linear response at the voltage of the source.
  *
- * @throws DesignError `missing-input`, `conflicting-input`
+ * @throws DesignError `missing-input`, `conflicting-input`, `out-of-range`
  * @validity Lumped elements: chambers and cones small against the wavelength; linear, so excursions beyond Xmax are nominal.
  */
 export function computeResponse(request: ResponseRequest): Outcome<Response> {
@@ -27,14 +116,33 @@ export function computeResponse(request: ResponseRequest): Outcome<Response> {
   const system = responseSystem(request, assume)
   const frequencies = frequenciesOf(request, assume)
   const solution = solveGrid(system, frequencies)
-  const curves = responseCurves(system, solution, frequencies)
+  const linear = responseCurves(system, solution, frequencies)
   const scalars = responseScalars(system)
+  const extras = extrasOf(request, system, Float64Array.from(frequencies), assume)
+  const { seat, loud } = extras
+  const curves = {
+    ...linear,
+    ...filterCurves(system.filters, frequencies),
+    ...seatCurves(seat, linear.levelDb, loud),
+    ...loud?.curves
+  }
+  const heating = loud?.limits.heating
   const named = system.custom || system.wiring.isobaric !== undefined
   return {
-    result: { curves, scalars, ...(named ? { parts: partCurves(system, solution) } : {}) },
-    cautions: responseCautions(system, curves),
+    result: {
+      curves,
+      scalars,
+      ...(seat && { cabin: seat.model }),
+      ...(loud && { limits: loud.limits }),
+      ...(named ? { parts: partCurves(system, solution) } : {})
+    },
+    cautions: cautionsOf(system, curves, extras),
     assumed: assume.list,
-    sources: responseSources(system),
-    basis: responseBasis(system, scalars)
+    sources: sourcesOf(request, system, extras),
+    basis: [
+      ...responseBasis(system, scalars),
+      ...(seat?.basis ?? []),
+      ...(heating === undefined ? [] : heatingBasis(system, heating))
+    ]
   }
 }

@@ -124,14 +124,14 @@ function impedanceCurves({ terminal, current, omegas }: Solution) {
 }
 
 /** √2·|U|/(n·S): peak air speed in one port. */
-function airSpeed(solution: Solution, { branch, count, areaM2 }: Opening, voltageV: number): Curve {
+export function airSpeed(solution: Solution, { branch, count, areaM2 }: Opening, voltageV: number): Curve {
   const flow = branchFlow(solution, branch)
   const scale = (Math.SQRT2 * voltageV) / (count * areaM2)
   return curve(flow.length, k => scale * (flow[k] as number))
 }
 
 /** √2·|U|/(n·S·ω): peak excursion of one radiator. */
-function radiatorExcursion(solution: Solution, opening: Opening, voltageV: number): Curve {
+export function radiatorExcursion(solution: Solution, opening: Opening, voltageV: number): Curve {
   const speed = airSpeed(solution, opening, voltageV)
   return curve(speed.length, k => (speed[k] as number) / (solution.omegas[k] as number))
 }

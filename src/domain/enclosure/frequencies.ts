@@ -7,7 +7,10 @@ import type { FrequencyRange, ResponseRequest } from './request.ts'
 const DEFAULT: FrequencyRange = { fromHz: 10, toHz: 300, points: 200 }
 
 /** @throws DesignError `conflicting-input` when the range is empty */
-export function frequenciesOf({ frequenciesHz }: ResponseRequest, assume: Assumptions): readonly number[] {
+export function frequenciesOf(
+  { frequenciesHz }: Pick<ResponseRequest, 'frequenciesHz'>,
+  assume: Assumptions
+): readonly number[] {
   if (frequenciesHz !== undefined && !('fromHz' in frequenciesHz)) return frequenciesHz
   const why = 'the range of a bass system'
   const { fromHz, toHz, points } = frequenciesHz ?? {

@@ -14,7 +14,11 @@ export interface HalfPower {
 }
 
 /** Highest pressure, refined where the slope changes its sign beside the highest point. */
-function peakModulus(moduli: Float64Array, slope: (frequencyHz: number) => number, modulus: (frequencyHz: number) => number) {
+function peakModulus(
+  moduli: Float64Array,
+  slope: (frequencyHz: number) => number,
+  modulus: (frequencyHz: number) => number
+) {
   const best = moduli.reduce((at, value, k) => (value > (moduli[at] as number) ? k : at), 0)
   const low = grid[Math.max(0, best - 1)] as number
   const high = grid[Math.min(grid.length - 1, best + 1)] as number

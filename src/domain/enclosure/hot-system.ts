@@ -1,6 +1,7 @@
 /** The same system in another state: with a warm coil, or without its filters; and the heat in its coils. */
 import { filteredSolver } from '../network/filtered-solver.ts'
-import { networkSolver, type Solution } from '../network/solver.ts'
+import type { Solution } from '../network/solution.ts'
+import { networkSolver } from '../network/solver.ts'
 import type { ResponseSystem } from './response-system.ts'
 import { solveGrid } from './response-system.ts'
 

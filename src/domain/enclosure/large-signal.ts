@@ -2,6 +2,7 @@
 import { logarithmicGrid } from '../../numeric/grid.ts'
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
+import type { SourceId } from '../source.ts'
 import { type CompressionCurves, compressionCurves } from './compression.ts'
 import { type DrivePeaks, drivePeaks, type ProgrammeLimit, programmeLimit } from './drive-peaks.ts'
 import { governingLimit, type LimitName, type LimitSegment } from './governing-limit.ts'
@@ -11,7 +12,7 @@ import { type LimitsRequest, limitDefaults } from './limits-request.ts'
 import { type CoilHeating, coilHeating } from './power-compression.ts'
 import { type Protection, protectionOf } from './protection.ts'
 import type { ResponseSystem } from './response-system.ts'
-import { unitDrive } from './unit-drive.ts'
+import { type UnitDrive, unitDrive } from './unit-drive.ts'
 
 export interface LargeSignalCurves extends Partial<CompressionCurves> {
   /** Level of a sine at the largest voltage that keeps to every limit, without the filters. */
@@ -27,6 +28,15 @@ export interface LargeSignal {
   readonly segments: readonly LimitSegment[]
   readonly heating?: CoilHeating
   readonly protection?: Protection
+}
+
+export interface LargeSignalAnswer {
+  readonly curves: LargeSignalCurves
+  readonly limits: LargeSignal
+  readonly bounds: Limits
+  /** The system with its filters over the programme, for one volt. */
+  readonly programme: UnitDrive
+  readonly sources: readonly SourceId[]
 }
 
 const PROGRAMME_POINTS = 192
@@ -51,7 +61,7 @@ function governingOf(system: ResponseSystem, limits: Limits, frequenciesHz: Floa
   throw new DesignError('missing-input', { field: 'driver.xmaxM', detail })
 }
 
-const hasPorts = ({ chambers }: ResponseSystem) => Object.values(chambers).some(({ port }) => port !== undefined)
+const hasPorts = ({ ports }: ResponseSystem) => ports.length > 0
 
 function compressionOf(
   system: ResponseSystem,
@@ -68,6 +78,13 @@ function compressionOf(
   return compressionCurves(system, at, ratio, lossFactor) ?? {}
 }
 
+const sourcesOf = (system: ResponseSystem, heating: CoilHeating | undefined): readonly SourceId[] => [
+  'linear-limits',
+  'thermal-rating',
+  ...(hasPorts(system) ? (['ingard-ising-1967', 'bezzola-2020'] as const) : []),
+  ...(heating === undefined ? [] : (['iec-60028', 'coil-heat-path'] as const))
+]
+
 /**
  * @param system  with its filters, at the drive given
  * @throws DesignError `missing-input`, `conflicting-input`
@@ -78,16 +95,19 @@ export function largeSignal(
   request: LimitsRequest,
   frequenciesHz: Float64Array,
   assume: Assumptions
-): { readonly curves: LargeSignalCurves; readonly limits: LargeSignal; readonly bounds: Limits } {
+): LargeSignalAnswer {
   const bounds = limitsOf(system, request, assume)
   const programme = programmeGrid(request, assume)
   const { drive, governing } = governingOf(system, bounds, frequenciesHz)
   const throughout = governingOf(system, bounds, programme)
   const grid = { frequenciesHz: programme, dutyFactor: bounds.dutyFactor }
   const heating = coilHeating(system, request.heating ?? {}, grid, assume)
-  const { xmaxM } = system.driver
+  const xmaxM = system.custom ? undefined : bounds.coneM
+  const programmeDrive = unitDrive(system, programme)
   return {
     bounds,
+    programme: programmeDrive,
+    sources: sourcesOf(system, heating),
     curves: {
       maximumLevelDb: drive.levelDb.map((level, k) => level + 20 * Math.log10(governing.voltageV[k] as number)),
       maximumVoltageV: [...governing.voltageV],
@@ -95,7 +115,7 @@ export function largeSignal(
       ...compressionOf(system, request, heating, frequenciesHz, assume)
     },
     limits: {
-      atDrive: drivePeaks(system, unitDrive(system, programme)),
+      atDrive: drivePeaks(system, programmeDrive),
       programme: programmeLimit(system, programme, throughout.governing),
       segments: governing.segments,
       ...(heating === undefined ? {} : { heating }),

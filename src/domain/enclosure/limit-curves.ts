@@ -60,11 +60,10 @@ const defined = <Key extends string>(key: Key, value: number | undefined) =>
 /** @throws DesignError `conflicting-input`, `missing-input` */
 export function limitsOf(system: ResponseSystem, request: LimitsRequest, assume: Assumptions): Limits {
   const { airSpeedMPerS, dutyFactor } = limitDefaults
-  const ports = Object.values(system.chambers).some(({ port }) => port !== undefined)
   return {
     ...defined('coneM', system.driver.xmaxM),
     ...defined('radiatorM', request.passiveRadiatorXmaxM),
-    ...(ports
+    ...(system.ports.length > 0
       ? {
           airSpeedMPerS: assume.or(
             request.airSpeedMPerS,

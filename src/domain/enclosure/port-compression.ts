@@ -2,7 +2,8 @@
 
 import { branchFlow } from '../network/branch-flow.ts'
 import type { Branch, Network } from '../network/network.ts'
-import { emptySolution, networkSolver, type Solution } from '../network/solver.ts'
+import { emptySolution, type Solution } from '../network/solution.ts'
+import { networkSolver } from '../network/solver.ts'
 import { jetResistance } from './jet-resistance.ts'
 import type { ResponseSystem } from './response-system.ts'
 
@@ -17,15 +18,13 @@ interface JetPort {
 }
 
 /** The network with its branches open to change, and which of them are ports. */
-function changeable({ chambers, network }: ResponseSystem) {
+function changeable({ network, ports }: ResponseSystem) {
   const branches = network.branches.map(branch => ({ ...branch }))
-  const ports = Object.values(chambers).flatMap(({ port, opening }): JetPort[] => {
-    const index = opening === undefined ? -1 : network.branches.indexOf(opening)
-    const branch = branches[index]
-    if (port === undefined || branch === undefined) return []
-    return [{ branch, areaM2: port.areaM2, count: port.count, ownResistance: branch.resistancePaSPerM3 }]
+  const jets = ports.flatMap(({ branch: own, areaM2, count }): JetPort[] => {
+    const branch = branches[network.branches.indexOf(own)]
+    return branch === undefined ? [] : [{ branch, areaM2, count, ownResistance: own.resistancePaSPerM3 }]
   })
-  return { network: { ...network, branches } satisfies Network, ports }
+  return { network: { ...network, branches } satisfies Network, ports: jets }
 }
 
 const peakSpeed = (solution: Solution, { branch, areaM2, count }: JetPort, voltageV: number) =>

@@ -1,7 +1,10 @@
 /** What a response is asked for: an enclosure around drivers, the source that feeds them, the air, the frequencies. */
 import type { AirRequest } from '../air/air.ts'
+import type { Cabin } from '../cabin/cabin.ts'
 import type { DriverRequest } from '../driver/driver.ts'
+import type { Filter } from '../filter/filter.ts'
 import type { Connection } from '../network/network.ts'
+import type { LimitsRequest } from './limits-request.ts'
 
 export interface PortRequest {
   /** Equal ports. */
@@ -146,8 +149,13 @@ export interface SystemRequest {
   readonly enclosure: EnclosureRequest
   readonly source: SourceRequest
   readonly air?: AirRequest
+  /** Before the amplifier. */
+  readonly filters?: readonly Filter[]
 }
 
 export interface ResponseRequest extends SystemRequest {
   readonly frequenciesHz?: readonly number[] | FrequencyRange
+  readonly cabin?: Cabin
+  /** Present, even empty: what the system can do at full power, and what that costs. */
+  readonly limits?: LimitsRequest
 }

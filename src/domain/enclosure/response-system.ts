@@ -3,6 +3,9 @@ import { type Air, airOf } from '../air/air.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
 import { type Driver, driverOf } from '../driver/driver.ts'
+import type { FilterSection } from '../filter/filter.ts'
+import { filterSections } from '../filter/filter-sections.ts'
+import { filteredSolver } from '../network/filtered-solver.ts'
 import { emptySolution, type Solution } from '../network/solution.ts'
 import { type NetworkSolver, networkSolver } from '../network/solver.ts'
 import type { BuiltNetwork } from './built-network.ts'
@@ -31,6 +34,8 @@ export interface ResponseSystem extends BuiltNetwork {
   readonly custom: boolean
   /** The level rises to a plateau; the others pass a band. */
   readonly highPass: boolean
+  /** Before the amplifier; the solver's amplitudes are for one volt before them. */
+  readonly filters: readonly FilterSection[]
   readonly solver: NetworkSolver
 }
 
@@ -86,6 +91,7 @@ export function responseSystem(request: SystemRequest, assume: Assumptions): Res
   const wired = driverWiring(request.drivers, driver, custom ? assumptions() : assume)
   const parts = built(request, driver, wired, air, assume)
   const wiring = custom ? customWiring(parts, driver) : wired
+  const filters = filterSections(request.filters ?? [], 'filters')
   const sourceOhm = assume.or(request.source.seriesOhm, 'source.seriesOhm', 0, 'cable and amplifier without resistance')
   return {
     ...parts,
@@ -99,11 +105,12 @@ export function responseSystem(request: SystemRequest, assume: Assumptions): Res
     sourceOhm,
     custom,
     highPass: enclosure.kind !== 'custom' && isHighPass(enclosure.kind),
-    solver: networkSolver(parts.network, sourceOhm)
+    filters,
+    solver: filteredSolver(networkSolver(parts.network, sourceOhm), filters)
   }
 }
 
-/** Solves at every frequency given; linear quantities for one volt of the source, see {@link Solution}. */
+/** Solves at every frequency given; linear quantities for one volt of the source, before the filters, see {@link Solution}. */
 export function solveGrid({ network, solver }: ResponseSystem, frequenciesHz: ArrayLike<number>): Solution {
   const solution = emptySolution(
     network,

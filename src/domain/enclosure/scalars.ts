@@ -88,7 +88,7 @@ const within =
     frequencyHz >= low && frequencyHz <= high
 
 /** Pressure at 1 m over ω·|U|·E. */
-const pressureScale = ({ air, voltageV }: ResponseSystem) =>
+export const pressureScale = ({ air, voltageV }: ResponseSystem) =>
   (air.densityKgPerM3 * voltageV) / (2 * Math.PI * DISTANCE_M)
 
 const level = (pressurePa: number) => 20 * Math.log10(Math.max(pressurePa / REFERENCE_PRESSURE_PA, 1e-15))

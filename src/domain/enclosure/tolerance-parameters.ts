@@ -1,7 +1,7 @@
 /** The physical parameters that vary from part to part, and what varying them does to a request. */
 import { CELSIUS_ZERO_K, STANDARD_PRESSURE_PA } from '../constants.ts'
 import type { Driver, DriverRequest } from '../driver/driver.ts'
-import type { ChamberName, ChamberRequest, SystemRequest } from './request.ts'
+import type { ChamberName, ChamberRequest, EnclosureRequest, SystemRequest } from './request.ts'
 import { chamberNames } from './request.ts'
 import type { Spread } from './tolerance-request.ts'
 
@@ -55,7 +55,7 @@ export function parametersOf({ driver, enclosure, air }: SystemRequest): readonl
   return [
     ...ofDriver.map(name => ({ name, spread: driverParameters[name] })),
     ...chamberNames.flatMap(chamber => {
-      const request = enclosure[chamber]
+      const request = enclosure.kind === 'custom' ? undefined : enclosure[chamber]
       if (request === undefined) return []
       const parts = chamberPartNames.filter(part => chamberHas(part, request))
       return parts.map(part => ({ name: `${chamber}-${part}` as const, spread: chamberParameters[part] }))
@@ -72,7 +72,9 @@ export type FactorOf = (name: ParameterName) => number
 type Scaled<Field extends string> = { readonly [Key in Field]?: number }
 
 function scaled<Field extends string>(from: Scaled<Field>, fields: readonly Field[], factor: number): Scaled<Field> {
-  const entries = fields.flatMap(field => (from[field] === undefined ? [] : [[field, (from[field] as number) * factor]]))
+  const entries = fields.flatMap(field =>
+    from[field] === undefined ? [] : [[field, (from[field] as number) * factor]]
+  )
   return Object.fromEntries(entries) as Scaled<Field>
 }
 
@@ -127,21 +129,27 @@ function variedAir({ air }: SystemRequest, factorOf: FactorOf): NonNullable<Syst
   }
 }
 
+/** The dimensions of a custom enclosure are held: its parts have no common names. */
+function variedEnclosure(enclosure: EnclosureRequest, factorOf: FactorOf): EnclosureRequest {
+  if (enclosure.kind === 'custom') return enclosure
+  const { rear, front } = enclosure
+  return {
+    ...enclosure,
+    ...(rear && { rear: variedChamber(rear, 'rear', factorOf) }),
+    ...(front && { front: variedChamber(front, 'front', factorOf) })
+  }
+}
+
 /**
  * The request of one sample.
  *
  * @param nominal  the driver of the request, in the air of the request
  */
 export function variedRequest(request: SystemRequest, nominal: Driver, factorOf: FactorOf): SystemRequest {
-  const { rear, front } = request.enclosure
   return {
     ...request,
     driver: variedDriver(request.driver, nominal, factorOf),
-    enclosure: {
-      ...request.enclosure,
-      ...(rear && { rear: variedChamber(rear, 'rear', factorOf) }),
-      ...(front && { front: variedChamber(front, 'front', factorOf) })
-    },
+    enclosure: variedEnclosure(request.enclosure, factorOf),
     air: variedAir(request, factorOf)
   }
 }

@@ -1,5 +1,5 @@
 /** How far parts differ from what is printed, as one standard deviation each. */
-import type { ResponseRequest } from './request.ts'
+import type { FrequencyRange, SystemRequest } from './request.ts'
 
 /** Percent of the value, except the temperature in kelvin; each is one standard deviation. */
 export interface Spread {
@@ -19,14 +19,16 @@ export interface Spread {
   readonly temperatureK?: number
 }
 
-export interface ToleranceRequest extends ResponseRequest {
+export interface ToleranceRequest extends SystemRequest {
+  readonly frequenciesHz?: readonly number[] | FrequencyRange
   readonly samples?: number
   readonly seed?: number
   readonly percentiles?: readonly number[]
   readonly spread?: Spread
 }
 
-const trade = 'engineering choice: no published spread was found; together these give the 8 to 15 % that data sheets promise'
+const trade =
+  'engineering choice: no published spread was found; together these give the 8 to 15 % that data sheets promise'
 const saw = 'engineering choice: what a careful builder cuts'
 
 /** Judgement values; a result echoes each that it used. */

@@ -1,10 +1,10 @@
 /** What one volt of the source does to everything that has a limit. */
-import { excursionCurve, levelCurve, responseCurves } from './curves.ts'
-import type { ChamberName } from './request.ts'
+import { airSpeed, excursionCurve, levelCurve, radiatorExcursion, responseCurves } from './curves.ts'
 import { type ResponseSystem, solveGrid } from './response-system.ts'
 
-export interface Opening {
-  readonly chamber: ChamberName
+export interface UnitOpening {
+  /** Of the chamber in a preset, its own in a custom enclosure. */
+  readonly name: string
   /** Peak air speed [m/s] or peak excursion [m] for one volt. */
   readonly perVolt: readonly number[]
 }
@@ -18,8 +18,8 @@ export interface UnitDrive {
   readonly currentA: readonly number[]
   /** RMS at the terminals of the group [V]. */
   readonly terminalV: readonly number[]
-  readonly ports: readonly Opening[]
-  readonly radiators: readonly Opening[]
+  readonly ports: readonly UnitOpening[]
+  readonly radiators: readonly UnitOpening[]
 }
 
 /** @param system  with or without filters before it */
@@ -27,18 +27,13 @@ export function unitDrive(system: ResponseSystem, frequenciesHz: Float64Array): 
   const solution = solveGrid(system, frequenciesHz)
   const curves = responseCurves({ ...system, voltageV: 1 }, solution, [...frequenciesHz])
   const cones = solution.velocities.map((_, group) => excursionCurve(solution, 1, group))
-  const opening = (chamber: ChamberName, perVolt: readonly number[] | undefined) =>
-    perVolt === undefined ? [] : [{ chamber, perVolt }]
   return {
     frequenciesHz,
     levelDb: levelCurve(solution, system.air.densityKgPerM3, 1),
     coneM: curves.coneExcursionM.map((_, k) => Math.max(...cones.map(cone => cone[k] as number))),
     currentA: curves.currentA,
     terminalV: curves.currentA.map((current, k) => current * (curves.impedanceOhm[k] as number)),
-    ports: [...opening('rear', curves.rearPortAirSpeedMPerS), ...opening('front', curves.frontPortAirSpeedMPerS)],
-    radiators: [
-      ...opening('rear', curves.passiveRadiatorExcursionM),
-      ...opening('front', curves.frontPassiveRadiatorExcursionM)
-    ]
+    ports: system.ports.map(port => ({ name: port.name, perVolt: airSpeed(solution, port, 1) })),
+    radiators: system.radiators.map(unit => ({ name: unit.name, perVolt: radiatorExcursion(solution, unit, 1) }))
   }
 }

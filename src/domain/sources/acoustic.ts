@@ -86,5 +86,25 @@ export const acousticSources = {
     title: 'Lumped network of chambers, ports, radiators and drivers, solved for its pressures',
     status: 'derived'
   },
-  'ohms-law': { title: 'Power into a resistance, P = V²/R', status: 'derived' }
+  'ohms-law': { title: 'Power into a resistance, P = V²/R', status: 'derived' },
+  'linear-limits': {
+    title: 'Limits reached by scaling a linear network: the largest voltage is the limit over what one volt does',
+    status: 'derived'
+  },
+  'thermal-rating': {
+    title:
+      'A thermal rating read as heat in the coil, |i|²·Re, or as a voltage of shaped noise, √(P·Z) (IEC 60268-5 style)',
+    status: 'from memory'
+  },
+  'ingard-ising-1967': {
+    title:
+      'U. Ingard, H. Ising, Acoustic nonlinearity of an orifice, JASA 42, 1967; first harmonic of the jet loss derived',
+    status: 'from memory'
+  },
+  'bezzola-2020': {
+    title: 'A. Bezzola et al., AES paper 10423, 2020: the mass of a port hardly changes with level (abstract seen)',
+    status: 'second-hand'
+  },
+  'iec-60028': { title: 'IEC 60028, International standard of resistance for copper, 1925', status: 'from memory' },
+  'coil-heat-path': { title: 'Two stages of heat flow, coil to magnet and magnet to air', status: 'practice' }
 } as const satisfies SourceList

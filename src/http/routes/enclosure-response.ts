@@ -3,10 +3,13 @@ import Type from 'typebox'
 import { computeResponse as compute } from '../../domain/enclosure/compute-response.ts'
 import { defineOperation } from '../operation.ts'
 import { AirBody } from '../schemas/air.ts'
+import { CabinBody } from '../schemas/cabin.ts'
 import { component, ref } from '../schemas/component.ts'
 import { DriverBody } from '../schemas/driver.ts'
 import { DriversBody, EnclosureBody, SourceBody } from '../schemas/enclosure.ts'
+import { filterChain } from '../schemas/filter.ts'
 import { frequenciesHz } from '../schemas/frequencies.ts'
+import { LimitsBody } from '../schemas/limits.ts'
 import { ResponseResultBody } from '../schemas/response.ts'
 
 const Body = component('EnclosureResponseRequest', 'An enclosure, its drivers and what feeds them.', {
@@ -15,7 +18,10 @@ const Body = component('EnclosureResponseRequest', 'An enclosure, its drivers an
   enclosure: ref(EnclosureBody),
   source: ref(SourceBody),
   air: Type.Optional(ref(AirBody)),
-  frequenciesHz: Type.Optional(frequenciesHz)
+  filters: Type.Optional(filterChain),
+  frequenciesHz: Type.Optional(frequenciesHz),
+  cabin: Type.Optional(ref(CabinBody)),
+  limits: Type.Optional(ref(LimitsBody))
 })
 
 const twelveInch = {
@@ -36,7 +42,7 @@ export const computeResponse = defineOperation({
   tag: 'Enclosures',
   summary: 'Curves and figures of one enclosure',
   description:
-    'Solves the acoustic network of the enclosure at each frequency. Level, excursion, air speed, impedance and group delay come from one solution; peaks, dips and half-power frequencies are refined and do not depend on the frequencies asked for. A loss Q that is absent means no such loss.',
+    'Solves the acoustic network of the enclosure at each frequency. Level, excursion, air speed, impedance and group delay come from one solution; peaks, dips and half-power frequencies are refined and do not depend on the frequencies asked for. A loss Q that is absent means no such loss. Filters act on every curve but the impedance. A cabin adds the level at the seat as a curve of its own. `limits`, even empty, adds the largest level and voltage at each frequency with the limit that governs it, the losses of warm coils and fast ports, and the high-pass an unloaded cone needs.',
   body: Body,
   result: ResponseResultBody,
   compute,
@@ -52,6 +58,31 @@ export const computeResponse = defineOperation({
         },
         source: { powerW: 400, loadOhm: 4, seriesOhm: 0.03 },
         frequenciesHz: [20, 25, 31.5, 40, 50, 63, 80, 100]
+      }
+    },
+    atWork: {
+      summary: 'The same box at full power in a car: filters, the seat, what limits it and what protects it',
+      request: {
+        driver: twelveInch,
+        enclosure: {
+          kind: 'vented',
+          rear: { netVolumeL: 62, leakQ: 7, port: { count: 2, areaCm2: 110, lengthMm: 640 } }
+        },
+        source: { powerW: 600, loadOhm: 4, seriesOhm: 0.03 },
+        filters: [
+          { kind: 'high-pass', family: 'butterworth', order: 4, cornerHz: 27 },
+          { kind: 'low-pass', family: 'linkwitz-riley', order: 4, cornerHz: 80 }
+        ],
+        frequenciesHz: [20, 25, 31.5, 40, 50, 63, 80, 100],
+        cabin: { volumeL: 3200, lengthM: 2.6 },
+        limits: {
+          amplifierPowerW: 600,
+          amplifierLoadOhm: 4,
+          amplifierCurrentA: 20,
+          ratedOhm: 4,
+          dutyFactor: 0.2,
+          heating: { coilKPerW: 0.22, coilTimeConstantS: 9, magnetKPerW: 0.08, magnetTimeConstantS: 1400 }
+        }
       }
     },
     closed: {

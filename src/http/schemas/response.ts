@@ -1,7 +1,9 @@
 /** Schemas of a response: curves of equal length, and the figures it is judged by. */
 import Type from 'typebox'
+import { CabinModelBody } from './cabin.ts'
 import { component, ref } from './component.ts'
 import { MOST_FREQUENCIES } from './frequencies.ts'
+import { LargeSignalBody, largeSignalCurves } from './large-signal.ts'
 import { choice, list, quantity } from './quantities.ts'
 
 const curve = (unit: string, description: string) =>
@@ -25,7 +27,13 @@ export const CurvesBody = component('ResponseCurves', 'Curves over frequency, ar
   rearPortAirSpeedMPerS: someCurve('m/s', 'Air speed in a port of the rear chamber, peak, mean over its area'),
   frontPortAirSpeedMPerS: someCurve('m/s', 'Air speed in a port of the front chamber, peak, mean over its area'),
   passiveRadiatorExcursionMm: someCurve('mm', 'Excursion of a passive radiator of the rear chamber, one way, peak'),
-  frontPassiveRadiatorExcursionMm: someCurve('mm', 'The same for the front chamber')
+  frontPassiveRadiatorExcursionMm: someCurve('mm', 'The same for the front chamber'),
+  filterGainDb: someCurve('dB', 'What the filters alone do; already in every other curve'),
+  filterPhaseDeg: someCurve('°', 'Phase of the filters alone'),
+  filterGroupDelayMs: someCurve('ms', 'Group delay of the filters alone'),
+  cabinGainDb: someCurve('dB', 'With a cabin: level at the seat over half space at 1 m; not in `levelDb`'),
+  seatLevelDb: someCurve('dB', 'With a cabin: level at the seat, levelDb + cabinGainDb'),
+  ...largeSignalCurves
 })
 
 const ImpedanceExtremeBody = component('ImpedanceExtreme', 'A peak or dip of the impedance.', {
@@ -98,5 +106,7 @@ const PartCurveBody = component('PartCurve', 'A named part of the enclosure with
 export const ResponseResultBody = component('EnclosureResponse', 'The response of one enclosure.', {
   curves: ref(CurvesBody),
   scalars: ref(ScalarsBody),
+  cabin: Type.Optional(ref(CabinModelBody)),
+  limits: Type.Optional(ref(LargeSignalBody)),
   parts: Type.Optional(list('Custom enclosures and isobaric pairs: every named part', ref(PartCurveBody), 1, 64))
 })
