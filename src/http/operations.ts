@@ -8,10 +8,12 @@ import { completeDriverParameters } from './routes/driver-parameters.ts'
 import { computeResponse } from './routes/enclosure-response.ts'
 import { checkPanelVibration } from './routes/panel-vibration.ts'
 import { supplyCurrent } from './routes/supply-current.ts'
+import { sizeEnclosure } from './routes/enclosure-sizing.ts'
 
 // biome-ignore format: one operation a line
 export const operations: readonly Operation[] = [
   completeDriverParameters,
+  sizeEnclosure,
   computeResponse,
   layOutBox,
   checkPanelVibration,

@@ -62,5 +62,25 @@ export const acousticCautions = {
     meaning:
       'Air moves fast enough in a port to be heard, and to lose level at high drive. Use more port area. A `note` from 17 m/s (straight ports with sharp ends are heard), `care` from 25 m/s (flared ones too), `stop` from 34 m/s.',
     basis: 'peak of 17 m/s is 5 % and 34 m/s 10 % of the speed of sound; 25 m/s for flares; common practice, no source'
+    meaning: 'Air moves fast enough in a port to be heard, and to lose level at high drive. Use more port area.',
+    basis: 'peak above 17 m/s (5 % of the speed of sound) is a usual bound; common practice, no source'
+  },
+  'no-box-suits': {
+    level: 'care',
+    meaning:
+      'None of the enclosures asked for suits the driver and the space. Each candidate says what is against it: another kind, more space, or another driver.',
+    basis: 'limits of sizing an enclosure, an engineering choice of this service'
+  },
+  'lining-in-opened-box': {
+    level: 'care',
+    meaning:
+      'Filling a vented, passive-radiator or band-pass box damps the resonance that the opening lives on. Line the walls, keep the opening clear.',
+    basis: 'common practice, no source; absorption Q of a filled box 5 to 10'
+  },
+  'cone-unloaded-below-tuning': {
+    level: 'note',
+    meaning:
+      'Below the tuning the air in the opening moves with the cone instead of against it, and excursion grows as in free air. A high-pass at about 0.7 to 0.9 of the tuning protects the driver.',
+    basis: 'follows from the network; the corner is common practice, no source'
   }
 } as const satisfies CautionCatalogue

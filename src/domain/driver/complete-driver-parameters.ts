@@ -50,7 +50,7 @@ export function completeDriverParameters(request: DriverParametersRequest): Outc
     result,
     cautions: sheetCautions(result, sheet),
     assumed: assume.list,
-    sources: ['small-1972', 'beranek-mellow-2012', 'practice-driver-choice', 'ours-driver-limits'],
+    sources: ['small-1972-direct-radiator', 'beranek-mellow-2012', 'practice-driver-choice', 'ours-driver-limits'],
     basis: [...setBasis(gathered.set, inUse.driver, air), ...figuresBasis(figures, inUse.driver, air)]
   }
 }

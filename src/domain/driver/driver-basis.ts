@@ -35,7 +35,7 @@ export function setBasis({ derivations }: CompletedSet, driver: CompletedDriver,
         inputs: identity.id === 'compliance-volume' ? [...inputs, stiffness] : inputs,
         value: driver[member],
         unit: units[member],
-        source: 'small-1972' as const
+        source: 'small-1972-direct-radiator' as const
       }
     ]
   })
@@ -48,7 +48,7 @@ export function figuresBasis(figures: DriverFigures, driver: CompletedDriver, ai
   const c = { symbol: 'c', value: air.soundSpeedMPerS, unit: 'm/s' }
   const rho = { symbol: 'rho', value: air.densityKgPerM3, unit: 'kg/m3' }
   const efficiency = '4*pi^2*fs^3*Vas/(c^3*Qes)'
-  const source = 'small-1972' as const
+  const source = 'small-1972-direct-radiator' as const
   return [
     {
       quantity: 'figures.ebpHz',

@@ -73,6 +73,16 @@ export function passBandOf(level: (frequencyHz: number) => number, fromHz: numbe
   }
 }
 
+/** The highest level between two frequencies, refined. */
+export function highestLevelDb(level: (frequencyHz: number) => number, fromHz: number, toHz: number): number {
+  const frequencies = grid(fromHz, toHz)
+  const levels = frequencies.map(level)
+  const best = levels.indexOf(Math.max(...levels))
+  const low = frequencies[Math.max(0, best - 1)] ?? fromHz
+  const high = frequencies[Math.min(levels.length - 1, best + 1)] ?? toHz
+  return turningLevel(level, low, high, 1)
+}
+
 function turningLevels(
   level: (f: number) => number,
   frequencies: readonly number[],

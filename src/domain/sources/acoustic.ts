@@ -36,11 +36,6 @@ export const acousticSources = {
     status: 'second-hand'
   },
   'iec-61672': { title: 'IEC 61672-1, Electroacoustics - Sound level meters: A weighting', status: 'from memory' },
-  'small-1972': {
-    title:
-      'R. H. Small, "Direct-radiator loudspeaker system analysis", J. Audio Eng. Soc. 20(5), 1972, and "Closed-box loudspeaker systems", 20(10) 1972 and 21(1) 1973; relations rederived',
-    status: 'from memory'
-  },
   'beranek-mellow-2012': {
     title: 'L. L. Beranek, T. J. Mellow, "Acoustics: Sound Fields and Transducers", 2012: air load of a piston',
     status: 'from memory'
@@ -107,4 +102,37 @@ export const acousticSources = {
   },
   'iec-60028': { title: 'IEC 60028, International standard of resistance for copper, 1925', status: 'from memory' },
   'coil-heat-path': { title: 'Two stages of heat flow, coil to magnet and magnet to air', status: 'practice' }
+  'thiele-1961-vented': {
+    title:
+      'A. N. Thiele, "Loudspeakers in vented boxes", Proc. IREE Australia 22, 1961, reprinted JAES 19(5) and 19(6), 1971: QB3, B4, C4',
+    status: 'from memory'
+  },
+  'bullock-1981-vented': {
+    title:
+      'R. M. Bullock, "Thiele, Small, and vented loudspeaker design", JAES 29, 1981: SC4, SBB4, Bessel; definition of SBB4 inferred',
+    status: 'from memory'
+  },
+  'margolis-small-1981': {
+    title:
+      'G. Margolis, R. H. Small, "Personal calculator programs for approximate vented-box and closed-box loudspeaker system design", JAES 29(6), 1981: power laws; attribution of exponents not confirmed',
+    status: 'from memory'
+  },
+  'geddes-1989-band-pass': {
+    title:
+      'E. R. Geddes, "An introduction to band-pass loudspeaker systems", JAES 37(5), 1989, and Fincham 1979; relations rederived',
+    status: 'from memory'
+  },
+  'leach-1989-filled-boxes': {
+    title:
+      'W. M. Leach, "Electroacoustic-analogous circuit models for filled enclosures", JAES 37, 1989, and Putland 1994',
+    status: 'from memory'
+  },
+  'practice-enclosure-choice': {
+    title: 'Common practice: which box suits which driver, lining gains, box losses, air kept for driver and port',
+    status: 'practice'
+  },
+  'ours-enclosure-limits': {
+    title: 'Limits by which an alignment counts as suited, an engineering choice of this service',
+    status: 'ours'
+  }
 } as const satisfies SourceList

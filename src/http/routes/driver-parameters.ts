@@ -3,15 +3,9 @@ import Type from 'typebox'
 import { coilConnections } from '../../domain/driver/coil-connection.ts'
 import { completeDriverParameters as compute } from '../../domain/driver/complete-driver-parameters.ts'
 import { defineOperation } from '../operation.ts'
+import { AirBody } from '../schemas/air.ts'
 import { component, ref } from '../schemas/component.ts'
 import { choice, list, quantity } from '../schemas/quantities.ts'
-
-const StatedAir = component('StatedAir', 'Air by its state or by its properties; 20 °C and 101 325 Pa when absent.', {
-  temperatureC: Type.Optional(quantity('°C', 'Temperature', { from: -40, to: 85 })),
-  pressurePa: Type.Optional(quantity('Pa', 'Pressure', { from: 30_000, to: 120_000 })),
-  densityKgPerM3: Type.Optional(quantity('kg/m³', 'Density', { from: 0.3, to: 2 })),
-  soundSpeedMPerS: Type.Optional(quantity('m/s', 'Speed of sound', { from: 250, to: 450 }))
-})
 
 /** Wide bounds on purpose: a slip of unit has to reach the service before it can be named. */
 const Sheet = component('DriverSheet', 'What a data sheet says of one driver; whatever is absent is worked out.', {
@@ -49,7 +43,7 @@ const Coils = component('SheetCoils', 'The voice coils of the driver and the con
 const Body = component('DriverParametersRequest', 'A data sheet to be completed and checked.', {
   driver: ref(Sheet),
   coils: Type.Optional(ref(Coils)),
-  air: Type.Optional(ref(StatedAir))
+  air: Type.Optional(ref(AirBody))
 })
 
 const Completed = component('CompletedDriver', 'The full small-signal set in the wanted coil connection.', {

@@ -1,0 +1,125 @@
+/** What each alignment aims at, for the reference table; the members of the vented families are solved, not copied. */
+import type { SourceId } from '../source.ts'
+import type { AlignmentId, SizedKind } from './sizing.ts'
+import { USUAL_LEAK_Q } from './sizing-judgement.ts'
+import { ventedCoefficients, ventedHalfPowerRatio } from './vented-box.ts'
+import { familyBox, type VentedFamily, ventedFamilies } from './vented-families.ts'
+
+export interface AlignmentMember {
+  readonly qts: number
+  /** Infinite where absent. */
+  readonly leakQ?: number
+  readonly tuningRatio: number
+  readonly alpha: number
+  readonly f3Ratio: number
+}
+
+export interface Alignment {
+  readonly id: AlignmentId
+  readonly kind: SizedKind
+  readonly name: string
+  readonly aim: string
+  readonly validity: string
+  readonly source: SourceId
+  readonly members: readonly AlignmentMember[]
+}
+
+type Description = Omit<Alignment, 'members'>
+
+const closedAndOthers: readonly Description[] = [
+  {
+    id: 'closed-qtc',
+    kind: 'closed',
+    name: 'Closed box by Qtc',
+    aim: 'second-order high-pass of a wanted total Q: 0.577 flattest delay, 0.707 flattest level, 0.9 smaller and fuller',
+    validity: 'Qtc above Qts',
+    source: 'small-1972-closed-box'
+  },
+  {
+    id: 'band-pass-4-flat',
+    kind: 'band-pass-4',
+    name: 'Fourth-order band-pass, S 0.707',
+    aim: 'maximally flat band at the level of the bare driver',
+    validity: 'Qts below 0.707; front chamber tuned to the rear resonance',
+    source: 'geddes-1989-band-pass'
+  },
+  {
+    id: 'band-pass-4-ripple',
+    kind: 'band-pass-4',
+    name: 'Fourth-order band-pass, S 0.6',
+    aim: 'wider band with 0.35 dB of ripple',
+    validity: 'Qts below 0.833',
+    source: 'geddes-1989-band-pass'
+  },
+  {
+    id: 'band-pass-4-edges',
+    kind: 'band-pass-4',
+    name: 'Fourth-order band-pass by its edges',
+    aim: 'wanted half-power frequencies; ripple or droop follows',
+    validity: 'geometric centre above fs',
+    source: 'geddes-1989-band-pass'
+  }
+]
+
+const vented: Readonly<Record<VentedFamily, Omit<Description, 'id' | 'kind'>>> = {
+  qb3: {
+    name: 'QB3, quasi third order',
+    aim: 'the first two terms of the fall below the pass band vanish',
+    validity: 'Qts below that of B4',
+    source: 'thiele-1961-vented'
+  },
+  b4: {
+    name: 'B4, Butterworth fourth order',
+    aim: 'maximally flat level; tuned to fs, half power at fs',
+    validity: 'one Qts only: 0.383 lossless, 0.405 at QL 7',
+    source: 'thiele-1961-vented'
+  },
+  c4: {
+    name: 'C4, Chebyshev fourth order',
+    aim: 'lowest half power for a stated ripple',
+    validity: 'Qts above that of B4; ripple passes 0.5 dB near 0.6',
+    source: 'thiele-1961-vented'
+  },
+  sc4: {
+    name: 'SC4, sub-Chebyshev',
+    aim: 'poles on a flattened ellipse: less delay than QB3',
+    validity: 'Qts below that of B4, above about 0.23',
+    source: 'bullock-1981-vented'
+  },
+  be4: {
+    name: 'BE4, Bessel fourth order',
+    aim: 'flattest group delay',
+    validity: 'one Qts only: 0.316 lossless, 0.331 at QL 7',
+    source: 'bullock-1981-vented'
+  },
+  sbb4: {
+    name: 'SBB4, tuned to fs',
+    aim: 'coincident pole pairs: the best damped step of the vented boxes; definition inferred',
+    validity: 'flat up to Qts about 0.35',
+    source: 'bullock-1981-vented'
+  }
+}
+
+const memberQts = [0.2, 0.25, 0.3, 0.35, 0.4, 0.45, 0.5, 0.55, 0.6]
+
+function membersOf(family: VentedFamily): readonly AlignmentMember[] {
+  return [undefined, USUAL_LEAK_Q].flatMap(leakQ =>
+    memberQts.flatMap(qts => {
+      const lossPerQ = leakQ === undefined ? 0 : 1 / leakQ
+      const box = familyBox(family, qts, lossPerQ)
+      if (box === undefined || box.alpha <= 0 || (family === 'sbb4' && qts > 0.36)) return []
+      const f3Ratio = ventedHalfPowerRatio(ventedCoefficients(box, lossPerQ)) * Math.sqrt(box.h)
+      return [{ qts, ...(leakQ === undefined ? {} : { leakQ }), tuningRatio: box.h, alpha: box.alpha, f3Ratio }]
+    })
+  )
+}
+
+export const alignments: readonly Alignment[] = [
+  ...closedAndOthers.map(description => ({ ...description, members: [] })),
+  ...ventedFamilies.map(family => ({
+    id: family,
+    kind: 'vented' as const,
+    ...vented[family],
+    members: membersOf(family)
+  }))
+]

@@ -1,0 +1,138 @@
+/** What a sizing starts from: the drivers as one, the losses, and a way to hear any box through the network. */
+import { type Air, airOf } from '../air/air.ts'
+import type { Assumptions } from '../assume.ts'
+import { assumptions } from '../assume.ts'
+import { DesignError } from '../design-error.ts'
+import { type Driver, driverOf } from '../driver/driver.ts'
+import type { BoxedDriver } from './closed-box.ts'
+import { groupDelayCurve } from './curves.ts'
+import { pressureQuantity } from './extremes.ts'
+import { usualLining } from './lining.ts'
+import { highestLevelDb, passBandOf } from './pass-band.ts'
+import type { EnclosureRequest } from './request.ts'
+import { DISTANCE_M, pointSolver, type ResponseSystem, responseSystem } from './response-system.ts'
+import { plateauPressure } from './scalars.ts'
+import type { CandidateResponse, SizingRequest } from './sizing.ts'
+import { COMPARED_HZ, USUAL_LEAK_Q } from './sizing-judgement.ts'
+
+export interface SizingProblem {
+  readonly request: SizingRequest
+  readonly air: Air
+  readonly driver: Driver
+  readonly count: number
+  readonly inSeries: number
+  /** All drivers, the source's resistance in the Q. */
+  readonly boxed: BoxedDriver
+  readonly ebpHz: number
+  /** 1/QL of an opened box, every loss of it taken as a leak. */
+  readonly openedLossPerQ: number
+  readonly openedLeakQ: number
+  readonly absorptionQ?: number
+  readonly volumeFactor: number
+  readonly hear: (enclosure: EnclosureRequest, reference: 'plateau' | 'peak') => CandidateResponse
+}
+
+/**
+ * Resistance before the group raises Qes: Qes′ = Qes·(Re + Rg·N/S²)/Re.
+ *
+ * @throws DesignError whatever the driver or the air refuses; `conflicting-input` where strings do not divide the drivers
+ */
+export function sizingProblem(request: SizingRequest, assume: Assumptions): SizingProblem {
+  const air = airOf(request.air, assume)
+  const driver = driverOf(request.driver, air)
+  const count = assume.or(request.drivers?.count, 'drivers.count', 1, 'a single driver')
+  const inSeries = assume.or(request.drivers?.inSeries, 'drivers.inSeries', 1, 'all drivers in parallel')
+  if (count % inSeries !== 0) {
+    const detail = `${count} drivers cannot be split into strings of ${inSeries}.`
+    throw new DesignError('conflicting-input', { field: 'drivers.inSeries', value: inSeries, detail })
+  }
+  const sourceOhm = assume.or(
+    request.source?.seriesOhm,
+    'source.seriesOhm',
+    0,
+    'cable and amplifier without resistance'
+  )
+  const qes = driver.qes * (1 + (sourceOhm * count) / inSeries ** 2 / driver.coil.reOhm)
+  const boxed = {
+    fsHz: driver.fsHz,
+    qts: (driver.qms * qes) / (driver.qms + qes),
+    vasM3: count * driver.vasM3
+  }
+  return {
+    request,
+    air,
+    driver,
+    count,
+    inSeries,
+    boxed,
+    ebpHz: driver.fsHz / driver.qes,
+    ...lossesOf(request, assume),
+    hear: (enclosure, reference) => heard(request, enclosure, sourceOhm, reference)
+  }
+}
+
+function lossesOf(request: SizingRequest, assume: Assumptions) {
+  const { losses, lining } = request
+  const usual = usualLining[lining?.amount ?? 'bare']
+  const range = usual.range.map(limit => limit.toFixed(2)).join(' to ')
+  const volumeFactor =
+    lining === undefined || lining.amount === 'bare'
+      ? (lining?.volumeFactor ?? 1)
+      : assume.or(lining.volumeFactor, 'lining.volumeFactor', usual.volumeFactor, `${range} in practice (no source)`)
+  const lined = lining === undefined || lining.amount === 'bare' ? undefined : usual.absorptionQ
+  const absorptionQ =
+    lined === undefined
+      ? losses?.absorptionQ
+      : assume.or(losses?.absorptionQ, 'losses.absorptionQ', lined, `lining: ${lining?.amount} (practice, no source)`)
+  const openedLeakQ = opensAny(request)
+    ? assume.or(losses?.leakQ, 'losses.leakQ', USUAL_LEAK_Q, 'opened boxes of 25 to 100 L measure 5 to 10 (Small 1973)')
+    : (losses?.leakQ ?? USUAL_LEAK_Q)
+  const perQ = (q: number | undefined) => (q === undefined ? 0 : 1 / q)
+  return {
+    volumeFactor,
+    openedLeakQ,
+    openedLossPerQ: 1 / openedLeakQ + perQ(absorptionQ) + perQ(losses?.portQ),
+    ...(absorptionQ === undefined ? {} : { absorptionQ })
+  }
+}
+
+const opensAny = ({ kinds }: SizingRequest) =>
+  kinds === undefined || kinds.includes('vented') || kinds.includes('passive-radiator')
+
+function heard(
+  { driver, drivers, air }: SizingRequest,
+  enclosure: EnclosureRequest,
+  seriesOhm: number,
+  reference: 'plateau' | 'peak'
+): CandidateResponse {
+  const system = responseSystem(
+    {
+      driver,
+      enclosure,
+      source: { voltageV: 1, seriesOhm },
+      ...(drivers === undefined ? {} : { drivers }),
+      ...(air === undefined ? {} : { air })
+    },
+    assumptions()
+  )
+  const level = relativeLevel(system)
+  const toHz = Math.max(250, 8 * system.driver.fsHz)
+  const peak = reference === 'plateau' ? 0 : highestLevelDb(level, 3, toHz)
+  const band = passBandOf(f => level(f) - peak, 3, toHz)
+  const { f3UpperHz, ...highPass } = band
+  const at = pointSolver(system)
+  return {
+    ...(reference === 'plateau' ? highPass : band),
+    ...(f3UpperHz === undefined || reference === 'plateau' ? {} : { f3UpperHz }),
+    peakDb: reference === 'plateau' ? band.peakDb : peak,
+    ...(band.f3Hz === undefined ? {} : { groupDelayAtF3S: groupDelayCurve(at(band.f3Hz))[0] ?? 0 }),
+    levels: COMPARED_HZ.map(frequencyHz => ({ frequencyHz, relativeDb: level(frequencyHz) }))
+  }
+}
+
+/** Level re the mass-controlled plateau of the same drivers in half space [dB]. */
+function relativeLevel(system: ResponseSystem): (frequencyHz: number) => number {
+  const at = pointSolver(system)
+  const scale = (system.air.densityKgPerM3 * system.voltageV) / (2 * Math.PI * DISTANCE_M) / plateauPressure(system)
+  return frequencyHz => 20 * Math.log10(Math.max(scale * pressureQuantity.modulus(at(frequencyHz), 0), 1e-12))
+}
