@@ -6,9 +6,9 @@ import { nestPanels } from './routes/box-sheets.ts'
 import { wireCoils } from './routes/coil-wiring.ts'
 import { completeDriverParameters } from './routes/driver-parameters.ts'
 import { computeResponse } from './routes/enclosure-response.ts'
+import { sizeEnclosure } from './routes/enclosure-sizing.ts'
 import { checkPanelVibration } from './routes/panel-vibration.ts'
 import { supplyCurrent } from './routes/supply-current.ts'
-import { sizeEnclosure } from './routes/enclosure-sizing.ts'
 
 // biome-ignore format: one operation a line
 export const operations: readonly Operation[] = [

@@ -1,6 +1,7 @@
 /** The published tables the calculations rest on, served as they are used. A new table is one entry here. */
 import Type, { type Static, type TObject, type TSchema } from 'typebox'
 import { type SourceId, sources } from '../domain/source.ts'
+import { alignmentTable } from './alignment-table.ts'
 import { jsonWriter } from './json-writer.ts'
 import { component, type JsonSchema, ref } from './schemas/component.ts'
 import { choice, label } from './schemas/quantities.ts'
@@ -62,4 +63,4 @@ const sourceTable = defineTable({
   sources: []
 })
 
-export const referenceTables: readonly ReferenceTable[] = [sourceTable]
+export const referenceTables: readonly ReferenceTable[] = [sourceTable, defineTable(alignmentTable)]
