@@ -62,8 +62,6 @@ export const acousticCautions = {
     meaning:
       'Air moves fast enough in a port to be heard, and to lose level at high drive. Use more port area. A `note` from 17 m/s (straight ports with sharp ends are heard), `care` from 25 m/s (flared ones too), `stop` from 34 m/s.',
     basis: 'peak of 17 m/s is 5 % and 34 m/s 10 % of the speed of sound; 25 m/s for flares; common practice, no source'
-    meaning: 'Air moves fast enough in a port to be heard, and to lose level at high drive. Use more port area.',
-    basis: 'peak above 17 m/s (5 % of the speed of sound) is a usual bound; common practice, no source'
   },
   'no-box-suits': {
     level: 'care',

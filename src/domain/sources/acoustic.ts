@@ -101,7 +101,7 @@ export const acousticSources = {
     status: 'second-hand'
   },
   'iec-60028': { title: 'IEC 60028, International standard of resistance for copper, 1925', status: 'from memory' },
-  'coil-heat-path': { title: 'Two stages of heat flow, coil to magnet and magnet to air', status: 'practice' }
+  'coil-heat-path': { title: 'Two stages of heat flow, coil to magnet and magnet to air', status: 'practice' },
   'thiele-1961-vented': {
     title:
       'A. N. Thiele, "Loudspeakers in vented boxes", Proc. IREE Australia 22, 1961, reprinted JAES 19(5) and 19(6), 1971: QB3, B4, C4',
