@@ -6,11 +6,12 @@ import { registerBatches } from './http/plugins/batch-routes.ts'
 import { registerBodies } from './http/plugins/body.ts'
 import { registerCatalogues } from './http/plugins/catalogue-routes.ts'
 import { contractRoutes, registerContract } from './http/plugins/contract.ts'
+import { registerDocs } from './http/plugins/docs-routes.ts'
 import { registerHealth } from './http/plugins/health.ts'
 import { registerLimits } from './http/plugins/limits.ts'
 import { refuseOtherMethods, watchMethods } from './http/plugins/methods.ts'
 import { registerObservability } from './http/plugins/observability.ts'
-import { answerCall, registerOperations } from './http/plugins/operation-routes.ts'
+import { answerCall, exampleAnswer, registerOperations } from './http/plugins/operation-routes.ts'
 import { registerOverload } from './http/plugins/overload.ts'
 import { registerProblems } from './http/plugins/problems.ts'
 import { registerQueryForms } from './http/plugins/query-routes.ts'
@@ -50,7 +51,8 @@ export async function buildApp({ logger = false, ...given }: AppOptions = {}): P
   registerQueryForms(app, operations, answer, settings.apiKeys.length === 0)
   registerBatches(app, operations, { work, observed, settings })
   registerCatalogues(app)
-  contractRoutes(app)
+  contractRoutes(app, exampleAnswer(work))
+  registerDocs(app, settings)
   refuseOtherMethods(app, methods)
   return app
 }

@@ -1,4 +1,5 @@
 /** What the generator cannot know: worked examples with their answers, and the names of tagged branches. */
+import type { Operation } from './operation.ts'
 import { operations } from './operations.ts'
 import type { JsonSchema } from './schemas/component.ts'
 
@@ -6,9 +7,21 @@ interface MediaType {
   schema?: unknown
   examples?: Record<string, { summary: string; value: unknown }>
 }
-interface ContractOperation {
+interface ContractParameter {
+  readonly name: string
+  readonly in: string
+  readonly required?: boolean
+  readonly description?: string
+  readonly schema: JsonSchema
+}
+export interface ContractOperation {
+  readonly operationId?: string
+  readonly summary?: string
+  readonly description?: string
+  readonly tags?: readonly string[]
+  readonly parameters?: readonly ContractParameter[]
   requestBody?: { content: Record<string, MediaType> }
-  responses: Record<string, { content?: Record<string, MediaType> }>
+  responses: Record<string, { description?: string; content?: Record<string, MediaType> }>
 }
 export interface ContractDocument {
   paths: Record<string, Record<string, ContractOperation>>
@@ -18,18 +31,21 @@ export interface ContractDocument {
   tags?: { name: string }[]
 }
 
-function addExamples(document: ContractDocument): void {
-  for (const { path, examples, answerText } of operations) {
-    const operation = document.paths[path]?.post
-    const request = operation?.requestBody?.content['application/json']
-    const answer = operation?.responses['200']?.content?.['application/json']
-    if (request === undefined || answer === undefined) continue
+/** Text of the JSON answer to an example; the service asks its workers where the calculation is heavy. */
+export type ExampleAnswer = (operation: Operation, request: unknown) => Promise<string>
+
+async function addExamples(document: ContractDocument, answer: ExampleAnswer): Promise<void> {
+  for (const operation of operations) {
+    const documented = document.paths[operation.path]?.post
+    const request = documented?.requestBody?.content['application/json']
+    const success = documented?.responses['200']?.content?.['application/json']
+    if (request === undefined || success === undefined) continue
     request.examples = {}
-    answer.examples = {}
-    for (const [name, example] of Object.entries(examples)) {
-      request.examples[name] = { summary: example.summary, value: example.request }
-      const value = JSON.parse(answerText(example.request, { digits: 'six', basis: false }))
-      answer.examples[name] = { summary: example.summary, value }
+    success.examples = {}
+    for (const [name, example] of Object.entries(operation.examples)) {
+      const { summary } = example
+      request.examples[name] = { summary, value: example.request }
+      success.examples[name] = { summary, value: JSON.parse(await answer(operation, example.request)) }
     }
   }
 }
@@ -47,8 +63,8 @@ function addMappings({ components }: ContractDocument): void {
   }
 }
 
-export function contractDocument(document: ContractDocument): ContractDocument {
-  addExamples(document)
+export async function contractDocument(document: ContractDocument, answer: ExampleAnswer): Promise<ContractDocument> {
+  await addExamples(document, answer)
   addMappings(document)
   return document
 }

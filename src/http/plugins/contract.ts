@@ -2,7 +2,8 @@
 import swagger from '@fastify/swagger'
 import type { FastifyInstance } from 'fastify'
 import { stringify } from 'yaml'
-import { contractDocument } from '../contract-document.ts'
+import { type ContractDocument, contractDocument, type ExampleAnswer } from '../contract-document.ts'
+import { entityTag, sendCacheable } from '../etag.ts'
 
 export async function registerContract(app: FastifyInstance, version: string): Promise<void> {
   await app.register(swagger, {
@@ -34,21 +35,40 @@ export async function registerContract(app: FastifyInstance, version: string): P
   })
 }
 
-export function contractRoutes(app: FastifyInstance): void {
-  let texts: { json: string; yaml: string } | undefined
-  const contract = () => {
-    texts ??= contractTexts(app)
-    return texts
-  }
-  app.get('/openapi.json', { schema: { hide: true } }, (_request, reply) =>
-    reply.type('application/json').send(contract().json)
-  )
-  app.get('/openapi.yaml', { schema: { hide: true } }, (_request, reply) =>
-    reply.type('application/yaml').send(contract().yaml)
-  )
+export interface Contract {
+  readonly document: ContractDocument
+  readonly json: string
+  readonly yaml: string
 }
 
-export function contractTexts(app: FastifyInstance): { readonly json: string; readonly yaml: string } {
-  const document = contractDocument(JSON.parse(JSON.stringify(app.swagger())))
-  return { json: JSON.stringify(document), yaml: stringify(document, { aliasDuplicateObjects: false, lineWidth: 0 }) }
+declare module 'fastify' {
+  interface FastifyInstance {
+    /** Made once, when somebody first asks or the service starts to listen. */
+    readonly contract: () => Promise<Contract>
+  }
+}
+
+async function contractOf(app: FastifyInstance, answer: ExampleAnswer): Promise<Contract> {
+  const document = await contractDocument(JSON.parse(JSON.stringify(app.swagger())), answer)
+  const yaml = stringify(document, { aliasDuplicateObjects: false, lineWidth: 0 })
+  return { document, json: JSON.stringify(document), yaml }
+}
+
+export function contractRoutes(app: FastifyInstance, answer: ExampleAnswer): void {
+  let made: Promise<Contract> | undefined
+  app.decorate('contract', () => {
+    made ??= contractOf(app, answer)
+    return made
+  })
+  app.addHook('onListen', async () => {
+    app.contract().catch((err: unknown) => app.log.error({ err }, 'an example of the contract has no answer'))
+  })
+  const forms = { json: 'application/json; charset=utf-8', yaml: 'application/yaml; charset=utf-8' } as const
+  for (const form of ['json', 'yaml'] as const) {
+    const path = `/openapi.${form}`
+    app.get(path, { schema: { hide: true } }, async (request, reply) => {
+      const text = (await app.contract())[form]
+      return sendCacheable(request, reply, { tag: entityTag(path, text), shared: true, type: forms[form] }, () => text)
+    })
+  }
 }

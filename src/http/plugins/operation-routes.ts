@@ -1,6 +1,7 @@
 /** Mounts the operations: schema, form, one call, the answer. */
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import Type from 'typebox'
+import type { ExampleAnswer } from '../contract-document.ts'
 import { chooseForm } from '../negotiation.ts'
 import { type Answer, type AnswerOptions, isHeavy, type Operation } from '../operation.ts'
 import { problemKinds } from '../problem.ts'
@@ -45,6 +46,17 @@ export function answerCall(work: Work): AnswerCall {
     isHeavy(operation, options)
       ? work.run({ operationId: operation.operationId, request, options }, clientGone(reply))
       : operation.run(request, options)
+}
+
+/** The JSON answer to an example, for the contract; nobody waits on a connection for it. */
+export function exampleAnswer(work: Work): ExampleAnswer {
+  const never = new AbortController().signal
+  const options = { digits: 'six', basis: false } as const
+  return async (operation, request) => {
+    const { operationId, heavy = false } = operation
+    if (!heavy) return operation.answerText(request, options)
+    return String((await work.run({ operationId, request, options }, never)).body)
+  }
 }
 
 /** Problem answers of the contract by status. */

@@ -5,11 +5,19 @@ export interface JsonSchema {
   readonly $id?: string
   readonly $ref?: string
   readonly type?: string
+  readonly description?: string
   readonly const?: unknown
   readonly enum?: readonly unknown[]
   readonly properties?: Readonly<Record<string, JsonSchema>>
   readonly required?: readonly string[]
   readonly items?: JsonSchema
+  readonly minimum?: number
+  readonly maximum?: number
+  readonly exclusiveMinimum?: number
+  readonly exclusiveMaximum?: number
+  readonly minItems?: number
+  readonly maxItems?: number
+  readonly maxLength?: number
   readonly oneOf?: readonly JsonSchema[]
   readonly anyOf?: readonly JsonSchema[]
   readonly allOf?: readonly JsonSchema[]

@@ -1,0 +1,52 @@
+/** The frame around every page of the documentation. */
+import { version } from '../version.ts'
+import { type Html, html } from './html.ts'
+
+export interface Chapter {
+  readonly id: string
+  readonly title: string
+  readonly body: Html
+}
+
+interface Page {
+  readonly title: string
+  readonly here: '/docs' | '/docs/reference'
+  readonly chapters: readonly Chapter[]
+}
+
+const places = [
+  ['/docs', 'Guide'],
+  ['/docs/reference', 'Reference'],
+  ['/openapi.yaml', 'openapi.yaml']
+] as const
+
+export function page({ title, here, chapters }: Page): string {
+  const top = places.map(
+    ([href, name]) => html`<a href="${href}"${href === here ? html` aria-current="page"` : undefined}>${name}</a>`
+  )
+  const contents = chapters.map(({ id, title: name }) => html`<li><a href="#${id}">${name}</a></li>`)
+  const sections = chapters.map(
+    ({ id, title: name, body }) =>
+      html`<section id="${id}" aria-labelledby="${id}-title"><h2 id="${id}-title">${name}</h2>${body}</section>`
+  )
+  return html`<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${title}</title>
+<link rel="icon" href="data:,">
+<link rel="stylesheet" href="/docs/style.css">
+<script src="/docs/try-it.js" defer></script>
+</head>
+<body>
+<a class="skip" href="#content">Skip to the content</a>
+<header><p class="name">Cabinbass <span>${version}</span></p><nav aria-label="Pages">${top}</nav></header>
+<div class="frame">
+<nav class="contents" aria-label="On this page"><details open><summary>On this page</summary><ol>${contents}</ol></details></nav>
+<main id="content"><h1>${title}</h1>${sections}</main>
+</div>
+</body>
+</html>
+`.html
+}

@@ -1,0 +1,104 @@
+/** The reference, generated from the contract: every operation with its fields, examples and a form to try it. */
+import type { ContractDocument, ContractOperation } from '../contract-document.ts'
+import { operations } from '../operations.ts'
+import type { JsonSchema } from '../schemas/component.ts'
+import { code, type Html, html, phrase, prose } from './html.ts'
+import type { Chapter } from './page.ts'
+import { fields, schemaLink, schemaName } from './schema-table.ts'
+
+const anchor = (text: string) => text.toLowerCase().replace(/[^a-z0-9]+/g, '-')
+const pretty = (value: unknown) => JSON.stringify(value, null, 2)
+
+interface Named {
+  readonly path: string
+  readonly method: string
+  readonly operation: ContractOperation
+}
+
+function named({ paths }: ContractDocument): readonly Named[] {
+  return Object.entries(paths).flatMap(([path, methods]) =>
+    Object.entries(methods).map(([method, operation]) => ({ path, method: method.toUpperCase(), operation }))
+  )
+}
+
+function choice(name: string, label: string, values: readonly string[]): Html {
+  return html`<label>${label} <select name="${name}">${values.map(value => html`<option>${value}</option>`)}</select></label>`
+}
+
+function tryForm({ path, operation }: Named): Html | undefined {
+  const examples = Object.values(operation.requestBody?.content['application/json']?.examples ?? {})
+  const [first] = examples
+  if (first === undefined) return undefined
+  const forms = Object.keys(operation.responses['200']?.content ?? {})
+  const options = examples.map(({ summary, value }) => html`<option data-body="${pretty(value)}">${summary}</option>`)
+  return html`<form data-path="${path}"><h4>Try it</h4>
+<div class="choices"><label>Example <select name="example">${options}</select></label>${choice('digits', 'Digits', ['six', 'full'])}${choice('basis', 'Basis', ['false', 'true'])}${forms.length > 1 ? choice('accept', 'Form', forms) : undefined}</div>
+<label>Body <textarea name="body" spellcheck="false">${pretty(first.value)}</textarea></label>
+<button type="submit">Send</button><output aria-live="polite"></output></form>`
+}
+
+function answerExamples({ operation }: Named): Html | undefined {
+  const [first] = Object.values(operation.responses['200']?.content?.['application/json']?.examples ?? {})
+  if (first === undefined) return undefined
+  return html`<details class="more"><summary>Answer to “${first.summary}”</summary>${code(pretty(first.value), 'Answer')}</details>`
+}
+
+function statuses({ operation }: Named): Html {
+  const rows = Object.entries(operation.responses).map(
+    ([status, { description }]) => html`<li><code>${status}</code> ${phrase(description ?? '')}</li>`
+  )
+  return html`<details class="more"><summary>Statuses</summary><ul>${rows}</ul></details>`
+}
+
+function describe(document: ContractDocument, entry: Named): Html {
+  const { path, method, operation } = entry
+  const body = operation.requestBody?.content['application/json']?.schema as JsonSchema | undefined
+  const answer = operation.responses['200']?.content?.['application/json']?.schema as JsonSchema | undefined
+  const parameters = (operation.parameters ?? []).filter(({ in: place }) => place === 'query' || place === 'path')
+  const asFields: JsonSchema = {
+    properties: Object.fromEntries(
+      parameters.map(({ name, schema, description }) => [
+        name,
+        description === undefined ? schema : { description, ...schema }
+      ])
+    ),
+    required: parameters.filter(({ required }) => required === true).map(({ name }) => name)
+  }
+  return html`<article id="${operation.operationId}"><h3>${operation.summary}</h3>
+<p><span class="method">${method}</span> <span class="path">${path}</span> <code>${operation.operationId}</code></p>
+${prose(operation.description ?? '')}
+${parameters.length > 0 ? html`<details class="more"><summary>Parameters</summary>${fields(asFields)}</details>` : undefined}
+${body === undefined ? undefined : html`<h4>Request: ${schemaLink(body)}</h4>${fields(schemaOf(document, body))}`}
+${answer === undefined ? undefined : html`<p>Answer: ${schemaLink(answer)}</p>`}
+${answerExamples(entry)}${statuses(entry)}${tryForm(entry)}</article>`
+}
+
+function schemaOf({ components }: ContractDocument, schema: JsonSchema): JsonSchema {
+  const name = schemaName(schema)
+  return name === undefined ? schema : (components.schemas[name] ?? schema)
+}
+
+/** Calculations in the order of the job, then the rest as mounted. */
+function tagsInOrder(all: readonly Named[]): readonly string[] {
+  const tags = [...operations.map(({ tag }) => tag), ...all.flatMap(({ operation }) => operation.tags ?? [])]
+  return [...new Set(tags)]
+}
+
+export function referenceChapters(document: ContractDocument): readonly Chapter[] {
+  const all = named(document)
+  const key = html`<p>Every form sends to this service. Where it asks for an API key, put it here; it stays in this page.</p><label for="api-key">API key</label> <input id="api-key" type="password" autocomplete="off">`
+  const byTag = tagsInOrder(all).map(tag => ({
+    id: `tag-${anchor(tag)}`,
+    title: tag,
+    body: html`${all.filter(({ operation }) => operation.tags?.includes(tag)).map(entry => describe(document, entry))}`
+  }))
+  const schemas = Object.entries(document.components.schemas).map(
+    ([name, schema]) =>
+      html`<article id="schema-${name}"><h3>${name}</h3>${prose(schema.description ?? '')}${fields(schema)}</article>`
+  )
+  return [
+    { id: 'before', title: 'Before you try', body: key },
+    ...byTag,
+    { id: 'schemas', title: 'Objects', body: html`${schemas}` }
+  ]
+}

@@ -1,0 +1,50 @@
+/** /docs: the guide and the generated reference, from this service alone, under a policy that lets nothing else in. */
+import type { FastifyInstance } from 'fastify'
+import { guideChapters } from '../docs/guide.ts'
+import { tableChapters } from '../docs/guide-tables.ts'
+import { page } from '../docs/page.ts'
+import { referenceChapters } from '../docs/reference.ts'
+import { style } from '../docs/style.ts'
+import { tryIt } from '../docs/try-it.ts'
+import { entityTag, sendCacheable } from '../etag.ts'
+import type { Settings } from '../settings.ts'
+
+const policy =
+  "default-src 'none'; style-src 'self'; script-src 'self'; connect-src 'self'; img-src 'self' data:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
+
+interface Served {
+  readonly path: string
+  readonly type: string
+  readonly text: (base: string) => string | Promise<string>
+}
+
+export function registerDocs(app: FastifyInstance, settings: Settings): void {
+  const html = 'text/html; charset=utf-8'
+  const guide = (base: string) =>
+    page({
+      title: 'Guide to Cabinbass',
+      here: '/docs',
+      chapters: [...guideChapters(base), ...tableChapters(settings)]
+    })
+  const reference = async () =>
+    page({
+      title: 'Reference',
+      here: '/docs/reference',
+      chapters: referenceChapters((await app.contract()).document)
+    })
+  const served: readonly Served[] = [
+    { path: '/docs', type: html, text: guide },
+    { path: '/docs/reference', type: html, text: reference },
+    { path: '/docs/style.css', type: 'text/css; charset=utf-8', text: () => style },
+    { path: '/docs/try-it.js', type: 'text/javascript; charset=utf-8', text: () => tryIt }
+  ]
+  for (const { path, type, text } of served) {
+    app.get(path, { schema: { hide: true } }, async (request, reply) => {
+      const base = `${request.protocol}://${request.host}`
+      const body = await text(base)
+      reply.header('content-security-policy', policy)
+      // Short, so that a page and its style never come from different versions for long.
+      return sendCacheable(request, reply, { tag: entityTag(path, body), shared: false, type }, () => body)
+    })
+  }
+}
