@@ -1,9 +1,13 @@
 /** The guide: what a shop's or an app's developer must know before the reference is of use. */
+import { operations } from '../operations.ts'
 import { code, type Html, html } from './html.ts'
 import type { Chapter } from './page.ts'
 import { firstQuery, snippets } from './snippets.ts'
 
-const ref = (operationId: string, text: string): Html => html`<a href="/docs/reference#${operationId}">${text}</a>`
+const known = new Set([...operations.map(({ operationId }) => operationId), 'runBatch'])
+
+const ref = (operationId: string, text: string): Html =>
+  known.has(operationId) ? html`<a href="/docs/reference#${operationId}">${text}</a>` : html`${text}`
 
 const quickStart = (base: string) => html`
 <p>Cabinbass takes the figures of data sheets and gives back a bass system that can be cut, wired and switched on. It keeps nothing: each call holds all it needs, and the same call always gives the same bytes. The first call sizes a power cable for an amplifier that draws 590 W, 5.2 m from the battery.</p>

@@ -6,6 +6,8 @@ export interface Chapter {
   readonly id: string
   readonly title: string
   readonly body: Html
+  /** Places inside the chapter worth a line in the contents. */
+  readonly entries?: readonly { readonly id: string; readonly title: string }[]
 }
 
 interface Page {
@@ -24,7 +26,14 @@ export function page({ title, here, chapters }: Page): string {
   const top = places.map(
     ([href, name]) => html`<a href="${href}"${href === here ? html` aria-current="page"` : undefined}>${name}</a>`
   )
-  const contents = chapters.map(({ id, title: name }) => html`<li><a href="#${id}">${name}</a></li>`)
+  const item = (id: string, name: string, inner?: Html) => html`<li><a href="#${id}">${name}</a>${inner}</li>`
+  const contents = chapters.map(({ id, title: name, entries = [] }) =>
+    item(
+      id,
+      name,
+      entries.length === 0 ? undefined : html`<ul>${entries.map(entry => item(entry.id, entry.title))}</ul>`
+    )
+  )
   const sections = chapters.map(
     ({ id, title: name, body }) =>
       html`<section id="${id}" aria-labelledby="${id}-title"><h2 id="${id}-title">${name}</h2>${body}</section>`
@@ -43,7 +52,7 @@ export function page({ title, here, chapters }: Page): string {
 <a class="skip" href="#content">Skip to the content</a>
 <header><p class="name">Cabinbass <span>${version}</span></p><nav aria-label="Pages">${top}</nav></header>
 <div class="frame">
-<nav class="contents" aria-label="On this page"><details open><summary>On this page</summary><ol>${contents}</ol></details></nav>
+<nav class="contents" aria-label="On this page"><details open><summary>On this page</summary><ul>${contents}</ul></details></nav>
 <main id="content"><h1>${title}</h1>${sections}</main>
 </div>
 </body>

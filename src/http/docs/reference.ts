@@ -86,12 +86,16 @@ function tagsInOrder(all: readonly Named[]): readonly string[] {
 
 export function referenceChapters(document: ContractDocument): readonly Chapter[] {
   const all = named(document)
-  const key = html`<p>Every form sends to this service. Where it asks for an API key, put it here; it stays in this page.</p><label for="api-key">API key</label> <input id="api-key" type="password" autocomplete="off">`
-  const byTag = tagsInOrder(all).map(tag => ({
-    id: `tag-${anchor(tag)}`,
-    title: tag,
-    body: html`${all.filter(({ operation }) => operation.tags?.includes(tag)).map(entry => describe(document, entry))}`
-  }))
+  const key = html`<p>Every form sends to this service. Where it asks for an API key, put it here; it stays in this page.</p><form><label>API key <input id="api-key" type="password" autocomplete="off"></label></form>`
+  const byTag = tagsInOrder(all).map(tag => {
+    const own = all.filter(({ operation }) => operation.tags?.includes(tag))
+    return {
+      id: `tag-${anchor(tag)}`,
+      title: tag,
+      entries: own.map(({ operation }) => ({ id: operation.operationId ?? '', title: operation.summary ?? '' })),
+      body: html`${own.map(entry => describe(document, entry))}`
+    }
+  })
   const schemas = Object.entries(document.components.schemas).map(
     ([name, schema]) =>
       html`<article id="schema-${name}"><h3>${name}</h3>${prose(schema.description ?? '')}${fields(schema)}</article>`

@@ -10,7 +10,7 @@ export const firstRequest = {
 
 export const firstPath = '/v1/supply/cables'
 
-const body = JSON.stringify(firstRequest)
+const body = JSON.stringify(firstRequest, null, 2)
 
 export interface Snippet {
   readonly language: 'curl' | 'Python' | 'JavaScript'
@@ -25,13 +25,20 @@ export function snippets(base: string): readonly Snippet[] {
     {
       language: 'Python',
       text: `import json, urllib.request
-request = urllib.request.Request("${url}", headers={"Content-Type": "application/json"}, data=json.dumps(${body}).encode())
+
+body = ${body}
+request = urllib.request.Request("${url}", json.dumps(body).encode(), {"Content-Type": "application/json"})
 answer = json.load(urllib.request.urlopen(request))
 print(answer["result"]["cable"]["designation"], answer["cautions"])`
     },
     {
       language: 'JavaScript',
-      text: `const response = await fetch('${url}', { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(${body}) })
+      text: `const body = ${body}
+const response = await fetch('${url}', {
+  method: 'POST',
+  headers: { 'content-type': 'application/json' },
+  body: JSON.stringify(body)
+})
 const answer = await response.json()
 console.log(answer.result.cable.designation, answer.cautions)`
     }

@@ -19,7 +19,9 @@ header { display: flex; flex-wrap: wrap; gap: .25rem 1.5rem; align-items: baseli
 header nav { display: flex; flex-wrap: wrap; gap: .25rem 1rem; }
 [aria-current] { font-weight: 700; text-decoration: none; }
 .frame { max-width: 84rem; margin: 0 auto; padding: 0 1rem 4rem; }
-.contents ol { padding-left: 1.2rem; margin: .5rem 0; }
+.contents ul { list-style: none; padding: 0; margin: .5rem 0; }
+.contents li { margin: .35rem 0; }
+.contents ul ul { padding-left: .9rem; font-size: .92em; }
 .contents summary { font-weight: 700; cursor: pointer; padding: .5rem 0; }
 h1 { font-size: 1.7rem; line-height: 1.2; margin: 1.5rem 0 1rem; }
 h2 { font-size: 1.3rem; line-height: 1.25; margin: 2.5rem 0 .75rem; padding-top: .75rem; border-top: 1px solid var(--line); }
@@ -27,7 +29,7 @@ h3 { font-size: 1.08rem; margin: 1.75rem 0 .5rem; }
 h4 { font-size: 1rem; margin: 1.25rem 0 .4rem; }
 p, ul, ol { margin: .6rem 0; max-width: 46rem; }
 code, pre, textarea { font-family: ui-monospace, "DejaVu Sans Mono", monospace; font-size: .86rem; }
-pre { background: var(--code); border: 1px solid var(--line); border-radius: 4px; padding: .75rem; overflow: auto; max-height: 28rem; overflow-wrap: normal; }
+pre { background: var(--code); border: 1px solid var(--line); border-radius: 4px; padding: .75rem; overflow: auto; max-height: 28rem; white-space: pre-wrap; }
 p code, td code, li code { background: var(--code); padding: .05rem .25rem; border-radius: 3px; }
 .scroll { overflow-x: auto; margin: .75rem 0; }
 table { border-collapse: collapse; width: 100%; font-size: .92rem; }
@@ -41,13 +43,18 @@ td:first-child { min-width: 7.5rem; }
 details.more { margin: .6rem 0; border: 1px solid var(--line); border-radius: 4px; padding: 0 .75rem; }
 details.more > summary { cursor: pointer; padding: .5rem 0; font-weight: 600; }
 form { background: var(--panel); border: 1px solid var(--line); border-radius: 4px; padding: .75rem; margin: .75rem 0; }
-form label { display: block; margin: .4rem 0; font-weight: 600; font-size: .9rem; }
+form label { display: flex; flex-direction: column; gap: .15rem; margin: .4rem 0; font-weight: 600; font-size: .9rem; }
 .choices { display: flex; flex-wrap: wrap; gap: .25rem 1rem; }
 textarea, select, input { width: 100%; background: var(--ground); color: var(--ink); border: 1px solid var(--quiet); border-radius: 3px; padding: .4rem; font-weight: 400; }
 select, input { font: inherit; max-width: 20rem; }
 textarea { min-height: 12rem; resize: vertical; }
 button { font: inherit; font-weight: 600; background: var(--accent); color: var(--ground); border: 0; border-radius: 3px; padding: .5rem 1.25rem; cursor: pointer; min-height: 2.75rem; }
 output { display: block; }
+@media (max-width: 40rem) {
+  thead { position: absolute; left: -999rem; }
+  tr { display: block; padding: .5rem 0; border-bottom: 1px solid var(--line); }
+  td { display: block; border: 0; padding: .1rem 0; }
+}
 @media (min-width: 60rem) {
   .frame { display: grid; grid-template-columns: 15rem minmax(0, 1fr); gap: 2.5rem; }
   .contents { position: sticky; top: 0; align-self: start; max-height: 100vh; overflow-y: auto; font-size: .92rem; padding-top: 1rem; }

@@ -41,10 +41,10 @@ async function send(form) {
   }
 }
 
-for (const form of document.querySelectorAll('form[data-path]')) {
+for (const form of document.querySelectorAll('form')) {
   form.addEventListener('submit', event => {
     event.preventDefault()
-    void send(form)
+    if (form.dataset.path) void send(form)
   })
   const chosen = form.elements.namedItem('example')
   chosen?.addEventListener('change', () => {

@@ -12,7 +12,7 @@ import type { Work } from '../work/pool.ts'
 import type { Observed } from './observability.ts'
 import { AnswerQuery, clientGone, contentType, negotiated, refusals } from './operation-routes.ts'
 
-const forms = ['application/json', 'application/x-ndjson']
+const forms = ['application/json', 'application/x-ndjson'] as const
 
 /** `fromIndex` is text in the query; its grammar is checked here. */
 const BatchQuery = Type.Object(

@@ -20,7 +20,7 @@ interface Reading {
   readonly text: (code: string | undefined) => string | undefined
 }
 
-const json = ['application/json']
+const json = ['application/json'] as const
 
 function documentation({ path, operationId, tag, summary, description, schema }: Reading): FastifySchema {
   const byCode = path.includes(':')

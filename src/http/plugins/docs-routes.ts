@@ -26,12 +26,12 @@ export function registerDocs(app: FastifyInstance, settings: Settings): void {
       here: '/docs',
       chapters: [...guideChapters(base), ...tableChapters(settings)]
     })
-  const reference = async () =>
-    page({
-      title: 'Reference',
-      here: '/docs/reference',
-      chapters: referenceChapters((await app.contract()).document)
-    })
+  let made: string | undefined
+  const reference = async () => {
+    const { document } = await app.contract()
+    made ??= page({ title: 'Reference', here: '/docs/reference', chapters: referenceChapters(document) })
+    return made
+  }
   const served: readonly Served[] = [
     { path: '/docs', type: html, text: guide },
     { path: '/docs/reference', type: html, text: reference },
@@ -43,7 +43,6 @@ export function registerDocs(app: FastifyInstance, settings: Settings): void {
       const base = `${request.protocol}://${request.host}`
       const body = await text(base)
       reply.header('content-security-policy', policy)
-      // Short, so that a page and its style never come from different versions for long.
       return sendCacheable(request, reply, { tag: entityTag(path, body), shared: false, type }, () => body)
     })
   }

@@ -2,7 +2,7 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import Type from 'typebox'
 import type { ExampleAnswer } from '../contract-document.ts'
-import { chooseForm } from '../negotiation.ts'
+import { acceptedType } from '../negotiate.ts'
 import { type Answer, type AnswerOptions, isHeavy, type Operation } from '../operation.ts'
 import { problemKinds } from '../problem.ts'
 import { Refusal } from '../refusal.ts'
@@ -75,16 +75,18 @@ export function refusals(...statuses: readonly number[]) {
   )
 }
 
-const mediaTypes = ({ forms }: Operation) => ['application/json', ...forms.map(({ mediaType }) => mediaType)]
+type Forms = readonly [string, ...string[]]
+
+const mediaTypes = ({ forms }: Operation): Forms => ['application/json', ...forms.map(({ mediaType }) => mediaType)]
 
 /** Text leaves in UTF-8 and says so; bytes say nothing of it. */
 export const contentType = (form: string) =>
   /^(text\/|application\/json|application\/x-ndjson|image\/svg)/.test(form) ? `${form}; charset=utf-8` : form
 
 /** Chooses the form before a body is read. @throws Refusal 406 */
-export function negotiated(forms: readonly string[], { headers }: FastifyRequest, reply: FastifyReply): string {
+export function negotiated(forms: Forms, { headers }: FastifyRequest, reply: FastifyReply): string {
   if (forms.length > 1) reply.header('vary', 'Accept')
-  const form = chooseForm(headers.accept, forms)
+  const form = acceptedType(headers.accept, forms)
   if (form === undefined) throw new Refusal('not-acceptable', `This resource has ${forms.join(', ')}.`)
   return form
 }

@@ -1,0 +1,116 @@
+/** The documentation in a browser: quiet console, nothing from outside, strict policy, readable on a phone, and it works. */
+import { existsSync } from 'node:fs'
+import axe from 'axe-core'
+import { type Browser, chromium, type Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { listening } from '../support/service.ts'
+
+const executablePath = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'].find(existsSync)
+let service: Awaited<ReturnType<typeof listening>>
+beforeAll(async () => {
+  service = await listening()
+})
+afterAll(() => service.app.close())
+
+describe('documentation', () => {
+  for (const path of ['/docs', '/docs/reference']) {
+    it(`${path} allows nothing but itself`, async () => {
+      const { headers, body } = await service.app.inject(path)
+      const policy = String(headers['content-security-policy'])
+      expect(policy).toContain("default-src 'none'")
+      expect(policy).not.toMatch(/unsafe|\*|https?:/)
+      expect(body).not.toMatch(/<script(?! src="\/docs\/try-it\.js" defer>)|\son\w+=|style="|javascript:/)
+      expect(body).not.toMatch(/(src|href)="(https?:)?\/\//)
+    })
+
+    it(`${path} has one target for each of its links`, async () => {
+      const { body } = await service.app.inject(path)
+      const ids = [...body.matchAll(/\sid="([^"]+)"/g)].map(match => match[1])
+      expect(ids.length).toBe(new Set(ids).size)
+      const targets = [...body.matchAll(/href="#([^"]+)"/g)].map(match => match[1])
+      expect(targets.filter(target => !ids.includes(target))).toEqual([])
+    })
+  }
+
+  it('leads from the guide only to operations there are', async () => {
+    const { body: guide } = await service.app.inject('/docs')
+    const { body: reference } = await service.app.inject('/docs/reference')
+    const targets = [...guide.matchAll(/href="\/docs\/reference#([^"]+)"/g)].map(match => match[1])
+    expect(targets.length).toBeGreaterThan(3)
+    for (const target of targets) expect(reference).toContain(`<article id="${target}">`)
+  })
+
+  it('documents every operation of the contract', async () => {
+    const { body } = await service.app.inject('/docs/reference')
+    const { document } = await service.app.contract()
+    for (const methods of Object.values(document.paths)) {
+      for (const { operationId } of Object.values(methods)) expect(body).toContain(`<article id="${operationId}">`)
+    }
+  })
+
+  it('escapes whatever a Host header brings', async () => {
+    const { body } = await service.app.inject({ url: '/docs', headers: { host: '"><img src=x>' } })
+    expect(body).not.toContain('<img')
+  })
+
+  it.skipIf(executablePath !== undefined)('was not tried in a browser: no Chromium here', () => {})
+})
+
+describe.skipIf(executablePath === undefined)('documentation in Chromium', () => {
+  let browser: Browser
+  beforeAll(async () => {
+    browser = await chromium.launch({ executablePath: String(executablePath), args: ['--no-sandbox'] })
+  })
+  afterAll(() => browser.close())
+
+  async function opened(path: string, width: number): Promise<{ page: Page; complaints: string[] }> {
+    const page = await browser.newPage({ viewport: { width, height: 740 } })
+    const complaints: string[] = []
+    page.on('console', message => complaints.push(`${message.type()} ${message.text()}`))
+    page.on('pageerror', error => complaints.push(`error ${error.message}`))
+    page.on('request', request => {
+      if (!request.url().startsWith(service.url) && !request.url().startsWith('data:'))
+        complaints.push(`asks ${request.url()}`)
+    })
+    await page.goto(service.url + path, { waitUntil: 'load' })
+    return { page, complaints }
+  }
+
+  for (const [path, width] of [
+    ['/docs', 360],
+    ['/docs', 1280],
+    ['/docs/reference', 360],
+    ['/docs/reference', 1280]
+  ] as const) {
+    it(`${path} at ${width} px has a quiet console and no sideways scrolling`, async () => {
+      const { page, complaints } = await opened(path, width)
+      expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(width)
+      expect(complaints).toEqual([])
+      await page.close()
+    })
+  }
+
+  it('the guide has no fault that an accessibility checker finds', async () => {
+    const { page } = await opened('/docs', 360)
+    await page.evaluate(axe.source)
+    const violations = await page.evaluate(`axe.run(document, { resultTypes: ['violations'] })
+      .then(found => found.violations.map(({ id, nodes }) => id + ' ' + nodes[0].html.slice(0, 200)))`)
+    expect(violations).toEqual([])
+    await page.close()
+  })
+
+  it('sends what stands in the form and shows the answer and the refusal as text', async () => {
+    const { page, complaints } = await opened('/docs/reference', 360)
+    const form = page.locator('#wireCoils form')
+    await form.locator('button').click()
+    await form.locator('output pre').waitFor()
+    expect(await form.locator('output p').textContent()).toMatch(/^200 application\/json/)
+    expect(JSON.parse(String(await form.locator('output pre').textContent())).result.loads.length).toBeGreaterThan(0)
+    await form.locator('textarea').fill('{"coilOhm":"<img src=x onerror=alert(1)>"}')
+    await form.locator('button').click()
+    await page.waitForFunction(`document.querySelector('#wireCoils output p')?.textContent.startsWith('400')`)
+    expect(await form.locator('output img').count()).toBe(0)
+    expect(complaints.filter(text => !text.includes('400 (Bad Request)'))).toEqual([])
+    await page.close()
+  })
+})
