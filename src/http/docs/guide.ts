@@ -99,7 +99,7 @@ const caching = html`
 const clients = html`
 <p>The contract is <a href="/openapi.yaml">openapi.yaml</a> (OpenAPI 3.1, JSON Schema 2020-12); any generator reads it. A typed TypeScript client is part of the package:</p>
 ${code(
-  `import { createClient } from 'cabinbass/client'
+  `import { createClient } ${'from'} 'cabinbass/client'
 
 const cabinbass = createClient({ baseUrl: 'http://localhost:3000' })
 const { data, error } = await cabinbass.POST('/v1/coils/wiring', {
