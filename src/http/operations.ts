@@ -7,6 +7,7 @@ import { wireCoils } from './routes/coil-wiring.ts'
 import { completeDriverParameters } from './routes/driver-parameters.ts'
 import { computeResponse } from './routes/enclosure-response.ts'
 import { sizeEnclosure } from './routes/enclosure-sizing.ts'
+import { computeTolerance } from './routes/enclosure-tolerance.ts'
 import { checkPanelVibration } from './routes/panel-vibration.ts'
 import { supplyCurrent } from './routes/supply-current.ts'
 
@@ -15,6 +16,7 @@ export const operations: readonly Operation[] = [
   completeDriverParameters,
   sizeEnclosure,
   computeResponse,
+  computeTolerance,
   layOutBox,
   checkPanelVibration,
   nestPanels,

@@ -80,5 +80,16 @@ export const acousticCautions = {
     meaning:
       'Below the tuning the air in the opening moves with the cone instead of against it, and excursion grows as in free air. A high-pass at about 0.7 to 0.9 of the tuning protects the driver.',
     basis: 'follows from the network; the corner is common practice, no source'
+  },
+  'dimensions-held': {
+    level: 'note',
+    meaning: 'A tolerance run varies the drivers and the air of a custom enclosure, but holds the size of its parts.',
+    basis: 'its parts have no names in common with other enclosures'
+  },
+  'excursion-by-chance': {
+    level: 'care',
+    meaning:
+      'With the spread of real parts, more than one system in twenty travels beyond Xmax at this drive. Leave room.',
+    basis: 'share of the samples; 95 % is an engineering choice'
   }
 } as const satisfies CautionCatalogue

@@ -134,5 +134,11 @@ export const acousticSources = {
   'ours-enclosure-limits': {
     title: 'Limits by which an alignment counts as suited, an engineering choice of this service',
     status: 'ours'
+  },
+  'tolerance-spreads': { title: 'Spread of parts from the same line; no published figures were found', status: 'ours' },
+  'tolerance-sampling': {
+    title:
+      'Samples of physical parameters, log-normal and seeded (xoshiro128**: Blackman & Vigna 2021, from memory); elasticities by central differences',
+    status: 'derived'
   }
 } as const satisfies SourceList

@@ -1,0 +1,74 @@
+/** POST /v1/enclosures/tolerance */
+import Type from 'typebox'
+import { computeTolerance as compute } from '../../domain/enclosure/compute-tolerance.ts'
+import { defineOperation } from '../operation.ts'
+import { AirBody } from '../schemas/air.ts'
+import { component, ref } from '../schemas/component.ts'
+import { DriverBody } from '../schemas/driver.ts'
+import { DriversBody, EnclosureBody, SourceBody } from '../schemas/enclosure.ts'
+import { filterChain } from '../schemas/filter.ts'
+import { frequenciesHz } from '../schemas/frequencies.ts'
+import { count, list, quantity } from '../schemas/quantities.ts'
+import { SpreadBody, ToleranceResultBody } from '../schemas/tolerance.ts'
+
+const Body = component('EnclosureToleranceRequest', 'A response, and how far its parts may differ.', {
+  driver: ref(DriverBody),
+  drivers: Type.Optional(ref(DriversBody)),
+  enclosure: ref(EnclosureBody),
+  source: ref(SourceBody),
+  air: Type.Optional(ref(AirBody)),
+  filters: Type.Optional(filterChain),
+  frequenciesHz: Type.Optional(frequenciesHz),
+  samples: Type.Optional(count('Systems to draw; times the frequencies at most 400 000. Absent: 500', 20, 4000)),
+  seed: Type.Optional(count('Seed of the random numbers. Absent: 1', 0, Number.MAX_SAFE_INTEGER)),
+  percentiles: Type.Optional(
+    list('Percentiles of the bands. Absent: 5, 50, 95', quantity('%', 'A percentile', { from: 0, to: 100 }), 1, 9)
+  ),
+  spread: Type.Optional(ref(SpreadBody))
+})
+
+const tenInch = { fsHz: 32, qms: 5.5, qes: 0.5, vasL: 34, sdCm2: 345, reOhm: 3.5, leMh: 1.3, xmaxMm: 13, powerW: 450 }
+
+export const computeTolerance = defineOperation({
+  path: '/v1/enclosures/tolerance',
+  operationId: 'computeTolerance',
+  tag: 'Enclosures',
+  summary: 'Spread of a response over the tolerances of its parts',
+  description:
+    'Draws systems whose physical parameters (masses, compliances, resistances, dimensions, air temperature) scatter as stated, and gives percentile bands of level, excursion and impedance, the scatter of the chief figures, and the sensitivity of each figure to each parameter. Deterministic for a seed. fs, Q and Vas are never varied apart: they move together through the suspension.',
+  heavy: true,
+  body: Body,
+  result: ToleranceResultBody,
+  compute,
+  examples: {
+    vented: {
+      summary: 'A vented box: does it keep its tuning and its excursion?',
+      request: {
+        driver: tenInch,
+        enclosure: {
+          kind: 'vented',
+          rear: { netVolumeL: 42, leakQ: 8, port: { count: 1, areaCm2: 80, lengthMm: 330 } }
+        },
+        source: { powerW: 150 },
+        filters: [{ kind: 'high-pass', family: 'butterworth', order: 3, cornerHz: 28 }],
+        frequenciesHz: [20, 25, 31.5, 40, 50, 63, 80, 100],
+        samples: 200,
+        seed: 2026
+      }
+    },
+    closed: {
+      summary: 'A closed box of two drivers, spreads as the maker states them',
+      request: {
+        driver: tenInch,
+        drivers: { count: 2, inSeries: 1 },
+        enclosure: { kind: 'closed', rear: { netVolumeL: 48 } },
+        source: { voltageV: 20 },
+        air: { temperatureC: 5 },
+        frequenciesHz: { fromHz: 20, toHz: 120, points: 6 },
+        samples: 150,
+        percentiles: [10, 50, 90],
+        spread: { cmsPercent: 10, mmsPercent: 2, blPercent: 2.5, rePercent: 2.5, volumePercent: 1, temperatureK: 12 }
+      }
+    }
+  }
+})
