@@ -9,7 +9,9 @@ import { computeResponse } from './routes/enclosure-response.ts'
 import { sizeEnclosure } from './routes/enclosure-sizing.ts'
 import { computeTolerance } from './routes/enclosure-tolerance.ts'
 import { checkPanelVibration } from './routes/panel-vibration.ts'
+import { supplyCables } from './routes/supply-cables.ts'
 import { supplyCurrent } from './routes/supply-current.ts'
+import { supplyFuses } from './routes/supply-fuses.ts'
 
 // biome-ignore format: one operation a line
 export const operations: readonly Operation[] = [
@@ -23,4 +25,6 @@ export const operations: readonly Operation[] = [
   wireCoils,
   matchAmplifier,
   supplyCurrent,
+  supplyCables,
+  supplyFuses
 ]

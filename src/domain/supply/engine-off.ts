@@ -1,7 +1,8 @@
 /** How long the battery plays with the engine off, and how far it sags. */
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
-import { supplyJudgement, twelves } from './supply-judgement.ts'
+import { batteryOhm, restVoltage } from '../fuse/battery-source.ts'
+import { supplyJudgement } from './supply-judgement.ts'
 
 export const batteryChemistries = ['flooded', 'agm', 'gel', 'lithium'] as const
 export type BatteryChemistry = (typeof batteryChemistries)[number]
@@ -63,26 +64,6 @@ export function peukertHours(capacityAh: number, ratedHours: number, exponent: n
   return ratedHours * (capacityAh / (currentA * ratedHours)) ** exponent
 }
 
-/** Battery resistance from its cold cranking current [Ω]: (12.6 − 7.2)/CCA for each 12 V; a cold upper bound. @check 600 A → 9 mΩ */
-export function batteryOhmFromCranking(coldCrankingA: number): number {
-  return (supplyJudgement.batteryRestVPer12V.value - supplyJudgement.crankingEndV) / coldCrankingA
-}
-
-/** Resistance of a battery bank [Ω]: stated, from its cold cranking current, or the default. */
-export function batteryOhm(
-  battery: { readonly resistanceOhm?: number; readonly coldCrankingA?: number },
-  systemVoltageV: number,
-  assumed: Assumptions,
-  at: string
-): number {
-  const inSeries = twelves(systemVoltageV)
-  if (battery.resistanceOhm === undefined && battery.coldCrankingA !== undefined) {
-    return inSeries * batteryOhmFromCranking(battery.coldCrankingA)
-  }
-  const { value, why } = supplyJudgement.batteryOhmPer12V
-  return assumed.or(battery.resistanceOhm, `${at}resistanceOhm`, inSeries * value, why)
-}
-
 /** The exponent of a battery: stated, from its reserve minutes, or usual for its kind. @throws DesignError `conflicting-input` */
 export function batteryExponent(battery: BatteryRequest, ratedHours: number, assumed: Assumptions, at: string): number {
   if (battery.peukertExponent !== undefined) return battery.peukertExponent
@@ -136,7 +117,7 @@ export function engineOff(
     peukertExponent: exponent,
     hoursToEmpty,
     usableHours: hoursToEmpty * fraction,
-    restV: supplyJudgement.batteryRestVPer12V.value * twelves(systemVoltageV),
+    restV: restVoltage(systemVoltageV),
     sagV: currentA * ohm,
     fullSineSagV: fullSineA * ohm
   }

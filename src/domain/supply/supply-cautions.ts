@@ -1,9 +1,10 @@
 /** Cautions on amplifiers, charging and battery, each with the figures that triggered it. */
 import { type Caution, type CautionCode, caution, cautionCatalogue } from '../caution.ts'
+import { twelves } from '../fuse/battery-source.ts'
 import { type AmplifierDraw, type AmplifierOnSupply, plausiblePower } from './amplifier-draw.ts'
 import type { ChargingBalance } from './charging-balance.ts'
 import type { EngineOff } from './engine-off.ts'
-import { classDraws, supplyJudgement, twelves } from './supply-judgement.ts'
+import { classDraws, supplyJudgement } from './supply-judgement.ts'
 
 /** A caution whose text needs no figures. */
 export function say(code: CautionCode, at?: string): Caution {

@@ -2,15 +2,16 @@
 import { type Assumptions, assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { DesignError } from '../design-error.ts'
+import { batteryOhm, twelves } from '../fuse/battery-source.ts'
 import type { Outcome } from '../outcome.ts'
 import type { SourceId } from '../source.ts'
 import { type AmplifierCurrents, amplifierCurrents, type Currents, totalCurrents } from './amplifier-currents.ts'
 import { type AmplifierDraw, type AmplifierOnSupply, amplifierDraw } from './amplifier-draw.ts'
 import { type CapacitorEffect, type CapacitorRequest, capacitorEffect } from './capacitor.ts'
 import { type ChargingBalance, type ChargingRequest, chargingBalance } from './charging-balance.ts'
-import { type BatteryRequest, batteryExponent, batteryOhm, type EngineOff, engineOff } from './engine-off.ts'
+import { type BatteryRequest, batteryExponent, type EngineOff, engineOff } from './engine-off.ts'
 import { amplifierCautions, chargingCautions, engineOffCaution, say } from './supply-cautions.ts'
-import { supplyJudgement, twelves } from './supply-judgement.ts'
+import { supplyJudgement } from './supply-judgement.ts'
 
 export interface BatteryBank extends BatteryRequest {
   readonly parkedLoadA?: number

@@ -47,20 +47,12 @@ export const supplyJudgement = {
   },
   usableFraction: { value: 0.5, why: 'a starting battery is not discharged below half, common practice' },
   peukert: { agm: 1.12, gel: 1.12, flooded: 1.24, lithium: 1.05 },
-  batteryOhmPer12V: {
-    value: 0.01,
-    why: 'battery 10 mΩ per 12 V (3 to 20), common practice; from its cold cranking current when given'
-  },
-  batteryRestVPer12V: { value: 12.6, why: 'rest voltage of a full 12 V battery, 12.6 V' },
-  crankingEndV: 7.2,
   jointOhm: { value: 0.0002, why: 'a crimped lug or ring 0.2 mΩ, common practice' },
   blockContactOhm: { value: 0.0002, why: 'a contact of the distribution block 0.2 mΩ, common practice' },
   chassisOhm: {
     value: 0.002,
     why: 'body return 2 mΩ (0.5 to 10): measure it, bonded, aluminium and composite bodies differ'
   },
-  /** Fuse resistance is this voltage over its rating. */
-  fuseDropV: 0.09,
   dropLimitPercent: {
     value: 3,
     why: 'main feeder: 3 % of nominal voltage on the cable, as electronics and feeders are classed'
@@ -73,9 +65,3 @@ export const supplyJudgement = {
   parallelRuns: 4,
   collapseMargin: 2
 } as const
-
-/** How many 12 V batteries a system voltage stands for: 1, 2 or 4. */
-export function twelves(systemVoltageV: number): number {
-  if (systemVoltageV <= 16) return 1
-  return systemVoltageV <= 32 ? 2 : 4
-}

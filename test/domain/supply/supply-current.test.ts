@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { assumptions } from '../../../src/domain/assume.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
+import { batteryOhmFromCranking } from '../../../src/domain/fuse/battery-source.ts'
 import { rippleOf, unregulatedShare } from '../../../src/domain/supply/amplifier-currents.ts'
 import {
   type AmplifierOnSupply,
@@ -12,12 +13,7 @@ import {
 } from '../../../src/domain/supply/amplifier-draw.ts'
 import { capacitorEffect } from '../../../src/domain/supply/capacitor.ts'
 import { chargingBalance } from '../../../src/domain/supply/charging-balance.ts'
-import {
-  batteryOhmFromCranking,
-  engineOff,
-  peukertExponent,
-  peukertHours
-} from '../../../src/domain/supply/engine-off.ts'
+import { engineOff, peukertExponent, peukertHours } from '../../../src/domain/supply/engine-off.ts'
 import { type CurrentRequest, supplyCurrent } from '../../../src/domain/supply/supply-current.ts'
 import { post } from '../../support/call.ts'
 import { expectPrinted } from '../../support/printed.ts'

@@ -1,0 +1,38 @@
+/** Judgement values of the fuse room: no publication fixes them for cars, every one used is echoed to the caller. */
+
+export const fuseJudgement = {
+  loadRatio: { value: 0.75, why: 'continuous load at most 75 % of the rating, common practice (75 to 80 %)' },
+  /** Dense bass draws this share of the full sine in the thirstiest law, class AB at 1/3 of its output. */
+  heavyShare: Math.sqrt(1 / 3),
+  heavyWhy: 'dense bass as class AB draws it, √(1/3) of the full sine; give heavyCurrentA from the current calculation',
+  /** Families considered when the caller names none: blades and strips, single-bolt fuses where 58 V are needed. */
+  usualTypes: { 32: ['C', 'E', 'SF30', 'SF51'], 58: ['C', 'E', 'SB'] },
+  policy: 'strict',
+  cfrPolicyFactor: 1.5,
+  cfrPolicyBelowV: 50,
+  selectivityRatio: 1.6,
+  clearingMultiple: 3,
+  idealM: 0.18,
+  usualM: 0.45,
+  sheathedM: 1.016,
+  batteryOhmPer12V: {
+    value: 0.01,
+    why: 'battery 10 mΩ per 12 V (3 to 20), common practice; from its cold cranking current when given'
+  },
+  batteryRestVPer12V: 12.6,
+  crankingEndV: 7.2,
+  /** Fuse resistance is this voltage over its rating; two data-sheet points at 40 A: 75 mV and 96 mV. */
+  fuseDropV: 0.09
+} as const
+
+/** Allowed share of the rating by fuse ambient [°C], type E 40 A, from a data sheet (second-hand); straight between. */
+export const fuseDeratingTypeE = {
+  source: 'fuse-derating',
+  allowedAOf40: [
+    [20, 40],
+    [65, 34],
+    [85, 30],
+    [110, 25],
+    [125, 22]
+  ]
+} as const

@@ -1,0 +1,146 @@
+/** One size held against every limit of the task. */
+import { type Ampacity, ampacity } from '../cable/ampacity.ts'
+import type { CableSize } from '../cable/cable-size.ts'
+import { areaForOhmPerM, conductorOhmPerM } from '../cable/conductor-resistance.ts'
+import { finalTemperatureC } from '../cable/short-circuit.ts'
+import { faultCurrent, fuseOhm } from '../fuse/battery-source.ts'
+import { type CableFault, cableFault } from '../fuse/cable-fault.ts'
+import type { FuseLink } from '../fuse/fuse-rating.ts'
+import { type FusePolicy, highestFuse } from '../fuse/protected-cable.ts'
+import type { CableLimit, CableTask } from './cable-request.ts'
+import { voltageAtConstantPower } from './constant-power-feeder.ts'
+
+/** What the limits are judged by beside the task: the fuse, the source, the rest of the loop. */
+export interface Yardstick {
+  readonly fuse?: FuseLink
+  readonly policy: FusePolicy
+  readonly systemVoltageV: number
+  readonly openCircuitV: number
+  readonly sourceOhm: number
+  /** Chassis and joints [Ω]. */
+  readonly restOhm: number
+  readonly terminalAreaM2?: number
+}
+
+export interface Candidate {
+  readonly designation: string
+  readonly areaM2: number
+  /** Of the solid conductor of this area. */
+  readonly diameterM: number
+  readonly ohmPerM: number
+  /** Conductors out and back with the contacts that count into the drop. */
+  readonly loopOhm: number
+  /** Absent when the load collapses behind this size. */
+  readonly currentA?: number
+  readonly dropV?: number
+  readonly dropPercent?: number
+  /** Source less drop. */
+  readonly endVoltageV?: number
+  readonly ampacityA?: number
+  readonly highestFuseA?: number
+  readonly faultA?: number
+  readonly fails: readonly CableLimit[]
+}
+
+export interface JudgedSize {
+  readonly size: CableSize
+  readonly carries: Ampacity
+  readonly fault?: CableFault
+  readonly candidate: Candidate
+}
+
+function endVoltage(task: CableTask, loopOhm: number): number | undefined {
+  if (task.constantPower) return voltageAtConstantPower(task.sourceV, task.loadPowerW, loopOhm)
+  return task.sourceV - task.currentA * loopOhm
+}
+
+function faultOf(task: CableTask, size: CableSize, loopOhm: number, yard: Yardstick): CableFault | undefined {
+  if (yard.fuse === undefined) return undefined
+  const loop = loopOhm + yard.restOhm + fuseOhm(yard.fuse.ratingA)
+  const { insulationC } = task.surroundings
+  return cableFault(yard.fuse, faultCurrent(yard.openCircuitV, yard.sourceOhm, loop), {
+    areaM2: size.areaM2,
+    material: task.law.material,
+    startC: Math.min(insulationC, finalTemperatureC(insulationC) - 1),
+    endC: finalTemperatureC(insulationC)
+  })
+}
+
+/** A hair of tolerance, so that a size exactly at its limit is not thrown out by rounding. */
+const HAIR = 1 + 1e-12
+
+export function judgeSize(task: CableTask, size: CableSize, yard: Yardstick): JudgedSize {
+  const ohmPerM = conductorOhmPerM(size, task.law, task.temperatureC)
+  const loopOhm = ohmPerM * task.conductorLengthM + task.contactOhm
+  const voltageV = endVoltage(task, loopOhm)
+  const dropV = voltageV === undefined ? undefined : task.sourceV - voltageV
+  const carries = ampacity(size, task.law.material, task.surroundings)
+  const highestFuseA =
+    carries.ampacityA === undefined ? undefined : highestFuse(yard.policy, carries, yard.systemVoltageV)
+  const fault = faultOf(task, size, loopOhm, yard)
+  const passes: Readonly<Record<CableLimit, boolean>> = {
+    drop: dropV !== undefined && dropV <= task.dropLimitV * HAIR,
+    ampacity: carries.ampacityA !== undefined && task.currentA <= carries.ampacityA * HAIR,
+    fuse: yard.fuse !== undefined && yard.fuse.ratingA <= (highestFuseA ?? 0) * HAIR,
+    'short-circuit': fault?.survives === true,
+    terminal: size.areaM2 <= (yard.terminalAreaM2 ?? Number.POSITIVE_INFINITY) * HAIR
+  }
+  const ran = dropV !== undefined && voltageV !== undefined && voltageV > 0
+  return {
+    size,
+    carries,
+    ...(fault === undefined ? {} : { fault }),
+    candidate: {
+      designation: size.designation,
+      areaM2: size.areaM2,
+      diameterM: Math.sqrt((4 * size.areaM2) / Math.PI),
+      ohmPerM,
+      loopOhm,
+      ...(ran
+        ? {
+            currentA: task.constantPower ? task.loadPowerW / voltageV : task.currentA,
+            dropV,
+            dropPercent: (100 * dropV) / yard.systemVoltageV,
+            endVoltageV: voltageV
+          }
+        : {}),
+      ...(carries.ampacityA === undefined ? {} : { ampacityA: carries.ampacityA, highestFuseA: highestFuseA ?? 0 }),
+      ...(fault === undefined ? {} : { faultA: fault.faultA }),
+      fails: task.checks.filter(limit => !passes[limit])
+    }
+  }
+}
+
+/**
+ * Least conductor area that keeps the drop.
+ *
+ *   A = ρ·s·(1 + α·(T − 20))·L/(ΔV/I − Rc)
+ *
+ * @returns [m²]; undefined where the contacts alone use up the drop
+ * @source Ohm’s law
+ * @check  49.02 A, 6.5 m, 0.36 V, s 1 → 15.26 mm²; with s 1.02 → 15.57 mm²
+ */
+export function leastAreaForDrop(task: CableTask): number | undefined {
+  const currentA = task.constantPower ? task.loadPowerW / (task.sourceV - task.dropLimitV) : task.currentA
+  const allowedOhm = task.dropLimitV / currentA - task.contactOhm
+  if (!(allowedOhm > 0) || task.conductorLengthM === 0) return undefined
+  return areaForOhmPerM(allowedOhm / task.conductorLengthM, task.law, task.temperatureC)
+}
+
+/**
+ * The limit that made the choice: the one whose own smallest size is the largest.
+ *
+ * @returns 'smallest-size' where the smallest of the list already passes everything
+ */
+export function governingLimit(
+  judged: readonly JudgedSize[],
+  chosen: number,
+  checks: readonly CableLimit[]
+): CableLimit | 'smallest-size' {
+  if (chosen === 0) return 'smallest-size'
+  const fails = judged[chosen - 1]?.candidate.fails ?? []
+  const firstPass = (limit: CableLimit) => judged.findIndex(({ candidate }) => !candidate.fails.includes(limit))
+  return (
+    checks.filter(limit => fails.includes(limit)).toSorted((a, b) => firstPass(b) - firstPass(a))[0] ?? 'smallest-size'
+  )
+}

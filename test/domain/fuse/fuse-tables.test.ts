@@ -1,0 +1,111 @@
+import { describe, expect, it } from 'vitest'
+import { batteryOhmFromCranking, faultCurrent, fuseOhm } from '../../../src/domain/fuse/battery-source.ts'
+import { cableFault } from '../../../src/domain/fuse/cable-fault.ts'
+import { fuseFamilies } from '../../../src/domain/fuse/fuse-families-iso-8820.ts'
+import { fuseTemperatureFactor, nextRating, thermalRating } from '../../../src/domain/fuse/fuse-rating.ts'
+import { letThroughA2s, timeBand } from '../../../src/domain/fuse/fuse-time-current.ts'
+import { selectivity } from '../../../src/domain/fuse/selectivity.ts'
+import {
+  deratingAsQuoted,
+  fuseFamiliesAsListed,
+  timeLimitsAsQuoted,
+  timeLimitsRecalled
+} from '../../published/fuse-tables.ts'
+import { expectPrinted } from '../../support/printed.ts'
+
+describe('fuse tables', () => {
+  for (const [type, volts, breaking, ratings] of fuseFamiliesAsListed) {
+    it(`holds type ${type} as listed`, () => {
+      const family = fuseFamilies.find(candidate => candidate.type === type)
+      expect(family?.voltagesV.join(' ')).toBe(volts)
+      expect(String(family?.breakingA)).toBe(breaking)
+      expect(family?.ratingsA.join(' ')).toBe(ratings)
+    })
+  }
+
+  for (const [type, quoted] of Object.entries({ ...timeLimitsAsQuoted, ...timeLimitsRecalled })) {
+    it(`opens type ${type} within its quoted limits`, () => {
+      for (const row of quoted.split('|')) {
+        const [percent = 0, least, most] = row.split(' ').map(text => (text === '-' ? undefined : Number(text)))
+        const band = timeBand(type as 'C' | 'E' | 'SF30', 40, (40 * percent) / 100)
+        expect(band.minimumS).toBe(least)
+        expect(band.maximumS).toBe(most)
+      }
+    })
+  }
+
+  it('opens sooner the higher the current, and promises nothing below the first row', () => {
+    for (const type of ['C', 'E', 'SF30', 'SB', 'F'] as const) {
+      expect(timeBand(type, 100, 110).maximumS).toBeUndefined()
+      let last = Number.POSITIVE_INFINITY
+      for (let percent = 200; percent <= 1000; percent += 20) {
+        const { maximumS = Number.NaN, minimumS = 0 } = timeBand(type, 100, percent)
+        expect(maximumS).toBeLessThanOrEqual(last)
+        expect(minimumS).toBeLessThanOrEqual(maximumS)
+        last = maximumS
+      }
+    }
+  })
+
+  it('carries the quoted share at each temperature and straight between', () => {
+    for (const row of deratingAsQuoted.split('|')) {
+      const [celsius = 0, share = 0] = row.split(' ').map(Number)
+      expect(fuseTemperatureFactor(celsius, 'f')).toBeCloseTo(share, 12)
+    }
+    expect(fuseTemperatureFactor(75, 'f')).toBeCloseTo(0.8, 12)
+    expect(fuseTemperatureFactor(-20, 'f')).toBe(1)
+    expect(() => fuseTemperatureFactor(126, 'f')).toThrow()
+  })
+
+  it('asks 31.37 A for 20 A at 65 °C, the next rating of type E is 40 A', () => {
+    expectPrinted(thermalRating(20, 0.75, 0.85), '31.37')
+    expect(nextRating({ lowestA: 31.37, systemVoltageV: 12, prospectiveA: 500, types: ['E'] }, 't')?.ratingA).toBe(40)
+  })
+
+  for (const [load, rating] of [
+    [49.02, 50],
+    [62, 70],
+    [133.99, 150],
+    [78.43, 80],
+    [55.56, 60],
+    [50, 50],
+    [500, 500]
+  ] as const) {
+    it(`rounds ${load} A up to ${rating} A`, () =>
+      expect(nextRating({ lowestA: load, systemVoltageV: 12, prospectiveA: 1260 }, 't')?.ratingA).toBe(rating))
+  }
+
+  it('has nothing above 500 A at 12 V and 300 A at 48 V, and prefers a family that breaks the fault', () => {
+    expect(nextRating({ lowestA: 501, systemVoltageV: 12, prospectiveA: 0 }, 't')).toBeUndefined()
+    expect(nextRating({ lowestA: 301, systemVoltageV: 48, prospectiveA: 0 }, 't')).toBeUndefined()
+    expect(nextRating({ lowestA: 30, systemVoltageV: 12, prospectiveA: 1000 }, 't')?.family.type).toBe('C')
+    expect(nextRating({ lowestA: 30, systemVoltageV: 12, prospectiveA: 1001 }, 't')?.family.type).toBe('SF30')
+    expect(nextRating({ lowestA: 120, systemVoltageV: 48, prospectiveA: 1000 }, 't')?.family.type).toBe('SB')
+  })
+
+  it('reckons faults: 708.3 A clears a 100 A fuse seven times over, 3657 A is beyond 2000', () => {
+    expectPrinted(faultCurrent(12.6, 0.01, 0.00499 + 0.0018 + 0.001), '708.3')
+    expectPrinted(faultCurrent(12.8, 0.003, 0.0005), '3657')
+    expectPrinted(batteryOhmFromCranking(600) * 1000, '9.0')
+    // two data-sheet points at 40 A, 75 mV and 96 mV, bracket the rule
+    expect(fuseOhm(40)).toBeGreaterThan(0.075 / 40)
+    expect(fuseOhm(40)).toBeLessThan(0.096 / 40)
+  })
+
+  it('lets 4860 A²s through a 30 A type C fuse at 600 %: 16 AWG with k 115 survives', () => {
+    expect(letThroughA2s('C', 30, 180)).toBeCloseTo(4860, 6)
+    expect(letThroughA2s('C', 30, 1000)).toBeCloseTo(4860, 6)
+    expect(letThroughA2s('C', 30, 35)).toBeUndefined()
+    const c30 = { family: fuseFamilies[0], ratingA: 30 }
+    const copper16 = { areaM2: 1.309e-6, material: 'copper', startC: 70, endC: 160 } as const
+    expect(cableFault(c30, 180, copper16)).toMatchObject({ survives: true, clearsQuickly: true, multiple: 6 })
+    expect(cableFault(c30, 35, copper16)).toMatchObject({ survives: false, clearsQuickly: false })
+  })
+
+  it('is selective at 150 over 80 A, not at 100 over 80', () => {
+    expectPrinted(selectivity(150, 80).ratio, '1.875')
+    expect(selectivity(150, 80).selective).toBe(true)
+    expect(selectivity(160, 100).selective).toBe(true)
+    expect(selectivity(100, 80).selective).toBe(false)
+  })
+})
