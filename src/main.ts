@@ -41,3 +41,5 @@ try {
   console.error(`cannot listen on ${settings.host} port ${settings.port}: ${(error as Error).message}`)
   process.exit(1)
 }
+// Its examples are worked out now, so that the first reader need not wait.
+app.contract().catch((err: unknown) => app.log.error({ err }, 'an example of the contract has no answer'))

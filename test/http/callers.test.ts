@@ -76,7 +76,7 @@ describe('API keys', () => {
       expect(refused.headers['www-authenticate']).toBeDefined()
       expect(refused.json().code).toBe('unauthorised')
     }
-    expect((await app.inject('/openapi.json')).statusCode).toBe(200)
+    expect((await app.inject('/v1/problems')).statusCode).toBe(200)
     expect((await app.inject('/health/ready')).statusCode).toBe(200)
   })
 

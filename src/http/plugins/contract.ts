@@ -43,7 +43,7 @@ export interface Contract {
 
 declare module 'fastify' {
   interface FastifyInstance {
-    /** Made once, when somebody first asks or the service starts to listen. */
+    /** Made once, when somebody first asks. */
     readonly contract: () => Promise<Contract>
   }
 }
@@ -59,9 +59,6 @@ export function contractRoutes(app: FastifyInstance, answer: ExampleAnswer): voi
   app.decorate('contract', () => {
     made ??= contractOf(app, answer)
     return made
-  })
-  app.addHook('onListen', async () => {
-    app.contract().catch((err: unknown) => app.log.error({ err }, 'an example of the contract has no answer'))
   })
   const forms = { json: 'application/json; charset=utf-8', yaml: 'application/yaml; charset=utf-8' } as const
   for (const form of ['json', 'yaml'] as const) {

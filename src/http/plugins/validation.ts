@@ -37,6 +37,8 @@ export function registerValidation(app: FastifyInstance): void {
     return (id === undefined ? undefined : ajv.getSchema(id)) ?? ajv.compile(schema)
   }
   app.setValidatorCompiler(({ schema }) => compiled(schema as object))
+  // Answers leave as text that json-writer made; compiling a serialiser for each route would only cost start-up time.
+  app.setSerializerCompiler(() => data => JSON.stringify(data))
   app.decorate('faultsOf', (schema, request) => {
     const validate = compiled(schema)
     return validate(request) === true ? [] : schemaFaults((validate.errors ?? []) as ErrorObject[])

@@ -1,0 +1,6953 @@
+/** Generated from openapi.yaml by npm run openapi. */
+export interface paths {
+    "/v1/amplifiers/matching": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Whether amplifier and drivers fit, and at which load, by query
+         * @description Continuous RMS power of the amplifier against that of the drivers at every load they can be wired to, on one output or spread over several, single or bridged. Power is taken as published for the load and never scaled; peak, maximum and total figures are refused with the reason.
+         *
+         *     The same calculation as POST, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
+         */
+        get: operations["matchAmplifierByQuery"];
+        put?: never;
+        /**
+         * Whether amplifier and drivers fit, and at which load
+         * @description Continuous RMS power of the amplifier against that of the drivers at every load they can be wired to, on one output or spread over several, single or bridged. Power is taken as published for the load and never scaled; peak, maximum and total figures are refused with the reason.
+         */
+        post: operations["matchAmplifier"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/batches": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Many calls in one
+         * @description Up to 100 calls, each with its own status and answer or problem, in the order of the request; one bad call spoils only itself. Calls run in parallel in worker threads. With `Accept: application/x-ndjson` each item leaves as a line of its own as soon as it and those before it are done, and the last line is `{"summary": …}`; a stream without it was cut. Every call is pure, so a client may ask again, with `fromIndex` for the rest only. Each call counts against the rate limit.
+         */
+        post: operations["runBatch"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/boxes/panel-vibration": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Fundamental frequency and bending of one panel
+         * @description Thin-plate figures of a flat panel with edges free to turn and with edges held: frequency, with a brace halving the longer side or with the spans given, with a driver on it, and bending under a pressure.
+         */
+        post: operations["checkPanelVibration"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/boxes/panels": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Panels, volume balance and clearances of a box
+         * @description Gives the panels with their cut-outs, every litre that something takes from the inside, clearances and mass, from outer sizes or from a net volume. Butt joints: lid and floor are the full width by the full depth; front and back stand between them; the sides stand between all four.
+         */
+        post: operations["layOutBox"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/boxes/sheets": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Cut plan of panels on sheets
+         * @description Lays panels on sheets with edge-to-edge cuts (a panel saw makes no others): kerf, trim, grain, several sheet sizes, stock and prices. Gives every cut in order with its fence setting, the offcuts, and a proved lower bound with the distance to it.
+         */
+        post: operations["nestPanels"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/cautions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Every kind of caution
+         * @description What each caution code means, how grave it is and where its threshold comes from.
+         */
+        get: operations["listCautions"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/cautions/{code}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * One kind of caution
+         * @description What the code means and what to do.
+         */
+        get: operations["describeCaution"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/coils/wiring": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Loads that drivers and coils can present, and how to join them, by query
+         * @description Every balanced way of joining coils and, for up to six coils, every series-parallel way, with the load the amplifier sees, the share of each coil, the limit of the amplifier, and the wiring of the chosen load terminal by terminal.
+         *
+         *     The same calculation as POST, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
+         */
+        get: operations["wireCoilsByQuery"];
+        put?: never;
+        /**
+         * Loads that drivers and coils can present, and how to join them
+         * @description Every balanced way of joining coils and, for up to six coils, every series-parallel way, with the load the amplifier sees, the share of each coil, the limit of the amplifier, and the wiring of the chosen load terminal by terminal.
+         */
+        post: operations["wireCoils"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/drivers/parameters": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Complete and check the small-signal set of a driver, by query
+         * @description Takes whatever a data sheet gives and works out the rest, each value marked given, derived or assumed. Relations the sheet over-determines are checked; a likely slip of unit is named with the value it would mean and never applied. Coils can be moved between connections. Too little given is refused with what would complete the set.
+         *
+         *     The same calculation as POST, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
+         */
+        get: operations["completeDriverParametersByQuery"];
+        put?: never;
+        /**
+         * Complete and check the small-signal set of a driver
+         * @description Takes whatever a data sheet gives and works out the rest, each value marked given, derived or assumed. Relations the sheet over-determines are checked; a likely slip of unit is named with the value it would mean and never applied. Coils can be moved between connections. Too little given is refused with what would complete the set.
+         */
+        post: operations["completeDriverParameters"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/enclosures/response": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Curves and figures of one enclosure
+         * @description Solves the acoustic network of the enclosure at each frequency. Level, excursion, air speed, impedance and group delay come from one solution; peaks, dips and half-power frequencies are refined and do not depend on the frequencies asked for. A loss Q that is absent means no such loss. Filters act on every curve but the impedance. A cabin adds the level at the seat as a curve of its own. `limits`, even empty, adds the largest level and voltage at each frequency with the limit that governs it, the losses of warm coils and fast ports, and the high-pass an unloaded cone needs.
+         */
+        post: operations["computeResponse"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/enclosures/sizing": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Boxes that suit a driver, what each gives and costs
+         * @description Solves the published alignments for the driver in its circuit and the losses at hand, not off a lossless table: closed boxes by Qtc, vented families, passive radiators by mass and compliance, fourth-order band-passes by their edges. Each candidate is then heard through the same network as /v1/enclosures/response, and says in words what it is good at, what it costs in space, whether it suits and why. A volume or tuning asked for is judged as it is.
+         */
+        post: operations["sizeEnclosure"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/enclosures/tolerance": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Spread of a response over the tolerances of its parts
+         * @description Draws systems whose physical parameters (masses, compliances, resistances, dimensions, air temperature) scatter as stated, and gives percentile bands of level, excursion and impedance, the scatter of the chief figures, and the sensitivity of each figure to each parameter. Deterministic for a seed. fs, Q and Vas are never varied apart: they move together through the suspension.
+         */
+        post: operations["computeTolerance"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/problems": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Every kind of refusal
+         * @description What each problem code means and which status it comes with.
+         */
+        get: operations["listProblems"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/problems/{code}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * One kind of refusal
+         * @description The documentation that `type` of a problem document leads to.
+         */
+        get: operations["describeProblem"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/reference/alignments": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Alignments of enclosures
+         * @description What each alignment aims at, for which drivers it holds, and solved members of the vented families without losses and for a leak Q of 7. Other losses: /v1/enclosures/sizing solves for them.
+         */
+        get: operations["listAlignments"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/reference/sources": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Sources of the figures
+         * @description Every source an answer can name, and how it is known. A weaker mark is never upgraded.
+         */
+        get: operations["listSources"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/supply/cables": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Smallest cable for a feeder, with its fuse, by query
+         * @description Fuse first, then the smallest size that passes voltage drop, ampacity at ambient and bundle, fuse rating and short-circuit withstand. Says which limit governed and which limits every other size fails; parallel runs where nothing fits.
+         *
+         *     The same calculation as POST, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
+         */
+        get: operations["chooseCableByQuery"];
+        put?: never;
+        /**
+         * Smallest cable for a feeder, with its fuse
+         * @description Fuse first, then the smallest size that passes voltage drop, ampacity at ambient and bundle, fuse rating and short-circuit withstand. Says which limit governed and which limits every other size fails; parallel runs where nothing fits.
+         */
+        post: operations["chooseCable"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/supply/current": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Currents of the amplifiers, charging balance, engine-off time, by query
+         * @description Quiescent, average, heavy and full-sine current by the partial-load law of each amplifier’s class, at nominal voltage. With the charging system, battery or capacitor described also what they make of it.
+         *
+         *     The same calculation as POST, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
+         */
+        get: operations["computeCurrentByQuery"];
+        put?: never;
+        /**
+         * Currents of the amplifiers, charging balance, engine-off time
+         * @description Quiescent, average, heavy and full-sine current by the partial-load law of each amplifier’s class, at nominal voltage. With the charging system, battery or capacitor described also what they make of it.
+         */
+        post: operations["computeCurrent"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/supply/fuses": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Fuse rating, family and place for a cable, by query
+         * @description The next standard rating above the load that the cable still carries, of a family that breaks the fault at this voltage; its place, operating times and selectivity. Refused where no rating lies between load and cable, with the size that would do.
+         *
+         *     The same calculation as POST, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
+         */
+        get: operations["rateFuseByQuery"];
+        put?: never;
+        /**
+         * Fuse rating, family and place for a cable
+         * @description The next standard rating above the load that the cable still carries, of a family that breaks the fault at this voltage; its place, operating times and selectivity. Refused where no rating lies between load and cable, with the size that would do.
+         */
+        post: operations["rateFuse"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+}
+export type webhooks = Record<string, never>;
+export interface components {
+    schemas: {
+        /** @description Either temperature and pressure, or density and speed of sound. Absent: dry air at 20 °C and 101 325 Pa. */
+        Air: {
+            /** @description Density [kg/m³] */
+            densityKgPerM3?: number;
+            /** @description Static pressure [Pa] */
+            pressurePa?: number;
+            /** @description Speed of sound [m/s] */
+            soundSpeedMPerS?: number;
+            /** @description Air temperature [°C] */
+            temperatureC?: number;
+        };
+        /** @description The box of a family for one driver Q, solved by this service. */
+        AlignmentMember: {
+            /** @description Vas over net volume [1] */
+            alpha: number;
+            /** @description Half power over free-air resonance [1] */
+            f3Ratio: number;
+            /** @description Box losses as a leak; lossless when absent [1] */
+            leakQ?: number;
+            /** @description Total Q of the driver, the source in it [1] */
+            qts: number;
+            /** @description Tuning over free-air resonance [1] */
+            tuningRatio: number;
+        };
+        /** @description An alignment. */
+        AlignmentRow: {
+            /** @description What its response aims at */
+            aim: string;
+            /**
+             * @description Id, as in a sizing
+             * @enum {string}
+             */
+            id: "closed-qtc" | "qb3" | "b4" | "c4" | "sc4" | "be4" | "sbb4" | "band-pass-4-flat" | "band-pass-4-ripple" | "band-pass-4-edges" | "as-asked" | "in-your-space";
+            /**
+             * @description Kind of enclosure
+             * @enum {string}
+             */
+            kind: "closed" | "vented" | "passive-radiator" | "band-pass-4";
+            /** @description Members over the Q of the driver */
+            members: components["schemas"]["AlignmentMember"][];
+            /** @description Name */
+            name: string;
+            /**
+             * @description Id of the source
+             * @enum {string}
+             */
+            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770";
+            /** @description For which drivers it holds */
+            validity: string;
+        };
+        /** @description Alignments of enclosures */
+        AlignmentsTable: {
+            /** @description What the table holds and how far it holds */
+            description: string;
+            /** @description In the order of the published table */
+            rows: components["schemas"]["AlignmentRow"][];
+            /** @description Where it was published; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description One amplifier’s share. */
+        AmplifierCurrents: {
+            /** @description Ordinary music, 1/8 of rated output: battery and alternator [A] */
+            averageA: number;
+            /** @description Heat at ordinary music [W] */
+            averageHeatW: number;
+            /**
+             * @description Class used
+             * @enum {string}
+             */
+            class: "A" | "AB" | "B" | "D" | "G" | "H";
+            /** @description Efficiency used [1] */
+            efficiency: number;
+            /** @description Test tone at rated output: fuse, cable, collapse [A] */
+            fullSineA: number;
+            /** @description Heat at full sine [W] */
+            fullSineHeatW: number;
+            /** @description Dense bass, 1/3 of rated output: battery, alternator, fuse heating [A] */
+            heavyA: number;
+            /** @description Input at full sine [W] */
+            inputPowerW: number;
+            /** @description Name from the request */
+            name?: string;
+            /** @description Sum of its own fuses [A] */
+            onboardFuseSumA?: number;
+            /** @description Ripple peak of the full sine without energy storage [A] */
+            peakNoStorageA: number;
+            /** @description Highest continuous output those fuses make believable [W] */
+            plausiblePowerW?: number;
+            /** @description Continuous RMS output used [W] */
+            powerW: number;
+            /** @description At silence, switched on [A] */
+            quiescentA: number;
+            /** @description RMS of that ripple [A] */
+            rippleRmsA: number;
+            /** @description Output left at system voltage if the amplifier does not regulate [W] */
+            unregulatedPowerW: number;
+        };
+        /** @description A published output of an amplifier. */
+        AmplifierLoadRating: {
+            /** @description Load it is rated into [Ω] */
+            loadOhm: number;
+            /** @description Continuous RMS output, all driven channels together [W] */
+            powerW: number;
+        };
+        /** @description An amplifier and the drivers it shall drive. */
+        AmplifierMatchRequest: {
+            amplifier: components["schemas"]["AmplifierSheet"];
+            /** @description How many of the amplifier may be used together */
+            amplifierCount?: number;
+            /** @description The cable from each output to its drivers */
+            cable?: components["schemas"]["SpeakerCableRequest"];
+            driver: components["schemas"]["MatchDriver"];
+            /** @description Drivers */
+            driverCount: number;
+            /** @description Amplifiers to compare it with */
+            otherAmplifiers?: components["schemas"]["AmplifierSheet"][];
+            /**
+             * @description `power`: closest to the drivers; `price` or `size`: least among those that fit, given for every amplifier
+             * @enum {string}
+             */
+            rankBy?: "power" | "price" | "size";
+        };
+        /** @description How the amplifier can drive the drivers, best first. */
+        AmplifierMatchResult: {
+            /** @description The way to take; absent when no allowed load of the amplifiers at hand has a published power */
+            best?: components["schemas"]["MatchOption"];
+            /** @description Cable of each output of the best way */
+            cable?: components["schemas"]["SpeakerCable"];
+            /** @description Gain setting of each output of the best way */
+            gain?: components["schemas"]["GainTarget"];
+            /** @description Every balanced way, at most 60, best first */
+            options: components["schemas"]["MatchOption"][];
+            /** @description How to join the drivers of each output of the best way */
+            wiring?: components["schemas"]["MatchWiring"];
+        };
+        /** @description One published power of an amplifier. */
+        AmplifierRating: {
+            /** @description Rated with two channels bridged */
+            bridged?: boolean;
+            /** @description Load it is rated at [Ω] */
+            loadOhm: number;
+            /** @description Continuous RMS power of one channel, or of the bridged pair [W] */
+            powerW: number;
+        };
+        /** @description What an amplifier's data sheet says. */
+        AmplifierSheet: {
+            /** @description Channels */
+            channels?: number;
+            /** @description Area it takes where it is mounted [cm²] */
+            footprintCm2?: number;
+            /** @description Lowest load of a bridged pair [Ω] */
+            minimumBridgedOhm?: number;
+            /** @description Lowest load of one channel [Ω] */
+            minimumOhm: number;
+            /** @description Name by which the answer speaks of it */
+            name?: string;
+            /** @description Price, in any one currency [1] */
+            price?: number;
+            /**
+             * @description What kind of figure each rating is; only `rms` can be matched
+             * @enum {string}
+             */
+            ratingKind?: "rms" | "peak" | "max" | "total";
+            /** @description Published powers, one a load */
+            ratings: components["schemas"]["AmplifierRating"][];
+        };
+        /** @description A default used because the request left the field out. */
+        Assumed: {
+            /** @description JSON pointer of the field in the request */
+            pointer: string;
+            /** @description The value used, in the unit of the field */
+            value: number | string | boolean;
+            /** @description Why this value */
+            why: string;
+        };
+        /** @description A ring behind the cut-out that screws can bite into. */
+        BaffleRing: {
+            /** @description Outer diameter [mm] */
+            outerDiameterMm: number;
+            /** @description Thickness [mm] */
+            thicknessMm: number;
+        };
+        /** @description A tight chamber behind the cone; one before it whose opening makes the sound. */
+        BandPass4: {
+            front: components["schemas"]["OpenChamber"];
+            /**
+             * @description Kind of the enclosure (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "band-pass-4";
+            rear: components["schemas"]["ClosedChamber"];
+        };
+        /** @description Chambers behind and before the cone, each open to the outside. */
+        BandPass6Parallel: {
+            front: components["schemas"]["OpenChamber"];
+            /**
+             * @description Kind of the enclosure (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "band-pass-6-parallel";
+            rear: components["schemas"]["OpenChamber"];
+        };
+        /** @description The rear chamber opens into the front one, that to the outside. */
+        BandPass6Series: {
+            front: components["schemas"]["OpenChamber"];
+            /**
+             * @description Kind of the enclosure (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "band-pass-6-series";
+            rear: components["schemas"]["OpenChamber"];
+        };
+        /** @description One figure of the result, explained so that it can be worked out again. SI units throughout. */
+        Basis: {
+            /** @description Plain arithmetic over the input symbols: + - * / ^ sqrt() log10() pi */
+            formula: string;
+            /** @description The values the formula was fed with */
+            inputs: components["schemas"]["BasisInput"][];
+            /** @description JSON pointer of the figure in the result */
+            quantity: string;
+            /**
+             * @description Id of the source
+             * @enum {string}
+             */
+            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770";
+            /** @description SI unit of the value */
+            unit: string;
+            /** @description What the formula gives, in `unit` */
+            value: number;
+        };
+        /** @description A symbol of a formula, its value and SI unit. */
+        BasisInput: {
+            /** @description Symbol as in the formula */
+            symbol: string;
+            /** @description Its SI unit */
+            unit: string;
+            /** @description Its value */
+            value: number;
+        };
+        /** @description Every call with its own status. */
+        BatchAnswer: {
+            /** @description In the order of the request */
+            items: components["schemas"]["BatchItem"][];
+            summary: components["schemas"]["BatchSummary"];
+        };
+        /** @description One call of a batch. */
+        BatchCall: {
+            /** @description Name of the call; comes back beside its answer */
+            id?: string;
+            /**
+             * @description Which calculation
+             * @enum {string}
+             */
+            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "wireCoils" | "matchAmplifier" | "computeCurrent" | "chooseCable" | "rateFuse";
+            /** @description Body of the call, as the operation takes it */
+            request: {
+                [key: string]: unknown;
+            };
+        };
+        /** @description What one call of a batch gave: an answer or a problem. */
+        BatchItem: {
+            /** @description Body of the answer, as the operation gives it */
+            answer?: {
+                [key: string]: unknown;
+            };
+            /** @description Name of the call */
+            id?: string;
+            /** @description Place of the call in the request, from 0 */
+            index: number;
+            problem?: components["schemas"]["Problem"];
+            /** @description HTTP status the call alone would have had */
+            status: number;
+        };
+        /** @description Many calls in one; none depends on another. */
+        BatchRequest: {
+            /** @description The calls, answered in this order */
+            calls: components["schemas"]["BatchCall"][];
+        };
+        /** @description How the calls went; the last line of a stream. */
+        BatchSummary: {
+            /** @description Calls with an answer */
+            answered: number;
+            /** @description Calls in the request */
+            calls: number;
+            /** @description First call that was run */
+            fromIndex: number;
+            /** @description Calls with a problem */
+            refused: number;
+        };
+        /** @description The battery that plays with the engine off. */
+        BatteryRequest: {
+            /** @description Capacity of the bank at the rated hours [A·h] */
+            capacityAh: number;
+            /**
+             * @description Kind of battery
+             * @enum {string}
+             */
+            chemistry?: "flooded" | "agm" | "gel" | "lithium";
+            /** @description Cold cranking current at −18 °C [A] */
+            coldCrankingA?: number;
+            /** @description What the parked car draws beside the amplifiers [A] */
+            parkedLoadA?: number;
+            /** @description Peukert exponent [1] */
+            peukertExponent?: number;
+            /** @description Hours the capacity is printed for [h] */
+            ratedHours?: number;
+            /** @description Reserve capacity: minutes at 25 A to 10.5 V; gives the exponent [min] */
+            reserveMinutes?: number;
+            /** @description Internal resistance of the bank [Ω] */
+            resistanceOhm?: number;
+            /** @description Share of the time to empty that may be used [1] */
+            usableFraction?: number;
+        };
+        /** @description The battery as a source of fault current. */
+        BatterySource: {
+            /** @description Cold cranking current, from which the resistance follows [A] */
+            coldCrankingA?: number;
+            /** @description Open-circuit voltage of the battery [V] */
+            openCircuitV?: number;
+            /** @description Internal resistance of the battery [Ω] */
+            resistanceOhm?: number;
+        };
+        /** @description The board a box is made of; what is left out comes from the table. */
+        Board: {
+            /** @description Modulus in bending across the face grain [GPa] */
+            acrossModulusGpa?: number;
+            /** @description Density [kg/m³] */
+            densityKgPerM3?: number;
+            /** @description Modulus in bending, along the face grain [GPa] */
+            elasticModulusGpa?: number;
+            /**
+             * @description Board
+             * @enum {string}
+             */
+            material?: "mdf" | "birch-plywood" | "poplar-plywood" | "particleboard";
+            /** @description Poisson ratio, strain along to stress across [1] */
+            poisson?: number;
+            /** @description Shear modulus in the plane of the board [GPa] */
+            shearModulusGpa?: number;
+        };
+        /** @description All sheets of one board, and how good the plan is. */
+        BoardSummary: {
+            /** @description Sheets used above the least number [%] */
+            aboveLeastPercent: number;
+            /** @description The bound by area alone, before it is rounded up to whole sheets [1] */
+            areaBoundSheets: number;
+            /** @description No plan can use fewer sheets */
+            leastSheetCount: number;
+            /** @description Material */
+            material?: string;
+            /** @description Area of the panels [m²] */
+            panelAreaM2: number;
+            /** @description Panels */
+            panelCount: number;
+            /**
+             * @description What proves the least number
+             * @enum {string}
+             */
+            provedBy: "area" | "large-pieces" | "densest-sheet";
+            /** @description Area of the sheets used [m²] */
+            sheetAreaM2: number;
+            /** @description Sheets used */
+            sheetCount: number;
+            /** @description Thickness [mm] */
+            thicknessMm: number;
+            /** @description What stands between the plan and the bound */
+            why: string;
+        };
+        /** @description A unit vector in the axes of the box. */
+        BoxDirection: {
+            /** @description Share to the right [1] */
+            x: number;
+            /** @description Share to the rear [1] */
+            y: number;
+            /** @description Share upwards [1] */
+            z: number;
+        };
+        /** @description Equal drivers to be set into the box; one when `count` is absent. */
+        BoxDriver: {
+            /** @description Centre of each driver; arranged evenly when absent */
+            centres?: components["schemas"]["PlaceOnPanel"][];
+            /** @description Drivers of this kind */
+            count?: number;
+            /** @description Hole [mm] */
+            cutOutDiameterMm?: number;
+            /** @description Air one driver takes from the box; negative adds air [l] */
+            displacementL?: number;
+            /**
+             * @description Face that carries the driver; the front when absent
+             * @enum {string}
+             */
+            face?: "front" | "back" | "top" | "bottom" | "left" | "right" | "divider";
+            /** @description Outer diameter [mm] */
+            flangeDiameterMm?: number;
+            /** @description Name on the drawing */
+            label?: string;
+            /** @description Diameter of the motor [mm] */
+            magnetDiameterMm?: number;
+            /** @description Height of the motor [mm] */
+            magnetHeightMm?: number;
+            /** @description Mass of one driver [kg] */
+            massKg?: number;
+            /**
+             * @description `reversed` puts the magnet outside
+             * @enum {string}
+             */
+            mount?: "front" | "reversed";
+            /** @description Outer face of the baffle to the rear of the motor [mm] */
+            mountingDepthMm?: number;
+            /** @description Rebate that lets the flange in [mm] */
+            rebateDepthMm?: number;
+            ring?: components["schemas"]["BaffleRing"];
+            /** @description Circle of the fixing screws [mm] */
+            screwCircleDiameterMm?: number;
+            /** @description Fixing screws */
+            screwCount?: number;
+            /** @description Cone area [cm²] */
+            sdCm2?: number;
+            /** @description Hole through the pole piece [mm] */
+            ventDiameterMm?: number;
+            /** @description Diameter of the voice coil [mm] */
+            voiceCoilDiameterMm?: number;
+            /** @description Excursion one way [mm] */
+            xmaxMm?: number;
+        };
+        /** @description The drivers as the alignments see them. */
+        BoxedDrivers: {
+            /** @description Drivers */
+            count: number;
+            /** @description Efficiency bandwidth product fs/Qes [Hz] */
+            ebpHz: number;
+            /** @description Free-air resonance [Hz] */
+            fsHz: number;
+            /** @description Total Q of one driver [1] */
+            qts: number;
+            /** @description The same with the resistance of source and cable, which the alignments go by [1] */
+            qtsWithSource: number;
+            /** @description Vas of all drivers [L] */
+            vasL: number;
+        };
+        /** @description Things in the box beside drivers and ports. */
+        BoxFittings: {
+            amplifier?: components["schemas"]["InsideAmplifier"];
+            cleats?: components["schemas"]["Cleats"];
+            lining?: components["schemas"]["Lining"];
+            terminal?: components["schemas"]["TerminalCup"];
+        };
+        /** @description The smallest block round the air inside. */
+        BoxInnerSize: {
+            /** @description Depth [mm] */
+            depthMm: number;
+            /** @description Height [mm] */
+            heightMm: number;
+            /** @description Width [mm] */
+            widthMm: number;
+        };
+        /** @description The box, ready to be sawn. */
+        BoxLayoutResult: {
+            /** @description Blanks of all parts, cut-outs not taken off [m²] */
+            boardAreaM2: number;
+            /** @description Boards alone, cut-outs taken off [kg] */
+            boardMassKg: number;
+            /** @description Of boards and drivers */
+            centreOfGravity: components["schemas"]["BoxPoint"];
+            /** @description Chambers of a band-pass box */
+            chambers?: components["schemas"]["Chamber"][];
+            /** @description Distances that were checked */
+            clearances: components["schemas"]["Clearance"][];
+            inner: components["schemas"]["BoxInnerSize"];
+            /** @description Boards, and drivers and amplifier of given mass [kg] */
+            massKg: number;
+            outer: components["schemas"]["BoxOuterSize"];
+            /** @description Parts; equal ones in one row */
+            panels: components["schemas"]["Panel"][];
+            /**
+             * @description Shape
+             * @enum {string}
+             */
+            shape: "rectangular" | "wedge" | "prism";
+            volume: components["schemas"]["VolumeBalance"];
+        };
+        /** @description The space the box may take. */
+        BoxLimits: {
+            /** @description Deepest, at the floor [mm] */
+            depthMm?: number;
+            /** @description Highest [mm] */
+            heightMm?: number;
+            /** @description Widest [mm] */
+            widthMm?: number;
+        };
+        /** @description Outer size of the box. */
+        BoxOuterSize: {
+            /** @description Depth, of a wedge at its floor [mm] */
+            depthMm: number;
+            /** @description Height [mm] */
+            heightMm: number;
+            /** @description Lean of the sloped face of a wedge from the vertical [°] */
+            slopeDeg?: number;
+            /** @description Depth of a wedge at its lid [mm] */
+            topDepthMm?: number;
+            /** @description Width [mm] */
+            widthMm: number;
+        };
+        /** @description Outer sizes that are fixed; the others are solved for `netVolumeL`. */
+        BoxOuterWish: {
+            /** @description Depth, of a wedge at its floor [mm] */
+            depthMm?: number;
+            /** @description Height [mm] */
+            heightMm?: number;
+            /** @description Depth of a wedge at its lid [mm] */
+            topDepthMm?: number;
+            /** @description Width [mm] */
+            widthMm?: number;
+        };
+        /** @description A point in the box: x from left to right and z upwards seen from the front, y from front to rear, from the outer bottom front left corner. */
+        BoxPoint: {
+            /** @description From the left [mm] */
+            xMm: number;
+            /** @description From the front [mm] */
+            yMm: number;
+            /** @description From the floor [mm] */
+            zMm: number;
+        };
+        /** @description A port as it is to be built. */
+        BoxPort: components["schemas"]["RoundPort"] | components["schemas"]["SlotPort"];
+        /** @description A box by its outer sizes, or by the net volume it shall hold. */
+        BoxRequest: {
+            board?: components["schemas"]["Board"];
+            displacement?: components["schemas"]["GivenDisplacement"];
+            /** @description Drivers */
+            drivers?: components["schemas"]["BoxDriver"][];
+            fittings?: components["schemas"]["BoxFittings"];
+            /** @description Boards of the front */
+            frontLayers?: number;
+            joints?: components["schemas"]["Joints"];
+            limits?: components["schemas"]["BoxLimits"];
+            /** @description Air wanted inside, everything taken off [l] */
+            netVolumeL?: number;
+            outer?: components["schemas"]["BoxOuterWish"];
+            port?: components["schemas"]["BoxPort"];
+            prism?: components["schemas"]["Prism"];
+            /** @description Front set back behind the edges round it [mm] */
+            recessMm?: number;
+            /** @description Step the saw is set by [mm] */
+            sawStepMm?: number;
+            /**
+             * @description Shape; rectangular when absent
+             * @enum {string}
+             */
+            shape?: "rectangular" | "wedge" | "prism";
+            /** @description Lean of that face from the vertical [°] */
+            slopeDeg?: number;
+            /**
+             * @description Of a wedge
+             * @enum {string}
+             */
+            slopedFace?: "front" | "back";
+            /**
+             * @description Which way the box grows: in balanced proportions, or low, shallow or narrow first
+             * @enum {string}
+             */
+            strategy?: "balanced" | "lowest" | "shallowest" | "narrowest";
+            /** @description Board of all panels, as measured [mm] */
+            thicknessMm: number;
+        };
+        /** @description The car around the seat: volume or length for the pressure-vessel model, or a measured curve, which takes its place. */
+        Cabin: {
+            /** @description Q of the corner below which the level rises [1] */
+            cornerQ?: number;
+            /** @description Corner below which leaks stop the rise [Hz] */
+            leakCornerHz?: number;
+            /** @description Q of that corner [1] */
+            leakQ?: number;
+            /** @description Longest inner dimension of the cabin [m] */
+            lengthM?: number;
+            measured?: components["schemas"]["MeasuredTransfer"];
+            /** @description Air volume of the cabin, boot included if open to it [L] */
+            volumeL?: number;
+        };
+        /** @description How the level at the seat was reached. */
+        CabinModel: {
+            /** @description Below it the cabin acts as a pressure vessel [Hz] */
+            cornerHz?: number;
+            /** @description Corner below which leaks stop the rise [Hz] */
+            leakCornerHz?: number;
+            /** @description Lowest standing wave of the cabin; the model leaves it out [Hz] */
+            lowestModeHz?: number;
+            /**
+             * @description `pressure-vessel`: modelled. `measured`: the curve given
+             * @enum {string}
+             */
+            model: "pressure-vessel" | "measured";
+            /** @description Real cars lie within ± this of the curve; 0 for a measured one [dB] */
+            uncertaintyDb: number;
+        };
+        /** @description One size and the limits it fails. */
+        CableCandidate: {
+            /** @description Current it may carry for good here; absent outside the table [A] */
+            ampacityA?: number;
+            /** @description Conducting section [mm²] */
+            areaMm2: number;
+            /** @description Current; absent where the load collapses [A] */
+            currentA?: number;
+            /** @description Size with its series */
+            designation: string;
+            /** @description Diameter of the solid conductor of this section [mm] */
+            diameterMm: number;
+            /** @description The same of nominal voltage [%] */
+            dropPercent?: number;
+            /** @description Drop on conductors and contacts [V] */
+            dropV?: number;
+            /** @description Source less this drop [V] */
+            endVoltageV?: number;
+            /** @description Every limit it fails; none means it fits */
+            fails: ("drop" | "ampacity" | "fuse" | "short-circuit" | "terminal")[];
+            /** @description Short-circuit current at the far end [A] */
+            faultA?: number;
+            /** @description Largest fuse by the policy [A] */
+            highestFuseA?: number;
+            /** @description Conductors out and back, and contactOhm [Ω] */
+            loopOhm: number;
+            /** @description Resistance at the temperature of the drop [Ω/m] */
+            ohmPerM: number;
+        };
+        /** @description The load the cable was chosen for. */
+        CableLoad: {
+            /** @description Current of fuse and ampacity [A] */
+            currentA: number;
+            /** @description Power drawn [W] */
+            powerW: number;
+        };
+        /** @description A feeder that wants a cable and a fuse. Lengths are conductor lengths. */
+        CableRequest: {
+            /** @description Hottest surroundings along the run [°C] */
+            ambientC?: number;
+            /** @description Current-carrying power conductors in the same loom, this one included */
+            bundledConductors?: number;
+            /** @description Limits to hold the sizes to; all when left out */
+            checks?: ("drop" | "ampacity" | "fuse" | "short-circuit" | "terminal")[];
+            /**
+             * @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium
+             * @enum {string}
+             */
+            conductor?: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+            /** @description Conductor temperature the drop is judged at [°C] */
+            conductorTemperatureC?: number;
+            /** @description Contact resistance that counts into the drop, once in the loop [Ω] */
+            contactOhm?: number;
+            /** @description Test tones or sustained notes: the fuse is held to the full sine for good */
+            continuousTone?: boolean;
+            /** @description Current at full sine; or loadPowerW [A] */
+            currentA?: number;
+            /** @description Largest drop on the conductors, of nominal voltage [%] */
+            dropLimitPercent?: number;
+            /** @description The same in volts [V] */
+            dropLimitV?: number;
+            /** @description Voltage at which the amplifier’s converter stops [V] */
+            dropOutV?: number;
+            /** @description Fuse that is already there [A] */
+            fuseA?: number;
+            /** @description Surroundings of the fuse [°C] */
+            fuseAmbientC?: number;
+            /** @description Fuse families allowed */
+            fuseTypes?: ("F" | "C" | "E" | "SF30" | "SF51" | "SB")[];
+            /** @description Power the next amplifier will draw: what to lay now [W] */
+            futureLoadPowerW?: number;
+            /**
+             * @description Series of the size; AWG, SAE and mm² are different sizes
+             * @enum {string}
+             */
+            gaugeSystem?: "awg" | "sae" | "mm2";
+            /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
+            heavyCurrentA?: number;
+            /** @description Temperature class printed on the insulation [°C] */
+            insulationC?: number;
+            /** @description One lug; four of them lie in the loop beside the drop [Ω] */
+            jointOhm?: number;
+            /**
+             * @description `constant-current`: the current at nominal voltage; `constant-power`: exact, the current rises as the voltage falls
+             * @enum {string}
+             */
+            loadModel?: "constant-current" | "constant-power";
+            /** @description Power drawn at full sine (not put out); or currentA [W] */
+            loadPowerW?: number;
+            /** @description Continuous load over fuse rating [1] */
+            loadRatio?: number;
+            /** @description External fuse the amplifier’s maker states [A] */
+            makerFuseA?: number;
+            /**
+             * @description Where a metric copper size takes its resistance from
+             * @enum {string}
+             */
+            metricResistance?: "iec-60228-class-5" | "iso-6722-1" | "nominal-area";
+            /** @description Fuses on the amplifier */
+            onboardFusesA?: number[];
+            /**
+             * @description `strict`: rating at most the ampacity; `cfr-150`: at most 150 % of the table value under 50 V
+             * @enum {string}
+             */
+            policy?: "strict" | "cfr-150";
+            /** @description Conductor length of the positive run [m] */
+            positiveLengthM: number;
+            /** @description Resistivity at 20 °C in place of the metal’s; metric sizes then use their nominal area [Ω·m] */
+            resistivityOhmM?: number;
+            return: components["schemas"]["ReturnPath"];
+            shortCircuit?: components["schemas"]["ShortCircuitRequest"];
+            /** @description Sizes to choose from */
+            sizes?: string[];
+            source?: components["schemas"]["BatterySource"];
+            /** @description Voltage at the start of the run, when not the nominal one [V] */
+            sourceVoltageV?: number;
+            /** @description Spaces the run passes; the hottest gives the ambient when ambientC is left out */
+            spaces?: ("engine-bay" | "cabin" | "boot")[];
+            /** @description Resistance of the stranded over the solid conductor [1] */
+            strandingFactor?: number;
+            /** @description Nominal system voltage, 12, 24 or 48; currents are given at this voltage [V] */
+            systemVoltageV: number;
+            /** @description Temperature coefficient at 20 °C in place of the metal’s [1/K] */
+            temperatureCoefficientPerK?: number;
+            /** @description Largest conductor the amplifier’s terminal takes [mm²] */
+            terminalAreaMm2?: number;
+        };
+        /** @description Cable, fuse, and every candidate with the limits it fails. */
+        CableResult: {
+            /** @description Left at the amplifier with fuse, joints and return; absent after collapse [V] */
+            amplifierVoltageV?: number;
+            /** @description Absent when no size fits */
+            cable?: components["schemas"]["ChosenCable"];
+            /** @description Every size, ascending */
+            candidates: components["schemas"]["CableCandidate"][];
+            /** @description Power at which the supply collapses over the power drawn [1] */
+            collapseMargin?: number;
+            /** @description Absent when no family reaches the current */
+            fuse?: components["schemas"]["ChosenFuse"];
+            ground: components["schemas"]["GroundAdvice"];
+            load: components["schemas"]["CableLoad"];
+            /** @description Least section that keeps the drop [mm²] */
+            minimumAreaMm2?: number;
+            parallel?: components["schemas"]["ParallelRuns"];
+            shortCircuit?: components["schemas"]["ShortCircuitAnswer"];
+            upsized?: components["schemas"]["UpsizedCable"];
+        };
+        /** @description What the acoustic network gives for the candidate: coil inductance, source resistance and all stated losses in it. */
+        CandidateResponse: {
+            /** @description Half power; of a band-pass re its peak, else re the plateau [Hz] */
+            f3Hz?: number;
+            /** @description Upper half-power frequency of a band-pass [Hz] */
+            f3UpperHz?: number;
+            /** @description A tenth of the power [Hz] */
+            f10Hz?: number;
+            /** @description Group delay at f3 [ms] */
+            groupDelayAtF3Ms?: number;
+            /** @description Levels at standard bass frequencies */
+            levels: components["schemas"]["ComparedLevel"][];
+            /** @description Highest level re the plateau [dB] */
+            peakDb: number;
+            /** @description Highest less lowest turning point above half power [dB] */
+            rippleDb: number;
+        };
+        /** @description What the capacitor does. */
+        CapacitorEffect: {
+            /** @description Ripple above this frequency is smoothed [Hz] */
+            cornerHz?: number;
+            /** @description Step over its own resistance at full sine [V] */
+            esrStepV?: number;
+            /** @description Time it alone carries the full sine [ms] */
+            holdUpMs: number;
+            /** @description Time to 99 % [s] */
+            precharge99S?: number;
+            /** @description Power in the resistor at the start [W] */
+            prechargePeakW?: number;
+            /** @description Time constant of the first charge [s] */
+            prechargeTimeConstantS?: number;
+            /** @description Energy stored [J] */
+            storedJ: number;
+            /** @description Energy between the two voltages [J] */
+            usableJ: number;
+        };
+        /** @description A stiffening capacitor at the amplifiers. */
+        CapacitorRequest: {
+            /** @description Capacitance [F] */
+            capacitanceF: number;
+            /** @description Series resistance of the capacitor [Ω] */
+            esrOhm?: number;
+            /** @description Voltage it is charged to [V] */
+            fromV?: number;
+            /** @description Resistor it is charged through at first [Ω] */
+            prechargeOhm?: number;
+            /** @description Resistance between source and capacitor [Ω] */
+            sourceOhm?: number;
+            /** @description Voltage it may fall to [V] */
+            toV?: number;
+        };
+        /** @description A doubt or danger, said beside the result. */
+        Caution: {
+            /** @description JSON pointer into the request */
+            at?: string;
+            /**
+             * @description Code of the caution; /v1/cautions documents each
+             * @enum {string}
+             */
+            code: "cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "panel-in-band" | "thick-plate" | "heavy-box" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "target-off" | "hearing-exposure" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "high-voltage-orange" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "two-people-lift";
+            /** @description The figures that triggered it; each name ends in its unit */
+            figures?: {
+                [key: string]: number;
+            };
+            /**
+             * @description `note`: know this. `care`: change or watch it. `stop`: do not build or switch this on.
+             * @enum {string}
+             */
+            level: "note" | "care" | "stop";
+            /** @description What is the matter, with its figures */
+            message: string;
+        };
+        /** @description Every kind of caution. */
+        CautionCatalogue: {
+            /** @description By code */
+            cautions: components["schemas"]["CautionKind"][];
+        };
+        /** @description One kind of caution. */
+        CautionKind: {
+            /** @description Where its threshold comes from */
+            basis: string;
+            /** @description Stable code, as in the caution */
+            code: string;
+            /** @description `note`: know this. `care`: change or watch it. `stop`: do not build or switch this on. */
+            level: string;
+            /** @description What it means and what to do */
+            meaning: string;
+        };
+        /** @description One chamber of a box with an inner divider. */
+        Chamber: {
+            /** @description Taken by what stands in it [l] */
+            displacedL: number;
+            /** @description Empty [l] */
+            grossL: number;
+            /**
+             * @description Which
+             * @enum {string}
+             */
+            name: "rear" | "front";
+            /** @description Air that acts as the spring [l] */
+            netL: number;
+        };
+        /** @description Charging balance; a negative surplus comes out of the battery. */
+        ChargingBalance: {
+            /** @description What the vehicle draws [A] */
+            baseLoadA: number;
+            /** @description Output when driving, hot [A] */
+            cruiseAvailableA: number;
+            /** @description Surplus when driving, ordinary music [A] */
+            cruiseAverageSurplusA: number;
+            /** @description Surplus when driving, dense bass [A] */
+            cruiseHeavySurplusA: number;
+            /** @description Output at idle, hot [A] */
+            idleAvailableA: number;
+            /** @description Surplus at idle, ordinary music [A] */
+            idleAverageSurplusA: number;
+            /** @description Surplus at idle, dense bass [A] */
+            idleHeavySurplusA: number;
+        };
+        /** @description What charges the vehicle while it runs. */
+        ChargingRequest: {
+            /** @description What the vehicle itself draws while it runs [A] */
+            baseLoadA?: number;
+            /** @description Output hot over output cold [1] */
+            hotFactor?: number;
+            /** @description Output at idle from the rating line, cold [A] */
+            idleA?: number;
+            /** @description Output at idle over rated output [1] */
+            idleFraction?: number;
+            /**
+             * @description Alternator, or the DC-DC converter of an electric, hybrid or 48 V car
+             * @enum {string}
+             */
+            kind: "alternator" | "converter";
+            /** @description Rated output current at system voltage [A] */
+            ratedA: number;
+        };
+        /** @description Result with its cautions, assumed defaults and sources. */
+        CheckPanelVibrationAnswer: {
+            /** @description Every default that was used */
+            assumed: components["schemas"]["Assumed"][];
+            /** @description With `?basis=true`: how each figure was reached */
+            basis?: components["schemas"]["Basis"][];
+            /** @description Doubts and dangers, the gravest first */
+            cautions: components["schemas"]["Caution"][];
+            result: components["schemas"]["PanelVibrationResult"];
+            /** @description What the figures rest on; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description Result with its cautions, assumed defaults and sources. */
+        ChooseCableAnswer: {
+            /** @description Every default that was used */
+            assumed: components["schemas"]["Assumed"][];
+            /** @description With `?basis=true`: how each figure was reached */
+            basis?: components["schemas"]["Basis"][];
+            /** @description Doubts and dangers, the gravest first */
+            cautions: components["schemas"]["Caution"][];
+            result: components["schemas"]["CableResult"];
+            /** @description What the figures rest on; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description The smallest size that passes every limit. */
+        ChosenCable: {
+            /** @description Current it may carry for good here; absent outside the table [A] */
+            ampacityA?: number;
+            /** @description Conducting section [mm²] */
+            areaMm2: number;
+            /** @description Conductor at a sustained full sine, estimated [°C] */
+            conductorC: number;
+            /** @description Current; absent where the load collapses [A] */
+            currentA?: number;
+            /** @description Size with its series */
+            designation: string;
+            /** @description Diameter of the solid conductor of this section [mm] */
+            diameterMm: number;
+            /** @description The same of nominal voltage [%] */
+            dropPercent?: number;
+            /** @description Drop on conductors and contacts [V] */
+            dropV?: number;
+            /** @description Source less this drop [V] */
+            endVoltageV?: number;
+            /** @description Short-circuit current at the far end [A] */
+            faultA?: number;
+            /**
+             * @description The limit that kept the smaller sizes out
+             * @enum {string}
+             */
+            governedBy: "drop" | "ampacity" | "fuse" | "short-circuit" | "terminal" | "smallest-size";
+            /** @description Largest fuse by the policy [A] */
+            highestFuseA?: number;
+            /** @description The same of nominal voltage [%] */
+            hotTotalDropPercent: number;
+            /** @description Cable, fuse, joints and return at that temperature [V] */
+            hotTotalDropV: number;
+            /** @description Conductors out and back, and contactOhm [Ω] */
+            loopOhm: number;
+            /** @description Heat along the run at full sine [W] */
+            lossW: number;
+            /** @description Resistance at the temperature of the drop [Ω/m] */
+            ohmPerM: number;
+        };
+        /** @description A fuse-link of a standard family. */
+        ChosenFuse: {
+            /** @description Breaking capacity [A] */
+            breakingA: number;
+            /** @description What it looks like */
+            form: string;
+            placement: components["schemas"]["FusePlacement"];
+            /** @description Rated current [A] */
+            ratingA: number;
+            /** @description Standard of the family */
+            standard: string;
+            /**
+             * @description Family
+             * @enum {string}
+             */
+            type: "F" | "C" | "E" | "SF30" | "SF51" | "SB";
+            /** @description Rated voltage to ask for, at least the system’s class [V] */
+            voltageV: number;
+        };
+        /** @description A distance that was checked. */
+        Clearance: {
+            /** @description What there is; negative when they overlap [mm] */
+            availableMm: number;
+            /** @description What to what */
+            between: string;
+            /** @description What there should be [mm] */
+            neededMm: number;
+            /** @description Whether there is enough */
+            passes: boolean;
+            /** @description The rule */
+            why: string;
+        };
+        /** @description Square rod glued along inner edges. */
+        Cleats: {
+            /** @description Length of all rods together [mm] */
+            lengthMm: number;
+            /** @description Side of the rod [mm] */
+            sideMm: number;
+        };
+        /** @description One tight chamber behind the cone. */
+        ClosedBox: {
+            /**
+             * @description Kind of the enclosure (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "closed";
+            rear: components["schemas"]["ClosedChamber"];
+        };
+        /** @description A chamber without opening. */
+        ClosedChamber: {
+            /** @description Q of the absorption at the frequency of the chamber; absent: none [1] */
+            absorptionQ?: number;
+            /** @description Q of the leak to the outside at the frequency of the chamber; absent: tight [1] */
+            leakQ?: number;
+            /** @description Acoustic volume for all drivers together [L] */
+            netVolumeL: number;
+        };
+        /** @description A balanced network made the usual way: the coils of each driver first, then the drivers. */
+        CoilArrangement: {
+            /** @description Whether the output may drive this load; absent when no minimum was given */
+            allowed?: boolean;
+            /**
+             * @description How the coils of each driver are joined
+             * @enum {string}
+             */
+            coilsInDriver: "single" | "series" | "parallel" | "series-parallel";
+            /** @description Drivers in series in each string */
+            driversInSeries: number;
+            /** @description The same in words */
+            join: string;
+            /** @description Load the amplifier sees [Ω] */
+            ohm: number;
+            /** @description Strings in parallel */
+            parallelStrings: number;
+            /** @description Load over the impedance of one coil, as a fraction in lowest terms */
+            ratio: string;
+        };
+        /** @description The coil at the given drive, for a programme of equal power in every octave: an estimate. */
+        CoilHeating: {
+            /** @description Mean heat in one coil once warm [W] */
+            coilHeatW: number;
+            /** @description Level lost in the mass-controlled band, once warm [dB] */
+            compressionDb: number;
+            /** @description What the coil stands [°C] */
+            maximumCoilC: number;
+            /** @description Temperature at which it settles; at most 1000 [°C] */
+            steadyCoilC: number;
+            /** @description DC resistance of the drivers as they are joined, once warm [Ω] */
+            steadyReOhm: number;
+            /** @description With a time constant: the way there */
+            warming?: components["schemas"]["WarmingMoment"][];
+        };
+        /** @description The way of the heat: coil to magnet, magnet to air. Without `coilKPerW` a rise of 180 K at the rated power of the driver is assumed. */
+        CoilHeatingRequest: {
+            /** @description Temperature around the driver [°C] */
+            ambientC?: number;
+            /** @description Thermal resistance from one coil to its magnet [K/W] */
+            coilKPerW?: number;
+            /** @description Time constant of the coil; with it the warming over time is given [s] */
+            coilTimeConstantS?: number;
+            /** @description Thermal resistance from the magnet to the air; 0 when absent [K/W] */
+            magnetKPerW?: number;
+            /** @description Time constant of the magnet [s] */
+            magnetTimeConstantS?: number;
+            /** @description What the coil stands [°C] */
+            maximumCoilC?: number;
+            /**
+             * @description What the coil is wound of
+             * @enum {string}
+             */
+            metal?: "copper" | "aluminium";
+        };
+        /** @description Terminals that are joined together. */
+        CoilJoint: {
+            /** @description `amplifier +`, `amplifier -`, or a joint between coils */
+            name: string;
+            /** @description The terminals that meet here */
+            terminals: string[];
+        };
+        /** @description One load, with the best network that presents it. */
+        CoilLoad: {
+            /** @description Whether the output may drive this load; absent when no minimum was given */
+            allowed?: boolean;
+            /** @description Whether every coil takes the same power */
+            balanced: boolean;
+            /** @description Power in each coil of a balanced network [W] */
+            coilPowerW?: number;
+            /** @description Power in the hottest coil of an unbalanced network [W] */
+            hottestCoilPowerW?: number;
+            /** @description How the coils are joined */
+            join: string;
+            /** @description Load the amplifier sees [Ω] */
+            ohm: number;
+            /** @description Load over the impedance of one coil, as a fraction in lowest terms; absent for unlike coils */
+            ratio?: string;
+            /** @description Share of the power in each coil, driver by driver; absent when all are equal */
+            shares?: number[];
+        };
+        /** @description The load to wire, terminal by terminal. */
+        CoilWiringChosen: {
+            /** @description How the coils are joined */
+            join: string;
+            /** @description Every joint, the two of the amplifier first */
+            joints: components["schemas"]["CoilJoint"][];
+            /** @description Load the amplifier sees [Ω] */
+            ohm: number;
+            /** @description The work in its order, ending with the checks */
+            steps: string[];
+            /** @description Why this load */
+            why: string;
+        };
+        /** @description The coils of one or more drivers, to be joined to one load. */
+        CoilWiringRequest: {
+            /** @description The cable from the amplifier to the coils; needs totalPowerW */
+            cable?: components["schemas"]["SpeakerCableRequest"];
+            /** @description Lowest load of ONE channel of a pair that is to be bridged; the bridged pair needs twice that [Ω] */
+            channelMinimumOhm?: number;
+            /** @description Rated impedance of one coil, when all coils are alike [Ω] */
+            coilOhm?: number;
+            /** @description Rated impedance of every coil when they differ, driver by driver; unlike coils: at most 6 */
+            coilsOhm?: number[];
+            /** @description Voice coils of each driver */
+            coilsPerDriver: number;
+            /** @description Drivers */
+            driverCount: number;
+            /** @description Lowest load the output may drive, as the data sheet states it for the way it is used [Ω] */
+            minimumOhm?: number;
+            /** @description Load wished for [Ω] */
+            targetOhm?: number;
+            /** @description Power into the whole load [W] */
+            totalPowerW?: number;
+        };
+        /** @description The loads the coils can present, and the wiring of one. */
+        CoilWiringResult: {
+            /** @description The usual ways of joining like coils, by load. Ascending */
+            arrangements?: components["schemas"]["CoilArrangement"][];
+            /** @description Speaker cable for the chosen load; absent when no size passes */
+            cable?: components["schemas"]["SpeakerCable"];
+            /** @description Every size considered, thin to thick, each with the limit it breaks */
+            cableCandidates?: components["schemas"]["SpeakerCableCandidate"][];
+            /** @description The load to wire; absent when none is allowed */
+            chosen?: components["schemas"]["CoilWiringChosen"];
+            /** @description Coils in all */
+            coilCount: number;
+            /** @description Power in each coil of any balanced network of like coils [W] */
+            coilPowerW?: number;
+            /** @description Different loads among the networks considered */
+            distinctLoadCount: number;
+            /** @description Power in each driver of any balanced network of like coils [W] */
+            driverPowerW?: number;
+            /** @description Every balanced load; up to 6 coils every series-parallel load, at most the 64 most even. Ascending */
+            loads: components["schemas"]["CoilLoad"][];
+            /** @description Lowest balanced load not below the limit; absent when there is none [Ω] */
+            lowestAllowedOhm?: number;
+            /** @description The limit that was applied; twice the channel minimum for a bridged pair [Ω] */
+            lowestLoadOhm?: number;
+            /** @description Balanced load nearest to the target in ratio, allowed or not; of two equally near the lower [Ω] */
+            nearestOhm?: number;
+            /** @description Series-parallel networks that use every coil once; absent above 6 coils */
+            networkCount?: number;
+        };
+        /** @description Level at one frequency, for comparing boxes. */
+        ComparedLevel: {
+            /** @description Frequency [Hz] */
+            frequencyHz: number;
+            /** @description Level re the plateau of the bare drivers in half space [dB] */
+            relativeDb: number;
+        };
+        /** @description The full small-signal set in the wanted coil connection. */
+        CompletedDriver: {
+            /** @description Force factor [T·m] */
+            blTm: number;
+            /** @description Compliance of the suspension [mm/N] */
+            cmsMmPerN: number;
+            /** @description Free-air resonance [Hz] */
+            fsHz: number;
+            /** @description Coil inductance [mH] */
+            leMh?: number;
+            /** @description Resistance across the inductance [Ω] */
+            leParallelOhm?: number;
+            /** @description Moving mass with its air load [g] */
+            mmsG: number;
+            /** @description Continuous power rating [W] */
+            powerW?: number;
+            /** @description Electrical Q [1] */
+            qes: number;
+            /** @description Mechanical Q [1] */
+            qms: number;
+            /** @description Total Q [1] */
+            qts: number;
+            /** @description Direct-current resistance of the coil [Ω] */
+            reOhm: number;
+            /** @description Mechanical resistance [kg/s] */
+            rmsKgPerS: number;
+            /** @description Effective area of the cone [cm²] */
+            sdCm2: number;
+            /** @description Air volume as compliant as the suspension [L] */
+            vasL: number;
+            /** @description Linear excursion, one way, peak [mm] */
+            xmaxMm?: number;
+        };
+        /** @description Result with its cautions, assumed defaults and sources. */
+        CompleteDriverParametersAnswer: {
+            /** @description Every default that was used */
+            assumed: components["schemas"]["Assumed"][];
+            /** @description With `?basis=true`: how each figure was reached */
+            basis?: components["schemas"]["Basis"][];
+            /** @description Doubts and dangers, the gravest first */
+            cautions: components["schemas"]["Caution"][];
+            result: components["schemas"]["DriverParametersResult"];
+            /** @description What the figures rest on; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description Result with its cautions, assumed defaults and sources. */
+        ComputeCurrentAnswer: {
+            /** @description Every default that was used */
+            assumed: components["schemas"]["Assumed"][];
+            /** @description With `?basis=true`: how each figure was reached */
+            basis?: components["schemas"]["Basis"][];
+            /** @description Doubts and dangers, the gravest first */
+            cautions: components["schemas"]["Caution"][];
+            result: components["schemas"]["SupplyCurrentResult"];
+            /** @description What the figures rest on; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description Result with its cautions, assumed defaults and sources. */
+        ComputeResponseAnswer: {
+            /** @description Every default that was used */
+            assumed: components["schemas"]["Assumed"][];
+            /** @description With `?basis=true`: how each figure was reached */
+            basis?: components["schemas"]["Basis"][];
+            /** @description Doubts and dangers, the gravest first */
+            cautions: components["schemas"]["Caution"][];
+            result: components["schemas"]["EnclosureResponse"];
+            /** @description What the figures rest on; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description Result with its cautions, assumed defaults and sources. */
+        ComputeToleranceAnswer: {
+            /** @description Every default that was used */
+            assumed: components["schemas"]["Assumed"][];
+            /** @description With `?basis=true`: how each figure was reached */
+            basis?: components["schemas"]["Basis"][];
+            /** @description Doubts and dangers, the gravest first */
+            cautions: components["schemas"]["Caution"][];
+            result: components["schemas"]["EnclosureTolerance"];
+            /** @description What the figures rest on; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description A chamber, which is a node of the network. */
+        CustomChamber: {
+            /** @description Q of the absorption at the frequency of the chamber; absent: none [1] */
+            absorptionQ?: number;
+            /** @description Q of the leak to the outside at the frequency of the chamber; absent: tight [1] */
+            leakQ?: number;
+            /** @description Frequency at which the loss Qs hold [Hz] */
+            lossHz?: number;
+            /** @description Name of your own */
+            name: string;
+            /** @description Acoustic volume for all drivers together [L] */
+            netVolumeL: number;
+        };
+        /** @description Equal drivers that share both sides. */
+        CustomDriverGroup: {
+            /** @description Number of drivers */
+            count?: number;
+            /** @description Before the cones: `outside`, `behind` or a chamber */
+            front: string;
+            /** @description Drivers in each string; the strings lie in parallel */
+            inSeries?: number;
+            /** @description Wired against the others */
+            inverted?: boolean;
+            /** @description Name of your own */
+            name: string;
+            /** @description Behind the cones: `outside`, `behind` or a chamber */
+            rear: string;
+        };
+        /** @description Chambers and what lies between them, given directly. All drivers are of the one kind of the request. */
+        CustomEnclosure: {
+            /** @description Chambers */
+            chambers?: components["schemas"]["CustomChamber"][];
+            /**
+             * @description How the groups are joined
+             * @enum {string}
+             */
+            connection?: "parallel" | "series";
+            /** @description Groups of drivers */
+            driverGroups: components["schemas"]["CustomDriverGroup"][];
+            /**
+             * @description Kind of the enclosure (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "custom";
+            /** @description Leaks between places */
+            leaks?: components["schemas"]["CustomLeak"][];
+            /** @description Passive radiators */
+            passiveRadiators?: components["schemas"]["CustomPassiveRadiators"][];
+            /** @description Ports */
+            ports?: components["schemas"]["CustomPort"][];
+        };
+        /** @description A resistance between two places. */
+        CustomLeak: {
+            /** @description One end: `outside`, `behind` or a chamber */
+            from: string;
+            /** @description Acoustic resistance [Pa·s/m³] */
+            resistancePaSPerM3: number;
+            /** @description Other end: `outside`, `behind` or a chamber */
+            to: string;
+        };
+        /** @description Equal passive radiators between two places. */
+        CustomPassiveRadiators: {
+            /** @description Effective area of one radiator [cm²] */
+            areaCm2: number;
+            /** @description Compliance of one radiator [mm/N] */
+            complianceMmPerN: number;
+            /** @description Number of equal radiators */
+            count?: number;
+            /** @description One side: `outside`, `behind` or a chamber */
+            from: string;
+            /** @description Moving mass of one radiator with air load and added weight [g] */
+            massG: number;
+            /** @description Name of your own */
+            name: string;
+            /** @description Mechanical Q of one radiator alone in free air; absent: no loss [1] */
+            qm?: number;
+            /** @description Other side: `outside`, `behind` or a chamber */
+            to: string;
+        };
+        /** @description Equal ports between two places. */
+        CustomPort: {
+            /** @description Cross-section of one port [cm²] */
+            areaCm2: number;
+            /** @description Number of equal ports */
+            count?: number;
+            /** @description Sum of both end corrections over the radius of one port: flush 0.85, free 0.613 [1] */
+            endFactor?: number;
+            /** @description One end: `outside`, `behind` or a chamber */
+            from: string;
+            /** @description Physical length of one port [mm] */
+            lengthMm: number;
+            /** @description Frequency at which the loss Qs hold [Hz] */
+            lossHz?: number;
+            /** @description Q of the friction in the port at its tuning; absent: no friction [1] */
+            lossQ?: number;
+            /** @description Name of your own */
+            name: string;
+            /** @description Other end: `outside`, `behind` or a chamber */
+            to: string;
+        };
+        /** @description A hole, or a rebate when it has a depth. */
+        CutOut: {
+            /** @description Inside corners of a rectangle [mm] */
+            cornerRadiusMm?: number;
+            /** @description Of a circle [mm] */
+            diameterMm?: number;
+            /** @description Of a rectangle, along v [mm] */
+            heightMm?: number;
+            /**
+             * @description Outline
+             * @enum {string}
+             */
+            kind: "circle" | "rectangle";
+            /** @description What goes into it */
+            label: string;
+            /**
+             * @description What it is for
+             * @enum {string}
+             */
+            purpose: "driver" | "driver-rebate" | "passive-radiator" | "port" | "terminal" | "amplifier" | "cable" | "brace-window";
+            /** @description Depth from the outer face; right through when absent [mm] */
+            rebateDepthMm?: number;
+            screwCircle?: components["schemas"]["ScrewCircle"];
+            /** @description Centre, to the right of the lower left corner of the outer face [mm] */
+            uMm: number;
+            /** @description Centre, above the lower left corner of the outer face [mm] */
+            vMm: number;
+            /** @description Of a rectangle, along u [mm] */
+            widthMm?: number;
+        };
+        /** @description Air that each thing takes. */
+        Displaced: {
+            /** @description Amplifier [l] */
+            amplifierL: number;
+            /** @description Rings behind the drivers [l] */
+            baffleRingsL: number;
+            /** @description Braces [l] */
+            bracesL: number;
+            /** @description Cleats [l] */
+            cleatsL: number;
+            /** @description Drivers [l] */
+            driversL: number;
+            /** @description Solid part of the lining [l] */
+            liningL: number;
+            /** @description Anything else given [l] */
+            otherL: number;
+            /** @description Ports, their walls and the air in them, which is mass and not spring [l] */
+            portsL: number;
+            /** @description Terminal cup [l] */
+            terminalL: number;
+            /** @description All of them [l] */
+            totalL: number;
+        };
+        /** @description The worst of the programme at the given drive, linear. */
+        DrivePeaks: {
+            /** @description Where [Hz] */
+            coneExcursionHz: number;
+            /** @description Excursion of a cone, one way, peak [mm] */
+            coneExcursionMm: number;
+            /** @description That excursion over Xmax [1] */
+            coneExcursionOfXmax?: number;
+            /** @description Current into the drivers, RMS [A] */
+            currentA: number;
+            /** @description Where [Hz] */
+            currentHz: number;
+            /** @description Where [Hz] */
+            passiveRadiatorExcursionHz?: number;
+            /** @description Excursion of a passive radiator, one way, peak [mm] */
+            passiveRadiatorExcursionMm?: number;
+            /** @description Where [Hz] */
+            portAirSpeedHz?: number;
+            /** @description Air speed in a port, peak [m/s] */
+            portAirSpeedMPerS?: number;
+        };
+        /** @description One driver, its coils already joined. Area and resistance, and either the small-signal set (fs, Vas, two of Qms, Qes, Qts) or the mechanical set (Mms, Cms, Rms, Bl). Where both are given the small-signal set counts. */
+        Driver: {
+            /** @description Force factor of the coils as they are joined [T·m] */
+            blTm?: number;
+            /** @description Compliance of the suspension [mm/N] */
+            cmsMmPerN?: number;
+            /** @description Free-air resonance [Hz] */
+            fsHz?: number;
+            /** @description Second inductance, in series with the first [mH] */
+            le2Mh?: number;
+            /** @description Resistance across the second inductance [Ω] */
+            le2ParallelOhm?: number;
+            /** @description n of a lossy coil K·(jω)^n; 0.5 semi-inductance, 1 inductance [1] */
+            leExponent?: number;
+            /** @description K of a lossy coil K·(jω)^n, in place of the inductances [Ω·s^n] */
+            leFactor?: number;
+            /** @description Inductance of the coils as they are joined [mH] */
+            leMh?: number;
+            /** @description Resistance directly across the inductance (lossy coil) [Ω] */
+            leParallelOhm?: number;
+            /** @description Moving mass with air load [g] */
+            mmsG?: number;
+            /** @description Continuous thermal rating [W] */
+            powerW?: number;
+            /** @description Electrical Q at resonance [1] */
+            qes?: number;
+            /** @description Mechanical Q at resonance [1] */
+            qms?: number;
+            /** @description Total Q at resonance; stands in for one of the other two [1] */
+            qts?: number;
+            /** @description DC resistance of the coils as they are joined [Ω] */
+            reOhm: number;
+            /** @description Mechanical resistance [kg/s] */
+            rmsKgPerS?: number;
+            /** @description Effective piston area [cm²] */
+            sdCm2: number;
+            /** @description Air volume of equal compliance, in the air of the request [L] */
+            vasL?: number;
+            /** @description Linear excursion, one way, peak [mm] */
+            xmaxMm?: number;
+        };
+        /** @description What follows from the set; half space, 1 m. */
+        DriverFigures: {
+            /** @description Air load on both sides of the cone in a baffle, part of Mms [g] */
+            airLoadG: number;
+            /** @description Efficiency bandwidth product fs/Qes [Hz] */
+            ebpHz: number;
+            /** @description Reference efficiency [%] */
+            efficiencyPercent: number;
+            /** @description Modulus at the free-air resonance, inductance left out [Ω] */
+            impedancePeakOhm: number;
+            /** @description Level for 1 W into Re [dB] */
+            level1WDb: number;
+            /** @description Level at 2.83 V [dB] */
+            level2V83Db: number;
+            /** @description Level for 1 W into the rated impedance [dB] */
+            levelRated1WDb?: number;
+            /** @description Volume the cone sweeps one way, Sd·Xmax [L] */
+            sweptVolumeL?: number;
+        };
+        /** @description The kind of box the driver leans to; a rule of thumb, not a computation. */
+        DriverLeaning: {
+            /**
+             * @description Kind
+             * @enum {string}
+             */
+            kind: "closed" | "either" | "vented";
+            /** @description The figure and the rule */
+            why: string;
+        };
+        /** @description A driver that hangs on the panel by a circle of screws. */
+        DriverOnPanel: {
+            /** @description Centre along the length; the middle when absent [mm] */
+            fromEndMm?: number;
+            /** @description Centre along the width; the middle when absent [mm] */
+            fromSideMm?: number;
+            /** @description Mass [kg] */
+            massKg: number;
+            /** @description Circle of the screws [mm] */
+            screwCircleDiameterMm: number;
+        };
+        /** @description A data sheet to be completed and checked. */
+        DriverParametersRequest: {
+            air?: components["schemas"]["Air"];
+            coils?: components["schemas"]["SheetCoils"];
+            driver: components["schemas"]["DriverSheet"];
+        };
+        /** @description The full set, its origin, and whether the sheet can be believed. */
+        DriverParametersResult: {
+            /** @description Relations the sheet over-determines */
+            checks: components["schemas"]["ParameterCheck"][];
+            driver: components["schemas"]["CompletedDriver"];
+            figures: components["schemas"]["DriverFigures"];
+            leaning: components["schemas"]["DriverLeaning"];
+            origins: components["schemas"]["ParameterOrigins"];
+            /** @description Slips that would explain what is odd, none applied */
+            slips: components["schemas"]["UnitSlip"][];
+        };
+        /** @description Equal drivers that share the enclosure. */
+        Drivers: {
+            /** @description Number of drivers, both of each isobaric pair */
+            count?: number;
+            /** @description Drivers in each string; the strings lie in parallel */
+            inSeries?: number;
+            isobaric?: components["schemas"]["IsobaricPairs"];
+        };
+        /** @description What a data sheet says of one driver; whatever is absent is worked out. */
+        DriverSheet: {
+            /** @description Force factor [T·m] */
+            blTm?: number;
+            /** @description Compliance of the suspension [mm/N] */
+            cmsMmPerN?: number;
+            /** @description Free-air resonance [Hz] */
+            fsHz?: number;
+            /** @description Coil inductance [mH] */
+            leMh?: number;
+            /** @description Resistance across the inductance [Ω] */
+            leParallelOhm?: number;
+            /** @description Printed sensitivity at 1 W, 1 m [dB] */
+            level1WDb?: number;
+            /** @description Printed sensitivity at 2.83 V, 1 m [dB] */
+            level2V83Db?: number;
+            /** @description Moving mass without air load, in place of Mms [g] */
+            mmdG?: number;
+            /** @description Moving mass with its air load [g] */
+            mmsG?: number;
+            /** @description Nominal diameter (12 in is 305 mm); used where Sd is absent [mm] */
+            nominalDiameterMm?: number;
+            /** @description Continuous power rating [W] */
+            powerW?: number;
+            /** @description Electrical Q [1] */
+            qes?: number;
+            /** @description Mechanical Q [1] */
+            qms?: number;
+            /** @description Total Q [1] */
+            qts?: number;
+            /** @description Rated impedance [Ω] */
+            ratedImpedanceOhm?: number;
+            /** @description Direct-current resistance of the coil [Ω] */
+            reOhm?: number;
+            /** @description Mechanical resistance [kg/s] */
+            rmsKgPerS?: number;
+            /** @description Effective area of the cone [cm²] */
+            sdCm2?: number;
+            /** @description Air volume as compliant as the suspension [L] */
+            vasL?: number;
+            /** @description Linear excursion, one way, peak [mm] */
+            xmaxMm?: number;
+        };
+        /** @description An enclosure, told apart by its kind. */
+        Enclosure: components["schemas"]["InfiniteBaffle"] | components["schemas"]["ClosedBox"] | components["schemas"]["VentedBox"] | components["schemas"]["PassiveRadiatorBox"] | components["schemas"]["BandPass4"] | components["schemas"]["BandPass6Parallel"] | components["schemas"]["BandPass6Series"] | components["schemas"]["CustomEnclosure"];
+        /** @description One enclosure for the driver. */
+        EnclosureCandidate: {
+            /**
+             * @description Alignment; /v1/reference/alignments describes each
+             * @enum {string}
+             */
+            alignment: "closed-qtc" | "qb3" | "b4" | "c4" | "sc4" | "be4" | "sbb4" | "band-pass-4-flat" | "band-pass-4-ripple" | "band-pass-4-edges" | "as-asked" | "in-your-space";
+            /** @description Half power by the closed form, coil inductance left out [Hz] */
+            alignmentF3Hz?: number;
+            /** @description Vas of all drivers over the volume behind them [1] */
+            alpha: number;
+            /** @description Air volume to build, where lining makes it appear larger [L] */
+            builtVolumeL?: number;
+            /** @description Resonance in the closed chamber [Hz] */
+            fcHz?: number;
+            /** @description Tuning of the front chamber [Hz] */
+            frontTuningHz?: number;
+            /** @description Acoustic volume of the front chamber [L] */
+            frontVolumeL?: number;
+            /** @description What it is good at, with its figures */
+            goodAt: string;
+            /**
+             * @description Kind of the enclosure
+             * @enum {string}
+             */
+            kind: "closed" | "vented" | "passive-radiator" | "band-pass-4";
+            /** @description Name for people */
+            name: string;
+            /** @description Acoustic volume for all drivers; of the rear chamber where there are two [L] */
+            netVolumeL: number;
+            passiveRadiators?: components["schemas"]["SizedPassiveRadiators"];
+            /** @description The first to look at of its kind */
+            preferred: boolean;
+            /** @description Total Q in the closed chamber, box losses not in it [1] */
+            qtc?: number;
+            response: components["schemas"]["CandidateResponse"];
+            secondOpinion?: components["schemas"]["SecondOpinion"];
+            /**
+             * @description Source of the alignment
+             * @enum {string}
+             */
+            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770";
+            space: components["schemas"]["SpaceCost"];
+            /** @description Nothing is against it */
+            suits: boolean;
+            /** @description Tuning of the rear chamber [Hz] */
+            tuningHz?: number;
+            /** @description Tuning over free-air resonance [1] */
+            tuningRatio?: number;
+            /** @description Reasons with figures, those against first */
+            why: string[];
+        };
+        /** @description The response of one enclosure. */
+        EnclosureResponse: {
+            cabin?: components["schemas"]["CabinModel"];
+            curves: components["schemas"]["ResponseCurves"];
+            limits?: components["schemas"]["LargeSignal"];
+            /** @description Custom enclosures and isobaric pairs: every named part */
+            parts?: components["schemas"]["PartCurve"][];
+            scalars: components["schemas"]["ResponseScalars"];
+        };
+        /** @description An enclosure, its drivers and what feeds them. */
+        EnclosureResponseRequest: {
+            air?: components["schemas"]["Air"];
+            cabin?: components["schemas"]["Cabin"];
+            driver: components["schemas"]["Driver"];
+            drivers?: components["schemas"]["Drivers"];
+            enclosure: components["schemas"]["Enclosure"];
+            /** @description Filters and equalisers before the amplifier, in any order */
+            filters?: components["schemas"]["Filter"][];
+            /** @description A list of frequencies, or a range with equal ratios. Absent: 10 to 300 Hz. */
+            frequenciesHz?: number[] | components["schemas"]["FrequencyRange"];
+            limits?: components["schemas"]["Limits"];
+            source: components["schemas"]["Source"];
+        };
+        /** @description A driver looking for its box. */
+        EnclosureSizingRequest: {
+            air?: components["schemas"]["Air"];
+            driver: components["schemas"]["Driver"];
+            drivers?: components["schemas"]["Drivers"];
+            /** @description Kinds to weigh; closed and vented when absent */
+            kinds?: ("closed" | "vented" | "passive-radiator" | "band-pass-4")[];
+            lining?: components["schemas"]["SizingLining"];
+            losses?: components["schemas"]["SizingLosses"];
+            passiveRadiators?: components["schemas"]["SizingPassiveRadiators"];
+            source?: components["schemas"]["SizingSource"];
+            space?: components["schemas"]["SizingSpace"];
+            wanted?: components["schemas"]["SizingWanted"];
+        };
+        /** @description Enclosures for the driver, and those that are none. */
+        EnclosureSizingResult: {
+            /** @description Candidates, by kind */
+            candidates: components["schemas"]["EnclosureCandidate"][];
+            drivers: components["schemas"]["BoxedDrivers"];
+            /** @description Alignments without a member for this driver */
+            unsuited: components["schemas"]["UnsuitedAlignment"][];
+        };
+        /** @description The spread of a response over its tolerances. */
+        EnclosureTolerance: {
+            /** @description One a percentile, in the order asked for */
+            bands: components["schemas"]["ToleranceBand"][];
+            figures: components["schemas"]["ToleranceFigures"];
+            /** @description Frequencies of the curves */
+            frequencyHz: number[];
+            nominal: components["schemas"]["NominalCurves"];
+            /** @description Number of systems drawn [1] */
+            samples: number;
+            /** @description Seed of the random numbers: the same request with it gives the same answer [1] */
+            seed: number;
+            /** @description By figure, the parameter with the greatest share first */
+            sensitivities: components["schemas"]["Sensitivity"][];
+            /** @description Share of the samples whose largest excursion keeps to Xmax [%] */
+            withinXmaxPercent?: number;
+        };
+        /** @description A response, and how far its parts may differ. */
+        EnclosureToleranceRequest: {
+            air?: components["schemas"]["Air"];
+            driver: components["schemas"]["Driver"];
+            drivers?: components["schemas"]["Drivers"];
+            enclosure: components["schemas"]["Enclosure"];
+            /** @description Filters and equalisers before the amplifier, in any order */
+            filters?: components["schemas"]["Filter"][];
+            /** @description A list of frequencies, or a range with equal ratios. Absent: 10 to 300 Hz. */
+            frequenciesHz?: number[] | components["schemas"]["FrequencyRange"];
+            /** @description Percentiles of the bands. Absent: 5, 50, 95 */
+            percentiles?: number[];
+            /** @description Systems to draw; times the frequencies at most 400 000. Absent: 500 */
+            samples?: number;
+            /** @description Seed of the random numbers. Absent: 1 */
+            seed?: number;
+            source: components["schemas"]["Source"];
+            spread?: components["schemas"]["Spread"];
+        };
+        /** @description Playing with the engine off. */
+        EngineOff: {
+            /** @description Ordinary music and the parked car’s own load [A] */
+            currentA: number;
+            /** @description Fall of its voltage at a full sine [V] */
+            fullSineSagV: number;
+            /** @description Time to empty [h] */
+            hoursToEmpty: number;
+            /** @description Exponent used [1] */
+            peukertExponent: number;
+            /** @description Rest voltage of the full battery [V] */
+            restV: number;
+            /** @description Fall of its voltage at this current [V] */
+            sagV: number;
+            /** @description Time until the usable share is gone [h] */
+            usableHours: number;
+        };
+        /** @description A peak or dip of the excursion. */
+        ExcursionExtreme: {
+            /** @description Excursion there, one way, peak [mm] */
+            excursionMm: number;
+            /** @description Where it lies [Hz] */
+            frequencyHz: number;
+        };
+        /** @description Whether the cone needs a high-pass at the given drive, and which. The filters given are already counted. */
+        ExcursionProtection: {
+            /** @description Lowest tuning, below which an opening no longer holds the cone; or the closed resonance [Hz] */
+            belowHz: number;
+            /** @description Where [Hz] */
+            excursionHz: number;
+            /** @description Largest excursion below it, one way, peak [mm] */
+            excursionMm: number;
+            /** @description If needed: one for each order that can hold the cone */
+            highPass: components["schemas"]["HighPassProtection"][];
+            /** @description Whether that is more than Xmax */
+            needed: boolean;
+        };
+        /** @description A filter or equaliser before the amplifier. */
+        Filter: components["schemas"]["HighPassFilter"] | components["schemas"]["LowPassFilter"] | components["schemas"]["LowShelfFilter"] | components["schemas"]["HighShelfFilter"] | components["schemas"]["PeakingFilter"];
+        /** @description A corner of a footprint seen from above. */
+        FootprintCorner: {
+            /** @description To the right [mm] */
+            xMm: number;
+            /** @description To the rear [mm] */
+            yMm: number;
+        };
+        /** @description What a cut sets free. */
+        FreedPart: {
+            /** @description Which of its copies */
+            copy?: number;
+            /**
+             * @description A part to be cut further, a finished panel, or an offcut
+             * @enum {string}
+             */
+            is: "part" | "panel" | "offcut";
+            /** @description Size along the length of the sheet [mm] */
+            lengthMm: number;
+            /** @description Name of a finished panel */
+            panel?: string;
+            /** @description Number of a part to be cut further */
+            part?: number;
+            /** @description Size along the width of the sheet [mm] */
+            widthMm: number;
+        };
+        /** @description Frequencies with equal ratios. */
+        FrequencyRange: {
+            /** @description First frequency [Hz] */
+            fromHz: number;
+            /** @description Number of frequencies */
+            points: number;
+            /** @description Last frequency [Hz] */
+            toHz: number;
+        };
+        /** @description How a frequency scatters. */
+        FrequencySpread: {
+            /** @description Mean of the samples [Hz] */
+            meanHz: number;
+            /** @description With every part as printed [Hz] */
+            nominalHz: number;
+            /** @description At each percentile asked for, in its order */
+            percentilesHz: number[];
+            /** @description Standard deviation of the samples [Hz] */
+            standardDeviationHz: number;
+        };
+        /** @description Between what the rating lies. */
+        FuseBounds: {
+            /** @description What the weakest protected cable allows [A] */
+            highestA: number;
+            /** @description Full-sine current [A] */
+            loadA: number;
+            /** @description The greater of the two [A] */
+            lowestA: number;
+            /** @description Least rating that carries dense bass in these surroundings [A] */
+            thermalA: number;
+        };
+        /** @description A protected cable and what it allows. */
+        FusedCable: {
+            /** @description Current it may carry for good here [A] */
+            ampacityA: number;
+            /** @description Size with its series */
+            designation: string;
+            /** @description Largest fuse by the policy [A] */
+            highestFuseA: number;
+        };
+        /** @description Where the fuse sits. */
+        FusePlacement: {
+            /** @description A fuse at each end: the cable links two sources */
+            bothEnds: boolean;
+            /** @description Aim: conductor between source and fuse [mm] */
+            idealMm: number;
+            /** @description Limit when that piece lies in a conduit all the way [mm] */
+            sheathedMm: number;
+            /** @description In words */
+            text: string;
+            /** @description Usual limit in cars [mm] */
+            usualMm: number;
+        };
+        /** @description A load behind a cable that wants a fuse. */
+        FuseRequest: {
+            /** @description Further cables before the next fuse */
+            alsoProtects?: components["schemas"]["ProtectedCable"][];
+            /** @description Branch fuses behind this one, for selectivity */
+            branchFusesA?: number[];
+            cable: components["schemas"]["ProtectedCable"];
+            /** @description Test tones or sustained notes: the fuse is held to the full sine for good */
+            continuousTone?: boolean;
+            /** @description Full-sine current of the load [A] */
+            currentA: number;
+            /** @description Planned length of conductor between source and fuse [mm] */
+            distanceMm?: number;
+            /** @description Surroundings of the fuse [°C] */
+            fuseAmbientC?: number;
+            /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
+            heavyCurrentA?: number;
+            /** @description The cable links two batteries */
+            linksTwoBatteries?: boolean;
+            /** @description Continuous load over fuse rating [1] */
+            loadRatio?: number;
+            /** @description External fuse the amplifier’s maker states [A] */
+            makerFuseA?: number;
+            /** @description Fuses on the amplifier itself */
+            onboardFusesA?: number[];
+            /** @description Overcurrent to give the operating times of [A] */
+            overcurrentA?: number;
+            /**
+             * @description `strict`: rating at most the ampacity; `cfr-150`: at most 150 % of the table value under 50 V
+             * @enum {string}
+             */
+            policy?: "strict" | "cfr-150";
+            /** @description That piece lies in a conduit or sheath all the way */
+            sheathed?: boolean;
+            source?: components["schemas"]["FuseSource"];
+            /** @description Nominal system voltage, 12, 24 or 48; currents are given at this voltage [V] */
+            systemVoltageV: number;
+            /** @description Fuse families allowed */
+            types?: ("F" | "C" | "E" | "SF30" | "SF51" | "SB")[];
+        };
+        /** @description The fuse and the reasons. */
+        FuseResult: {
+            bounds: components["schemas"]["FuseBounds"];
+            /** @description Cables it protects, the first of the request first */
+            cables: components["schemas"]["FusedCable"][];
+            fuse: components["schemas"]["ChosenFuse"];
+            /** @description Short-circuit current right behind the fuse [A] */
+            prospectiveA: number;
+            /** @description Over each branch fuse */
+            selectivity?: components["schemas"]["FuseSelectivity"][];
+            timeCurrent?: components["schemas"]["FuseTimeBand"];
+        };
+        /** @description This fuse over a branch fuse. */
+        FuseSelectivity: {
+            /** @description Branch rating [A] */
+            branchRatingA: number;
+            /** @description Main over branch [1] */
+            ratio: number;
+            /** @description A fault behind the branch leaves the main fuse whole */
+            selective: boolean;
+        };
+        /** @description The battery behind the fuse and the way to it. */
+        FuseSource: {
+            /** @description Cold cranking current, from which the resistance follows [A] */
+            coldCrankingA?: number;
+            /** @description Everything between battery and fuse, out and back: for a fuse at a distribution block [Ω] */
+            leadOhm?: number;
+            /** @description Open-circuit voltage of the battery [V] */
+            openCircuitV?: number;
+            /** @description Internal resistance of the battery [Ω] */
+            resistanceOhm?: number;
+        };
+        /** @description Operating times at an overcurrent. */
+        FuseTimeBand: {
+            /** @description Opens no later; absent where it may never open [s] */
+            maximumS?: number;
+            /** @description Opens no sooner; absent where not given [s] */
+            minimumS?: number;
+            /** @description Overcurrent over rating [%] */
+            percent: number;
+        };
+        /** @description The voltage an output shall give at full level. */
+        GainTarget: {
+            /** @description Load each channel of a bridged pair sees [Ω] */
+            channelLoadOhm?: number;
+            /** @description Voltage of each channel of a bridged pair [V] */
+            channelVoltageV?: number;
+            /** @description RMS current at full level [A] */
+            currentA: number;
+            /**
+             * @description What ends first
+             * @enum {string}
+             */
+            limitedBy?: "amplifier" | "drivers";
+            /** @description Load [Ω] */
+            loadOhm: number;
+            /** @description Power into the load at full level [W] */
+            powerW: number;
+            /** @description RMS voltage at the amplifier's terminals at full level [V] */
+            targetVoltageV: number;
+        };
+        /** @description Volumes the caller knows; each replaces the computed one. */
+        GivenDisplacement: {
+            /** @description Amplifier, instead of what would be computed [l] */
+            amplifierL?: number;
+            /** @description All braces, instead of what would be computed [l] */
+            bracesL?: number;
+            /** @description All drivers, instead of what would be computed [l] */
+            driversL?: number;
+            /** @description Lining, instead of what would be computed [l] */
+            liningL?: number;
+            /** @description Anything else, instead of what would be computed [l] */
+            otherL?: number;
+            /** @description All ports with their walls, instead of what would be computed [l] */
+            portsL?: number;
+            /** @description Terminal cup, instead of what would be computed [l] */
+            terminalL?: number;
+        };
+        /** @description The way back. */
+        GroundAdvice: {
+            /** @description Resistance that is just accepted [mΩ] */
+            acceptanceMohm: number;
+            /** @description Largest drop at full sine from the ground terminal to the battery’s negative post [mV] */
+            acceptanceMv: number;
+            /** @description Size of ground lead, return cable and body strap */
+            designation?: string;
+            /**
+             * @description Return
+             * @enum {string}
+             */
+            kind: "cable" | "chassis";
+            /** @description Longest ground lead [m] */
+            leadAtMostM: number;
+            /** @description In words */
+            text: string;
+        };
+        /** @description Passes what lies above its corner. */
+        HighPassFilter: {
+            /** @description Corner frequency [Hz] */
+            cornerHz: number;
+            /**
+             * @description `butterworth` and `bessel`: half power (−3.01 dB) at the corner. `linkwitz-riley`: −6.02 dB there, even orders. `chosen-q`: order 2 with the given Q
+             * @enum {string}
+             */
+            family: "butterworth" | "linkwitz-riley" | "bessel" | "chosen-q";
+            /**
+             * @description Kind of filter (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "high-pass";
+            /** @description Order: 6 dB an octave each */
+            order: number;
+            /** @description Q of the pole pair, only with the family `chosen-q` [1] */
+            q?: number;
+        };
+        /** @description A Butterworth high-pass that holds the cone. */
+        HighPassProtection: {
+            /** @description Lowest corner that holds the cone within Xmax; a higher one does too [Hz] */
+            cornerHz: number;
+            /** @description What it takes at `belowHz`; negative [dB] */
+            gainAtTuningDb: number;
+            /** @description Order */
+            order: number;
+        };
+        /** @description Raises or lowers what lies above its corner. */
+        HighShelfFilter: {
+            /** @description Frequency at which half of the gain in dB is reached [Hz] */
+            cornerHz: number;
+            /** @description Gain of the shelf; negative cuts [dB] */
+            gainDb: number;
+            /**
+             * @description Kind of filter (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "high-shelf";
+            /** @description Steepness; 0.7071, the steepest without overshoot, when absent [1] */
+            q?: number;
+        };
+        /** @description A peak or dip of the impedance. */
+        ImpedanceExtreme: {
+            /** @description Where it lies [Hz] */
+            frequencyHz: number;
+            /** @description Modulus there [Ω] */
+            ohm: number;
+        };
+        /** @description The back wave goes to another space and is not heard. */
+        InfiniteBaffle: {
+            /**
+             * @description Kind of the enclosure (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "infinite-baffle";
+        };
+        /** @description An amplifier in the air of the box. */
+        InsideAmplifier: {
+            /** @description Behind the inner face of its panel [mm] */
+            depthMm: number;
+            /** @description Height [mm] */
+            heightMm: number;
+            /** @description Mass [kg] */
+            massKg?: number;
+            /** @description Width [mm] */
+            widthMm: number;
+        };
+        /** @description Drivers in pairs around a small chamber; both of a pair are driven alike. */
+        IsobaricPairs: {
+            /**
+             * @description How the outer and the inner drivers are joined
+             * @enum {string}
+             */
+            connection?: "parallel" | "series";
+            /** @description Volume between the two cones of all pairs together [L] */
+            couplingVolumeL: number;
+        };
+        /** @description How the panels meet. */
+        Joints: {
+            /**
+             * @description Butt joints, or mitres round the profile
+             * @enum {string}
+             */
+            corners?: "butt" | "mitre";
+            /**
+             * @description Sides (of a prism: lid and floor) between the walls, or over their ends
+             * @enum {string}
+             */
+            sides?: "between" | "over";
+        };
+        /** @description A panel where it lies on its sheet. */
+        LaidPiece: {
+            /** @description Which of its copies, from 1 */
+            copy: number;
+            /** @description Size along the length of the sheet [mm] */
+            lengthMm: number;
+            /** @description Name of the panel */
+            panel: string;
+            /** @description True when the panel's own length runs along the width of the sheet */
+            turned: boolean;
+            /** @description Size along the width of the sheet [mm] */
+            widthMm: number;
+            /** @description From the corner of the raw sheet along its length [mm] */
+            xMm: number;
+            /** @description From the corner of the raw sheet along its width [mm] */
+            yMm: number;
+        };
+        /** @description The system at work. */
+        LargeSignal: {
+            atDrive: components["schemas"]["DrivePeaks"];
+            heating?: components["schemas"]["CoilHeating"];
+            programme: components["schemas"]["ProgrammeLimit"];
+            protection?: components["schemas"]["ExcursionProtection"];
+            /** @description Which limit governs where, over the frequencies asked for */
+            segments: components["schemas"]["LimitSegment"][];
+        };
+        /** @description Result with its cautions, assumed defaults and sources. */
+        LayOutBoxAnswer: {
+            /** @description Every default that was used */
+            assumed: components["schemas"]["Assumed"][];
+            /** @description With `?basis=true`: how each figure was reached */
+            basis?: components["schemas"]["Basis"][];
+            /** @description Doubts and dangers, the gravest first */
+            cautions: components["schemas"]["Caution"][];
+            result: components["schemas"]["BoxLayoutResult"];
+            /** @description What the figures rest on; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description What the system must not exceed, beside `xmaxMm` and `powerW` of the driver. May be empty. */
+        Limits: {
+            /** @description Air speed in any port, peak [m/s] */
+            airSpeedMPerS?: number;
+            /** @description What the amplifier gives at most, RMS [A] */
+            amplifierCurrentA?: number;
+            /** @description Load at which that power is meant [Ω] */
+            amplifierLoadOhm?: number;
+            /** @description In place of its voltage: its power into `amplifierLoadOhm` [W] */
+            amplifierPowerW?: number;
+            /** @description What the amplifier gives at most, RMS [V] */
+            amplifierVoltageV?: number;
+            /** @description Mean power over that of a full sine [1] */
+            dutyFactor?: number;
+            heating?: components["schemas"]["CoilHeatingRequest"];
+            /** @description Travel of a passive radiator, one way, peak [mm] */
+            passiveRadiatorXmaxMm?: number;
+            /** @description K of the jets at both ends of a port together: about 1.5 sharp, 0.2 to 0.5 flared [1] */
+            portLossFactor?: number;
+            /** @description Lowest frequency of what is played [Hz] */
+            programmeFromHz?: number;
+            /** @description Highest frequency of what is played [Hz] */
+            programmeToHz?: number;
+            /** @description Rated impedance of the drivers as they are joined [Ω] */
+            ratedOhm?: number;
+            /**
+             * @description How `powerW` of the driver is read. `coil-heat`: |i|²·Re. `rated-voltage`: U²/ratedOhm. `lower`: whichever allows less
+             * @enum {string}
+             */
+            thermalReading?: "lower" | "coil-heat" | "rated-voltage";
+        };
+        /** @description A stretch of the frequencies over which one limit governs. */
+        LimitSegment: {
+            /** @description First frequency [Hz] */
+            fromHz: number;
+            /**
+             * @description Excursion of a cone or passive radiator, heat in the coil, voltage by the rating, voltage or current of the amplifier, air speed
+             * @enum {string}
+             */
+            limit: "cone-excursion" | "passive-radiator-excursion" | "coil-heat" | "rated-voltage" | "amplifier-voltage" | "amplifier-current" | "port-air-speed";
+            /** @description Last frequency [Hz] */
+            toHz: number;
+        };
+        /** @description Absorbent pads on the inner faces. */
+        Lining: {
+            /** @description Covered area; all faces but the front when absent [m²] */
+            areaM2?: number;
+            /** @description Density of the pad [kg/m³] */
+            densityKgPerM3: number;
+            /**
+             * @description What it is made of; `dense` counts in full
+             * @enum {string}
+             */
+            fibre: "polyester" | "wool" | "glass" | "dense";
+            /** @description Thickness of the pad [mm] */
+            thicknessMm: number;
+        };
+        /** @description Passes what lies below its corner. */
+        LowPassFilter: {
+            /** @description Corner frequency [Hz] */
+            cornerHz: number;
+            /**
+             * @description `butterworth` and `bessel`: half power (−3.01 dB) at the corner. `linkwitz-riley`: −6.02 dB there, even orders. `chosen-q`: order 2 with the given Q
+             * @enum {string}
+             */
+            family: "butterworth" | "linkwitz-riley" | "bessel" | "chosen-q";
+            /**
+             * @description Kind of filter (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "low-pass";
+            /** @description Order: 6 dB an octave each */
+            order: number;
+            /** @description Q of the pole pair, only with the family `chosen-q` [1] */
+            q?: number;
+        };
+        /** @description Raises or lowers what lies below its corner. */
+        LowShelfFilter: {
+            /** @description Frequency at which half of the gain in dB is reached [Hz] */
+            cornerHz: number;
+            /** @description Gain of the shelf; negative cuts [dB] */
+            gainDb: number;
+            /**
+             * @description Kind of filter (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "low-shelf";
+            /** @description Steepness; 0.7071, the steepest without overshoot, when absent [1] */
+            q?: number;
+        };
+        /** @description Result with its cautions, assumed defaults and sources. */
+        MatchAmplifierAnswer: {
+            /** @description Every default that was used */
+            assumed: components["schemas"]["Assumed"][];
+            /** @description With `?basis=true`: how each figure was reached */
+            basis?: components["schemas"]["Basis"][];
+            /** @description Doubts and dangers, the gravest first */
+            cautions: components["schemas"]["Caution"][];
+            result: components["schemas"]["AmplifierMatchResult"];
+            /** @description What the figures rest on; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description One of the drivers, all alike. */
+        MatchDriver: {
+            /** @description Rated impedance of one coil [Ω] */
+            coilOhm: number;
+            /** @description Voice coils */
+            coils: number;
+            /** @description Continuous RMS power it takes, all its coils together [W] */
+            powerW: number;
+            /**
+             * @description What kind of figure powerW is; only `rms` can be matched
+             * @enum {string}
+             */
+            ratingKind?: "rms" | "peak" | "max" | "total";
+        };
+        /** @description One balanced way of putting the drivers on the amplifier. */
+        MatchOption: {
+            /** @description What follows from it */
+            advice: string;
+            /** @description Which amplifier */
+            amplifier: string;
+            /** @description Amplifiers of this kind needed */
+            amplifiersNeeded: number;
+            /** @description Whether each output is a bridged pair of channels */
+            bridged: boolean;
+            /** @description Power offered to each coil [W] */
+            coilPowerW?: number;
+            /** @description Power offered to each driver [W] */
+            driverPowerW?: number;
+            /** @description Drivers on each output */
+            driversPerOutput: number;
+            /** @description Area of the amplifiers needed [cm²] */
+            footprintCm2?: number;
+            /** @description How the coils on one output are joined */
+            join: string;
+            /** @description Load on each output [Ω] */
+            loadOhm: number;
+            /** @description Lowest load this output may drive [Ω] */
+            lowestOhm: number;
+            /** @description Continuous power of one output into this load; absent when not published [W] */
+            outputPowerW?: number;
+            /** @description Outputs in use, each with an equal share of the drivers */
+            outputs: number;
+            /**
+             * @description `published` for this load, or `two-channels`: twice one channel at half the load
+             * @enum {string}
+             */
+            powerFrom?: "published" | "two-channels";
+            /** @description Power offered over the driver's rating [1] */
+            powerRatio?: number;
+            /** @description Price of the amplifiers needed [1] */
+            price?: number;
+            /** @description Power of all outputs in use [W] */
+            totalPowerW?: number;
+            /**
+             * @description `good`: 0.75 to 1.5 times the drivers; `power-unknown`: nothing published for this load; `below-minimum`: must not be wired
+             * @enum {string}
+             */
+            verdict: "good" | "under-powered" | "over-powered" | "power-unknown" | "below-minimum";
+        };
+        /** @description How to join the drivers of one output. */
+        MatchWiring: {
+            /** @description Every joint, the two of the amplifier first */
+            joints: components["schemas"]["CoilJoint"][];
+            /** @description The work in its order, ending with the checks */
+            steps: string[];
+        };
+        /** @description What a microphone at the seat found, against half space at 1 m. */
+        MeasuredTransfer: {
+            /** @description Frequencies, rising */
+            frequencyHz: number[];
+            /** @description Level at the seat over the level in half space at 1 m, one for each frequency */
+            gainDb: number[];
+        };
+        /** @description The one figure as it would be if the slip had happened; never applied. */
+        MendedParameter: {
+            /** @description Cms [mm/N] */
+            cmsMmPerN?: number;
+            /** @description Le [mH] */
+            leMh?: number;
+            /** @description Mms [g] */
+            mmsG?: number;
+            /** @description Qes [1] */
+            qes?: number;
+            /** @description Re [Ω] */
+            reOhm?: number;
+            /** @description Rms [kg/s] */
+            rmsKgPerS?: number;
+            /** @description Sd [cm²] */
+            sdCm2?: number;
+            /** @description Vas [L] */
+            vasL?: number;
+            /** @description Xmax [mm] */
+            xmaxMm?: number;
+        };
+        /** @description Result with its cautions, assumed defaults and sources. */
+        NestPanelsAnswer: {
+            /** @description Every default that was used */
+            assumed: components["schemas"]["Assumed"][];
+            /** @description With `?basis=true`: how each figure was reached */
+            basis?: components["schemas"]["Basis"][];
+            /** @description Doubts and dangers, the gravest first */
+            cautions: components["schemas"]["Caution"][];
+            result: components["schemas"]["SheetPlanResult"];
+            /** @description What the figures rest on; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description The curves with every part as printed. */
+        NominalCurves: {
+            /** @description Excursion of one cone, one way, peak */
+            coneExcursionMm: number[];
+            /** @description Modulus of the impedance */
+            impedanceOhm: number[];
+            /** @description Level re 20 µPa at 1 m in half space */
+            levelDb: number[];
+        };
+        /** @description A chamber with either ports or passive radiators. */
+        OpenChamber: {
+            /** @description Q of the absorption at the frequency of the chamber; absent: none [1] */
+            absorptionQ?: number;
+            /** @description Q of the leak to the outside at the frequency of the chamber; absent: tight [1] */
+            leakQ?: number;
+            /** @description Acoustic volume for all drivers together [L] */
+            netVolumeL: number;
+            passiveRadiators?: components["schemas"]["PassiveRadiators"];
+            port?: components["schemas"]["Port"];
+        };
+        /** @description A part as it leaves the saw. Its frame lies on the outer face: origin at the lower left corner of the blank, u to the right, v up, seen from outside. */
+        Panel: {
+            /** @description Holes and rebates */
+            cutOuts: components["schemas"]["CutOut"][];
+            /** @description Edges that need more than a square cut */
+            edges: components["schemas"]["PanelEdge"][];
+            /**
+             * @description Direction of the face grain on the sheet
+             * @enum {string}
+             */
+            grain: "length" | "width" | "any";
+            /**
+             * @description Direction of the larger side in the frame
+             * @enum {string}
+             */
+            lengthAlong: "u" | "v";
+            /** @description Larger side of the blank [mm] */
+            lengthMm: number;
+            /** @description One part, cut-outs taken off [kg] */
+            massKg: number;
+            /**
+             * @description Board, as in the table of materials
+             * @enum {string}
+             */
+            material: "mdf" | "birch-plywood" | "poplar-plywood" | "particleboard";
+            /** @description Name of the part */
+            name: string;
+            /** @description Corners of the blank, anticlockwise */
+            outline: components["schemas"]["PanelPoint"][];
+            /** @description Of the first of them */
+            place?: components["schemas"]["PanelPlace"];
+            /** @description How many alike */
+            quantity: number;
+            /**
+             * @description What it does
+             * @enum {string}
+             */
+            role: "top" | "bottom" | "front" | "back" | "side" | "wall" | "divider" | "port-wall" | "brace" | "baffle-ring";
+            /** @description Board [mm] */
+            thicknessMm: number;
+            /** @description Smaller side of the blank [mm] */
+            widthMm: number;
+        };
+        /** @description Bending of the panel, or of one span when braced. */
+        PanelBending: {
+            /** @description Edges held from turning */
+            clamped: components["schemas"]["PanelBendingFigures"];
+            /** @description Edges free to turn */
+            supported: components["schemas"]["PanelBendingFigures"];
+        };
+        /** @description Bending under the pressure given. */
+        PanelBendingFigures: {
+            /** @description Volume it moves by [l] */
+            displacedL: number;
+            /** @description In the middle [mm] */
+            largestMm: number;
+            /** @description Mean over the area [mm] */
+            meanMm: number;
+        };
+        /** @description An edge that is not simply sawn square and left sharp. */
+        PanelEdge: {
+            /** @description Edge from this point of the outline to the next */
+            edge: number;
+            /**
+             * @description The face on which the part is longer at this edge
+             * @enum {string}
+             */
+            longFace: "outer" | "inner" | "equal";
+            /** @description Round the outer arris to this radius after assembly [mm] */
+            roundingRadiusMm?: number;
+            /** @description Tilt of the saw from a square cut [°] */
+            tiltDeg: number;
+        };
+        /** @description The panel of a glued box lies between the two. */
+        PanelFrequencies: {
+            /** @description Edges held from turning [Hz] */
+            clampedHz: number;
+            /** @description Edges free to turn [Hz] */
+            supportedHz: number;
+        };
+        /** @description Where the frame of a part lies in the box. */
+        PanelPlace: {
+            origin: components["schemas"]["BoxPoint"];
+            uAxis: components["schemas"]["BoxDirection"];
+            vAxis: components["schemas"]["BoxDirection"];
+        };
+        /** @description A point on the outer face of a part. */
+        PanelPoint: {
+            /** @description To the right of the lower left corner [mm] */
+            uMm: number;
+            /** @description Above the lower left corner [mm] */
+            vMm: number;
+        };
+        /** @description Bending stiffness per metre. */
+        PanelRigidity: {
+            /** @description Along the width [N·m] */
+            acrossNm: number;
+            /** @description Along the length [N·m] */
+            alongNm: number;
+            /** @description Of twist, with the coupling of the two [N·m] */
+            twistNm: number;
+        };
+        /** @description Equal parts that braces divide a panel into. */
+        PanelSpans: {
+            /** @description Parts of the length */
+            ofLength?: number;
+            /** @description Parts of the width */
+            ofWidth?: number;
+        };
+        /** @description One flat panel held along its four edges. */
+        PanelVibrationRequest: {
+            board?: components["schemas"]["Board"];
+            driver?: components["schemas"]["DriverOnPanel"];
+            /** @description Boards glued face to face */
+            layers?: number;
+            /** @description Free between its edges, along the face grain [mm] */
+            lengthMm: number;
+            /** @description Even pressure inside, peak [Pa] */
+            pressurePa?: number;
+            spans?: components["schemas"]["PanelSpans"];
+            /** @description One board [mm] */
+            thicknessMm: number;
+            /** @description Top of the band the box plays [Hz] */
+            upperHz?: number;
+            /** @description Free between its edges, across the face grain [mm] */
+            widthMm: number;
+        };
+        /** @description Where the panel rings and how far it bends. */
+        PanelVibrationResult: {
+            bending?: components["schemas"]["PanelBending"];
+            /** @description One of the spans given */
+            braced?: components["schemas"]["PanelFrequencies"];
+            /** @description The longer side halved by a stiff brace */
+            halved: components["schemas"]["PanelFrequencies"];
+            /** @description Mass of the board [kg/m²] */
+            massPerAreaKgPerM2: number;
+            /** @description Whether it does, with edges free to turn */
+            passes: boolean;
+            /** @description Without a brace */
+            plain: components["schemas"]["PanelFrequencies"];
+            rigidity: components["schemas"]["PanelRigidity"];
+            /** @description Equal parts of the longer side from which it passes; 20 stands for 20 or more */
+            spansToPass: number;
+            /** @description What keeps it out of the band [Hz] */
+            wantedHz: number;
+            /** @description Without a brace, edges free to turn, with the driver [Hz] */
+            withDriverHz?: number;
+        };
+        /** @description Equal runs side by side where no single size fits. */
+        ParallelRuns: {
+            /** @description What each may carry [A] */
+            ampacityA: number;
+            /** @description Current of each [A] */
+            currentA: number;
+            /** @description Size of each */
+            designation: string;
+            /** @description Drop [V] */
+            dropV: number;
+            /** @description Fuse of each, at the source [A] */
+            fuseRatingA: number;
+            /** @description How many */
+            runs: number;
+        };
+        /** @description A relation that the sheet over-determines, held against it. */
+        ParameterCheck: {
+            /** @description Both values and what they were reached from */
+            detail: string;
+            /**
+             * @description Which relation
+             * @enum {string}
+             */
+            identity: "total-q" | "compliance-volume" | "resonance" | "electrical-q" | "mechanical-q";
+            /** @description Value on the sheet over the value the others give [1] */
+            ratio: number;
+            /** @description The relation as printed in the literature */
+            relation: string;
+            /**
+             * @description `agrees` up to 3 %, `note` up to 10 %, `care` up to 25 %, else `stop`
+             * @enum {string}
+             */
+            verdict: "agrees" | "note" | "care" | "stop";
+        };
+        /** @description Where a value comes from. */
+        ParameterOrigin: {
+            /**
+             * @description `given` by the sheet, `derived` from it, or `assumed`
+             * @enum {string}
+             */
+            origin: "given" | "derived" | "assumed";
+            /** @description Formula or reason of a derived or assumed value */
+            rule?: string;
+        };
+        /** @description Where each value of the set comes from. */
+        ParameterOrigins: {
+            blTm: components["schemas"]["ParameterOrigin"];
+            cmsMmPerN: components["schemas"]["ParameterOrigin"];
+            fsHz: components["schemas"]["ParameterOrigin"];
+            mmsG: components["schemas"]["ParameterOrigin"];
+            qes: components["schemas"]["ParameterOrigin"];
+            qms: components["schemas"]["ParameterOrigin"];
+            qts: components["schemas"]["ParameterOrigin"];
+            reOhm: components["schemas"]["ParameterOrigin"];
+            rmsKgPerS: components["schemas"]["ParameterOrigin"];
+            sdCm2: components["schemas"]["ParameterOrigin"];
+            vasL: components["schemas"]["ParameterOrigin"];
+        };
+        /** @description A named part of the enclosure with its curve. */
+        PartCurve: {
+            /** @description Ports: air speed, peak */
+            airSpeedMPerS?: number[];
+            /** @description Drivers and passive radiators: excursion of one, one way, peak */
+            excursionMm?: number[];
+            /** @description Name in the request; of isobaric pairs `outer`, `inner` and `coupling` */
+            name: string;
+            /**
+             * @description What it is
+             * @enum {string}
+             */
+            part: "chamber" | "port" | "passive-radiator" | "drivers";
+            /** @description Chambers: sound pressure, RMS */
+            pressurePa?: number[];
+        };
+        /** @description One chamber behind the cone with passive radiators. */
+        PassiveRadiatorBox: {
+            /**
+             * @description Kind of the enclosure (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "passive-radiator";
+            rear: components["schemas"]["RadiatorChamber"];
+        };
+        /** @description Equal passive radiators of one chamber. */
+        PassiveRadiators: {
+            /** @description Effective area of one radiator [cm²] */
+            areaCm2: number;
+            /** @description Compliance of one radiator [mm/N] */
+            complianceMmPerN: number;
+            /** @description Number of equal radiators */
+            count?: number;
+            /** @description Moving mass of one radiator with air load and added weight [g] */
+            massG: number;
+            /** @description Mechanical Q of one radiator alone in free air; absent: no loss [1] */
+            qm?: number;
+        };
+        /** @description Raises or lowers a band around its centre. */
+        PeakingFilter: {
+            /** @description Centre frequency [Hz] */
+            centreHz: number;
+            /** @description Gain at the centre; negative cuts [dB] */
+            gainDb: number;
+            /**
+             * @description Kind of filter (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "peaking";
+            /** @description Q: centre over the bandwidth at half the gain in dB [1] */
+            q: number;
+        };
+        /** @description A centre on the outer face of a panel, in its own frame. */
+        PlaceOnPanel: {
+            /** @description To the right of the lower left corner [mm] */
+            uMm: number;
+            /** @description Above the lower left corner [mm] */
+            vMm: number;
+        };
+        /** @description Equal ports of one chamber. */
+        Port: {
+            /** @description Cross-section of one port [cm²] */
+            areaCm2: number;
+            /** @description Number of equal ports */
+            count?: number;
+            /** @description Sum of both end corrections over the radius of one port: flush 0.85, free 0.613 [1] */
+            endFactor?: number;
+            /** @description Physical length of one port [mm] */
+            lengthMm: number;
+            /** @description Q of the friction in the port at its tuning; absent: no friction [1] */
+            lossQ?: number;
+        };
+        /** @description Physical length that gives the same tuning with the same count, area and volume, by the situation of the two ends. */
+        PortLengthsForTuning: {
+            /** @description Both ends flush [mm] */
+            bothFlangedMm: number;
+            /** @description Both ends free [mm] */
+            bothFreeMm: number;
+            /** @description One end flush with a panel, one free [mm] */
+            flangedFreeMm: number;
+        };
+        /** @description An upright box over a free polygon. */
+        Prism: {
+            /** @description Edge with the front: 1 runs from the first corner to the second */
+            baffleEdge?: number;
+            /** @description Outer corners in order, either way round */
+            footprint: components["schemas"]["FootprintCorner"][];
+        };
+        /** @description A refusal, as RFC 9457 describes it. */
+        Problem: {
+            /**
+             * @description Code of the problem; /v1/problems documents each
+             * @enum {string}
+             */
+            code: "not-positive" | "out-of-range" | "missing-input" | "conflicting-input" | "no-solution" | "unknown-designation" | "undefined-rating" | "insulation-below-ambient" | "fuse-voltage" | "invalid-request" | "unreadable-body" | "malformed-http" | "unauthorised" | "not-found" | "method-not-allowed" | "not-acceptable" | "too-slow" | "body-too-large" | "unsupported-media-type" | "headers-too-large" | "too-many-requests" | "internal" | "out-of-time" | "overloaded";
+            /** @description This occurrence in a sentence */
+            detail: string;
+            /** @description Every fault found */
+            errors?: components["schemas"]["ProblemError"][];
+            /** @description Carries the request id */
+            instance?: string;
+            /** @description HTTP status */
+            status: number;
+            /** @description The problem in a few words, the same for every occurrence */
+            title: string;
+            /** @description Path of the documentation of this problem */
+            type: string;
+        };
+        /** @description Every kind of refusal. */
+        ProblemCatalogue: {
+            /** @description By code */
+            problems: components["schemas"]["ProblemKind"][];
+        };
+        /** @description One fault of the request. */
+        ProblemError: {
+            /** @description The bound that was broken, or the values allowed */
+            bounds?: {
+                [key: string]: unknown;
+            };
+            /** @description What kind of fault it is */
+            code: string;
+            /** @description The fault in a sentence */
+            detail: string;
+            /** @description Query parameter, where the request was spelled in a query */
+            parameter?: string;
+            /** @description JSON pointer (RFC 6901) to the fault in the request */
+            pointer: string;
+        };
+        /** @description One kind of refusal. */
+        ProblemKind: {
+            /** @description Stable code, as in the problem document */
+            code: string;
+            /** @description What it means and what to do */
+            meaning: string;
+            /** @description HTTP status it comes with */
+            status: number;
+            /** @description The problem in a few words */
+            title: string;
+            /** @description Path of this entry, as in `type` of the problem document */
+            type: string;
+        };
+        /** @description How far the drive can go before the first limit is reached. */
+        ProgrammeLimit: {
+            /** @description Where that limit is reached [Hz] */
+            atHz: number;
+            /**
+             * @description Excursion of a cone or passive radiator, heat in the coil, voltage by the rating, voltage or current of the amplifier, air speed
+             * @enum {string}
+             */
+            limit: "cone-excursion" | "passive-radiator-excursion" | "coil-heat" | "rated-voltage" | "amplifier-voltage" | "amplifier-current" | "port-air-speed";
+            /** @description What that voltage gives into the DC resistance of the drivers [W] */
+            powerW: number;
+            /** @description Largest source voltage before the filters at which no frequency passes a limit, RMS [V] */
+            voltageV: number;
+        };
+        /** @description A cable a fuse protects. */
+        ProtectedCable: {
+            /** @description Hottest surroundings along the run [°C] */
+            ambientC?: number;
+            /** @description Current-carrying power conductors in the same loom, this one included */
+            bundledConductors?: number;
+            /**
+             * @description Metal of the conductor
+             * @enum {string}
+             */
+            conductor?: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+            /** @description Size with its series: "4 AWG", "SAE 4", "25 mm2"; the bare number where gaugeSystem says the series */
+            designation: string;
+            /**
+             * @description Series of the size; AWG, SAE and mm² are different sizes
+             * @enum {string}
+             */
+            gaugeSystem?: "awg" | "sae" | "mm2";
+            /** @description Temperature class printed on the insulation [°C] */
+            insulationC?: number;
+            /** @description Spaces the run passes; the hottest gives the ambient when ambientC is left out */
+            spaces?: ("engine-bay" | "cabin" | "boot")[];
+        };
+        /** @description How a pure number scatters. */
+        PureSpread: {
+            /** @description Mean of the samples [1] */
+            mean: number;
+            /** @description With every part as printed [1] */
+            nominal: number;
+            /** @description At each percentile asked for, in its order */
+            percentiles: number[];
+            /** @description Standard deviation of the samples [1] */
+            standardDeviation: number;
+        };
+        /** @description A chamber with passive radiators. */
+        RadiatorChamber: {
+            /** @description Q of the absorption at the frequency of the chamber; absent: none [1] */
+            absorptionQ?: number;
+            /** @description Q of the leak to the outside at the frequency of the chamber; absent: tight [1] */
+            leakQ?: number;
+            /** @description Acoustic volume for all drivers together [L] */
+            netVolumeL: number;
+            passiveRadiators: components["schemas"]["PassiveRadiators"];
+        };
+        /** @description Result with its cautions, assumed defaults and sources. */
+        RateFuseAnswer: {
+            /** @description Every default that was used */
+            assumed: components["schemas"]["Assumed"][];
+            /** @description With `?basis=true`: how each figure was reached */
+            basis?: components["schemas"]["Basis"][];
+            /** @description Doubts and dangers, the gravest first */
+            cautions: components["schemas"]["Caution"][];
+            result: components["schemas"]["FuseResult"];
+            /** @description What the figures rest on; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description How an impedance scatters. */
+        ResistanceSpread: {
+            /** @description Mean of the samples [Ω] */
+            meanOhm: number;
+            /** @description With every part as printed [Ω] */
+            nominalOhm: number;
+            /** @description At each percentile asked for, in its order */
+            percentilesOhm: number[];
+            /** @description Standard deviation of the samples [Ω] */
+            standardDeviationOhm: number;
+        };
+        /** @description Curves over frequency, arrays of equal length. */
+        ResponseCurves: {
+            /** @description Voltage at the terminals times current */
+            apparentPowerVa: number[];
+            /** @description With a cabin: level at the seat over half space at 1 m; not in `levelDb` */
+            cabinGainDb?: number[];
+            /** @description With limits: change of level by the warm coil, an estimate */
+            coilCompressionDb?: number[];
+            /** @description With limits: level at the given drive with the losses below, an estimate */
+            compressedLevelDb?: number[];
+            /** @description Excursion of one cone, one way, peak; of the first group where there are several */
+            coneExcursionMm: number[];
+            /** @description Velocity of one cone, RMS */
+            coneVelocityMPerS: number[];
+            /** @description Current into the drivers, RMS */
+            currentA: number[];
+            /** @description What the filters alone do; already in every other curve */
+            filterGainDb?: number[];
+            /** @description Group delay of the filters alone */
+            filterGroupDelayMs?: number[];
+            /** @description Phase of the filters alone */
+            filterPhaseDeg?: number[];
+            /** @description Frequencies */
+            frequencyHz: number[];
+            /** @description Sound pressure in the front chamber, RMS */
+            frontChamberPressurePa?: number[];
+            /** @description The same for the front chamber */
+            frontPassiveRadiatorExcursionMm?: number[];
+            /** @description Air speed in a port of the front chamber, peak, mean over its area */
+            frontPortAirSpeedMPerS?: number[];
+            /** @description With limits: the limit that sine reaches */
+            governingLimit?: ("cone-excursion" | "passive-radiator-excursion" | "coil-heat" | "rated-voltage" | "amplifier-voltage" | "amplifier-current" | "port-air-speed")[];
+            /** @description Group delay, without travel time */
+            groupDelayMs: number[];
+            /** @description Modulus of the impedance at the terminals of the drivers */
+            impedanceOhm: number[];
+            /** @description Phase of that impedance; positive: inductive */
+            impedancePhaseDeg: number[];
+            /** @description Level re 20 µPa at 1 m in half space: cone, ports, radiators and leaks with their phases */
+            levelDb: number[];
+            /** @description With limits: level of the largest sine that keeps to all of them, before the filters */
+            maximumLevelDb?: number[];
+            /** @description With limits and a cabin: maximumLevelDb + cabinGainDb */
+            maximumSeatLevelDb?: number[];
+            /** @description With limits: RMS voltage of that sine at the source */
+            maximumVoltageV?: number[];
+            /** @description Excursion of a passive radiator of the rear chamber, one way, peak */
+            passiveRadiatorExcursionMm?: number[];
+            /** @description Phase of the sound pressure against the source, without travel time */
+            phaseDeg: number[];
+            /** @description With limits: change of level by the jets in the ports, an estimate (±50 %) */
+            portCompressionDb?: number[];
+            /** @description Sound pressure in the rear chamber, RMS */
+            rearChamberPressurePa?: number[];
+            /** @description Air speed in a port of the rear chamber, peak, mean over its area */
+            rearPortAirSpeedMPerS?: number[];
+            /** @description With a cabin: level at the seat, levelDb + cabinGainDb */
+            seatLevelDb?: number[];
+        };
+        /** @description Figures of a response, refined between the frequencies asked for. */
+        ResponseScalars: {
+            /** @description Compliance ratio of the rear chamber, N·Vas/V [1] */
+            alpha?: number;
+            /** @description Band-pass kinds: how often it falls through it [1] */
+            downwardCrossings?: number;
+            /** @description Dips of the excursion, 5 to 400 Hz, ascending */
+            excursionMinima: components["schemas"]["ExcursionExtreme"][];
+            /** @description Peaks of the excursion, 5 to 400 Hz, ascending */
+            excursionPeaks: components["schemas"]["ExcursionExtreme"][];
+            /** @description Lowest frequency at which the level rises through half power: of the plateau, or of the peak of a band-pass. Absent: never [Hz] */
+            f3Hz?: number;
+            /** @description Band-pass kinds: highest frequency at which the level falls through half power [Hz] */
+            f3UpperHz?: number;
+            /** @description Closed box: resonance of the driver in the box [Hz] */
+            fcHz?: number;
+            /** @description Compliance ratio of the front chamber [1] */
+            frontAlpha?: number;
+            /** @description Resonance of a front passive radiator alone [Hz] */
+            frontPassiveRadiatorResonanceHz?: number;
+            /** @description Air volume as compliant as all front passive radiators [L] */
+            frontPassiveRadiatorVasL?: number;
+            /** @description Length of a front port with its end corrections [mm] */
+            frontPortEffectiveLengthMm?: number;
+            frontPortLengths?: components["schemas"]["PortLengthsForTuning"];
+            /** @description Tuning of the front chamber with its opening [Hz] */
+            frontTuningHz?: number;
+            /** @description Dips of the impedance, 3 to 400 Hz, ascending */
+            impedanceMinima: components["schemas"]["ImpedanceExtreme"][];
+            /** @description Peaks of the impedance, 3 to 400 Hz, ascending */
+            impedancePeaks: components["schemas"]["ImpedanceExtreme"][];
+            /** @description Resonance of a rear passive radiator alone [Hz] */
+            passiveRadiatorResonanceHz?: number;
+            /** @description Air volume as compliant as all rear passive radiators [L] */
+            passiveRadiatorVasL?: number;
+            /** @description Highest level between 3 and 600 Hz [dB] */
+            peakLevelDb: number;
+            /** @description Where the level is highest [Hz] */
+            peakLevelHz: number;
+            /** @description Length of a rear port with its end corrections [mm] */
+            portEffectiveLengthMm?: number;
+            portLengths?: components["schemas"]["PortLengthsForTuning"];
+            /** @description Closed box: electrical Q without the source resistance [1] */
+            qec?: number;
+            /** @description Closed box: mechanical Q without box losses [1] */
+            qmc?: number;
+            /** @description Closed box: total Q with the source resistance, without inductance and box losses [1] */
+            qtc?: number;
+            /** @description High-pass kinds: level of the mass-controlled plateau, inductance left out [dB] */
+            referenceLevelDb?: number;
+            /** @description Tuning of the rear chamber with its opening [Hz] */
+            tuningHz?: number;
+            /** @description tuningHz over fs [1] */
+            tuningRatio?: number;
+            /** @description Band-pass kinds: how often the level rises through half power [1] */
+            upwardCrossings?: number;
+            /** @description Source voltage, RMS [V] */
+            voltageV: number;
+        };
+        /** @description A return conductor of the size of the positive. */
+        ReturnCable: {
+            /**
+             * @description Return by cable (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "cable";
+            /** @description Conductor length of the return [m] */
+            lengthM: number;
+        };
+        /** @description The body as return, behind a short ground lead. */
+        ReturnChassis: {
+            /**
+             * @description What the body is made of
+             * @enum {string}
+             */
+            body?: "steel" | "aluminium" | "composite" | "unknown";
+            /**
+             * @description Return through the body (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "chassis";
+            /** @description Ground lead, of the size of the positive [m] */
+            leadLengthM?: number;
+            /** @description Body between ground bolt and battery post [Ω] */
+            resistanceOhm?: number;
+        };
+        /** @description The way back to the battery. */
+        ReturnPath: components["schemas"]["ReturnCable"] | components["schemas"]["ReturnChassis"];
+        /** @description Equal tubes. */
+        RoundPort: {
+            /** @description Centre of each tube; arranged evenly when absent */
+            centres?: components["schemas"]["PlaceOnPanel"][];
+            /**
+             * @description Chamber of a band-pass box it opens from
+             * @enum {string}
+             */
+            chamber?: "rear" | "front";
+            /** @description Tubes */
+            count?: number;
+            /** @description Centre line of one elbow of 90°; straight when absent [mm] */
+            elbowRadiusMm?: number;
+            /**
+             * @description Face that carries the tubes; the front when absent
+             * @enum {string}
+             */
+            face?: "front" | "back" | "top" | "bottom" | "left" | "right" | "divider";
+            /** @description Flange or flare at the inner mouth [mm] */
+            flangeDiameterMm?: number;
+            /** @description Thickness of that flange [mm] */
+            flangeThicknessMm?: number;
+            /** @description Bore [mm] */
+            innerDiameterMm: number;
+            /** @description The part behind the inner face of the panel, instead of the whole length [mm] */
+            insideLengthMm?: number;
+            /**
+             * @description Tubes (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "round";
+            /** @description Outer face of the panel to the inner mouth, along the centre line [mm] */
+            lengthMm?: number;
+            /** @description Outside of the tube; 3 mm of wall when absent [mm] */
+            outerDiameterMm?: number;
+        };
+        /** @description Holes evenly on a circle. */
+        ScrewCircle: {
+            /** @description Holes */
+            count: number;
+            /** @description Circle through the centres of the holes [mm] */
+            diameterMm: number;
+            /** @description Diameter of each hole [mm] */
+            holeDiameterMm: number;
+            /** @description First hole, anticlockwise from u [°] */
+            startAngleDeg: number;
+        };
+        /** @description A further battery for the music. */
+        SecondBatteryRequest: {
+            /**
+             * @description `isolated` feeds the amplifiers alone when the engine is off; `parallel` joins the first
+             * @enum {string}
+             */
+            arrangement: "isolated" | "parallel";
+            /** @description Capacity of the bank at the rated hours [A·h] */
+            capacityAh: number;
+            /**
+             * @description Kind of battery
+             * @enum {string}
+             */
+            chemistry?: "flooded" | "agm" | "gel" | "lithium";
+            /** @description Cold cranking current at −18 °C [A] */
+            coldCrankingA?: number;
+            /** @description Peukert exponent [1] */
+            peukertExponent?: number;
+            /** @description Hours the capacity is printed for [h] */
+            ratedHours?: number;
+            /** @description Reserve capacity: minutes at 25 A to 10.5 V; gives the exponent [min] */
+            reserveMinutes?: number;
+            /** @description Internal resistance of the bank [Ω] */
+            resistanceOhm?: number;
+            /** @description Share of the time to empty that may be used [1] */
+            usableFraction?: number;
+        };
+        /** @description A quick approximation beside the exact solution. */
+        SecondOpinion: {
+            /** @description Half power [Hz] */
+            f3Hz: number;
+            /** @description Where it comes from */
+            method: string;
+            /** @description Net volume [L] */
+            netVolumeL: number;
+            /** @description Tuning [Hz] */
+            tuningHz: number;
+        };
+        /** @description What one parameter does to one figure, all others as printed. */
+        Sensitivity: {
+            /** @description Change of the figure for one standard deviation of the parameter [%] */
+            effectPercent: number;
+            /** @description Relative change of the figure for a relative change of the parameter [1] */
+            elasticity: number;
+            /**
+             * @description The figure
+             * @enum {string}
+             */
+            figure: "f3" | "f3-upper" | "tuning" | "front-tuning" | "closed-resonance" | "driver-resonance" | "driver-total-q" | "peak-excursion" | "peak-air-speed" | "minimum-impedance";
+            /**
+             * @description The parameter
+             * @enum {string}
+             */
+            parameter: "coil-resistance" | "force-factor" | "moving-mass" | "suspension-compliance" | "suspension-resistance" | "cone-area" | "coil-inductance" | "rear-volume" | "rear-port-length" | "rear-port-area" | "rear-radiator-mass" | "rear-radiator-compliance" | "rear-losses" | "front-volume" | "front-port-length" | "front-port-area" | "front-radiator-mass" | "front-radiator-compliance" | "front-losses" | "air-temperature";
+            /** @description Part of the variance of the figure, to first order [%] */
+            sharePercent: number;
+            /** @description Of the parameter; of the absolute temperature [%] */
+            standardDeviationPercent: number;
+        };
+        /** @description The voice coils of the driver and the connection the sheet speaks of. */
+        SheetCoils: {
+            /**
+             * @description Voice coils of the driver
+             * @enum {integer}
+             */
+            count: 1 | 2 | 4;
+            /**
+             * @description Connection that Re of the sheet belongs to
+             * @enum {string}
+             */
+            resistanceStatedFor?: "one-coil" | "series" | "parallel" | "series-parallel";
+            /**
+             * @description Connection that Bl, Q and Le of the sheet belong to
+             * @enum {string}
+             */
+            statedFor?: "one-coil" | "series" | "parallel" | "series-parallel";
+            /**
+             * @description Connection the answer is for
+             * @enum {string}
+             */
+            wanted?: "one-coil" | "series" | "parallel" | "series-parallel";
+        };
+        /** @description One cut from edge to edge of a part. Do them in the order of their steps. */
+        SheetCut: {
+            /**
+             * @description Direction in which the saw runs on the sheet
+             * @enum {string}
+             */
+            along: "length" | "width";
+            /** @description Near side of the kerf, from the corner of the raw sheet [mm] */
+            atMm: number;
+            /** @description Length of the cut [m] */
+            cutLengthM: number;
+            /** @description Fence setting: size of the near part; the kerf lies beyond it [mm] */
+            distanceMm: number;
+            /** @description The part beyond the blade; absent when only dust is left */
+            far?: components["schemas"]["FreedPart"];
+            /** @description Start of the cut, from the corner of the raw sheet [mm] */
+            fromMm: number;
+            /** @description The part between fence and blade */
+            near: components["schemas"]["FreedPart"];
+            /** @description Number of the part to cut; 1 is the trimmed sheet */
+            part: number;
+            /** @description Order of sawing on this sheet, from 1, after trimming */
+            step: number;
+            /** @description End of the cut, from the corner of the raw sheet [mm] */
+            toMm: number;
+        };
+        /** @description One sheet with what is cut from it. */
+        SheetLayout: {
+            /** @description Cuts in order */
+            cuts: components["schemas"]["SheetCut"][];
+            /** @description Length of the raw sheet, along the grain where it has one [mm] */
+            lengthMm: number;
+            /** @description Material */
+            material?: string;
+            /** @description Number of the sheet in the plan, from 1 */
+            number: number;
+            /** @description What is left over, the largest first */
+            offcuts: components["schemas"]["SheetOffcut"][];
+            /** @description Panels on this sheet */
+            pieces: components["schemas"]["LaidPiece"][];
+            /** @description Name of the sheet */
+            sheet: string;
+            /** @description Thickness [mm] */
+            thicknessMm: number;
+            /** @description Trimmed off every edge [mm] */
+            trimMm: number;
+            /** @description Share of the raw sheet that becomes panels [%] */
+            usedPercent: number;
+            /** @description Width of the raw sheet [mm] */
+            widthMm: number;
+        };
+        /** @description A part that is left over. */
+        SheetOffcut: {
+            /** @description Size along the length of the sheet [mm] */
+            lengthMm: number;
+            /** @description Both sides reach `keepOffcutMm` */
+            reusable: boolean;
+            /** @description Size along the width of the sheet [mm] */
+            widthMm: number;
+            /** @description From the corner of the raw sheet along its length [mm] */
+            xMm: number;
+            /** @description From the corner of the raw sheet along its width [mm] */
+            yMm: number;
+        };
+        /** @description Equal panels to be cut. */
+        SheetPanel: {
+            /**
+             * @description Side of the panel that the grain follows; `any` (the default) lets it turn
+             * @enum {string}
+             */
+            grain?: "length" | "width" | "any";
+            /** @description Length of the blank [mm] */
+            lengthMm: number;
+            /** @description Material, as the sheets name it */
+            material?: string;
+            /** @description Name of the panel, as it shall stand on the cut sheet */
+            name: string;
+            /** @description How many */
+            quantity: number;
+            /** @description Nominal thickness of the board [mm] */
+            thicknessMm: number;
+            /** @description Width of the blank [mm] */
+            widthMm: number;
+        };
+        /** @description Panels to be cut, and the sheets to be had. */
+        SheetPlanRequest: {
+            /** @description Shorter side of an offcut worth keeping [mm] */
+            keepOffcutMm?: number;
+            /** @description Width of the saw cut [mm] */
+            kerfMm?: number;
+            /** @description Panels */
+            panels: components["schemas"]["SheetPanel"][];
+            /** @description Sheets */
+            sheets: components["schemas"]["SheetStock"][];
+            /** @description Cut off every edge of a raw sheet first, kerf included [mm] */
+            trimMm?: number;
+        };
+        /** @description A cut plan. */
+        SheetPlanResult: {
+            /** @description One entry for each material and thickness */
+            boards: components["schemas"]["BoardSummary"][];
+            /** @description The sheets in the order of their numbers */
+            layouts: components["schemas"]["SheetLayout"][];
+            total: components["schemas"]["SheetPlanTotal"];
+        };
+        /** @description The whole plan in figures. */
+        SheetPlanTotal: {
+            /** @description Cuts, without trimming */
+            cutCount: number;
+            /** @description Length of all cuts, without trimming [m] */
+            cutLengthM: number;
+            /** @description Area of the panels [m²] */
+            panelAreaM2: number;
+            /** @description Panels */
+            panelCount: number;
+            /** @description Price of the sheets; absent when a sheet used has none [1] */
+            price?: number;
+            /** @description Area of the sheets [m²] */
+            sheetAreaM2: number;
+            /** @description Sheets */
+            sheetCount: number;
+            /** @description The rest when offcuts worth keeping are not counted as lost [%] */
+            wasteAfterOffcutsPercent: number;
+            /** @description The rest [%] */
+            wastePercent: number;
+            /** @description Panels as a share of the sheets [%] */
+            yieldPercent: number;
+        };
+        /** @description Equal sheets to cut from. */
+        SheetStock: {
+            /**
+             * @description Side of the sheet that the grain follows, `length` by default; `none` for board without grain
+             * @enum {string}
+             */
+            grain?: "length" | "width" | "none";
+            /** @description Length of the raw sheet [mm] */
+            lengthMm: number;
+            /** @description Material */
+            material?: string;
+            /** @description Name of the sheet */
+            name: string;
+            /** @description Price of one sheet, in one currency for all [1] */
+            price?: number;
+            /** @description Sheets to be had; as many as needed when absent */
+            quantity?: number;
+            /** @description Nominal thickness of the board [mm] */
+            thicknessMm: number;
+            /** @description Width of the raw sheet [mm] */
+            widthMm: number;
+        };
+        /** @description The stated short circuit. */
+        ShortCircuitAnswer: {
+            /** @description Short-circuit constant [A·√s/mm²] */
+            k: number;
+            /** @description I²·t of the fault [A²·s] */
+            letThroughA2s: number;
+            /** @description Least section [mm²] */
+            minimumAreaMm2: number;
+            /** @description The chosen size first, then the others */
+            sizes: components["schemas"]["ShortCircuitSize"][];
+        };
+        /** @description A short circuit the conductor must survive. */
+        ShortCircuitRequest: {
+            /** @description Fault current [A] */
+            currentA: number;
+            /** @description How long it flows [s] */
+            durationS: number;
+            /** @description What the insulation survives once [°C] */
+            endC?: number;
+            /** @description Heat capacity of the metal by volume; k then follows from the metal, else from the standard’s K [J/(m³·K)] */
+            heatCapacityJPerM3K?: number;
+            /** @description Conductor before the fault [°C] */
+            startC?: number;
+        };
+        /** @description A size under the stated short circuit. */
+        ShortCircuitSize: {
+            /** @description Size with its series */
+            designation: string;
+            /** @description What current it survives for the duration [A] */
+            survivesA: number;
+            /** @description How long it survives the current [s] */
+            survivesS: number;
+            /** @description k²·S² [A²·s] */
+            withstandA2s: number;
+            /** @description It survives both */
+            withstands: boolean;
+        };
+        /** @description Passive radiators that give the tuning. */
+        SizedPassiveRadiators: {
+            /** @description Effective area of one [cm²] */
+            areaCm2: number;
+            /** @description Compliance of one [mm/N] */
+            complianceMmPerN: number;
+            /** @description Units */
+            count: number;
+            /** @description Compliance of all radiators over that of the box [1] */
+            delta: number;
+            /** @description One way, to move twice what the drivers sweep at Xmax [mm] */
+            excursionMm?: number;
+            /** @description Moving mass of one, air load and added weight in it [g] */
+            massG: number;
+            /** @description Free resonance of one so loaded: the notch of the response [Hz] */
+            resonanceHz: number;
+        };
+        /** @description Result with its cautions, assumed defaults and sources. */
+        SizeEnclosureAnswer: {
+            /** @description Every default that was used */
+            assumed: components["schemas"]["Assumed"][];
+            /** @description With `?basis=true`: how each figure was reached */
+            basis?: components["schemas"]["Basis"][];
+            /** @description Doubts and dangers, the gravest first */
+            cautions: components["schemas"]["Caution"][];
+            result: components["schemas"]["EnclosureSizingResult"];
+            /** @description What the figures rest on; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description Fibre in the box. */
+        SizingLining: {
+            /**
+             * @description `bare`, `walls` lined, or `filled`
+             * @enum {string}
+             */
+            amount: "bare" | "walls" | "filled";
+            /** @description Apparent over actual volume; isothermal air sets the bound [1] */
+            volumeFactor?: number;
+        };
+        /** @description Losses of the box, each a Q at its tuning or resonance. */
+        SizingLosses: {
+            /** @description Absorption in the air and its lining [1] */
+            absorptionQ?: number;
+            /** @description Leakage; 7 is assumed for opened boxes, none for closed ones [1] */
+            leakQ?: number;
+            /** @description Friction in the port [1] */
+            portQ?: number;
+        };
+        /** @description Passive radiators at hand; what is absent is chosen. */
+        SizingPassiveRadiators: {
+            /** @description Effective area of one [cm²] */
+            areaCm2?: number;
+            /** @description Compliance of one [mm/N] */
+            complianceMmPerN?: number;
+            /** @description Units */
+            count?: number;
+            /** @description Mechanical Q of one in free air [1] */
+            qm?: number;
+        };
+        /** @description What lies before the drivers. */
+        SizingSource: {
+            /** @description Resistance of amplifier and cable before the drivers [Ω] */
+            seriesOhm?: number;
+        };
+        /** @description Room there is. */
+        SizingSpace: {
+            /** @description Largest air volume [L] */
+            netVolumeL: number;
+        };
+        /** @description What the box should come out as; whatever is absent is chosen. */
+        SizingWanted: {
+            /** @description Upper half-power edge of a band-pass [Hz] */
+            highHz?: number;
+            /** @description Lower half-power edge of a band-pass [Hz] */
+            lowHz?: number;
+            /** @description A volume to be judged as it is [L] */
+            netVolumeL?: number;
+            /** @description Total Q of closed boxes to offer */
+            qtc?: number[];
+            /** @description A tuning to be judged as it is [Hz] */
+            tuningHz?: number;
+        };
+        /** @description A slot along the walls of the box. */
+        SlotPort: {
+            /**
+             * @description Wall it lies on; the floor when absent
+             * @enum {string}
+             */
+            along?: "bottom" | "top" | "left" | "right";
+            /**
+             * @description Chamber of a band-pass box it opens from
+             * @enum {string}
+             */
+            chamber?: "rear" | "front";
+            /** @description Slots */
+            count?: number;
+            /** @description Smaller side of the opening [mm] */
+            heightMm: number;
+            /**
+             * @description Slot (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "slot";
+            /** @description Outer face of the front to the inner mouth, along the centre line [mm] */
+            lengthMm: number;
+            /** @description Board of its own walls; that of the box when absent [mm] */
+            wallThicknessMm?: number;
+            /** @description Across the opening; the clear width of the box when absent [mm] */
+            widthMm?: number;
+        };
+        /** @description What feeds the drivers: a voltage, or the power it would give. */
+        Source: {
+            /** @description Load at which the power is meant [Ω] */
+            loadOhm?: number;
+            /** @description In place of the voltage: power into `loadOhm` [W] */
+            powerW?: number;
+            /** @description Resistance of amplifier and cable before the drivers [Ω] */
+            seriesOhm?: number;
+            /** @description RMS voltage over the whole group of drivers, before the series resistance [V] */
+            voltageV?: number;
+        };
+        /** @description A publication or practice that figures rest on. */
+        SourceRow: {
+            /** @description Id, as in `sources` of an answer */
+            id: string;
+            /**
+             * @description `read`: text seen. `second-hand`: quoted in a text that was seen. `from memory`: recalled. `derived`: follows from stated equations. `practice`: common practice, no source. `ours`: an engineering choice of this service.
+             * @enum {string}
+             */
+            status: "read" | "second-hand" | "from memory" | "derived" | "practice" | "ours";
+            /** @description Author, title, place and year */
+            title: string;
+        };
+        /** @description Sources of the figures */
+        SourcesTable: {
+            /** @description What the table holds and how far it holds */
+            description: string;
+            /** @description In the order of the published table */
+            rows: components["schemas"]["SourceRow"][];
+            /** @description Where it was published; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description What a candidate costs in space. */
+        SpaceCost: {
+            /** @description Outer volume as a cube of 18 mm board, driver, port and braces in it [m³] */
+            roughOuterM3: number;
+            /** @description Air volume over that of the smallest candidate [1] */
+            timesSmallest: number;
+        };
+        /** @description A speaker cable and what its resistance does. */
+        SpeakerCable: {
+            /** @description Current the cable carries for good; absent outside the table [A] */
+            ampacityA?: number;
+            /** @description Conductor section [mm²] */
+            areaMm2: number;
+            /** @description RMS current at full sine [A] */
+            currentA: number;
+            /** @description Damping factor at the load, cable included [1] */
+            dampingFactor?: number;
+            /** @description Size with its series */
+            designation: string;
+            /**
+             * @description The limit this size breaks; absent when it passes
+             * @enum {string}
+             */
+            fails?: "resistance" | "ampacity";
+            /**
+             * @description The limit that ruled out the next smaller size
+             * @enum {string}
+             */
+            governedBy?: "resistance" | "ampacity" | "smallest-size";
+            /** @description Resistance there and back at 20 °C [Ω] */
+            loopOhm: number;
+            /** @description Level against a cable without resistance [dB] */
+            lossDb: number;
+            /** @description Qes with this cable [1] */
+            qes?: number;
+            /** @description Qes with this cable over Qes without [1] */
+            qesFactor?: number;
+            /** @description Share of the load [%] */
+            resistancePercent: number;
+            /** @description Give this to the acoustic calculation as `source.seriesOhm` [Ω] */
+            sourceSeriesOhm: number;
+        };
+        /** @description A size that was considered. */
+        SpeakerCableCandidate: {
+            /** @description Current the cable carries for good; absent outside the table [A] */
+            ampacityA?: number;
+            /** @description Size with its series */
+            designation: string;
+            /**
+             * @description The limit this size breaks; absent when it passes
+             * @enum {string}
+             */
+            fails?: "resistance" | "ampacity";
+            /** @description Resistance there and back at 20 °C [Ω] */
+            loopOhm: number;
+            /** @description Share of the load [%] */
+            resistancePercent: number;
+        };
+        /** @description The cable from an amplifier to its load. */
+        SpeakerCableRequest: {
+            /** @description Surroundings of the cable [°C] */
+            ambientC?: number;
+            /** @description Damping factor of the data sheet at this load [1] */
+            amplifierDampingFactor?: number;
+            /**
+             * @description Metal; `unknown` is worked out as 10 % copper-clad aluminium
+             * @enum {string}
+             */
+            conductor?: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+            /** @description A size to be judged instead of chosen, with its series: "14 AWG", "SAE 14", "2.5 mm2" */
+            designation?: string;
+            /** @description Temperature class of the insulation [°C] */
+            insulationC?: number;
+            /** @description Way from the amplifier to the box; both conductors are counted [m] */
+            lengthM: number;
+            /** @description Electrical Q of the drivers, needs reOhm [1] */
+            qes?: number;
+            /** @description Direct-current resistance of the whole load, for the effect on Qes [Ω] */
+            reOhm?: number;
+            /** @description Most of the load that may be in the wire [%] */
+            resistanceLimitPercent?: number;
+            /** @description Resistance over that of a solid conductor [1] */
+            strandingFactor?: number;
+        };
+        /** @description How a speed scatters. */
+        SpeedSpread: {
+            /** @description Mean of the samples [m/s] */
+            meanMPerS: number;
+            /** @description With every part as printed [m/s] */
+            nominalMPerS: number;
+            /** @description At each percentile asked for, in its order */
+            percentilesMPerS: number[];
+            /** @description Standard deviation of the samples [m/s] */
+            standardDeviationMPerS: number;
+        };
+        /** @description One standard deviation of each physical parameter. fs, Q and Vas follow from these and are never varied apart. */
+        Spread: {
+            /** @description One standard deviation of the force factor [%] */
+            blPercent?: number;
+            /** @description One standard deviation of the compliance of the suspension [%] */
+            cmsPercent?: number;
+            /** @description One standard deviation of the inductance of the coil [%] */
+            lePercent?: number;
+            /** @description One standard deviation of the loss Qs of each chamber [%] */
+            lossPercent?: number;
+            /** @description One standard deviation of the moving mass [%] */
+            mmsPercent?: number;
+            /** @description One standard deviation of the area of the ports [%] */
+            portAreaPercent?: number;
+            /** @description One standard deviation of the length of the ports [%] */
+            portLengthPercent?: number;
+            /** @description One standard deviation of their compliance [%] */
+            radiatorCompliancePercent?: number;
+            /** @description One standard deviation of the mass of the passive radiators [%] */
+            radiatorMassPercent?: number;
+            /** @description One standard deviation of the DC resistance of the coil [%] */
+            rePercent?: number;
+            /** @description One standard deviation of the mechanical resistance [%] */
+            rmsPercent?: number;
+            /** @description One standard deviation of the area of the cone [%] */
+            sdPercent?: number;
+            /** @description One standard deviation of the air temperature [K] */
+            temperatureK?: number;
+            /** @description One standard deviation of the volume of each chamber [%] */
+            volumePercent?: number;
+        };
+        /** @description An amplifier as the supply sees it. Needs a power, and its class, efficiency or input current. */
+        SupplyAmplifier: {
+            /**
+             * @description Class of the output stage; sets efficiency and partial-load law
+             * @enum {string}
+             */
+            class?: "A" | "AB" | "B" | "D" | "G" | "H";
+            /** @description Output over input at rated output, from the data sheet; beats the class [1] */
+            efficiency?: number;
+            /** @description Input current at rated output, from the data sheet; beats the class [A] */
+            inputCurrentA?: number;
+            /** @description Supply voltage of that input current; else ratedVoltageV [V] */
+            inputVoltageV?: number;
+            /** @description Load wired to it, one of the ratings [Ω] */
+            loadOhm?: number;
+            /** @description Name for the answer */
+            name?: string;
+            /** @description Ratings of the fuses on the amplifier */
+            onboardFusesA?: number[];
+            /** @description Continuous RMS output of all driven channels into the wired load; or give ratings and loadOhm [W] */
+            powerW?: number;
+            /** @description Draw at silence, switched on [W] */
+            quiescentW?: number;
+            /**
+             * @description What the power stands for; peak figures are refused
+             * @enum {string}
+             */
+            ratedAs?: "continuous" | "peak" | "unknown";
+            /** @description Supply voltage of the power rating [V] */
+            ratedVoltageV?: number;
+            /** @description Published outputs by load */
+            ratings?: components["schemas"]["AmplifierLoadRating"][];
+            /**
+             * @description Whether the output holds when the supply falls
+             * @enum {string}
+             */
+            regulation?: "regulated" | "unregulated";
+            /** @description Draw when switched off [A] */
+            standbyA?: number;
+        };
+        /** @description Amplifiers on one supply. */
+        SupplyCurrentRequest: {
+            /** @description Amplifiers fed from this supply */
+            amplifiers: components["schemas"]["SupplyAmplifier"][];
+            battery?: components["schemas"]["BatteryRequest"];
+            capacitor?: components["schemas"]["CapacitorRequest"];
+            charging?: components["schemas"]["ChargingRequest"];
+            secondBattery?: components["schemas"]["SecondBatteryRequest"];
+            /** @description Nominal system voltage, 12, 24 or 48; currents are given at this voltage [V] */
+            systemVoltageV: number;
+        };
+        /** @description Currents and what they ask of the vehicle. */
+        SupplyCurrentResult: {
+            /** @description Each amplifier in the order of the request */
+            amplifiers: components["schemas"]["AmplifierCurrents"][];
+            capacitor?: components["schemas"]["CapacitorEffect"];
+            charging?: components["schemas"]["ChargingBalance"];
+            currents: components["schemas"]["SupplyCurrents"];
+            engineOff?: components["schemas"]["EngineOff"];
+        };
+        /** @description The four currents at system voltage, and the ripple. */
+        SupplyCurrents: {
+            /** @description Ordinary music, 1/8 of rated output: battery and alternator [A] */
+            averageA: number;
+            /** @description Test tone at rated output: fuse, cable, collapse [A] */
+            fullSineA: number;
+            /** @description Dense bass, 1/3 of rated output: battery, alternator, fuse heating [A] */
+            heavyA: number;
+            /** @description Ripple peak of the full sine without energy storage [A] */
+            peakNoStorageA: number;
+            /** @description At silence, switched on [A] */
+            quiescentA: number;
+            /** @description RMS of that ripple [A] */
+            rippleRmsA: number;
+        };
+        /** @description The cup for the wires. */
+        TerminalCup: {
+            centre?: components["schemas"]["PlaceOnPanel"];
+            /** @description Of a round cut-out [mm] */
+            cutOutDiameterMm?: number;
+            /** @description Of a rectangular cut-out [mm] */
+            cutOutHeightMm?: number;
+            /** @description Of a rectangular cut-out [mm] */
+            cutOutWidthMm?: number;
+            /**
+             * @description Face that carries it; the back when absent
+             * @enum {string}
+             */
+            face?: "front" | "back" | "top" | "bottom" | "left" | "right" | "divider";
+            /** @description Behind the inner face of its panel [l] */
+            volumeL?: number;
+        };
+        /** @description Each value is that percentile of all samples at that frequency. */
+        ToleranceBand: {
+            /** @description Excursion of one cone, one way, peak */
+            coneExcursionMm: number[];
+            /** @description Modulus of the impedance */
+            impedanceOhm: number[];
+            /** @description Level re 20 µPa at 1 m in half space */
+            levelDb: number[];
+            /** @description Percentile [%] */
+            percent: number;
+        };
+        /** @description How the figures scatter; absent where the system has no such figure. */
+        ToleranceFigures: {
+            /** @description Resonance of the driver in its closed rear chamber */
+            closedResonance?: components["schemas"]["FrequencySpread"];
+            /** @description fs of the driver */
+            driverResonance?: components["schemas"]["FrequencySpread"];
+            /** @description Qts of the driver */
+            driverTotalQ?: components["schemas"]["PureSpread"];
+            /** @description Lowest half-power frequency */
+            f3?: components["schemas"]["FrequencySpread"];
+            /** @description Band-pass kinds: highest half-power frequency */
+            f3Upper?: components["schemas"]["FrequencySpread"];
+            /** @description Tuning of the front chamber */
+            frontTuning?: components["schemas"]["FrequencySpread"];
+            /** @description Lowest impedance over the frequencies */
+            minimumImpedance?: components["schemas"]["ResistanceSpread"];
+            /** @description Largest air speed in a port over the frequencies, peak */
+            peakAirSpeed?: components["schemas"]["SpeedSpread"];
+            /** @description Largest excursion over the frequencies, one way, peak */
+            peakExcursion?: components["schemas"]["TravelSpread"];
+            /** @description Tuning of the rear chamber */
+            tuning?: components["schemas"]["FrequencySpread"];
+        };
+        /** @description How a travel scatters. */
+        TravelSpread: {
+            /** @description Mean of the samples [mm] */
+            meanMm: number;
+            /** @description With every part as printed [mm] */
+            nominalMm: number;
+            /** @description At each percentile asked for, in its order */
+            percentilesMm: number[];
+            /** @description Standard deviation of the samples [mm] */
+            standardDeviationMm: number;
+        };
+        /** @description A slip that would explain what is odd on the sheet. */
+        UnitSlip: {
+            /** @description The slip in words */
+            detail: string;
+            /** @description Name of the slip */
+            id: string;
+            mended: components["schemas"]["MendedParameter"];
+        };
+        /** @description An alignment that has no member for the driver. */
+        UnsuitedAlignment: {
+            /**
+             * @description Alignment; /v1/reference/alignments describes each
+             * @enum {string}
+             */
+            alignment?: "closed-qtc" | "qb3" | "b4" | "c4" | "sc4" | "be4" | "sbb4" | "band-pass-4-flat" | "band-pass-4-ripple" | "band-pass-4-edges" | "as-asked" | "in-your-space";
+            /**
+             * @description Kind of the enclosure
+             * @enum {string}
+             */
+            kind: "closed" | "vented" | "passive-radiator" | "band-pass-4";
+            /** @description The reason with its figures */
+            why: string;
+        };
+        /** @description What to lay now for the next amplifier. */
+        UpsizedCable: {
+            /** @description Size */
+            designation: string;
+            /** @description Fuse once both amplifiers run [A] */
+            fuseRatingA: number;
+        };
+        /** @description One chamber behind the cone with ports to the outside. */
+        VentedBox: {
+            /**
+             * @description Kind of the enclosure (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "vented";
+            rear: components["schemas"]["VentedChamber"];
+        };
+        /** @description A chamber with ports. */
+        VentedChamber: {
+            /** @description Q of the absorption at the frequency of the chamber; absent: none [1] */
+            absorptionQ?: number;
+            /** @description Q of the leak to the outside at the frequency of the chamber; absent: tight [1] */
+            leakQ?: number;
+            /** @description Acoustic volume for all drivers together [L] */
+            netVolumeL: number;
+            port: components["schemas"]["Port"];
+        };
+        /** @description From the outer envelope to the air that acts as the spring. */
+        VolumeBalance: {
+            /** @description Wood of the shell [l] */
+            boardL: number;
+            displaced: components["schemas"]["Displaced"];
+            /** @description How far the box is from it [%] */
+            errorPercent?: number;
+            /** @description Outer envelope [l] */
+            externalL: number;
+            /** @description Inside of the panels, empty [l] */
+            grossL: number;
+            /** @description Air that acts as the spring [l] */
+            netL: number;
+            /** @description Hollow before a recessed front [l] */
+            recessL: number;
+            /** @description Every line of the subtraction */
+            rows: components["schemas"]["VolumeRow"][];
+            /** @description The net volume asked for [l] */
+            targetL?: number;
+        };
+        /** @description One line of the subtraction. */
+        VolumeRow: {
+            /** @description How it was reached */
+            how: string;
+            /**
+             * @description What takes it
+             * @enum {string}
+             */
+            item: "drivers" | "ports" | "braces" | "amplifier" | "terminal" | "lining" | "baffleRings" | "cleats" | "other";
+            /**
+             * @description How the volume is known
+             * @enum {string}
+             */
+            known: "given" | "computed" | "estimated";
+            /** @description Volume [l] */
+            volumeL: number;
+        };
+        /** @description The coil some time after switching on. */
+        WarmingMoment: {
+            /** @description Temperature of the coil [°C] */
+            coilC: number;
+            /** @description Level lost in the mass-controlled band [dB] */
+            compressionDb: number;
+            /** @description DC resistance of the drivers as they are joined [Ω] */
+            reOhm: number;
+            /** @description Time at the given drive [s] */
+            timeS: number;
+        };
+        /** @description Result with its cautions, assumed defaults and sources. */
+        WireCoilsAnswer: {
+            /** @description Every default that was used */
+            assumed: components["schemas"]["Assumed"][];
+            /** @description With `?basis=true`: how each figure was reached */
+            basis?: components["schemas"]["Basis"][];
+            /** @description Doubts and dangers, the gravest first */
+            cautions: components["schemas"]["Caution"][];
+            result: components["schemas"]["CoilWiringResult"];
+            /** @description What the figures rest on; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+    };
+    responses: never;
+    parameters: never;
+    requestBodies: never;
+    headers: never;
+    pathItems: never;
+}
+export type $defs = Record<string, never>;
+export interface operations {
+    matchAmplifierByQuery: {
+        parameters: {
+            query: {
+                /** @description Channels */
+                "amplifier.channels"?: number;
+                /** @description Area it takes where it is mounted [cm²] */
+                "amplifier.footprintCm2"?: number;
+                /** @description Lowest load of a bridged pair [Ω] */
+                "amplifier.minimumBridgedOhm"?: number;
+                /** @description Lowest load of one channel [Ω] */
+                "amplifier.minimumOhm": number;
+                /** @description Name by which the answer speaks of it */
+                "amplifier.name"?: string;
+                /** @description Price, in any one currency [1] */
+                "amplifier.price"?: number;
+                /** @description What kind of figure each rating is; only `rms` can be matched */
+                "amplifier.ratingKind"?: "rms" | "peak" | "max" | "total";
+                /** @description Rated with two channels bridged */
+                "amplifier.ratings.0.bridged"?: boolean;
+                /** @description Load it is rated at [Ω] */
+                "amplifier.ratings.0.loadOhm": number;
+                /** @description Continuous RMS power of one channel, or of the bridged pair [W] */
+                "amplifier.ratings.0.powerW": number;
+                /** @description How many of the amplifier may be used together */
+                amplifierCount?: number;
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description Surroundings of the cable [°C] */
+                "cable.ambientC"?: number;
+                /** @description Damping factor of the data sheet at this load [1] */
+                "cable.amplifierDampingFactor"?: number;
+                /** @description Metal; `unknown` is worked out as 10 % copper-clad aluminium */
+                "cable.conductor"?: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+                /** @description A size to be judged instead of chosen, with its series: "14 AWG", "SAE 14", "2.5 mm2" */
+                "cable.designation"?: string;
+                /** @description Temperature class of the insulation [°C] */
+                "cable.insulationC"?: number;
+                /** @description Way from the amplifier to the box; both conductors are counted [m] */
+                "cable.lengthM"?: number;
+                /** @description Electrical Q of the drivers, needs reOhm [1] */
+                "cable.qes"?: number;
+                /** @description Direct-current resistance of the whole load, for the effect on Qes [Ω] */
+                "cable.reOhm"?: number;
+                /** @description Most of the load that may be in the wire [%] */
+                "cable.resistanceLimitPercent"?: number;
+                /** @description Resistance over that of a solid conductor [1] */
+                "cable.strandingFactor"?: number;
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+                /** @description Rated impedance of one coil [Ω] */
+                "driver.coilOhm": number;
+                /** @description Voice coils */
+                "driver.coils": number;
+                /** @description Continuous RMS power it takes, all its coils together [W] */
+                "driver.powerW": number;
+                /** @description What kind of figure powerW is; only `rms` can be matched */
+                "driver.ratingKind"?: "rms" | "peak" | "max" | "total";
+                /** @description Drivers */
+                driverCount: number;
+                /** @description Channels */
+                "otherAmplifiers.0.channels"?: number;
+                /** @description Area it takes where it is mounted [cm²] */
+                "otherAmplifiers.0.footprintCm2"?: number;
+                /** @description Lowest load of a bridged pair [Ω] */
+                "otherAmplifiers.0.minimumBridgedOhm"?: number;
+                /** @description Lowest load of one channel [Ω] */
+                "otherAmplifiers.0.minimumOhm"?: number;
+                /** @description Name by which the answer speaks of it */
+                "otherAmplifiers.0.name"?: string;
+                /** @description Price, in any one currency [1] */
+                "otherAmplifiers.0.price"?: number;
+                /** @description What kind of figure each rating is; only `rms` can be matched */
+                "otherAmplifiers.0.ratingKind"?: "rms" | "peak" | "max" | "total";
+                /** @description Rated with two channels bridged */
+                "otherAmplifiers.0.ratings.0.bridged"?: boolean;
+                /** @description Load it is rated at [Ω] */
+                "otherAmplifiers.0.ratings.0.loadOhm"?: number;
+                /** @description Continuous RMS power of one channel, or of the bridged pair [W] */
+                "otherAmplifiers.0.ratings.0.powerW"?: number;
+                /** @description `power`: closest to the drivers; `price` or `size`: least among those that fit, given for every amplifier */
+                rankBy?: "power" | "price" | "size";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MatchAmplifierAnswer"];
+                };
+            };
+            /** @description The client has this answer already */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    matchAmplifier: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AmplifierMatchRequest"];
+            };
+        };
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MatchAmplifierAnswer"];
+                };
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `body-too-large`: Body too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unsupported-media-type`: Unsupported media type */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    runBatch: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+                /** @description Leaves out the calls before this index: where a stream was cut, go on behind its last whole line */
+                fromIndex?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["BatchRequest"];
+            };
+        };
+        responses: {
+            /** @description Every call with its own status */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BatchAnswer"];
+                    "application/x-ndjson": string;
+                };
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `body-too-large`: Body too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unsupported-media-type`: Unsupported media type */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    checkPanelVibration: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PanelVibrationRequest"];
+            };
+        };
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CheckPanelVibrationAnswer"];
+                };
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `body-too-large`: Body too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unsupported-media-type`: Unsupported media type */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    layOutBox: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["BoxRequest"];
+            };
+        };
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LayOutBoxAnswer"];
+                };
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `body-too-large`: Body too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unsupported-media-type`: Unsupported media type */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    nestPanels: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SheetPlanRequest"];
+            };
+        };
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["NestPanelsAnswer"];
+                };
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `body-too-large`: Body too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unsupported-media-type`: Unsupported media type */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listCautions: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Every kind of caution */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CautionCatalogue"];
+                };
+            };
+            /** @description The client has this already */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    describeCaution: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Code of the entry */
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One kind of caution */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CautionKind"];
+                };
+            };
+            /** @description The client has this already */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description `not-found`: No such resource */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    wireCoilsByQuery: {
+        parameters: {
+            query: {
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description Surroundings of the cable [°C] */
+                "cable.ambientC"?: number;
+                /** @description Damping factor of the data sheet at this load [1] */
+                "cable.amplifierDampingFactor"?: number;
+                /** @description Metal; `unknown` is worked out as 10 % copper-clad aluminium */
+                "cable.conductor"?: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+                /** @description A size to be judged instead of chosen, with its series: "14 AWG", "SAE 14", "2.5 mm2" */
+                "cable.designation"?: string;
+                /** @description Temperature class of the insulation [°C] */
+                "cable.insulationC"?: number;
+                /** @description Way from the amplifier to the box; both conductors are counted [m] */
+                "cable.lengthM"?: number;
+                /** @description Electrical Q of the drivers, needs reOhm [1] */
+                "cable.qes"?: number;
+                /** @description Direct-current resistance of the whole load, for the effect on Qes [Ω] */
+                "cable.reOhm"?: number;
+                /** @description Most of the load that may be in the wire [%] */
+                "cable.resistanceLimitPercent"?: number;
+                /** @description Resistance over that of a solid conductor [1] */
+                "cable.strandingFactor"?: number;
+                /** @description Lowest load of ONE channel of a pair that is to be bridged; the bridged pair needs twice that [Ω] */
+                channelMinimumOhm?: number;
+                /** @description Rated impedance of one coil, when all coils are alike [Ω] */
+                coilOhm?: number;
+                /** @description Rated impedance of this coil [Ω] */
+                "coilsOhm.0"?: number;
+                /** @description Voice coils of each driver */
+                coilsPerDriver: number;
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+                /** @description Drivers */
+                driverCount: number;
+                /** @description Lowest load the output may drive, as the data sheet states it for the way it is used [Ω] */
+                minimumOhm?: number;
+                /** @description Load wished for [Ω] */
+                targetOhm?: number;
+                /** @description Power into the whole load [W] */
+                totalPowerW?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WireCoilsAnswer"];
+                };
+            };
+            /** @description The client has this answer already */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    wireCoils: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CoilWiringRequest"];
+            };
+        };
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WireCoilsAnswer"];
+                };
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `body-too-large`: Body too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unsupported-media-type`: Unsupported media type */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    completeDriverParametersByQuery: {
+        parameters: {
+            query?: {
+                /** @description Density [kg/m³] */
+                "air.densityKgPerM3"?: number;
+                /** @description Static pressure [Pa] */
+                "air.pressurePa"?: number;
+                /** @description Speed of sound [m/s] */
+                "air.soundSpeedMPerS"?: number;
+                /** @description Air temperature [°C] */
+                "air.temperatureC"?: number;
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description Voice coils of the driver */
+                "coils.count"?: 1 | 2 | 4;
+                /** @description Connection that Re of the sheet belongs to */
+                "coils.resistanceStatedFor"?: "one-coil" | "series" | "parallel" | "series-parallel";
+                /** @description Connection that Bl, Q and Le of the sheet belong to */
+                "coils.statedFor"?: "one-coil" | "series" | "parallel" | "series-parallel";
+                /** @description Connection the answer is for */
+                "coils.wanted"?: "one-coil" | "series" | "parallel" | "series-parallel";
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+                /** @description Force factor [T·m] */
+                "driver.blTm"?: number;
+                /** @description Compliance of the suspension [mm/N] */
+                "driver.cmsMmPerN"?: number;
+                /** @description Free-air resonance [Hz] */
+                "driver.fsHz"?: number;
+                /** @description Coil inductance [mH] */
+                "driver.leMh"?: number;
+                /** @description Resistance across the inductance [Ω] */
+                "driver.leParallelOhm"?: number;
+                /** @description Printed sensitivity at 1 W, 1 m [dB] */
+                "driver.level1WDb"?: number;
+                /** @description Printed sensitivity at 2.83 V, 1 m [dB] */
+                "driver.level2V83Db"?: number;
+                /** @description Moving mass without air load, in place of Mms [g] */
+                "driver.mmdG"?: number;
+                /** @description Moving mass with its air load [g] */
+                "driver.mmsG"?: number;
+                /** @description Nominal diameter (12 in is 305 mm); used where Sd is absent [mm] */
+                "driver.nominalDiameterMm"?: number;
+                /** @description Continuous power rating [W] */
+                "driver.powerW"?: number;
+                /** @description Electrical Q [1] */
+                "driver.qes"?: number;
+                /** @description Mechanical Q [1] */
+                "driver.qms"?: number;
+                /** @description Total Q [1] */
+                "driver.qts"?: number;
+                /** @description Rated impedance [Ω] */
+                "driver.ratedImpedanceOhm"?: number;
+                /** @description Direct-current resistance of the coil [Ω] */
+                "driver.reOhm"?: number;
+                /** @description Mechanical resistance [kg/s] */
+                "driver.rmsKgPerS"?: number;
+                /** @description Effective area of the cone [cm²] */
+                "driver.sdCm2"?: number;
+                /** @description Air volume as compliant as the suspension [L] */
+                "driver.vasL"?: number;
+                /** @description Linear excursion, one way, peak [mm] */
+                "driver.xmaxMm"?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CompleteDriverParametersAnswer"];
+                };
+            };
+            /** @description The client has this answer already */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    completeDriverParameters: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DriverParametersRequest"];
+            };
+        };
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CompleteDriverParametersAnswer"];
+                };
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `body-too-large`: Body too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unsupported-media-type`: Unsupported media type */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    computeResponse: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["EnclosureResponseRequest"];
+            };
+        };
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ComputeResponseAnswer"];
+                };
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `body-too-large`: Body too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unsupported-media-type`: Unsupported media type */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    sizeEnclosure: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["EnclosureSizingRequest"];
+            };
+        };
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SizeEnclosureAnswer"];
+                };
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `body-too-large`: Body too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unsupported-media-type`: Unsupported media type */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    computeTolerance: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["EnclosureToleranceRequest"];
+            };
+        };
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ComputeToleranceAnswer"];
+                };
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `body-too-large`: Body too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unsupported-media-type`: Unsupported media type */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listProblems: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Every kind of refusal */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProblemCatalogue"];
+                };
+            };
+            /** @description The client has this already */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    describeProblem: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Code of the entry */
+                code: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One kind of refusal */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProblemKind"];
+                };
+            };
+            /** @description The client has this already */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description `not-found`: No such resource */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listAlignments: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Alignments of enclosures */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AlignmentsTable"];
+                };
+            };
+            /** @description The client has this already */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listSources: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Sources of the figures */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SourcesTable"];
+                };
+            };
+            /** @description The client has this already */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    chooseCableByQuery: {
+        parameters: {
+            query: {
+                /** @description Hottest surroundings along the run [°C] */
+                ambientC?: number;
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description Current-carrying power conductors in the same loom, this one included */
+                bundledConductors?: number;
+                /** @description Limit */
+                "checks.0"?: "drop" | "ampacity" | "fuse" | "short-circuit" | "terminal";
+                /** @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium */
+                conductor?: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+                /** @description Conductor temperature the drop is judged at [°C] */
+                conductorTemperatureC?: number;
+                /** @description Contact resistance that counts into the drop, once in the loop [Ω] */
+                contactOhm?: number;
+                /** @description Test tones or sustained notes: the fuse is held to the full sine for good */
+                continuousTone?: boolean;
+                /** @description Current at full sine; or loadPowerW [A] */
+                currentA?: number;
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+                /** @description Largest drop on the conductors, of nominal voltage [%] */
+                dropLimitPercent?: number;
+                /** @description The same in volts [V] */
+                dropLimitV?: number;
+                /** @description Voltage at which the amplifier’s converter stops [V] */
+                dropOutV?: number;
+                /** @description Fuse that is already there [A] */
+                fuseA?: number;
+                /** @description Surroundings of the fuse [°C] */
+                fuseAmbientC?: number;
+                /** @description Family */
+                "fuseTypes.0"?: "F" | "C" | "E" | "SF30" | "SF51" | "SB";
+                /** @description Power the next amplifier will draw: what to lay now [W] */
+                futureLoadPowerW?: number;
+                /** @description Series of the size; AWG, SAE and mm² are different sizes */
+                gaugeSystem?: "awg" | "sae" | "mm2";
+                /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
+                heavyCurrentA?: number;
+                /** @description Temperature class printed on the insulation [°C] */
+                insulationC?: number;
+                /** @description One lug; four of them lie in the loop beside the drop [Ω] */
+                jointOhm?: number;
+                /** @description `constant-current`: the current at nominal voltage; `constant-power`: exact, the current rises as the voltage falls */
+                loadModel?: "constant-current" | "constant-power";
+                /** @description Power drawn at full sine (not put out); or currentA [W] */
+                loadPowerW?: number;
+                /** @description Continuous load over fuse rating [1] */
+                loadRatio?: number;
+                /** @description External fuse the amplifier’s maker states [A] */
+                makerFuseA?: number;
+                /** @description Where a metric copper size takes its resistance from */
+                metricResistance?: "iec-60228-class-5" | "iso-6722-1" | "nominal-area";
+                /** @description Rating [A] */
+                "onboardFusesA.0"?: number;
+                /** @description `strict`: rating at most the ampacity; `cfr-150`: at most 150 % of the table value under 50 V */
+                policy?: "strict" | "cfr-150";
+                /** @description Conductor length of the positive run [m] */
+                positiveLengthM: number;
+                /** @description Resistivity at 20 °C in place of the metal’s; metric sizes then use their nominal area [Ω·m] */
+                resistivityOhmM?: number;
+                /** @description What the body is made of */
+                "return.body"?: "steel" | "aluminium" | "composite" | "unknown";
+                /** @description Return by cable */
+                "return.kind"?: "cable" | "chassis";
+                /** @description Ground lead, of the size of the positive [m] */
+                "return.leadLengthM"?: number;
+                /** @description Conductor length of the return [m] */
+                "return.lengthM"?: number;
+                /** @description Body between ground bolt and battery post [Ω] */
+                "return.resistanceOhm"?: number;
+                /** @description Fault current [A] */
+                "shortCircuit.currentA"?: number;
+                /** @description How long it flows [s] */
+                "shortCircuit.durationS"?: number;
+                /** @description What the insulation survives once [°C] */
+                "shortCircuit.endC"?: number;
+                /** @description Heat capacity of the metal by volume; k then follows from the metal, else from the standard’s K [J/(m³·K)] */
+                "shortCircuit.heatCapacityJPerM3K"?: number;
+                /** @description Conductor before the fault [°C] */
+                "shortCircuit.startC"?: number;
+                /** @description Size with its series: "4 AWG", "SAE 4", "25 mm2"; the bare number where gaugeSystem says the series */
+                "sizes.0"?: string;
+                /** @description Cold cranking current, from which the resistance follows [A] */
+                "source.coldCrankingA"?: number;
+                /** @description Open-circuit voltage of the battery [V] */
+                "source.openCircuitV"?: number;
+                /** @description Internal resistance of the battery [Ω] */
+                "source.resistanceOhm"?: number;
+                /** @description Voltage at the start of the run, when not the nominal one [V] */
+                sourceVoltageV?: number;
+                /** @description Space */
+                "spaces.0"?: "engine-bay" | "cabin" | "boot";
+                /** @description Resistance of the stranded over the solid conductor [1] */
+                strandingFactor?: number;
+                /** @description Nominal system voltage, 12, 24 or 48; currents are given at this voltage [V] */
+                systemVoltageV: number;
+                /** @description Temperature coefficient at 20 °C in place of the metal’s [1/K] */
+                temperatureCoefficientPerK?: number;
+                /** @description Largest conductor the amplifier’s terminal takes [mm²] */
+                terminalAreaMm2?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ChooseCableAnswer"];
+                };
+            };
+            /** @description The client has this answer already */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    chooseCable: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CableRequest"];
+            };
+        };
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ChooseCableAnswer"];
+                };
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `body-too-large`: Body too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unsupported-media-type`: Unsupported media type */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    computeCurrentByQuery: {
+        parameters: {
+            query: {
+                /** @description Class of the output stage; sets efficiency and partial-load law */
+                "amplifiers.0.class"?: "A" | "AB" | "B" | "D" | "G" | "H";
+                /** @description Output over input at rated output, from the data sheet; beats the class [1] */
+                "amplifiers.0.efficiency"?: number;
+                /** @description Input current at rated output, from the data sheet; beats the class [A] */
+                "amplifiers.0.inputCurrentA"?: number;
+                /** @description Supply voltage of that input current; else ratedVoltageV [V] */
+                "amplifiers.0.inputVoltageV"?: number;
+                /** @description Load wired to it, one of the ratings [Ω] */
+                "amplifiers.0.loadOhm"?: number;
+                /** @description Name for the answer */
+                "amplifiers.0.name"?: string;
+                /** @description Rating [A] */
+                "amplifiers.0.onboardFusesA.0"?: number;
+                /** @description Continuous RMS output of all driven channels into the wired load; or give ratings and loadOhm [W] */
+                "amplifiers.0.powerW"?: number;
+                /** @description Draw at silence, switched on [W] */
+                "amplifiers.0.quiescentW"?: number;
+                /** @description What the power stands for; peak figures are refused */
+                "amplifiers.0.ratedAs"?: "continuous" | "peak" | "unknown";
+                /** @description Supply voltage of the power rating [V] */
+                "amplifiers.0.ratedVoltageV"?: number;
+                /** @description Load it is rated into [Ω] */
+                "amplifiers.0.ratings.0.loadOhm"?: number;
+                /** @description Continuous RMS output, all driven channels together [W] */
+                "amplifiers.0.ratings.0.powerW"?: number;
+                /** @description Whether the output holds when the supply falls */
+                "amplifiers.0.regulation"?: "regulated" | "unregulated";
+                /** @description Draw when switched off [A] */
+                "amplifiers.0.standbyA"?: number;
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description Capacity of the bank at the rated hours [A·h] */
+                "battery.capacityAh"?: number;
+                /** @description Kind of battery */
+                "battery.chemistry"?: "flooded" | "agm" | "gel" | "lithium";
+                /** @description Cold cranking current at −18 °C [A] */
+                "battery.coldCrankingA"?: number;
+                /** @description What the parked car draws beside the amplifiers [A] */
+                "battery.parkedLoadA"?: number;
+                /** @description Peukert exponent [1] */
+                "battery.peukertExponent"?: number;
+                /** @description Hours the capacity is printed for [h] */
+                "battery.ratedHours"?: number;
+                /** @description Reserve capacity: minutes at 25 A to 10.5 V; gives the exponent [min] */
+                "battery.reserveMinutes"?: number;
+                /** @description Internal resistance of the bank [Ω] */
+                "battery.resistanceOhm"?: number;
+                /** @description Share of the time to empty that may be used [1] */
+                "battery.usableFraction"?: number;
+                /** @description Capacitance [F] */
+                "capacitor.capacitanceF"?: number;
+                /** @description Series resistance of the capacitor [Ω] */
+                "capacitor.esrOhm"?: number;
+                /** @description Voltage it is charged to [V] */
+                "capacitor.fromV"?: number;
+                /** @description Resistor it is charged through at first [Ω] */
+                "capacitor.prechargeOhm"?: number;
+                /** @description Resistance between source and capacitor [Ω] */
+                "capacitor.sourceOhm"?: number;
+                /** @description Voltage it may fall to [V] */
+                "capacitor.toV"?: number;
+                /** @description What the vehicle itself draws while it runs [A] */
+                "charging.baseLoadA"?: number;
+                /** @description Output hot over output cold [1] */
+                "charging.hotFactor"?: number;
+                /** @description Output at idle from the rating line, cold [A] */
+                "charging.idleA"?: number;
+                /** @description Output at idle over rated output [1] */
+                "charging.idleFraction"?: number;
+                /** @description Alternator, or the DC-DC converter of an electric, hybrid or 48 V car */
+                "charging.kind"?: "alternator" | "converter";
+                /** @description Rated output current at system voltage [A] */
+                "charging.ratedA"?: number;
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+                /** @description `isolated` feeds the amplifiers alone when the engine is off; `parallel` joins the first */
+                "secondBattery.arrangement"?: "isolated" | "parallel";
+                /** @description Capacity of the bank at the rated hours [A·h] */
+                "secondBattery.capacityAh"?: number;
+                /** @description Kind of battery */
+                "secondBattery.chemistry"?: "flooded" | "agm" | "gel" | "lithium";
+                /** @description Cold cranking current at −18 °C [A] */
+                "secondBattery.coldCrankingA"?: number;
+                /** @description Peukert exponent [1] */
+                "secondBattery.peukertExponent"?: number;
+                /** @description Hours the capacity is printed for [h] */
+                "secondBattery.ratedHours"?: number;
+                /** @description Reserve capacity: minutes at 25 A to 10.5 V; gives the exponent [min] */
+                "secondBattery.reserveMinutes"?: number;
+                /** @description Internal resistance of the bank [Ω] */
+                "secondBattery.resistanceOhm"?: number;
+                /** @description Share of the time to empty that may be used [1] */
+                "secondBattery.usableFraction"?: number;
+                /** @description Nominal system voltage, 12, 24 or 48; currents are given at this voltage [V] */
+                systemVoltageV: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ComputeCurrentAnswer"];
+                };
+            };
+            /** @description The client has this answer already */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    computeCurrent: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SupplyCurrentRequest"];
+            };
+        };
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ComputeCurrentAnswer"];
+                };
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `body-too-large`: Body too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unsupported-media-type`: Unsupported media type */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    rateFuseByQuery: {
+        parameters: {
+            query: {
+                /** @description Hottest surroundings along the run [°C] */
+                "alsoProtects.0.ambientC"?: number;
+                /** @description Current-carrying power conductors in the same loom, this one included */
+                "alsoProtects.0.bundledConductors"?: number;
+                /** @description Metal of the conductor */
+                "alsoProtects.0.conductor"?: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+                /** @description Size with its series: "4 AWG", "SAE 4", "25 mm2"; the bare number where gaugeSystem says the series */
+                "alsoProtects.0.designation"?: string;
+                /** @description Series of the size; AWG, SAE and mm² are different sizes */
+                "alsoProtects.0.gaugeSystem"?: "awg" | "sae" | "mm2";
+                /** @description Temperature class printed on the insulation [°C] */
+                "alsoProtects.0.insulationC"?: number;
+                /** @description Space */
+                "alsoProtects.0.spaces.0"?: "engine-bay" | "cabin" | "boot";
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description Rating [A] */
+                "branchFusesA.0"?: number;
+                /** @description Hottest surroundings along the run [°C] */
+                "cable.ambientC"?: number;
+                /** @description Current-carrying power conductors in the same loom, this one included */
+                "cable.bundledConductors"?: number;
+                /** @description Metal of the conductor */
+                "cable.conductor"?: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+                /** @description Size with its series: "4 AWG", "SAE 4", "25 mm2"; the bare number where gaugeSystem says the series */
+                "cable.designation": string;
+                /** @description Series of the size; AWG, SAE and mm² are different sizes */
+                "cable.gaugeSystem"?: "awg" | "sae" | "mm2";
+                /** @description Temperature class printed on the insulation [°C] */
+                "cable.insulationC"?: number;
+                /** @description Space */
+                "cable.spaces.0"?: "engine-bay" | "cabin" | "boot";
+                /** @description Test tones or sustained notes: the fuse is held to the full sine for good */
+                continuousTone?: boolean;
+                /** @description Full-sine current of the load [A] */
+                currentA: number;
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+                /** @description Planned length of conductor between source and fuse [mm] */
+                distanceMm?: number;
+                /** @description Surroundings of the fuse [°C] */
+                fuseAmbientC?: number;
+                /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
+                heavyCurrentA?: number;
+                /** @description The cable links two batteries */
+                linksTwoBatteries?: boolean;
+                /** @description Continuous load over fuse rating [1] */
+                loadRatio?: number;
+                /** @description External fuse the amplifier’s maker states [A] */
+                makerFuseA?: number;
+                /** @description Rating [A] */
+                "onboardFusesA.0"?: number;
+                /** @description Overcurrent to give the operating times of [A] */
+                overcurrentA?: number;
+                /** @description `strict`: rating at most the ampacity; `cfr-150`: at most 150 % of the table value under 50 V */
+                policy?: "strict" | "cfr-150";
+                /** @description That piece lies in a conduit or sheath all the way */
+                sheathed?: boolean;
+                /** @description Cold cranking current, from which the resistance follows [A] */
+                "source.coldCrankingA"?: number;
+                /** @description Everything between battery and fuse, out and back: for a fuse at a distribution block [Ω] */
+                "source.leadOhm"?: number;
+                /** @description Open-circuit voltage of the battery [V] */
+                "source.openCircuitV"?: number;
+                /** @description Internal resistance of the battery [Ω] */
+                "source.resistanceOhm"?: number;
+                /** @description Nominal system voltage, 12, 24 or 48; currents are given at this voltage [V] */
+                systemVoltageV: number;
+                /** @description Family */
+                "types.0"?: "F" | "C" | "E" | "SF30" | "SF51" | "SB";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RateFuseAnswer"];
+                };
+            };
+            /** @description The client has this answer already */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    rateFuse: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["FuseRequest"];
+            };
+        };
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RateFuseAnswer"];
+                };
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `body-too-large`: Body too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unsupported-media-type`: Unsupported media type */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+}
