@@ -894,6 +894,7 @@ export interface components {
             outer: components["schemas"]["BoxOuterSize"];
             /** @description Parts; equal ones in one row */
             panels: components["schemas"]["Panel"][];
+            port?: components["schemas"]["PortLayout"];
             /**
              * @description Shape
              * @enum {string}
@@ -947,6 +948,7 @@ export interface components {
         BoxPort: components["schemas"]["RoundPort"] | components["schemas"]["SlotPort"];
         /** @description A box by its outer sizes, or by the net volume it shall hold. */
         BoxRequest: {
+            air?: components["schemas"]["Air"];
             board?: components["schemas"]["Board"];
             displacement?: components["schemas"]["GivenDisplacement"];
             /** @description Drivers */
@@ -1221,7 +1223,7 @@ export interface components {
              * @description Code of the caution; /v1/cautions documents each
              * @enum {string}
              */
-            code: "cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "panel-in-band" | "thick-plate" | "heavy-box" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "target-off" | "hearing-exposure" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "high-voltage-orange" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "two-people-lift";
+            code: "cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "thick-plate" | "heavy-box" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "target-off" | "hearing-exposure" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "high-voltage-orange" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "two-people-lift";
             /** @description The figures that triggered it; each name ends in its unit */
             figures?: {
                 [key: string]: number;
@@ -2998,6 +3000,42 @@ export interface components {
             /** @description Q of the friction in the port at its tuning; absent: no friction [1] */
             lossQ?: number;
         };
+        /** @description The port as built. */
+        PortLayout: {
+            /** @description The same less what the air cuts off at mitred bends [mm] */
+            acousticLengthMm: number;
+            /** @description Of one [cm²] */
+            areaCm2: number;
+            /** @description How many */
+            count: number;
+            /** @description Air it takes from the box, walls included [l] */
+            displacedL: number;
+            /** @description The part behind the inner face of the panel [mm] */
+            insideLengthMm: number;
+            /**
+             * @description Tubes or a slot
+             * @enum {string}
+             */
+            kind: "round" | "slot";
+            /** @description Straight parts along the walls */
+            legs: number;
+            /** @description Outer face to inner mouth along the centre line [mm] */
+            lengthMm: number;
+            /** @description Of a slot: clear before its inner mouth [mm] */
+            mouthGapMm?: number;
+            /** @description First resonance of the port as a pipe [Hz] */
+            pipeResonanceHz: number;
+            /** @description Of a slot over the full width: with the end its walls and the facing wall give it, within some 10 % [Hz] */
+            placedTuningHz?: number;
+            /** @description How far it is from that, after rounding to a millimetre [%] */
+            tuningErrorPercent?: number;
+            /** @description With end factors of the circle of equal area [Hz] */
+            tuningHz: number;
+            /** @description At each bend */
+            turnsDeg: number[];
+            /** @description The tuning asked for [Hz] */
+            wantedTuningHz?: number;
+        };
         /** @description Physical length that gives the same tuning with the same count, area and volume, by the situation of the two ends. */
         PortLengthsForTuning: {
             /** @description Both ends flush [mm] */
@@ -3308,6 +3346,8 @@ export interface components {
             count?: number;
             /** @description Centre line of one elbow of 90°; straight when absent [mm] */
             elbowRadiusMm?: number;
+            /** @description Sum of both end factors, in radii of the circle of equal area; 1.463 when absent [1] */
+            endFactor?: number;
             /**
              * @description Face that carries the tubes; the front when absent
              * @enum {string}
@@ -3330,6 +3370,8 @@ export interface components {
             lengthMm?: number;
             /** @description Outside of the tube; 3 mm of wall when absent [mm] */
             outerDiameterMm?: number;
+            /** @description Instead of a length: the tuning it shall give [Hz] */
+            tuningHz?: number;
         };
         /** @description Holes evenly on a circle. */
         ScrewCircle: {
@@ -3696,7 +3738,7 @@ export interface components {
         /** @description A slot along the walls of the box. */
         SlotPort: {
             /**
-             * @description Wall it lies on; the floor when absent
+             * @description Wall it starts on, folding on round the box as its length needs; the floor when absent
              * @enum {string}
              */
             along?: "bottom" | "top" | "left" | "right";
@@ -3705,8 +3747,8 @@ export interface components {
              * @enum {string}
              */
             chamber?: "rear" | "front";
-            /** @description Slots */
-            count?: number;
+            /** @description Sum of both end factors, in radii of the circle of equal area; 1.463 when absent [1] */
+            endFactor?: number;
             /** @description Smaller side of the opening [mm] */
             heightMm: number;
             /**
@@ -3715,7 +3757,9 @@ export interface components {
              */
             kind: "slot";
             /** @description Outer face of the front to the inner mouth, along the centre line [mm] */
-            lengthMm: number;
+            lengthMm?: number;
+            /** @description Instead of a length: the tuning it shall give [Hz] */
+            tuningHz?: number;
             /** @description Board of its own walls; that of the box when absent [mm] */
             wallThicknessMm?: number;
             /** @description Across the opening; the clear width of the box when absent [mm] */

@@ -1,5 +1,6 @@
 /** What a laid-out box is: the answer of `layOutBox`, in SI. */
 import type { Panel, Point3 } from './panel.ts'
+import type { PortLayout } from './port-layout.ts'
 
 export const boxShapes = ['rectangular', 'wedge', 'prism'] as const
 export type BoxShape = (typeof boxShapes)[number]
@@ -96,6 +97,7 @@ export interface BoxLayout {
   readonly panels: readonly Panel[]
   /** Blanks of all parts, cut-outs not taken off [m²]. */
   readonly boardAreaM2: number
+  readonly port?: PortLayout
   readonly clearances: readonly Clearance[]
   /** The whole box with its drivers and fittings, as far as their mass is given or estimated. */
   readonly massKg: number

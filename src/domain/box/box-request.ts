@@ -1,4 +1,5 @@
 /** What may be asked of `layOutBox`, in SI. */
+import type { AirRequest } from '../air/air.ts'
 import type { BoardId } from '../material/boards.ts'
 import type { BoxShape } from './box-layout.ts'
 
@@ -57,6 +58,10 @@ export interface RoundPort {
   readonly outerDiameterM?: number
   /** From the outer face of the baffle to the inner mouth, along the centre line. */
   readonly lengthM?: number
+  /** Instead of a length: the tuning it shall give with the air of the box. */
+  readonly tuningHz?: number
+  /** Sum of the two end factors for that tuning. */
+  readonly endFactor?: number
   /** The part behind the inner face of the baffle, instead of the whole length. */
   readonly insideLengthM?: number
   /** Radius of the centre line of an elbow; a straight tube when absent. */
@@ -71,16 +76,19 @@ export interface RoundPort {
 
 export interface SlotPort {
   readonly kind: 'slot'
-  readonly count?: number
   /** Across the opening; the clear width of the box when absent. */
   readonly widthM?: number
   /** The smaller side of the opening. */
   readonly heightM: number
   /** Along the centre line, from the outer face of the baffle to the inner mouth. */
-  readonly lengthM: number
+  readonly lengthM?: number
+  /** Instead of a length: the tuning it shall give with the air of the box. */
+  readonly tuningHz?: number
+  /** Sum of the two end factors for that tuning. */
+  readonly endFactor?: number
   /** Board of the slot's own walls; the board of the box when absent. */
   readonly wallThicknessM?: number
-  /** Wall the slot lies on. */
+  /** Wall the slot starts on; it folds up the back and on under the lid as its length needs. */
   readonly along?: 'bottom' | 'top' | 'left' | 'right'
   readonly chamber?: 'rear' | 'front'
 }
@@ -134,6 +142,7 @@ export const strategies = ['balanced', 'lowest', 'shallowest', 'narrowest'] as c
 export type Strategy = (typeof strategies)[number]
 
 export interface BoxRequest {
+  readonly air?: AirRequest
   readonly shape?: BoxShape
   /** Sizes that are fixed; those left out are solved for `netVolumeM3`. */
   readonly outer?: {

@@ -19,6 +19,8 @@ export interface ShellSizes {
   readonly thicknessM: number
   readonly frontLayers: number
   readonly recessM: number
+  /** Prism only: the front stands between its neighbours, for a recess or for the mouth of a slot beside it. */
+  readonly frontBetween: boolean
   readonly sides: 'between' | 'over'
   readonly corners: 'butt' | 'mitre'
 }
@@ -59,7 +61,7 @@ export function orderedFootprint(footprint: Polygon): { readonly polygon: Polygo
 }
 
 function prismShell(sizes: ShellSizes): Shell {
-  const { thicknessM, frontLayers, recessM, corners, sides, baffleEdge } = sizes
+  const { thicknessM, frontLayers, recessM, corners, sides, baffleEdge, frontBetween } = sizes
   const { polygon, edges } = orderedFootprint(sizes.footprint)
   if (!isSimple(polygon)) {
     throw new DesignError('out-of-range', {
@@ -79,7 +81,7 @@ function prismShell(sizes: ShellSizes): Shell {
   })
   const frontAt = edges.indexOf(baffleEdge)
   const butt = (i: number): Corner => {
-    if (recessM === 0) return 'before'
+    if (!frontBetween) return 'before'
     return i === (frontAt + 1) % walls.length ? 'after' : 'before'
   }
   return {

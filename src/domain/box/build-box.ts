@@ -1,13 +1,15 @@
 /** One box with all its sizes settled: shell, what is set into it, and what is left of the air. */
-import { edgeLength, type Polygon } from '../../numeric/polygon.ts'
+import { bounds, edgeLength, type Polygon } from '../../numeric/polygon.ts'
 import type { VolumeRow } from './box-layout.ts'
 import { boxShell, type ShellSizes } from './box-shell.ts'
+import { type BuiltPort, buildPort } from './built-port.ts'
 import { displacedRows } from './displaced.ts'
-import type { Inside } from './face.ts'
-import { type Mounted, mountAll, tubeInside, tubeOuter } from './mounting.ts'
+import type { Face, Inside } from './face.ts'
+import { type Mounted, mountAll, withoutStrip } from './mounting.ts'
 import type { Settled } from './settle.ts'
 import { clearLength, innerProfile, type Shell, type ShellVolumes, shellVolumes } from './shell.ts'
 import { type BarePanel, shellPanels } from './shell-panels.ts'
+import { mouthOn } from './slot-port.ts'
 
 export interface BuiltBox {
   readonly sizes: ShellSizes
@@ -17,6 +19,7 @@ export interface BuiltBox {
   readonly volumes: ShellVolumes
   readonly rows: readonly VolumeRow[]
   readonly netM3: number
+  readonly port?: BuiltPort
 }
 
 /** Inner faces that a lining covers when its area is not given: all but the front. */
@@ -28,35 +31,66 @@ function liningArea(shell: Shell, inner: Polygon, areaOfProfile: number): number
   return walls + 2 * areaOfProfile
 }
 
-/** Outer cylinder of the tubes behind their panel, and the flanges of their inner mouths. */
-function portRows({ request, fixed }: Settled): readonly VolumeRow[] {
-  const { port } = request
-  if (port?.kind !== 'round') return []
-  const panelM = (port.face ?? 'front') === 'front' ? fixed.thicknessM * fixed.frontLayers : fixed.thicknessM
-  const length = tubeInside(port, panelM)
-  const outer = tubeOuter(port)
-  const { flangeDiameterM = outer, flangeThicknessM = 0, count = 1 } = port
-  const one = (Math.PI / 4) * (outer ** 2 * length + Math.max(0, flangeDiameterM ** 2 - outer ** 2) * flangeThicknessM)
-  return [
-    {
-      item: 'ports',
-      volumeM3: count * one,
-      known: 'computed',
-      how: `outer cylinder behind the panel, ${count} × ${Number((one * 1e3).toPrecision(3))} l`
-    }
-  ]
+function portRows(port: BuiltPort | undefined): readonly VolumeRow[] {
+  if (port === undefined) return []
+  const how =
+    port.kind === 'round'
+      ? `outer cylinder behind the panel, ${port.port.count ?? 1} × ${Math.round(port.insideM * 1e3)} mm`
+      : `channel of ${Math.round(port.run.centreLineM * 1e3)} mm with its own walls`
+  return [{ item: 'ports', volumeM3: port.takenM3, known: 'computed', how }]
 }
 
-export function buildBox(settled: Settled, sizes: ShellSizes, field: string): BuiltBox {
+const total = (rows: readonly VolumeRow[]) => rows.reduce((sum, { volumeM3 }) => sum + volumeM3, 0)
+
+/** What the mouth and the plate of a slot leave of a face. */
+function freePart(port: BuiltPort | undefined, panels: readonly BarePanel[], face: Face): Polygon {
+  const panel = panels.find(({ place }) => place === face.place)
+  if (port?.kind !== 'slot' || panel === undefined || panel.role !== 'front') return face.clear
+  const mouth = mouthOn(port, panel, true)
+  const box = bounds(face.clear)
+  if (mouth.widthM >= mouth.heightM) {
+    return mouth.vM < (box.low + box.high) / 2
+      ? withoutStrip(face.clear, 'lower', mouth.vM + mouth.heightM / 2 - box.low)
+      : withoutStrip(face.clear, 'upper', box.high - mouth.vM + mouth.heightM / 2)
+  }
+  return mouth.uM < (box.left + box.right) / 2
+    ? withoutStrip(face.clear, 'left', mouth.uM + mouth.widthM / 2 - box.left)
+    : withoutStrip(face.clear, 'right', box.right - mouth.uM + mouth.widthM / 2)
+}
+
+/**
+ * @param lenient  for finding sizes: a slot that finds no place is laid as near as it goes
+ * @throws DesignError `no-solution` when boards, drivers or port leave nothing
+ */
+export function buildBox(settled: Settled, sizes: ShellSizes, field: string, lenient = false): BuiltBox {
+  const { request } = settled
   const shell = boxShell(sizes)
   const inner = innerProfile(shell, field)
   const inside = { shell, inner }
   const panels = shellPanels(shell, inner)
   const volumes = shellVolumes(shell, inner)
-  const mounted = mountAll(inside, panels, settled.request, face => face.clear)
-  const lining = settled.request.fittings?.lining
+  const lining = request.fittings?.lining
   const area = lining?.areaM2 ?? liningArea(shell, inner, volumes.grossM3 / clearLength(shell))
-  const rows = displacedRows(settled.request, sizes.thicknessM * sizes.frontLayers, area, portRows(settled))
-  const taken = rows.reduce((sum, { volumeM3 }) => sum + volumeM3, 0)
-  return { sizes, inside, panels, mounted, volumes, rows, netM3: volumes.grossM3 - taken }
+  const rowsWith = (placed: readonly VolumeRow[]) =>
+    displacedRows(request, sizes.thicknessM * sizes.frontLayers, area, placed)
+  const others = rowsWith([]).filter(({ item }) => item !== 'ports')
+  const port = buildPort({ settled, inside, freeM3: volumes.grossM3 - total(others), lenient })
+  const rows = rowsWith(portRows(port))
+  const mounted = mountAll(
+    inside,
+    panels,
+    request,
+    face => freePart(port, panels, face),
+    port?.kind === 'round' ? port.insideM : 0
+  )
+  return {
+    sizes,
+    inside,
+    panels,
+    mounted,
+    volumes,
+    rows,
+    netM3: volumes.grossM3 - total(rows),
+    ...(port === undefined ? {} : { port })
+  }
 }

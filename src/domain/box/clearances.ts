@@ -4,7 +4,7 @@ import { insideDistance } from '../../numeric/polygon-distance.ts'
 import { type Caution, caution } from '../caution.ts'
 import type { Clearance } from './box-layout.ts'
 import { type Inside, moved, onFace, roomAhead, roomAround } from './face.ts'
-import { type Mounted, type MountedDriver, type MountedTube, tubeInside } from './mounting.ts'
+import type { Mounted, MountedDriver, MountedTube } from './mounting.ts'
 import type { Point3 } from './panel.ts'
 
 /** Distances that are judged by habit, not by a standard [m]. */
@@ -18,7 +18,11 @@ export const clearanceRules = {
   motorToTube: { needM: 20e-3, why: 'motor to the wall of a port (common practice)' }
 } as const
 
-const row = (between: string, availableM: number, { needM, why }: { needM: number; why: string }): Clearance => ({
+export const clearanceRow = (
+  between: string,
+  availableM: number,
+  { needM, why }: { needM: number; why: string }
+): Clearance => ({
   between,
   availableM,
   neededM: needM,
@@ -27,7 +31,7 @@ const row = (between: string, availableM: number, { needM, why }: { needM: numbe
 })
 
 /** Points round the rim of a circle parallel to a face, at a depth behind its outer side. */
-function rim({ face, centre }: Mounted, radiusM: number, depthM: number): readonly Point3[] {
+export function rim({ face, centre }: Mounted, radiusM: number, depthM: number): readonly Point3[] {
   return Array.from({ length: 24 }, (_, i) => {
     const angle = (i * Math.PI) / 12
     const onRim = { uM: centre.uM + radiusM * Math.cos(angle), vM: centre.vM + radiusM * Math.sin(angle) }
@@ -48,18 +52,21 @@ function behindMotor(inside: Inside, mounted: MountedDriver): readonly Clearance
     vent > needM
       ? { needM: vent, why: 'a ring as wide as a quarter of the vent has the area of the vent' }
       : { needM, why }
-  return [row(`${label}: motor to the wall behind it`, Math.min(...ahead) - depth - rebateDepthM, rule)]
+  return [clearanceRow(`${label}: motor to the wall behind it`, Math.min(...ahead) - depth - rebateDepthM, rule)]
 }
 
 function besideMotor(inside: Inside, mounted: MountedDriver): readonly Clearance[] {
   const { driver, face, label } = mounted
   const { mountingDepthM: depth, magnetDiameterM, magnetHeightM = 0, cutOutDiameterM = 0 } = driver
   const hole = insideDistance(face.clear, { x: mounted.centre.uM, y: mounted.centre.vM }) - cutOutDiameterM / 2
-  const basket = row(`${label}: hole to the walls behind the panel`, hole, clearanceRules.basketToWall)
+  const basket = clearanceRow(`${label}: hole to the walls behind the panel`, hole, clearanceRules.basketToWall)
   if (depth === undefined || magnetDiameterM === undefined || driver.mount === 'reversed') return [basket]
   const from = Math.max(face.thicknessM, depth - magnetHeightM)
   const sides = rim(mounted, magnetDiameterM / 2, from).map(point => roomAround(inside, point))
-  return [basket, row(`${label}: motor to the walls beside it`, Math.min(...sides), clearanceRules.motorToSide)]
+  return [
+    basket,
+    clearanceRow(`${label}: motor to the walls beside it`, Math.min(...sides), clearanceRules.motorToSide)
+  ]
 }
 
 function onThePanel(mounted: Mounted): readonly Clearance[] {
@@ -67,7 +74,7 @@ function onThePanel(mounted: Mounted): readonly Clearance[] {
   const { flangeDiameterM } = mounted.driver
   if (flangeDiameterM === undefined) return []
   const edge = insideDistance(mounted.face.clear, { x: mounted.centre.uM, y: mounted.centre.vM }) - flangeDiameterM / 2
-  return [row(`${mounted.label}: flange to the edge of the free panel`, edge, clearanceRules.flangeToEdge)]
+  return [clearanceRow(`${mounted.label}: flange to the edge of the free panel`, edge, clearanceRules.flangeToEdge)]
 }
 
 const holeRadius = (m: Mounted) => (m.kind === 'tube' ? m.outerDiameterM : (m.driver.cutOutDiameterM ?? 0)) / 2
@@ -77,14 +84,14 @@ function betweenTwo(a: Mounted, b: Mounted): readonly Clearance[] {
   const apart = Math.hypot(a.centre.uM - b.centre.uM, a.centre.vM - b.centre.vM)
   const web = Math.max(clearanceRules.web.needM, 0)
   const rows = [
-    row(`${a.label} and ${b.label}: wood between the holes`, apart - holeRadius(a) - holeRadius(b), {
+    clearanceRow(`${a.label} and ${b.label}: wood between the holes`, apart - holeRadius(a) - holeRadius(b), {
       ...clearanceRules.web,
       needM: web
     })
   ]
   if (a.kind === 'driver' && b.kind === 'driver' && a.driver.flangeDiameterM && b.driver.flangeDiameterM) {
     const flanges = apart - (a.driver.flangeDiameterM + b.driver.flangeDiameterM) / 2
-    rows.push(row(`${a.label} and ${b.label}: flange to flange`, flanges, clearanceRules.flangeToFlange))
+    rows.push(clearanceRow(`${a.label} and ${b.label}: flange to flange`, flanges, clearanceRules.flangeToFlange))
   }
   return rows
 }
@@ -94,9 +101,9 @@ function tubeMouth(inside: Inside, mounted: MountedTube): readonly Clearance[] {
   const { port, face, label, at } = mounted
   if (port.elbowRadiusM !== undefined) return []
   const ahead = roomAhead(inside, moved(at, face.inwards, face.thicknessM), face.inwards)
-  const gap = ahead - tubeInside(port, face.thicknessM)
+  const gap = ahead - mounted.insideM
   const why = 'the mouth of a port keeps its own diameter from the wall it faces (common practice)'
-  return [row(`${label}: inner mouth to the wall it faces`, gap, { needM: port.innerDiameterM, why })]
+  return [clearanceRow(`${label}: inner mouth to the wall it faces`, gap, { needM: port.innerDiameterM, why })]
 }
 
 export function clearanceRows(inside: Inside, mounted: readonly Mounted[]): readonly Clearance[] {

@@ -3,27 +3,24 @@ import { bounds } from '../../numeric/polygon.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import type { Basis, Outcome } from '../outcome.ts'
-import type { BoxLayout, OuterSize } from './box-layout.ts'
+import type { BoxLayout, Clearance, OuterSize } from './box-layout.ts'
 import { boxMass } from './box-mass.ts'
+import { boxParts } from './box-parts.ts'
 import type { BoxRequest } from './box-request.ts'
 import { type BuiltBox, buildBox } from './build-box.ts'
 import { clearanceCautions, clearanceRows } from './clearances.ts'
 import { displacedTotals, oneDriver } from './displaced.ts'
-import { blankArea, finishPanel, gathered } from './finish-panels.ts'
-import { holesOf, holesOn } from './mounting.ts'
-import type { Panel } from './panel.ts'
+import { blankArea, gathered } from './finish-panels.ts'
+import { type PortLayout, portCautions, portLayout } from './port-layout.ts'
 import { type Settled, settle } from './settle.ts'
 import { clearLength } from './shell.ts'
+import { slotClearances } from './slot-clearances.ts'
 import { solveSizes } from './solve-sizes.ts'
 
-function panelsOf({ panels, mounted }: BuiltBox, { board }: Settled): readonly Panel[] {
-  return panels.map(bare => {
-    const here = mounted.filter(({ face }) =>
-      panels.some(outer => outer.place === face.place && outer.wall === bare.wall)
-    )
-    const holes = here.flatMap(each => holesOn(bare, each.face, holesOf(each)))
-    return finishPanel(bare, board, holes)
-  })
+function allClearances({ inside, mounted, port }: BuiltBox): readonly Clearance[] {
+  const besideSlot =
+    port?.kind === 'slot' ? mounted.flatMap(each => (each.kind === 'driver' ? slotClearances(port, each) : [])) : []
+  return [...clearanceRows(inside, mounted), ...besideSlot]
 }
 
 function outerSize({ sizes, inside }: BuiltBox): OuterSize {
@@ -81,6 +78,26 @@ function balanceBasis({ volumes, netM3 }: BuiltBox, takenM3: number): readonly B
   ]
 }
 
+function tuningBasis(port: PortLayout, netM3: number, { air, endFactor }: Settled): readonly Basis[] {
+  return [
+    {
+      quantity: 'port.tuningHz',
+      formula: 'c/(2*pi)*sqrt(n*S/((L + k*sqrt(S/pi))*V))',
+      inputs: [
+        { symbol: 'c', value: air.soundSpeedMPerS, unit: 'm/s' },
+        { symbol: 'n', value: port.count, unit: '1' },
+        { symbol: 'S', value: port.areaM2, unit: 'm2' },
+        { symbol: 'L', value: port.acousticLengthM, unit: 'm' },
+        { symbol: 'k', value: endFactor, unit: '1' },
+        { symbol: 'V', value: netM3, unit: 'm3' }
+      ],
+      value: port.tuningHz,
+      unit: 'Hz',
+      source: 'small-1973-vented'
+    }
+  ]
+}
+
 function volumeBalance(built: BuiltBox, target: number | undefined): BoxLayout['volume'] {
   const { externalM3, grossM3, recessM3 } = built.volumes
   return {
@@ -109,9 +126,10 @@ export function layOutBox(request: BoxRequest): Outcome<BoxLayout> {
   const assume: Assumptions = assumptions()
   const settled = settle(request, assume)
   const built = buildBox(settled, solveSizes(settled), 'outer')
-  const single = panelsOf(built, settled)
+  const single = boxParts(built, settled)
   const panels = gathered(single)
-  const clearances = clearanceRows(built.inside, built.mounted)
+  const clearances = allClearances(built)
+  const port = built.port === undefined ? undefined : portLayout(built.port, built.netM3, { settled })
   const mass = boxMass(single, built, settled)
   const volume = volumeBalance(built, request.netVolumeM3)
   const heavy = mass.massKg > 25
@@ -123,12 +141,14 @@ export function layOutBox(request: BoxRequest): Outcome<BoxLayout> {
     panels,
     boardAreaM2: panels.reduce((sum, panel) => sum + blankArea(panel) * panel.quantity, 0),
     clearances,
+    ...(port === undefined ? {} : { port }),
     ...mass
   }
   return {
     result,
     cautions: [
       ...clearanceCautions(clearances),
+      ...(port === undefined || built.port === undefined ? [] : portCautions(port, built.port)),
       ...driverCautions(request, settled.fixed.thicknessM * settled.fixed.frontLayers),
       ...(heavy
         ? [
@@ -140,6 +160,9 @@ export function layOutBox(request: BoxRequest): Outcome<BoxLayout> {
     ],
     assumed: assume.list,
     sources: ['box-geometry', 'box-practice', 'box-judgement', ...settled.board.sources],
-    basis: balanceBasis(built, volume.displaced.totalM3)
+    basis: [
+      ...balanceBasis(built, volume.displaced.totalM3),
+      ...(port === undefined ? [] : tuningBasis(port, built.netM3, settled))
+    ]
   }
 }

@@ -23,6 +23,8 @@ export interface MountedTube {
   readonly label: string
   readonly port: RoundPort
   readonly outerDiameterM: number
+  /** Behind the inner face of its panel. */
+  readonly insideM: number
   readonly field: string
   readonly face: Face
   readonly centre: PlaceOnPanel
@@ -88,7 +90,7 @@ function driverItems(drivers: readonly BoxDriver[]): readonly Item[] {
   })
 }
 
-function tubeItems(port: RoundPort): readonly Item[] {
+function tubeItems(port: RoundPort, insideM: number): readonly Item[] {
   const { count = 1, centres } = port
   if (centres !== undefined && centres.length !== count) {
     throw new DesignError('conflicting-input', {
@@ -111,6 +113,7 @@ function tubeItems(port: RoundPort): readonly Item[] {
         label,
         port,
         outerDiameterM,
+        insideM,
         field: 'port',
         face,
         centre: at,
@@ -128,9 +131,10 @@ export function mountAll(
   inside: Inside,
   panels: readonly BarePanel[],
   { drivers = [], port }: BoxRequest,
-  free: Reserved
+  free: Reserved,
+  tubeInsideM: number
 ): readonly Mounted[] {
-  const items = [...driverItems(drivers), ...(port?.kind === 'round' ? tubeItems(port) : [])]
+  const items = [...driverItems(drivers), ...(port?.kind === 'round' ? tubeItems(port, tubeInsideM) : [])]
   const names = [...new Set(items.map(({ faceName }) => faceName))]
   return names.flatMap(name => {
     const here = items.filter(({ faceName }) => faceName === name)
@@ -201,8 +205,7 @@ export function holesOf(mounted: Mounted): readonly CutOut[] {
 
 /** The holes of a face as they fall on one of its boards, whose frame may be shifted against the outer one. */
 export function holesOn(panel: BarePanel, face: Face, holes: readonly CutOut[]): readonly CutOut[] {
-  if (panel.layer === 0) return holes
   return holes
-    .filter(({ rebateDepthM }) => rebateDepthM === undefined)
+    .filter(({ rebateDepthM }) => rebateDepthM === undefined || panel.layer === 0)
     .map(hole => ({ ...hole, ...inFrame(panel.place, onFace(face.place, hole)) }))
 }

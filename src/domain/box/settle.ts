@@ -1,9 +1,11 @@
 /** The request with every default filled in and recorded, and its contradictions refused. */
+import { type Air, airOf, standardAir } from '../air/air.ts'
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
 import { type BoardProperties, boardProperties } from '../material/board-properties.ts'
 import type { BoxRequest } from './box-request.ts'
 import type { ShellSizes } from './box-shell.ts'
+import { FLANGED_FREE } from './port-tuning.ts'
 
 export interface Settled {
   readonly request: BoxRequest
@@ -13,6 +15,9 @@ export interface Settled {
   /** Lean of the sloped face [rad]; absent when the depth at the lid is given instead. */
   readonly slopeRad?: number
   readonly sawStepM: number
+  readonly air: Air
+  /** Sum of the end factors of the port. */
+  readonly endFactor: number
 }
 
 const conflict = (field: string, detail: string) => new DesignError('conflicting-input', { field, detail })
@@ -51,15 +56,22 @@ export function settle(request: BoxRequest, assume: Assumptions): Settled {
   const shape = assume.or(request.shape, 'shape', 'rectangular', 'the plain case')
   const frontLayers = assume.or(request.frontLayers, 'frontLayers', 1, 'a single front')
   const recessM = request.recessM ?? 0
+  const sideways = request.port?.kind === 'slot' && ['left', 'right'].includes(request.port.along ?? 'bottom')
+  const between = shape === 'rectangular' && !sideways
   const sides = assume.or(
     joints.sides,
     'joints.sides',
-    shape === 'rectangular' ? 'between' : 'over',
-    shape === 'rectangular'
+    between ? 'between' : 'over',
+    between
       ? 'lid and floor run past front and back, the sides stand between all four'
-      : 'caps that carry the outline hold the angles of the walls'
+      : sideways
+        ? 'a slot along a side ends at the front, which the sides then cover'
+        : 'caps that carry the outline hold the angles of the walls'
   )
   const corners = assume.or(joints.corners, 'joints.corners', 'butt', 'square cuts wherever the angle allows')
+  if (corners === 'mitre' && request.port?.kind === 'slot') {
+    throw conflict('joints.corners', 'A mitred front leaves a loose strip before the mouth of a slot; use butt joints.')
+  }
   const footprint = (prism?.footprint ?? []).map(({ xM, yM }) => ({ x: xM, y: yM }))
   const baffleEdge = (prism?.baffleEdge ?? 1) - 1
   if (shape === 'prism' && baffleEdge >= footprint.length) {
@@ -83,10 +95,16 @@ export function settle(request: BoxRequest, assume: Assumptions): Settled {
       thicknessM: request.thicknessM,
       frontLayers,
       recessM,
+      frontBetween: recessM > 0 || sideways,
       sides,
       corners
     },
     ...slope(request),
-    sawStepM: request.sawStepM ?? 1e-3
+    sawStepM: request.sawStepM ?? 1e-3,
+    air: request.port === undefined && request.air === undefined ? standardAir : airOf(request.air, assume),
+    endFactor:
+      request.port === undefined
+        ? FLANGED_FREE
+        : assume.or(request.port.endFactor, 'port.endFactor', FLANGED_FREE, 'one end flanged, one free')
   }
 }

@@ -1,5 +1,5 @@
 /** The panels of a shell: blanks, tilted edges, and where each stands in the box. */
-import { alongLine, bounds, edgeLine, type Point2, type Polygon, signedArea } from '../../numeric/polygon.ts'
+import { alongLine, bounds, edgeLine, type Line, type Point2, type Polygon, signedArea } from '../../numeric/polygon.ts'
 import type { Direction3, PanelEdge, PanelPlace, PanelPoint, PanelRole, Point3 } from './panel.ts'
 import { boardLength, capProfile, type Section, type Shell, wallOf, wallSection } from './shell.ts'
 
@@ -8,7 +8,7 @@ export interface BarePanel {
   readonly name: string
   readonly role: PanelRole
   /** The face it belongs to: wall index, or the cap. */
-  readonly wall: number | 'low' | 'high'
+  readonly wall: number | 'low' | 'high' | 'inside'
   readonly layer: number
   readonly thicknessM: number
   readonly outline: readonly PanelPoint[]
@@ -22,20 +22,19 @@ const none = 1e-9
 const direction = (x: number, y: number, z: number): Direction3 => ({ x, y, z })
 
 /** A point of the profile plane at a distance along the axis. */
-function inBox(axis: Shell['axis'], { x, y }: Point2, along: number): Point3 {
+export function inBox(axis: Shell['axis'], { x, y }: Point2, along: number): Point3 {
   return axis === 'x' ? { xM: along, yM: x, zM: y } : { xM: x, yM: y, zM: along }
 }
 
-interface Ends {
+export interface Ends {
   readonly low: number
   readonly high: number
   readonly lowEdge: Omit<PanelEdge, 'edge'>
   readonly highEdge: Omit<PanelEdge, 'edge'>
 }
 
-/** Extent of a section along its wall, and the tilt at either end. */
-function sectionEnds(shell: Shell, { wall, corners }: Section, thicknessM: number): Ends {
-  const line = edgeLine(shell.profile, wall)
+/** Extent of a section along its wall, and the tilt at either end; corners as in {@link Section}. */
+export function sectionEnds(line: Line, corners: Section['corners'], thicknessM: number): Ends {
   const [outerLow, outerHigh, innerHigh, innerLow] = corners.map(corner => alongLine(line, corner)) as [
     number,
     number,
@@ -63,19 +62,27 @@ const rectangle = (width: number, height: number): readonly PanelPoint[] => [
 
 const tilted = (edges: readonly PanelEdge[]) => edges.filter(({ tiltDeg }) => tiltDeg > 0)
 
-/** Wall of an upright profile: u along the width of the box, v up the wall (for floor and lid: to front and rear). */
-function uprightWall(shell: Shell, section: Section, ends: Ends, from: number, length: number) {
-  const { along } = edgeLine(shell.profile, section.wall)
+/** A board along a line of the profile plane, `inwards` from it, from `from` over `length` of the axis. */
+export interface Strip {
+  readonly line: Line
+  readonly inwards: number
+  readonly ends: Ends
+  readonly from: number
+  readonly length: number
+}
+
+/** A point of a line at a distance along and a distance inwards of it. */
+const onStrip = ({ at, along }: Line, foot: number, inwards: number): Point2 => ({
+  x: at.x + along.x * foot - along.y * inwards,
+  y: at.y + along.y * foot + along.x * inwards
+})
+
+/** In an upright profile: u along the width of the box, v up the wall (for floor and lid: to front and rear). */
+function uprightBoard({ line, inwards, ends, from, length }: Strip) {
+  const { along } = line
   const flipped = along.y > none
-  const at = edgeLine(shell.profile, section.wall)
-  const foot = flipped ? ends.low : ends.high
-  const outerOffset = wallOf(shell, section.wall)
-  const inwards = outerOffset.recessM + section.layer * outerOffset.thicknessM
-  const origin = {
-    x: at.at.x + along.x * foot - along.y * inwards,
-    y: at.at.y + along.y * foot + along.x * inwards
-  }
   const sign = flipped ? 1 : -1
+  const origin = onStrip(line, flipped ? ends.low : ends.high, inwards)
   return {
     outline: rectangle(length, ends.high - ends.low),
     edges: tilted([
@@ -90,15 +97,8 @@ function uprightWall(shell: Shell, section: Section, ends: Ends, from: number, l
   }
 }
 
-/** Wall of a footprint: u along the wall, v up. */
-function standingWall(shell: Shell, section: Section, ends: Ends, from: number, length: number) {
-  const { at, along } = edgeLine(shell.profile, section.wall)
-  const { recessM, thicknessM } = wallOf(shell, section.wall)
-  const inwards = recessM + section.layer * thicknessM
-  const origin = {
-    x: at.x + along.x * ends.low - along.y * inwards,
-    y: at.y + along.y * ends.low + along.x * inwards
-  }
+/** In a footprint: u along the wall, v up. */
+function standingBoard({ line, inwards, ends, from, length }: Strip) {
   return {
     outline: rectangle(ends.high - ends.low, length),
     edges: tilted([
@@ -106,22 +106,26 @@ function standingWall(shell: Shell, section: Section, ends: Ends, from: number, 
       { edge: 3, ...ends.lowEdge }
     ]),
     place: {
-      origin: inBox('z', origin, from),
-      uAxis: direction(along.x, along.y, 0),
+      origin: inBox('z', onStrip(line, ends.low, inwards), from),
+      uAxis: direction(line.along.x, line.along.y, 0),
       vAxis: direction(0, 0, 1)
     }
   }
 }
 
+export const boardAlong = (axis: Shell['axis'], strip: Strip) =>
+  axis === 'x' ? uprightBoard(strip) : standingBoard(strip)
+
 function wallPanels(shell: Shell, inner: Polygon, wall: number): readonly BarePanel[] {
-  const { name, role, thicknessM, layers } = wallOf(shell, wall)
+  const { name, role, thicknessM, layers, recessM } = wallOf(shell, wall)
   const length = boardLength(shell, wall)
   const from = length < shell.lengthM ? shell.caps.low.thicknessM : 0
   return Array.from({ length: layers }, (_, layer) => {
-    const section = wallSection(shell, inner, wall, layer)
-    const ends = sectionEnds(shell, section, thicknessM)
-    const shaped = (shell.axis === 'x' ? uprightWall : standingWall)(shell, section, ends, from, length)
-    return { name, role, wall, layer, thicknessM, ...shaped, volumeM3: signedArea(section.corners) * length }
+    const line = edgeLine(shell.profile, wall)
+    const { corners } = wallSection(shell, inner, wall, layer)
+    const ends = sectionEnds(line, corners, thicknessM)
+    const shaped = boardAlong(shell.axis, { line, inwards: recessM + layer * thicknessM, ends, from, length })
+    return { name, role, wall, layer, thicknessM, ...shaped, volumeM3: signedArea(corners) * length }
   })
 }
 

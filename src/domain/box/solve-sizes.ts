@@ -19,7 +19,7 @@ export function sizesOf({ fixed, slopeRad, request }: Settled, { width, height, 
 /** Net volume, or −∞ where the boards leave no inside. */
 function netOf(settled: Settled, three: Three): number {
   try {
-    return buildBox(settled, sizesOf(settled, three), 'outer').netM3
+    return buildBox(settled, sizesOf(settled, three), 'outer', true).netM3
   } catch (error) {
     if (error instanceof DesignError && error.code === 'no-solution') return -Infinity
     throw error
@@ -55,7 +55,7 @@ function pathOf(strategy: Strategy, ranges: Ranges, thicknessM: number): (s: num
 
 function bisect(low: number, high: number, isEnough: (value: number) => boolean): number {
   let [below, above] = [low, high]
-  for (let round = 0; round < 60; round++) {
+  for (let round = 0; round < 60 && above - below > 1e-9; round++) {
     const middle = (below + above) / 2
     if (isEnough(middle)) above = middle
     else below = middle
@@ -111,12 +111,9 @@ function tooLarge(target: number, most: Candidate, request: BoxRequest): DesignE
   })
 }
 
-/** One arrangement of the drivers, solved. */
-function solveIn(settled: Settled, target: number, rows: number): Candidate | DesignError {
+/** Ranges solved; the fixed axis, when given, keeps one size. */
+function solveIn(settled: Settled, target: number, ranges: Ranges): Candidate | DesignError {
   const { request, fixed } = settled
-  const ranges = sizeRanges(settled, rows)
-  const refusal = noFit(rangeFaults(ranges, request.limits))
-  if (refusal !== undefined) return refusal
   const path = pathOf(request.strategy ?? 'balanced', ranges, fixed.thicknessM)
   const most = { three: path(1), netM3: netOf(settled, path(1)) }
   if (most.netM3 < target) return tooLarge(target, most, request)
@@ -124,10 +121,43 @@ function solveIn(settled: Settled, target: number, rows: number): Candidate | De
   return onSawStep(settled, ranges, path(s), target)
 }
 
+/** How far a box is from the preferred proportions. */
 const strain = ({ three }: Candidate) => {
   const logs = axes.map(axis => Math.log(three[axis] / preferredRatio[axis]))
   const mean = logs.reduce((sum, each) => sum + each, 0) / 3
   return logs.reduce((sum, each) => sum + (each - mean) ** 2, 0)
+}
+
+/** Nearest first: another depth, then another height. */
+const nudges = Array.from({ length: 12 }, (_, i) => (i % 2 === 0 ? 1 : -1) * 0.03 * (Math.floor(i / 2) + 1))
+
+/** The port fits and the volume is met. */
+function holds(settled: Settled, { three, netM3 }: Candidate, target: number): boolean {
+  try {
+    buildBox(settled, sizesOf(settled, three), 'outer')
+    return Math.abs(netM3 / target - 1) < 0.005
+  } catch (error) {
+    if (error instanceof DesignError && error.code === 'no-solution') return false
+    throw error
+  }
+}
+
+/**
+ * A slot fits only in bands of length: a bend needs its legs. Where the best box falls between two bands, the nearest other
+ * depth or height that takes the slot is used instead.
+ */
+function nudged(settled: Settled, best: Candidate, target: number, ranges: Ranges): Candidate {
+  if (holds(settled, best, target)) return best
+  for (const axis of ['depth', 'height'] as const) {
+    const { min, max } = ranges[axis]
+    for (const share of nudges) {
+      const size = Math.round((best.three[axis] * (1 + share)) / settled.sawStepM) * settled.sawStepM
+      if (max === min || size < min || size > max) continue
+      const other = solveIn(settled, target, { ...ranges, [axis]: { min: size, max: size } })
+      if (!(other instanceof DesignError) && holds(settled, other, target)) return other
+    }
+  }
+  return best
 }
 
 /**
@@ -153,8 +183,13 @@ export function solveSizes(settled: Settled): ShellSizes {
     })
   }
   const most = fixed.shape === 'prism' ? 1 : Math.max(1, Math.min(frontDiameters(request).length, 4))
-  const tries = Array.from({ length: most }, (_, i) => solveIn(settled, netVolumeM3, i + 1))
-  const solved = tries.filter((each): each is Candidate => !(each instanceof DesignError))
-  if (solved.length === 0) throw tries[0]
-  return sizesOf(settled, solved.reduce((a, b) => (strain(b) < strain(a) ? b : a)).three)
+  const tries = Array.from({ length: most }, (_, i) => {
+    const ranges = sizeRanges(settled, i + 1)
+    return { ranges, solved: noFit(rangeFaults(ranges, request.limits)) ?? solveIn(settled, netVolumeM3, ranges) }
+  })
+  const found = tries.flatMap(({ ranges, solved }) => (solved instanceof DesignError ? [] : [{ ranges, solved }]))
+  const [first, ...rest] = found
+  if (first === undefined) throw tries[0]?.solved
+  const best = rest.reduce((a, b) => (strain(b.solved) < strain(a.solved) ? b : a), first)
+  return sizesOf(settled, nudged(settled, best.solved, netVolumeM3, best.ranges).three)
 }

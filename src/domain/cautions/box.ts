@@ -23,6 +23,23 @@ export const boxCautions = {
     meaning: 'The volume a driver takes was estimated from its outline; such an estimate is right within about 30 %.',
     basis: 'cone and cylinder of the data sheet sizes, shares estimated'
   },
+  'port-place-shift': {
+    level: 'note',
+    meaning:
+      'The walls round the inner mouth of a slot lengthen its end beyond that of a free mouth, so that the box tunes lower than the plain rule says. The figure is for two dimensions; measure and trim.',
+    basis: 'step in a channel (form from memory) and own finite differences, within some 10 %'
+  },
+  'port-mouth-near-wall': {
+    level: 'care',
+    meaning:
+      'A mouth nearer to a wall than its own smallest dimension is throttled; move the wall or shorten the port.',
+    basis: 'common practice, no source; the shift of tuning is computed'
+  },
+  'port-short-leg': {
+    level: 'note',
+    meaning: 'The length of a mitred bend holds for straight legs of at least one slot height on both sides.',
+    basis: 'validity of the potential flow figure'
+  },
   'panel-in-band': {
     level: 'care',
     meaning:

@@ -4,6 +4,7 @@ import { boxShapes } from '../../domain/box/box-layout.ts'
 import { strategies } from '../../domain/box/box-request.ts'
 import { layOutBox as compute } from '../../domain/box/lay-out-box.ts'
 import { defineOperation } from '../operation.ts'
+import { AirBody } from '../schemas/air.ts'
 import { BoardBody } from '../schemas/board.ts'
 import { BoxDriverBody, BoxPortBody, DisplacementBody, FittingsBody } from '../schemas/box-hardware.ts'
 import { BoxLayoutBody } from '../schemas/box-result.ts'
@@ -62,7 +63,8 @@ export const BoxBody = component('BoxRequest', 'A box by its outer sizes, or by 
   drivers: Type.Optional(list('Drivers', ref(BoxDriverBody), 1, 4)),
   port: Type.Optional(ref(BoxPortBody)),
   displacement: Type.Optional(ref(DisplacementBody)),
-  fittings: Type.Optional(ref(FittingsBody))
+  fittings: Type.Optional(ref(FittingsBody)),
+  air: Type.Optional(ref(AirBody))
 })
 
 const driver = {
@@ -101,6 +103,20 @@ export const layOutBox = defineOperation({
         frontLayers: 2,
         drivers: [{ ...driver, count: 2 }],
         port: { kind: 'round', innerDiameterMm: 104, outerDiameterMm: 110, lengthMm: 240 }
+      }
+    },
+    foldedSlot: {
+      summary: 'Two drivers and a folded slot in a wedge that leans as the seat does',
+      request: {
+        shape: 'wedge',
+        slopeDeg: 20,
+        slopedFace: 'back',
+        netVolumeL: 85,
+        limits: { widthMm: 1050, heightMm: 460, depthMm: 550 },
+        thicknessMm: 18,
+        frontLayers: 2,
+        drivers: [{ ...driver, count: 2 }],
+        port: { kind: 'slot', widthMm: 400, heightMm: 45, tuningHz: 33 }
       }
     },
     wedge: {

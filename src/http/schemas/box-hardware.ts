@@ -59,6 +59,13 @@ const RoundPortBody = component('RoundPort', 'Equal tubes.', {
   lengthMm: Type.Optional(
     quantity('mm', 'Outer face of the panel to the inner mouth, along the centre line', { above: 0, to: 3000 })
   ),
+  tuningHz: Type.Optional(quantity('Hz', 'Instead of a length: the tuning it shall give', { from: 5, to: 500 })),
+  endFactor: Type.Optional(
+    quantity('1', 'Sum of both end factors, in radii of the circle of equal area; 1.463 when absent', {
+      from: 0,
+      to: 4
+    })
+  ),
   insideLengthMm: Type.Optional(
     quantity('mm', 'The part behind the inner face of the panel, instead of the whole length', { from: 0, to: 3000 })
   ),
@@ -74,16 +81,31 @@ const RoundPortBody = component('RoundPort', 'Equal tubes.', {
 
 const SlotPortBody = component('SlotPort', 'A slot along the walls of the box.', {
   kind: Type.Literal('slot', { description: 'Slot' }),
-  count: Type.Optional(count('Slots', 1, 2)),
   widthMm: Type.Optional(
     quantity('mm', 'Across the opening; the clear width of the box when absent', { from: 20, to: 3000 })
   ),
   heightMm: quantity('mm', 'Smaller side of the opening', { from: 5, to: 500 }),
-  lengthMm: quantity('mm', 'Outer face of the front to the inner mouth, along the centre line', { above: 0, to: 6000 }),
+  lengthMm: Type.Optional(
+    quantity('mm', 'Outer face of the front to the inner mouth, along the centre line', { above: 0, to: 6000 })
+  ),
+  tuningHz: Type.Optional(quantity('Hz', 'Instead of a length: the tuning it shall give', { from: 5, to: 500 })),
+  endFactor: Type.Optional(
+    quantity('1', 'Sum of both end factors, in radii of the circle of equal area; 1.463 when absent', {
+      from: 0,
+      to: 4
+    })
+  ),
   wallThicknessMm: Type.Optional(
     quantity('mm', 'Board of its own walls; that of the box when absent', { from: 3, to: 60 })
   ),
-  along: Type.Optional(choice('Wall it lies on; the floor when absent', ['bottom', 'top', 'left', 'right'])),
+  along: Type.Optional(
+    choice('Wall it starts on, folding on round the box as its length needs; the floor when absent', [
+      'bottom',
+      'top',
+      'left',
+      'right'
+    ])
+  ),
   chamber
 })
 

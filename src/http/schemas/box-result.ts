@@ -3,7 +3,7 @@ import Type from 'typebox'
 import { boxShapes, displacedItems } from '../../domain/box/box-layout.ts'
 import { component, ref } from './component.ts'
 import { PanelBody, Point3Body } from './panel.ts'
-import { choice, list, quantity } from './quantities.ts'
+import { choice, count, list, quantity } from './quantities.ts'
 
 const OuterBody = component('BoxOuterSize', 'Outer size of the box.', {
   widthMm: quantity('mm', 'Width'),
@@ -66,6 +66,29 @@ const ClearanceBody = component('Clearance', 'A distance that was checked.', {
   why: Type.String({ description: 'The rule' })
 })
 
+const PortBody = component('PortLayout', 'The port as built.', {
+  kind: choice('Tubes or a slot', ['round', 'slot']),
+  count: count('How many', 1, 8),
+  areaCm2: quantity('cm²', 'Of one'),
+  lengthMm: quantity('mm', 'Outer face to inner mouth along the centre line'),
+  acousticLengthMm: quantity('mm', 'The same less what the air cuts off at mitred bends'),
+  insideLengthMm: quantity('mm', 'The part behind the inner face of the panel'),
+  legs: count('Straight parts along the walls', 1, 3),
+  turnsDeg: Type.Array(quantity('°', 'Turn of the flow'), { description: 'At each bend' }),
+  displacedL: quantity('l', 'Air it takes from the box, walls included'),
+  mouthGapMm: Type.Optional(quantity('mm', 'Of a slot: clear before its inner mouth')),
+  tuningHz: quantity('Hz', 'With end factors of the circle of equal area'),
+  wantedTuningHz: Type.Optional(quantity('Hz', 'The tuning asked for')),
+  tuningErrorPercent: Type.Optional(quantity('%', 'How far it is from that, after rounding to a millimetre')),
+  placedTuningHz: Type.Optional(
+    quantity(
+      'Hz',
+      'Of a slot over the full width: with the end its walls and the facing wall give it, within some 10 %'
+    )
+  ),
+  pipeResonanceHz: quantity('Hz', 'First resonance of the port as a pipe')
+})
+
 export const BoxLayoutBody = component('BoxLayoutResult', 'The box, ready to be sawn.', {
   shape: choice('Shape', boxShapes),
   outer: ref(OuterBody),
@@ -74,6 +97,7 @@ export const BoxLayoutBody = component('BoxLayoutResult', 'The box, ready to be 
   chambers: Type.Optional(list('Chambers of a band-pass box', ref(ChamberBody), 2, 2)),
   panels: list('Parts; equal ones in one row', ref(PanelBody), 3, 80),
   boardAreaM2: quantity('m²', 'Blanks of all parts, cut-outs not taken off'),
+  port: Type.Optional(ref(PortBody)),
   clearances: Type.Array(ref(ClearanceBody), { description: 'Distances that were checked' }),
   massKg: quantity('kg', 'Boards, and drivers and amplifier of given mass'),
   boardMassKg: quantity('kg', 'Boards alone, cut-outs taken off'),

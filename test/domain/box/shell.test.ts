@@ -37,6 +37,7 @@ function sizes(change: Partial<ShellSizes>): ShellSizes {
     thicknessM: 0.018,
     frontLayers: 1,
     recessM: 0,
+    frontBetween: (change.recessM ?? 0) > 0,
     sides: 'between',
     corners: 'butt',
     ...change

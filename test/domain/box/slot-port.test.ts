@@ -1,0 +1,239 @@
+/** Slots: bends and ends against other routes to the same figure, volumes against counting cells. */
+import { describe, expect, it } from 'vitest'
+import { gapEnd, gapEndTable, mitreShortening, wallSlotEnd } from '../../../src/domain/box/bends.ts'
+import type { BoxRequest } from '../../../src/domain/box/box-request.ts'
+import { layOutBox } from '../../../src/domain/box/lay-out-box.ts'
+import { lengthForTuning, tuningHz } from '../../../src/domain/box/port-tuning.ts'
+import { heightAtMouth, slotRun } from '../../../src/domain/box/slot-run.ts'
+import { signedArea } from '../../../src/numeric/polygon.ts'
+
+const rectangle = (width: number, height: number) => [
+  { x: 0, y: 0 },
+  { x: width, y: 0 },
+  { x: width, y: height },
+  { x: 0, y: height }
+]
+
+/** Flow length of a mitred bend by relaxation on a grid, in channel heights less its two legs: a second route. */
+function relaxedCorner(cells: number): number {
+  const legs = 4 * cells
+  const side = legs + cells
+  const open = (i: number, j: number) => i >= 0 && j >= 0 && i < side && j < side && (i < cells || j < cells)
+  const u = new Float64Array(side * side).fill(0.5)
+  const neighbours = [
+    [1, 0],
+    [-1, 0],
+    [0, 1],
+    [0, -1]
+  ] as const
+  for (let sweep = 0; sweep < 6000; sweep++) {
+    for (let i = 0; i < side; i++) {
+      for (let j = 0; j < side; j++) {
+        if (!open(i, j)) continue
+        let [sum, weight] = [0, 0]
+        for (const [di, dj] of neighbours) {
+          if (open(i + di, j + dj)) [sum, weight] = [sum + (u[(i + di) * side + j + dj] as number), weight + 1]
+        }
+        if (i === side - 1) [sum, weight] = [sum + 2, weight + 2]
+        if (j === side - 1) weight += 2
+        const at = i * side + j
+        u[at] = (u[at] as number) + 1.85 * (sum / weight - (u[at] as number))
+      }
+    }
+  }
+  let flow = 0
+  for (let j = 0; j < cells; j++) flow += 2 * (1 - (u[(side - 1) * side + j] as number))
+  return 1 / flow - (2 * legs) / cells
+}
+
+describe('bends and ends of a slot', () => {
+  it('loses 2·ln2/π of its height at a square mitre (potential flow; sheet-resistor corner 0.559)', () => {
+    expect(1 - mitreShortening(Math.PI / 2)).toBeCloseTo(0.5587288, 6)
+  })
+
+  it('is found again by relaxation on a grid, extrapolated', () => {
+    const [coarse, fine] = [relaxedCorner(4), relaxedCorner(8)]
+    const ratio = 2 ** (4 / 3)
+    const limit = (ratio * fine - coarse) / (ratio - 1)
+    expect(Math.abs(limit - (1 - mitreShortening(Math.PI / 2)))).toBeLessThan(0.004)
+  })
+
+  it('loses nothing when it does not turn, and more the sharper it turns', () => {
+    expect(mitreShortening(0)).toBeCloseTo(0, 9)
+    const losses = [20, 45, 70, 90, 110].map(degrees => mitreShortening((degrees * Math.PI) / 180))
+    expect(losses).toEqual(losses.toSorted((a, b) => a - b))
+  })
+
+  // Step in a two-dimensional duct (Marcuvitz 1951, form from memory); the second column is a finite-difference solution.
+  for (const [share, relaxed] of [
+    [0.5, 0.2498],
+    [0.25, 0.6499],
+    [0.125, 1.0812],
+    [0.1, 1.2221]
+  ] as const) {
+    it(`has an inner end of ${relaxed} heights in a space ${1 / share} times as high`, () =>
+      expect(Math.abs(wallSlotEnd(share) - relaxed)).toBeLessThan(1e-3))
+  }
+
+  it('reads the gap table at its rows, between them and beyond', () => {
+    for (const [gap, end] of gapEndTable) expect(gapEnd(gap)).toBeCloseTo(end, 12)
+    expect(gapEnd(1.25)).toBeCloseTo((2.34 + 1.92) / 2, 12)
+    expect(gapEnd(0.1)).toBe(3.39)
+    expect(gapEnd(9)).toBe(1.31)
+    // Another box, D/h 10, H/h 7, by finite differences: within 3 %.
+    for (const [gap, other] of [
+      [0.5, 3.435],
+      [1, 2.376],
+      [2, 1.707],
+      [4, 1.301]
+    ] as const) {
+      expect(Math.abs(gapEnd(gap) / other - 1)).toBeLessThan(0.03)
+    }
+  })
+})
+
+describe('a slot that folds up the back', () => {
+  const plane = { inner: rectangle(0.344, 0.364), front: 3, frontM: 0.018 }
+  const run = slotRun(plane, { heightM: 0.04, wallM: 0.018 }, 2, 0.572)
+
+  it('has a centre line of front + depth + rise − height and takes 18.77715 l at 604 mm (closed form; cells of 2 mm)', () => {
+    const rise = run.mouth.y
+    expect(0.018 + 0.344 + rise - 0.04).toBeCloseTo(0.572, 12)
+    const [h, t, d, w] = [0.04, 0.018, 0.344, 0.604]
+    const closed = w * (h * (d + rise - h) + t * (d - h) + t * (rise - h - t))
+    expect(signedArea(run.taken) * w).toBeCloseTo(closed, 12)
+    expect(closed * 1e3).toBeCloseTo(18.77715, 4)
+    expect(run.acousticM).toBeCloseTo(0.572 - 0.4412712 * 0.04, 6)
+    expect(run.gapM).toBeCloseTo(0.364 - rise, 5)
+    expect(heightAtMouth(plane, run)).toBeCloseTo(0.344, 6)
+  })
+
+  it('has plates that fill the space between channel and air', () => {
+    const plates = run.plates.reduce((sum, { corners }) => sum + Math.abs(signedArea(corners)), 0)
+    expect(plates).toBeCloseTo(signedArea(run.taken) - signedArea(run.channel), 12)
+  })
+})
+
+const driver = {
+  count: 2,
+  cutOutDiameterM: 0.282,
+  flangeDiameterM: 0.312,
+  mountingDepthM: 0.165,
+  magnetDiameterM: 0.2,
+  magnetHeightM: 0.06,
+  displacementM3: 2e-3,
+  massKg: 9
+}
+
+/** A seat that leans by 20°, a shelf at 460 mm: two drivers and a folded slot. */
+const wedge: BoxRequest = {
+  shape: 'wedge',
+  slopeDeg: 20,
+  slopedFace: 'back',
+  netVolumeM3: 0.085,
+  limits: { widthM: 1.05, heightM: 0.46, depthM: 0.55 },
+  thicknessM: 0.018,
+  frontLayers: 2,
+  drivers: [driver],
+  port: { kind: 'slot', heightM: 0.045, widthM: 0.4, tuningHz: 33 }
+}
+
+describe('a wedge with two drivers and a folded slot', () => {
+  const { result } = layOutBox(wedge)
+  const { volume, port, outer } = result
+
+  it('closes its balance within half a per cent of the volume asked for', () => {
+    expect(Math.abs(volume.netM3 / 0.085 - 1)).toBeLessThan(0.005)
+    expect(port?.legs).toBe(2)
+    expect(result.clearances.filter(({ passes }) => !passes)).toEqual([])
+  })
+
+  it('keeps the tuning after rounding to a millimetre (Helmholtz worked out here)', () => {
+    const area = 0.4 * 0.045
+    const effective = (port?.acousticLengthM ?? 0) + 1.463 * Math.sqrt(area / Math.PI)
+    const tuned = (343.21 / (2 * Math.PI)) * Math.sqrt(area / (effective * volume.netM3))
+    expect(port?.tuningHz).toBeCloseTo(tuned, 3)
+    expect(Math.abs(tuned / 33 - 1)).toBeLessThan(0.003)
+    expect(((port?.lengthM ?? 0) * 1e3) % 1).toBeCloseTo(0, 6)
+  })
+
+  it('holds the air that counting seeded random points finds', () => {
+    const slope = Math.tan((20 * Math.PI) / 180)
+    const cos = Math.cos((20 * Math.PI) / 180)
+    const [w, h, d, t] = [outer.widthM, outer.heightM, outer.depthM, 0.018]
+    const along = (port?.lengthM ?? 0) - 0.036
+    // The corner of the centre line on the floor, then up the back, which leans forward.
+    const back = (z: number) => d - z * slope - t / cos
+    const middle = t + 0.045 / 2
+    const cornerY = back(middle) - 0.045 / 2 / cos
+    const rise = along - (cornerY - 0.036)
+    let state = 4711
+    const random = () => {
+      state = (Math.imul(state, 1664525) + 1013904223) >>> 0
+      return state / 2 ** 32
+    }
+    const inSlot = (x: number, y: number, z: number) => {
+      if (x > t + 0.4 + 0.018) return false
+      const fromBack = (back(z) - y) * cos
+      const upBack = (z - middle) * cos - (y - cornerY) * Math.sin((20 * Math.PI) / 180)
+      return z < t + 0.063 || (fromBack < 0.063 && upBack < rise)
+    }
+    let hits = 0
+    const trials = 600_000
+    for (let i = 0; i < trials; i++) {
+      const [x, y, z] = [random() * w, random() * d, random() * h]
+      const inside = x > t && x < w - t && z > t && z < h - t && y > 0.036 && y < back(z)
+      if (inside && !inSlot(x, y, z)) hits++
+    }
+    const counted = (hits / trials) * w * d * h - 4e-3
+    expect(Math.abs(volume.netM3 / counted - 1)).toBeLessThan(0.006)
+  })
+
+  it('lists every row of the subtraction and how it is known', () => {
+    expect(volume.rows.map(({ item, known }) => [item, known])).toEqual([
+      ['drivers', 'given'],
+      ['ports', 'computed']
+    ])
+    expect(volume.grossM3 - volume.rows.reduce((sum, row) => sum + row.volumeM3, 0)).toBeCloseTo(volume.netM3, 12)
+  })
+})
+
+describe('a slot in the wrong place', () => {
+  const box = { outer: { widthM: 0.64, heightM: 0.4, depthM: 0.38 }, thicknessM: 0.018 }
+  const code = (request: BoxRequest) => {
+    try {
+      layOutBox(request)
+      return 'laid out'
+    } catch (error) {
+      return (error as { code: string }).code
+    }
+  }
+
+  it('is refused when its length falls between two bends, or when it is wider than the box', () => {
+    expect(code({ ...box, port: { kind: 'slot', heightM: 0.04, lengthM: 0.36 } })).toBe('no-solution')
+    expect(code({ ...box, port: { kind: 'slot', heightM: 0.04, lengthM: 3 } })).toBe('no-solution')
+    expect(code({ ...box, port: { kind: 'slot', heightM: 0.04, lengthM: 0.3, widthM: 0.7 } })).toBe('no-solution')
+    expect(code({ ...box, port: { kind: 'slot', heightM: 0.04, lengthM: 0.3, widthM: 0.6 } })).toBe('no-solution')
+  })
+
+  it('is refused without a length, with two, or with a tuning that the board alone overshoots', () => {
+    expect(code({ ...box, port: { kind: 'slot', heightM: 0.04 } })).toBe('missing-input')
+    expect(code({ ...box, port: { kind: 'slot', heightM: 0.04, lengthM: 0.3, tuningHz: 40 } })).toBe(
+      'conflicting-input'
+    )
+    expect(code({ ...box, port: { kind: 'slot', heightM: 0.04, tuningHz: 300 } })).toBe('no-solution')
+  })
+
+  it('is refused along the side of a wedge and along a side that the front covers', () => {
+    const side = { kind: 'slot', heightM: 0.04, lengthM: 0.3, along: 'left' } as const
+    expect(code({ ...box, port: side })).toBe('laid out')
+    expect(code({ ...box, port: side, joints: { sides: 'between' } })).toBe('conflicting-input')
+    expect(code({ ...box, shape: 'wedge', slopeDeg: 10, port: side })).toBe('conflicting-input')
+  })
+})
+
+it('gives the length for a tuning and the tuning for that length', () => {
+  const opening = { areaM2: 0.012, count: 2, endFactor: 1.463 }
+  const lengthM = lengthForTuning(opening, 36, 0.07, 343.21)
+  expect(tuningHz(opening, lengthM, 0.07, 343.21)).toBeCloseTo(36, 10)
+})
