@@ -16,12 +16,11 @@ export interface CompressionCurves {
 
 /** Level with jet losses at the drive that reaches each frequency through the filters. */
 function jetLevel(system: ResponseSystem, lossFactor: number, frequenciesHz: Float64Array): readonly number[] {
-  const solve = jetSolver(unfiltered(system), lossFactor)
+  const { radiated } = jetSolver(unfiltered(system), lossFactor, frequenciesHz)
   const scale = system.air.densityKgPerM3 / (2 * Math.PI * DISTANCE_M * REFERENCE_PRESSURE_PA)
-  return [...frequenciesHz].map(frequency => {
+  return [...frequenciesHz].map((frequency, k) => {
     const voltageV = system.voltageV * chainGain(system.filters, frequency)
-    const { radiatedM3PerS } = solve(frequency, voltageV)
-    return 20 * Math.log10(scale * 2 * Math.PI * frequency * radiatedM3PerS * voltageV + 1e-15)
+    return 20 * Math.log10(scale * 2 * Math.PI * frequency * radiated(k, voltageV) * voltageV + 1e-15)
   })
 }
 

@@ -1,6 +1,7 @@
 /** The same system in another state: with a warm coil, or without its filters; and the heat in its coils. */
+
+import { chainGain } from '../filter/filter-transfer.ts'
 import { filteredSolver } from '../network/filtered-solver.ts'
-import type { Solution } from '../network/solution.ts'
 import { networkSolver } from '../network/solver.ts'
 import type { ResponseSystem } from './response-system.ts'
 import { solveGrid } from './response-system.ts'
@@ -28,22 +29,34 @@ export function unfiltered(system: ResponseSystem): ResponseSystem {
   return { ...system, filters: [], solver: networkSolver(system.network, system.sourceOhm) }
 }
 
-/** Mean square of the current over a grid that is even in the logarithm of the frequency [A²]. */
-function meanSquareCurrent({ current: { re, im } }: Solution): number {
-  let sum = 0
-  for (let k = 0; k < re.length; k++) sum += (re[k] as number) ** 2 + (im[k] as number) ** 2
-  return sum / Math.max(1, re.length)
-}
+/** Mean heat in each coil [W] at a resistance of so many times the cold one. */
+export type HeatByRatio = (ratio: number) => number
 
 /**
  * Mean heat in each coil for a programme with equal power in every octave of the grid.
  *
- *   P = duty·(E·i₁)²·Re/N, averaged over ln f
+ *   P(k) = duty·k·Re/N · mean over ln f of |E·H/(Z + (k − 1)·Re)|²
  *
- * @param system  with the filters before it and the coil as warm as it is
+ * Z is what the cold drivers and all before them present to the source: the motion of the cone stands in it as an impedance of
+ * its own, whatever the coil's resistance is.
+ *
+ * @param system  cold, with its filters
+ * @validity coils that share one current, or equal ones
  * @source derived
  */
-export function coilHeatW(system: ResponseSystem, frequenciesHz: Float64Array, dutyFactor: number): number {
-  const square = meanSquareCurrent(solveGrid(system, frequenciesHz)) * system.voltageV ** 2
-  return (dutyFactor * square * system.groupOhm) / system.driverCount
+export function coilHeat(system: ResponseSystem, frequenciesHz: Float64Array, dutyFactor: number): HeatByRatio {
+  const { current } = solveGrid(unfiltered(system), frequenciesHz)
+  const { groupOhm, driverCount, voltageV } = system
+  const squares = frequenciesHz.map(frequency => (chainGain(system.filters, frequency) * voltageV) ** 2)
+  const size = current.re.map((re, k) => re * re + (current.im[k] as number) ** 2)
+  const ohm = current.re.map((re, k) => re / (size[k] as number))
+  const reactance = current.im.map((im, k) => -im / (size[k] as number))
+  return ratio => {
+    const more = (ratio - 1) * groupOhm
+    let sum = 0
+    for (let k = 0; k < ohm.length; k++) {
+      sum += (squares[k] as number) / (((ohm[k] as number) + more) ** 2 + (reactance[k] as number) ** 2)
+    }
+    return (dutyFactor * ratio * groupOhm * sum) / (ohm.length * driverCount)
+  }
 }

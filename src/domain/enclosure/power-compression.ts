@@ -9,7 +9,7 @@ import {
   resistanceRatio,
   steadyCoilC
 } from './coil-heating.ts'
-import { coilHeatW, hotSystem } from './hot-system.ts'
+import { coilHeat } from './hot-system.ts'
 import { type HeatingRequest, limitDefaults } from './limits-request.ts'
 import type { ResponseSystem } from './response-system.ts'
 
@@ -83,8 +83,8 @@ export function coilHeating(
     metal: assume.or<CoilMetal>(heating.metal, 'limits.heating.metal', metal.value, metal.why),
     ambientC: assume.or(heating.ambientC, 'limits.heating.ambientC', ambientC.value, ambientC.why)
   }
-  const heat: CoilHeat = coilC =>
-    coilHeatW(hotSystem(system, resistanceRatio(by.metal, coilC)), grid.frequenciesHz, grid.dutyFactor)
+  const heatByRatio = coilHeat(system, grid.frequenciesHz, grid.dutyFactor)
+  const heat: CoilHeat = coilC => heatByRatio(resistanceRatio(by.metal, coilC))
   const steadyC = steadyCoilC(heat, path, by.ambientC)
   const ratio = resistanceRatio(by.metal, steadyC)
   return {

@@ -1,8 +1,5 @@
 /** The high-pass that keeps an unloaded cone within its excursion. */
 import { logarithmicGrid } from '../../numeric/grid.ts'
-import type { FilterSection } from '../filter/filter.ts'
-import { filterSections } from '../filter/filter-sections.ts'
-import { chainGain } from '../filter/filter-transfer.ts'
 import type { ResponseSystem } from './response-system.ts'
 import { unitDrive } from './unit-drive.ts'
 
@@ -36,8 +33,9 @@ export function loadedFromHz({ chambers, driver }: ResponseSystem): number {
   return frequencies.length === 0 ? driver.fsHz : Math.min(...frequencies)
 }
 
-const highPass = (order: number, cornerHz: number): readonly FilterSection[] =>
-  filterSections([{ kind: 'high-pass', family: 'butterworth', order, cornerHz }], 'limits')
+/** Gain of a Butterworth high-pass, |H| = 1/√(1 + (f_h/f)²ⁿ) (Butterworth 1930, from memory). */
+const highPassGain = (order: number, cornerHz: number, frequencyHz: number) =>
+  1 / Math.sqrt(1 + (cornerHz / frequencyHz) ** (2 * order))
 
 /**
  * Lowest corner of a Butterworth high-pass of the given order for which no excursion below the tuning passes the limit.
@@ -50,10 +48,8 @@ const highPass = (order: number, cornerHz: number): readonly FilterSection[] =>
  */
 function lowestCorner(frequenciesHz: readonly number[], excursionM: readonly number[], order: number, xmaxM: number) {
   const top = frequenciesHz.at(-1) ?? 0
-  const holds = (cornerHz: number) => {
-    const sections = highPass(order, cornerHz)
-    return frequenciesHz.every((frequency, k) => (excursionM[k] as number) * chainGain(sections, frequency) <= xmaxM)
-  }
+  const holds = (cornerHz: number) =>
+    frequenciesHz.every((frequency, k) => (excursionM[k] as number) * highPassGain(order, cornerHz, frequency) <= xmaxM)
   let [low, high] = [0.1, 4 * top]
   if (!holds(high)) return []
   for (let round = 0; round < 40; round++) {
@@ -61,7 +57,7 @@ function lowestCorner(frequenciesHz: readonly number[], excursionM: readonly num
     if (holds(middle)) high = middle
     else low = middle
   }
-  return [{ order, cornerHz: high, gainAtTuningDb: 20 * Math.log10(chainGain(highPass(order, high), top)) }]
+  return [{ order, cornerHz: high, gainAtTuningDb: 20 * Math.log10(highPassGain(order, high, top)) }]
 }
 
 /**

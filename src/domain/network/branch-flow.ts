@@ -29,3 +29,26 @@ export function branchFlow(solution: Solution, branch: Branch): Float64Array {
     return count * Math.sqrt((re * re + im * im) / (r * r + x * x + least * least))
   })
 }
+
+/**
+ * The same flow with its phase.
+ *
+ *   U = n·(p_from − p_to)/(R + j(ωM − K/ω))
+ */
+export function complexFlow(solution: Solution, branch: Branch): Pick<DualColumn, 're' | 'im'> {
+  const { massKgPerM4: m, stiffnessPaPerM3: k, resistancePaSPerM3: r, count } = branch
+  const from = pressure(solution, branch.from)
+  const to = pressure(solution, branch.to)
+  const { length } = solution.omegas
+  const flow = { re: zero(length), im: zero(length) }
+  for (let at = 0; at < length; at++) {
+    const omega = solution.omegas[at] as number
+    const x = omega * m - k / omega
+    const scale = count / (r * r + x * x)
+    const re = (from.re[at] as number) - (to.re[at] as number)
+    const im = (from.im[at] as number) - (to.im[at] as number)
+    flow.re[at] = scale * (re * r + im * x)
+    flow.im[at] = scale * (im * r - re * x)
+  }
+  return flow
+}

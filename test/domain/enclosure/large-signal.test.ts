@@ -176,6 +176,32 @@ describe('jets in the ports', () => {
     expect(lossDb).toBeLessThan(-1)
   })
 
+  it('of two ports settle together: each at the friction of its own speed', () => {
+    const shape = { areaM2: 0.006, lengthM: 0.2 }
+    const enclosure = (rearQ?: number, frontQ?: number) =>
+      ({
+        kind: 'band-pass-6-series',
+        rear: { netVolumeM3: 0.05, port: { ...shape, ...(rearQ && { lossQ: rearQ }) } },
+        front: { netVolumeM3: 0.03, port: { ...shape, count: 2, ...(frontQ && { lossQ: frontQ }) } }
+      }) as const
+    const two: ResponseRequest = { ...vented, enclosure: enclosure() }
+    const { result: jets } = withLimits({ portLossFactor: 1.2 }, { enclosure: enclosure(), frequenciesHz: [34] })
+    const { tuningHz = 0, frontTuningHz = 0, portEffectiveLengthM = 0 } = jets.scalars
+    const mass = (1.2041 * portEffectiveLengthM) / shape.areaM2
+    let [rear, front] = [1e9, 1e9]
+    for (let round = 0; round < 300; round++) {
+      const there = at({ ...two, enclosure: enclosure(rear, front) }, 34, 36)
+      const next = (speed: number, hz: number) =>
+        (2 * Math.PI * hz * mass) / jetResistance(1.2041, shape.areaM2, 1.2, speed)
+      rear = 2 / (1 / rear + 1 / next(there.rearPortAirSpeedMPerS?.[0] as number, tuningHz))
+      front = 2 / (1 / front + 1 / next(there.frontPortAirSpeedMPerS?.[0] as number, frontTuningHz))
+    }
+    const lossy = at({ ...two, enclosure: enclosure(rear, front) }, 34, 36).levelDb[0] as number
+    const plain = at(two, 34, 36).levelDb[0] as number
+    expect(jets.curves.portCompressionDb?.[0]).toBeCloseTo(lossy - plain, 6)
+    expect(lossy - plain).toBeLessThan(-0.5)
+  })
+
   it('cost nothing at K = 0, little at little drive, and more the more there is', () => {
     expect(
       withLimits({ portLossFactor: 0 }).result.curves.portCompressionDb?.every(loss => Math.abs(loss) < 1e-9)
@@ -213,6 +239,19 @@ describe('a warm coil', () => {
     for (const [k, loss] of (result.curves.coilCompressionDb ?? []).entries()) {
       expect(loss).toBeCloseTo((hot[k] as number) - (cold[k] as number), 6)
     }
+  })
+
+  it('takes the heat of the current that flows through it, averaged over the logarithm of the frequency', () => {
+    const limits = { heating, portLossFactor: 0, programmeFromHz: 20, programmeToHz: 90, dutyFactor: 0.4 }
+    const found = withLimits(limits).result.limits?.heating as typeof warm
+    const { fsHz, vasM3, sdM2, leH, qms, reOhm } = driver
+    const qes = (driver.qes * found.steadyReOhm) / reOhm
+    const hot = { fsHz, vasM3, sdM2, leH, qms, qes, reOhm: found.steadyReOhm }
+    const { limits: _, ...plain } = vented
+    const frequenciesHz = { fromHz: 20, toHz: 90, points: 192 }
+    const { currentA } = computeResponse({ ...plain, driver: hot, frequenciesHz }).result.curves
+    const square = currentA.reduce((sum, current) => sum + current ** 2, 0) / currentA.length
+    expect(found.coilHeatW).toBeCloseTo(0.4 * square * found.steadyReOhm, 6)
   })
 
   it('is in balance: the rise is the heat times the way of the heat', () => {
