@@ -31,10 +31,11 @@ const doors: Record<string, readonly string[]> = {
   box: ['air', 'driver', 'port', 'material'],
   sheet: [],
   coils: ['cable'],
-  amplifier: ['coils'],
+  // Heat and plausibility need the class laws of the supply room, which needs no amplifier sheet.
+  amplifier: ['coils', 'supply'],
   cable: [],
   fuse: ['cable'],
-  supply: ['cable', 'fuse', 'amplifier'],
+  supply: ['cable', 'fuse'],
   signal: ['amplifier', 'filter']
 }
 

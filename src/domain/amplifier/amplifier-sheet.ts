@@ -1,5 +1,6 @@
 /** What an amplifier's data sheet says, and the power it gives into a load: published, or not known. */
 import type { Assumptions } from '../assume.ts'
+import type { AmplifierEconomy } from './heat.ts'
 import type { RatingKind } from './power-rating.ts'
 
 export interface AmplifierRating {
@@ -9,7 +10,7 @@ export interface AmplifierRating {
   readonly bridged?: boolean
 }
 
-export interface AmplifierSheet {
+export interface AmplifierSheet extends AmplifierEconomy {
   readonly name?: string
   readonly ratings: readonly AmplifierRating[]
   readonly ratingKind?: RatingKind
@@ -88,6 +89,13 @@ export function outputPower({ sheet }: SettledAmplifier, loadOhm: number, bridge
   if (direct !== undefined) return { powerW: direct, powerFrom: 'published' }
   const channel = bridged ? published(sheet, loadOhm / 2, false) : undefined
   return channel === undefined ? undefined : { powerW: 2 * channel, powerFrom: 'two-channels' }
+}
+
+/** The most all channels together are claimed to give [W]. */
+export function claimedPower({ sheet, channels }: SettledAmplifier): number {
+  return Math.max(
+    ...sheet.ratings.map(({ powerW, bridged }) => powerW * (bridged === true ? Math.floor(channels / 2) : channels))
+  )
 }
 
 /** `400 W at 4 Ω, 700 W at 2 Ω bridged`. */

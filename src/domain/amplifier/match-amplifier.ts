@@ -13,6 +13,7 @@ import { DesignError, requirePositive } from '../design-error.ts'
 import type { Outcome } from '../outcome.ts'
 import { type AmplifierSheet, settleAmplifier } from './amplifier-sheet.ts'
 import { type GainTarget, gainTarget } from './gain-target.ts'
+import { type AmplifierHeat, amplifierHeat, heatCautions } from './heat.ts'
 import { matchBasis } from './match-basis.ts'
 import { matchCautions } from './match-cautions.ts'
 import { type DriverSheet, type MatchOption, matchOptions } from './match-options.ts'
@@ -44,6 +45,8 @@ export interface AmplifierMatch {
   /** How to join the drivers of one output of the best option. */
   readonly wiring?: MatchWiring
   readonly gain?: GainTarget
+  /** Of all amplifiers of the best option together. */
+  readonly heat?: AmplifierHeat
   readonly cable?: SpeakerCable
   readonly options: readonly MatchOption[]
 }
@@ -94,6 +97,16 @@ function gainOf(best: MatchOption, driver: DriverSheet): GainTarget | undefined 
   return { ...gainTarget(Math.min(best.outputPowerW, driversW), best.loadOhm, best.bridged), limitedBy }
 }
 
+function heatOf(
+  amplifiers: readonly { readonly name: string; readonly sheet: AmplifierSheet; readonly at: string }[],
+  best: MatchOption,
+  gain: GainTarget,
+  assumed: Assumptions
+): AmplifierHeat | undefined {
+  const chosen = amplifiers.find(({ name }) => name === best.amplifier)
+  return chosen && amplifierHeat(chosen.sheet, gain.powerW * best.outputs, assumed, chosen.at)
+}
+
 function settledDefaults(request: AmplifierMatchRequest, assumed: Assumptions) {
   assumed.or(
     request.driver.ratingKind,
@@ -137,6 +150,7 @@ export function matchAmplifier(request: AmplifierMatchRequest): Outcome<Amplifie
   )
   const best = options.find(option => option.powerRatio !== undefined && option.amplifiersNeeded <= amplifierCount)
   const gain = best === undefined ? undefined : gainOf(best, driver)
+  const heat = best === undefined || gain === undefined ? undefined : heatOf(amplifiers, best, gain, assumed)
   const cable =
     request.cable === undefined || best?.outputPowerW === undefined
       ? undefined
@@ -146,16 +160,22 @@ export function matchAmplifier(request: AmplifierMatchRequest): Outcome<Amplifie
     result: {
       ...(best === undefined ? {} : { best, wiring: wiringOf(best, driver) }),
       ...(gain === undefined ? {} : { gain }),
+      ...(heat === undefined ? {} : { heat }),
       ...(cable?.cable === undefined ? {} : { cable: cable.cable }),
       options: options.slice(0, MOST_OPTIONS_SHOWN)
     },
-    cautions: [...matchCautions({ request, amplifiers, options, best, amplifierCount }), ...(cable?.cautions ?? [])],
+    cautions: [
+      ...matchCautions({ request, amplifiers, options, best, amplifierCount }),
+      ...heatCautions(heat),
+      ...(cable?.cautions ?? [])
+    ],
     assumed: assumed.list,
     sources: [
       'kirchhoff-networks',
       'equal-power-practice',
       'cta-2006',
       ...(cable === undefined ? [] : speakerCableSources),
+      ...(heat === undefined ? [] : (['class-efficiency', 'iec-60065-eighth'] as const)),
       ...basis.map(({ source }) => source)
     ],
     basis

@@ -1,6 +1,7 @@
 /** What to mind about an amplifier and its drivers. */
 import { type Caution, caution } from '../caution.ts'
-import type { AmplifierSheet, SettledAmplifier } from './amplifier-sheet.ts'
+import { type AmplifierSheet, claimedPower, type SettledAmplifier } from './amplifier-sheet.ts'
+import { plausibilityCautions } from './heat.ts'
 import type { DriverSheet, MatchOption } from './match-options.ts'
 
 /** The modulus may fall this far below the rated impedance (IEC 60268-5, from memory). */
@@ -78,8 +79,9 @@ function bridgeCautions(best: MatchOption): readonly Caution[] {
 }
 
 function sheetCautions({ amplifiers }: MatchFacts): readonly Caution[] {
-  return amplifiers.flatMap(({ sheet, settled, at }) =>
-    sheet.ratings.flatMap(({ loadOhm, bridged = false }, index) => {
+  return amplifiers.flatMap(({ sheet, settled, at }) => [
+    ...plausibilityCautions(sheet, claimedPower(settled), at),
+    ...sheet.ratings.flatMap(({ loadOhm, bridged = false }, index) => {
       const lowest = bridged ? settled.lowestBridgedOhm : settled.lowestOhm
       if (loadOhm >= lowest) return []
       return [
@@ -90,7 +92,7 @@ function sheetCautions({ amplifiers }: MatchFacts): readonly Caution[] {
         )
       ]
     })
-  )
+  ])
 }
 
 function loadCautions(best: MatchOption, { request: { driver } }: MatchFacts): readonly Caution[] {

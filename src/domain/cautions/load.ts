@@ -65,12 +65,6 @@ export const loadCautions = {
     meaning: 'The data sheet states a power at a load below its own minimum load; the minimum is obeyed.',
     basis: "the amplifier's data sheet"
   },
-  'rating-implausible': {
-    level: 'care',
-    meaning:
-      'The continuous power claimed is more than the on-board fuses can feed at the rated supply: probably not a continuous RMS figure.',
-    basis: 'derived: efficiency times 14.4 V times the sum of the fuses; fuses carry brief overload'
-  },
   'bridged-terminals': {
     level: 'care',
     meaning:

@@ -4,6 +4,7 @@ import { matchAmplifier as compute, MOST_OPTIONS_SHOWN } from '../../domain/ampl
 import { matchVerdicts } from '../../domain/amplifier/match-options.ts'
 import { ratingKinds } from '../../domain/amplifier/power-rating.ts'
 import { rankings } from '../../domain/amplifier/rank-options.ts'
+import { amplifierClasses } from '../../domain/supply/supply-judgement.ts'
 import { defineOperation } from '../operation.ts'
 import { component, ref } from '../schemas/component.ts'
 import { GainTargetBody } from '../schemas/gain.ts'
@@ -29,6 +30,12 @@ const Sheet = component('AmplifierSheet', "What an amplifier's data sheet says."
   minimumOhm: load('Lowest load of one channel'),
   minimumBridgedOhm: Type.Optional(load('Lowest load of a bridged pair')),
   channels: Type.Optional(count('Channels', 1, 16)),
+  class: Type.Optional(choice('Class of the output stage, for the heat', amplifierClasses)),
+  efficiency: Type.Optional(quantity('1', 'Output over input at rated output', { from: 0.05, to: 0.99 })),
+  quiescentW: Type.Optional(quantity('W', 'Idle draw', { from: 0, to: 1000 })),
+  onboardFusesA: Type.Optional(
+    list('Fuses on the amplifier', quantity('A', 'Rating of one', { above: 0, to: 1000 }), 1, 12)
+  ),
   price: Type.Optional(quantity('1', 'Price, in any one currency', { from: 0, to: 1e9 })),
   footprintCm2: Type.Optional(quantity('cm²', 'Area it takes where it is mounted', { above: 0, to: 100_000 }))
 })
@@ -86,6 +93,11 @@ const Option = component('MatchOption', 'One balanced way of putting the drivers
   footprintCm2: Type.Optional(quantity('cm²', 'Area of the amplifiers needed'))
 })
 
+const Heat = component('AmplifierHeat', 'What all amplifiers of the best way give off together.', {
+  fullSineW: quantity('W', 'With a test tone at full level'),
+  averageW: quantity('W', 'With music that averages one eighth of it')
+})
+
 const Wiring = component('MatchWiring', 'How to join the drivers of one output.', wiringFields)
 
 const Result = component('AmplifierMatchResult', 'How the amplifier can drive the drivers, best first.', {
@@ -94,6 +106,7 @@ const Result = component('AmplifierMatchResult', 'How the amplifier can drive th
   ),
   wiring: Type.Optional(ref(Wiring, 'How to join the drivers of each output of the best way')),
   gain: Type.Optional(ref(GainTargetBody, 'Gain setting of each output of the best way')),
+  heat: Type.Optional(ref(Heat, 'Absent when neither class nor efficiency was given')),
   cable: Type.Optional(ref(SpeakerCableResult, 'Cable of each output of the best way')),
   options: list(`Every balanced way, at most ${MOST_OPTIONS_SHOWN}, best first`, ref(Option), 1, MOST_OPTIONS_SHOWN)
 })
@@ -119,7 +132,9 @@ export const matchAmplifier = defineOperation({
             { loadOhm: 1, powerW: 820 }
           ],
           minimumOhm: 1,
-          channels: 1
+          channels: 1,
+          class: 'D',
+          onboardFusesA: [40, 40]
         },
         driver: { powerW: 500, coils: 2, coilOhm: 4 },
         driverCount: 1,

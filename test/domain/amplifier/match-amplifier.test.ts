@@ -200,6 +200,37 @@ describe('amplifier matching', () => {
     ])
   })
 
+  it('doubts a power that the on-board fuses could not feed: 2 × 30 A, class D, 14.4 V pass 734.4 W (hand calculation)', () => {
+    const claims = (powerW: number) => ({
+      ...one,
+      amplifier: {
+        ratings: [{ loadOhm: 2, powerW }],
+        minimumOhm: 2,
+        channels: 1,
+        class: 'D' as const,
+        onboardFusesA: [30, 30]
+      }
+    })
+    const found = matchAmplifier(claims(735)).cautions.find(({ code }) => code === 'rating-implausible')
+    expectPrinted(found?.figures?.plausibleW ?? 0, '734.4')
+    expect(codes(claims(734))).not.toContain('rating-implausible')
+  })
+
+  it('counts the heat: 500 W at efficiency 0.85 leave 88.2 W, and music of one eighth its share of it', () => {
+    const amplifier = {
+      ratings: [{ loadOhm: 2, powerW: 500 }],
+      minimumOhm: 2,
+      channels: 1,
+      efficiency: 0.85,
+      quiescentW: 15
+    }
+    const { heat } = matchAmplifier({ ...one, amplifier }).result
+    expectPrinted(heat?.fullSineW ?? 0, '88.24')
+    // Linear law of class D: 15 + (588.24 − 15)/8 − 62.5 W.
+    expectPrinted(heat?.averageW ?? 0, '24.15')
+    expect(matchAmplifier(one).result.heat).toBeUndefined()
+  })
+
   it('hands on a cable for the current of the output', () => {
     // √(540 W / 2 Ω) = 16.4 A, below the 20 A of 16 AWG at 80 °C (33 CFR 183.425 Table 5).
     const { cable } = matchAmplifier({ ...one, cable: { lengthM: 2 } }).result
