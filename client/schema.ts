@@ -338,6 +338,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/signal/setup": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * From the music source to a gain that is set
+         * @description Level at the amplifier’s input from a line, loudspeaker or digital output, the meter reading to set the gain to, the corners of the band, how the amplifier is turned on, and the first switching-on step by step.
+         */
+        post: operations["setUpSignal"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/supply/cables": {
         parameters: {
             query?: never;
@@ -420,6 +440,15 @@ export interface paths {
 export type webhooks = Record<string, never>;
 export interface components {
     schemas: {
+        /** @description What the response of the enclosure showed. */
+        AcousticFacts: {
+            /** @description Below this the cone passes its limit at the target power [Hz] */
+            excursionLimitHz?: number;
+            /** @description Lower end of the front loudspeakers [Hz] */
+            mainsLowHz?: number;
+            /** @description Tuning of a port or passive radiator [Hz] */
+            tuningHz?: number;
+        };
         /** @description Either temperature and pressure, or density and speed of sound. Absent: dry air at 20 °C and 101 325 Pa. */
         Air: {
             /** @description Density [kg/m³] */
@@ -466,7 +495,7 @@ export interface components {
              * @description Id of the source
              * @enum {string}
              */
-            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770";
+            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770";
             /** @description For which drivers it holds */
             validity: string;
         };
@@ -477,7 +506,7 @@ export interface components {
             /** @description In the order of the published table */
             rows: components["schemas"]["AlignmentRow"][];
             /** @description Where it was published; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description One amplifier’s share. */
         AmplifierCurrents: {
@@ -517,6 +546,13 @@ export interface components {
             /** @description Output left at system voltage if the amplifier does not regulate [W] */
             unregulatedPowerW: number;
         };
+        /** @description What all amplifiers of the best way give off together. */
+        AmplifierHeat: {
+            /** @description With music that averages one eighth of it [W] */
+            averageW: number;
+            /** @description With a test tone at full level [W] */
+            fullSineW: number;
+        };
         /** @description A published output of an amplifier. */
         AmplifierLoadRating: {
             /** @description Load it is rated into [Ω] */
@@ -550,6 +586,8 @@ export interface components {
             cable?: components["schemas"]["SpeakerCable"];
             /** @description Gain setting of each output of the best way */
             gain?: components["schemas"]["GainTarget"];
+            /** @description Absent when neither class nor efficiency was given */
+            heat?: components["schemas"]["AmplifierHeat"];
             /** @description Every balanced way, at most 60, best first */
             options: components["schemas"]["MatchOption"][];
             /** @description How to join the drivers of each output of the best way */
@@ -568,6 +606,13 @@ export interface components {
         AmplifierSheet: {
             /** @description Channels */
             channels?: number;
+            /**
+             * @description Class of the output stage, for the heat
+             * @enum {string}
+             */
+            class?: "A" | "AB" | "B" | "D" | "G" | "H";
+            /** @description Output over input at rated output [1] */
+            efficiency?: number;
             /** @description Area it takes where it is mounted [cm²] */
             footprintCm2?: number;
             /** @description Lowest load of a bridged pair [Ω] */
@@ -576,8 +621,12 @@ export interface components {
             minimumOhm: number;
             /** @description Name by which the answer speaks of it */
             name?: string;
+            /** @description Fuses on the amplifier */
+            onboardFusesA?: number[];
             /** @description Price, in any one currency [1] */
             price?: number;
+            /** @description Idle draw [W] */
+            quiescentW?: number;
             /**
              * @description What kind of figure each rating is; only `rms` can be matched
              * @enum {string}
@@ -644,7 +693,7 @@ export interface components {
              * @description Id of the source
              * @enum {string}
              */
-            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770";
+            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770";
             /** @description SI unit of the value */
             unit: string;
             /** @description What the formula gives, in `unit` */
@@ -673,7 +722,7 @@ export interface components {
              * @description Which calculation
              * @enum {string}
              */
-            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "wireCoils" | "matchAmplifier" | "computeCurrent" | "chooseCable" | "rateFuse";
+            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "wireCoils" | "matchAmplifier" | "setUpSignal" | "computeCurrent" | "chooseCable" | "rateFuse";
             /** @description Body of the call, as the operation takes it */
             request: {
                 [key: string]: unknown;
@@ -1223,7 +1272,7 @@ export interface components {
              * @description Code of the caution; /v1/cautions documents each
              * @enum {string}
              */
-            code: "cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "thick-plate" | "heavy-box" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "target-off" | "hearing-exposure" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "high-voltage-orange" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "two-people-lift";
+            code: "cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "thick-plate" | "heavy-box" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "target-off" | "hearing-exposure" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "high-voltage-orange" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "overlap-heat" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "two-people-lift";
             /** @description The figures that triggered it; each name ends in its unit */
             figures?: {
                 [key: string]: number;
@@ -1311,7 +1360,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["PanelVibrationResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         ChooseCableAnswer: {
@@ -1323,7 +1372,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["CableResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description The smallest size that passes every limit. */
         ChosenCable: {
@@ -1616,7 +1665,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["DriverParametersResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         ComputeCurrentAnswer: {
@@ -1628,7 +1677,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["SupplyCurrentResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         ComputeResponseAnswer: {
@@ -1640,7 +1689,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["EnclosureResponse"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         ComputeToleranceAnswer: {
@@ -1652,7 +1701,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["EnclosureTolerance"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description A chamber, which is a node of the network. */
         CustomChamber: {
@@ -1783,6 +1832,20 @@ export interface components {
             vMm: number;
             /** @description Of a rectangle, along u [mm] */
             widthMm?: number;
+        };
+        /** @description A digital output behind a converter with a line output. */
+        DigitalSource: {
+            /** @description The source is the vehicle's own and may equalise, delay and roll off */
+            factory?: boolean;
+            /**
+             * @description Kind of source (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "digital";
+            /** @description Line output of the converter at full scale [V] */
+            levelV?: number;
+            /** @description Output resistance of the converter [Ω] */
+            outputOhm?: number;
         };
         /** @description Air that each thing takes. */
         Displaced: {
@@ -2020,7 +2083,7 @@ export interface components {
              * @description Source of the alignment
              * @enum {string}
              */
-            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770";
+            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770";
             space: components["schemas"]["SpaceCost"];
             /** @description Nothing is against it */
             suits: boolean;
@@ -2151,6 +2214,22 @@ export interface components {
         };
         /** @description A filter or equaliser before the amplifier. */
         Filter: components["schemas"]["HighPassFilter"] | components["schemas"]["LowPassFilter"] | components["schemas"]["LowShelfFilter"] | components["schemas"]["HighShelfFilter"] | components["schemas"]["PeakingFilter"];
+        /** @description A corner of the band. */
+        FilterCorner: {
+            /** @description Corner frequency [Hz] */
+            cornerHz: number;
+            /** @description Order, 6 dB an octave each */
+            order?: number;
+        };
+        /** @description A corner of the band and its reason. */
+        FilterCornerSet: {
+            /** @description Corner frequency [Hz] */
+            cornerHz: number;
+            /** @description Order, 6 dB an octave each */
+            order: number;
+            /** @description Why this corner */
+            why: string;
+        };
         /** @description A corner of a footprint seen from above. */
         FootprintCorner: {
             /** @description To the right [mm] */
@@ -2309,6 +2388,44 @@ export interface components {
             minimumS?: number;
             /** @description Overcurrent over rating [%] */
             percent: number;
+        };
+        /** @description What the meter shall read. */
+        GainSetting: {
+            /** @description Room left for a boost [dB] */
+            boostDb: number;
+            /** @description Load each channel of a bridged pair sees [Ω] */
+            channelLoadOhm?: number;
+            /** @description Reading from each terminal of a bridged pair to ground [V] */
+            channelMeterVoltageV?: number;
+            /** @description Voltage of each channel of a bridged pair [V] */
+            channelVoltageV?: number;
+            /** @description RMS current at full level [A] */
+            currentA: number;
+            /** @description What the filters take from the tone if they cannot be switched off, as Butterworth [dB] */
+            filterLossDb: number;
+            /**
+             * @description What ends first
+             * @enum {string}
+             */
+            limitedBy?: "amplifier" | "drivers";
+            /** @description Load [Ω] */
+            loadOhm: number;
+            /** @description Reading at the amplifier's terminals, filters off [V] */
+            meterVoltageV: number;
+            /** @description Reading with those filters on [V] */
+            meterVoltageWithFiltersV: number;
+            /** @description How far the loudest music passes the target [dB] */
+            overlapDb: number;
+            /** @description Power into the load at full level [W] */
+            powerW: number;
+            /** @description RMS voltage at the amplifier's terminals at full level [V] */
+            targetVoltageV: number;
+            /** @description Frequency of the test tone [Hz] */
+            toneHz: number;
+            /** @description Level of the test tone against full scale [dB] */
+            toneLevelDb: number;
+            /** @description Voltage gain from the input to the target [dB] */
+            voltageGainDb?: number;
         };
         /** @description The voltage an output shall give at full level. */
         GainTarget: {
@@ -2492,7 +2609,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["BoxLayoutResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description What the system must not exceed, beside `xmaxMm` and `powerW` of the driver. May be empty. */
         Limits: {
@@ -2536,6 +2653,22 @@ export interface components {
             limit: "cone-excursion" | "passive-radiator-excursion" | "coil-heat" | "rated-voltage" | "amplifier-voltage" | "amplifier-current" | "port-air-speed";
             /** @description Last frequency [Hz] */
             toHz: number;
+        };
+        /** @description A line output. */
+        LineLevelSource: {
+            /** @description Whether plus and minus both carry signal */
+            differential?: boolean;
+            /** @description The source is the vehicle's own and may equalise, delay and roll off */
+            factory?: boolean;
+            /**
+             * @description Kind of source (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "line-level";
+            /** @description Highest undistorted RMS output [V] */
+            levelV: number;
+            /** @description Output resistance [Ω] */
+            outputOhm?: number;
         };
         /** @description Absorbent pads on the inner faces. */
         Lining: {
@@ -2594,7 +2727,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["AmplifierMatchResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description One of the drivers, all alike. */
         MatchDriver: {
@@ -2700,7 +2833,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["SheetPlanResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description The curves with every part as printed. */
         NominalCurves: {
@@ -3173,7 +3306,17 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["FuseResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description One terminal of the relay. */
+        RelayTerminal: {
+            /**
+             * @description Terminal number of DIN 72552
+             * @enum {string}
+             */
+            terminal: "30" | "85" | "86" | "87";
+            /** @description Where it goes */
+            to: string;
         };
         /** @description How an impedance scatters. */
         ResistanceSpread: {
@@ -3443,6 +3586,18 @@ export interface components {
             /** @description Of the parameter; of the absolute temperature [%] */
             standardDeviationPercent: number;
         };
+        /** @description Result with its cautions, assumed defaults and sources. */
+        SetUpSignalAnswer: {
+            /** @description Every default that was used */
+            assumed: components["schemas"]["Assumed"][];
+            /** @description With `?basis=true`: how each figure was reached */
+            basis?: components["schemas"]["Basis"][];
+            /** @description Doubts and dangers, the gravest first */
+            cautions: components["schemas"]["Caution"][];
+            result: components["schemas"]["SignalSetupResult"];
+            /** @description What the figures rest on; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
         /** @description The voice coils of the driver and the connection the sheet speaks of. */
         SheetCoils: {
             /**
@@ -3653,6 +3808,117 @@ export interface components {
             /** @description It survives both */
             withstands: boolean;
         };
+        /** @description The output whose gain is set. */
+        SignalAmplifier: {
+            /** @description Whether the output is a bridged pair of channels */
+            bridged?: boolean;
+            input?: components["schemas"]["SignalInput"];
+            /** @description Load that is wired [Ω] */
+            loadOhm: number;
+            /** @description Continuous RMS power into loadOhm [W] */
+            powerW: number;
+            /**
+             * @description What kind of figure powerW is; only `rms` is taken
+             * @enum {string}
+             */
+            ratingKind?: "rms" | "peak" | "max" | "total";
+        };
+        /** @description The corners wanted, or what they can be derived from. */
+        SignalFilters: {
+            acoustic?: components["schemas"]["AcousticFacts"];
+            /** @description Protective high-pass */
+            highPass?: components["schemas"]["FilterCorner"];
+            lowPass?: components["schemas"]["FilterCorner"];
+        };
+        /** @description The band of the subwoofer. */
+        SignalFiltersSet: {
+            /** @description Protective high-pass; absent when nothing says where it belongs */
+            highPass?: components["schemas"]["FilterCornerSet"];
+            lowPass: components["schemas"]["FilterCornerSet"];
+        };
+        /** @description The amplifier's input. */
+        SignalInput: {
+            /** @description Whether the input is differential or isolated */
+            differential?: boolean;
+            /** @description Highest input voltage its gain control covers [V] */
+            highestV?: number;
+            /** @description Input resistance [Ω] */
+            inputOhm?: number;
+            /** @description Lowest input voltage at which it can give full output [V] */
+            lowestV?: number;
+            /** @description Highest voltage of its speaker-level input; absent: it has none [V] */
+            speakerLevelV?: number;
+        };
+        /** @description What reaches the amplifier's input. */
+        SignalInputLevel: {
+            /**
+             * @description How the source is connected
+             * @enum {string}
+             */
+            connection: "line" | "speaker-level-input" | "line-output-converter" | "digital-converter";
+            /** @description What the line-output converter takes away [dB] */
+            converterDb?: number;
+            /** @description Resistance of all inputs on the line [Ω] */
+            inputOhm?: number;
+            /** @description At the amplifier's input [V] */
+            levelV: number;
+            /** @description Loss into the inputs [dB] */
+            loadingDb?: number;
+            /** @description Output resistance it comes from [Ω] */
+            outputOhm?: number;
+            /** @description At the output of the source [V] */
+            sourceV: number;
+        };
+        /** @description The way from the music source to one amplifier output. */
+        SignalSetupRequest: {
+            amplifier: components["schemas"]["SignalAmplifier"];
+            /** @description Line level a line-output converter is set to [V] */
+            converterLineV?: number;
+            /** @description Sum of the continuous ratings of the drivers on this output [W] */
+            driversPowerW?: number;
+            filters?: components["schemas"]["SignalFilters"];
+            /** @description Amplifier inputs on one line output */
+            inputsInParallel?: number;
+            source?: components["schemas"]["SignalSource"];
+            tone?: components["schemas"]["TestTone"];
+            turnOn?: components["schemas"]["TurnOnRequest"];
+        };
+        /** @description The way of the signal, and the first switching-on. */
+        SignalSetupResult: {
+            filters: components["schemas"]["SignalFiltersSet"];
+            gain: components["schemas"]["GainSetting"];
+            /** @description Absent without a source */
+            input?: components["schemas"]["SignalInputLevel"];
+            /** @description Levels from source to loudspeaker; absent without a source */
+            path?: components["schemas"]["SignalStage"][];
+            /** @description In this order */
+            steps: components["schemas"]["SignalStep"][];
+            /** @description Absent when not asked for */
+            turnOn?: components["schemas"]["TurnOn"];
+        };
+        /** @description Where the signal comes from. */
+        SignalSource: components["schemas"]["LineLevelSource"] | components["schemas"]["SpeakerLevelSource"] | components["schemas"]["DigitalSource"];
+        /** @description One place on the way of the signal. */
+        SignalStage: {
+            /** @description RMS at full level [V] */
+            levelV: number;
+            /** @description The place */
+            stage: string;
+        };
+        /** @description One step of the first switching-on. */
+        SignalStep: {
+            /** @description What to mind; /v1/cautions documents each */
+            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "thick-plate" | "heavy-box" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "target-off" | "hearing-exposure" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "high-voltage-orange" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "overlap-heat" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "two-people-lift")[];
+            /**
+             * @description Which step
+             * @enum {string}
+             */
+            id: "start-safe" | "speaker-resistance" | "cone-polarity" | "turn-on" | "source-level" | "speakers-off" | "gain" | "bridge-halves" | "clipping" | "speakers-on" | "filters" | "acoustic-polarity" | "level" | "warm-check";
+            /** @description What must be seen before the next step */
+            passIf: string;
+            /** @description What to do */
+            text: string;
+        };
         /** @description Passive radiators that give the tuning. */
         SizedPassiveRadiators: {
             /** @description Effective area of one [cm²] */
@@ -3680,7 +3946,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["EnclosureSizingResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description Fibre in the box. */
         SizingLining: {
@@ -3795,7 +4061,7 @@ export interface components {
             /** @description In the order of the published table */
             rows: components["schemas"]["SourceRow"][];
             /** @description Where it was published; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description What a candidate costs in space. */
         SpaceCost: {
@@ -3880,6 +4146,24 @@ export interface components {
             resistanceLimitPercent?: number;
             /** @description Resistance over that of a solid conductor [1] */
             strandingFactor?: number;
+        };
+        /** @description A loudspeaker output: levelV, or powerW with loadOhm. */
+        SpeakerLevelSource: {
+            /** @description Whether both wires rest at half the supply */
+            bridgeTied?: boolean;
+            /** @description The source is the vehicle's own and may equalise, delay and roll off */
+            factory?: boolean;
+            /**
+             * @description Kind of source (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "speaker-level";
+            /** @description Highest undistorted RMS output [V] */
+            levelV?: number;
+            /** @description Loudspeaker it is rated for [Ω] */
+            loadOhm?: number;
+            /** @description Continuous power of one output [W] */
+            powerW?: number;
         };
         /** @description How a speed scatters. */
         SpeedSpread: {
@@ -4015,6 +4299,17 @@ export interface components {
             /** @description Behind the inner face of its panel [l] */
             volumeL?: number;
         };
+        /** @description The test tone and what is allowed past it. */
+        TestTone: {
+            /** @description Boost that is switched on after the setting [dB] */
+            boostDb?: number;
+            /** @description Frequency of the tone [Hz] */
+            frequencyHz?: number;
+            /** @description Level of the tone against full scale [dB] */
+            levelDb?: number;
+            /** @description How far the loudest music may pass the target: louder on average, with clipped peaks [dB] */
+            overlapDb?: number;
+        };
         /** @description Each value is that percentile of all samples at that frequency. */
         ToleranceBand: {
             /** @description Excursion of one cone, one way, peak */
@@ -4059,6 +4354,45 @@ export interface components {
             percentilesMm: number[];
             /** @description Standard deviation of the samples [mm] */
             standardDeviationMm: number;
+        };
+        /** @description How the amplifiers are turned on. */
+        TurnOn: {
+            /** @description What the switched output may deliver [A] */
+            limitA?: number;
+            /** @description Turn-on current of all inputs [A] */
+            loadA: number;
+            /**
+             * @description The way
+             * @enum {string}
+             */
+            method: "remote-line" | "relay" | "signal-sensing" | "accessory-relay";
+            relay?: components["schemas"]["TurnOnRelay"];
+            /** @description Why this way */
+            why: string;
+        };
+        /** @description The relay that turns the amplifiers on. */
+        TurnOnRelay: {
+            /** @description Current of the coil [A] */
+            coilCurrentA: number;
+            /** @description Fuse of its feed [A] */
+            fuseA: number;
+            /** @description How it is wired */
+            terminals: components["schemas"]["RelayTerminal"][];
+        };
+        /** @description How the amplifier can be switched on. */
+        TurnOnRequest: {
+            /** @description Whether the amplifier can switch itself on by its signal */
+            amplifierSenses?: boolean;
+            /** @description What that output may deliver [A] */
+            limitA?: number;
+            /** @description Turn-on currents of all amplifiers and accessories */
+            loadsA?: number[];
+            /** @description Coil of the relay [Ω] */
+            relayCoilOhm?: number;
+            /** @description Whether the source has a switched 12 V output */
+            remoteOutput: boolean;
+            /** @description Highest voltage with the engine running [V] */
+            systemVoltageV?: number;
         };
         /** @description A slip that would explain what is odd on the sheet. */
         UnitSlip: {
@@ -4167,7 +4501,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["CoilWiringResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
     };
     responses: never;
@@ -4183,6 +4517,10 @@ export interface operations {
             query: {
                 /** @description Channels */
                 "amplifier.channels"?: number;
+                /** @description Class of the output stage, for the heat */
+                "amplifier.class"?: "A" | "AB" | "B" | "D" | "G" | "H";
+                /** @description Output over input at rated output [1] */
+                "amplifier.efficiency"?: number;
                 /** @description Area it takes where it is mounted [cm²] */
                 "amplifier.footprintCm2"?: number;
                 /** @description Lowest load of a bridged pair [Ω] */
@@ -4191,8 +4529,12 @@ export interface operations {
                 "amplifier.minimumOhm": number;
                 /** @description Name by which the answer speaks of it */
                 "amplifier.name"?: string;
+                /** @description Rating of one [A] */
+                "amplifier.onboardFusesA.0"?: number;
                 /** @description Price, in any one currency [1] */
                 "amplifier.price"?: number;
+                /** @description Idle draw [W] */
+                "amplifier.quiescentW"?: number;
                 /** @description What kind of figure each rating is; only `rms` can be matched */
                 "amplifier.ratingKind"?: "rms" | "peak" | "max" | "total";
                 /** @description Rated with two channels bridged */
@@ -4239,6 +4581,10 @@ export interface operations {
                 driverCount: number;
                 /** @description Channels */
                 "otherAmplifiers.0.channels"?: number;
+                /** @description Class of the output stage, for the heat */
+                "otherAmplifiers.0.class"?: "A" | "AB" | "B" | "D" | "G" | "H";
+                /** @description Output over input at rated output [1] */
+                "otherAmplifiers.0.efficiency"?: number;
                 /** @description Area it takes where it is mounted [cm²] */
                 "otherAmplifiers.0.footprintCm2"?: number;
                 /** @description Lowest load of a bridged pair [Ω] */
@@ -4247,8 +4593,12 @@ export interface operations {
                 "otherAmplifiers.0.minimumOhm"?: number;
                 /** @description Name by which the answer speaks of it */
                 "otherAmplifiers.0.name"?: string;
+                /** @description Rating of one [A] */
+                "otherAmplifiers.0.onboardFusesA.0"?: number;
                 /** @description Price, in any one currency [1] */
                 "otherAmplifiers.0.price"?: number;
+                /** @description Idle draw [W] */
+                "otherAmplifiers.0.quiescentW"?: number;
                 /** @description What kind of figure each rating is; only `rms` can be matched */
                 "otherAmplifiers.0.ratingKind"?: "rms" | "peak" | "max" | "total";
                 /** @description Rated with two channels bridged */
@@ -6089,6 +6439,116 @@ export interface operations {
             };
             /** @description `not-acceptable`: No acceptable form */
             406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    setUpSignal: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SignalSetupRequest"];
+            };
+        };
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SetUpSignalAnswer"];
+                };
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `body-too-large`: Body too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unsupported-media-type`: Unsupported media type */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
                 headers: {
                     [name: string]: unknown;
                 };

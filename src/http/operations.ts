@@ -9,6 +9,7 @@ import { computeResponse } from './routes/enclosure-response.ts'
 import { sizeEnclosure } from './routes/enclosure-sizing.ts'
 import { computeTolerance } from './routes/enclosure-tolerance.ts'
 import { checkPanelVibration } from './routes/panel-vibration.ts'
+import { setUpSignal } from './routes/signal-setup.ts'
 import { supplyCables } from './routes/supply-cables.ts'
 import { supplyCurrent } from './routes/supply-current.ts'
 import { supplyFuses } from './routes/supply-fuses.ts'
@@ -24,6 +25,7 @@ export const operations: readonly Operation[] = [
   nestPanels,
   wireCoils,
   matchAmplifier,
+  setUpSignal,
   supplyCurrent,
   supplyCables,
   supplyFuses

@@ -19,6 +19,7 @@ import { matchCautions } from './match-cautions.ts'
 import { type DriverSheet, type MatchOption, matchOptions } from './match-options.ts'
 import { type RatingKind, ratingFault, requireContinuous } from './power-rating.ts'
 import { type Ranking, ranked } from './rank-options.ts'
+import { touchVoltageCautions } from './touch-voltage.ts'
 
 export interface AmplifierMatchRequest {
   readonly amplifier: AmplifierSheet
@@ -166,6 +167,7 @@ export function matchAmplifier(request: AmplifierMatchRequest): Outcome<Amplifie
     },
     cautions: [
       ...matchCautions({ request, amplifiers, options, best, amplifierCount }),
+      ...touchVoltageCautions(gain?.targetVoltageV ?? 0),
       ...heatCautions(heat),
       ...(cable?.cautions ?? [])
     ],

@@ -1,5 +1,5 @@
 /** Every balanced way of putting like drivers on the outputs of an amplifier, and how its power fits them. */
-import { numberOf, rational } from '../../numeric/rational.ts'
+import { numberOf, product, rational, rationalOf } from '../../numeric/rational.ts'
 import { arrangementWith, divisors, joinText } from '../coils/arrangements.ts'
 import { outputPower, ratingsText, type SettledAmplifier } from './amplifier-sheet.ts'
 
@@ -112,7 +112,7 @@ function optionOf(
   const { sheet, channels, lowestBridgedOhm } = amplifier
   const driversPerOutput = driverCount / outputs
   const coils = driversPerOutput * driver.coils
-  const loadOhm = driver.coilOhm * numberOf(rational(BigInt(inSeries * inSeries), BigInt(coils)))
+  const loadOhm = numberOf(product(rationalOf(driver.coilOhm), rational(BigInt(inSeries * inSeries), BigInt(coils))))
   const lowestOhm = bridged ? lowestBridgedOhm : amplifier.lowestOhm
   const amplifiersNeeded = Math.ceil(outputs / (bridged ? Math.floor(channels / 2) : channels))
   const fit =

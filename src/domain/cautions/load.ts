@@ -76,6 +76,11 @@ export const loadCautions = {
     meaning: 'No bridged power is published for this load; twice the power of one channel at half the load was taken.',
     basis: 'derived: each channel of a bridged pair drives half the load'
   },
+  'output-touch-voltage': {
+    level: 'care',
+    meaning: 'Speaker terminals of strong amplifiers carry voltages that can shock: insulate every joint.',
+    basis: 'UN R100, voltage class of up to 30 V AC, wording seen in a national copy (second-hand)'
+  },
   'equal-gains': {
     level: 'note',
     meaning:

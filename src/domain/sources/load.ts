@@ -22,6 +22,24 @@ export const loadSources = {
     title: 'Speaker cable of 16 to 8 AWG with at most 5 % of the load in the wire',
     status: 'practice'
   },
+  'gain-practice': {
+    title: 'Setting the gain by a voltmeter with a test tone, overlap between tone and programme level',
+    status: 'practice'
+  },
+  'signal-practice': {
+    title:
+      'Levels and resistances of line outputs and inputs, turn-on currents, corner frequencies, order of first switching-on',
+    status: 'practice'
+  },
+  'iso-10487': {
+    title:
+      'ISO 10487, connectors of vehicle radios: pin functions and the 150 to 300 mA of the switched output, as three descriptions list them',
+    status: 'second-hand'
+  },
+  'din-72552': {
+    title: 'DIN 72552, terminal numbers of vehicle wiring, as reprinted; 58 and 75 from memory',
+    status: 'second-hand'
+  },
   'equal-coil-power': {
     title: 'All coils of a group driven, in phase, each with the same power',
     status: 'practice'

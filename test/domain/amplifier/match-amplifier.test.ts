@@ -164,6 +164,12 @@ describe('amplifier matching', () => {
     expect(codes({ ...one, amplifier: { ...monoBlock, minimumOhm: 2 } })).toContain('rating-below-minimum')
   })
 
+  it('takes three coils of 1.2 Ω in series for 3.6 Ω, as a person does, not for 3.5999999999999996', () => {
+    const amplifier = { ratings: [{ loadOhm: 3.6, powerW: 300 }], minimumOhm: 3.6, channels: 1 }
+    const { result } = matchAmplifier({ amplifier, driver: { powerW: 100, coils: 1, coilOhm: 1.2 }, driverCount: 3 })
+    expect(result.best).toMatchObject({ loadOhm: 3.6, verdict: 'good' })
+  })
+
   it('ranks by price or size among those that fit, and only when every amplifier states it', () => {
     const cheap = { ...monoBlock, name: 'cheap', ratings: [{ loadOhm: 2, powerW: 420 }], price: 90, footprintM2: 0.09 }
     const dear = { ...monoBlock, name: 'dear', ratings: [{ loadOhm: 2, powerW: 500 }], price: 300, footprintM2: 0.04 }

@@ -1,0 +1,170 @@
+/** Switching the signal side on for the first time: fixed order, each step with what must be seen before the next. */
+import { TOUCH_LIMIT_V } from '../amplifier/touch-voltage.ts'
+import type { CautionCode } from '../caution.ts'
+import type { Crossover } from './crossover.ts'
+import type { TurnOn } from './turn-on.ts'
+
+/** Order is part of the meaning: nothing loud before polarity, nothing connected before the gain stands. */
+export const signalStepIds = [
+  'start-safe',
+  'speaker-resistance',
+  'cone-polarity',
+  'turn-on',
+  'source-level',
+  'speakers-off',
+  'gain',
+  'bridge-halves',
+  'clipping',
+  'speakers-on',
+  'filters',
+  'acoustic-polarity',
+  'level',
+  'warm-check'
+] as const
+export type SignalStepId = (typeof signalStepIds)[number]
+
+export interface SignalStep {
+  readonly id: SignalStepId
+  readonly text: string
+  readonly passIf: string
+  readonly cautions: readonly CautionCode[]
+}
+
+export interface SignalStepFacts {
+  readonly loadOhm: number
+  readonly bridged: boolean
+  readonly targetVoltageV: number
+  readonly meterVoltageV: number
+  readonly toneHz: number
+  readonly toneLevelDb: number
+  readonly crossover: Crossover
+  readonly turnOn?: TurnOn
+}
+
+const volts = (value: number) => `${value.toPrecision(3)} V`
+const hertz = (value: number) => `${Math.round(value)} Hz`
+
+function gainSteps(facts: SignalStepFacts): readonly SignalStep[] {
+  const { bridged, meterVoltageV, toneHz, toneLevelDb } = facts
+  const tone = `${hertz(toneHz)} at ${toneLevelDb} dB full scale`
+  return [
+    {
+      id: 'speakers-off',
+      text: `The speaker leads stay off the amplifier, insulated. Engine running, or a charger holding 13.8 V. A true-RMS meter that is right at ${hertz(toneHz)} goes on the ${bridged ? 'two terminals of the bridged pair' : 'speaker terminals'}.`,
+      passIf: 'No driver is connected; the meter reads near 0 V without signal.',
+      cautions: [
+        'true-rms-meter',
+        ...(bridged ? (['bridged-terminals'] as const) : []),
+        ...(facts.targetVoltageV > TOUCH_LIMIT_V ? (['output-touch-voltage'] as const) : [])
+      ]
+    },
+    {
+      id: 'gain',
+      text: `Play a sine of ${tone} and raise the gain slowly from its minimum.`,
+      passIf: `The meter reads ${volts(meterVoltageV)}; leave the gain there.`,
+      cautions: []
+    },
+    ...(bridged
+      ? [
+          {
+            id: 'bridge-halves' as const,
+            text: 'Measure from each terminal of the bridged pair to ground, meter only.',
+            passIf: `Each reads half, ${volts(meterVoltageV / 2)}.`,
+            cautions: ['bridged-terminals'] as const
+          }
+        ]
+      : []),
+    {
+      id: 'clipping',
+      text: 'Look at the output with an oscilloscope, or listen through a small loudspeaker behind a series resistor for the first harshness.',
+      passIf: 'The sine has no flat tops at the target; if it has, lower the gain until they are gone and keep that.',
+      cautions: []
+    }
+  ]
+}
+
+function turnOnStep(method: TurnOn | undefined): SignalStep {
+  const off =
+    method?.method === 'signal-sensing'
+      ? 'It comes on with music and goes off within the delay its handbook states.'
+      : 'Its turn-on terminal has more than 10 V with the source on and less than 1 V with it off, also with the ignition off.'
+  return {
+    id: 'turn-on',
+    text: 'Speaker leads still off: switch the source on and off with the gain at its minimum.',
+    passIf: `${off} No thump, no smell, no warm cable.`,
+    cautions: method?.method === 'signal-sensing' ? ['signal-sensing'] : []
+  }
+}
+
+function listeningSteps({ crossover: { lowPass, highPass } }: SignalStepFacts): readonly SignalStep[] {
+  const protection =
+    highPass === undefined
+      ? ''
+      : ` and the protective high-pass to ${hertz(highPass.cornerHz)}, ${6 * highPass.order} dB an octave`
+  return [
+    {
+      id: 'filters',
+      text: `Set the low-pass to ${hertz(lowPass.cornerHz)}, ${6 * lowPass.order} dB an octave${protection}.`,
+      passIf: 'Voices do not come from the subwoofer; a tone an octave below the high-pass barely moves the cone.',
+      cautions: highPass === undefined ? ['no-protective-high-pass'] : []
+    },
+    {
+      id: 'acoustic-polarity',
+      text: `Play a tone at ${hertz(lowPass.cornerHz)} from all loudspeakers at a moderate level and listen, or measure, at the driver's seat with both polarities of the subwoofer.`,
+      passIf: 'Keep the polarity that is louder at the seat; all subwoofers stay alike.',
+      cautions: []
+    },
+    {
+      id: 'level',
+      text: 'Lower the subwoofer level at the source or processor, never by raising the gain, until music sounds whole.',
+      passIf: 'Bass joins the front speakers without drawing attention; no rattle, no port noise.',
+      cautions: ['hearing-exposure']
+    },
+    {
+      id: 'warm-check',
+      text: 'Play music at the loudest level wanted for a quarter of an hour, then feel amplifier, cables and fuse holders and smell at the box.',
+      passIf: 'Nothing is too hot to keep a hand on, and nothing smells of hot lacquer.',
+      cautions: ['amplifier-heat', 'hearing-exposure']
+    }
+  ]
+}
+
+/** The steps that apply, in the fixed order. */
+export function signalSteps(facts: SignalStepFacts): readonly SignalStep[] {
+  const ohm = Number(facts.loadOhm.toPrecision(3))
+  return [
+    {
+      id: 'start-safe',
+      text: 'Source off, every gain at its minimum, bass boost and equaliser flat, filters off.',
+      passIf: 'All controls seen and noted.',
+      cautions: []
+    },
+    {
+      id: 'speaker-resistance',
+      text: 'Speaker leads off the amplifier: measure the direct-current resistance between the two, and from each to the body of the car.',
+      passIf: `A little less than ${ohm} Ω between the leads; open to the body.`,
+      cautions: []
+    },
+    {
+      id: 'cone-polarity',
+      text: 'Touch a 1.5 V cell to the speaker leads for a moment, plus to plus.',
+      passIf: 'Every cone moves the same way.',
+      cautions: []
+    },
+    turnOnStep(facts.turnOn),
+    {
+      id: 'source-level',
+      text: 'Play the test tone and set the source to its highest step without distortion; about three quarters of its range where nothing better is known. Note the step.',
+      passIf: 'A sine at the end of the signal lead, or no harshness by ear.',
+      cautions: []
+    },
+    ...gainSteps(facts),
+    {
+      id: 'speakers-on',
+      text: 'Everything off, speaker leads onto the amplifier, plus to plus. On again at the lowest volume.',
+      passIf: 'Clean bass at low level; no cone moves without signal.',
+      cautions: ['hearing-exposure']
+    },
+    ...listeningSteps(facts)
+  ]
+}

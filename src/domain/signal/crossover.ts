@@ -1,0 +1,108 @@
+/** Corner frequencies around the subwoofer's band, and the test tone that fits between them. */
+import type { Assumptions } from '../assume.ts'
+import { DesignError } from '../design-error.ts'
+import type { PassFilter } from '../filter/filter.ts'
+import { filterSections } from '../filter/filter-sections.ts'
+import { chainGain } from '../filter/filter-transfer.ts'
+import { signalJudgement } from './signal-judgement.ts'
+
+export interface CornerRequest {
+  readonly cornerHz: number
+  readonly order?: number
+}
+
+export interface CrossoverRequest {
+  readonly lowPass?: CornerRequest
+  readonly highPass?: CornerRequest
+  /** What the response of the enclosure showed. */
+  readonly acoustic?: {
+    readonly tuningHz?: number
+    /** Below this the cone passes its limit at the target power. */
+    readonly excursionLimitHz?: number
+    /** Lower end of the front speakers. */
+    readonly mainsLowHz?: number
+  }
+}
+
+export interface Corner {
+  readonly cornerHz: number
+  readonly order: number
+  readonly why: string
+}
+
+export interface Crossover {
+  readonly lowPass: Corner
+  /** Absent when nothing says where the cone needs protection. */
+  readonly highPass?: Corner
+}
+
+function orderOf(given: CornerRequest | undefined, field: string, assumed: Assumptions): number {
+  const { value, why } = signalJudgement.order
+  return assumed.or(given?.order, `${field}.order`, value, why)
+}
+
+function lowPassOf({ lowPass, acoustic }: CrossoverRequest, assumed: Assumptions): Corner {
+  const order = orderOf(lowPass, 'filters.lowPass', assumed)
+  if (lowPass !== undefined) return { cornerHz: lowPass.cornerHz, order, why: 'as given' }
+  if (acoustic?.mainsLowHz !== undefined) {
+    const cornerHz = Math.min(Math.max(acoustic.mainsLowHz, 50), 120)
+    return {
+      cornerHz,
+      order,
+      why: 'where the front speakers begin, held between 50 and 120 Hz: below it stays hidden, above it tells where the box stands'
+    }
+  }
+  const { value, why } = signalJudgement.lowPassHz
+  return { cornerHz: assumed.or(undefined as number | undefined, 'filters.lowPass.cornerHz', value, why), order, why }
+}
+
+function highPassOf({ highPass, acoustic }: CrossoverRequest, assumed: Assumptions): Corner | undefined {
+  if (highPass !== undefined) {
+    return { cornerHz: highPass.cornerHz, order: orderOf(highPass, 'filters.highPass', assumed), why: 'as given' }
+  }
+  const { tuningHz, excursionLimitHz } = acoustic ?? {}
+  if (excursionLimitHz !== undefined) {
+    const why = 'below this the cone passes its limit at the target power, as the response shows'
+    return { cornerHz: excursionLimitHz, order: orderOf(undefined, 'filters.highPass', assumed), why }
+  }
+  if (tuningHz === undefined) return undefined
+  const { value, why } = signalJudgement.highPassOfTuning
+  const cornerHz = assumed.or(undefined as number | undefined, 'filters.highPass.cornerHz', value * tuningHz, why)
+  return { cornerHz, order: orderOf(undefined, 'filters.highPass', assumed), why }
+}
+
+/** @throws DesignError `conflicting-input` when the corners leave no band */
+export function crossover(request: CrossoverRequest, assumed: Assumptions): Crossover {
+  const lowPass = lowPassOf(request, assumed)
+  const highPass = highPassOf(request, assumed)
+  if (highPass !== undefined && highPass.cornerHz * signalJudgement.narrowestBand > lowPass.cornerHz) {
+    throw new DesignError('conflicting-input', {
+      field: request.highPass === undefined ? 'filters.acoustic' : 'filters.highPass.cornerHz',
+      value: highPass.cornerHz,
+      unit: 'Hz',
+      maximum: lowPass.cornerHz / signalJudgement.narrowestBand,
+      detail: `A high-pass at ${Number(highPass.cornerHz.toPrecision(4))} Hz and a low-pass at ${Number(lowPass.cornerHz.toPrecision(4))} Hz leave no band between them.`
+    })
+  }
+  return highPass === undefined ? { lowPass } : { lowPass, highPass }
+}
+
+/** 50 Hz where it lies half an octave inside the corners, else the middle of the band. */
+export function toneFrequency({ lowPass, highPass }: Crossover): number {
+  const { toneHz, toneRoom } = signalJudgement
+  const highest = lowPass.cornerHz / toneRoom
+  const lowest = (highPass?.cornerHz ?? 0) * toneRoom
+  if (toneHz >= lowest && toneHz <= highest) return toneHz
+  return highPass === undefined ? Math.min(toneHz, highest) : Math.sqrt(lowPass.cornerHz * highPass.cornerHz)
+}
+
+/** What Butterworth filters left in the way take from the tone [dB], at most 0. */
+export function filterLossDb({ lowPass, highPass }: Crossover, toneHz: number): number {
+  const filters: readonly PassFilter[] = [
+    { kind: 'low-pass', family: 'butterworth', order: lowPass.order, cornerHz: lowPass.cornerHz },
+    ...(highPass === undefined
+      ? []
+      : [{ kind: 'high-pass', family: 'butterworth', order: highPass.order, cornerHz: highPass.cornerHz } as const])
+  ]
+  return 20 * Math.log10(chainGain(filterSections(filters, 'filters'), toneHz))
+}

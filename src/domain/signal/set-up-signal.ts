@@ -1,0 +1,204 @@
+/** The way from the music source to the amplifier: level, gain, filters, turn-on, and the first switching-on. */
+import { type GainTarget, gainTarget, meterVoltage, voltageGainDb } from '../amplifier/gain-target.ts'
+import { type RatingKind, ratingFault, requireContinuous } from '../amplifier/power-rating.ts'
+import { touchVoltageCautions } from '../amplifier/touch-voltage.ts'
+import { type Assumptions, assumptions } from '../assume.ts'
+import type { Outcome } from '../outcome.ts'
+import { type SignalStep, signalSteps } from './commissioning.ts'
+import { type Crossover, type CrossoverRequest, crossover, filterLossDb, toneFrequency } from './crossover.ts'
+import { signalBasis } from './signal-basis.ts'
+import { gainCautions, sourceCautions, turnOnCautions } from './signal-cautions.ts'
+import { signalJudgement } from './signal-judgement.ts'
+import { type AmplifierInput, type InputLevel, inputLevel, type SignalSource } from './source-level.ts'
+import { type TurnOn, type TurnOnRequest, turnOn } from './turn-on.ts'
+
+export interface ToneRequest {
+  /** Level of the test tone [dB full scale], ≤ 0. */
+  readonly levelDb?: number
+  readonly overlapDb?: number
+  readonly frequencyHz?: number
+  /** Equaliser or bass boost that is switched on after the setting [dB]. */
+  readonly boostDb?: number
+}
+
+export interface SignalSetupRequest {
+  readonly source?: SignalSource
+  readonly amplifier: {
+    /** Continuous RMS into loadOhm [W]. */
+    readonly powerW: number
+    readonly ratingKind?: RatingKind
+    readonly loadOhm: number
+    readonly bridged?: boolean
+    readonly input?: AmplifierInput
+  }
+  /** Sum of the ratings of the drivers on this output [W]. */
+  readonly driversPowerW?: number
+  readonly inputsInParallel?: number
+  readonly converterLineV?: number
+  readonly tone?: ToneRequest
+  readonly filters?: CrossoverRequest
+  readonly turnOn?: TurnOnRequest
+}
+
+export interface GainSetting extends GainTarget {
+  readonly toneHz: number
+  readonly toneLevelDb: number
+  readonly overlapDb: number
+  readonly boostDb: number
+  /** What the meter shall read at the amplifier's terminals, filters off [V]. */
+  readonly meterVoltageV: number
+  /** From each terminal of a bridged pair to ground [V]. */
+  readonly channelMeterVoltageV?: number
+  /** What filters left in the way take from the tone, as Butterworth [dB]. */
+  readonly filterLossDb: number
+  readonly meterVoltageWithFiltersV: number
+  /** Voltage gain from the input at full source level to the target [dB]. */
+  readonly voltageGainDb?: number
+}
+
+export interface SignalStage {
+  readonly stage: string
+  readonly levelV: number
+}
+
+export interface SignalSetup {
+  readonly path?: readonly SignalStage[]
+  readonly input?: InputLevel
+  readonly gain: GainSetting
+  readonly filters: Crossover
+  readonly turnOn?: TurnOn
+  readonly steps: readonly SignalStep[]
+}
+
+function gainSetting(
+  request: SignalSetupRequest,
+  filters: Crossover,
+  input: InputLevel | undefined,
+  assumed: Assumptions
+): GainSetting {
+  const { amplifier, driversPowerW, tone = {} } = request
+  const bridged = assumed.or(amplifier.bridged, 'amplifier.bridged', false, 'a single channel, not a bridged pair')
+  const limitedBy = driversPowerW !== undefined && driversPowerW < amplifier.powerW ? 'drivers' : 'amplifier'
+  const target = gainTarget(
+    Math.min(amplifier.powerW, driversPowerW ?? Number.POSITIVE_INFINITY),
+    amplifier.loadOhm,
+    bridged
+  )
+  const { toneLevelDb: level, overlapDb: overlap } = signalJudgement
+  const toneLevelDb = assumed.or(tone.levelDb, 'tone.levelDb', level.value, level.why)
+  const overlapDb = assumed.or(tone.overlapDb, 'tone.overlapDb', overlap.value, overlap.why)
+  const boostDb = assumed.or(tone.boostDb, 'tone.boostDb', 0, 'equaliser and bass boost stay flat')
+  const toneHz = assumed.or(
+    tone.frequencyHz,
+    'tone.frequencyHz',
+    toneFrequency(filters),
+    '50 Hz, or the middle of the band where 50 Hz is not half an octave inside it'
+  )
+  const meterVoltageV = meterVoltage(target.targetVoltageV, toneLevelDb - boostDb, overlapDb)
+  const loss = filterLossDb(filters, toneHz)
+  return {
+    ...target,
+    limitedBy,
+    toneHz,
+    toneLevelDb,
+    overlapDb,
+    boostDb,
+    meterVoltageV,
+    ...(bridged ? { channelMeterVoltageV: meterVoltageV / 2 } : {}),
+    filterLossDb: loss,
+    meterVoltageWithFiltersV: meterVoltageV * 10 ** (loss / 20),
+    ...(input === undefined ? {} : { voltageGainDb: voltageGainDb(target.targetVoltageV, input.levelV) })
+  }
+}
+
+const sourceNames: Readonly<Record<SignalSource['kind'], string>> = {
+  'line-level': 'line output of the source',
+  'speaker-level': 'loudspeaker output of the source',
+  digital: 'digital output of the source and its converter, at full scale'
+}
+
+const inputNames: Readonly<Record<InputLevel['connection'], string>> = {
+  line: 'line input of the amplifier',
+  'digital-converter': 'line input of the amplifier',
+  'speaker-level-input': 'speaker-level input of the amplifier',
+  'line-output-converter': 'line-output converter and line input of the amplifier'
+}
+
+function pathOf(source: SignalSource, input: InputLevel, gain: GainSetting): readonly SignalStage[] {
+  return [
+    { stage: sourceNames[source.kind], levelV: input.sourceV },
+    { stage: inputNames[input.connection], levelV: input.levelV },
+    { stage: 'speaker terminals of the amplifier', levelV: gain.targetVoltageV }
+  ]
+}
+
+function bridgeTiedOf(source: SignalSource | undefined, assumed: Assumptions): boolean {
+  if (source?.kind !== 'speaker-level') return false
+  const { value, why } = signalJudgement.bridgeTied
+  return assumed.or(source.bridgeTied, 'source.bridgeTied', value, why)
+}
+
+/**
+ * Target voltage, meter reading, input level, filters, turn-on and commissioning of one amplifier output.
+ *
+ * @throws DesignError `undefined-rating`, `missing-input`, `conflicting-input`
+ * @validity Levels are RMS of a sine at the source's full output.
+ * @source derived from Ohm's law; overlap, defaults and the order of work common practice, no source
+ * @check  500 W, 4 Ω, −10 dB tone, 5 dB overlap → 44.72 V target, 25.15 V on the meter
+ */
+export function setUpSignal(request: SignalSetupRequest): Outcome<SignalSetup> {
+  const assumed = assumptions()
+  const { source, amplifier } = request
+  requireContinuous(ratingFault('amplifier.ratingKind', amplifier.ratingKind ?? 'rms'))
+  assumed.or(amplifier.ratingKind, 'amplifier.ratingKind', 'rms', 'power taken as continuous RMS into this load')
+  const bridgeTied = bridgeTiedOf(source, assumed)
+  const input =
+    source === undefined
+      ? undefined
+      : inputLevel(
+          source,
+          {
+            ...(amplifier.input === undefined ? {} : { input: amplifier.input }),
+            ...(request.inputsInParallel === undefined ? {} : { inputsInParallel: request.inputsInParallel }),
+            ...(request.converterLineV === undefined ? {} : { converterLineV: request.converterLineV })
+          },
+          assumed
+        )
+  const filters = crossover(request.filters ?? {}, assumed)
+  const gain = gainSetting(request, filters, input, assumed)
+  const on = request.turnOn === undefined ? undefined : turnOn(request.turnOn, assumed)
+  const steps = signalSteps({
+    ...gain,
+    bridged: gain.channelMeterVoltageV !== undefined,
+    crossover: filters,
+    ...(on === undefined ? {} : { turnOn: on })
+  })
+  const basis = signalBasis(gain, input)
+  return {
+    result: {
+      ...(source === undefined || input === undefined ? {} : { path: pathOf(source, input, gain), input }),
+      gain,
+      filters,
+      ...(on === undefined ? {} : { turnOn: on }),
+      steps
+    },
+    cautions: [
+      ...(source === undefined || input === undefined
+        ? []
+        : sourceCautions(source, input, amplifier.input ?? {}, bridgeTied)),
+      ...gainCautions({ ...gain, crossover: filters }),
+      ...touchVoltageCautions(gain.targetVoltageV),
+      ...turnOnCautions(on)
+    ],
+    assumed: assumed.list,
+    sources: [
+      'gain-practice',
+      'signal-practice',
+      ...(on === undefined
+        ? []
+        : (['iso-10487', ...(on.relay === undefined ? [] : (['din-72552'] as const))] as const)),
+      ...basis.map(({ source: id }) => id)
+    ],
+    basis
+  }
+}

@@ -1,0 +1,192 @@
+/** What to mind about a signal path, its gain and its turn-on. */
+import { type Caution, caution } from '../caution.ts'
+import type { Crossover } from './crossover.ts'
+import type { AmplifierInput, InputLevel, SignalSource } from './source-level.ts'
+import type { TurnOn } from './turn-on.ts'
+
+const short = (value: number) => Number(value.toPrecision(3))
+
+function bridgeCaution(source: SignalSource, level: InputLevel, input: AmplifierInput, bridgeTied: boolean) {
+  if (source.kind !== 'speaker-level' || !bridgeTied) return []
+  const direct = level.connection === 'speaker-level-input'
+  const danger = direct && input.differential === false
+  const remedy = direct
+    ? danger
+      ? 'This input ties its minus to ground and would short the source: use an isolated line-output converter.'
+      : 'Connect both wires of each output to a differential input, never one of them to ground.'
+    : 'The line-output converter must be isolated or differential at its input.'
+  return [
+    caution('bridge-tied-source', `Both wires of the loudspeaker output rest at half the supply. ${remedy}`, {
+      at: 'source.bridgeTied',
+      level: danger ? 'stop' : 'care'
+    })
+  ]
+}
+
+function rangeCautions({ levelV, connection }: InputLevel, { lowestV, highestV }: AmplifierInput): readonly Caution[] {
+  if (connection === 'speaker-level-input') return []
+  const figures = {
+    levelV,
+    ...(lowestV === undefined ? {} : { lowestV }),
+    ...(highestV === undefined ? {} : { highestV })
+  }
+  const at = 'source'
+  if (lowestV !== undefined && levelV < lowestV) {
+    const share = (levelV / lowestV) ** 2
+    return [
+      caution(
+        'input-too-low',
+        `${short(levelV)} V reach the input, ${short(lowestV)} V are needed: full gain gives ${Math.round(100 * share)} % of the power, with more noise.`,
+        { at, figures: { ...figures, powerSharePercent: 100 * share } }
+      )
+    ]
+  }
+  if (highestV !== undefined && levelV > highestV) {
+    const excessDb = 20 * Math.log10(levelV / highestV)
+    return [
+      caution(
+        'input-too-high',
+        `${short(levelV)} V reach an input for at most ${short(highestV)} V: it may clip before the gain control; attenuate by ${short(excessDb)} dB.`,
+        { at, figures: { ...figures, excessDb } }
+      )
+    ]
+  }
+  return []
+}
+
+export function sourceCautions(
+  source: SignalSource,
+  level: InputLevel,
+  input: AmplifierInput,
+  bridgeTied: boolean
+): readonly Caution[] {
+  const speaker = source.kind === 'speaker-level'
+  return [
+    ...bridgeCaution(source, level, input, bridgeTied),
+    ...(speaker
+      ? [
+          caution(
+            'airbag-looms',
+            'Loudspeaker wires are often picked up in doors and pillars, beside airbag and belt-tensioner looms: identify every wire by the vehicle maker’s plan, touch no yellow connector, and leave the rest to a qualified workshop.'
+          ),
+          caution(
+            'connector-pins',
+            'Pins of the source connector follow ISO 10487 only mostly (B1 to B8 loudspeakers, A5 switched output; some makes exchange A4 and A7): measure before connecting.'
+          )
+        ]
+      : []),
+    ...(speaker && input.speakerLevelV !== undefined && level.sourceV > input.speakerLevelV
+      ? [
+          caution(
+            'input-too-high',
+            `${short(level.sourceV)} V are more than the ${short(input.speakerLevelV)} V of the speaker-level input: a line-output converter stands between.`,
+            { at: 'source', level: 'note', figures: { sourceV: level.sourceV, speakerLevelV: input.speakerLevelV } }
+          )
+        ]
+      : []),
+    ...(source.factory === true
+      ? [
+          caution(
+            'factory-processing',
+            'The vehicle’s own source may equalise, delay and take bass away as the volume rises: measure its response at the volume in use before trusting filters and gain.',
+            { at: 'source.factory' }
+          )
+        ]
+      : []),
+    ...(source.kind === 'line-level' && source.differential === true && input.differential === false
+      ? [
+          caution(
+            'differential-output',
+            'A differential output on a single-ended input: leave its minus open or use an isolator, as the maker says; never tie it to ground.',
+            { at: 'source.differential' }
+          )
+        ]
+      : []),
+    ...rangeCautions(level, input)
+  ]
+}
+
+export function turnOnCautions(turnOn: TurnOn | undefined): readonly Caution[] {
+  if (turnOn === undefined) return []
+  const { method, relay, limitA, loadA } = turnOn
+  const cautions: Caution[] = []
+  if (method === 'relay' && limitA !== undefined) {
+    cautions.push(caution('turn-on-overload', turnOn.why, { at: 'turnOn.loadsA', figures: { loadA, limitA } }))
+  }
+  if (relay !== undefined && limitA !== undefined && relay.coilCurrentA > limitA) {
+    cautions.push(
+      caution(
+        'relay-coil-load',
+        `The relay coil draws ${Math.round(relay.coilCurrentA * 1000)} mA, more than the ${Math.round(limitA * 1000)} mA of the switched output: take a relay with a coil of higher resistance or a transistor switch.`,
+        { at: 'turnOn.relayCoilOhm', figures: { coilCurrentA: relay.coilCurrentA, limitA } }
+      )
+    )
+  }
+  if (method === 'signal-sensing') {
+    cautions.push(
+      caution(
+        'signal-sensing',
+        'Signal sensing may cut the first bars, may not switch off, and may drop out when a start-stop system mutes the source: measure the parked current after a night.'
+      )
+    )
+  }
+  if (method === 'accessory-relay') {
+    cautions.push(
+      caution(
+        'accessory-turn-on',
+        'An accessory feed turns the amplifier on with the ignition, music or not; tap it behind a fuse of its own and never at an airbag, engine or brake circuit.'
+      )
+    )
+  }
+  return cautions
+}
+
+export interface GainFacts {
+  readonly overlapDb: number
+  readonly boostDb: number
+  readonly toneHz: number
+  readonly crossover: Crossover
+}
+
+export function gainCautions({ overlapDb, boostDb, toneHz, crossover }: GainFacts): readonly Caution[] {
+  const { lowPass, highPass } = crossover
+  const outside = toneHz > lowPass.cornerHz || toneHz < (highPass?.cornerHz ?? 0)
+  return [
+    ...(overlapDb > 0
+      ? [
+          caution(
+            'overlap-heat',
+            `With ${short(overlapDb)} dB of overlap the loudest music clips; the average power, and the heat in the coils, can rise by up to ${short(overlapDb)} dB.`,
+            { at: 'tone.overlapDb', figures: { overlapDb } }
+          )
+        ]
+      : []),
+    ...(boostDb > 0
+      ? [
+          caution(
+            'boost-after-gain',
+            `The reading leaves ${short(boostDb)} dB for a boost that is switched on later; any further boost needs the gain lower by as much.`,
+            { at: 'tone.boostDb', figures: { boostDb } }
+          )
+        ]
+      : []),
+    ...(outside
+      ? [
+          caution(
+            'tone-outside-band',
+            `A tone of ${short(toneHz)} Hz lies outside the band of the filters: switch them off for the setting, or the gain comes out too high.`,
+            { at: 'tone.frequencyHz', figures: { toneHz, lowPassHz: lowPass.cornerHz } }
+          )
+        ]
+      : []),
+    ...(highPass === undefined
+      ? [
+          caution(
+            'no-protective-high-pass',
+            'Nothing says below which frequency the cone needs protection: give the tuning or the excursion limit of the response. A vented box without a high-pass lets the cone run away below its tuning.',
+            { at: 'filters.acoustic' }
+          )
+        ]
+      : [])
+  ]
+}

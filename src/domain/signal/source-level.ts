@@ -1,0 +1,155 @@
+/** The voltage a music source delivers, and what the way to the amplifier makes of it. */
+import type { Assumptions } from '../assume.ts'
+import { DesignError } from '../design-error.ts'
+import { signalJudgement } from './signal-judgement.ts'
+
+interface FromVehicle {
+  /** The source is the vehicle's own and may equalise, delay and roll off. */
+  readonly factory?: boolean
+}
+export interface LineLevelSource extends FromVehicle {
+  readonly kind: 'line-level'
+  /** Highest undistorted RMS output [V]. */
+  readonly levelV: number
+  readonly outputOhm?: number
+  readonly differential?: boolean
+}
+export interface SpeakerLevelSource extends FromVehicle {
+  readonly kind: 'speaker-level'
+  readonly levelV?: number
+  /** Or by the continuous power of the output and the loudspeaker it is rated for. */
+  readonly powerW?: number
+  readonly loadOhm?: number
+  readonly bridgeTied?: boolean
+}
+export interface DigitalSource extends FromVehicle {
+  readonly kind: 'digital'
+  /** Line output of the converter at full scale [V]. */
+  readonly levelV?: number
+  readonly outputOhm?: number
+}
+export type SignalSource = LineLevelSource | SpeakerLevelSource | DigitalSource
+
+export interface AmplifierInput {
+  /** Range of input voltages for full output that the gain control covers [V]. */
+  readonly lowestV?: number
+  readonly highestV?: number
+  readonly inputOhm?: number
+  readonly differential?: boolean
+  /** Highest voltage of its speaker-level input [V]; absent: it has none. */
+  readonly speakerLevelV?: number
+}
+
+export interface InputLevel {
+  readonly connection: 'line' | 'speaker-level-input' | 'line-output-converter' | 'digital-converter'
+  /** At the output of the source [V]. */
+  readonly sourceV: number
+  /** At the amplifier's input [V]. */
+  readonly levelV: number
+  /** Loss into the input resistance [dB]. */
+  readonly loadingDb?: number
+  readonly outputOhm?: number
+  readonly inputOhm?: number
+  /** What the line-output converter takes away [dB]. */
+  readonly converterDb?: number
+}
+
+/**
+ * Level lost when an output resistance drives an input.
+ *
+ *   20·lg(Zin/(Zin + Zout))
+ *
+ * @source derived: voltage divider
+ * @check  600 Ω into 10 kΩ → −0.506 dB
+ */
+export function loadingDb(outputOhm: number, inputOhm: number): number {
+  return 20 * Math.log10(inputOhm / (inputOhm + outputOhm))
+}
+
+/**
+ * Ratio of a line-output converter.
+ *
+ *   20·lg(Vline/Vspeaker)
+ *
+ * @check  20 W in 4 Ω (8.944 V) to 2 V → −13.01 dB
+ */
+export function converterDb(speakerV: number, lineV: number): number {
+  return 20 * Math.log10(lineV / speakerV)
+}
+
+function speakerVoltage({ levelV, powerW, loadOhm }: SpeakerLevelSource): number {
+  const byPower = powerW !== undefined && loadOhm !== undefined
+  if (levelV !== undefined && (powerW !== undefined || loadOhm !== undefined)) {
+    throw new DesignError('conflicting-input', {
+      field: 'source.levelV',
+      detail: 'Give the level of the loudspeaker output in volts, or its power with its load, not both.'
+    })
+  }
+  if (levelV !== undefined) return levelV
+  if (byPower) return Math.sqrt(powerW * loadOhm)
+  throw new DesignError('missing-input', {
+    field: powerW === undefined ? 'source.levelV' : 'source.loadOhm',
+    detail: 'A loudspeaker output needs levelV, or its continuous powerW with the loadOhm it is rated for.'
+  })
+}
+
+function lineInto(
+  sourceV: number,
+  source: LineLevelSource | DigitalSource,
+  input: AmplifierInput,
+  inputs: number,
+  assumed: Assumptions
+): InputLevel {
+  const { outputOhm: output, inputOhm: into } = signalJudgement
+  const outputOhm = assumed.or(source.outputOhm, 'source.outputOhm', output.value, output.why)
+  const inputOhm = assumed.or(input.inputOhm, 'amplifier.input.inputOhm', into.value, into.why) / inputs
+  const loss = loadingDb(outputOhm, inputOhm)
+  return {
+    connection: source.kind === 'digital' ? 'digital-converter' : 'line',
+    sourceV,
+    levelV: sourceV * 10 ** (loss / 20),
+    loadingDb: loss,
+    outputOhm,
+    inputOhm
+  }
+}
+
+function speakerInto(
+  sourceV: number,
+  input: AmplifierInput,
+  lineV: number | undefined,
+  assumed: Assumptions
+): InputLevel {
+  if (input.speakerLevelV !== undefined && sourceV <= input.speakerLevelV) {
+    return { connection: 'speaker-level-input', sourceV, levelV: sourceV }
+  }
+  const { value, why } = signalJudgement.converterLineV
+  const inRange = Math.min(Math.max(value, input.lowestV ?? 0), input.highestV ?? Number.POSITIVE_INFINITY)
+  const wanted = assumed.or(lineV, 'converterLineV', inRange, why)
+  const levelV = Math.min(wanted, sourceV)
+  return { connection: 'line-output-converter', sourceV, levelV, converterDb: converterDb(sourceV, levelV) }
+}
+
+export interface InputPath {
+  readonly input?: AmplifierInput
+  readonly inputsInParallel?: number
+  /** Line level a line-output converter is set to [V]. */
+  readonly converterLineV?: number
+}
+
+/**
+ * Level at the amplifier's input at the source's full output.
+ *
+ * @throws DesignError `missing-input`, `conflicting-input`
+ */
+export function inputLevel(source: SignalSource, path: InputPath, assumed: Assumptions): InputLevel {
+  const { input = {}, converterLineV } = path
+  if (source.kind === 'speaker-level') return speakerInto(speakerVoltage(source), input, converterLineV, assumed)
+  const { inputsInParallel, digitalLineV } = signalJudgement
+  const inputs = assumed.or(path.inputsInParallel, 'inputsInParallel', inputsInParallel.value, inputsInParallel.why)
+  const sourceV =
+    source.kind === 'line-level'
+      ? source.levelV
+      : assumed.or(source.levelV, 'source.levelV', digitalLineV.value, digitalLineV.why)
+  return lineInto(sourceV, source, input, inputs, assumed)
+}

@@ -1,0 +1,102 @@
+/** How the amplifier learns that it shall be on. */
+import type { Assumptions } from '../assume.ts'
+import { signalJudgement } from './signal-judgement.ts'
+
+export interface TurnOnRequest {
+  /** Whether the source has a switched 12 V output. */
+  readonly remoteOutput: boolean
+  /** What that output may deliver [A]. */
+  readonly limitA?: number
+  /** Turn-on current of each amplifier and accessory [A]. */
+  readonly loadsA?: readonly number[]
+  /** Whether the amplifier can switch itself on by its input signal. */
+  readonly amplifierSenses?: boolean
+  readonly relayCoilOhm?: number
+  readonly systemVoltageV?: number
+}
+
+export interface RelayTerminal {
+  readonly terminal: '30' | '85' | '86' | '87'
+  readonly to: string
+}
+
+export interface TurnOn {
+  readonly method: 'remote-line' | 'relay' | 'signal-sensing' | 'accessory-relay'
+  readonly why: string
+  readonly loadA: number
+  readonly limitA?: number
+  readonly relay?: {
+    readonly coilCurrentA: number
+    readonly fuseA: number
+    readonly terminals: readonly RelayTerminal[]
+  }
+}
+
+const milli = (ampere: number) => `${Math.round(ampere * 1000)} mA`
+
+/** The smallest of the usual feed fuses that the load fills to no more than three quarters; the largest for anything beyond. */
+export function turnOnFuse(loadA: number): number {
+  const { turnOnFusesA, turnOnFuseLoad } = signalJudgement
+  return (
+    turnOnFusesA.find(ratingA => loadA <= turnOnFuseLoad * ratingA * (1 + 1e-9)) ?? Math.ceil(loadA / turnOnFuseLoad)
+  )
+}
+
+function relayOf(request: TurnOnRequest, loadA: number, coilFrom: string, assumed: Assumptions) {
+  const { relayCoilOhm, systemVoltageV } = signalJudgement
+  const ohm = assumed.or(request.relayCoilOhm, 'turnOn.relayCoilOhm', relayCoilOhm.value, relayCoilOhm.why)
+  const volts = assumed.or(request.systemVoltageV, 'turnOn.systemVoltageV', systemVoltageV.value, systemVoltageV.why)
+  const fuseA = turnOnFuse(loadA)
+  return {
+    coilCurrentA: volts / ohm,
+    fuseA,
+    terminals: [
+      { terminal: '86', to: `${coilFrom}; cathode (ring) of the quenching diode` },
+      { terminal: '85', to: 'ground (31); anode of the quenching diode' },
+      { terminal: '30', to: `battery positive behind a fuse of ${fuseA} A` },
+      { terminal: '87', to: 'turn-on terminals of the amplifiers' }
+    ] as const satisfies readonly RelayTerminal[]
+  }
+}
+
+/**
+ * Remote line when it can carry the load, relay when it cannot, signal sensing without one, a fused accessory feed as last.
+ *
+ * @source ISO 10487 for the switched output (second-hand), DIN 72552 for the relay (second-hand); the order is common practice
+ * @check  4 amplifiers of 50 mA on an output of 150 mA → relay
+ */
+export function turnOn(request: TurnOnRequest, assumed: Assumptions): TurnOn {
+  const { remoteLoadA, remoteLimitA } = signalJudgement
+  const loads = request.loadsA ?? [
+    assumed.or(undefined as number | undefined, 'turnOn.loadsA', remoteLoadA.value, remoteLoadA.why)
+  ]
+  const loadA = loads.reduce((sum, load) => sum + load, 0)
+  if (request.remoteOutput) {
+    const limitA = assumed.or(request.limitA, 'turnOn.limitA', remoteLimitA.value, remoteLimitA.why)
+    // Three times 0.05 is a little more than 0.15 in binary.
+    if (loadA <= limitA * (1 + 1e-9)) {
+      return { method: 'remote-line', why: `${milli(loadA)} of ${milli(limitA)} are drawn.`, loadA, limitA }
+    }
+    const why = `${milli(loadA)} are more than the ${milli(limitA)} of the switched output: it drives a relay instead.`
+    return {
+      method: 'relay',
+      why,
+      loadA,
+      limitA,
+      relay: relayOf(request, loadA, 'switched output of the source', assumed)
+    }
+  }
+  if (request.amplifierSenses === true) {
+    return {
+      method: 'signal-sensing',
+      why: 'The source has no switched output; the amplifier senses the signal.',
+      loadA
+    }
+  }
+  return {
+    method: 'accessory-relay',
+    why: 'The source has no switched output and the amplifier does not sense: an accessory feed switches a relay.',
+    loadA,
+    relay: relayOf(request, loadA, 'fused accessory feed (75, or 15 where there is none)', assumed)
+  }
+}
