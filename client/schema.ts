@@ -410,6 +410,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/supply/feeder": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Voltage at every amplifier of a feeder as it is
+         * @description Exact steady state of one or several amplifiers behind source, trunk, fuse, block, branches and returns: regulated amplifiers as constant power, unregulated as resistance. Margin to collapse, drop-out, conductor temperatures, heat, and whether a fuse guards every cable.
+         */
+        post: operations["computeFeeder"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/supply/fuses": {
         parameters: {
             query?: never;
@@ -722,7 +742,7 @@ export interface components {
              * @description Which calculation
              * @enum {string}
              */
-            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "wireCoils" | "matchAmplifier" | "setUpSignal" | "computeCurrent" | "chooseCable" | "rateFuse";
+            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "wireCoils" | "matchAmplifier" | "setUpSignal" | "computeCurrent" | "chooseCable" | "rateFuse" | "computeFeeder";
             /** @description Body of the call, as the operation takes it */
             request: {
                 [key: string]: unknown;
@@ -1036,6 +1056,17 @@ export interface components {
             /** @description Board of all panels, as measured [mm] */
             thicknessMm: number;
         };
+        /** @description Main fuse over a branch fuse. */
+        BranchSelectivity: {
+            /** @description Branch fuse [A] */
+            branchRatingA: number;
+            /** @description Main over branch [1] */
+            ratio: number;
+            /** @description A fault behind the branch leaves the main fuse whole */
+            selective: boolean;
+            /** @description Index of the amplifier */
+            stretch: string;
+        };
         /** @description The car around the seat: volume or length for the pressure-vessel model, or a measured curve, which takes its place. */
         Cabin: {
             /** @description Q of the corner below which the level rises [1] */
@@ -1272,7 +1303,7 @@ export interface components {
              * @description Code of the caution; /v1/cautions documents each
              * @enum {string}
              */
-            code: "cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "thick-plate" | "heavy-box" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "target-off" | "hearing-exposure" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "high-voltage-orange" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "overlap-heat" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "two-people-lift";
+            code: "cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "thick-plate" | "heavy-box" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "target-off" | "hearing-exposure" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "high-voltage-orange" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "overlap-heat" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "two-people-lift";
             /** @description The figures that triggered it; each name ends in its unit */
             figures?: {
                 [key: string]: number;
@@ -1676,6 +1707,18 @@ export interface components {
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["SupplyCurrentResult"];
+            /** @description What the figures rest on; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description Result with its cautions, assumed defaults and sources. */
+        ComputeFeederAnswer: {
+            /** @description Every default that was used */
+            assumed: components["schemas"]["Assumed"][];
+            /** @description With `?basis=true`: how each figure was reached */
+            basis?: components["schemas"]["Basis"][];
+            /** @description Doubts and dangers, the gravest first */
+            cautions: components["schemas"]["Caution"][];
+            result: components["schemas"]["FeederResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
             sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
@@ -2212,6 +2255,215 @@ export interface components {
             /** @description Whether that is more than Xmax */
             needed: boolean;
         };
+        /** @description An amplifier on the feeder: inputPowerW, or currentA, or power with class, efficiency or input current. */
+        FeederAmplifier: {
+            /** @description From the distribution block to this amplifier */
+            branch?: components["schemas"]["FeederStage"];
+            /**
+             * @description Class of the output stage; sets efficiency and partial-load law
+             * @enum {string}
+             */
+            class?: "A" | "AB" | "B" | "D" | "G" | "H";
+            /** @description Current drawn, constant [A] */
+            currentA?: number;
+            /** @description Voltage at which its converter stops [V] */
+            dropOutV?: number;
+            /** @description Output over input at rated output, from the data sheet; beats the class [1] */
+            efficiency?: number;
+            /** @description Drawn on top of power over efficiency, where idle draw is stated apart [W] */
+            extraPowerW?: number;
+            /** @description Input current at rated output, from the data sheet; beats the class [A] */
+            inputCurrentA?: number;
+            /** @description Power drawn, constant [W] */
+            inputPowerW?: number;
+            /** @description Supply voltage of that input current; else ratedVoltageV [V] */
+            inputVoltageV?: number;
+            /** @description Load wired to it, one of the ratings [Ω] */
+            loadOhm?: number;
+            /** @description Name for the answer */
+            name?: string;
+            /** @description Ratings of the fuses on the amplifier */
+            onboardFusesA?: number[];
+            /** @description Continuous RMS output of all driven channels into the wired load; or give ratings and loadOhm [W] */
+            powerW?: number;
+            /** @description Draw at silence, switched on [W] */
+            quiescentW?: number;
+            /**
+             * @description What the power stands for; peak figures are refused
+             * @enum {string}
+             */
+            ratedAs?: "continuous" | "peak" | "unknown";
+            /** @description Supply voltage of the power rating [V] */
+            ratedVoltageV?: number;
+            /** @description Published outputs by load */
+            ratings?: components["schemas"]["AmplifierLoadRating"][];
+            /**
+             * @description Whether the output holds when the supply falls
+             * @enum {string}
+             */
+            regulation?: "regulated" | "unregulated";
+            /** @description Draw when switched off [A] */
+            standbyA?: number;
+        };
+        /** @description One amplifier, solved. */
+        FeederAmplifierResult: {
+            branch?: components["schemas"]["StageResult"];
+            /** @description Current it draws [A] */
+            currentA?: number;
+            /** @description Its converter stops below this [V] */
+            dropOutV: number;
+            /** @description The same of nominal voltage [%] */
+            dropPercent?: number;
+            /** @description Source voltage less that [V] */
+            dropV?: number;
+            /** @description A steady state exists */
+            feasible: boolean;
+            /** @description Load over source voltage, for comparison [A] */
+            firstGuessA: number;
+            /** @description Power it takes [W] */
+            inputPowerW?: number;
+            /** @description Name from the request */
+            name?: string;
+            /** @description The voltage lies at or above that */
+            runs: boolean;
+            /** @description Lowest instant of the bass ripple without storage; absent where that instant collapses [V] */
+            troughVoltageV?: number;
+            /** @description Voltage at the amplifier [V] */
+            voltageV?: number;
+        };
+        /** @description The cable of a stretch. */
+        FeederCable: {
+            /** @description Hottest surroundings along the run [°C] */
+            ambientC?: number;
+            /** @description Current-carrying power conductors in the same loom, this one included */
+            bundledConductors?: number;
+            /**
+             * @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium
+             * @enum {string}
+             */
+            conductor?: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+            /** @description Size with its series: "4 AWG", "SAE 4", "25 mm2"; the bare number where gaugeSystem says the series */
+            designation: string;
+            /**
+             * @description Series of the size; AWG, SAE and mm² are different sizes
+             * @enum {string}
+             */
+            gaugeSystem?: "awg" | "sae" | "mm2";
+            /** @description Temperature class printed on the insulation [°C] */
+            insulationC?: number;
+            /**
+             * @description Where a metric copper size takes its resistance from
+             * @enum {string}
+             */
+            metricResistance?: "iec-60228-class-5" | "iso-6722-1" | "nominal-area";
+            /** @description Conductor length of the positive run [m] */
+            positiveLengthM: number;
+            /** @description Resistivity at 20 °C in place of the metal’s; metric sizes then use their nominal area [Ω·m] */
+            resistivityOhmM?: number;
+            /** @description The way back of this stretch; left out, it has none of its own */
+            return?: Omit<components["schemas"]["ReturnPath"], "kind">;
+            /** @description Equal runs side by side, each with its own fuse */
+            runs?: number;
+            /** @description Spaces the run passes; the hottest gives the ambient when ambientC is left out */
+            spaces?: ("engine-bay" | "cabin" | "boot")[];
+            /** @description Resistance of the stranded over the solid conductor [1] */
+            strandingFactor?: number;
+            /** @description Temperature coefficient at 20 °C in place of the metal’s [1/K] */
+            temperatureCoefficientPerK?: number;
+        };
+        /** @description The fuse of a stretch, of each run. */
+        FeederFuse: {
+            /** @description Rating [A] */
+            ratingA: number;
+            /** @description Its resistance; else 0.09 V over its rating [Ω] */
+            resistanceOhm?: number;
+            /**
+             * @description Family
+             * @enum {string}
+             */
+            type?: "F" | "C" | "E" | "SF30" | "SF51" | "SB";
+        };
+        /** @description Fuses against cables. */
+        FeederProtection: {
+            /** @description Main over each fused branch */
+            branches: components["schemas"]["BranchSelectivity"][];
+            /** @description Every cable */
+            cables: components["schemas"]["GuardedCable"][];
+            /** @description Main fuse, all runs together [A] */
+            mainRatingA?: number;
+        };
+        /** @description Source, trunk, distribution block, branches and amplifiers. */
+        FeederRequest: {
+            /** @description Amplifiers behind the block */
+            amplifiers: components["schemas"]["FeederAmplifier"][];
+            /** @description Holds every conductor at this temperature; else estimated from its current [°C] */
+            conductorTemperatureC?: number;
+            groundNoise?: components["schemas"]["GroundNoiseRequest"];
+            /**
+             * @description Load: test tone, dense bass (1/3) or ordinary music (1/8)
+             * @enum {string}
+             */
+            level?: "full-sine" | "heavy" | "average";
+            source: components["schemas"]["FeederSource"];
+            /** @description Nominal system voltage, 12, 24 or 48; currents are given at this voltage [V] */
+            systemVoltageV: number;
+            /** @description From the source to the distribution block, or to the only amplifier */
+            trunk?: components["schemas"]["FeederStage"];
+        };
+        /** @description The solved feeder. Without a steady state voltages and currents are absent. */
+        FeederResult: {
+            /** @description Amplifiers in the order of the request */
+            amplifiers: components["schemas"]["FeederAmplifierResult"][];
+            /** @description At the distribution block, the end of the trunk [V] */
+            blockVoltageV?: number;
+            /** @description Times the load at which the supply collapses; absent where it never does [1] */
+            collapseMargin?: number;
+            /** @description A steady state exists */
+            feasible: boolean;
+            groundNoise?: components["schemas"]["GroundNoise"];
+            /** @description Heat in trunk and branches [W] */
+            lossW?: number;
+            /** @description Power drawn in all at that point, shares as asked [W] */
+            maximumPowerW?: number;
+            /**
+             * @description `regulated`: the source carries all; `battery-assists`: beyond its limit; `boundary`: where both meet
+             * @enum {string}
+             */
+            mode: "regulated" | "battery-assists" | "boundary";
+            /** @description At the start of the trunk [V] */
+            nodeVoltageV?: number;
+            protection: components["schemas"]["FeederProtection"];
+            /** @description Voltage behind the source’s resistance in this mode [V] */
+            sourceVoltageV: number;
+            /** @description Current in the trunk [A] */
+            totalCurrentA?: number;
+            trunk?: components["schemas"]["StageResult"];
+        };
+        /** @description What feeds the trunk. */
+        FeederSource: {
+            /** @description What the vehicle takes of it [A] */
+            baseLoadA?: number;
+            battery?: components["schemas"]["BatterySource"];
+            /** @description Current the alternator or converter can give; beyond it the battery helps [A] */
+            currentLimitA?: number;
+            /** @description Between that voltage and the trunk [Ω] */
+            resistanceOhm?: number;
+            /** @description Regulated voltage, or open-circuit voltage of a battery [V] */
+            voltageV: number;
+        };
+        /** @description One stretch of the loop, out and back. Everything described adds up. */
+        FeederStage: {
+            cable?: components["schemas"]["FeederCable"];
+            fuse?: components["schemas"]["FeederFuse"];
+            /** @description One of them [Ω] */
+            jointOhm?: number;
+            /** @description Lugs, rings and block contacts */
+            joints?: number;
+            /** @description Anything else in this stretch, or the whole of it [Ω] */
+            resistanceOhm?: number;
+            /** @description Without a fuse on purpose; else a cable is given one */
+            unfused?: boolean;
+        };
         /** @description A filter or equaliser before the amplifier. */
         Filter: components["schemas"]["HighPassFilter"] | components["schemas"]["LowPassFilter"] | components["schemas"]["LowShelfFilter"] | components["schemas"]["HighShelfFilter"] | components["schemas"]["PeakingFilter"];
         /** @description A corner of the band. */
@@ -2481,6 +2733,35 @@ export interface components {
             leadAtMostM: number;
             /** @description In words */
             text: string;
+        };
+        /** @description Ripple in the shared ground. */
+        GroundNoise: {
+            /** @description Against the signal [dB] */
+            levelDb: number;
+            /** @description Over the shared resistance [mV] */
+            noiseMv: number;
+        };
+        /** @description A resistance that supply and signal ground share. */
+        GroundNoiseRequest: {
+            /** @description Ripple current; else the whole current, as without storage [A] */
+            rippleA?: number;
+            /** @description Shared resistance [Ω] */
+            sharedOhm: number;
+            /** @description Signal at full level [V] */
+            signalV: number;
+        };
+        /** @description A cable and the fuse before it. */
+        GuardedCable: {
+            /** @description Current one run may carry for good here [A] */
+            ampacityA?: number;
+            /** @description Size with its series */
+            designation: string;
+            /** @description Its own fuse, or for an unfused branch the main one [A] */
+            fuseRatingA?: number;
+            /** @description The fuse is at most the ampacity */
+            guarded: boolean;
+            /** @description `trunk`, or the index of the amplifier whose branch it is */
+            stretch: string;
         };
         /** @description Passes what lies above its corner. */
         HighPassFilter: {
@@ -3908,7 +4189,7 @@ export interface components {
         /** @description One step of the first switching-on. */
         SignalStep: {
             /** @description What to mind; /v1/cautions documents each */
-            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "thick-plate" | "heavy-box" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "target-off" | "hearing-exposure" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "high-voltage-orange" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "overlap-heat" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "two-people-lift")[];
+            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "thick-plate" | "heavy-box" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "target-off" | "hearing-exposure" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "high-voltage-orange" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "overlap-heat" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "two-people-lift")[];
             /**
              * @description Which step
              * @enum {string}
@@ -4206,6 +4487,39 @@ export interface components {
             temperatureK?: number;
             /** @description One standard deviation of the volume of each chamber [%] */
             volumePercent?: number;
+        };
+        /** @description Resistance of a stretch by part. */
+        StageParts: {
+            /** @description Body [Ω] */
+            chassis: number;
+            /** @description Fuse [Ω] */
+            fuse: number;
+            /** @description Lugs, rings, contacts [Ω] */
+            joints: number;
+            /** @description Stated beside [Ω] */
+            other: number;
+            /** @description Positive conductor [Ω] */
+            positive: number;
+            /** @description Return conductor or ground lead [Ω] */
+            return: number;
+        };
+        /** @description One stretch, solved. */
+        StageResult: {
+            /** @description Current all runs may carry [A] */
+            ampacityA?: number;
+            /** @description Conductor at this load for good, estimated [°C] */
+            conductorC?: number;
+            /** @description Current [A] */
+            currentA?: number;
+            /** @description Drop over it [V] */
+            dropV?: number;
+            /** @description Fuse of each run [A] */
+            fuseRatingA?: number;
+            /** @description Heat in it [W] */
+            lossW?: number;
+            parts: components["schemas"]["StageParts"];
+            /** @description All of it, at the conductor’s temperature [Ω] */
+            resistanceOhm: number;
         };
         /** @description An amplifier as the supply sees it. Needs a power, and its class, efficiency or input current. */
         SupplyAmplifier: {
@@ -7098,6 +7412,116 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ComputeCurrentAnswer"];
+                };
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `body-too-large`: Body too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unsupported-media-type`: Unsupported media type */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    computeFeeder: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["FeederRequest"];
+            };
+        };
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ComputeFeederAnswer"];
                 };
             };
             /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */

@@ -12,6 +12,7 @@ import { checkPanelVibration } from './routes/panel-vibration.ts'
 import { setUpSignal } from './routes/signal-setup.ts'
 import { supplyCables } from './routes/supply-cables.ts'
 import { supplyCurrent } from './routes/supply-current.ts'
+import { supplyFeeder } from './routes/supply-feeder.ts'
 import { supplyFuses } from './routes/supply-fuses.ts'
 
 // biome-ignore format: one operation a line
@@ -28,5 +29,6 @@ export const operations: readonly Operation[] = [
   setUpSignal,
   supplyCurrent,
   supplyCables,
-  supplyFuses
+  supplyFuses,
+  supplyFeeder
 ]

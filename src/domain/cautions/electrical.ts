@@ -220,6 +220,12 @@ export const electricalCautions = {
       'A branch thinner than the main fuse allows has no fuse of its own at the block; a fault on it would burn the cable before the main fuse opens.',
     basis: 'same principle in 46 CFR 111.50-5(a)(3), read: a branch goes unfused only if it carries the upstream rating'
   },
+  'cable-unguarded': {
+    level: 'stop',
+    meaning:
+      'The fuse before this cable is larger than the cable carries: a fault or overload would burn it first. Fit a smaller fuse if the load allows, else a larger cable.',
+    basis: 'rating at most the ampacity of the cable'
+  },
   'fuse-overcurrent': {
     level: 'note',
     meaning:

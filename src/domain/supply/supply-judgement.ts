@@ -63,5 +63,7 @@ export const supplyJudgement = {
   groundLeadM: 0.5,
   groundAcceptanceV: { cable: 0.1, chassis: 0.2 },
   parallelRuns: 4,
-  collapseMargin: 2
+  collapseMargin: 2,
+  /** Ripple this loud under the signal is taken as audible; our choice. */
+  groundNoiseDb: -60
 } as const

@@ -1,9 +1,9 @@
 /** POST /v1/supply/cables */
 import Type from 'typebox'
-import { bodies, cableLimits } from '../../domain/supply/cable-request.ts'
+import { cableLimits } from '../../domain/supply/cable-request.ts'
 import { chooseCable as compute } from '../../domain/supply/choose-cable.ts'
 import { defineOperation } from '../operation.ts'
-import { byTag, component, ref } from '../schemas/component.ts'
+import { component, ref } from '../schemas/component.ts'
 import { conductorFields, systemVoltageV } from '../schemas/electrical.ts'
 import {
   BatterySource,
@@ -16,18 +16,7 @@ import {
   policy
 } from '../schemas/fuse.ts'
 import { choice, list, quantity } from '../schemas/quantities.ts'
-
-const ReturnCable = component('ReturnCable', 'A return conductor of the size of the positive.', {
-  kind: Type.Literal('cable', { description: 'Return by cable' }),
-  lengthM: quantity('m', 'Conductor length of the return', { from: 0, to: 50 })
-})
-const ReturnChassis = component('ReturnChassis', 'The body as return, behind a short ground lead.', {
-  kind: Type.Literal('chassis', { description: 'Return through the body' }),
-  leadLengthM: Type.Optional(quantity('m', 'Ground lead, of the size of the positive', { from: 0, to: 50 })),
-  resistanceOhm: Type.Optional(quantity('Ω', 'Body between ground bolt and battery post', { from: 0, to: 1 })),
-  body: Type.Optional(choice('What the body is made of', bodies))
-})
-const Return = byTag('ReturnPath', 'The way back to the battery.', 'kind', [ReturnCable, ReturnChassis])
+import { ReturnPath } from '../schemas/return-path.ts'
 
 const ShortCircuit = component('ShortCircuitRequest', 'A short circuit the conductor must survive.', {
   currentA: quantity('A', 'Fault current', { above: 0, to: 1e6 }),
@@ -60,7 +49,7 @@ const Body = component('CableRequest', 'A feeder that wants a cable and a fuse. 
     )
   ),
   positiveLengthM: quantity('m', 'Conductor length of the positive run', { from: 0, to: 50 }),
-  return: ref(Return),
+  return: ref(ReturnPath),
   ...conductorFields,
   gaugeSystem: Type.Optional(gaugeSystem),
   sizes: Type.Optional(list('Sizes to choose from', designation, 1, 64)),

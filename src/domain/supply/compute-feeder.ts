@@ -1,0 +1,81 @@
+/** The feeder as it is: the voltage at every amplifier, the margin to collapse, heat and protection. */
+import { assumptions } from '../assume.ts'
+import type { Basis, Outcome } from '../outcome.ts'
+import type { SourceId } from '../source.ts'
+import { type Feeder, feederAnswer } from './feeder-answer.ts'
+import { feederCautions } from './feeder-cautions.ts'
+import type { FeederRequest } from './feeder-request.ts'
+import { settleFeeder, solveFeeder } from './solve-feeder.ts'
+
+function basisOf(feeder: Feeder): readonly Basis[] {
+  const { blockVoltageV } = feeder
+  if (blockVoltageV === undefined) return []
+  return feeder.amplifiers.flatMap(({ voltageV, currentA, branch }, index) =>
+    voltageV === undefined || currentA === undefined
+      ? []
+      : [
+          {
+            quantity: `amplifiers[${index}].voltageV`,
+            formula: 'Vblock-I*R',
+            inputs: [
+              { symbol: 'Vblock', value: blockVoltageV, unit: 'V' },
+              { symbol: 'I', value: currentA, unit: 'A' },
+              { symbol: 'R', value: branch?.resistanceOhm ?? 0, unit: 'Ω' }
+            ],
+            value: voltageV,
+            unit: 'V',
+            source: 'constant-power-feeder' as const
+          }
+        ]
+  )
+}
+
+function sourcesOf(request: FeederRequest): readonly SourceId[] {
+  const stages = [request.trunk, ...request.amplifiers.map(({ branch }) => branch)]
+  const cabled = stages.some(stage => stage?.cable !== undefined)
+  return [
+    'ohms-law',
+    'constant-power-feeder',
+    ...(request.amplifiers.some(({ class: amplifierClass }) => amplifierClass !== undefined)
+      ? (['class-efficiency', 'class-b-theory'] as const)
+      : []),
+    ...(cabled
+      ? ([
+          'astm-b258',
+          '33-cfr-183-425',
+          'churchill-chu-1975',
+          'iec-60287-2-1',
+          'resistance-practice',
+          'fuse-resistance',
+          'fuse-selectivity'
+        ] as const)
+      : []),
+    ...(request.source.currentLimitA === undefined ? [] : (['battery-practice', 'alternator-practice'] as const))
+  ]
+}
+
+/**
+ * Solves a feeder of one or several amplifiers behind a shared trunk.
+ *
+ *   each branch V = (v + √(v² − 4·P·R))/2;  trunk Vs − Rt·ΣI(v) = v
+ *
+ * @param request  source voltage [V] > 0; what is not described has no resistance
+ * @returns voltages, currents, margins; `feasible` false where no steady state exists, never a number then
+ * @throws DesignError of sizes, surroundings and amplifiers
+ * @validity Steady state at the level asked for; conductor temperature estimated for a single cable in still air.
+ * @source derived; see the formulas of the parts
+ * @check  13.8 V, 20 mΩ, 1176.47 W → 11.8072 V, 99.64 A, at most 2380.5 W
+ */
+export function computeFeeder(request: FeederRequest): Outcome<Feeder> {
+  const assumed = assumptions()
+  const feeder = settleFeeder(request, assumed)
+  const solved = solveFeeder(feeder, request.conductorTemperatureC)
+  const result = feederAnswer(request, feeder, solved)
+  return {
+    result,
+    cautions: feederCautions(request, feeder, result),
+    assumed: assumed.list,
+    sources: sourcesOf(request),
+    basis: basisOf(result)
+  }
+}
