@@ -1,5 +1,6 @@
 /** What matters of a level curve: where it reaches half power, how far it strays above that, and where its peak is. */
 import { bisect } from '../../numeric/bisect.ts'
+import { goldenMaximum } from '../../numeric/golden-maximum.ts'
 
 /** Half power [dB]. */
 export const HALF_POWER_DB = 10 * Math.log10(0.5)
@@ -33,17 +34,9 @@ function crossing(levels: readonly number[], frequencies: readonly number[], thr
   return hit === undefined ? undefined : ([frequencies[hit - 1] ?? 0, frequencies[hit] ?? 0] as const)
 }
 
-/** Golden section towards the turning point between two grid points. */
+/** Level of the turning point between two grid points. */
 function turningLevel(level: (f: number) => number, low: number, high: number, sign: number): number {
-  const share = (Math.sqrt(5) - 1) / 2
-  let [a, b] = [low, high]
-  for (let round = 0; round < 60; round++) {
-    const left = b - share * (b - a)
-    const right = a + share * (b - a)
-    if (sign * level(left) > sign * level(right)) b = right
-    else a = left
-  }
-  return level((a + b) / 2)
+  return level(goldenMaximum(f => sign * level(f), low, high))
 }
 
 /**
