@@ -11,6 +11,7 @@ import { computeTolerance } from './routes/enclosure-tolerance.ts'
 import { checkPanelVibration } from './routes/panel-vibration.ts'
 import { setUpSignal } from './routes/signal-setup.ts'
 import { supplyCables } from './routes/supply-cables.ts'
+import { sizePort } from './routes/port-sizing.ts'
 import { supplyCurrent } from './routes/supply-current.ts'
 import { supplyFeeder } from './routes/supply-feeder.ts'
 import { supplyFuses } from './routes/supply-fuses.ts'
@@ -21,6 +22,7 @@ export const operations: readonly Operation[] = [
   sizeEnclosure,
   computeResponse,
   computeTolerance,
+  sizePort,
   layOutBox,
   checkPanelVibration,
   nestPanels,

@@ -91,5 +91,33 @@ export const acousticCautions = {
     meaning:
       'With the spread of real parts, more than one system in twenty travels beyond Xmax at this drive. Leave room.',
     basis: 'share of the samples; 95 % is an engineering choice'
+  'port-does-not-fit': {
+    level: 'care',
+    meaning:
+      'No port of the kind asked for keeps the tuning, the air speed and the space at once. The answer lists what would: a bend, less area at more speed, a larger box, another tuning, passive radiators.',
+    basis: 'computed; limits of the port room, an engineering choice of this service'
+  },
+  'port-speed-unchecked': {
+    level: 'note',
+    meaning: 'Without a driver and its drive, a swept volume or a flow, the air speed in the port is not known.',
+    basis: 'engineering choice of this service'
+  },
+  'port-pipe-resonance': {
+    level: 'note',
+    meaning:
+      'A port resonates as an open pipe where it is half a wave long, and lets the upper bass and noise through there. Keep the low-pass well below.',
+    basis: 'c/(2·Leff); four times the low-pass corner is an engineering choice of this service'
+  },
+  'port-large-for-box': {
+    level: 'note',
+    meaning:
+      'The air in the port is no longer small against the air in the box: the simple formula tunes too high by 3 % at a fifth, 7 % at a half.',
+    basis: 'derived: open pipe on a compliance, x·tan x = port volume over box volume'
+  },
+  'slot-end-uncertain': {
+    level: 'note',
+    meaning:
+      'A slot that shares a wall of the box drags more air with it than one standing free. Both ways of counting are given; the truth lies between.',
+    basis: 'Kergomard & Garcia 1987 (from memory) and mirror image; ±10 % of the end correction'
   }
 } as const satisfies CautionCatalogue

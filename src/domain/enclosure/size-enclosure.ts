@@ -1,6 +1,7 @@
 /** POST /v1/enclosures/sizing: boxes that suit a driver, what each gives and costs, and which do not suit and why. */
 import { type Assumptions, assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
+import { isComputable } from '../computable.ts'
 import { requireWithin } from '../design-error.ts'
 import type { Basis, Outcome } from '../outcome.ts'
 import type { Draft, Drafts } from './drafts.ts'
@@ -61,12 +62,6 @@ function driversOf({ driver, count, boxed, ebpHz }: SizingProblem): EnclosureSiz
   requireWithin('driver.qts', boxed.qts, 0.02, 50, '1')
   requireWithin('driver.vasM3', driver.vasM3, 1e-5, 100, 'm³')
   return { count, fsHz: driver.fsHz, qts: driver.qts, qtsWithSource: boxed.qts, vasM3: boxed.vasM3, ebpHz }
-}
-
-/** Parameters that pass one by one may still overflow together; what cannot be computed is not offered. */
-function isComputable(value: unknown): boolean {
-  if (typeof value === 'number') return Number.isFinite(value)
-  return typeof value !== 'object' || value === null || Object.values(value).every(isComputable)
 }
 
 function candidateOf(draft: Draft, all: readonly Draft[], { volumeFactor }: SizingProblem): EnclosureCandidate {

@@ -140,5 +140,27 @@ export const acousticSources = {
     title:
       'Samples of physical parameters, log-normal and seeded (xoshiro128**: Blackman & Vigna 2021, from memory); elasticities by central differences',
     status: 'derived'
+  'dalmont-2001-ends': {
+    title:
+      'J.-P. Dalmont, C. J. Nederveen, N. Joly, "Radiation impedance of tubes with different flanges", J. Sound Vib. 244(3), 2001 (introduction read)',
+    status: 'read'
+  },
+  'kergomard-garcia-1987': {
+    title:
+      'J. Kergomard, A. Garcia, "Simple discontinuities in acoustic waveguides at low frequencies", J. Sound Vib. 114, 1987; confirmed by mode matching',
+    status: 'from memory'
+  },
+  'rectangular-piston': { title: 'Mean of 1/r over a rectangular opening, mirrored at a wall', status: 'derived' },
+  'mitred-bend': {
+    title: 'Corner square of a mitred channel in potential flow counts 0.559 of its width',
+    status: 'from memory'
+  },
+  'practice-port-speed': {
+    title: 'Common practice: peak air speed in ports 17 m/s for sharp ends, 25 m/s for flares, 30 m/s as lenient bound',
+    status: 'practice'
+  },
+  'ours-port-limits': {
+    title: 'Limits by which a port counts as fitting, an engineering choice of this service',
+    status: 'ours'
   }
 } as const satisfies SourceList

@@ -74,7 +74,10 @@ describe('end of a port', () => {
   it('grows along a wall as the mirror image does, and is smaller when free', () => {
     const end = { widthM: 0.3, heightM: 0.04 }
     const flush = slotEndM({ ...end, situation: 'flanged', alongWall: false })
-    expect(slotEndM({ ...end, situation: 'flanged', alongWall: true })).toBeCloseTo(rectangularPistonEndM(0.3, 0.08), 12)
+    expect(slotEndM({ ...end, situation: 'flanged', alongWall: true })).toBeCloseTo(
+      rectangularPistonEndM(0.3, 0.08),
+      12
+    )
     expect(slotEndM({ ...end, situation: 'free', alongWall: false }) / flush).toBeCloseTo(0.6133 / 0.8216, 12)
   })
 })
