@@ -91,6 +91,7 @@ export const acousticCautions = {
     meaning:
       'With the spread of real parts, more than one system in twenty travels beyond Xmax at this drive. Leave room.',
     basis: 'share of the samples; 95 % is an engineering choice'
+  },
   'port-does-not-fit': {
     level: 'care',
     meaning:

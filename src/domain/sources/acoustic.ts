@@ -140,6 +140,7 @@ export const acousticSources = {
     title:
       'Samples of physical parameters, log-normal and seeded (xoshiro128**: Blackman & Vigna 2021, from memory); elasticities by central differences',
     status: 'derived'
+  },
   'dalmont-2001-ends': {
     title:
       'J.-P. Dalmont, C. J. Nederveen, N. Joly, "Radiation impedance of tubes with different flanges", J. Sound Vib. 244(3), 2001 (introduction read)',
