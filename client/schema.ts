@@ -258,6 +258,32 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/ports/sizing": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Area, count and length of a port, its air speed, and whether it fits, by query
+         * @description The flow at full drive comes from the acoustic network; area from the air-speed limit, length from the tuning with the ends as they stand. Each port says its speed at the tuning and at worst, its first resonance as a pipe and its length by the other way of counting ends. Where none fits, the answer lists what would, computed. A port given whole tells its tuning.
+         *
+         *     The same calculation as POST, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
+         */
+        get: operations["sizePortByQuery"];
+        put?: never;
+        /**
+         * Area, count and length of a port, its air speed, and whether it fits
+         * @description The flow at full drive comes from the acoustic network; area from the air-speed limit, length from the tuning with the ends as they stand. Each port says its speed at the tuning and at worst, its first resonance as a pipe and its length by the other way of counting ends. Where none fits, the answer lists what would, computed. A port given whole tells its tuning.
+         */
+        post: operations["sizePort"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/problems": {
         parameters: {
             query?: never;
@@ -515,7 +541,7 @@ export interface components {
              * @description Id of the source
              * @enum {string}
              */
-            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770";
+            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770";
             /** @description For which drivers it holds */
             validity: string;
         };
@@ -526,7 +552,7 @@ export interface components {
             /** @description In the order of the published table */
             rows: components["schemas"]["AlignmentRow"][];
             /** @description Where it was published; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description One amplifier’s share. */
         AmplifierCurrents: {
@@ -713,7 +739,7 @@ export interface components {
              * @description Id of the source
              * @enum {string}
              */
-            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770";
+            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770";
             /** @description SI unit of the value */
             unit: string;
             /** @description What the formula gives, in `unit` */
@@ -742,7 +768,7 @@ export interface components {
              * @description Which calculation
              * @enum {string}
              */
-            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "wireCoils" | "matchAmplifier" | "setUpSignal" | "computeCurrent" | "chooseCable" | "rateFuse" | "computeFeeder";
+            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "sizePort" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "wireCoils" | "matchAmplifier" | "setUpSignal" | "computeCurrent" | "chooseCable" | "rateFuse" | "computeFeeder";
             /** @description Body of the call, as the operation takes it */
             request: {
                 [key: string]: unknown;
@@ -1303,7 +1329,7 @@ export interface components {
              * @description Code of the caution; /v1/cautions documents each
              * @enum {string}
              */
-            code: "cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "thick-plate" | "heavy-box" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "target-off" | "hearing-exposure" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "high-voltage-orange" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "overlap-heat" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "two-people-lift";
+            code: "cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "thick-plate" | "heavy-box" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "target-off" | "hearing-exposure" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "high-voltage-orange" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "overlap-heat" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "two-people-lift";
             /** @description The figures that triggered it; each name ends in its unit */
             figures?: {
                 [key: string]: number;
@@ -1391,7 +1417,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["PanelVibrationResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         ChooseCableAnswer: {
@@ -1403,7 +1429,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["CableResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description The smallest size that passes every limit. */
         ChosenCable: {
@@ -1696,7 +1722,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["DriverParametersResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         ComputeCurrentAnswer: {
@@ -1708,7 +1734,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["SupplyCurrentResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         ComputeFeederAnswer: {
@@ -1720,7 +1746,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["FeederResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         ComputeResponseAnswer: {
@@ -1732,7 +1758,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["EnclosureResponse"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         ComputeToleranceAnswer: {
@@ -1744,7 +1770,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["EnclosureTolerance"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description A chamber, which is a node of the network. */
         CustomChamber: {
@@ -2126,7 +2152,7 @@ export interface components {
              * @description Source of the alignment
              * @enum {string}
              */
-            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770";
+            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770";
             space: components["schemas"]["SpaceCost"];
             /** @description Nothing is against it */
             suits: boolean;
@@ -2890,7 +2916,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["BoxLayoutResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description What the system must not exceed, beside `xmaxMm` and `powerW` of the driver. May be empty. */
         Limits: {
@@ -3008,7 +3034,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["AmplifierMatchResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description One of the drivers, all alike. */
         MatchDriver: {
@@ -3114,7 +3140,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["SheetPlanResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description The curves with every part as printed. */
         NominalCurves: {
@@ -3414,6 +3440,92 @@ export interface components {
             /** @description Q of the friction in the port at its tuning; absent: no friction [1] */
             lossQ?: number;
         };
+        /** @description The air the ports carry at full drive and the area that asks for. */
+        PortDemand: {
+            /** @description Area of all ports together that keeps the limit [cm²] */
+            areaCm2: number;
+            /**
+             * @description What it rests on
+             * @enum {string}
+             */
+            by: "network" | "swept-volume" | "given-flow";
+            /** @description The same with the drive held back to Xmax at each frequency [cm²] */
+            excursionLimitedAreaCm2?: number;
+            /** @description Flow at the tuning, peak [m³/s] */
+            flowAtTuningM3PerS?: number;
+            /** @description Air-speed limit, peak [m/s] */
+            limitMPerS: number;
+            /** @description Where it is highest, from the high-pass corner up [Hz] */
+            peakFlowHz?: number;
+            /** @description Highest flow through all ports, peak [m³/s] */
+            peakFlowM3PerS: number;
+            /** @description Second opinion: 0.8·fB·VD, for 5 % of the speed of sound at Xmax [cm²] */
+            ruleAreaCm2?: number;
+        };
+        /** @description One port, or several equal ones. */
+        PortDesign: {
+            /** @description Peak air speed at the tuning, full drive [m/s] */
+            airSpeedAtTuningMPerS?: number;
+            /** @description Where it is highest [Hz] */
+            airSpeedHz?: number;
+            /** @description Highest peak air speed, full drive [m/s] */
+            airSpeedMPerS?: number;
+            /** @description Air inside all ports; their walls come on top [L] */
+            airVolumeL: number;
+            /** @description Clear area of one [cm²] */
+            areaCm2: number;
+            /** @description Mitred right-angle bends */
+            bends: number;
+            /** @description Equal ports */
+            count: number;
+            /** @description Clear diameter [mm] */
+            diameterMm?: number;
+            /** @description Length the air sees, both ends in it [mm] */
+            effectiveLengthMm: number;
+            /** @description Both ends over the radius of one port; /v1/enclosures/response takes it [1] */
+            endFactor: number;
+            /** @description Nothing is against it */
+            fits: boolean;
+            /** @description Clear height of a slot [mm] */
+            heightMm?: number;
+            /**
+             * @description Shape
+             * @enum {string}
+             */
+            kind: "round" | "slot";
+            /** @description Physical length along the centre line; zero or less: the area is too small for the tuning [mm] */
+            lengthMm: number;
+            /** @description Name for people */
+            name: string;
+            otherEnds: components["schemas"]["PortOtherEnds"];
+            /** @description First resonance as an open pipe [Hz] */
+            pipeResonanceHz: number;
+            /** @description Clear area of all [cm²] */
+            totalAreaCm2: number;
+            /** @description Tuning [Hz] */
+            tuningHz: number;
+            /** @description Tuning with the port as a waveguide instead of a lump [Hz] */
+            waveguideTuningHz: number;
+            /** @description Reasons with figures, those against first */
+            why: string[];
+            /** @description Clear width of a slot [mm] */
+            widthMm?: number;
+            /** @description Keeps the air-speed limit */
+            withinLimit?: boolean;
+        };
+        /** @description How the ends stand. */
+        PortEnds: {
+            /**
+             * @description Inner end: `flanged` flush in a panel, `free` standing in the box
+             * @enum {string}
+             */
+            inner?: "flanged" | "free";
+            /**
+             * @description Outer end
+             * @enum {string}
+             */
+            outer?: "flanged" | "free";
+        };
         /** @description The port as built. */
         PortLayout: {
             /** @description The same less what the air cuts off at mitred bends [mm] */
@@ -3459,6 +3571,106 @@ export interface components {
             /** @description One end flush with a panel, one free [mm] */
             flangedFreeMm: number;
         };
+        /** @description The same port by the other way of counting its ends. */
+        PortOtherEnds: {
+            /** @description Length it would ask for [mm] */
+            lengthMm: number;
+            /**
+             * @description The other way
+             * @enum {string}
+             */
+            model: "convention" | "by-shape";
+            /** @description Tuning of the length given here, if the other way is right [Hz] */
+            tuningHz: number;
+        };
+        /** @description A vented box looking for its port. */
+        PortSizingRequest: {
+            air?: components["schemas"]["Air"];
+            /** @description Peak; 17 for sharp ends, 25 for flares when absent, 30 is the lenient bound [m/s] */
+            airSpeedLimitMPerS?: number;
+            /** @description Mitred right-angle bends */
+            bends?: number;
+            driver?: components["schemas"]["Driver"];
+            drivers?: components["schemas"]["Drivers"];
+            /**
+             * @description `convention`: 0.85 flanged, 0.613 free, times the radius of equal area. `by-shape`: exact pipe ends, slots by shape and wall.
+             * @enum {string}
+             */
+            endModel?: "convention" | "by-shape";
+            ends?: components["schemas"]["PortEnds"];
+            /** @description Lowest frequency at full drive; 0.8 of the tuning when absent [Hz] */
+            highPassHz?: number;
+            /** @description Leak of the box as a Q at the tuning [1] */
+            leakQ?: number;
+            /** @description Upper end of the range the box plays [Hz] */
+            lowPassHz?: number;
+            /**
+             * @description Ends `sharp`, or `flared` at both sides
+             * @enum {string}
+             */
+            mouth?: "sharp" | "flared";
+            /** @description Net volume, port and driver taken off [L] */
+            netVolumeL: number;
+            /** @description In place of the driver: peak flow [m³/s] */
+            peakFlowM3PerS?: number;
+            port?: components["schemas"]["PortWish"];
+            /** @description Full drive; the rated power of the drivers when absent */
+            source?: components["schemas"]["Source"];
+            space?: components["schemas"]["PortSpace"];
+            /** @description In place of the driver: area times one-way excursion of all cones [L] */
+            sweptVolumeL?: number;
+            /** @description Tuning; follows from a port given whole [Hz] */
+            tuningHz?: number;
+        };
+        /** @description Ports for the box, the one to build, and what else would fit. */
+        PortSizingResult: {
+            /** @description Every port looked at */
+            candidates: components["schemas"]["PortDesign"][];
+            demand?: components["schemas"]["PortDemand"];
+            /** @description The recommended port keeps tuning, air speed and space */
+            fits: boolean;
+            /** @description The port to build, or the one nearest to it */
+            recommended: components["schemas"]["PortDesign"];
+            /** @description Tuning the ports are for, or that of the port given whole [Hz] */
+            tuningHz: number;
+            /** @description What would fit where the recommended port does not */
+            waysOut: components["schemas"]["PortWayOut"][];
+        };
+        /** @description Room for the port. */
+        PortSpace: {
+            /** @description Longest centre line with bends [mm] */
+            bentMm?: number;
+            /** @description Longest straight run from the outer face, clearance behind the mouth taken off [mm] */
+            straightMm?: number;
+        };
+        /** @description A change with which a port would fit. */
+        PortWayOut: {
+            /** @description Peak air speed, full drive [m/s] */
+            airSpeedMPerS?: number;
+            /**
+             * @description What to change
+             * @enum {string}
+             */
+            change: "one-bend" | "smaller-area" | "larger-area" | "fewer-ports" | "larger-box" | "higher-tuning" | "passive-radiator";
+            /** @description Ports */
+            count?: number;
+            /** @description The change with its figures */
+            detail: string;
+            /** @description Physical length [mm] */
+            lengthMm?: number;
+            /** @description Net volume [L] */
+            netVolumeL?: number;
+            /** @description Area of all passive radiators [cm²] */
+            radiatorAreaCm2?: number;
+            /** @description Moving mass of all of them, very soft suspension [g] */
+            radiatorMassG?: number;
+            /** @description Area of all ports [cm²] */
+            totalAreaCm2?: number;
+            /** @description Tuning [Hz] */
+            tuningHz?: number;
+        };
+        /** @description The kind of port, and whatever of its size is fixed. */
+        PortWish: components["schemas"]["RoundPortWish"] | components["schemas"]["SlotPortWish"];
         /** @description An upright box over a free polygon. */
         Prism: {
             /** @description Edge with the front: 1 runs from the first corner to the second */
@@ -3587,7 +3799,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["FuseResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description One terminal of the relay. */
         RelayTerminal: {
@@ -3797,6 +4009,20 @@ export interface components {
             /** @description Instead of a length: the tuning it shall give [Hz] */
             tuningHz?: number;
         };
+        /** @description Round ports; what is absent is chosen. */
+        RoundPortWish: {
+            /** @description Equal ports; weighed when absent */
+            count?: number;
+            /** @description Clear diameter of one [mm] */
+            diameterMm?: number;
+            /**
+             * @description Shape (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "round";
+            /** @description Physical length, to learn the tuning of a port given whole [mm] */
+            lengthMm?: number;
+        };
         /** @description Holes evenly on a circle. */
         ScrewCircle: {
             /** @description Holes */
@@ -3877,7 +4103,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["SignalSetupResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description The voice coils of the driver and the connection the sheet speaks of. */
         SheetCoils: {
@@ -4189,7 +4415,7 @@ export interface components {
         /** @description One step of the first switching-on. */
         SignalStep: {
             /** @description What to mind; /v1/cautions documents each */
-            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "thick-plate" | "heavy-box" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "target-off" | "hearing-exposure" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "high-voltage-orange" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "overlap-heat" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "two-people-lift")[];
+            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "thick-plate" | "heavy-box" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "target-off" | "hearing-exposure" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "high-voltage-orange" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "overlap-heat" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "two-people-lift")[];
             /**
              * @description Which step
              * @enum {string}
@@ -4227,7 +4453,19 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["EnclosureSizingResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description Result with its cautions, assumed defaults and sources. */
+        SizePortAnswer: {
+            /** @description Every default that was used */
+            assumed: components["schemas"]["Assumed"][];
+            /** @description With `?basis=true`: how each figure was reached */
+            basis?: components["schemas"]["Basis"][];
+            /** @description Doubts and dangers, the gravest first */
+            cautions: components["schemas"]["Caution"][];
+            result: components["schemas"]["PortSizingResult"];
+            /** @description What the figures rest on; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description Fibre in the box. */
         SizingLining: {
@@ -4312,6 +4550,29 @@ export interface components {
             /** @description Across the opening; the clear width of the box when absent [mm] */
             widthMm?: number;
         };
+        /** @description Slots; what is absent is chosen. */
+        SlotPortWish: {
+            /** @description Clear height of the box where a full-width slot ends, the slot in it [mm] */
+            chamberHeightMm?: number;
+            /** @description Equal ports; weighed when absent */
+            count?: number;
+            /** @description Clear height [mm] */
+            heightMm?: number;
+            /**
+             * @description Shape (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            kind: "slot";
+            /** @description Physical length, to learn the tuning of a port given whole [mm] */
+            lengthMm?: number;
+            /**
+             * @description `own` walls all round, `one-shared` with the box, or `full-width`: three of the walls are the box
+             * @enum {string}
+             */
+            walls?: "own" | "one-shared" | "full-width";
+            /** @description Clear width of one: the inner width of the box for a full-width slot [mm] */
+            widthMm: number;
+        };
         /** @description What feeds the drivers: a voltage, or the power it would give. */
         Source: {
             /** @description Load at which the power is meant [Ω] */
@@ -4342,7 +4603,7 @@ export interface components {
             /** @description In the order of the published table */
             rows: components["schemas"]["SourceRow"][];
             /** @description Where it was published; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description What a candidate costs in space. */
         SpaceCost: {
@@ -4815,7 +5076,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["CoilWiringResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
     };
     responses: never;
@@ -6440,6 +6701,319 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ComputeToleranceAnswer"];
+                };
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `body-too-large`: Body too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unsupported-media-type`: Unsupported media type */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    sizePortByQuery: {
+        parameters: {
+            query: {
+                /** @description Density [kg/m³] */
+                "air.densityKgPerM3"?: number;
+                /** @description Static pressure [Pa] */
+                "air.pressurePa"?: number;
+                /** @description Speed of sound [m/s] */
+                "air.soundSpeedMPerS"?: number;
+                /** @description Air temperature [°C] */
+                "air.temperatureC"?: number;
+                /** @description Peak; 17 for sharp ends, 25 for flares when absent, 30 is the lenient bound [m/s] */
+                airSpeedLimitMPerS?: number;
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description Mitred right-angle bends */
+                bends?: number;
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+                /** @description Force factor of the coils as they are joined [T·m] */
+                "driver.blTm"?: number;
+                /** @description Compliance of the suspension [mm/N] */
+                "driver.cmsMmPerN"?: number;
+                /** @description Free-air resonance [Hz] */
+                "driver.fsHz"?: number;
+                /** @description Second inductance, in series with the first [mH] */
+                "driver.le2Mh"?: number;
+                /** @description Resistance across the second inductance [Ω] */
+                "driver.le2ParallelOhm"?: number;
+                /** @description n of a lossy coil K·(jω)^n; 0.5 semi-inductance, 1 inductance [1] */
+                "driver.leExponent"?: number;
+                /** @description K of a lossy coil K·(jω)^n, in place of the inductances [Ω·s^n] */
+                "driver.leFactor"?: number;
+                /** @description Inductance of the coils as they are joined [mH] */
+                "driver.leMh"?: number;
+                /** @description Resistance directly across the inductance (lossy coil) [Ω] */
+                "driver.leParallelOhm"?: number;
+                /** @description Moving mass with air load [g] */
+                "driver.mmsG"?: number;
+                /** @description Continuous thermal rating [W] */
+                "driver.powerW"?: number;
+                /** @description Electrical Q at resonance [1] */
+                "driver.qes"?: number;
+                /** @description Mechanical Q at resonance [1] */
+                "driver.qms"?: number;
+                /** @description Total Q at resonance; stands in for one of the other two [1] */
+                "driver.qts"?: number;
+                /** @description DC resistance of the coils as they are joined [Ω] */
+                "driver.reOhm"?: number;
+                /** @description Mechanical resistance [kg/s] */
+                "driver.rmsKgPerS"?: number;
+                /** @description Effective piston area [cm²] */
+                "driver.sdCm2"?: number;
+                /** @description Air volume of equal compliance, in the air of the request [L] */
+                "driver.vasL"?: number;
+                /** @description Linear excursion, one way, peak [mm] */
+                "driver.xmaxMm"?: number;
+                /** @description Number of drivers, both of each isobaric pair */
+                "drivers.count"?: number;
+                /** @description Drivers in each string; the strings lie in parallel */
+                "drivers.inSeries"?: number;
+                /** @description How the outer and the inner drivers are joined */
+                "drivers.isobaric.connection"?: "parallel" | "series";
+                /** @description Volume between the two cones of all pairs together [L] */
+                "drivers.isobaric.couplingVolumeL"?: number;
+                /** @description `convention`: 0.85 flanged, 0.613 free, times the radius of equal area. `by-shape`: exact pipe ends, slots by shape and wall. */
+                endModel?: "convention" | "by-shape";
+                /** @description Inner end: `flanged` flush in a panel, `free` standing in the box */
+                "ends.inner"?: "flanged" | "free";
+                /** @description Outer end */
+                "ends.outer"?: "flanged" | "free";
+                /** @description Lowest frequency at full drive; 0.8 of the tuning when absent [Hz] */
+                highPassHz?: number;
+                /** @description Leak of the box as a Q at the tuning [1] */
+                leakQ?: number;
+                /** @description Upper end of the range the box plays [Hz] */
+                lowPassHz?: number;
+                /** @description Ends `sharp`, or `flared` at both sides */
+                mouth?: "sharp" | "flared";
+                /** @description Net volume, port and driver taken off [L] */
+                netVolumeL: number;
+                /** @description In place of the driver: peak flow [m³/s] */
+                peakFlowM3PerS?: number;
+                /** @description Clear height of the box where a full-width slot ends, the slot in it [mm] */
+                "port.chamberHeightMm"?: number;
+                /** @description Equal ports; weighed when absent */
+                "port.count"?: number;
+                /** @description Clear diameter of one [mm] */
+                "port.diameterMm"?: number;
+                /** @description Clear height [mm] */
+                "port.heightMm"?: number;
+                /** @description Shape */
+                "port.kind"?: "round" | "slot";
+                /** @description Physical length, to learn the tuning of a port given whole [mm] */
+                "port.lengthMm"?: number;
+                /** @description `own` walls all round, `one-shared` with the box, or `full-width`: three of the walls are the box */
+                "port.walls"?: "own" | "one-shared" | "full-width";
+                /** @description Clear width of one: the inner width of the box for a full-width slot [mm] */
+                "port.widthMm"?: number;
+                /** @description Load at which the power is meant [Ω] */
+                "source.loadOhm"?: number;
+                /** @description In place of the voltage: power into `loadOhm` [W] */
+                "source.powerW"?: number;
+                /** @description Resistance of amplifier and cable before the drivers [Ω] */
+                "source.seriesOhm"?: number;
+                /** @description RMS voltage over the whole group of drivers, before the series resistance [V] */
+                "source.voltageV"?: number;
+                /** @description Longest centre line with bends [mm] */
+                "space.bentMm"?: number;
+                /** @description Longest straight run from the outer face, clearance behind the mouth taken off [mm] */
+                "space.straightMm"?: number;
+                /** @description In place of the driver: area times one-way excursion of all cones [L] */
+                sweptVolumeL?: number;
+                /** @description Tuning; follows from a port given whole [Hz] */
+                tuningHz?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SizePortAnswer"];
+                };
+            };
+            /** @description The client has this answer already */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    sizePort: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PortSizingRequest"];
+            };
+        };
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SizePortAnswer"];
                 };
             };
             /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
