@@ -7,6 +7,9 @@ import { plateauPressure, pressureScale } from './scalars.ts'
 
 const grid = Float64Array.from(logarithmicGrid(3, 600, 128))
 
+/** Relative width at which a crossing is found: far below every printed digit. */
+const TOLERANCE = 1e-9
+
 export interface HalfPower {
   /** Absent where the response never rises through half power. */
   readonly f3Hz?: number
@@ -47,7 +50,8 @@ export function halfPower(system: ResponseSystem): HalfPower {
       grid[k] as number,
       grid[k + 1] as number,
       gaps[k] as number,
-      gaps[k + 1] as number
+      gaps[k + 1] as number,
+      TOLERANCE
     )
   const upward = gaps.findIndex((gap, k) => gap < 0 && (gaps[k + 1] ?? gap) >= 0)
   const downward = system.highPass ? -1 : gaps.findLastIndex((gap, k) => gap >= 0 && (gaps[k + 1] ?? gap) < 0)

@@ -112,10 +112,9 @@ export function responseSystem(request: SystemRequest, assume: Assumptions): Res
 
 /** Solves at every frequency given; linear quantities for one volt of the source, before the filters, see {@link Solution}. */
 export function solveGrid({ network, solver }: ResponseSystem, frequenciesHz: ArrayLike<number>): Solution {
-  const solution = emptySolution(
-    network,
-    Float64Array.from(frequenciesHz, frequency => 2 * Math.PI * frequency)
-  )
+  const omegas = new Float64Array(frequenciesHz.length)
+  for (let k = 0; k < omegas.length; k++) omegas[k] = 2 * Math.PI * (frequenciesHz[k] as number)
+  const solution = emptySolution(network, omegas)
   solver.solve(solution)
   return solution
 }
