@@ -1550,12 +1550,23 @@ export interface components {
         };
         /** @description The coil at the given drive, for a programme of equal power in every octave: an estimate. */
         CoilHeating: {
+            /** @description Temperature around the driver [°C] */
+            ambientC: number;
             /** @description Mean heat in one coil once warm [W] */
             coilHeatW: number;
+            /** @description Thermal resistance from one coil to its magnet [K/W] */
+            coilKPerW: number;
             /** @description Level lost in the mass-controlled band, once warm [dB] */
             compressionDb: number;
+            /** @description Thermal resistance from the magnet to the air [K/W] */
+            magnetKPerW: number;
             /** @description What the coil stands [°C] */
             maximumCoilC: number;
+            /**
+             * @description What the coil is wound of
+             * @enum {string}
+             */
+            metal: "copper" | "aluminium";
             /** @description Temperature at which it settles; at most 1000 [°C] */
             steadyCoilC: number;
             /** @description DC resistance of the drivers as they are joined, once warm [Ω] */

@@ -14,7 +14,7 @@ import { type PartCurve, partCurves, type ResponseCurves, responseCurves } from 
 import { frequenciesOf } from './frequencies.ts'
 import { type LargeSignal, type LargeSignalAnswer, type LargeSignalCurves, largeSignal } from './large-signal.ts'
 import { limitCautions } from './limit-cautions.ts'
-import { heatingBasis } from './power-compression.ts'
+import { limitsBasis } from './limits-basis.ts'
 import type { ResponseRequest } from './request.ts'
 import { type ResponseSystem, responseSystem, solveGrid } from './response-system.ts'
 import { type ResponseScalars, responseScalars } from './scalars.ts'
@@ -126,7 +126,6 @@ export function computeResponse(request: ResponseRequest): Outcome<Response> {
     ...seatCurves(seat, linear.levelDb, loud),
     ...loud?.curves
   }
-  const heating = loud?.limits.heating
   const named = system.custom || system.wiring.isobaric !== undefined
   return {
     result: {
@@ -142,7 +141,7 @@ export function computeResponse(request: ResponseRequest): Outcome<Response> {
     basis: [
       ...responseBasis(system, scalars),
       ...(seat?.basis ?? []),
-      ...(heating === undefined ? [] : heatingBasis(system, heating))
+      ...(loud === undefined ? [] : limitsBasis(system, loud.limits))
     ]
   }
 }

@@ -4,7 +4,7 @@ import { type Assumptions, assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { CELSIUS_ZERO_K } from '../constants.ts'
 import { DesignError } from '../design-error.ts'
-import type { Outcome } from '../outcome.ts'
+import type { Basis, Outcome } from '../outcome.ts'
 import { frequenciesOf } from './frequencies.ts'
 import type { SystemRequest } from './request.ts'
 import { type ParameterName, parametersOf, variedRequest } from './tolerance-parameters.ts'
@@ -162,6 +162,30 @@ function withinXmax({ system }: Sample, figures: readonly Figures[]): number | u
   return (100 * within) / figures.length
 }
 
+function basisOf({ system }: Sample): readonly Basis[] {
+  const { fsHz, mmsKg, cmsMPerN, qts, qms, qes } = system.driver
+  const input = (symbol: string, value: number, unit: string) => ({ symbol, value, unit })
+  const source = 'small-1972-direct-radiator'
+  return [
+    {
+      quantity: 'figures.driverResonance.nominalHz',
+      formula: '1/(2*pi*sqrt(Mms*Cms))',
+      inputs: [input('Mms', mmsKg, 'kg'), input('Cms', cmsMPerN, 'm/N')],
+      value: fsHz,
+      unit: 'Hz',
+      source
+    },
+    {
+      quantity: 'figures.driverTotalQ.nominal',
+      formula: '1/(1/Qms+1/Qes)',
+      inputs: [input('Qms', qms, '1'), input('Qes', qes, '1')],
+      value: qts,
+      unit: '1',
+      source
+    }
+  ]
+}
+
 /**
  * Percentile bands of the curves and figures, and the sensitivity of each figure to each parameter.
  *
@@ -202,7 +226,7 @@ export function computeTolerance(request: ToleranceRequest): Outcome<Tolerance> 
     },
     cautions: cautionsOf(nominal, within),
     assumed: assume.list,
-    sources: ['acoustic-network', 'tolerance-spreads', 'tolerance-sampling'],
-    basis: []
+    sources: ['acoustic-network', 'small-1972-direct-radiator', 'tolerance-spreads', 'tolerance-sampling'],
+    basis: basisOf(nominal)
   }
 }

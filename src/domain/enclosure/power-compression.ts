@@ -1,6 +1,5 @@
 /** The coil at work: how warm it gets at the given drive, how fast, and what level that costs. */
 import type { Assumptions } from '../assume.ts'
-import type { Basis } from '../outcome.ts'
 import {
   type CoilHeat,
   type CoilMetal,
@@ -26,6 +25,10 @@ export interface CoilHeating {
   readonly coilHeatW: number
   readonly steadyCoilC: number
   readonly maximumCoilC: number
+  readonly ambientC: number
+  readonly metal: CoilMetal
+  readonly coilKPerW: number
+  readonly magnetKPerW: number
   /** Of the group as it is joined, once warm. */
   readonly steadyReOhm: number
   /** Loss of level in the mass-controlled band, once warm. */
@@ -88,6 +91,9 @@ export function coilHeating(
   const steadyC = steadyCoilC(heat, path, by.ambientC)
   const ratio = resistanceRatio(by.metal, steadyC)
   return {
+    ...by,
+    coilKPerW: path.coilKPerW,
+    magnetKPerW: path.magnetKPerW,
     coilHeatW: heat(steadyC),
     steadyCoilC: steadyC,
     maximumCoilC: assume.or(heating.maximumCoilC, 'limits.heating.maximumCoilC', maximumCoilC.value, maximumCoilC.why),
@@ -95,15 +101,4 @@ export function coilHeating(
     compressionDb: plateauLossDb(system, ratio),
     ...warmingOf(system, heating, heat, path, by)
   }
-}
-
-export function heatingBasis(system: ResponseSystem, heating: CoilHeating): readonly Basis[] {
-  const inputs = [
-    { symbol: 'Rhot', value: heating.steadyReOhm, unit: 'Ω' },
-    { symbol: 'Rcold', value: system.groupOhm, unit: 'Ω' },
-    { symbol: 'Rg', value: system.sourceOhm, unit: 'Ω' }
-  ]
-  const formula = '20*log10((Rhot+Rg)/(Rcold+Rg))'
-  const value = heating.compressionDb
-  return [{ quantity: 'limits.heating.compressionDb', formula, inputs, value, unit: 'dB', source: 'iec-60028' }]
 }

@@ -66,6 +66,10 @@ const HeatingResultBody = component(
     coilHeatW: quantity('W', 'Mean heat in one coil once warm'),
     steadyCoilC: quantity('°C', 'Temperature at which it settles; at most 1000'),
     maximumCoilC: quantity('°C', 'What the coil stands'),
+    ambientC: quantity('°C', 'Temperature around the driver'),
+    metal: choice('What the coil is wound of', ['copper', 'aluminium']),
+    coilKPerW: quantity('K/W', 'Thermal resistance from one coil to its magnet'),
+    magnetKPerW: quantity('K/W', 'Thermal resistance from the magnet to the air'),
     steadyReOhm: quantity('Ω', 'DC resistance of the drivers as they are joined, once warm'),
     compressionDb: quantity('dB', 'Level lost in the mass-controlled band, once warm'),
     warming: Type.Optional(list('With a time constant: the way there', ref(WarmingBody), 1, 16))
