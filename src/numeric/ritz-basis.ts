@@ -49,7 +49,8 @@ export interface RitzBasis {
 function build(low: EndKind, high: EndKind, size: number): RitzBasis {
   const held = (kind: EndKind) => (kind === 'clamped' ? 2 : 1)
   const hull = times(power([1, 1], held(low)), power([1, -1], held(high)))
-  const raw = Array.from({ length: size }, (_, m) => times(hull, legendre(m)))
+  const step = low === high ? 2 : 1
+  const raw = Array.from({ length: size }, (_, m) => times(hull, legendre(m * step)))
   const functions = raw.map(p => {
     const norm = Math.sqrt(overInterval(times(p, p)))
     return p.map(c => c / norm)
@@ -62,7 +63,7 @@ function build(low: EndKind, high: EndKind, size: number): RitzBasis {
 
 const built = new Map<string, RitzBasis>()
 
-/** φm = (1 + x)^p (1 − x)^q · Legendre m, with 1 for a supported and 2 for a clamped end. */
+/** φm = (1 + x)^p (1 − x)^q · Legendre m, with 1 for a supported and 2 for a clamped end; even m only where the ends are alike. */
 export function ritzBasis(low: EndKind, high: EndKind, size: number): RitzBasis {
   const key = `${low} ${high} ${size}`
   const found = built.get(key)

@@ -90,6 +90,7 @@ export const inventedBox: BoxLayout = {
     panel('side', 'side', 2, 0.344, 0.364),
     panel('port wall', 'port-wall', 1, 0.364, 0.3)
   ],
+  vibration: { wantedHz: 180, faces: [] },
   clearances: [],
   massKg: 27.5,
   boardMassKg: 17,

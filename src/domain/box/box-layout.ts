@@ -1,4 +1,5 @@
 /** What a laid-out box is: the answer of `layOutBox`, in SI. */
+import type { BoxVibration } from './box-vibration.ts'
 import type { Panel, Point3 } from './panel.ts'
 import type { PortLayout } from './port-layout.ts'
 
@@ -98,6 +99,7 @@ export interface BoxLayout {
   /** Blanks of all parts, cut-outs not taken off [m²]. */
   readonly boardAreaM2: number
   readonly port?: PortLayout
+  readonly vibration: BoxVibration
   readonly clearances: readonly Clearance[]
   /** The whole box with its drivers and fittings, as far as their mass is given or estimated. */
   readonly massKg: number

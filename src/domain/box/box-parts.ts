@@ -1,4 +1,5 @@
 /** Every part of a built box, finished: shell, port, braces; mouths and holes cut. */
+import { braceParts } from './brace-parts.ts'
 import type { BuiltBox } from './build-box.ts'
 import { moved } from './face.ts'
 import { finishPanel } from './finish-panels.ts'
@@ -58,7 +59,8 @@ function withMouth(
 }
 
 /** One by one, before equal parts are gathered. */
-export function boxParts(built: BuiltBox, { board }: Settled): readonly Panel[] {
+export function boxParts(built: BuiltBox, settled: Settled): readonly Panel[] {
+  const { board } = settled
   const shell = built.panels.map(bare => {
     const faces = built.mounted.filter(({ face }) =>
       built.panels.some(outer => outer.place === face.place && outer.wall === bare.wall)
@@ -67,5 +69,5 @@ export function boxParts(built: BuiltBox, { board }: Settled): readonly Panel[] 
     return finishPanel(panel, board, [...holes, ...faces.flatMap(each => holesOn(panel, each.face, holesOf(each)))])
   })
   const port = built.port?.kind === 'slot' ? slotPanels(built.port).map(bare => finishPanel(bare, board, [])) : []
-  return [...shell, ...port]
+  return [...shell, ...port, ...braceParts(built, settled)]
 }

@@ -141,7 +141,16 @@ export interface BoxLimits {
 export const strategies = ['balanced', 'lowest', 'shallowest', 'narrowest'] as const
 export type Strategy = (typeof strategies)[number]
 
+/** Present: braces are placed until every panel passes. */
+export interface BracingWish {
+  /** Top of the band the box plays. */
+  readonly upperHz?: number
+  /** Peak pressure inside; that of a closed box at full excursion when absent. */
+  readonly pressurePa?: number
+}
+
 export interface BoxRequest {
+  readonly bracing?: BracingWish
   readonly air?: AirRequest
   readonly shape?: BoxShape
   /** Sizes that are fixed; those left out are solved for `netVolumeM3`. */

@@ -2,6 +2,7 @@
 import { bounds, edgeLength, type Polygon } from '../../numeric/polygon.ts'
 import type { VolumeRow } from './box-layout.ts'
 import { boxShell, type ShellSizes } from './box-shell.ts'
+import { type BracePlan, planVolume } from './brace-plan.ts'
 import { type BuiltPort, buildPort } from './built-port.ts'
 import { displacedRows } from './displaced.ts'
 import type { Face, Inside } from './face.ts'
@@ -73,24 +74,37 @@ export function buildBox(settled: Settled, sizes: ShellSizes, field: string, len
   const area = lining?.areaM2 ?? liningArea(shell, inner, volumes.grossM3 / clearLength(shell))
   const rowsWith = (placed: readonly VolumeRow[]) =>
     displacedRows(request, sizes.thicknessM * sizes.frontLayers, area, placed)
-  const others = rowsWith([]).filter(({ item }) => item !== 'ports')
-  const port = buildPort({ settled, inside, freeM3: volumes.grossM3 - total(others), lenient })
-  const rows = rowsWith(portRows(port))
-  const mounted = mountAll(
-    inside,
-    panels,
-    request,
-    face => freePart(port, panels, face),
-    port?.kind === 'round' ? port.insideM : 0
-  )
-  return {
-    sizes,
-    inside,
-    panels,
-    mounted,
-    volumes,
-    rows,
-    netM3: volumes.grossM3 - total(rows),
-    ...(port === undefined ? {} : { port })
+  const others = total(rowsWith([]).filter(({ item }) => item !== 'ports'))
+  const withBraces = (bracesM3: number): BuiltBox => {
+    const port = buildPort({ settled, inside, freeM3: volumes.grossM3 - others - bracesM3, lenient })
+    const rows = rowsWith([...portRows(port), ...braceRows(settled.plan, bracesM3)])
+    const mounted = mountAll(
+      inside,
+      panels,
+      request,
+      face => freePart(port, panels, face),
+      port?.kind === 'round' ? port.insideM : 0
+    )
+    const netM3 = volumes.grossM3 - total(rows)
+    return { sizes, inside, panels, mounted, volumes, rows, netM3, ...(port === undefined ? {} : { port }) }
   }
+  const bare = withBraces(0)
+  const { plan } = settled
+  if (plan === undefined || request.displacement?.bracesM3 !== undefined) return bare
+  // A frame is cut round the slot, whose length depends on what the frames leave: twice is enough for a tenth of a millilitre.
+  const once = withBraces(planVolume(bare, settled, plan))
+  return withBraces(planVolume(once, settled, plan))
+}
+
+function braceRows(plan: BracePlan | undefined, bracesM3: number): readonly VolumeRow[] {
+  if (plan === undefined || bracesM3 === 0) return []
+  const battens = Object.values(plan.battens).reduce((sum, count) => sum + count, 0)
+  return [
+    {
+      item: 'braces',
+      volumeM3: bracesM3,
+      known: 'computed',
+      how: `${plan.frames} frames less their windows, battens on ${battens === 0 ? 'no face' : Object.keys(plan.battens).join(', ')}`
+    }
+  ]
 }

@@ -1,6 +1,6 @@
 /** A plate that carries a driver on a circle of screws. */
 import { besselJ0 } from '../../numeric/bessel-j0.ts'
-import { type Plate, plateFrequency, supported } from './plate.ts'
+import { type Plate, supportedFrequency } from './plate.ts'
 
 export interface RingMass {
   readonly massKg: number
@@ -34,5 +34,5 @@ export function ringShare({ xM: a, yM: b }: Pick<Plate, 'xM' | 'yM'>, ring: Omit
 export function frequencyWithDrivers(plate: Plate, rings: readonly RingMass[]): number {
   const modal = (plate.massPerAreaKgPerM2 * plate.xM * plate.yM) / 4
   const added = rings.reduce((sum, ring) => sum + ring.massKg * ringShare(plate, ring) ** 2, 0)
-  return plateFrequency(plate, supported) / Math.sqrt(1 + added / modal)
+  return supportedFrequency(plate) / Math.sqrt(1 + added / modal)
 }

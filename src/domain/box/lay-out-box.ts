@@ -7,6 +7,8 @@ import type { BoxLayout, Clearance, OuterSize } from './box-layout.ts'
 import { boxMass } from './box-mass.ts'
 import { boxParts } from './box-parts.ts'
 import type { BoxRequest } from './box-request.ts'
+import { boxVibration, vibrationCautions } from './box-vibration.ts'
+import { joined, noBraces, planBraces, samePlan } from './brace-plan.ts'
 import { type BuiltBox, buildBox } from './build-box.ts'
 import { clearanceCautions, clearanceRows } from './clearances.ts'
 import { displacedTotals, oneDriver } from './displaced.ts'
@@ -112,6 +114,24 @@ function volumeBalance(built: BuiltBox, target: number | undefined): BoxLayout['
   }
 }
 
+/** Turns of planning and sizing after which the braces at hand are kept; each turn only adds. */
+const MOST_TURNS = 8
+
+/** Braces by turns: their volume changes the size of the box, its size what it needs. */
+function bracedBox(settled: Settled): { readonly settled: Settled; readonly built: BuiltBox } {
+  let turn: { settled: Settled; built: BuiltBox } = { settled, built: buildBox(settled, solveSizes(settled), 'outer') }
+  const { bracing, displacement } = settled.request
+  if (bracing === undefined || displacement?.bracesM3 !== undefined) return turn
+  for (let count = 0; count < MOST_TURNS; count++) {
+    const before = turn.settled.plan ?? noBraces
+    const plan = joined(before, planBraces(turn.built, turn.settled))
+    if (samePlan(before, plan)) break
+    const next = { ...settled, plan }
+    turn = { settled: next, built: buildBox(next, solveSizes(next), 'outer') }
+  }
+  return turn
+}
+
 /**
  * The box, ready to be sawn.
  *
@@ -124,8 +144,8 @@ function volumeBalance(built: BuiltBox, target: number | undefined): BoxLayout['
  */
 export function layOutBox(request: BoxRequest): Outcome<BoxLayout> {
   const assume: Assumptions = assumptions()
-  const settled = settle(request, assume)
-  const built = buildBox(settled, solveSizes(settled), 'outer')
+  const { settled, built } = bracedBox(settle(request, assume))
+  const vibration = boxVibration(built, settled)
   const single = boxParts(built, settled)
   const panels = gathered(single)
   const clearances = allClearances(built)
@@ -142,6 +162,7 @@ export function layOutBox(request: BoxRequest): Outcome<BoxLayout> {
     boardAreaM2: panels.reduce((sum, panel) => sum + blankArea(panel) * panel.quantity, 0),
     clearances,
     ...(port === undefined ? {} : { port }),
+    vibration,
     ...mass
   }
   return {
@@ -149,6 +170,7 @@ export function layOutBox(request: BoxRequest): Outcome<BoxLayout> {
     cautions: [
       ...clearanceCautions(clearances),
       ...(port === undefined || built.port === undefined ? [] : portCautions(port, built.port)),
+      ...vibrationCautions(vibration),
       ...driverCautions(request, settled.fixed.thicknessM * settled.fixed.frontLayers),
       ...(heavy
         ? [
@@ -159,7 +181,15 @@ export function layOutBox(request: BoxRequest): Outcome<BoxLayout> {
         : [])
     ],
     assumed: assume.list,
-    sources: ['box-geometry', 'box-practice', 'box-judgement', ...settled.board.sources],
+    sources: [
+      'box-geometry',
+      'box-practice',
+      'box-judgement',
+      'bracing-targets',
+      'leissa-plates-1969',
+      ...settled.board.sources,
+      ...(port === undefined ? [] : (['small-1973-vented', 'channel-bends'] as const))
+    ],
     basis: [
       ...balanceBasis(built, volume.displaced.totalM3),
       ...(port === undefined ? [] : tuningBasis(port, built.netM3, settled))

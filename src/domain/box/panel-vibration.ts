@@ -13,7 +13,8 @@ import {
   plateFrequency,
   plateRigidity,
   type Rigidity,
-  supported
+  supported,
+  supportedFrequency
 } from './plate.ts'
 import { bracingTargets } from './vibration-targets.ts'
 
@@ -101,7 +102,7 @@ function spansToPass(plate: Plate, wantedHz: number): number {
   const longX = plate.xM >= plate.yM
   for (let spans = 1; spans < MOST_SPANS; spans++) {
     const part = divided(plate, longX ? spans : 1, longX ? 1 : spans)
-    if (plateFrequency(part, supported) >= wantedHz) return spans
+    if (supportedFrequency(part) >= wantedHz) return spans
   }
   return MOST_SPANS
 }

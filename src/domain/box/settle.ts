@@ -5,6 +5,7 @@ import { DesignError } from '../design-error.ts'
 import { type BoardProperties, boardProperties } from '../material/board-properties.ts'
 import type { BoxRequest } from './box-request.ts'
 import type { ShellSizes } from './box-shell.ts'
+import type { BracePlan } from './brace-plan.ts'
 import { FLANGED_FREE } from './port-tuning.ts'
 
 export interface Settled {
@@ -15,6 +16,8 @@ export interface Settled {
   /** Lean of the sloped face [rad]; absent when the depth at the lid is given instead. */
   readonly slopeRad?: number
   readonly sawStepM: number
+  /** Braces to be set into the box. */
+  readonly plan?: BracePlan
   readonly air: Air
   /** Sum of the end factors of the port. */
   readonly endFactor: number

@@ -55,7 +55,7 @@ function pathOf(strategy: Strategy, ranges: Ranges, thicknessM: number): (s: num
 
 function bisect(low: number, high: number, isEnough: (value: number) => boolean): number {
   let [below, above] = [low, high]
-  for (let round = 0; round < 60 && above - below > 1e-9; round++) {
+  for (let round = 0; round < 60 && above - below > 1e-7; round++) {
     const middle = (below + above) / 2
     if (isEnough(middle)) above = middle
     else below = middle

@@ -46,6 +46,12 @@ export const boxCautions = {
       'A panel rings so low that the box would sing with it. Brace it, or use a thicker or a second board; the figure is for edges free to turn, the lower bound.',
     basis: 'engineering choice of this service: 1.5 times the top of the band'
   },
+  'panels-move-air': {
+    level: 'note',
+    meaning:
+      'The panels bend so much under the pressure of the box that they take away from the bass; brace them or double the board.',
+    basis: 'engineering choice of this service: 2 % of the air the cones move'
+  },
   'thick-plate': {
     level: 'note',
     meaning: 'Thin-plate theory overstates the frequency of a board thicker than about an eighth of its shorter side.',

@@ -42,6 +42,11 @@ export const buildSources = {
       "W. C. Young, R. G. Budynas, Roark's Formulas for Stress and Strain, 7th ed., Table 11.4 (supported read, clamped from memory)",
     status: 'from memory'
   },
+  'channel-bends': {
+    title:
+      'Potential flow in bent and stepped channels (conformal map; N. Marcuvitz, Waveguide Handbook, 1951, for the step, form from memory; gap table by own finite differences)',
+    status: 'derived'
+  },
   'fibre-density': {
     title: 'Densities of solid polyester, wool and glass from handbooks',
     status: 'from memory'

@@ -43,6 +43,16 @@ const JointsBody = component('Joints', 'How the panels meet.', {
   corners: Type.Optional(choice('Butt joints, or mitres round the profile', ['butt', 'mitre']))
 })
 
+const BracingBody = component('BracingWish', 'Present, even empty: braces are placed until every panel passes.', {
+  upperHz: Type.Optional(quantity('Hz', 'Top of the band the box plays; 120 Hz when absent', { from: 20, to: 500 })),
+  pressurePa: Type.Optional(
+    quantity('Pa', 'Peak pressure inside, e.g. from the response; that of a closed box at full excursion when absent', {
+      above: 0,
+      to: 20_000
+    })
+  )
+})
+
 export const BoxBody = component('BoxRequest', 'A box by its outer sizes, or by the net volume it shall hold.', {
   shape: Type.Optional(choice('Shape; rectangular when absent', boxShapes)),
   outer: Type.Optional(ref(OuterBody)),
@@ -62,6 +72,7 @@ export const BoxBody = component('BoxRequest', 'A box by its outer sizes, or by 
   joints: Type.Optional(ref(JointsBody)),
   drivers: Type.Optional(list('Drivers', ref(BoxDriverBody), 1, 4)),
   port: Type.Optional(ref(BoxPortBody)),
+  bracing: Type.Optional(ref(BracingBody)),
   displacement: Type.Optional(ref(DisplacementBody)),
   fittings: Type.Optional(ref(FittingsBody)),
   air: Type.Optional(ref(AirBody))
@@ -86,6 +97,7 @@ export const layOutBox = defineOperation({
   summary: 'Panels, volume balance and clearances of a box',
   description:
     'Gives the panels with their cut-outs, every litre that something takes from the inside, clearances and mass, from outer sizes or from a net volume. Butt joints: lid and floor are the full width by the full depth; front and back stand between them; the sides stand between all four.',
+  heavy: true,
   body: BoxBody,
   result: BoxLayoutBody,
   compute,
@@ -116,7 +128,8 @@ export const layOutBox = defineOperation({
         thicknessMm: 18,
         frontLayers: 2,
         drivers: [{ ...driver, count: 2 }],
-        port: { kind: 'slot', widthMm: 400, heightMm: 45, tuningHz: 33 }
+        port: { kind: 'slot', widthMm: 400, heightMm: 45, tuningHz: 33 },
+        bracing: { upperHz: 100 }
       }
     },
     wedge: {

@@ -89,6 +89,31 @@ const PortBody = component('PortLayout', 'The port as built.', {
   pipeResonanceHz: quantity('Hz', 'First resonance of the port as a pipe')
 })
 
+const FaceVibrationBody = component('FaceVibration', 'One face as a plate between the other panels.', {
+  face: Type.String({ description: 'Which' }),
+  lengthMm: quantity('mm', 'Free length'),
+  widthMm: quantity('mm', 'Free width'),
+  thicknessMm: quantity('mm', 'All its boards'),
+  supportedHz: quantity('Hz', 'Bare, edges free to turn'),
+  clampedHz: quantity('Hz', 'Bare, edges held'),
+  frames: count('Frames and cheeks that cross it', 0, 8),
+  battens: count('Battens in each span', 0, 8),
+  builtHz: quantity('Hz', 'Edges free to turn, with its braces and the drivers of given mass'),
+  wantedHz: quantity('Hz', 'What keeps it out of the band'),
+  passes: Type.Boolean({ description: 'Whether frequency and bending do' }),
+  largestBendingMm: Type.Optional(quantity('mm', 'Under the pressure of the box, between free and held edges')),
+  displacedL: Type.Optional(quantity('l', 'Volume it moves by'))
+})
+
+const VibrationBody = component('BoxVibration', 'How stiff the box is.', {
+  wantedHz: quantity('Hz', '1.5 times the top of the band'),
+  pressurePa: Type.Optional(
+    quantity('Pa', 'Peak pressure: given, or that of a closed box at full excursion of its drivers')
+  ),
+  faces: Type.Array(ref(FaceVibrationBody), { description: 'Every face' }),
+  movedSharePercent: Type.Optional(quantity('%', 'What all faces move over what the cones move'))
+})
+
 export const BoxLayoutBody = component('BoxLayoutResult', 'The box, ready to be sawn.', {
   shape: choice('Shape', boxShapes),
   outer: ref(OuterBody),
@@ -98,6 +123,7 @@ export const BoxLayoutBody = component('BoxLayoutResult', 'The box, ready to be 
   panels: list('Parts; equal ones in one row', ref(PanelBody), 3, 80),
   boardAreaM2: quantity('m²', 'Blanks of all parts, cut-outs not taken off'),
   port: Type.Optional(ref(PortBody)),
+  vibration: ref(VibrationBody),
   clearances: Type.Array(ref(ClearanceBody), { description: 'Distances that were checked' }),
   massKg: quantity('kg', 'Boards, and drivers and amplifier of given mass'),
   boardMassKg: quantity('kg', 'Boards alone, cut-outs taken off'),

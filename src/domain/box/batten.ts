@@ -1,0 +1,40 @@
+/** A plate stiffened by battens glued on edge across it. */
+import { type Plate, supportedFrequency } from './plate.ts'
+
+export interface Batten {
+  /** Across the grain of the plate's own thickness: width and height on edge [m]. */
+  readonly widthM: number
+  readonly heightM: number
+  readonly elasticModulusPa: number
+  readonly densityKgPerM3: number
+}
+
+/**
+ * Fundamental of a supported plate with n equal battens across y, standing at equal distances along y.
+ *
+ *   global   f = sqrt((Kp + Ks)/(Mp + Ms))/2π      Kp = ab/4·π⁴·(Dx/a⁴ + 2H/(ab)² + Dy/b⁴), Mp = ρh·ab/4
+ *            Ks = Σ EI·(π/a)⁴·a/2·sin²(πy/b), Ms = Σ m′·a/2·sin²(πy/b), EI = E·w·h³/3 about the glue plane
+ *   split    the plate in n + 1 parts along y; the lower of both counts
+ *
+ * @param plate  a = xM is the way the battens run, b = yM is divided by them
+ * @validity ±20 %: one mode, stiff glue line, ends of the battens free to turn.
+ * @source derived: Rayleigh quotient with the mode of the bare plate
+ * @check  364 × 604 × 18 mm MDF with one 18 × 60 mm batten → 148.5 Hz bare, 316.9 global, 267.3 split
+ */
+export function battenedFrequency(
+  plate: Plate,
+  batten: Batten,
+  count: number
+): { readonly globalHz: number; readonly splitHz: number } {
+  const { xM: a, yM: b, massPerAreaKgPerM2 } = plate
+  const bare = supportedFrequency(plate)
+  const mass = (massPerAreaKgPerM2 * a * b) / 4
+  const stiffness = (2 * Math.PI * bare) ** 2 * mass
+  const bending = (batten.elasticModulusPa * batten.widthM * batten.heightM ** 3) / 3
+  const perLength = batten.densityKgPerM3 * batten.widthM * batten.heightM
+  let share = 0
+  for (let k = 1; k <= count; k++) share += Math.sin((Math.PI * k) / (count + 1)) ** 2
+  const added = bending * (Math.PI / a) ** 4 * (a / 2) * share
+  const globalHz = Math.sqrt((stiffness + added) / (mass + (perLength * a * share) / 2)) / (2 * Math.PI)
+  return { globalHz, splitHz: supportedFrequency({ ...plate, yM: b / (count + 1) }) }
+}

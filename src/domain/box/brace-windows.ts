@@ -1,0 +1,161 @@
+/** Braces across the axis of a box: frames with a window, each a line that holds every wall it touches. */
+import { bounds, centroid, type Polygon, signedArea, vertex } from '../../numeric/polygon.ts'
+import { insideDistance } from '../../numeric/polygon-distance.ts'
+import type { Inside } from './face.ts'
+import { profilePoint } from './face.ts'
+import type { Mounted } from './mounting.ts'
+import { clearLength } from './shell.ts'
+import { type BarePanel, inBox } from './shell-panels.ts'
+import { unmirrored } from './slot-plane.ts'
+import type { BuiltSlot } from './slot-port.ts'
+
+/** Wood left round the window [m], and the largest share of the frame it opens. */
+const WEB_M = 40e-3
+const LARGEST_WINDOW = 0.6
+/** Play between a brace and what it stands beside [m]. */
+const PLAY_M = 5e-3
+/** How far a brace may leave its even place, as a share of the clear length. */
+const SHIFT_SHARE = 0.15
+
+/** Stretches of the axis, from the inner face of the low cap, where a frame would cut into something. */
+function keptClear(inside: Inside, mounted: readonly Mounted[], slot: BuiltSlot | undefined, thicknessM: number) {
+  const start = inside.shell.caps.low.thicknessM
+  const clear = clearLength(inside.shell)
+  const half = thicknessM / 2 + PLAY_M
+  const items = mounted.map(each => {
+    const { along } = profilePoint(inside.shell.axis, each.at)
+    const direction = profilePoint(inside.shell.axis, {
+      xM: each.face.inwards.x,
+      yM: each.face.inwards.y,
+      zM: each.face.inwards.z
+    }).along
+    const depth = each.kind === 'driver' ? (each.driver.mountingDepthM ?? 0) : each.insideM + each.port.innerDiameterM
+    const radius = (each.kind === 'driver' ? (each.driver.cutOutDiameterM ?? 0) : each.outerDiameterM) / 2
+    const centre = along - start
+    return Math.abs(direction) < 0.5
+      ? { from: centre - radius - half, to: centre + radius + half }
+      : direction > 0
+        ? { from: -half, to: depth + half }
+        : { from: clear - depth - half, to: clear + half }
+  })
+  if (slot === undefined || !slot.space.hasCheek) return items
+  const edge = slot.space.widthM + slot.space.wallM / 2
+  return [...items, { from: edge - slot.space.wallM - half, to: edge + slot.space.wallM + half }]
+}
+
+/**
+ * Places of n frames, as even as what stands in the box allows.
+ *
+ * @returns distances from the inner face of the low cap, or none when a frame finds no place
+ */
+export function framePlaces(
+  inside: Inside,
+  mounted: readonly Mounted[],
+  slot: BuiltSlot | undefined,
+  thicknessM: number,
+  count: number
+): readonly number[] | undefined {
+  if (slot !== undefined && slot.space.placed.axis !== inside.shell.axis) return count === 0 ? [] : undefined
+  const clear = clearLength(inside.shell)
+  const taken = keptClear(inside, mounted, slot, thicknessM)
+  const isFree = (place: number) =>
+    place > thicknessM && place < clear - thicknessM && taken.every(({ from, to }) => place <= from || place >= to)
+  const places: number[] = []
+  for (let k = 1; k <= count; k++) {
+    const even = (clear * k) / (count + 1)
+    const near = [even, ...taken.flatMap(({ from, to }) => [from - 1e-6, to + 1e-6])]
+      .filter(place => isFree(place) && Math.abs(place - even) <= SHIFT_SHARE * clear)
+      .filter(place => places.every(other => Math.abs(other - place) > 2 * thicknessM))
+      .toSorted((a, b) => Math.abs(a - even) - Math.abs(b - even))
+    if (near[0] === undefined) return undefined
+    places.push(near[0])
+  }
+  return places.toSorted((a, b) => a - b)
+}
+
+/** The air of the profile where a slot stands in it. */
+function besideSlot({ space, run }: BuiltSlot): Polygon {
+  const { plane, isMirrored } = space.placed
+  const half = run.taken.length / 2
+  const far = run.taken.slice(half).toReversed()
+  const end = run.taken[half - 1]
+  const n = plane.inner.length
+  const rest = Array.from({ length: n - run.legs }, (_, k) => vertex(plane.inner, plane.front + run.legs + 1 + k))
+  const points = [...far, ...(end === undefined ? [] : [end]), ...rest].map(point => unmirrored(space.placed, point))
+  return isMirrored ? points.toReversed() : points
+}
+
+export interface Frame {
+  readonly outline: Polygon
+  readonly window?: { readonly x: number; readonly y: number; readonly width: number; readonly height: number }
+  readonly volumeM3: number
+  readonly openingM2: number
+}
+
+/** A frame at a place: the profile, less a slot that passes there, with the widest window its webs allow. */
+export function frameAt({ inner }: Inside, slot: BuiltSlot | undefined, thicknessM: number, place: number): Frame {
+  const width = slot === undefined ? 0 : slot.space.widthM + (slot.space.hasCheek ? slot.space.wallM : 0)
+  const outline = slot !== undefined && place < width ? besideSlot(slot) : inner
+  const { width: w, height: h } = bounds(outline)
+  const { x, y } = centroid(outline)
+  const area = signedArea(outline)
+  const room = (share: number) =>
+    Math.min(
+      ...[
+        [-1, -1],
+        [1, -1],
+        [1, 1],
+        [-1, 1],
+        [0, -1],
+        [0, 1],
+        [1, 0],
+        [-1, 0]
+      ].map(([i = 0, k = 0]) => insideDistance(outline, { x: x + (i * w * share) / 2, y: y + (k * h * share) / 2 }))
+    )
+  let share = Math.min(1, Math.sqrt((LARGEST_WINDOW * area) / (w * h)))
+  while (share > 0.1 && room(share) < WEB_M) share -= 0.02
+  if (share <= 0.1) return { outline, volumeM3: area * thicknessM, openingM2: 0 }
+  const window = { x, y, width: w * share, height: h * share }
+  const openingM2 = window.width * window.height
+  return { outline, window, volumeM3: (area - openingM2) * thicknessM, openingM2 }
+}
+
+/** The frame as a part, seen along the axis as the right side or the lid of the box is. */
+export function framePanel({ shell }: Inside, frame: Frame, thicknessM: number, place: number, number: number) {
+  const box = bounds(frame.outline)
+  const upright = shell.axis === 'x'
+  const panel: BarePanel = {
+    name: `brace ${number}`,
+    role: 'brace',
+    wall: 'inside',
+    layer: 0,
+    thicknessM,
+    outline: frame.outline.map(({ x, y }) => ({ uM: x - box.left, vM: y - box.low })),
+    edges: [],
+    place: {
+      origin: inBox(shell.axis, { x: box.left, y: box.low }, shell.caps.low.thicknessM + place + thicknessM / 2),
+      uAxis: upright ? { x: 0, y: 1, z: 0 } : { x: 1, y: 0, z: 0 },
+      vAxis: upright ? { x: 0, y: 0, z: 1 } : { x: 0, y: 1, z: 0 }
+    },
+    volumeM3: signedArea(frame.outline) * thicknessM
+  }
+  const { window } = frame
+  return {
+    panel,
+    holes:
+      window === undefined
+        ? []
+        : [
+            {
+              kind: 'rectangle' as const,
+              purpose: 'brace-window' as const,
+              label: 'window',
+              uM: window.x - box.left,
+              vM: window.y - box.low,
+              widthM: window.width,
+              heightM: window.height,
+              cornerRadiusM: 20e-3
+            }
+          ]
+  }
+}
