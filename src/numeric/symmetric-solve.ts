@@ -3,22 +3,27 @@ import type { DualColumn } from './dual-column.ts'
 import { type Columns, solveMany } from './symmetric-elimination.ts'
 
 function solveOne(y: DualColumn, b: DualColumn, x: DualColumn, offset: number, count: number): void {
+  const { re: yRe, im: yIm, dre: yDre, dim: yDim } = y
+  const { re: bRe, im: bIm, dre: bDre, dim: bDim } = b
+  const { re, im, dre, dim } = x
   for (let k = 0, o = offset; k < count; k++, o++) {
-    const yr = y.re[k] as number
-    const yi = y.im[k] as number
-    const size = yr * yr + yi * yi
-    const br = b.re[k] as number
-    const bi = b.im[k] as number
-    const xr = (br * yr + bi * yi) / size
-    const xi = (bi * yr - br * yi) / size
-    const dyr = y.dre[k] as number
-    const dyi = y.dim[k] as number
-    const cr = (b.dre[k] as number) - (dyr * xr - dyi * xi)
-    const ci = (b.dim[k] as number) - (dyr * xi + dyi * xr)
-    x.re[o] = xr
-    x.im[o] = xi
-    x.dre[o] = (cr * yr + ci * yi) / size
-    x.dim[o] = (ci * yr - cr * yi) / size
+    const yr = yRe[k] as number
+    const yi = yIm[k] as number
+    const size = 1 / (yr * yr + yi * yi)
+    const wr = yr * size
+    const wi = -yi * size
+    const br = bRe[k] as number
+    const bi = bIm[k] as number
+    const xr = br * wr - bi * wi
+    const xi = br * wi + bi * wr
+    const dyr = yDre[k] as number
+    const dyi = yDim[k] as number
+    const cr = (bDre[k] as number) - (dyr * xr - dyi * xi)
+    const ci = (bDim[k] as number) - (dyr * xi + dyi * xr)
+    re[o] = xr
+    im[o] = xi
+    dre[o] = cr * wr - ci * wi
+    dim[o] = cr * wi + ci * wr
   }
 }
 
@@ -26,22 +31,29 @@ function solveTwo(y: Columns, b: Columns, x: Columns, offset: number, count: num
   const [y11, y12, y22] = y as [DualColumn, DualColumn, DualColumn]
   const [b1, b2] = b as [DualColumn, DualColumn]
   const [x1, x2] = x as [DualColumn, DualColumn]
+  const { re: y11Re, im: y11Im, dre: y11Dre, dim: y11Dim } = y11
+  const { re: y12Re, im: y12Im, dre: y12Dre, dim: y12Dim } = y12
+  const { re: y22Re, im: y22Im, dre: y22Dre, dim: y22Dim } = y22
+  const { re: b1Re, im: b1Im, dre: b1Dre, dim: b1Dim } = b1
+  const { re: b2Re, im: b2Im, dre: b2Dre, dim: b2Dim } = b2
+  const { re: x1Re, im: x1Im, dre: x1Dre, dim: x1Dim } = x1
+  const { re: x2Re, im: x2Im, dre: x2Dre, dim: x2Dim } = x2
   for (let k = 0, o = offset; k < count; k++, o++) {
-    const ar = y11.re[k] as number
-    const ai = y11.im[k] as number
-    const mr = y12.re[k] as number
-    const mi = y12.im[k] as number
-    const dr = y22.re[k] as number
-    const di = y22.im[k] as number
+    const ar = y11Re[k] as number
+    const ai = y11Im[k] as number
+    const mr = y12Re[k] as number
+    const mi = y12Im[k] as number
+    const dr = y22Re[k] as number
+    const di = y22Im[k] as number
     const detR = ar * dr - ai * di - (mr * mr - mi * mi)
     const detI = ar * di + ai * dr - 2 * mr * mi
     const size = detR * detR + detI * detI
     const wr = detR / size
     const wi = -detI / size
-    let sr = b1.re[k] as number
-    let si = b1.im[k] as number
-    let tr = b2.re[k] as number
-    let ti = b2.im[k] as number
+    let sr = b1Re[k] as number
+    let si = b1Im[k] as number
+    let tr = b2Re[k] as number
+    let ti = b2Im[k] as number
     let ur = dr * sr - di * si - (mr * tr - mi * ti)
     let ui = dr * si + di * sr - (mr * ti + mi * tr)
     let vr = ar * tr - ai * ti - (mr * sr - mi * si)
@@ -50,28 +62,28 @@ function solveTwo(y: Columns, b: Columns, x: Columns, offset: number, count: num
     const p1i = ur * wi + ui * wr
     const p2r = vr * wr - vi * wi
     const p2i = vr * wi + vi * wr
-    const dmr = y12.dre[k] as number
-    const dmi = y12.dim[k] as number
-    const dar = y11.dre[k] as number
-    const dai = y11.dim[k] as number
-    const ddr = y22.dre[k] as number
-    const ddi = y22.dim[k] as number
-    sr = (b1.dre[k] as number) - (dar * p1r - dai * p1i) - (dmr * p2r - dmi * p2i)
-    si = (b1.dim[k] as number) - (dar * p1i + dai * p1r) - (dmr * p2i + dmi * p2r)
-    tr = (b2.dre[k] as number) - (dmr * p1r - dmi * p1i) - (ddr * p2r - ddi * p2i)
-    ti = (b2.dim[k] as number) - (dmr * p1i + dmi * p1r) - (ddr * p2i + ddi * p2r)
+    const dmr = y12Dre[k] as number
+    const dmi = y12Dim[k] as number
+    const dar = y11Dre[k] as number
+    const dai = y11Dim[k] as number
+    const ddr = y22Dre[k] as number
+    const ddi = y22Dim[k] as number
+    sr = (b1Dre[k] as number) - (dar * p1r - dai * p1i) - (dmr * p2r - dmi * p2i)
+    si = (b1Dim[k] as number) - (dar * p1i + dai * p1r) - (dmr * p2i + dmi * p2r)
+    tr = (b2Dre[k] as number) - (dmr * p1r - dmi * p1i) - (ddr * p2r - ddi * p2i)
+    ti = (b2Dim[k] as number) - (dmr * p1i + dmi * p1r) - (ddr * p2i + ddi * p2r)
     ur = dr * sr - di * si - (mr * tr - mi * ti)
     ui = dr * si + di * sr - (mr * ti + mi * tr)
     vr = ar * tr - ai * ti - (mr * sr - mi * si)
     vi = ar * ti + ai * tr - (mr * si + mi * sr)
-    x1.re[o] = p1r
-    x1.im[o] = p1i
-    x2.re[o] = p2r
-    x2.im[o] = p2i
-    x1.dre[o] = ur * wr - ui * wi
-    x1.dim[o] = ur * wi + ui * wr
-    x2.dre[o] = vr * wr - vi * wi
-    x2.dim[o] = vr * wi + vi * wr
+    x1Re[o] = p1r
+    x1Im[o] = p1i
+    x2Re[o] = p2r
+    x2Im[o] = p2i
+    x1Dre[o] = ur * wr - ui * wi
+    x1Dim[o] = ur * wi + ui * wr
+    x2Dre[o] = vr * wr - vi * wi
+    x2Dim[o] = vr * wi + vi * wr
   }
 }
 

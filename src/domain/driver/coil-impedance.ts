@@ -8,15 +8,23 @@ function addCell(
   count: number,
   { inductanceH: le, parallelOhm: rp }: CoilCell
 ) {
+  const { re, im, dre, dim } = into
+  if (rp === Number.POSITIVE_INFINITY) {
+    for (let k = 0; k < count; k++) {
+      im[k] = (im[k] as number) + (omegas[k] as number) * le
+      dim[k] = (dim[k] as number) + le
+    }
+    return
+  }
   for (let k = 0; k < count; k++) {
     const x = (omegas[k] as number) * le
     const ratio = x / rp
-    const size = 1 + ratio * ratio
-    into.re[k] = (into.re[k] as number) + (x * ratio) / size
-    into.im[k] = (into.im[k] as number) + x / size
-    const slope = le / (size * size)
-    into.dre[k] = (into.dre[k] as number) + 2 * ratio * slope
-    into.dim[k] = (into.dim[k] as number) + (1 - ratio * ratio) * slope
+    const share = 1 / (1 + ratio * ratio)
+    const slope = le * share * share
+    re[k] = (re[k] as number) + x * ratio * share
+    im[k] = (im[k] as number) + x * share
+    dre[k] = (dre[k] as number) + 2 * ratio * slope
+    dim[k] = (dim[k] as number) + (1 - ratio * ratio) * slope
   }
 }
 

@@ -39,12 +39,8 @@ const DEGREES = 180 / Math.PI
 /** Added to a squared pressure ratio: the level of silence is −300 dB, not minus infinity. */
 const SILENCE = 1e-30
 
-/** Filled front to back, so that it stays a plain array of doubles. */
-function curve(length: number, at: (index: number) => number): Curve {
-  const values: Curve = []
-  for (let index = 0; index < length; index++) values.push(at(index))
-  return values
-}
+/** Allocated at its length and then filled with doubles only: the quickest plain array. */
+const empty = (length: number): Curve => new Array(length)
 
 /**
  * Level of the far field in half space.
@@ -59,81 +55,82 @@ export function levelCurve(
   voltageV: number
 ): Curve {
   const scale = ((densityKgPerM3 * voltageV) / (2 * Math.PI * DISTANCE_M * REFERENCE_PRESSURE_PA)) ** 2
-  const values: Curve = []
+  const values = empty(omegas.length)
   for (let k = 0; k < omegas.length; k++) {
     const omega = omegas[k] as number
     const r = re[k] as number
     const i = im[k] as number
-    values.push(10 * Math.log10(scale * omega * omega * (r * r + i * i) + SILENCE))
+    values[k] = 10 * Math.log10(scale * omega * omega * (r * r + i * i) + SILENCE)
   }
   return values
 }
 
 /** τ = −dφ/dω = −Im(U'/U); the factor jω of the pressure turns by no angle. */
 export function groupDelayCurve({ radiated: { re, im, dre, dim }, omegas }: Solution): Curve {
-  const values: Curve = []
+  const values = empty(omegas.length)
   for (let k = 0; k < omegas.length; k++) {
     const r = re[k] as number
     const i = im[k] as number
     const size = r * r + i * i
-    values.push(size > 0 ? ((dre[k] as number) * i - (dim[k] as number) * r) / size : 0)
+    values[k] = size > 0 ? ((dre[k] as number) * i - (dim[k] as number) * r) / size : 0
   }
   return values
 }
 
 /** Phase of p = jωρU/(2πr): 90° ahead of U. */
 function phaseCurve({ radiated: { re, im }, omegas }: Solution): Curve {
-  return curve(omegas.length, k => Math.atan2(re[k] as number, -(im[k] as number)) * DEGREES)
+  const values = empty(omegas.length)
+  for (let k = 0; k < omegas.length; k++) values[k] = Math.atan2(re[k] as number, -(im[k] as number)) * DEGREES
+  return values
 }
 
 function modulus({ re, im }: Pick<DualColumn, 're' | 'im'>, scale: number): Curve {
-  const values: Curve = []
+  const values = empty(re.length)
   for (let k = 0; k < re.length; k++) {
     const r = re[k] as number
     const i = im[k] as number
-    values.push(scale * Math.sqrt(r * r + i * i))
+    values[k] = scale * Math.sqrt(r * r + i * i)
   }
   return values
 }
 
 /** x = √2·|u|/ω */
 export function excursionCurve({ velocities, omegas }: Solution, voltageV: number, group = 0): Curve {
-  const { re, im } = velocities[group] as DualColumn
-  const scale = Math.SQRT2 * voltageV
-  const values: Curve = []
-  for (let k = 0; k < omegas.length; k++) {
-    const r = re[k] as number
-    const i = im[k] as number
-    values.push((scale * Math.sqrt(r * r + i * i)) / (omegas[k] as number))
-  }
+  const values = modulus(velocities[group] as DualColumn, Math.SQRT2 * voltageV)
+  for (let k = 0; k < values.length; k++) values[k] = (values[k] as number) / (omegas[k] as number)
   return values
 }
 
 function impedanceCurves({ terminal, current, omegas }: Solution) {
-  const ohm: Curve = []
-  const degrees: Curve = []
+  const impedanceOhm = empty(omegas.length)
+  const impedancePhaseDeg = empty(omegas.length)
+  const { re: tRe, im: tIm } = terminal
+  const { re: iRe, im: iIm } = current
   for (let k = 0; k < omegas.length; k++) {
-    const tr = terminal.re[k] as number
-    const ti = terminal.im[k] as number
-    const ir = current.re[k] as number
-    const ii = current.im[k] as number
-    ohm.push(Math.sqrt((tr * tr + ti * ti) / (ir * ir + ii * ii)))
-    degrees.push(Math.atan2(ti * ir - tr * ii, tr * ir + ti * ii) * DEGREES)
+    const tr = tRe[k] as number
+    const ti = tIm[k] as number
+    const ir = iRe[k] as number
+    const ii = iIm[k] as number
+    impedanceOhm[k] = Math.sqrt((tr * tr + ti * ti) / (ir * ir + ii * ii))
+    impedancePhaseDeg[k] = Math.atan2(ti * ir - tr * ii, tr * ir + ti * ii) * DEGREES
   }
-  return { impedanceOhm: ohm, impedancePhaseDeg: degrees }
+  return { impedanceOhm, impedancePhaseDeg }
 }
 
 /** √2·|U|/(n·S): peak air speed in one port. */
 export function airSpeed(solution: Solution, { branch, count, areaM2 }: Opening, voltageV: number): Curve {
   const flow = branchFlow(solution, branch)
   const scale = (Math.SQRT2 * voltageV) / (count * areaM2)
-  return curve(flow.length, k => scale * (flow[k] as number))
+  const values = empty(flow.length)
+  for (let k = 0; k < flow.length; k++) values[k] = scale * (flow[k] as number)
+  return values
 }
 
 /** √2·|U|/(n·S·ω): peak excursion of one radiator. */
 export function radiatorExcursion(solution: Solution, opening: Opening, voltageV: number): Curve {
-  const speed = airSpeed(solution, opening, voltageV)
-  return curve(speed.length, k => (speed[k] as number) / (solution.omegas[k] as number))
+  const values = airSpeed(solution, opening, voltageV)
+  for (let k = 0; k < values.length; k++) values[k] = (values[k] as number) / (solution.omegas[k] as number)
+  return values
 }
 
 function chamberCurves(system: ResponseSystem, solution: Solution) {
@@ -213,7 +210,9 @@ export function responseCurves(
 ): ResponseCurves {
   const { voltageV, air } = system
   const currentA = modulus(solution.current, voltageV)
-  const terminalV = modulus(solution.terminal, voltageV)
+  const apparentPowerVa = modulus(solution.terminal, voltageV)
+  for (let k = 0; k < currentA.length; k++)
+    apparentPowerVa[k] = (apparentPowerVa[k] as number) * (currentA[k] as number)
   return {
     frequencyHz: [...frequencyHz],
     levelDb: levelCurve(solution, air.densityKgPerM3, voltageV),
@@ -223,7 +222,7 @@ export function responseCurves(
     coneVelocityMPerS: modulus(solution.velocities[0] as DualColumn, voltageV),
     ...impedanceCurves(solution),
     currentA,
-    apparentPowerVa: curve(currentA.length, k => (currentA[k] as number) * (terminalV[k] as number)),
+    apparentPowerVa,
     ...(system.custom ? {} : defined(chamberCurves(system, solution)))
   }
 }

@@ -1,14 +1,6 @@
 /** Volume flow through a branch, from a solved network. */
-import type { DualColumn } from '../../numeric/dual-column.ts'
-import type { Branch, Place } from './network.ts'
+import type { Branch } from './network.ts'
 import type { Solution } from './solution.ts'
-
-const zero = (length: number) => new Float64Array(length)
-
-function pressure(solution: Solution, place: Place): Pick<DualColumn, 're' | 'im'> {
-  const found = solution.pressures[place]
-  return found ?? { re: zero(solution.omegas.length), im: zero(solution.omegas.length) }
-}
 
 /**
  * Modulus of the flow through all `count` parts of a branch.
@@ -17,17 +9,23 @@ function pressure(solution: Solution, place: Place): Pick<DualColumn, 're' | 'im
  *
  * @returns [m³/s] RMS for one volt of the source
  */
-export function branchFlow(solution: Solution, branch: Branch): Float64Array {
-  const { massKgPerM4: m, stiffnessPaPerM3: k, resistancePaSPerM3: r, count } = branch
-  const from = pressure(solution, branch.from)
-  const to = pressure(solution, branch.to)
-  const least = Math.sqrt(m * k) * 1e-13
-  return solution.omegas.map((omega, at) => {
-    const re = (from.re[at] as number) - (to.re[at] as number)
-    const im = (from.im[at] as number) - (to.im[at] as number)
-    const x = omega * m - k / omega
-    return count * Math.sqrt((re * re + im * im) / (r * r + x * x + least * least))
-  })
+export function branchFlow({ omegas, pressures }: Solution, branch: Branch): Float64Array {
+  const { massKgPerM4: m, stiffnessPaPerM3: stiffness, resistancePaSPerM3: r, count } = branch
+  const [one, other] = [pressures[branch.from], pressures[branch.to]]
+  const flow = new Float64Array(omegas.length)
+  const near = one ?? other
+  if (near === undefined) return flow
+  const far = one === undefined ? undefined : other
+  const { re, im } = near
+  const least = r * r + m * stiffness * 1e-26
+  for (let k = 0; k < omegas.length; k++) {
+    const omega = omegas[k] as number
+    const pr = (re[k] as number) - (far === undefined ? 0 : (far.re[k] as number))
+    const pi = (im[k] as number) - (far === undefined ? 0 : (far.im[k] as number))
+    const x = omega * m - stiffness / omega
+    flow[k] = count * Math.sqrt((pr * pr + pi * pi) / (least + x * x))
+  }
+  return flow
 }
 
 /**

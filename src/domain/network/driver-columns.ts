@@ -69,32 +69,36 @@ export function fillDriverColumns(
   const sd2 = totals.sd ** 2
   const bl2 = totals.bl ** 2
   const { resistance } = totals
+  const { re: zRe, im: zIm, dre: zDre, dim: zDim } = ze
+  const { im: mIm, dim: mDim } = zm
+  const { re: qRe, im: qIm, dre: qDre, dim: qDim } = q
+  const { re: yRe, im: yIm, dre: yDre, dim: yDim } = y
   for (let k = 0; k < count; k++) {
-    const zer = ze.re[k] as number
-    const zei = ze.im[k] as number
-    const dzer = ze.dre[k] as number
-    const dzei = ze.dim[k] as number
-    const zmi = zm.im[k] as number
-    const dzmi = zm.dim[k] as number
+    const zer = zRe[k] as number
+    const zei = zIm[k] as number
+    const dzer = zDre[k] as number
+    const dzei = zDim[k] as number
+    const zmi = mIm[k] as number
+    const dzmi = mDim[k] as number
     const dr = zer * resistance - zei * zmi + bl2
     const di = zer * zmi + zei * resistance
     const ddr = dzer * resistance - dzei * zmi - zei * dzmi
     const ddi = dzer * zmi + dzei * resistance + zer * dzmi
-    const size = dr * dr + di * di
-    const qr = dr / size
-    const qi = -di / size
+    const size = 1 / (dr * dr + di * di)
+    const qr = dr * size
+    const qi = -di * size
     const sr = qr * qr - qi * qi
     const si = 2 * qr * qi
     const dqr = si * ddi - sr * ddr
     const dqi = -(sr * ddi + si * ddr)
-    q.re[k] = qr
-    q.im[k] = qi
-    q.dre[k] = dqr
-    q.dim[k] = dqi
-    y.re[k] = sd2 * (zer * qr - zei * qi)
-    y.im[k] = sd2 * (zer * qi + zei * qr)
-    y.dre[k] = sd2 * (dzer * qr - dzei * qi + zer * dqr - zei * dqi)
-    y.dim[k] = sd2 * (dzer * qi + dzei * qr + zer * dqi + zei * dqr)
+    qRe[k] = qr
+    qIm[k] = qi
+    qDre[k] = dqr
+    qDim[k] = dqi
+    yRe[k] = sd2 * (zer * qr - zei * qi)
+    yIm[k] = sd2 * (zer * qi + zei * qr)
+    yDre[k] = sd2 * (dzer * qr - dzei * qi + zer * dqr - zei * dqi)
+    yDim[k] = sd2 * (dzer * qi + dzei * qr + zer * dqi + zei * dqr)
   }
 }
 
@@ -107,32 +111,12 @@ export function fillImpedances(
   { coilScale, mass, resistance, stiffness }: GroupTotals
 ): void {
   coilImpedance(ze, omegas, count, coil, coilScale)
+  const { im, dim } = zm
+  zm.re.fill(resistance, 0, count)
   for (let k = 0; k < count; k++) {
     const omega = omegas[k] as number
     const spring = stiffness / omega
-    zm.re[k] = resistance
-    zm.im[k] = omega * mass - spring
-    zm.dim[k] = mass + spring / omega
+    im[k] = omega * mass - spring
+    dim[k] = mass + spring / omega
   }
-}
-
-/** into[o] ← q[k]·f */
-export function storeProduct(
-  into: DualColumn,
-  o: number,
-  q: DualColumn,
-  k: number,
-  fr: number,
-  fi: number,
-  dfr: number,
-  dfi: number
-) {
-  const qr = q.re[k] as number
-  const qi = q.im[k] as number
-  const dqr = q.dre[k] as number
-  const dqi = q.dim[k] as number
-  into.re[o] = qr * fr - qi * fi
-  into.im[o] = qr * fi + qi * fr
-  into.dre[o] = dqr * fr - dqi * fi + qr * dfr - qi * dfi
-  into.dim[o] = dqr * fi + dqi * fr + qr * dfi + qi * dfr
 }

@@ -15,45 +15,52 @@ const HIGHEST_Q = 1e13
 export function chamberAdmittance(into: DualColumn, omegas: Float64Array, count: number, chamber: Chamber): void {
   const c = chamber.complianceM3PerPa
   const tau = c * chamber.absorptionPaSPerM3
+  const { re, im, dre, dim } = into
   if (tau === 0) {
-    into.re.fill(0, 0, count)
-    into.dre.fill(0, 0, count)
-    into.dim.fill(c, 0, count)
-    for (let k = 0; k < count; k++) into.im[k] = (omegas[k] as number) * c
+    re.fill(0, 0, count)
+    dre.fill(0, 0, count)
+    dim.fill(c, 0, count)
+    for (let k = 0; k < count; k++) im[k] = (omegas[k] as number) * c
     return
   }
   for (let k = 0; k < count; k++) {
     const omega = omegas[k] as number
     const x = omega * tau
-    const size = 1 + x * x
-    const scale = c / (size * size)
-    into.re[k] = (omega * c * x) / size
-    into.im[k] = (omega * c) / size
-    into.dre[k] = 2 * x * scale
-    into.dim[k] = (1 - x * x) * scale
+    const share = 1 / (1 + x * x)
+    const flow = omega * c * share
+    const slope = c * share * share
+    re[k] = flow * x
+    im[k] = flow
+    dre[k] = 2 * x * slope
+    dim[k] = (1 - x * x) * slope
   }
 }
 
 /**
- * Admittance of a branch.
+ * Adds the admittance of a branch.
  *
  *   y = n/(R + j(ωM − K/ω))    y' = −j(M + K/ω²)·y²/n
  */
-export function branchAdmittance(into: DualColumn, omegas: Float64Array, size: number, branch: Branch): void {
-  const { count, massKgPerM4: m, stiffnessPaPerM3: k } = branch
-  const r = branch.resistancePaSPerM3 > 0 ? branch.resistancePaSPerM3 : Math.sqrt(m * k) / HIGHEST_Q
-  for (let at = 0; at < size; at++) {
-    const omega = omegas[at] as number
-    const inertia = omega * m
-    const spring = k / omega
-    const x = inertia - spring
-    const scale = count / (r * r + x * x)
+export function addBranchAdmittance(into: DualColumn, omegas: Float64Array, size: number, branch: Branch): void {
+  const { count, massKgPerM4: m, stiffnessPaPerM3: stiffness } = branch
+  const { re, im, dre, dim } = into
+  const r = branch.resistancePaSPerM3 > 0 ? branch.resistancePaSPerM3 : Math.sqrt(m * stiffness) / HIGHEST_Q
+  if (m === 0 && stiffness === 0) {
+    for (let k = 0; k < size; k++) re[k] = (re[k] as number) + count / r
+    return
+  }
+  const r2 = r * r
+  for (let k = 0; k < size; k++) {
+    const omega = omegas[k] as number
+    const spring = stiffness / omega
+    const x = omega * m - spring
+    const scale = count / (r2 + x * x)
     const yr = r * scale
     const yi = -x * scale
-    const slope = (inertia + spring) / (omega * count)
-    into.re[at] = yr
-    into.im[at] = yi
-    into.dre[at] = 2 * slope * yr * yi
-    into.dim[at] = slope * (yi * yi - yr * yr)
+    const slope = (m + spring / omega) / count
+    re[k] = (re[k] as number) + yr
+    im[k] = (im[k] as number) + yi
+    dre[k] = (dre[k] as number) + 2 * slope * yr * yi
+    dim[k] = (dim[k] as number) + slope * (yi * yi - yr * yr)
   }
 }

@@ -1,34 +1,48 @@
 /** The passive part of the nodal equations. */
-import { addColumn, type DualColumn, fillColumn } from '../../numeric/dual-column.ts'
+import { addColumn, type DualColumn, fillColumn, setColumn } from '../../numeric/dual-column.ts'
 import { packed } from '../../numeric/symmetric-elimination.ts'
-import { branchAdmittance, chamberAdmittance } from './element-columns.ts'
-import { BEHIND, type Network, type Place } from './network.ts'
+import { addBranchAdmittance, chamberAdmittance } from './element-columns.ts'
+import type { Network, Place } from './network.ts'
 import type { Solution, Workspace } from './solution.ts'
+
+export const entry = (w: Workspace, row: Place, column: Place): DualColumn =>
+  w.matrix[packed(row, column, w.sources.length)] as DualColumn
 
 /** Adds an admittance between two places; a place of constant pressure has no equation. */
 export function stamp(w: Workspace, from: Place, to: Place, y: DualColumn, count: number): void {
-  const n = w.sources.length
-  if (from >= 0) addColumn(w.matrix[packed(from, from, n)] as DualColumn, 0, y, 0, 1, count)
-  if (to >= 0) addColumn(w.matrix[packed(to, to, n)] as DualColumn, 0, y, 0, 1, count)
-  if (from >= 0 && to >= 0) addColumn(w.matrix[packed(from, to, n)] as DualColumn, 0, y, 0, -1, count)
+  if (from >= 0) addColumn(entry(w, from, from), 0, y, 0, 1, count)
+  if (to >= 0) addColumn(entry(w, to, to), 0, y, 0, 1, count)
+  if (from >= 0 && to >= 0) addColumn(entry(w, from, to), 0, y, 0, -1, count)
 }
 
 export function assemblePassive({ chambers, branches }: Network, w: Workspace, count: number): void {
-  for (const column of w.matrix) fillColumn(column, 0, 0, count)
-  for (const column of w.sources) fillColumn(column, 0, 0, count)
+  const lonely = w.sources.length === 1 && chambers.length === 1
+  if (!lonely) for (const column of w.matrix) fillColumn(column, 0, 0, count)
   chambers.forEach((chamber, node) => {
     const y = w.chambers[node] as DualColumn
     chamberAdmittance(y, w.omegas, count, chamber)
-    stamp(w, node, BEHIND, y, count)
+    setColumn(entry(w, node, node), y, 1, count)
   })
-  branches.forEach((branch, index) => {
-    const y = w.branches[index] as DualColumn
-    branchAdmittance(y, w.omegas, count, branch)
-    stamp(w, branch.from, branch.to, y, count)
-  })
+  for (const branch of branches) {
+    const { from, to } = branch
+    if (from < 0 !== to < 0) {
+      const inner = Math.max(from, to)
+      addBranchAdmittance(entry(w, inner, inner), w.omegas, count, branch)
+    } else if (from >= 0) {
+      fillColumn(w.scratch, 0, 0, count)
+      addBranchAdmittance(w.scratch, w.omegas, count, branch)
+      stamp(w, from, to, w.scratch, count)
+    }
+  }
 }
 
-/** Pressure at `front` less that at `rear` in the scratch column, or nothing where both are constant. */
+/** Pressure of one place less that of another, from `offset` of a column and with a sign; absent where both are constant. */
+export interface Difference {
+  readonly column: DualColumn
+  readonly offset: number
+  readonly sign: number
+}
+
 export function difference(
   w: Workspace,
   { pressures }: Pick<Solution, 'pressures'>,
@@ -36,10 +50,13 @@ export function difference(
   rear: Place,
   offset: number,
   count: number
-): DualColumn | undefined {
-  if (front < 0 && rear < 0) return undefined
+): Difference | undefined {
+  const before = pressures[front]
+  const behind = pressures[rear]
+  if (before === undefined) return behind && { column: behind, offset, sign: -1 }
+  if (behind === undefined) return { column: before, offset, sign: 1 }
   fillColumn(w.scratch, 0, 0, count)
-  if (front >= 0) addColumn(w.scratch, 0, pressures[front] as DualColumn, offset, 1, count)
-  if (rear >= 0) addColumn(w.scratch, 0, pressures[rear] as DualColumn, offset, -1, count)
-  return w.scratch
+  addColumn(w.scratch, 0, before, offset, 1, count)
+  addColumn(w.scratch, 0, behind, offset, -1, count)
+  return { column: w.scratch, offset: 0, sign: 1 }
 }

@@ -1,79 +1,85 @@
 /** Driver groups that all lie across the terminals: each is an admittance and a flow source, its current eliminated. */
-import { addColumn, type DualColumn, fillColumn } from '../../numeric/dual-column.ts'
-import { type DriverColumns, fillDriverColumns, type GroupTotals, storeProduct } from './driver-columns.ts'
+import { addColumn, type DualColumn, fillColumn, setColumn } from '../../numeric/dual-column.ts'
+import { type DriverColumns, fillDriverColumns, type GroupTotals } from './driver-columns.ts'
 import type { Network } from './network.ts'
-import { difference, stamp } from './nodal-matrix.ts'
+import { type Difference, difference, stamp } from './nodal-matrix.ts'
 import type { Solution, Workspace } from './solution.ts'
 
-/** Pressure difference over a group; absent where both faces see constant pressure. */
-type Difference = DualColumn | undefined
+/** Adds a flow source to a node; the first one there is set, so that nothing need be cleared. */
+function push(w: Workspace, filled: boolean[], node: number, q: DualColumn, scale: number, count: number): void {
+  if (node < 0) return
+  const into = w.sources[node] as DualColumn
+  if (filled[node]) addColumn(into, 0, q, 0, scale, count)
+  else setColumn(into, q, scale, count)
+  filled[node] = true
+}
 
 export function assembleParallel({ drivers }: Network, w: Workspace, count: number): void {
+  const filled = w.sources.map(() => false)
   drivers.forEach((group, index) => {
     const columns = w.drivers[index] as DriverColumns
     const totals = w.totals[index] as GroupTotals
     fillDriverColumns(columns, w.omegas, count, group.driver.coil, totals)
     stamp(w, group.front, group.rear, columns.y, count)
-    const push = totals.sd * totals.bl
-    if (group.front >= 0) addColumn(w.sources[group.front] as DualColumn, 0, columns.q, 0, push, count)
-    if (group.rear >= 0) addColumn(w.sources[group.rear] as DualColumn, 0, columns.q, 0, -push, count)
+    const flow = totals.sd * totals.bl
+    push(w, filled, group.front, columns.q, flow, count)
+    push(w, filled, group.rear, columns.q, -flow, count)
+  })
+  filled.forEach((done, node) => {
+    if (!done) fillColumn(w.sources[node] as DualColumn, 0, 0, count)
   })
 }
 
-/** u = q·(Bl − Sd·Ze·Δp) for one volt over the group */
-function coneVelocity(
-  into: DualColumn,
-  offset: number,
-  { ze, q }: DriverColumns,
+/**
+ * For one volt over the group.
+ *
+ *   u = q·(Bl − Sd·Ze·Δp)    i = q·(Zm + Bl·Sd·Δp)
+ */
+function coneAndCurrent(
+  velocity: DualColumn,
+  current: DualColumn,
+  start: number,
+  { ze, zm, q }: DriverColumns,
   { bl, sd }: GroupTotals,
-  delta: Difference,
+  { column, offset, sign }: Difference,
   count: number
 ): void {
-  for (let k = 0, o = offset; k < count; k++, o++) {
-    let fr = bl
-    let fi = 0
-    let dfr = 0
-    let dfi = 0
-    if (delta !== undefined) {
-      const zer = (ze.re[k] as number) * sd
-      const zei = (ze.im[k] as number) * sd
-      const dzer = (ze.dre[k] as number) * sd
-      const dzei = (ze.dim[k] as number) * sd
-      const pr = delta.re[k] as number
-      const pi = delta.im[k] as number
-      const dpr = delta.dre[k] as number
-      const dpi = delta.dim[k] as number
-      fr -= zer * pr - zei * pi
-      fi -= zer * pi + zei * pr
-      dfr -= dzer * pr - dzei * pi + zer * dpr - zei * dpi
-      dfi -= dzer * pi + dzei * pr + zer * dpi + zei * dpr
-    }
-    storeProduct(into, o, q, k, fr, fi, dfr, dfi)
-  }
-}
-
-/** i = q·(Zm + Bl·Sd·Δp) for one volt over the group */
-function groupCurrent(
-  into: DualColumn,
-  offset: number,
-  { zm, q }: DriverColumns,
-  { bl, sd }: GroupTotals,
-  delta: Difference,
-  count: number
-): void {
-  const coupling = bl * sd
-  for (let k = 0, o = offset; k < count; k++, o++) {
-    let fr = zm.re[k] as number
-    let fi = zm.im[k] as number
-    let dfr = 0
-    let dfi = zm.dim[k] as number
-    if (delta !== undefined) {
-      fr += coupling * (delta.re[k] as number)
-      fi += coupling * (delta.im[k] as number)
-      dfr += coupling * (delta.dre[k] as number)
-      dfi += coupling * (delta.dim[k] as number)
-    }
-    storeProduct(into, o, q, k, fr, fi, dfr, dfi)
+  const { re: zRe, im: zIm, dre: zDre, dim: zDim } = ze
+  const { re: mRe, im: mIm, dim: mDim } = zm
+  const { re: qRe, im: qIm, dre: qDre, dim: qDim } = q
+  const { re: pRe, im: pIm, dre: pDre, dim: pDim } = column
+  const { re: uRe, im: uIm, dre: uDre, dim: uDim } = velocity
+  const { re: iRe, im: iIm, dre: iDre, dim: iDim } = current
+  const area = sign * sd
+  for (let k = 0, o = start, d = offset; k < count; k++, o++, d++) {
+    const zer = zRe[k] as number
+    const zei = zIm[k] as number
+    const dzer = zDre[k] as number
+    const dzei = zDim[k] as number
+    const pr = area * (pRe[d] as number)
+    const pi = area * (pIm[d] as number)
+    const dpr = area * (pDre[d] as number)
+    const dpi = area * (pDim[d] as number)
+    const qr = qRe[k] as number
+    const qi = qIm[k] as number
+    const dqr = qDre[k] as number
+    const dqi = qDim[k] as number
+    const fr = bl - zer * pr + zei * pi
+    const fi = -zer * pi - zei * pr
+    const dfr = dzei * pi - dzer * pr - zer * dpr + zei * dpi
+    const dfi = -dzer * pi - dzei * pr - zer * dpi - zei * dpr
+    uRe[o] = qr * fr - qi * fi
+    uIm[o] = qr * fi + qi * fr
+    uDre[o] = dqr * fr - dqi * fi + qr * dfr - qi * dfi
+    uDim[o] = dqr * fi + dqi * fr + qr * dfi + qi * dfr
+    const gr = (mRe[k] as number) + bl * pr
+    const gi = (mIm[k] as number) + bl * pi
+    const dgr = bl * dpr
+    const dgi = (mDim[k] as number) + bl * dpi
+    iRe[o] = qr * gr - qi * gi
+    iIm[o] = qr * gi + qi * gr
+    iDre[o] = dqr * gr - dqi * gi + qr * dgr - qi * dgi
+    iDim[o] = dqr * gi + dqi * gr + qr * dgi + qi * dgr
   }
 }
 
@@ -84,9 +90,11 @@ export function readParallel({ drivers }: Network, w: Workspace, into: Solution,
     const columns = w.drivers[index] as DriverColumns
     const totals = w.totals[index] as GroupTotals
     const velocity = into.velocities[index] as DualColumn
-    const delta = difference(w, into, front, rear, offset, count)
-    groupCurrent(alone ? into.current : velocity, offset, columns, totals, delta, count)
-    if (!alone) addColumn(into.current, offset, velocity, offset, 1, count)
-    coneVelocity(velocity, offset, columns, totals, delta, count)
+    const delta = difference(w, into, front, rear, offset, count) ?? { column: w.zero, offset: 0, sign: 1 }
+    if (alone) coneAndCurrent(velocity, into.current, offset, columns, totals, delta, count)
+    else {
+      coneAndCurrent(velocity, into.terminal, offset, columns, totals, delta, count)
+      addColumn(into.current, offset, into.terminal, offset, 1, count)
+    }
   })
 }

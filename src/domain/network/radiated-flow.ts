@@ -1,6 +1,7 @@
 /** What a network sends to the listener. */
 import { addColumn, addProduct, type DualColumn, fillColumn } from '../../numeric/dual-column.ts'
 import type { GroupTotals } from './driver-columns.ts'
+import { addBranchAdmittance } from './element-columns.ts'
 import { BEHIND, type Network } from './network.ts'
 import type { Solution, Workspace } from './solution.ts'
 
@@ -19,11 +20,14 @@ export function radiatedFlow(network: Network, w: Workspace, into: Solution, off
   pressures.forEach((p, node) => {
     addProduct(radiated, w.chambers[node] as DualColumn, p, offset, -1, count)
   })
-  network.branches.forEach(({ from, to }, index) => {
-    const inner = from === BEHIND ? to : to === BEHIND ? from : BEHIND
-    const p = pressures[inner]
-    if (p !== undefined) addProduct(radiated, w.branches[index] as DualColumn, p, offset, -1, count)
-  })
+  for (const branch of network.branches) {
+    if (branch.from !== BEHIND && branch.to !== BEHIND) continue
+    const p = pressures[Math.max(branch.from, branch.to)]
+    if (p === undefined) continue
+    fillColumn(w.scratch, 0, 0, count)
+    addBranchAdmittance(w.scratch, w.omegas, count, branch)
+    addProduct(radiated, w.scratch, p, offset, -1, count)
+  }
   network.drivers.forEach(({ front, rear }, index) => {
     const towards = (front === BEHIND ? -1 : 0) + (rear === BEHIND ? 1 : 0)
     const flow = towards * (w.totals[index] as GroupTotals).sd
