@@ -2,6 +2,7 @@
  * Writes a domain result as JSON text by its schema: SI names become wire names, numbers take the public unit and at most
  * six significant digits. A field the schema does not know, or a number that is not finite, is a fault of ours and throws.
  */
+import { fullArrayText, sixDigitArrayText, sixDigitText } from './number-text.ts'
 import { type JsonSchema, resolve } from './schemas/component.ts'
 import { siField } from './wire-units.ts'
 
@@ -11,8 +12,7 @@ type Write = (value: unknown, digits: Digits) => string
 function numberText(value: number, perSi: number, digits: Digits): string {
   if (!Number.isFinite(value)) throw new RangeError('a result holds a number that is not finite')
   const scaled = perSi === 1 ? value : value * perSi
-  if (digits === 'full' || Number.isInteger(scaled)) return String(scaled)
-  return String(Number(scaled.toPrecision(6)))
+  return digits === 'full' ? String(scaled) : sixDigitText(scaled)
 }
 
 function writePlain(value: unknown, digits: Digits): string {
@@ -69,6 +69,9 @@ function build(schema: JsonSchema, perSi: number, writers: WeakMap<object, Write
   }
   if (schema.oneOf !== undefined || schema.anyOf !== undefined) return unionWriter(schema, perSi, writers)
   if (schema.type === 'array' && schema.items !== undefined) {
+    if (/^(number|integer)$/.test(resolve(schema.items).type ?? '')) {
+      return (value, digits) => (digits === 'full' ? fullArrayText : sixDigitArrayText)(value as number[], perSi)
+    }
     const write = lazily(schema.items, perSi, writers)
     return (value, digits) => `[${(value as readonly unknown[]).map(item => write(item, digits)).join(',')}]`
   }

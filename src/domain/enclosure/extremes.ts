@@ -9,7 +9,11 @@ export interface Quantity {
   readonly slope: (solution: Solution, at: number) => number
 }
 
-const size = (column: DualColumn, k: number) => Math.hypot(column.re[k] as number, column.im[k] as number)
+function size({ re, im }: DualColumn, k: number): number {
+  const r = re[k] as number
+  const i = im[k] as number
+  return Math.sqrt(r * r + i * i)
+}
 
 /** Re(z'/z) = d ln|z|/dω */
 function logSlope({ re, im, dre, dim }: DualColumn, k: number): number {
@@ -92,23 +96,25 @@ export function crossings(
   turning: readonly Extreme[],
   threshold: number
 ): readonly Crossing[] {
-  const knots = [
-    ...frequenciesHz.map((frequencyHz, k) => ({ frequencyHz, modulus: quantity.modulus(solution, k) })),
-    ...turning
-  ].sort((a, b) => a.frequencyHz - b.frequencyHz)
   const gap = (modulus: number) => Math.log((modulus + Number.MIN_VALUE) / threshold)
-  return knots.slice(1).flatMap((knot, index) => {
-    const before = knots[index] as (typeof knots)[number]
-    const from = gap(before.modulus)
-    const to = gap(knot.modulus)
-    if (from >= 0 === to >= 0) return []
-    const frequencyHz = bracketedRoot(
-      frequency => gap(quantity.modulus(at(frequency), 0)),
-      before.frequencyHz,
-      knot.frequencyHz,
-      from,
-      to
-    )
-    return [{ frequencyHz, upward: to >= 0 }]
-  })
+  const found: Crossing[] = []
+  let before = { frequencyHz: frequenciesHz[0] as number, modulus: quantity.modulus(solution, 0) }
+  const pass = (frequencyHz: number, modulus: number) => {
+    const upward = modulus >= threshold
+    if (upward !== before.modulus >= threshold) {
+      const height = (frequency: number) => gap(quantity.modulus(at(frequency), 0))
+      const [from, to] = [gap(before.modulus), gap(modulus)]
+      found.push({ frequencyHz: bracketedRoot(height, before.frequencyHz, frequencyHz, from, to), upward })
+    }
+    before = { frequencyHz, modulus }
+  }
+  let next = 0
+  for (let k = 1; k < frequenciesHz.length; k++) {
+    const here = frequenciesHz[k] as number
+    for (let turn = turning[next]; turn !== undefined && turn.frequencyHz < here; turn = turning[++next]) {
+      pass(turn.frequencyHz, turn.modulus)
+    }
+    pass(here, quantity.modulus(solution, k))
+  }
+  return found
 }

@@ -74,11 +74,12 @@ export interface ResponseScalars {
 const SCAN_FROM_HZ = 1
 const SCAN_TO_HZ = 1000
 const SCAN_POINTS = 420
+const scanGridHz: readonly number[] = logarithmicGrid(SCAN_FROM_HZ, SCAN_TO_HZ, SCAN_POINTS)
 const HALF_POWER = Math.SQRT1_2
 
 /** A solution dense enough that every feature of a loudspeaker shows a change of slope. */
 export function scanOf(system: ResponseSystem): Scan {
-  const frequenciesHz = logarithmicGrid(SCAN_FROM_HZ, SCAN_TO_HZ, SCAN_POINTS)
+  const frequenciesHz = scanGridHz
   return { frequenciesHz, solution: solveGrid(system, frequenciesHz), at: pointSolver(system) }
 }
 
