@@ -1,4 +1,5 @@
 /** Volume flow through a branch, from a solved network. */
+import type { DualColumn } from '../../numeric/dual-column.ts'
 import type { Branch } from './network.ts'
 import type { Solution } from './solution.ts'
 
@@ -33,20 +34,25 @@ export function branchFlow({ omegas, pressures }: Solution, branch: Branch): Flo
  *
  *   U = n·(p_from − p_to)/(R + j(ωM − K/ω))
  */
-export function complexFlow(solution: Solution, branch: Branch): Pick<DualColumn, 're' | 'im'> {
-  const { massKgPerM4: m, stiffnessPaPerM3: k, resistancePaSPerM3: r, count } = branch
-  const from = pressure(solution, branch.from)
-  const to = pressure(solution, branch.to)
-  const { length } = solution.omegas
-  const flow = { re: zero(length), im: zero(length) }
-  for (let at = 0; at < length; at++) {
-    const omega = solution.omegas[at] as number
-    const x = omega * m - k / omega
-    const scale = count / (r * r + x * x)
-    const re = (from.re[at] as number) - (to.re[at] as number)
-    const im = (from.im[at] as number) - (to.im[at] as number)
-    flow.re[at] = scale * (re * r + im * x)
-    flow.im[at] = scale * (im * r - re * x)
+export function complexFlow({ omegas, pressures }: Solution, branch: Branch): Pick<DualColumn, 're' | 'im'> {
+  const { massKgPerM4: m, stiffnessPaPerM3: stiffness, resistancePaSPerM3: r, count, from, to } = branch
+  const flow = { re: new Float64Array(omegas.length), im: new Float64Array(omegas.length) }
+  const least = m * stiffness * 1e-26
+  for (const [place, sign] of [
+    [from, count],
+    [to, -count]
+  ] as const) {
+    const pressure = pressures[place]
+    if (pressure === undefined) continue
+    for (let k = 0; k < omegas.length; k++) {
+      const omega = omegas[k] as number
+      const x = omega * m - stiffness / omega
+      const scale = sign / (r * r + x * x + least)
+      const re = pressure.re[k] as number
+      const im = pressure.im[k] as number
+      flow.re[k] = (flow.re[k] as number) + scale * (re * r + im * x)
+      flow.im[k] = (flow.im[k] as number) + scale * (im * r - re * x)
+    }
   }
   return flow
 }
