@@ -21,6 +21,16 @@ export function isKnown(header: string | undefined, tag: string): boolean {
   return (header ?? '').split(',').some(known => known.trim().replace(/^W\//, '') === tag)
 }
 
+/** A text that stays as it is: tag and bytes are made once, so that many askers cost little. */
+export interface FixedText {
+  readonly tag: string
+  readonly bytes: Buffer
+}
+
+export function fixedText(path: string, text: string): FixedText {
+  return { tag: entityTag(path, text), bytes: Buffer.from(text) }
+}
+
 const DAY_S = 86_400
 
 /**
@@ -31,7 +41,7 @@ export async function sendCacheable(
   request: FastifyRequest,
   reply: FastifyReply,
   { tag, shared, type = 'application/json; charset=utf-8' }: { tag: string; shared: boolean; type?: string },
-  text: () => string | Promise<string>
+  text: () => string | Buffer | Promise<string>
 ): Promise<FastifyReply> {
   const known = request.headers['if-none-match']
   const kept = () =>

@@ -2,6 +2,8 @@
 import Type, { type Static, type TObject, type TSchema } from 'typebox'
 import { type SourceId, sources } from '../domain/source.ts'
 import { alignmentTable } from './alignment-table.ts'
+import { materialTable } from './board-table.ts'
+import { cableTable, fuseTable } from './electrical-tables.ts'
 import { jsonWriter } from './json-writer.ts'
 import { component, type JsonSchema, ref } from './schemas/component.ts'
 import { choice, label } from './schemas/quantities.ts'
@@ -63,4 +65,10 @@ const sourceTable = defineTable({
   sources: []
 })
 
-export const referenceTables: readonly ReferenceTable[] = [sourceTable, defineTable(alignmentTable)]
+export const referenceTables: readonly ReferenceTable[] = [
+  defineTable(cableTable),
+  defineTable(fuseTable),
+  defineTable(alignmentTable),
+  defineTable(materialTable),
+  sourceTable
+]

@@ -2,7 +2,7 @@
 import type { FastifyInstance, FastifySchema } from 'fastify'
 import Type, { type TSchema } from 'typebox'
 import { cautionList, problemList } from '../catalogues.ts'
-import { entityTag, sendCacheable } from '../etag.ts'
+import { type FixedText, fixedText, sendCacheable } from '../etag.ts'
 import { referenceTables } from '../reference-tables.ts'
 import { Refusal } from '../refusal.ts'
 import { CautionCatalogueBody, CautionKindBody, ProblemCatalogue, ProblemKindBody } from '../schemas/catalogue.ts'
@@ -17,7 +17,7 @@ interface Reading {
   readonly description: string
   readonly schema: TSchema
   /** undefined where there is no such entry. */
-  readonly text: (code: string | undefined) => string | undefined
+  readonly text: (code: string | undefined) => FixedText | undefined
 }
 
 const json = ['application/json'] as const
@@ -55,19 +55,19 @@ function read(app: FastifyInstance, reading: Reading): void {
       const { code } = request.params
       const text = reading.text(code)
       if (text === undefined) throw new Refusal('not-found', 'The catalogue has no such entry.')
-      return sendCacheable(request, reply, { tag: entityTag(reading.path, text), shared: true }, () => text)
+      return sendCacheable(request, reply, { tag: text.tag, shared: true }, () => text.bytes)
     }
   )
 }
 
 function entry(list: readonly { readonly code: string }[]) {
-  const texts = new Map(list.map(item => [item.code, JSON.stringify(item)]))
+  const texts = new Map(list.map(item => [item.code, fixedText(item.code, JSON.stringify(item))]))
   return (code: string | undefined) => texts.get(code ?? '')
 }
 
 export function registerCatalogues(app: FastifyInstance): void {
-  const problems = JSON.stringify({ problems: problemList })
-  const cautions = JSON.stringify({ cautions: cautionList })
+  const problems = fixedText('/v1/problems', JSON.stringify({ problems: problemList }))
+  const cautions = fixedText('/v1/cautions', JSON.stringify({ cautions: cautionList }))
   const catalogues: readonly Reading[] = [
     {
       path: '/v1/problems',
@@ -109,6 +109,7 @@ export function registerCatalogues(app: FastifyInstance): void {
   for (const reading of catalogues) read(app, reading)
   for (const { name, operationId, summary, description, schema, text } of referenceTables) {
     const path = `/v1/reference/${name}`
-    read(app, { path, operationId, tag: 'Reference tables', summary, description, schema, text: () => text })
+    const kept = fixedText(path, text)
+    read(app, { path, operationId, tag: 'Reference tables', summary, description, schema, text: () => kept })
   }
 }

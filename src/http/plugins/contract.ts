@@ -3,7 +3,7 @@ import swagger from '@fastify/swagger'
 import type { FastifyInstance } from 'fastify'
 import { stringify } from 'yaml'
 import { type ContractDocument, contractDocument, type ExampleAnswer } from '../contract-document.ts'
-import { entityTag, sendCacheable } from '../etag.ts'
+import { type FixedText, fixedText, sendCacheable } from '../etag.ts'
 
 export async function registerContract(app: FastifyInstance, version: string): Promise<void> {
   await app.register(swagger, {
@@ -63,9 +63,11 @@ export function contractRoutes(app: FastifyInstance, answer: ExampleAnswer): voi
   const forms = { json: 'application/json; charset=utf-8', yaml: 'application/yaml; charset=utf-8' } as const
   for (const form of ['json', 'yaml'] as const) {
     const path = `/openapi.${form}`
+    let kept: FixedText | undefined
     app.get(path, { schema: { hide: true } }, async (request, reply) => {
-      const text = (await app.contract())[form]
-      return sendCacheable(request, reply, { tag: entityTag(path, text), shared: true, type: forms[form] }, () => text)
+      kept ??= fixedText(path, (await app.contract())[form])
+      const { tag, bytes } = kept
+      return sendCacheable(request, reply, { tag, shared: true, type: forms[form] }, () => bytes)
     })
   }
 }

@@ -6,7 +6,7 @@ import { page } from '../docs/page.ts'
 import { referenceChapters } from '../docs/reference.ts'
 import { style } from '../docs/style.ts'
 import { tryIt } from '../docs/try-it.ts'
-import { entityTag, sendCacheable } from '../etag.ts'
+import { type FixedText, fixedText, sendCacheable } from '../etag.ts'
 import type { Settings } from '../settings.ts'
 
 const policy =
@@ -16,6 +16,8 @@ interface Served {
   readonly path: string
   readonly type: string
   readonly text: (base: string) => string | Promise<string>
+  /** Shows the address it was asked at. */
+  readonly byHost?: boolean
 }
 
 export function registerDocs(app: FastifyInstance, settings: Settings): void {
@@ -26,24 +28,24 @@ export function registerDocs(app: FastifyInstance, settings: Settings): void {
       here: '/docs',
       chapters: [...guideChapters(base), ...tableChapters(settings)]
     })
-  let made: string | undefined
   const reference = async () => {
     const { document } = await app.contract()
-    made ??= page({ title: 'Reference', here: '/docs/reference', chapters: referenceChapters(document) })
-    return made
+    return page({ title: 'Reference', here: '/docs/reference', chapters: referenceChapters(document) })
   }
   const served: readonly Served[] = [
-    { path: '/docs', type: html, text: guide },
+    { path: '/docs', type: html, text: guide, byHost: true },
     { path: '/docs/reference', type: html, text: reference },
     { path: '/docs/style.css', type: 'text/css; charset=utf-8', text: () => style },
     { path: '/docs/try-it.js', type: 'text/javascript; charset=utf-8', text: () => tryIt }
   ]
-  for (const { path, type, text } of served) {
+  for (const { path, type, text, byHost = false } of served) {
+    let kept: FixedText | undefined
     app.get(path, { schema: { hide: true } }, async (request, reply) => {
       const base = `${request.protocol}://${request.host}`
-      const body = await text(base)
+      const found = kept ?? fixedText(path, await text(base))
+      if (!byHost) kept = found
       reply.header('content-security-policy', policy)
-      return sendCacheable(request, reply, { tag: entityTag(path, body), shared: false, type }, () => body)
+      return sendCacheable(request, reply, { tag: found.tag, shared: false, type }, () => found.bytes)
     })
   }
 }
