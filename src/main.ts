@@ -35,11 +35,13 @@ for (const fault of ['uncaughtException', 'unhandledRejection'] as const) {
   })
 }
 
+// The contract's examples are worked out before anybody can call: afterwards that would hold callers up.
+await app.ready()
+await app.contract().catch((err: unknown) => app.log.error({ err }, 'an example of the contract has no answer'))
+
 try {
   await app.listen({ port: settings.port, host: settings.host })
 } catch (error) {
   console.error(`cannot listen on ${settings.host} port ${settings.port}: ${(error as Error).message}`)
   process.exit(1)
 }
-// Its examples are worked out now, so that the first reader need not wait.
-app.contract().catch((err: unknown) => app.log.error({ err }, 'an example of the contract has no answer'))

@@ -34,7 +34,18 @@ export interface ContractDocument {
 /** Text of the JSON answer to an example; the service asks its workers where the calculation is heavy. */
 export type ExampleAnswer = (operation: Operation, request: unknown) => Promise<string>
 
-async function addExamples(document: ContractDocument, answer: ExampleAnswer): Promise<void> {
+type Answers = ReadonlyMap<unknown, Promise<string>>
+
+/** Heavy answers are asked for first, so that the workers are at it while this thread does the light ones. */
+function answersOf(answer: ExampleAnswer): Answers {
+  const inTurn = [...operations].sort((a, b) => Number(b.heavy ?? false) - Number(a.heavy ?? false))
+  const asked = inTurn.flatMap(operation =>
+    Object.values(operation.examples).map(example => [example, answer(operation, example.request)] as const)
+  )
+  return new Map(asked)
+}
+
+async function addExamples(document: ContractDocument, answers: Answers): Promise<void> {
   for (const operation of operations) {
     const documented = document.paths[operation.path]?.post
     const request = documented?.requestBody?.content['application/json']
@@ -45,7 +56,7 @@ async function addExamples(document: ContractDocument, answer: ExampleAnswer): P
     for (const [name, example] of Object.entries(operation.examples)) {
       const { summary } = example
       request.examples[name] = { summary, value: example.request }
-      success.examples[name] = { summary, value: JSON.parse(await answer(operation, example.request)) }
+      success.examples[name] = { summary, value: JSON.parse((await answers.get(example)) ?? '') }
     }
   }
 }
@@ -64,7 +75,10 @@ function addMappings({ components }: ContractDocument): void {
 }
 
 export async function contractDocument(document: ContractDocument, answer: ExampleAnswer): Promise<ContractDocument> {
-  await addExamples(document, answer)
+  const answers = answersOf(answer)
+  // One that fails is reported by the await below, once.
+  await Promise.allSettled(answers.values())
+  await addExamples(document, answers)
   addMappings(document)
   return document
 }

@@ -62,12 +62,27 @@ function passString(walk: Walk, at: number): number {
   return end
 }
 
+/** Nearer to nought than any quantity here; further down, conversion and powers would lose digits or end at nought. */
+export const LEAST_MAGNITUDE = 1e-30
+
+/** What is wrong with a number that JSON.parse has taken, `1e999` and `1e-999` for two. */
+export function numberFault(digits: string): Pick<ProblemError, 'code' | 'detail'> | undefined {
+  const size = Math.abs(Number(digits))
+  if (!Number.isFinite(size)) {
+    return { code: 'too-large', detail: 'Larger than a double-precision number can be.' }
+  }
+  const isNought = !/[1-9]/.test(digits.split(/e/i)[0] ?? '')
+  if (size >= LEAST_MAGNITUDE || isNought) return undefined
+  return { code: 'too-small', detail: `Nearer to nought than ${LEAST_MAGNITUDE}, but not nought.` }
+}
+
 const numberText = /-?\d+(?:\.\d+)?(?:[eE][+-]?\d+)?/y
 
 function passNumber(walk: Walk, at: number): number {
   numberText.lastIndex = at
   const digits = numberText.exec(walk.text)?.[0] ?? '0'
-  if (!Number.isFinite(Number(digits))) complain(walk, 'too-large', 'Larger than a double-precision number can be.')
+  const fault = numberFault(digits)
+  if (fault !== undefined) complain(walk, fault.code, fault.detail)
   return at + digits.length
 }
 

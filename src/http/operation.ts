@@ -5,6 +5,7 @@
 import type { Static, TObject, TSchema } from 'typebox'
 import type { CautionCode } from '../domain/caution.ts'
 import type { Outcome } from '../domain/outcome.ts'
+import type { Deprecation } from './deprecation.ts'
 import { type Digits, jsonWriter } from './json-writer.ts'
 import type { JsonSchema } from './schemas/component.ts'
 import { answerOf } from './schemas/envelope.ts'
@@ -27,6 +28,8 @@ export interface OperationText {
   readonly examples: Readonly<Record<string, Example>>
   /** Runs in a worker thread, for whatever can hold the event loop longer than a few milliseconds. */
   readonly heavy?: boolean
+  /** Where the resource is on its way out; says so in headers and contract. */
+  readonly deprecation?: Deprecation
 }
 
 export interface AnswerOptions {

@@ -2,6 +2,7 @@
  * A small request spelled in query parameters: `return.kind=chassis&amplifiers.0.powerW=500` is
  * `{ "return": { "kind": "chassis" }, "amplifiers": [{ "powerW": 500 }] }`. What is built is held against the body's schema.
  */
+import { numberFault } from './json-reader.ts'
 import { type JsonSchema, resolve } from './schemas/component.ts'
 
 export type QueryValues = Readonly<Record<string, string | readonly string[] | undefined>>
@@ -24,7 +25,12 @@ const number = /^-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?$/
 
 function leaf(text: string, schemas: readonly JsonSchema[]): unknown {
   const types = schemas.map(({ type }) => type)
-  if ((types.includes('number') || types.includes('integer')) && text.length < 40 && number.test(text)) {
+  if (
+    (types.includes('number') || types.includes('integer')) &&
+    text.length < 40 &&
+    number.test(text) &&
+    numberFault(text) === undefined
+  ) {
     return Number(text)
   }
   if (types.includes('boolean') && (text === 'true' || text === 'false')) return text === 'true'

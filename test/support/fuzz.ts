@@ -17,8 +17,6 @@ export interface FuzzReport {
   readonly faults: string[]
 }
 
-const sometimesBroken = new Set(['missing-field', 'missing-input'])
-
 function pointerFaults(
   path: string,
   body: string,
@@ -33,8 +31,7 @@ function pointerFaults(
   return errors
     .filter(({ pointer, code }) => {
       if (pointer === '' || pointsAt(request, pointer) || pointer.length >= 300) return false
-      if (code === 'unknown-field') return true
-      return !(sometimesBroken.has(code) || isKnownField(path, pointer)) || !isKnownField(path, pointer)
+      return code === 'unknown-field' || !isKnownField(path, pointer)
     })
     .map(({ pointer, code }) => `pointer ${pointer} of ${code} leads nowhere`)
 }
@@ -47,7 +44,8 @@ function answerFaults(path: string, status: number, type: string, answer: any, b
   const wrongShape =
     Array.isArray(shape) && shape.length === 0 ? [] : [`against the contract: ${JSON.stringify(shape)}`]
   const text = JSON.stringify(answer)
-  const internals = status >= 400 && /\bat .+\(|node_modules|\/src\/|file:\/\//.test(text) ? ['shows internals'] : []
+  const internals =
+    status >= 400 && /\\n\s+at |node_modules|\/src\/|file:\/\/|\.ts:\d/.test(text) ? ['shows internals'] : []
   const nulls = /[:[,]null[,\]}]/.test(text) && status === 200 ? ['holds null'] : []
   return [...wrongShape, ...internals, ...nulls, ...pointerFaults(path, body, answer.errors)]
 }

@@ -2,6 +2,7 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import Type from 'typebox'
 import type { ExampleAnswer } from '../contract-document.ts'
+import { deprecationHeaders } from '../deprecation.ts'
 import { acceptedType } from '../negotiate.ts'
 import { type Answer, type AnswerOptions, isHeavy, type Operation } from '../operation.ts'
 import { problemKinds } from '../problem.ts'
@@ -52,10 +53,15 @@ export function answerCall(work: Work): AnswerCall {
 export function exampleAnswer(work: Work): ExampleAnswer {
   const never = new AbortController().signal
   const options = { digits: 'six', basis: false } as const
-  return async (operation, request) => {
+  let before: Promise<unknown> = Promise.resolve()
+  return (operation, request) => {
     const { operationId, heavy = false } = operation
-    if (!heavy) return operation.answerText(request, options)
-    return String((await work.run({ operationId, request, options }, never)).body)
+    // In a promise, so that an example that fails does so where it is awaited.
+    if (!heavy) return Promise.resolve().then(() => operation.answerText(request, options))
+    // One after another: however short the queue is set, it must hold them.
+    const text = before.then(async () => String((await work.run({ operationId, request, options }, never)).body))
+    before = text.catch(() => undefined)
+    return text
   }
 }
 
@@ -101,15 +107,17 @@ function successOf({ answer, forms }: Operation) {
 
 export function registerOperations(app: FastifyInstance, operations: readonly Operation[], answer: AnswerCall): void {
   for (const operation of operations) {
-    const { operationId, tag, summary, description, body } = operation
+    const { operationId, tag, summary, description, body, deprecation } = operation
     app.post<{ Querystring: AnswerQueryValues }>(
       operation.path,
       {
         onRequest: async (request, reply) => {
+          if (deprecation !== undefined) reply.headers(deprecationHeaders(deprecation))
           negotiated(mediaTypes(operation), request, reply)
         },
         schema: {
           operationId,
+          ...(deprecation === undefined ? {} : { deprecated: true }),
           tags: [tag],
           summary,
           description,
