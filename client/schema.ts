@@ -344,6 +344,66 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/reference/cables": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Cable sizes with section, resistance and allowable current
+         * @description Allowable currents are those of a US federal regulation (boats) at 30 °C; a size between its rows is interpolated and rounded down. Ambient, bundling and metal lower them, see /v1/supply/cables.
+         */
+        get: operations["listCables"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/reference/fuses": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Fuse-links for road vehicles by family
+         * @description Ratings as standardised; a rating of another series is no standard one. Never above the breaking capacity.
+         */
+        get: operations["listFuses"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/reference/materials": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Boards for boxes
+         * @description Thickness as sold and as measured, density, stiffness and sheet sizes of the boards a box can be cut from.
+         */
+        get: operations["listMaterials"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/reference/sources": {
         parameters: {
             query?: never;
@@ -356,6 +416,26 @@ export interface paths {
          * @description Every source an answer can name, and how it is known. A weaker mark is never upgraded.
          */
         get: operations["listSources"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/reference/terminals": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Terminal numbers of vehicle wiring
+         * @description DIN 72552: what each number on a relay, a switch or a diagram means. Makers differ; measure before you connect.
+         */
+        get: operations["listTerminals"];
         put?: never;
         post?: never;
         delete?: never;
@@ -855,6 +935,13 @@ export interface components {
             /** @description Shear modulus in the plane of the board [GPa] */
             shearModulusGpa?: number;
         };
+        /** @description One sheet size. */
+        BoardSheet: {
+            /** @description Along the grain [mm] */
+            lengthMm: number;
+            /** @description Across the grain [mm] */
+            widthMm: number;
+        };
         /** @description All sheets of one board, and how good the plan is. */
         BoardSummary: {
             /** @description Sheets used above the least number [%] */
@@ -882,6 +969,19 @@ export interface components {
             thicknessMm: number;
             /** @description What stands between the plan and the bound */
             why: string;
+        };
+        /** @description One thickness of a board. */
+        BoardThickness: {
+            /** @description Modulus in bending across the face grain [MPa] */
+            acrossMpa: number;
+            /** @description Modulus in bending along the face grain [MPa] */
+            alongMpa: number;
+            /** @description Density [kg/m³] */
+            densityKgPerM3: number;
+            /** @description Thickness as sold [mm] */
+            nominalMm: number;
+            /** @description Mean thickness of a real sheet [mm] */
+            realMm: number;
         };
         /** @description A unit vector in the axes of the box. */
         BoxDirection: {
@@ -1143,6 +1243,13 @@ export interface components {
             /** @description Real cars lie within ± this of the curve; 0 for a measured one [dB] */
             uncertaintyDb: number;
         };
+        /** @description Allowable current of one insulation class, single conductor at 30 °C. */
+        CableAmpacity: {
+            /** @description Allowable current [A] */
+            ampacityA: number;
+            /** @description Insulation class [°C] */
+            insulationC: number;
+        };
         /** @description One size and the limits it fails. */
         CableCandidate: {
             /** @description Current it may carry for good here; absent outside the table [A] */
@@ -1289,6 +1396,31 @@ export interface components {
             parallel?: components["schemas"]["ParallelRuns"];
             shortCircuit?: components["schemas"]["ShortCircuitAnswer"];
             upsized?: components["schemas"]["UpsizedCable"];
+        };
+        /** @description One cable size of one series. */
+        CableRow: {
+            /** @description By insulation class; empty outside the table */
+            ampacities: components["schemas"]["CableAmpacity"][];
+            /** @description Conducting section; of a metric size the nominal one [mm²] */
+            areaMm2: number;
+            /** @description Designation with its series */
+            designation: string;
+            /**
+             * @description Series; AWG, SAE and mm² are different sizes
+             * @enum {string}
+             */
+            gaugeSystem: "awg" | "sae" | "mm2";
+            /** @description Copper at 20 °C, strands included [Ω/m] */
+            ohmPerM: number;
+        };
+        /** @description Cable sizes with section, resistance and allowable current */
+        CablesTable: {
+            /** @description What the table holds and how far it holds */
+            description: string;
+            /** @description In the order of the published table */
+            rows: components["schemas"]["CableRow"][];
+            /** @description Where it was published; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description What the acoustic network gives for the candidate: coil inductance, source resistance and all stated losses in it. */
         CandidateResponse: {
@@ -2633,6 +2765,31 @@ export interface components {
             /** @description Largest fuse by the policy [A] */
             highestFuseA: number;
         };
+        /** @description One family of fuse-links. */
+        FuseFamilyRow: {
+            /** @description Breaking capacity [A] */
+            breakingA: number;
+            /** @description What it looks like */
+            form: string;
+            /** @description Ratings [A], ascending */
+            ratingsA: number[];
+            /**
+             * @description Id of the source
+             * @enum {string}
+             */
+            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770";
+            /** @description Standard and type */
+            standard: string;
+            /** @description What of it was read and what recalled */
+            status: string;
+            /**
+             * @description Type, as in a result
+             * @enum {string}
+             */
+            type: "F" | "C" | "E" | "SF30" | "SF51" | "SB";
+            /** @description Rated voltages made [V] */
+            voltagesV: number[];
+        };
         /** @description Where the fuse sits. */
         FusePlacement: {
             /** @description A fuse at each end: the cable links two sources */
@@ -2717,6 +2874,15 @@ export interface components {
             openCircuitV?: number;
             /** @description Internal resistance of the battery [Ω] */
             resistanceOhm?: number;
+        };
+        /** @description Fuse-links for road vehicles by family */
+        FusesTable: {
+            /** @description What the table holds and how far it holds */
+            description: string;
+            /** @description In the order of the published table */
+            rows: components["schemas"]["FuseFamilyRow"][];
+            /** @description Where it was published; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description Operating times at an overcurrent. */
         FuseTimeBand: {
@@ -3161,6 +3327,38 @@ export interface components {
             joints: components["schemas"]["CoilJoint"][];
             /** @description The work in its order, ending with the checks */
             steps: string[];
+        };
+        /** @description One board. */
+        MaterialRow: {
+            /** @description Whether it has a grain to mind when cutting */
+            grained: boolean;
+            /**
+             * @description Id, as in a request
+             * @enum {string}
+             */
+            id: "mdf" | "birch-plywood" | "poplar-plywood" | "particleboard";
+            /** @description How far the figures hold */
+            note: string;
+            /** @description Usual sheet sizes */
+            sheets: components["schemas"]["BoardSheet"][];
+            /**
+             * @description Id of the source
+             * @enum {string}
+             */
+            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770";
+            /** @description Thicknesses, ascending */
+            thicknesses: components["schemas"]["BoardThickness"][];
+            /** @description Name */
+            title: string;
+        };
+        /** @description Boards for boxes */
+        MaterialsTable: {
+            /** @description What the table holds and how far it holds */
+            description: string;
+            /** @description In the order of the published table */
+            rows: components["schemas"]["MaterialRow"][];
+            /** @description Where it was published; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description What a microphone at the seat found, against half space at 1 m. */
         MeasuredTransfer: {
@@ -4933,6 +5131,29 @@ export interface components {
             face?: "front" | "back" | "top" | "bottom" | "left" | "right" | "divider";
             /** @description Behind the inner face of its panel [l] */
             volumeL?: number;
+        };
+        /** @description One terminal number. */
+        TerminalRow: {
+            /**
+             * @description How the row is known
+             * @enum {string}
+             */
+            knownFrom: "reprint" | "memory";
+            /** @description What it carries */
+            meaning: string;
+            /** @description Standard it is from */
+            standard: string;
+            /** @description Number, as stamped or printed */
+            terminal: string;
+        };
+        /** @description Terminal numbers of vehicle wiring */
+        TerminalsTable: {
+            /** @description What the table holds and how far it holds */
+            description: string;
+            /** @description In the order of the published table */
+            rows: components["schemas"]["TerminalRow"][];
+            /** @description Where it was published; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description The test tone and what is allowed past it. */
         TestTone: {
@@ -7360,6 +7581,195 @@ export interface operations {
             };
         };
     };
+    listCables: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Cable sizes with section, resistance and allowable current */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CablesTable"];
+                };
+            };
+            /** @description The client has this already */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listFuses: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Fuse-links for road vehicles by family */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FusesTable"];
+                };
+            };
+            /** @description The client has this already */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listMaterials: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Boards for boxes */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MaterialsTable"];
+                };
+            };
+            /** @description The client has this already */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     listSources: {
         parameters: {
             query?: never;
@@ -7376,6 +7786,69 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["SourcesTable"];
+                };
+            };
+            /** @description The client has this already */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    listTerminals: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Terminal numbers of vehicle wiring */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TerminalsTable"];
                 };
             };
             /** @description The client has this already */

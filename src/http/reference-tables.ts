@@ -7,6 +7,7 @@ import { cableTable, fuseTable } from './electrical-tables.ts'
 import { jsonWriter } from './json-writer.ts'
 import { component, type JsonSchema, ref } from './schemas/component.ts'
 import { choice, label } from './schemas/quantities.ts'
+import { terminalTable } from './terminal-table.ts'
 import type { Si } from './wire-units.ts'
 
 export interface ReferenceTable {
@@ -70,5 +71,6 @@ export const referenceTables: readonly ReferenceTable[] = [
   defineTable(fuseTable),
   defineTable(alignmentTable),
   defineTable(materialTable),
+  defineTable(terminalTable),
   sourceTable
 ]
