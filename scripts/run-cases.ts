@@ -55,13 +55,17 @@ function verdict(deviations: readonly Deviation[]): Verdict {
 }
 
 async function judge(worked: WorkedCase, adapter: CaseAdapter | undefined, post: Post): Promise<Verdict> {
-  const call: Call | undefined = adapter?.call(worked)
-  if (adapter === undefined || call === undefined) {
+  const asked: Call | readonly Call[] | undefined = adapter?.call(worked)
+  if (adapter === undefined || asked === undefined) {
     return { word: 'skip', remark: `nothing in scripts/cases takes ${worked.domain}` }
   }
-  const { status, text } = await post(`${call.path}?digits=full`, JSON.stringify(call.request))
-  if (status !== 200) return { word: 'FAIL', remark: `${status} ${text.slice(0, 300)}` }
-  return verdict(adapter.compare(worked, JSON.parse(text)))
+  const answers: unknown[] = []
+  for (const call of [asked].flat()) {
+    const { status, text } = await post(`${call.path}?digits=full`, JSON.stringify(call.request))
+    if (status !== 200) return { word: 'FAIL', remark: `${status} ${text.slice(0, 300)}` }
+    answers.push(JSON.parse(text))
+  }
+  return verdict(adapter.compare(worked, Array.isArray(asked) ? answers : answers[0]))
 }
 
 async function main([directory, baseUrl]: readonly string[]): Promise<number> {

@@ -30,8 +30,8 @@ export interface CaseAdapter {
   /** `domain` of the cases it understands. */
   readonly domain: string
   /** Undefined: the service does not offer what this case asks for; the runner reports it as skipped. */
-  readonly call: (worked: WorkedCase) => Call | undefined
-  /** @param answer  the body of the 200 answer, `{ result, cautions, ... }` */
+  readonly call: (worked: WorkedCase) => Call | readonly Call[] | undefined
+  /** @param answer  the body of the 200 answer, `{ result, cautions, ... }`; a list of them for a list of calls */
   // biome-ignore lint/suspicious/noExplicitAny: whatever the contract promises
   readonly compare: (worked: WorkedCase, answer: any) => readonly Deviation[]
 }

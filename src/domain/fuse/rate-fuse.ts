@@ -72,7 +72,7 @@ function refuseRating(link: FuseLink | undefined, lowestA: number, cable: Protec
   const advice =
     stronger === undefined
       ? 'no size of this series carries it here: use parallel runs with a fuse each'
-      : `use ${stronger.designation} (${stronger.ampacityA.toFixed(1)} A)`
+      : `use ${stronger.designation}, which carries ${stronger.ampacityA.toFixed(1)} A`
   throw new DesignError('no-solution', {
     field: `${at}designation`,
     value: cable.size.designation,
