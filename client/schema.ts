@@ -848,7 +848,7 @@ export interface components {
              * @description Which calculation
              * @enum {string}
              */
-            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "sizePort" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "wireCoils" | "matchAmplifier" | "setUpSignal" | "computeCurrent" | "chooseCable" | "rateFuse" | "computeFeeder";
+            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "sizePort" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "wireCoils" | "matchAmplifier" | "computeCurrent" | "chooseCable" | "rateFuse" | "computeFeeder" | "setUpSignal";
             /** @description Body of the call, as the operation takes it */
             request: {
                 [key: string]: unknown;

@@ -28,9 +28,9 @@ export const operations: readonly Operation[] = [
   nestPanels,
   wireCoils,
   matchAmplifier,
-  setUpSignal,
   supplyCurrent,
   supplyCables,
   supplyFuses,
-  supplyFeeder
+  supplyFeeder,
+  setUpSignal
 ]

@@ -128,7 +128,7 @@ export function leastAreaForDrop(task: CableTask): number | undefined {
 }
 
 /**
- * The limit that made the choice: the one whose own smallest size is the largest.
+ * The limit that kept the next smaller size out; the first of the list where several did.
  *
  * @returns 'smallest-size' where the smallest of the list already passes everything
  */
@@ -137,10 +137,6 @@ export function governingLimit(
   chosen: number,
   checks: readonly CableLimit[]
 ): CableLimit | 'smallest-size' {
-  if (chosen === 0) return 'smallest-size'
   const fails = judged[chosen - 1]?.candidate.fails ?? []
-  const firstPass = (limit: CableLimit) => judged.findIndex(({ candidate }) => !candidate.fails.includes(limit))
-  return (
-    checks.filter(limit => fails.includes(limit)).toSorted((a, b) => firstPass(b) - firstPass(a))[0] ?? 'smallest-size'
-  )
+  return checks.find(limit => fails.includes(limit)) ?? 'smallest-size'
 }

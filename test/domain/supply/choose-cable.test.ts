@@ -280,6 +280,36 @@ describe('cable choice', () => {
     expect(codes({ ...base, makerFuseA: 60 })).toContain('maker-fuse-too-small care')
   })
 
+  it('takes a size whose far end could not open the fuse as failing the short circuit', () => {
+    const weak = chooseCable({ ...base, loadPowerW: 3530, source: { resistanceOhm: 0.03 } }).result
+    // 12.6 V over 30 mΩ and the loop stays below twice 300 A, where a strip fuse promises nothing
+    for (const { fails, faultA } of weak.candidates) {
+      expect(faultA).toBeLessThan(600)
+      expect(fails).toContain('short-circuit')
+    }
+    const strong = chooseCable({ ...base, loadPowerW: 3530 }).result
+    expect(strong.candidates.at(-1)?.fails).toEqual([])
+  })
+
+  it('sizes fuse and ampacity for the lowest voltage a constant power may fall to', () => {
+    const { load, fuse } = chooseCable({
+      ...base,
+      loadPowerW: 600,
+      loadModel: 'constant-power',
+      dropLimitV: 1.2
+    }).result
+    expectPrinted(load.currentA, '55.56')
+    expect(fuse?.ratingA).toBe(60)
+  })
+
+  it('names the smallest size as such when nothing kept smaller ones out', () => {
+    const { loadPowerW: _, ...rest } = base
+    expect(chooseCable({ ...rest, currentA: 5, positiveLengthM: 0.5, fuseTypes: ['C'] }).result.cable).toMatchObject({
+      designation: '16 AWG',
+      governedBy: 'smallest-size'
+    })
+  })
+
   it('refuses what cannot be', () => {
     expect(refusal({ ...base, currentA: 50 })).toBe('conflicting-input currentA')
     expect(refusal({ ...base, dropLimitV: 0.3, dropLimitPercent: 3 })).toBe('conflicting-input dropLimitV')

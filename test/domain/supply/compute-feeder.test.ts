@@ -155,6 +155,16 @@ describe('shared trunk', () => {
     )
   })
 
+  it('asks twice as much of an unregulated amplifier by half its resistance', () => {
+    const branches = [
+      { load: { kind: 'resistance', amount: 0.4 }, ohm: 0.01 },
+      { load: { kind: 'current', amount: 10 }, ohm: 0.01 }
+    ] as const
+    // node equation by hand: (12 − v)/0.02 = v/(0.2 + 0.01) + 20
+    const v = (12 / 0.02 - 20) / (1 / 0.02 + 1 / 0.21)
+    expect(trunkState(12, 0.02, branches, 2)?.blockV).toBeCloseTo(v, 9)
+  })
+
   it('is one loop when one load is left, and lower for every watt more', () => {
     const pair = (powerW: number) =>
       trunkState(
