@@ -11,34 +11,34 @@ export interface WirePath {
 const escaped = (token: string) => token.replaceAll('~', '~0').replaceAll('/', '~1')
 
 interface Step {
-  readonly token: string
+  readonly pointer: string
   readonly schema: JsonSchema
   readonly perSi: number
 }
 
-function step(schema: JsonSchema, name: string, perSi: number): Step | undefined {
+/** Every way on from here: the branches of a union may know the same name and differ further down. */
+function steps({ pointer, schema, perSi }: Step, name: string): readonly Step[] {
   const here = resolve(schema)
-  if (/^\d+$/.test(name) && here.items !== undefined) return { token: name, schema: here.items, perSi }
-  for (const [wireName, inner] of Object.entries(here.properties ?? {})) {
+  if (/^\d+$/.test(name) && here.items !== undefined) {
+    return [{ pointer: `${pointer}/${name}`, schema: here.items, perSi }]
+  }
+  const own = Object.entries(here.properties ?? {}).flatMap(([wireName, inner]) => {
     const field = siField(wireName)
-    if (field.name === name) return { token: wireName, schema: inner, perSi: field.perSi }
-  }
-  for (const branch of here.oneOf ?? here.anyOf ?? []) {
-    const found = step(branch, name, perSi)
-    if (found !== undefined) return found
-  }
-  return undefined
+    if (field.name !== name) return []
+    return [{ pointer: `${pointer}/${escaped(wireName)}`, schema: inner, perSi: field.perSi }]
+  })
+  const branches = here.oneOf ?? here.anyOf ?? []
+  return own.length > 0 ? own : branches.flatMap(branch => steps({ pointer, schema: branch, perSi }, name))
 }
 
 /** `enclosure.rear.netVolumeM3` → `/enclosure/rear/netVolumeL` with 1000 litres a cubic metre. */
 export function wirePath(schema: JsonSchema, field: string): WirePath {
-  let here: Step = { token: '', schema, perSi: 1 }
-  let pointer = ''
+  let here: readonly Step[] = [{ pointer: '', schema, perSi: 1 }]
   for (const name of field === '' ? [] : field.split(/[.[\]]+/).filter(Boolean)) {
-    const next = step(here.schema, name, here.perSi)
-    if (next === undefined) return { pointer, perSi: 1 }
-    pointer += `/${escaped(next.token)}`
+    const next = here.flatMap(step => steps(step, name))
+    if (next.length === 0) return { pointer: here[0]?.pointer ?? '', perSi: 1 }
     here = next
   }
-  return { pointer, perSi: here.perSi }
+  const [{ pointer, perSi } = { pointer: '', perSi: 1 }] = here
+  return { pointer, perSi }
 }

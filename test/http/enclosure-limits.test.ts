@@ -119,3 +119,30 @@ describe('tolerances over HTTP', () => {
     expect(body.errors[0]).toMatchObject({ pointer: '/samples', bounds: { maximum: 1000 } })
   })
 })
+
+describe('pointers', () => {
+  it('reach into the branch of a union that knows the name, with its unit', async () => {
+    const { body } = await response({})
+    const found = body.assumed.filter(({ pointer }: { pointer: string }) => pointer.startsWith('/enclosure'))
+    expect(found.map(({ pointer }: { pointer: string }) => pointer)).toEqual([
+      '/enclosure/rear/port/count',
+      '/enclosure/rear/port/endFactor'
+    ])
+  })
+
+  it('name the port whose air is too fast', async () => {
+    const { body } = await response({ source: { voltageV: 60 } })
+    const fast = body.cautions.find(({ code }: { code: string }) => code === 'port-air-speed')
+    expect(fast.at).toBe('/enclosure/rear/port')
+  })
+
+  it('warn of passive radiators whose travel is not known', async () => {
+    const passiveRadiators = { areaCm2: 500, massG: 400, complianceMmPerN: 0.3 }
+    const enclosure = { kind: 'passive-radiator', rear: { netVolumeL: 50, passiveRadiators } }
+    const unknown = await response({ enclosure, limits: {} })
+    expect(unknown.body.cautions.map(({ code }: { code: string }) => code)).toContain('passive-radiator-travel-unknown')
+    const known = await response({ enclosure, limits: { passiveRadiatorXmaxMm: 15 } })
+    expect(known.body.cautions.map(({ code }: { code: string }) => code)).toContain('passive-radiator-excursion')
+    expect(known.body.result.curves.governingLimit).toContain('passive-radiator-excursion')
+  })
+})

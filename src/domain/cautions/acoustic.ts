@@ -35,6 +35,12 @@ export const acousticCautions = {
     meaning: 'A passive radiator is asked to travel further than it can. Use a larger or a second one, or less drive.',
     basis: 'stated travel against the computed peak excursion'
   },
+  'passive-radiator-travel-unknown': {
+    level: 'care',
+    meaning:
+      'The largest level was found without the travel of the passive radiators, which often is the first limit. Give `passiveRadiatorXmaxMm`.',
+    basis: 'no travel was stated'
+  },
   'drive-above-thermal-rating': {
     level: 'care',
     meaning:

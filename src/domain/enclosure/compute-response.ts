@@ -73,7 +73,7 @@ function extrasOf(request: ResponseRequest, system: ResponseSystem, frequencies:
   const { cabin, limits } = request
   return {
     seat: cabin && cabinGain(cabin, system.air.soundSpeedMPerS, frequencies, assume),
-    loud: limits && largeSignal(system, limits, frequencies, assume)
+    loud: limits && largeSignal(system, limits, frequencies, request.source.loadOhm, assume)
   }
 }
 type Extras = ReturnType<typeof extrasOf>

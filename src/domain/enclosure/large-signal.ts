@@ -87,6 +87,7 @@ const sourcesOf = (system: ResponseSystem, heating: CoilHeating | undefined): re
 
 /**
  * @param system  with its filters, at the drive given
+ * @param statedOhm  load at which the power of the source is stated
  * @throws DesignError `missing-input`, `conflicting-input`
  * @validity linear network; excursion beyond Xmax and jets are estimates
  */
@@ -94,9 +95,10 @@ export function largeSignal(
   system: ResponseSystem,
   request: LimitsRequest,
   frequenciesHz: Float64Array,
+  statedOhm: number | undefined,
   assume: Assumptions
 ): LargeSignalAnswer {
-  const bounds = limitsOf(system, request, assume)
+  const bounds = limitsOf(system, request, statedOhm, assume)
   const programme = programmeGrid(request, assume)
   const { drive, governing } = governingOf(system, bounds, frequenciesHz)
   const throughout = governingOf(system, bounds, programme)

@@ -59,6 +59,11 @@ function amplifierCautions(system: ResponseSystem, { bounds, limits }: LargeSign
 function radiatorCautions({ bounds, limits }: LargeSignalAnswer): readonly Caution[] {
   const { passiveRadiatorExcursionM: travel, passiveRadiatorExcursionHz: at } = limits.atDrive
   const { radiatorM } = bounds
+  if (travel !== undefined && radiatorM === undefined) {
+    const figures = { excursionMm: round(travel * 1e3), frequencyHz: round(at ?? 0) }
+    const message = `A passive radiator would travel ${figures.excursionMm} mm one way at ${figures.frequencyHz} Hz; compare that with its data sheet and give its travel.`
+    return [caution('passive-radiator-travel-unknown', message, { at: 'limits.passiveRadiatorXmaxM', figures })]
+  }
   if (travel === undefined || at === undefined || radiatorM === undefined || travel <= radiatorM) return []
   const figures = { excursionMm: round(travel * 1e3), travelMm: round(radiatorM * 1e3), frequencyHz: round(at) }
   const message = `A passive radiator would travel ${figures.excursionMm} mm one way at ${figures.frequencyHz} Hz; it can travel ${figures.travelMm} mm.`

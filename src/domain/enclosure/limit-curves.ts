@@ -42,14 +42,16 @@ function amplifierVoltage(limits: LimitsRequest, groupOhm: number, assume: Assum
  *
  * @source an IEC-type noise rating is U²/Z of a shaped noise (from memory); heat reading derived
  */
-function thermal(system: ResponseSystem, request: LimitsRequest, assume: Assumptions) {
+function thermal(system: ResponseSystem, request: LimitsRequest, statedOhm: number | undefined, assume: Assumptions) {
   const { driver, driverCount, groupOhm } = system
   if (driver.powerW === undefined) return {}
   const { thermalReading } = limitDefaults
   const reading = assume.or(request.thermalReading, 'limits.thermalReading', thermalReading.value, thermalReading.why)
   const heatW = driver.powerW * driverCount
   if (reading === 'coil-heat') return { heatW }
-  const ratedOhm = assume.or(request.ratedOhm, 'limits.ratedOhm', groupOhm, limitDefaults.ratedOhm)
+  const load = statedOhm ?? request.amplifierLoadOhm
+  const why = load === undefined ? limitDefaults.ratedOhm : limitDefaults.statedOhm
+  const ratedOhm = assume.or(request.ratedOhm, 'limits.ratedOhm', load ?? groupOhm, why)
   const ratedV = Math.sqrt(heatW * ratedOhm)
   return reading === 'rated-voltage' ? { ratedV } : { heatW, ratedV }
 }
@@ -57,8 +59,16 @@ function thermal(system: ResponseSystem, request: LimitsRequest, assume: Assumpt
 const defined = <Key extends string>(key: Key, value: number | undefined) =>
   (value === undefined ? {} : { [key]: value }) as { readonly [K in Key]?: number }
 
-/** @throws DesignError `conflicting-input`, `missing-input` */
-export function limitsOf(system: ResponseSystem, request: LimitsRequest, assume: Assumptions): Limits {
+/**
+ * @param statedOhm  load at which the power of the source is stated
+ * @throws DesignError `conflicting-input`, `missing-input`
+ */
+export function limitsOf(
+  system: ResponseSystem,
+  request: LimitsRequest,
+  statedOhm: number | undefined,
+  assume: Assumptions
+): Limits {
   const { airSpeedMPerS, dutyFactor } = limitDefaults
   return {
     ...defined('coneM', system.driver.xmaxM),
@@ -73,7 +83,7 @@ export function limitsOf(system: ResponseSystem, request: LimitsRequest, assume:
           )
         }
       : {}),
-    ...thermal(system, request, assume),
+    ...thermal(system, request, statedOhm, assume),
     dutyFactor: assume.or(request.dutyFactor, 'limits.dutyFactor', dutyFactor.value, dutyFactor.why),
     ...defined('amplifierV', amplifierVoltage(request, system.groupOhm, assume)),
     ...defined('amplifierA', request.amplifierCurrentA)

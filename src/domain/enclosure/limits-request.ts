@@ -49,6 +49,7 @@ export const limitDefaults = {
   portLossFactor: { value: 1.5, why: 'sharp ends, 0.5 for the way in and 1.0 for the way out: an upper estimate' },
   thermalReading: { value: 'lower', why: 'a rating does not say how it was measured; the lower reading is safe' },
   ratedOhm: 'the DC resistance of the drivers as they are joined, a little below the rated impedance: safe',
+  statedOhm: 'the load at which the power of source or amplifier is stated',
   coilRiseK: { value: 180, why: 'engineering choice: a rise of 180 K at the rated power' },
   ambientC: { value: 25, why: 'a mild car; parked in the sun it is 50 °C and more' },
   maximumCoilC: { value: 200, why: 'engineering choice: what common coil adhesives stand' },
