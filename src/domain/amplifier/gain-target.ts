@@ -1,4 +1,5 @@
 /** The voltage an amplifier shall give at full level, and what a meter reads with a quieter test tone. */
+import type { Assumptions } from '../assume.ts'
 
 export interface GainTarget {
   /** Power into the load at full level [W]. */
@@ -49,6 +50,48 @@ export function powerOfVoltage(voltageV: number, loadOhm: number): number {
  */
 export function meterVoltage(targetVoltageV: number, toneLevelDb: number, overlapDb: number): number {
   return Math.min(targetVoltageV, targetVoltageV * 10 ** ((toneLevelDb + overlapDb) / 20))
+}
+
+export interface ToneLevel {
+  /** Level of the test tone [dB full scale], ≤ 0. */
+  readonly levelDb?: number
+  readonly overlapDb?: number
+}
+
+export interface MeterReading {
+  readonly toneLevelDb: number
+  readonly overlapDb: number
+  /** At the amplifier's terminals [V]. */
+  readonly meterVoltageV: number
+  /** From each terminal of a bridged pair to ground [V]. */
+  readonly channelMeterVoltageV?: number
+}
+
+export const toneDefaults = {
+  levelDb: { value: 0, why: 'full-scale test tone: the reading is the target itself' },
+  overlapDb: {
+    value: 0,
+    why: 'no overlap for subwoofers: the loudest music just reaches the target; overlap is louder and clips peaks'
+  }
+} as const
+
+/** The reading for a target, with the defaults of a full-scale tone and no overlap. */
+export function meterReading(
+  { targetVoltageV, channelVoltageV }: GainTarget,
+  tone: ToneLevel,
+  boostDb: number,
+  assumed: Assumptions
+): MeterReading {
+  const { levelDb, overlapDb } = toneDefaults
+  const toneLevelDb = assumed.or(tone.levelDb, 'tone.levelDb', levelDb.value, levelDb.why)
+  const overlap = assumed.or(tone.overlapDb, 'tone.overlapDb', overlapDb.value, overlapDb.why)
+  const meterVoltageV = meterVoltage(targetVoltageV, toneLevelDb - boostDb, overlap)
+  return {
+    toneLevelDb,
+    overlapDb: overlap,
+    meterVoltageV,
+    ...(channelVoltageV === undefined ? {} : { channelMeterVoltageV: meterVoltageV / 2 })
+  }
 }
 
 /** Voltage gain from input to output [dB]: 20·lg(Vout/Vin). @check 44.72 V from 2 V → 26.99 dB */

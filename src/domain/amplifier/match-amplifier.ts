@@ -12,7 +12,7 @@ import {
 import { DesignError, requirePositive } from '../design-error.ts'
 import type { Outcome } from '../outcome.ts'
 import { type AmplifierSheet, settleAmplifier } from './amplifier-sheet.ts'
-import { type GainTarget, gainTarget } from './gain-target.ts'
+import { type GainTarget, gainTarget, type MeterReading, meterReading, type ToneLevel } from './gain-target.ts'
 import { type AmplifierHeat, amplifierHeat, heatCautions } from './heat.ts'
 import { matchBasis } from './match-basis.ts'
 import { matchCautions } from './match-cautions.ts'
@@ -29,6 +29,8 @@ export interface AmplifierMatchRequest {
   readonly driver: DriverSheet & { readonly ratingKind?: RatingKind }
   readonly driverCount: number
   readonly rankBy?: Ranking
+  /** Test tone the gain is set with. */
+  readonly tone?: ToneLevel
   /** From each output to its drivers. */
   readonly cable?: SpeakerCableRequest
 }
@@ -45,7 +47,7 @@ export interface AmplifierMatch {
   readonly best?: MatchOption
   /** How to join the drivers of one output of the best option. */
   readonly wiring?: MatchWiring
-  readonly gain?: GainTarget
+  readonly gain?: GainTarget & MeterReading
   /** Of all amplifiers of the best option together. */
   readonly heat?: AmplifierHeat
   readonly cable?: SpeakerCable
@@ -150,7 +152,8 @@ export function matchAmplifier(request: AmplifierMatchRequest): Outcome<Amplifie
     amplifierCount
   )
   const best = options.find(option => option.powerRatio !== undefined && option.amplifiersNeeded <= amplifierCount)
-  const gain = best === undefined ? undefined : gainOf(best, driver)
+  const target = best === undefined ? undefined : gainOf(best, driver)
+  const gain = target && { ...target, ...meterReading(target, request.tone ?? {}, 0, assumed) }
   const heat = best === undefined || gain === undefined ? undefined : heatOf(amplifiers, best, gain, assumed)
   const cable =
     request.cable === undefined || best?.outputPowerW === undefined
@@ -176,6 +179,7 @@ export function matchAmplifier(request: AmplifierMatchRequest): Outcome<Amplifie
       'kirchhoff-networks',
       'equal-power-practice',
       'cta-2006',
+      ...(gain === undefined ? [] : (['gain-practice'] as const)),
       ...(cable === undefined ? [] : speakerCableSources),
       ...(heat === undefined ? [] : (['class-efficiency', 'iec-60065-eighth'] as const)),
       ...basis.map(({ source }) => source)

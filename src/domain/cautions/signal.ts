@@ -13,6 +13,12 @@ export const signalCautions = {
     meaning: 'A differential line output meets an input that ties its minus to ground.',
     basis: 'common practice, no source'
   },
+  'ground-loop': {
+    level: 'note',
+    meaning:
+      'Source and amplifier grounded at different places pick up alternator whine. In this order: one ground point for both, differential inputs, an isolator, signal and power cables on opposite sides, a sound shield. Never take away a safety or vehicle ground.',
+    basis: 'derived: ripple current times shared resistance; order common practice, no source'
+  },
   'factory-processing': {
     level: 'note',
     meaning: 'Equaliser, delay and level-dependent bass of the vehicle stay in the signal.',

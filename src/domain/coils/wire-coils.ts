@@ -147,6 +147,12 @@ function powers(set: CoilSet, totalPowerW: number | undefined) {
   return { coilPowerW: totalPowerW / set.coils.length, driverPowerW: totalPowerW / set.driverCount }
 }
 
+/** The network {@link wireCoils} chooses, for drawing it; undefined when no load is allowed. */
+export function chosenNetwork(request: CoilWiringRequest): NetworkLoad | undefined {
+  const set = coilSet(request)
+  return chooseLoad(set, coilLoads(set).loads, wantedOf(request), assumptions()).load
+}
+
 /**
  * Balanced networks of any number of equal coils, all series-parallel networks of up to six coils, and the wiring of one.
  *

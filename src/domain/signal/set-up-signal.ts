@@ -1,5 +1,12 @@
 /** The way from the music source to the amplifier: level, gain, filters, turn-on, and the first switching-on. */
-import { type GainTarget, gainTarget, meterVoltage, voltageGainDb } from '../amplifier/gain-target.ts'
+import {
+  type GainTarget,
+  gainTarget,
+  type MeterReading,
+  meterReading,
+  type ToneLevel,
+  voltageGainDb
+} from '../amplifier/gain-target.ts'
 import { type RatingKind, ratingFault, requireContinuous } from '../amplifier/power-rating.ts'
 import { touchVoltageCautions } from '../amplifier/touch-voltage.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
@@ -12,10 +19,7 @@ import { signalJudgement } from './signal-judgement.ts'
 import { type AmplifierInput, type InputLevel, inputLevel, type SignalSource } from './source-level.ts'
 import { type TurnOn, type TurnOnRequest, turnOn } from './turn-on.ts'
 
-export interface ToneRequest {
-  /** Level of the test tone [dB full scale], ≤ 0. */
-  readonly levelDb?: number
-  readonly overlapDb?: number
+export interface ToneRequest extends ToneLevel {
   readonly frequencyHz?: number
   /** Equaliser or bass boost that is switched on after the setting [dB]. */
   readonly boostDb?: number
@@ -40,15 +44,9 @@ export interface SignalSetupRequest {
   readonly turnOn?: TurnOnRequest
 }
 
-export interface GainSetting extends GainTarget {
+export interface GainSetting extends GainTarget, MeterReading {
   readonly toneHz: number
-  readonly toneLevelDb: number
-  readonly overlapDb: number
   readonly boostDb: number
-  /** What the meter shall read at the amplifier's terminals, filters off [V]. */
-  readonly meterVoltageV: number
-  /** From each terminal of a bridged pair to ground [V]. */
-  readonly channelMeterVoltageV?: number
   /** What filters left in the way take from the tone, as Butterworth [dB]. */
   readonly filterLossDb: number
   readonly meterVoltageWithFiltersV: number
@@ -84,9 +82,6 @@ function gainSetting(
     amplifier.loadOhm,
     bridged
   )
-  const { toneLevelDb: level, overlapDb: overlap } = signalJudgement
-  const toneLevelDb = assumed.or(tone.levelDb, 'tone.levelDb', level.value, level.why)
-  const overlapDb = assumed.or(tone.overlapDb, 'tone.overlapDb', overlap.value, overlap.why)
   const boostDb = assumed.or(tone.boostDb, 'tone.boostDb', 0, 'equaliser and bass boost stay flat')
   const toneHz = assumed.or(
     tone.frequencyHz,
@@ -94,19 +89,16 @@ function gainSetting(
     toneFrequency(filters),
     '50 Hz, or the middle of the band where 50 Hz is not half an octave inside it'
   )
-  const meterVoltageV = meterVoltage(target.targetVoltageV, toneLevelDb - boostDb, overlapDb)
+  const reading = meterReading(target, tone, boostDb, assumed)
   const loss = filterLossDb(filters, toneHz)
   return {
     ...target,
     limitedBy,
+    ...reading,
     toneHz,
-    toneLevelDb,
-    overlapDb,
     boostDb,
-    meterVoltageV,
-    ...(bridged ? { channelMeterVoltageV: meterVoltageV / 2 } : {}),
     filterLossDb: loss,
-    meterVoltageWithFiltersV: meterVoltageV * 10 ** (loss / 20),
+    meterVoltageWithFiltersV: reading.meterVoltageV * 10 ** (loss / 20),
     ...(input === undefined ? {} : { voltageGainDb: voltageGainDb(target.targetVoltageV, input.levelV) })
   }
 }

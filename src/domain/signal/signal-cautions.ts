@@ -102,6 +102,15 @@ export function sourceCautions(
           )
         ]
       : []),
+    ...(!speaker && input.differential !== true
+      ? [
+          caution(
+            'ground-loop',
+            'A single-ended line input shares its ground with the power cable: should the alternator be heard, give source and amplifier one ground point first; then think of a differential input or an isolator.',
+            { at: 'amplifier.input' }
+          )
+        ]
+      : []),
     ...rangeCautions(level, input)
   ]
 }

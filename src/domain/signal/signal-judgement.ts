@@ -1,11 +1,6 @@
 /** Judgement values of the signal room: common practice, no source, unless marked; every one used is echoed. */
 
 export const signalJudgement = {
-  toneLevelDb: { value: 0, why: 'full-scale test tone: the reading is the target itself' },
-  overlapDb: {
-    value: 0,
-    why: 'no overlap for subwoofers: the loudest music just reaches the target; overlap is louder and clips peaks'
-  },
   toneHz: 50,
   outputOhm: { value: 600, why: 'line outputs have 100 to 1000 Ω; the upper half is taken' },
   inputOhm: { value: 10_000, why: 'amplifier inputs have 10 to 22 kΩ; the lowest is taken' },

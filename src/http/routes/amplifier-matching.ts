@@ -7,7 +7,7 @@ import { rankings } from '../../domain/amplifier/rank-options.ts'
 import { amplifierClasses } from '../../domain/supply/supply-judgement.ts'
 import { defineOperation } from '../operation.ts'
 import { component, ref } from '../schemas/component.ts'
-import { GainTargetBody } from '../schemas/gain.ts'
+import { GainTargetBody, meterFields, toneFields } from '../schemas/gain.ts'
 import { choice, count, label, list, quantity } from '../schemas/quantities.ts'
 import { SpeakerCableBody, SpeakerCableResult } from '../schemas/speaker-cable.ts'
 import { wiringFields } from '../schemas/wiring.ts'
@@ -47,6 +47,8 @@ const MatchDriver = component('MatchDriver', 'One of the drivers, all alike.', {
   coilOhm: load('Rated impedance of one coil')
 })
 
+const ToneLevel = component('ToneLevel', 'The test tone the gain is set with.', toneFields)
+
 const Body = component('AmplifierMatchRequest', 'An amplifier and the drivers it shall drive.', {
   amplifier: ref(Sheet),
   otherAmplifiers: Type.Optional(list('Amplifiers to compare it with', ref(Sheet), 1, 10)),
@@ -59,7 +61,13 @@ const Body = component('AmplifierMatchRequest', 'An amplifier and the drivers it
       rankings
     )
   ),
+  tone: Type.Optional(ref(ToneLevel)),
   cable: Type.Optional(ref(SpeakerCableBody, 'The cable from each output to its drivers'))
+})
+
+const MatchGain = component('MatchGain', 'The voltage an output shall give, and what the meter shall read.', {
+  ...GainTargetBody.properties,
+  ...meterFields
 })
 
 const Option = component('MatchOption', 'One balanced way of putting the drivers on the amplifier.', {
@@ -105,7 +113,7 @@ const Result = component('AmplifierMatchResult', 'How the amplifier can drive th
     ref(Option, 'The way to take; absent when no allowed load of the amplifiers at hand has a published power')
   ),
   wiring: Type.Optional(ref(Wiring, 'How to join the drivers of each output of the best way')),
-  gain: Type.Optional(ref(GainTargetBody, 'Gain setting of each output of the best way')),
+  gain: Type.Optional(ref(MatchGain, 'Gain setting of each output of the best way')),
   heat: Type.Optional(ref(Heat, 'Absent when neither class nor efficiency was given')),
   cable: Type.Optional(ref(SpeakerCableResult, 'Cable of each output of the best way')),
   options: list(`Every balanced way, at most ${MOST_OPTIONS_SHOWN}, best first`, ref(Option), 1, MOST_OPTIONS_SHOWN)

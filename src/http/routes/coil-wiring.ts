@@ -1,8 +1,10 @@
 /** POST /v1/coils/wiring */
 import Type from 'typebox'
-import { MOST_LOADS_SHOWN } from '../../domain/coils/coil-loads.ts'
+import { wiringDiagram } from '../../documents/wiring-diagram.ts'
+import { MOST_LOADS_SHOWN, ohmNumber } from '../../domain/coils/coil-loads.ts'
 import { MOST_COILS_LISTED_IN_FULL } from '../../domain/coils/coil-set.ts'
-import { wireCoils as compute } from '../../domain/coils/wire-coils.ts'
+import { type CoilWiringRequest, chosenNetwork, wireCoils as compute } from '../../domain/coils/wire-coils.ts'
+import { DesignError } from '../../domain/design-error.ts'
 import { defineOperation } from '../operation.ts'
 import { component, ref } from '../schemas/component.ts'
 import { choice, count, list, quantity } from '../schemas/quantities.ts'
@@ -112,6 +114,25 @@ const Result = component('CoilWiringResult', 'The loads the coils can present, a
   cableCandidates: Type.Optional(speakerCableCandidates)
 })
 
+function drawing(request: CoilWiringRequest): string {
+  const chosen = chosenNetwork(request)
+  if (chosen === undefined) {
+    throw new DesignError('no-solution', {
+      field: 'minimumOhm',
+      detail:
+        'No way of joining these coils reaches the minimum load, so there is nothing to draw; the JSON answer lists the loads.'
+    })
+  }
+  const { driverCount, coilsPerDriver } = request
+  return wiringDiagram({
+    network: chosen.network,
+    driverCount,
+    coilsPerDriver,
+    loadOhm: ohmNumber(chosen),
+    join: chosen.join
+  })
+}
+
 export const wireCoils = defineOperation({
   path: '/v1/coils/wiring',
   operationId: 'wireCoils',
@@ -122,6 +143,13 @@ export const wireCoils = defineOperation({
   body: Body,
   result: Result,
   compute,
+  forms: [
+    {
+      mediaType: 'image/svg+xml',
+      description: 'The chosen wiring as a drawing of terminals, links and joints',
+      render: (_, request) => drawing(request)
+    }
+  ],
   examples: {
     twoDrivers: {
       summary: 'Two single-coil drivers on an amplifier for 2 Ω and more',

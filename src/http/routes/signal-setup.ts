@@ -4,6 +4,7 @@ import { ratingKinds } from '../../domain/amplifier/power-rating.ts'
 import { setUpSignal as compute } from '../../domain/signal/set-up-signal.ts'
 import { defineOperation } from '../operation.ts'
 import { byTag, component, ref } from '../schemas/component.ts'
+import { toneFields } from '../schemas/gain.ts'
 import { choice, quantity } from '../schemas/quantities.ts'
 import { SignalSetupResultBody } from '../schemas/signal-result.ts'
 
@@ -57,13 +58,7 @@ const Amplifier = component('SignalAmplifier', 'The output whose gain is set.', 
 })
 
 const Tone = component('TestTone', 'The test tone and what is allowed past it.', {
-  levelDb: Type.Optional(quantity('dB', 'Level of the tone against full scale', { from: -60, to: 0 })),
-  overlapDb: Type.Optional(
-    quantity('dB', 'How far the loudest music may pass the target: louder on average, with clipped peaks', {
-      from: 0,
-      to: 20
-    })
-  ),
+  ...toneFields,
   frequencyHz: Type.Optional(hertz('Frequency of the tone')),
   boostDb: Type.Optional(quantity('dB', 'Boost that is switched on after the setting', { from: 0, to: 24 }))
 })

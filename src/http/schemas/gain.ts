@@ -12,3 +12,21 @@ export const GainTargetBody = component('GainTarget', 'The voltage an output sha
   channelVoltageV: Type.Optional(quantity('V', 'Voltage of each channel of a bridged pair')),
   channelLoadOhm: Type.Optional(quantity('Ω', 'Load each channel of a bridged pair sees'))
 })
+
+/** What a voltmeter shows with the test tone. */
+export const meterFields = {
+  toneLevelDb: quantity('dB', 'Level of the test tone against full scale'),
+  overlapDb: quantity('dB', 'How far the loudest music passes the target'),
+  meterVoltageV: quantity('V', "Reading at the amplifier's terminals, filters off"),
+  channelMeterVoltageV: Type.Optional(quantity('V', 'Reading from each terminal of a bridged pair to ground'))
+}
+
+export const toneFields = {
+  levelDb: Type.Optional(quantity('dB', 'Level of the tone against full scale', { from: -60, to: 0 })),
+  overlapDb: Type.Optional(
+    quantity('dB', 'How far the loudest music may pass the target: louder on average, with clipped peaks', {
+      from: 0,
+      to: 20
+    })
+  )
+}

@@ -3,7 +3,7 @@ import Type from 'typebox'
 import { cautionCatalogue } from '../../domain/caution.ts'
 import { signalStepIds } from '../../domain/signal/commissioning.ts'
 import { component, ref } from './component.ts'
-import { GainTargetBody } from './gain.ts'
+import { GainTargetBody, meterFields } from './gain.ts'
 import { choice, quantity } from './quantities.ts'
 
 const text = (description: string) => Type.String({ description })
@@ -31,11 +31,8 @@ const InputLevel = component('SignalInputLevel', "What reaches the amplifier's i
 const Gain = component('GainSetting', 'What the meter shall read.', {
   ...GainTargetBody.properties,
   toneHz: quantity('Hz', 'Frequency of the test tone'),
-  toneLevelDb: quantity('dB', 'Level of the test tone against full scale'),
-  overlapDb: quantity('dB', 'How far the loudest music passes the target'),
+  ...meterFields,
   boostDb: quantity('dB', 'Room left for a boost'),
-  meterVoltageV: quantity('V', "Reading at the amplifier's terminals, filters off"),
-  channelMeterVoltageV: Type.Optional(quantity('V', 'Reading from each terminal of a bridged pair to ground')),
   filterLossDb: quantity('dB', 'What the filters take from the tone if they cannot be switched off, as Butterworth'),
   meterVoltageWithFiltersV: quantity('V', 'Reading with those filters on'),
   voltageGainDb: Type.Optional(quantity('dB', 'Voltage gain from the input to the target'))

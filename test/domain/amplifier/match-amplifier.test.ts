@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { type AmplifierMatchRequest, matchAmplifier } from '../../../src/domain/amplifier/match-amplifier.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
@@ -195,6 +196,53 @@ describe('amplifier matching', () => {
     })
   }
 
+  it('reads the meter for the tone that is played: -10 dB with 5 dB of overlap on 44.72 V are 25.15 V (hand calculation)', () => {
+    const amplifier = {
+      ratings: [{ loadOhm: 4, powerW: 500, bridged: true }],
+      minimumOhm: 2,
+      minimumBridgedOhm: 4,
+      channels: 2
+    }
+    const request = { amplifier, driver: { powerW: 500, coils: 1, coilOhm: 4 }, driverCount: 1 }
+    const { gain } = matchAmplifier({ ...request, tone: { levelDb: -10, overlapDb: 5 } }).result
+    expectPrinted(gain?.meterVoltageV ?? 0, '25.15')
+    expectPrinted(gain?.channelMeterVoltageV ?? 0, '12.57')
+    expect(matchAmplifier(request).result.gain?.meterVoltageV).toBe(gain?.targetVoltageV)
+  })
+
+  it('never sets a gain past the amplifier or the drivers, nor a best past its limit, whatever is published', () => {
+    const rating = fc.record({
+      loadOhm: fc.constantFrom(0.5, 1, 2, 2.67, 4, 8),
+      powerW: fc.integer({ min: 1, max: 3000 }),
+      bridged: fc.boolean()
+    })
+    fc.assert(
+      fc.property(
+        fc.array(rating, { minLength: 1, maxLength: 6 }),
+        fc.constantFrom(0.5, 1, 2, 4),
+        fc.integer({ min: 1, max: 4 }),
+        fc.integer({ min: 1, max: 6 }),
+        fc.constantFrom(1, 2, 4),
+        fc.integer({ min: 20, max: 2000 }),
+        (ratings, minimumOhm, channels, driverCount, coils, powerW) => {
+          const { best, gain, options } = matchAmplifier({
+            amplifier: { ratings, minimumOhm, channels },
+            driver: { powerW, coils, coilOhm: 2 },
+            driverCount
+          }).result
+          expect(options.length).toBeGreaterThan(0)
+          if (best === undefined || gain === undefined) return
+          expect(best.loadOhm).toBeGreaterThanOrEqual(best.bridged ? 2 * minimumOhm : minimumOhm)
+          expect(gain.powerW).toBeLessThanOrEqual(Math.min(best.outputPowerW ?? 0, powerW * best.driversPerOutput))
+          expect(gain.targetVoltageV ** 2 / best.loadOhm).toBeCloseTo(gain.powerW, 6)
+          expect(best.outputs * (best.bridged ? 2 : 1)).toBeLessThanOrEqual(channels)
+          expect(best.outputs * best.driversPerOutput).toBe(driverCount)
+        }
+      ),
+      { seed: 8, numRuns: 300 }
+    )
+  })
+
   it('echoes every default', () => {
     const { assumed } = matchAmplifier({ ...one, amplifier: fourChannel })
     expect(assumed.map(({ field, value }) => [field, value])).toEqual([
@@ -202,7 +250,9 @@ describe('amplifier matching', () => {
       ['amplifierCount', 1],
       ['rankBy', 'power'],
       ['amplifier.ratingKind', 'rms'],
-      ['amplifier.minimumBridgedOhm', 4]
+      ['amplifier.minimumBridgedOhm', 4],
+      ['tone.levelDb', 0],
+      ['tone.overlapDb', 0]
     ])
   })
 

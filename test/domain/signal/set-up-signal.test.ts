@@ -117,6 +117,12 @@ describe('source level', () => {
     expect(found).toEqual(expect.arrayContaining(['airbag-looms', 'connector-pins', 'factory-processing']))
   })
 
+  it('speaks of ground loops where a line input is not known to be differential', () => {
+    const source = { kind: 'line-level', levelV: 2 } as const
+    expect(codes({ amplifier, source })).toContain('ground-loop')
+    expect(codes({ amplifier: { ...amplifier, input: { differential: true } }, source })).not.toContain('ground-loop')
+  })
+
   it('refuses a loudspeaker output without, and with two, levels', () => {
     expect(refusal({ amplifier, source: { kind: 'speaker-level' } })).toEqual(['missing-input', 'source.levelV'])
     expect(refusal({ amplifier, source: { kind: 'speaker-level', powerW: 20 } })).toEqual([
