@@ -703,6 +703,7 @@ export interface components {
              * @enum {string}
              */
             rankBy?: "power" | "price" | "size";
+            tone?: components["schemas"]["ToneLevel"];
         };
         /** @description How the amplifier can drive the drivers, best first. */
         AmplifierMatchResult: {
@@ -711,7 +712,7 @@ export interface components {
             /** @description Cable of each output of the best way */
             cable?: components["schemas"]["SpeakerCable"];
             /** @description Gain setting of each output of the best way */
-            gain?: components["schemas"]["GainTarget"];
+            gain?: components["schemas"]["MatchGain"];
             /** @description Absent when neither class nor efficiency was given */
             heat?: components["schemas"]["AmplifierHeat"];
             /** @description Every balanced way, at most 60, best first */
@@ -1481,7 +1482,7 @@ export interface components {
              * @description Code of the caution; /v1/cautions documents each
              * @enum {string}
              */
-            code: "cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "heavy-box" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "target-off" | "hearing-exposure" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "high-voltage-orange" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "overlap-heat" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "two-people-lift";
+            code: "cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "heavy-box" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "target-off" | "hearing-exposure" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "high-voltage-orange" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "overlap-heat" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "two-people-lift";
             /** @description The figures that triggered it; each name ends in its unit */
             figures?: {
                 [key: string]: number;
@@ -3276,6 +3277,34 @@ export interface components {
              */
             ratingKind?: "rms" | "peak" | "max" | "total";
         };
+        /** @description The voltage an output shall give, and what the meter shall read. */
+        MatchGain: {
+            /** @description Load each channel of a bridged pair sees [Ω] */
+            channelLoadOhm?: number;
+            /** @description Reading from each terminal of a bridged pair to ground [V] */
+            channelMeterVoltageV?: number;
+            /** @description Voltage of each channel of a bridged pair [V] */
+            channelVoltageV?: number;
+            /** @description RMS current at full level [A] */
+            currentA: number;
+            /**
+             * @description What ends first
+             * @enum {string}
+             */
+            limitedBy?: "amplifier" | "drivers";
+            /** @description Load [Ω] */
+            loadOhm: number;
+            /** @description Reading at the amplifier's terminals, filters off [V] */
+            meterVoltageV: number;
+            /** @description How far the loudest music passes the target [dB] */
+            overlapDb: number;
+            /** @description Power into the load at full level [W] */
+            powerW: number;
+            /** @description RMS voltage at the amplifier's terminals at full level [V] */
+            targetVoltageV: number;
+            /** @description Level of the test tone against full scale [dB] */
+            toneLevelDb: number;
+        };
         /** @description One balanced way of putting the drivers on the amplifier. */
         MatchOption: {
             /** @description What follows from it */
@@ -4673,7 +4702,7 @@ export interface components {
         /** @description One step of the first switching-on. */
         SignalStep: {
             /** @description What to mind; /v1/cautions documents each */
-            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "heavy-box" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "target-off" | "hearing-exposure" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "high-voltage-orange" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "overlap-heat" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "two-people-lift")[];
+            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "heavy-box" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "target-off" | "hearing-exposure" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "high-voltage-orange" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "overlap-heat" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "two-people-lift")[];
             /**
              * @description Which step
              * @enum {string}
@@ -5200,6 +5229,13 @@ export interface components {
             /** @description Tuning of the rear chamber */
             tuning?: components["schemas"]["FrequencySpread"];
         };
+        /** @description The test tone the gain is set with. */
+        ToneLevel: {
+            /** @description Level of the tone against full scale [dB] */
+            levelDb?: number;
+            /** @description How far the loudest music may pass the target: louder on average, with clipped peaks [dB] */
+            overlapDb?: number;
+        };
         /** @description How a travel scatters. */
         TravelSpread: {
             /** @description Mean of the samples [mm] */
@@ -5465,6 +5501,10 @@ export interface operations {
                 "otherAmplifiers.0.ratings.0.powerW"?: number;
                 /** @description `power`: closest to the drivers; `price` or `size`: least among those that fit, given for every amplifier */
                 rankBy?: "power" | "price" | "size";
+                /** @description Level of the tone against full scale [dB] */
+                "tone.levelDb"?: number;
+                /** @description How far the loudest music may pass the target: louder on average, with clipped peaks [dB] */
+                "tone.overlapDb"?: number;
             };
             header?: never;
             path?: never;
@@ -6391,6 +6431,7 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["WireCoilsAnswer"];
+                    "image/svg+xml": string;
                 };
             };
             /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */

@@ -61,6 +61,32 @@ describe('coil wiring', () => {
     expect(result).toMatchObject({ coilPowerW: 400, driverPowerW: 400, networkCount: 2, distinctLoadCount: 2 })
   })
 
+  it('lists for one to six coils exactly the loads that sums and parallels of smaller ones make (second path)', () => {
+    type Fraction = readonly [number, number]
+    const lowest = ([a, b]: Fraction): string => {
+      const divisor = (x: number, y: number): number => (y === 0 ? x : divisor(y, x % y))
+      return `${a / divisor(a, b)}/${b / divisor(a, b)}`
+    }
+    const known: Map<string, Fraction>[] = [new Map(), new Map([['1/1', [1, 1]]])]
+    for (let n = 1; n <= 6; n++) {
+      const found = known[n] ?? new Map<string, Fraction>()
+      for (let k = 1; k <= n / 2; k++) {
+        for (const [a, b] of known[k]?.values() ?? []) {
+          for (const [c, d] of known[n - k]?.values() ?? []) {
+            const series: Fraction = [a * d + c * b, b * d]
+            const parallel: Fraction = [a * c, a * d + c * b]
+            for (const each of [series, parallel]) found.set(lowest(each), each)
+          }
+        }
+      }
+      known[n] = found
+      const { loads } = wireCoils({ driverCount: n, coilsPerDriver: 1, coilOhm: 3.7 }).result
+      expect(loads.map(({ ratio }) => ratio).sort()).toEqual([...found.keys()].sort())
+      const ohms = loads.map(({ ohm }) => ohm)
+      expect(ohms).toEqual([...ohms].sort((x, y) => x - y))
+    }
+  })
+
   it('names unequal shares: 4 Ω in series with two in parallel burns 2/3 in one coil (hand calculation)', () => {
     const { loads } = wireCoils({ driverCount: 3, coilsPerDriver: 1, coilOhm: 4, totalPowerW: 600 }).result
     const load = loads.find(({ ratio }) => ratio === '3/2')
