@@ -1,5 +1,5 @@
 /** What matters of a level curve: where it reaches half power, how far it strays above that, and where its peak is. */
-import { bisect } from '../../numeric/bisect.ts'
+import { bracketedRoot } from '../../numeric/bracketed-root.ts'
 import { goldenMaximum } from '../../numeric/golden-maximum.ts'
 
 /** Half power [dB]. */
@@ -18,6 +18,14 @@ export interface PassBand {
 }
 
 const POINTS_PER_DECADE = 120
+
+type Level = (frequencyHz: number) => number
+/** Levels of many frequencies at once, where that is faster than one by one. */
+type LevelsOn = (frequenciesHz: readonly number[]) => readonly number[]
+const each =
+  (level: Level): LevelsOn =>
+  frequencies =>
+    frequencies.map(level)
 
 function grid(fromHz: number, toHz: number): readonly number[] {
   const count = Math.ceil(POINTS_PER_DECADE * Math.log10(toHz / fromHz))
@@ -41,17 +49,21 @@ function turningLevel(level: (f: number) => number, low: number, high: number, s
 
 /**
  * @param level  dB re the reference of the response
+ * @param levelsOn  the same for a whole grid
  * @param fromHz  > 0, below every corner
  * @param toHz  far above every corner
- * @source derived: sampled at 120 points a decade, crossings refined by bisection, turning points by golden section
+ * @source derived: sampled at 120 points a decade, crossings refined by Brent's method, turning points by golden section
  * @check  closed box of Qtc 1 → f3/fc 0.786151, peak 1.2494 dB
  */
-export function passBandOf(level: (frequencyHz: number) => number, fromHz: number, toHz: number): PassBand {
+export function passBandOf(level: Level, fromHz: number, toHz: number, levelsOn: LevelsOn = each(level)): PassBand {
   const frequencies = grid(fromHz, toHz)
-  const levels = frequencies.map(level)
+  const levels = levelsOn(frequencies)
   const root = (thresholdDb: number, upward: boolean) => {
+    const excess = (f: number) => level(f) - thresholdDb
     const bracket = crossing(levels, frequencies, thresholdDb, upward)
-    return bracket === undefined ? undefined : bisect(f => level(f) - thresholdDb, ...bracket)
+    if (bracket === undefined) return undefined
+    const [low, high] = bracket
+    return bracketedRoot(excess, low, high, excess(low), excess(high), 1e-13)
   }
   const f3Hz = root(HALF_POWER_DB, true)
   const f10Hz = root(-10, true)
@@ -67,9 +79,9 @@ export function passBandOf(level: (frequencyHz: number) => number, fromHz: numbe
 }
 
 /** The highest level between two frequencies, refined. */
-export function highestLevelDb(level: (frequencyHz: number) => number, fromHz: number, toHz: number): number {
+export function highestLevelDb(level: Level, fromHz: number, toHz: number, levelsOn: LevelsOn = each(level)): number {
   const frequencies = grid(fromHz, toHz)
-  const levels = frequencies.map(level)
+  const levels = levelsOn(frequencies)
   const best = levels.indexOf(Math.max(...levels))
   const low = frequencies[Math.max(0, best - 1)] ?? fromHz
   const high = frequencies[Math.min(levels.length - 1, best + 1)] ?? toHz

@@ -161,15 +161,26 @@ function givenDraft(problem: SizingProblem, volumeM3: number, tuningHz: number |
   return { ...draft, name: `Vented, ${id === 'as-asked' ? asked : `in your space, ${asked}`}` }
 }
 
-/** The tuning, in steps a builder can cut to, with the lowest half power among those that hardly peak. */
-export function bestTuningHz({ boxed, openedLossPerQ }: SizingProblem, volumeM3: number): number {
+/** The tuning, in steps a builder can cut to, with the lowest half power among those that hardly peak; coarse, then fine. */
+export function bestTuningHz(problem: SizingProblem, volumeM3: number): number {
   const [low, high] = TUNING_SPAN_HZ
-  const steps = Math.round((high - low) / TUNING_STEP_HZ)
-  const tried = Array.from({ length: steps + 1 }, (_, index) => {
-    const tuningHz = low + index * TUNING_STEP_HZ
+  const coarse = 4 * TUNING_STEP_HZ
+  const near = bestOf(problem, volumeM3, low, high, coarse)
+  return bestOf(problem, volumeM3, Math.max(low, near - coarse), Math.min(high, near + coarse), TUNING_STEP_HZ)
+}
+
+function bestOf(
+  { boxed, openedLossPerQ }: SizingProblem,
+  volumeM3: number,
+  lowHz: number,
+  highHz: number,
+  stepHz: number
+): number {
+  const tried = Array.from({ length: Math.round((highHz - lowHz) / stepHz) + 1 }, (_, index) => {
+    const tuningHz = lowHz + index * stepHz
     const box = { h: tuningHz / boxed.fsHz, alpha: boxed.vasM3 / volumeM3, qt: boxed.qts }
     const response = ventedResponse(ventedCoefficients(box, openedLossPerQ), boxed.fsHz, tuningHz)
-    const { f3Hz = Number.MAX_VALUE, peakDb } = passBandOf(f => levelDb(response, f), 5, 500)
+    const { f3Hz = Number.MAX_VALUE, peakDb } = passBandOf(f => levelDb(response, f), 8, 300)
     return { tuningHz, f3Hz, peakDb }
   })
   const flat = tried.filter(({ peakDb }) => peakDb <= CHOSEN_PEAK_DB)

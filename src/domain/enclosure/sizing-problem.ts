@@ -4,13 +4,14 @@ import type { Assumptions } from '../assume.ts'
 import { assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
 import { type Driver, driverOf } from '../driver/driver.ts'
+import type { Solution } from '../network/solution.ts'
 import type { BoxedDriver } from './closed-box.ts'
 import { groupDelayCurve } from './curves.ts'
 import { pressureQuantity } from './extremes.ts'
 import { usualLining } from './lining.ts'
 import { highestLevelDb, passBandOf } from './pass-band.ts'
 import type { EnclosureRequest } from './request.ts'
-import { DISTANCE_M, pointSolver, type ResponseSystem, responseSystem } from './response-system.ts'
+import { DISTANCE_M, pointSolver, type ResponseSystem, responseSystem, solveGrid } from './response-system.ts'
 import { plateauPressure } from './scalars.ts'
 import type { CandidateResponse, SizingRequest } from './sizing.ts'
 import { COMPARED_HZ, USUAL_LEAK_Q } from './sizing-judgement.ts'
@@ -115,10 +116,15 @@ function heard(
     },
     assumptions()
   )
-  const level = relativeLevel(system)
+  const { level, levelsOn } = relativeLevel(system)
   const toHz = Math.max(250, 8 * system.driver.fsHz)
-  const peak = reference === 'plateau' ? 0 : highestLevelDb(level, 3, toHz)
-  const band = passBandOf(f => level(f) - peak, 3, toHz)
+  const peak = reference === 'plateau' ? 0 : highestLevelDb(level, 3, toHz, levelsOn)
+  const band = passBandOf(
+    f => level(f) - peak,
+    3,
+    toHz,
+    frequencies => levelsOn(frequencies).map(db => db - peak)
+  )
   const { f3UpperHz, ...highPass } = band
   const at = pointSolver(system)
   return {
@@ -130,9 +136,17 @@ function heard(
   }
 }
 
-/** Level re the mass-controlled plateau of the same drivers in half space [dB]. */
-function relativeLevel(system: ResponseSystem): (frequencyHz: number) => number {
+/** Level re the mass-controlled plateau of the same drivers in half space [dB], one by one and for a whole grid. */
+function relativeLevel(system: ResponseSystem) {
   const at = pointSolver(system)
   const scale = (system.air.densityKgPerM3 * system.voltageV) / (2 * Math.PI * DISTANCE_M) / plateauPressure(system)
-  return frequencyHz => 20 * Math.log10(Math.max(scale * pressureQuantity.modulus(at(frequencyHz), 0), 1e-12))
+  const db = (solution: Solution, k: number) =>
+    20 * Math.log10(Math.max(scale * pressureQuantity.modulus(solution, k), 1e-12))
+  return {
+    level: (frequencyHz: number) => db(at(frequencyHz), 0),
+    levelsOn: (frequenciesHz: readonly number[]) => {
+      const solution = solveGrid(system, frequenciesHz)
+      return frequenciesHz.map((_, k) => db(solution, k))
+    }
+  }
 }

@@ -45,7 +45,7 @@ const Opinion = component('SecondOpinion', 'A quick approximation beside the exa
 })
 
 const SpaceCost = component('SpaceCost', 'What a candidate costs in space.', {
-  roughOuterM3: quantity('m³', 'Outer volume as a cube of 18 mm board, driver, port and braces in it'),
+  roughOuterL: quantity('L', 'Outer volume as a cube of 18 mm board, driver, port and braces in it'),
   timesSmallest: quantity('1', 'Air volume over that of the smallest candidate')
 })
 
