@@ -7,6 +7,7 @@ import {
   fullWidthSlotEndM,
   slotEndM
 } from './end-correction.ts'
+import { flaredEndM } from './flare.ts'
 import { LARGE_PORT_SHARE, RESONANCE_CLEAR, RESONANCE_CLOSE } from './port-judgement.ts'
 import {
   effectiveLengthM,
@@ -37,6 +38,8 @@ export interface PortSetting {
   readonly walls: SlotWalls
   readonly chamberHeightM: number
   readonly bends: number
+  /** Radius of the rounding at both mouths of round ports. */
+  readonly flareM: number
   readonly lowPassHz: number
   /** Longest centre line there is room for. */
   readonly roomM: number
@@ -62,8 +65,11 @@ export const slot = (count: number, widthM: number, heightM: number): PortShape 
 export function endsM(shape: PortShape, setting: PortSetting, model: EndModel): number {
   const { inner, outer } = setting.ends
   const radius = equivalentRadiusM(shape.areaM2)
-  if (model === 'convention') return (conventionalEndFactor[inner] + conventionalEndFactor[outer]) * radius
-  if (shape.widthM === undefined) return (exactEndFactor[inner] + exactEndFactor[outer]) * radius
+  const factors = model === 'convention' ? conventionalEndFactor : exactEndFactor
+  if (shape.widthM === undefined) {
+    return flaredEndM(factors[inner], radius, setting.flareM) + flaredEndM(factors[outer], radius, setting.flareM)
+  }
+  if (model === 'convention') return (factors[inner] + factors[outer]) * radius
   const size = { widthM: shape.widthM, heightM: shape.depthM }
   const outside = slotEndM({ ...size, situation: outer, alongWall: false })
   const fills = setting.walls === 'full-width' && setting.chamberHeightM > shape.depthM
@@ -79,9 +85,11 @@ export function physicalLengthM(shape: PortShape, setting: PortSetting, model = 
   return effective - endsM(shape, setting, model) + setting.bends * mitreExtraM(shape.depthM)
 }
 
-/** Effective length of a physical one [m]. */
+const flareOf = (shape: PortShape, { flareM }: PortSetting) => (shape.kind === 'round' ? flareM : 0)
+
+/** Effective length of a physical one [m]; no port is shorter than its two flares. */
 export function effectiveOfM(lengthM: number, shape: PortShape, setting: PortSetting, model: EndModel): number {
-  const straight = Math.max(0, lengthM - setting.bends * mitreExtraM(shape.depthM))
+  const straight = Math.max(2 * flareOf(shape, setting), lengthM - setting.bends * mitreExtraM(shape.depthM))
   return straight + endsM(shape, setting, model)
 }
 
@@ -152,7 +160,8 @@ function reasonsOf(shape: PortShape, lengthM: number, effective: number, setting
   ]
 }
 
-function lengthReasons(shape: PortShape, lengthM: number, { roomM }: PortSetting): readonly Reason[] {
+function lengthReasons(shape: PortShape, lengthM: number, setting: PortSetting): readonly Reason[] {
+  const { roomM } = setting
   const radius = equivalentRadiusM(shape.areaM2)
   if (lengthM <= 0) {
     return [{ against: true, text: 'so small an area tunes lower than asked even as a bare hole: it needs more area' }]
@@ -161,6 +170,10 @@ function lengthReasons(shape: PortShape, lengthM: number, { roomM }: PortSetting
     return [
       { against: true, text: `${mm(lengthM)} is shorter than its radius: the ends rule and the tuning is a guess` }
     ]
+  }
+  const flares = 2 * flareOf(shape, setting)
+  if (lengthM < flares) {
+    return [{ against: true, text: `${mm(lengthM)} is shorter than its two flares of ${mm(flares / 2)}` }]
   }
   const against = lengthM > roomM * (1 + 1e-9)
   return [{ against, text: `${mm(lengthM)} long, there is room for ${mm(roomM)}` }]

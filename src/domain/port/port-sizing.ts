@@ -15,6 +15,8 @@ export interface RoundPortWish {
   readonly count?: number
   readonly diameterM?: number
   readonly lengthM?: number
+  /** Radius of the rounding at both mouths; in the length. */
+  readonly flareRadiusM?: number
 }
 
 export interface SlotPortWish {

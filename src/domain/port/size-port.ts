@@ -110,9 +110,17 @@ function settingOf(
     walls,
     chamberHeightM,
     bends,
+    flareM: flareOf(request, wish, assume),
     lowPassHz: assume.or(request.lowPassHz, 'lowPassHz', USUAL_LOW_PASS_HZ, 'usual corner of a subwoofer (practice)'),
     roomM: bends > 0 ? room.bentM : room.straightM
   }
+}
+
+function flareOf({ mouth }: PortSizingRequest, wish: PortWish, assume: Assumptions): number {
+  if (wish.kind !== 'round') return 0
+  if (mouth !== 'flared') return wish.flareRadiusM ?? 0
+  const why = 'the length is that of a straight pipe; a rounding of known radius needs a longer one'
+  return assume.or(wish.flareRadiusM, 'port.flareRadiusM', 0, why)
 }
 
 /** As asked, or that of a port given whole. @throws DesignError where it is told twice or not at all */

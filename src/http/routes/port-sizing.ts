@@ -20,7 +20,10 @@ const Round = component('RoundPortWish', 'Round ports; what is absent is chosen.
   kind: Type.Literal('round', { description: 'Shape' }),
   count: ports,
   diameterMm: Type.Optional(quantity('mm', 'Clear diameter of one', { from: 10, to: 1000 })),
-  lengthMm: length
+  lengthMm: length,
+  flareRadiusMm: Type.Optional(
+    quantity('mm', 'Radius of a rounding at both mouths, part of the length', { from: 0, to: 200 })
+  )
 })
 
 const Slot = component('SlotPortWish', 'Slots; what is absent is chosen.', {
@@ -123,7 +126,7 @@ export const sizePort = defineOperation({
         driver: twelveInch,
         source: { powerW: 400, loadOhm: 4 },
         mouth: 'flared',
-        port: { kind: 'round' },
+        port: { kind: 'round', flareRadiusMm: 25 },
         space: { straightMm: 420 }
       }
     },

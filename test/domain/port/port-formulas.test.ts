@@ -7,6 +7,7 @@ import {
   rectangularPistonEndM,
   slotEndM
 } from '../../../src/domain/port/end-correction.ts'
+import { flaredEndM, flareLengthM } from '../../../src/domain/port/flare.ts'
 import {
   effectiveLengthM,
   mitreExtraM,
@@ -109,6 +110,30 @@ describe('length and tuning of a port', () => {
 
   it('have the area rule 0.8·fB·VD (Small 1973, from memory): 30 Hz, 0.58 L → 139 cm²', () => {
     expectPrinted(displacementRuleAreaM2(30, 0.000_58) * 1e4, '139')
+  })
+})
+
+describe('flare of a port', () => {
+  it('is as heavy as a fine midpoint sum of ∫(a/r)² dx says', () => {
+    const [a, R] = [0.05, 0.03]
+    const steps = 200_000
+    let sum = 0
+    for (let step = 0; step < steps; step++) {
+      const x = ((step + 0.5) / steps) * R
+      sum += (a / (a + R - Math.sqrt(2 * R * x - x * x))) ** 2
+    }
+    expect(flareLengthM(a, R)).toBeCloseTo((sum * R) / steps, 7)
+  })
+
+  it('tends to the plain end as it vanishes, and to first order as the doc says', () => {
+    expect(flaredEndM(0.85, 0.05, 0)).toBeCloseTo(0.85 * 0.05, 12)
+    const R = 1e-5
+    expect(flareLengthM(0.05, R) / R).toBeCloseTo(1 - 2 * (1 - Math.PI / 4) * (R / 0.05), 7)
+  })
+
+  it('makes the end lighter the wider it opens', () => {
+    const ends = [0, 0.01, 0.02, 0.05].map(flare => flaredEndM(0.85, 0.05, flare))
+    expect([...ends].sort((x, y) => y - x)).toEqual(ends)
   })
 })
 

@@ -177,6 +177,17 @@ describe('sizing a port', () => {
     expect(scalars.tuningHz).toBeCloseTo(33, 2)
   })
 
+  it('asks a flared pipe to be longer for the same tuning, and finds that tuning again', () => {
+    const pipe = { kind: 'round', count: 1, diameterM: 0.1 } as const
+    const plain = size({ port: pipe }).result.recommended.lengthM
+    const flared = size({ port: { ...pipe, flareRadiusM: 0.03 } }).result.recommended.lengthM
+    expect(flared - plain).toBeGreaterThan(0.01)
+    expect(flared - plain).toBeLessThan(0.06)
+    const { tuningHz: _t, ...untuned } = base
+    const back = sizePort({ ...untuned, port: { ...pipe, flareRadiusM: 0.03, lengthM: flared } }).result
+    expect(back.tuningHz).toBeCloseTo(33, 9)
+  })
+
   it('lengthens the centre line by what a mitred bend takes away, 0.441 of its width', () => {
     const slot = { kind: 'slot', count: 1, widthM: 0.4, heightM: 0.04 } as const
     const straight = size({ port: slot }).result.recommended.lengthM
