@@ -4302,6 +4302,8 @@ export interface components {
             count?: number;
             /** @description Clear diameter of one [mm] */
             diameterMm?: number;
+            /** @description Radius of a rounding at both mouths, part of the length [mm] */
+            flareRadiusMm?: number;
             /**
              * @description Shape (enum property replaced by openapi-typescript)
              * @enum {string}
@@ -4894,8 +4896,8 @@ export interface components {
         };
         /** @description What a candidate costs in space. */
         SpaceCost: {
-            /** @description Outer volume as a cube of 18 mm board, driver, port and braces in it [m³] */
-            roughOuterM3: number;
+            /** @description Outer volume as a cube of 18 mm board, driver, port and braces in it [L] */
+            roughOuterL: number;
             /** @description Air volume over that of the smallest candidate [1] */
             timesSmallest: number;
         };
@@ -7197,6 +7199,8 @@ export interface operations {
                 "port.count"?: number;
                 /** @description Clear diameter of one [mm] */
                 "port.diameterMm"?: number;
+                /** @description Radius of a rounding at both mouths, part of the length [mm] */
+                "port.flareRadiusMm"?: number;
                 /** @description Clear height [mm] */
                 "port.heightMm"?: number;
                 /** @description Shape */

@@ -131,6 +131,13 @@ describe('flare of a port', () => {
     expect(flareLengthM(0.05, R) / R).toBeCloseTo(1 - 2 * (1 - Math.PI / 4) * (R / 0.05), 7)
   })
 
+  it('carries its end correction at the mouth, as mass: k·r over the area of the mouth', () => {
+    // Two end factors differ by Δk·rm of pipe of the mouth's area, seen from the straight pipe (a/rm)² as long.
+    const [a, R] = [0.05, 0.03]
+    const mouth = a + R
+    expect(flaredEndM(0.85, a, R) - flaredEndM(0.613, a, R)).toBeCloseTo((0.85 - 0.613) * mouth * (a / mouth) ** 2, 12)
+  })
+
   it('makes the end lighter the wider it opens', () => {
     const ends = [0, 0.01, 0.02, 0.05].map(flare => flaredEndM(0.85, 0.05, flare))
     expect([...ends].sort((x, y) => y - x)).toEqual(ends)
