@@ -1,7 +1,8 @@
 /** Half-power frequencies of one of many similar systems: a coarse scan, then the crossing itself. */
 import { bracketedRoot } from '../../numeric/bracketed-root.ts'
 import { logarithmicGrid } from '../../numeric/grid.ts'
-import { pressureQuantity } from './extremes.ts'
+import type { Solution } from '../network/solution.ts'
+import { type PointSolver, pressureQuantity } from './extremes.ts'
 import { pointSolver, type ResponseSystem, solveGrid } from './response-system.ts'
 import { plateauPressure, pressureScale } from './scalars.ts'
 
@@ -16,18 +17,22 @@ export interface HalfPower {
   readonly f3UpperHz?: number
 }
 
-/** Highest pressure, refined where the slope changes its sign beside the highest point. */
-function peakModulus(
-  moduli: Float64Array,
-  slope: (frequencyHz: number) => number,
-  modulus: (frequencyHz: number) => number
-) {
-  const best = moduli.reduce((at, value, k) => (value > (moduli[at] as number) ? k : at), 0)
-  const low = grid[Math.max(0, best - 1)] as number
-  const high = grid[Math.min(grid.length - 1, best + 1)] as number
-  const [rise, fall] = [slope(low), slope(high)]
-  if (!(rise > 0 && fall < 0)) return moduli[best] as number
-  return modulus(bracketedRoot(slope, low, high, rise, fall))
+/** Points this near to the highest one may lie beside a higher peak. */
+const CONTENDER = 0.8
+
+/** Highest pressure: every peak between neighbours of the scan that may be it, refined on its slope. */
+function peakModulus(solution: Solution, moduli: Float64Array, at: PointSolver): number {
+  const slope = (frequencyHz: number) => pressureQuantity.slope(at(frequencyHz), 0)
+  const highest = moduli.reduce((most, value) => Math.max(most, value), 0)
+  let best = highest
+  for (let k = 0; k + 1 < grid.length; k++) {
+    if (Math.max(moduli[k] as number, moduli[k + 1] as number) < CONTENDER * highest) continue
+    const [rise, fall] = [pressureQuantity.slope(solution, k), pressureQuantity.slope(solution, k + 1)]
+    if (!(rise > 0 && fall < 0)) continue
+    const peakHz = bracketedRoot(slope, grid[k] as number, grid[k + 1] as number, rise, fall, TOLERANCE)
+    best = Math.max(best, pressureQuantity.modulus(at(peakHz), 0))
+  }
+  return best
 }
 
 /**
@@ -42,7 +47,7 @@ export function halfPower(system: ResponseSystem): HalfPower {
   const modulus = (frequencyHz: number) => pressureQuantity.modulus(at(frequencyHz), 0)
   const reference = system.highPass
     ? plateauPressure(system) / pressureScale(system)
-    : peakModulus(moduli, frequencyHz => pressureQuantity.slope(at(frequencyHz), 0), modulus)
+    : peakModulus(solution, moduli, at)
   const gaps = moduli.map(value => Math.log((value + Number.MIN_VALUE) / (reference * Math.SQRT1_2)))
   const crossing = (k: number) =>
     bracketedRoot(
