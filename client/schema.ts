@@ -46,6 +46,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/boxes/drawings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Panel drawings and cut sheets
+         * @description Draws the panels of a box with their dimensions, holes, saw tilts and grain, and the sheets they are cut from. By `Accept`: `image/svg+xml` (all drawings one below the other), `image/vnd.dxf` (millimetres, layers SHEET CUT HOLES POCKET DRILL TEXT, closed contours, true circles; the sheets with everything in place, or with `show: panels` each panel once), `application/pdf` (one A4 page a drawing, to scale), or `application/json` with the layout, the cut plan and each drawing as SVG text.
+         */
+        post: operations["drawBox"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/boxes/panel-vibration": {
         parameters: {
             query?: never;
@@ -849,7 +869,7 @@ export interface components {
              * @description Which calculation
              * @enum {string}
              */
-            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "sizePort" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "wireCoils" | "matchAmplifier" | "computeCurrent" | "chooseCable" | "rateFuse" | "computeFeeder" | "setUpSignal";
+            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "sizePort" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "drawBox" | "wireCoils" | "matchAmplifier" | "computeCurrent" | "chooseCable" | "rateFuse" | "computeFeeder" | "setUpSignal";
             /** @description Body of the call, as the operation takes it */
             request: {
                 [key: string]: unknown;
@@ -992,6 +1012,70 @@ export interface components {
             y: number;
             /** @description Share upwards [1] */
             z: number;
+        };
+        /** @description One drawing. */
+        BoxDrawing: {
+            /** @description Height on paper [mm] */
+            heightMm: number;
+            /** @description Name of the panel or sheet */
+            name: string;
+            /** @description The drawing is 1 to this when printed at its size [1] */
+            scale: number;
+            /**
+             * @description A panel, or a sheet with what is cut from it
+             * @enum {string}
+             */
+            subject: "panel" | "cut-sheet";
+            /** @description The drawing as SVG text */
+            svg: string;
+            /** @description Width on paper [mm] */
+            widthMm: number;
+        };
+        /** @description A box to be drawn. */
+        BoxDrawingRequest: {
+            box: components["schemas"]["BoxRequest"];
+            /**
+             * @description How inches are written on paper
+             * @enum {string}
+             */
+            inches?: "decimal" | "sixteenths";
+            /** @description Width of the saw cut [mm] */
+            kerfMm?: number;
+            /** @description Sheets to cut from; the usual sheet of the board when absent */
+            sheets?: components["schemas"]["SheetStock"][];
+            /**
+             * @description What to draw; `both` when absent
+             * @enum {string}
+             */
+            show?: "panels" | "cut-sheets" | "both";
+            /** @description Title of the set of drawings */
+            title?: string;
+            /** @description Cut off every edge of a raw sheet first, kerf included [mm] */
+            trimMm?: number;
+            /**
+             * @description Units on paper; figures of the JSON answer are metric always
+             * @enum {string}
+             */
+            units?: "metric" | "imperial";
+        };
+        /** @description A box with its drawings. */
+        BoxDrawings: {
+            box: components["schemas"]["BoxLayoutResult"];
+            cutPlan?: components["schemas"]["SheetPlanResult"];
+            /** @description Panels first, then cut sheets */
+            drawings: components["schemas"]["BoxDrawing"][];
+            /**
+             * @description How inches are written
+             * @enum {string}
+             */
+            inches: "decimal" | "sixteenths";
+            /** @description Title of the set */
+            title: string;
+            /**
+             * @description Units on paper
+             * @enum {string}
+             */
+            units: "metric" | "imperial";
         };
         /** @description Equal drivers to be set into the box; one when `count` is absent. */
         BoxDriver: {
@@ -2102,6 +2186,18 @@ export interface components {
             terminalL: number;
             /** @description All of them [l] */
             totalL: number;
+        };
+        /** @description Result with its cautions, assumed defaults and sources. */
+        DrawBoxAnswer: {
+            /** @description Every default that was used */
+            assumed: components["schemas"]["Assumed"][];
+            /** @description With `?basis=true`: how each figure was reached */
+            basis?: components["schemas"]["Basis"][];
+            /** @description Doubts and dangers, the gravest first */
+            cautions: components["schemas"]["Caution"][];
+            result: components["schemas"]["BoxDrawings"];
+            /** @description What the figures rest on; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
         /** @description The worst of the programme at the given drive, linear. */
         DrivePeaks: {
@@ -5773,6 +5869,119 @@ export interface operations {
             };
             /** @description `unsupported-media-type`: Unsupported media type */
             415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    drawBox: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["BoxDrawingRequest"];
+            };
+        };
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DrawBoxAnswer"];
+                    "application/pdf": string;
+                    "image/svg+xml": string;
+                    "image/vnd.dxf": string;
+                };
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `body-too-large`: Body too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unsupported-media-type`: Unsupported media type */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
                 headers: {
                     [name: string]: unknown;
                 };

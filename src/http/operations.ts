@@ -1,6 +1,7 @@
 /** Every calculation the service offers, in the order of the job; one a line, so that two additions merge. */
 import type { Operation } from './operation.ts'
 import { matchAmplifier } from './routes/amplifier-matching.ts'
+import { drawBox } from './routes/box-drawings.ts'
 import { layOutBox } from './routes/box-panels.ts'
 import { nestPanels } from './routes/box-sheets.ts'
 import { wireCoils } from './routes/coil-wiring.ts'
@@ -26,6 +27,7 @@ export const operations: readonly Operation[] = [
   layOutBox,
   checkPanelVibration,
   nestPanels,
+  drawBox,
   wireCoils,
   matchAmplifier,
   supplyCurrent,

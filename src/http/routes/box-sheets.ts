@@ -20,7 +20,7 @@ const Panel = component('SheetPanel', 'Equal panels to be cut.', {
   )
 })
 
-const Stock = component('SheetStock', 'Equal sheets to cut from.', {
+export const StockBody = component('SheetStock', 'Equal sheets to cut from.', {
   name: label('Name of the sheet', 60),
   lengthMm: quantity('mm', 'Length of the raw sheet', { from: 100, to: 6000 }),
   widthMm: quantity('mm', 'Width of the raw sheet', { from: 100, to: 6000 }),
@@ -39,7 +39,7 @@ const Stock = component('SheetStock', 'Equal sheets to cut from.', {
 
 export const SheetPlanBody = component('SheetPlanRequest', 'Panels to be cut, and the sheets to be had.', {
   panels: list('Panels', ref(Panel), 1, 250),
-  sheets: list('Sheets', ref(Stock), 1, 20),
+  sheets: list('Sheets', ref(StockBody), 1, 20),
   kerfMm: Type.Optional(quantity('mm', 'Width of the saw cut', { from: 0, to: 12 })),
   trimMm: Type.Optional(quantity('mm', 'Cut off every edge of a raw sheet first, kerf included', { from: 0, to: 50 })),
   keepOffcutMm: Type.Optional(quantity('mm', 'Shorter side of an offcut worth keeping', { from: 20, to: 2000 }))

@@ -1,0 +1,129 @@
+import { listOf, paragraph, section, tableOf } from './html.ts'
+import { massText, type PaperUnits, significant } from './number-text.ts'
+import { gravestFirst, levelText, type PlanPaper, verdictText } from './plan-paper.ts'
+import { element, escaped } from './svg.ts'
+
+export function verdictBox({ verdict, reasons, lines }: PlanPaper): string {
+  const { mark, title, text } = verdictText[verdict]
+  const words = element(
+    'div',
+    {},
+    element('p', {}, element('strong', {}, escaped(title))),
+    paragraph(text),
+    listOf(reasons)
+  )
+  return (
+    element(
+      'div',
+      { class: `verdict ${verdict}` },
+      element('span', { class: 'mark', 'aria-hidden': 'true' }, mark),
+      words
+    ) + lines.map(line => paragraph(line)).join('')
+  )
+}
+
+export function cautionSection({ cautions }: PlanPaper): string {
+  const items = gravestFirst(cautions).map(({ level, message }) =>
+    element(
+      'li',
+      {},
+      element('span', { class: `level ${level}` }, levelText[level]),
+      element('span', {}, escaped(message))
+    )
+  )
+  return section(
+    'cautions',
+    'Read this first',
+    items.length === 0 ? '' : element('ul', { class: 'cautions' }, ...items)
+  )
+}
+
+export function factSection({ facts }: PlanPaper): string {
+  const lists = facts.map(({ title, rows }) =>
+    element(
+      'div',
+      {},
+      element('h3', {}, escaped(title)),
+      element(
+        'dl',
+        {},
+        ...rows.map(({ label, value }) =>
+          element('div', {}, element('dt', {}, escaped(label)), element('dd', {}, escaped(value)))
+        )
+      )
+    )
+  )
+  return section(
+    'figures',
+    'The system in figures',
+    lists.length === 0 ? '' : element('div', { class: 'facts' }, ...lists)
+  )
+}
+
+export function restraintSection({ restraint }: PlanPaper, paper: PaperUnits): string {
+  if (restraint === undefined) return ''
+  const {
+    massKg,
+    crashForceN,
+    drivingForwardN,
+    drivingRearwardN,
+    drivingSidewaysN,
+    strapCount,
+    strapCapacityN,
+    advice
+  } = restraint
+  const force = (newton: number) => `${significant(newton)} N`
+  return section(
+    'restraint',
+    'Holding it in the car',
+    tableOf(
+      'Forces on the box',
+      [{ title: 'Case' }, { title: 'Force', figures: true }],
+      [
+        ['weight', massText(massKg, paper)],
+        ['hard braking, forward', force(drivingForwardN)],
+        ['rearward', force(drivingRearwardN)],
+        ['in a bend, sideways', force(drivingSidewaysN)],
+        ['crash, 20 times the weight (yardstick taken from seat rules)', force(crashForceN)],
+        [`straps of ${force(strapCapacityN)} lashing capacity that hold the crash`, String(strapCount)]
+      ]
+    ),
+    listOf(advice)
+  )
+}
+
+export function commissioningSection({ commissioning }: PlanPaper): string {
+  const rows = commissioning.map(({ text, passIf }, index) => [String(index + 1), text, passIf])
+  return section(
+    'first-start',
+    'Switching it on',
+    rows.length === 0 ? '' : tableOf('In this order', [{ title: 'Step' }, { title: 'Do' }, { title: 'Go on if' }], rows)
+  )
+}
+
+export function groundSection({ assumed, sources }: PlanPaper): string {
+  const defaults = assumed.map(({ field, value, why }) => [
+    field,
+    typeof value === 'number' ? significant(value, 4) : String(value),
+    why
+  ])
+  const rows = sources.map(({ id, title, status }) => [id, title, status])
+  return section(
+    'ground',
+    'What it rests on',
+    defaults.length === 0
+      ? ''
+      : tableOf(
+          'Assumed because nothing was said (SI units)',
+          [{ title: 'Field' }, { title: 'Value', figures: true }, { title: 'Why' }],
+          defaults
+        ),
+    rows.length === 0
+      ? ''
+      : tableOf(
+          'Sources, and how well we know them',
+          [{ title: 'Source' }, { title: 'Title' }, { title: 'Known' }],
+          rows
+        )
+  )
+}

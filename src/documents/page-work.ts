@@ -1,0 +1,78 @@
+/** What to buy and what to do, on the page. */
+import type { BillRow } from '../plan/bill-row.ts'
+import type { BuildStep } from '../plan/build-step.ts'
+import { listOf, paragraph, section, tableOf } from './html.ts'
+import { durationText, figure } from './number-text.ts'
+import type { PlanPaper } from './plan-paper.ts'
+import { element, escaped } from './svg.ts'
+
+export const billGroupTitles: Readonly<Record<BillRow['group'], string>> = {
+  board: 'Board',
+  joining: 'Joining',
+  fittings: 'Fittings',
+  finish: 'Finish',
+  wiring: 'Wiring'
+}
+
+/** Counted units take a plural; measures do not. */
+export function buyText(quantity: number, unit: string): string {
+  const counted = ['piece', 'sheet', 'can', 'cartridge', 'tin'].includes(unit)
+  return `${figure(quantity, 2)} ${unit}${counted && quantity !== 1 ? 's' : ''}`
+}
+
+export function billSection({ bill }: PlanPaper): string {
+  const groups = Object.keys(billGroupTitles) as BillRow['group'][]
+  const tables = groups.map(group => {
+    const rows = bill
+      .filter(row => row.group === group)
+      .map(({ item, quantity, unit, basis, sparePercent, needed }) => [
+        item + (needed ? '' : ' (optional)'),
+        buyText(quantity, unit),
+        sparePercent === 0 ? '' : `${sparePercent} %`,
+        basis
+      ])
+    return rows.length === 0
+      ? ''
+      : tableOf(
+          billGroupTitles[group],
+          [
+            { title: 'Item' },
+            { title: 'Buy', figures: true },
+            { title: 'Spare', figures: true },
+            { title: 'Why so much' }
+          ],
+          rows
+        )
+  })
+  return section('materials', 'What to buy', ...tables)
+}
+
+function stepItem({ number, title, actions, tools, uses, minutes, cureMinutes, checks, warnings }: BuildStep): string {
+  const time = `${durationText(minutes)}${cureMinutes > 0 ? `, then wait ${durationText(cureMinutes)}` : ''}`
+  const needs = [
+    ...(tools.length > 0 ? [`Tools: ${tools.join(', ')}.`] : []),
+    ...(uses.length > 0 ? [`Uses: ${uses.join(', ')}.`] : [])
+  ].join(' ')
+  const words = element(
+    'div',
+    {},
+    element('h3', {}, escaped(title)),
+    paragraph(time, 'quiet'),
+    listOf(actions),
+    ...(needs === '' ? [] : [paragraph(needs, 'quiet')]),
+    ...warnings.map(warning => paragraph(warning, 'warning')),
+    listOf(checks, 'check')
+  )
+  return element('li', {}, element('span', { class: 'number', 'aria-hidden': 'true' }, String(number)), words)
+}
+
+export function buildSection({ buildOrder }: PlanPaper): string {
+  if (buildOrder === undefined) return ''
+  const { steps, workMinutes, elapsedMinutes } = buildOrder
+  return section(
+    'build',
+    'Order of work',
+    paragraph(`About ${durationText(workMinutes)} of work, ${durationText(elapsedMinutes)} with drying times.`),
+    element('ol', { class: 'steps' }, ...steps.map(stepItem))
+  )
+}

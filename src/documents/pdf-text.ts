@@ -1,0 +1,42 @@
+/** Headings, lists and tables of a PDF document; all text is made plain here. */
+import type { Content, ContentTable } from 'pdfmake/interfaces.js'
+import { ink } from './paper.ts'
+
+/** Characters a reader of the page may turn around or hide. */
+export const plain = (text: string) =>
+  text
+    .toWellFormed()
+    .replace(/\p{Cc}/gu, ' ')
+    .replace(/[\u202a-\u202e\u2066-\u2069\ufffe\uffff]/g, '')
+
+export const heading = (text: string): Content => ({
+  text: plain(text),
+  fontSize: 13,
+  bold: true,
+  margin: [0, 14, 0, 4],
+  headlineLevel: 1
+})
+
+export const lines = (items: readonly string[]): Content => ({ ul: items.map(plain), margin: [0, 2, 0, 4] })
+
+type Width = number | 'auto' | '*'
+
+export function table(
+  title: string,
+  columns: readonly string[],
+  widths: readonly Width[],
+  rows: readonly (readonly string[])[],
+  figures: readonly number[] = []
+): Content {
+  const align = (index: number) => (figures.includes(index) ? ('right' as const) : ('left' as const))
+  const body: ContentTable['table']['body'] = [
+    columns.map((text, index) => ({ text, bold: true, fontSize: 8, color: ink.quiet, alignment: align(index) })),
+    ...rows.map(row => row.map((text, index) => ({ text: plain(text), fontSize: 8, alignment: align(index) })))
+  ]
+  return {
+    stack: [
+      { text: plain(title), bold: true, margin: [0, 8, 0, 2] },
+      { table: { headerRows: 1, dontBreakRows: true, widths: [...widths], body }, layout: 'lightHorizontalLines' }
+    ]
+  }
+}

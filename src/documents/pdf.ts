@@ -1,0 +1,52 @@
+/** PDF through pdfmake: our fonts only, no file and no address ever fetched, the same bytes for the same document. */
+import { createRequire } from 'node:module'
+import path from 'node:path'
+import pdfmake from 'pdfmake'
+import type { TDocumentDefinitions } from 'pdfmake/interfaces.js'
+import { fontFamily, ink } from './paper.ts'
+
+const fontFolder = path.join(
+  path.dirname(createRequire(import.meta.url).resolve('dejavu-fonts-ttf/package.json')),
+  'ttf'
+)
+const fontFile = (name: string) => path.join(fontFolder, name)
+const fontFiles = {
+  normal: fontFile('DejaVuSans.ttf'),
+  bold: fontFile('DejaVuSans-Bold.ttf'),
+  italics: fontFile('DejaVuSans-Oblique.ttf'),
+  bolditalics: fontFile('DejaVuSans-BoldOblique.ttf')
+}
+
+pdfmake.setFonts({ [fontFamily]: fontFiles })
+pdfmake.setUrlAccessPolicy(() => false)
+pdfmake.setLocalAccessPolicy(file => Object.values(fontFiles).includes(file))
+
+/** Documents carry no clock: the date of the first public edition of the format they are written in. */
+const fixedDate = new Date(Date.UTC(2000, 0, 1))
+
+export const pointsPerMm = 72 / 25.4
+export const mmToPoints = (mm: number): number => mm * pointsPerMm
+
+/** A4 with margins of 10 mm for drawings to scale; the same paper a desk printer has. */
+export const drawingPage = { width: 297, height: 210, margin: 10 } as const
+
+/** SVG as pdfmake's reader wants it: outer size in points beside the viewBox. */
+export function scaledSvg(svg: string, widthMm: number, heightMm: number) {
+  return { svg: plainFonts(svg), width: mmToPoints(widthMm), height: mmToPoints(heightMm) }
+}
+
+/** Only the registered family may be named, and white paper is left white. */
+export const plainFonts = (svg: string): string =>
+  svg.replace(/font-family="[^"]*"/g, `font-family="${fontFamily}"`).replaceAll(`fill="${ink.paper}"`, 'fill="#ffffff"')
+
+export async function pdfBytes(
+  title: string,
+  definition: Omit<TDocumentDefinitions, 'info' | 'defaultStyle'>
+): Promise<Uint8Array> {
+  const document = pdfmake.createPdf({
+    ...definition,
+    info: { title, creator: 'Cabinbass', producer: 'Cabinbass', creationDate: fixedDate, modDate: fixedDate },
+    defaultStyle: { font: fontFamily, fontSize: 9, color: ink.text, lineHeight: 1.2 }
+  })
+  return new Uint8Array(await document.getBuffer())
+}

@@ -1,0 +1,73 @@
+/** What a plan shows on paper: the parts that were done, in the records of their own rooms. */
+
+import type { BoxLayout } from '../domain/box/box-layout.ts'
+import type { Caution } from '../domain/caution.ts'
+import type { Assumption } from '../domain/outcome.ts'
+import type { SheetPlan } from '../domain/sheet/sheet-plan.ts'
+import type { BillRow } from '../plan/bill-row.ts'
+import type { BuildOrder } from '../plan/build-order.ts'
+import type { Restraint } from '../plan/restraint.ts'
+import type { PaperUnits } from './number-text.ts'
+import type { ChartCurves, ChartLimits } from './response-charts.ts'
+import type { SystemWiring } from './system-wiring.ts'
+
+export interface PaperFact {
+  readonly label: string
+  readonly value: string
+}
+
+export interface PaperFacts {
+  readonly title: string
+  readonly rows: readonly PaperFact[]
+}
+
+export interface PaperCheck {
+  readonly text: string
+  readonly passIf: string
+}
+
+export interface PaperSource {
+  readonly id: string
+  readonly title: string
+  readonly status: string
+}
+
+export interface PlanPaper {
+  readonly title: string
+  readonly verdict: 'ready' | 'take-care' | 'incomplete' | 'stop'
+  readonly reasons: readonly string[]
+  readonly lines: readonly string[]
+  readonly cautions: readonly Caution[]
+  readonly facts: readonly PaperFacts[]
+  readonly curves?: ChartCurves
+  readonly limits?: ChartLimits
+  readonly box?: BoxLayout
+  readonly cutPlan?: SheetPlan
+  readonly wiring?: SystemWiring
+  readonly bill: readonly BillRow[]
+  readonly buildOrder?: BuildOrder
+  readonly restraint?: Restraint
+  readonly commissioning: readonly PaperCheck[]
+  readonly assumed: readonly Assumption[]
+  readonly sources: readonly PaperSource[]
+}
+
+export interface PaperOptions {
+  readonly paper: PaperUnits
+  /** BCP 47 language of the page. */
+  readonly language?: 'en'
+}
+
+export const verdictText = {
+  ready: { mark: 'OK', title: 'Ready to build', text: 'Every part of the plan holds.' },
+  'take-care': { mark: '!', title: 'Take care', text: 'It can be built; read what to watch first.' },
+  incomplete: { mark: '?', title: 'Not complete', text: 'Some parts could not be worked out.' },
+  stop: { mark: 'STOP', title: 'Do not build or switch this on', text: 'Something in it is dangerous as it stands.' }
+} as const
+
+export const levelText = { stop: 'Stop', care: 'Care', note: 'Note' } as const
+
+const gravity = { stop: 0, care: 1, note: 2 } as const
+
+export const gravestFirst = (cautions: readonly Caution[]): readonly Caution[] =>
+  [...cautions].sort((a, b) => gravity[a.level] - gravity[b.level])

@@ -1,0 +1,154 @@
+/** Box, bill, order of work, restraint and first start as parts of a PDF document. */
+import type { Content } from 'pdfmake/interfaces.js'
+import type { BillRow } from '../plan/bill-row.ts'
+import type { BuildStep } from '../plan/build-step.ts'
+import { durationText, lengthText, massText, significant, volumeText } from './number-text.ts'
+import { billGroupTitles, buyText } from './page-work.ts'
+import { materialTitle } from './panel-drawing.ts'
+import { ink } from './paper.ts'
+import { plainFonts } from './pdf.ts'
+import { heading, lines, plain, table } from './pdf-text.ts'
+import type { PaperOptions, PlanPaper } from './plan-paper.ts'
+import { systemWiring } from './system-wiring.ts'
+
+export function boxTables({ box }: PlanPaper, { paper }: PaperOptions): Content[] {
+  if (box === undefined) return []
+  const { volume } = box
+  const volumes = [
+    ['inside of the panels, empty', volumeText(volume.grossM3, paper), 'computed'],
+    ...volume.rows.map(({ item, volumeM3, known }) => [item, `−${volumeText(volumeM3, paper)}`, known]),
+    ['left as air: the spring', volumeText(volume.netM3, paper), 'computed']
+  ]
+  const panels = box.panels.map(({ name, quantity, lengthM, widthM, thicknessM, material, massKg }) => [
+    name,
+    String(quantity),
+    lengthText(lengthM, paper),
+    lengthText(widthM, paper),
+    lengthText(thicknessM, paper),
+    materialTitle(material),
+    massText(massKg, paper)
+  ])
+  const clearances = box.clearances.map(({ between, availableM, neededM, passes }) => [
+    between,
+    lengthText(availableM, paper),
+    lengthText(neededM, paper),
+    passes ? 'clear' : 'TOO TIGHT'
+  ])
+  return [
+    heading('The box'),
+    table('Air in the box', ['Part', 'Volume', 'How known'], ['*', 'auto', 'auto'], volumes, [1]),
+    table(
+      'Cut list',
+      ['Panel', 'Number', 'Length', 'Width', 'Thickness', 'Board', 'Each weighs'],
+      ['*', 'auto', 'auto', 'auto', 'auto', 'auto', 'auto'],
+      panels,
+      [1, 2, 3, 4, 6]
+    ),
+    ...(clearances.length === 0
+      ? []
+      : [
+          table(
+            'Clearances',
+            ['Between', 'There is', 'Needed', 'Verdict'],
+            ['*', 'auto', 'auto', 'auto'],
+            clearances,
+            [1, 2]
+          )
+        ])
+  ]
+}
+
+export function bill({ bill: rows }: PlanPaper): Content[] {
+  const groups = Object.keys(billGroupTitles) as BillRow['group'][]
+  const tables = groups.flatMap(group => {
+    const mine = rows
+      .filter(row => row.group === group)
+      .map(({ item, quantity, unit, basis, needed }) => [
+        '\u2610',
+        item + (needed ? '' : ' (optional)'),
+        buyText(quantity, unit),
+        basis
+      ])
+    return mine.length === 0
+      ? []
+      : [table(billGroupTitles[group], ['', 'Item', 'Buy', 'Why so much'], ['auto', 190, 'auto', '*'], mine, [2])]
+  })
+  return tables.length === 0 ? [] : [heading('What to buy'), ...tables]
+}
+
+function stepBlock({ number, title, actions, tools, minutes, cureMinutes, checks, warnings }: BuildStep): Content {
+  const time = `${durationText(minutes)}${cureMinutes > 0 ? `, then wait ${durationText(cureMinutes)}` : ''}`
+  return {
+    unbreakable: true,
+    margin: [0, 4, 0, 4],
+    stack: [
+      {
+        text: [
+          { text: `${number}  ${plain(title)}`, bold: true },
+          { text: `   ${time}`, color: ink.quiet, fontSize: 8 }
+        ]
+      },
+      lines(actions),
+      ...(tools.length > 0 ? [{ text: `Tools: ${plain(tools.join(', '))}.`, fontSize: 8, color: ink.quiet }] : []),
+      ...warnings.map(warning => ({ text: `Danger: ${plain(warning)}`, fontSize: 8.5, bold: true, color: ink.limit })),
+      ...checks.map(check => ({ text: `\u2610 ${plain(check)}`, fontSize: 8.5 }))
+    ]
+  }
+}
+
+export function build({ buildOrder }: PlanPaper): Content[] {
+  if (buildOrder === undefined) return []
+  const { workMinutes, elapsedMinutes, steps } = buildOrder
+  return [
+    heading('Order of work'),
+    `About ${durationText(workMinutes)} of work, ${durationText(elapsedMinutes)} with drying times.`,
+    ...steps.map(stepBlock)
+  ]
+}
+
+export function endTables({ restraint, commissioning, sources, wiring }: PlanPaper): Content[] {
+  const force = (newton: number) => `${significant(newton)} N`
+  return [
+    ...(wiring === undefined ? [] : [heading('Wiring'), { svg: plainFonts(systemWiring(wiring)), width: 510 }]),
+    ...(restraint === undefined
+      ? []
+      : [
+          heading('Holding it in the car'),
+          table(
+            'Forces on the box',
+            ['Case', 'Force'],
+            ['*', 'auto'],
+            [
+              ['hard braking, forward', force(restraint.drivingForwardN)],
+              ['rearward', force(restraint.drivingRearwardN)],
+              ['in a bend, sideways', force(restraint.drivingSidewaysN)],
+              ['crash, 20 times the weight (yardstick taken from seat rules)', force(restraint.crashForceN)]
+            ],
+            [1]
+          ),
+          lines(restraint.advice)
+        ]),
+    ...(commissioning.length === 0
+      ? []
+      : [
+          heading('Switching it on'),
+          table(
+            'In this order',
+            ['', 'Do', 'Go on if'],
+            ['auto', '*', 150],
+            commissioning.map(({ text, passIf }, index) => [String(index + 1), text, passIf])
+          )
+        ]),
+    ...(sources.length === 0
+      ? []
+      : [
+          heading('What it rests on'),
+          table(
+            'Sources, and how well we know them',
+            ['Title', 'Known'],
+            ['*', 'auto'],
+            sources.map(({ title, status }) => [title, status])
+          )
+        ])
+  ]
+}

@@ -1,0 +1,268 @@
+import { describe, expect, it } from 'vitest'
+import { drawBox, usualSheets } from '../../src/documents/draw-box.ts'
+import { drawingBook } from '../../src/documents/drawing-book.ts'
+import { drawingsPdf } from '../../src/documents/drawings-pdf.ts'
+import { plainLine } from '../../src/documents/dxf.ts'
+import { chartDescription } from '../../src/documents/line-chart.ts'
+import { panelDrawing, scaleFor } from '../../src/documents/panel-drawing.ts'
+import { panelsDxf, sheetsDxf } from '../../src/documents/panel-dxf.ts'
+import { responseCharts, roundUp } from '../../src/documents/response-charts.ts'
+import type { Panel } from '../../src/domain/box/panel.ts'
+import { nestPanels } from '../../src/domain/sheet/nest-panels.ts'
+import { type DxfEntity, readDxf } from '../support/dxf-reader.ts'
+import { inventedBox } from '../support/invented-box.ts'
+import { complaintsAboutXml } from '../support/well-formed.ts'
+
+const metric = { units: 'metric', inches: 'decimal' } as const
+const wedge = {
+  shape: 'wedge',
+  outer: { widthM: 0.64, heightM: 0.4, depthM: 0.38, topDepthM: 0.25 },
+  slopedFace: 'back',
+  thicknessM: 0.018,
+  displacement: { driversM3: 0.002 }
+} as const
+const evil = '</text><script>alert(1)</script> & "x" \u202e\u0007 \ud800'
+
+/** Area within a closed contour [mm²]: shoelace and the segments its bulges add (bulge = tan of a quarter of the angle). */
+function areaWithin({ vertices = [] }: DxfEntity): number {
+  const area = vertices.reduce((sum, { x, y, bulge = 0 }, index) => {
+    const next = vertices[(index + 1) % vertices.length] ?? { x, y }
+    const chord = Math.hypot(next.x - x, next.y - y)
+    const angle = 4 * Math.atan(bulge)
+    const radius = angle === 0 ? 0 : chord / (2 * Math.sin(angle / 2))
+    return sum + (x * next.y - next.x * y) / 2 + (radius ** 2 * (angle - Math.sin(angle))) / 2
+  }, 0)
+  return Math.abs(area)
+}
+
+const holed = {
+  ...inventedBox,
+  panels: inventedBox.panels.map(
+    (panel): Panel =>
+      panel.role === 'front'
+        ? {
+            ...panel,
+            cutOuts: [
+              ...panel.cutOuts,
+              {
+                kind: 'circle',
+                purpose: 'driver-rebate',
+                label: 'rebate',
+                uM: 0.25,
+                vM: 0.182,
+                diameterM: 0.31,
+                rebateDepthM: 0.006
+              }
+            ]
+          }
+        : panel
+  )
+}
+
+describe('DXF, read back by another library', () => {
+  const sheets = nestPanels({ panels: holed.panels, sheets: usualSheets(holed), kerfM: 0.0032 }).result
+  for (const [name, text, copies] of [
+    ['panels', panelsDxf(holed.panels), (): number => 1],
+    ['sheets', sheetsDxf(holed.panels, sheets), ({ quantity }: Panel): number => quantity]
+  ] as const) {
+    const entities = readDxf(text)
+    const on = (layer: string) => entities.filter(entity => entity.layer === layer)
+
+    it(`${name}: every contour is closed and every hole is a true circle or a closed contour`, () => {
+      const contours = entities.filter(({ type }) => type === 'LWPOLYLINE')
+      expect(contours.length).toBeGreaterThan(5)
+      expect(contours.every(({ shape }) => shape === true)).toBe(true)
+      expect(new Set(entities.map(({ type }) => type))).toEqual(new Set(['LWPOLYLINE', 'CIRCLE', 'TEXT']))
+    })
+
+    it(`${name}: areas on the cut layer are those of the cut list, to 0.01 mm on each side`, () => {
+      const wanted = holed.panels.flatMap(panel =>
+        Array.from({ length: copies(panel) }, () => panel.lengthM * panel.widthM * 1e6)
+      )
+      const found = on('CUT').map(areaWithin)
+      expect(found.length).toBe(wanted.length)
+      const sorted = [...wanted].sort((a, b) => a - b)
+      for (const [index, area] of [...found].sort((a, b) => a - b).entries())
+        expect(Math.abs(area - (sorted[index] ?? 0))).toBeLessThan(0.01 * 2000)
+    })
+
+    it(`${name}: holes, pockets and screw holes lie on their layers with their sizes`, () => {
+      const circles = on('HOLES').filter(({ type }) => type === 'CIRCLE')
+      expect(circles.map(({ radius }) => radius)).toEqual([141])
+      const cup = on('HOLES').filter(({ type }) => type === 'LWPOLYLINE')
+      expect(cup.map(entity => Math.round(areaWithin(entity) * 100) / 100)).toEqual([
+        Math.round((100 * 60 - (4 - Math.PI) * 36) * 100) / 100
+      ])
+      expect(on('POCKET').map(({ radius }) => radius)).toEqual([155])
+      expect(on('DRILL')).toHaveLength(8)
+      const [centre] = circles
+      for (const { center } of on('DRILL')) {
+        const reach = Math.hypot(
+          (center?.x ?? 0) - (centre?.center?.x ?? 0),
+          (center?.y ?? 0) - (centre?.center?.y ?? 0)
+        )
+        expect(reach).toBeCloseTo(150, 2)
+      }
+    })
+  }
+
+  it('mirrors no part that must keep its outer face up: every outline still runs anticlockwise', () => {
+    for (const { vertices = [], layer } of readDxf(sheetsDxf(holed.panels, sheets))) {
+      if (layer !== 'CUT') continue
+      const signed = vertices.reduce((sum, { x, y }, index) => {
+        const next = vertices[(index + 1) % vertices.length] ?? { x, y }
+        return sum + x * next.y - next.x * y
+      }, 0)
+      expect(signed).toBeGreaterThan(0)
+    }
+  })
+
+  it('says millimetres', () => {
+    expect(panelsDxf(holed.panels)).toMatch(/\$INSUNITS\r?\n\s*70\r?\n4\r?\n/)
+  })
+
+  it('lets no name become geometry', () => {
+    const named = holed.panels.map(panel => ({
+      ...panel,
+      name: 'a\r\n0\r\nCIRCLE\r\n8\r\nCUT\r\n10\r\n5\r\n20\r\n5\r\n40\r\n5^J%%c\\P'
+    }))
+    const circles = (panels: readonly Panel[]) =>
+      readDxf(panelsDxf(panels)).filter(({ type }) => type === 'CIRCLE').length
+    expect(circles(named)).toBe(circles(holed.panels))
+    expect(plainLine('x^Jy%%c\\P\r\nz')).toBe("x'Jy%c/P z")
+  })
+
+  it('gives the same bytes twice', () => {
+    expect(panelsDxf(holed.panels)).toBe(panelsDxf(holed.panels))
+  })
+
+  it('turns a panel with its holes: the hole keeps its distance to the corners of its blank', () => {
+    const entities = readDxf(sheetsDxf(holed.panels, sheets))
+    const hole = entities.find(({ layer, radius }) => layer === 'HOLES' && radius === 141)
+    const distances = entities
+      .filter(({ layer }) => layer === 'CUT')
+      .map(({ vertices = [] }) =>
+        vertices
+          .map(({ x, y }) => Math.hypot(x - (hole?.center?.x ?? 0), y - (hole?.center?.y ?? 0)))
+          .sort((a, b) => a - b)
+      )
+    const expected = [
+      [0, 0],
+      [604, 0],
+      [604, 364],
+      [0, 364]
+    ]
+      .map(([u = 0, v = 0]) => Math.hypot(u - 250, v - 182))
+      .sort((a, b) => a - b)
+    expect(distances).toContainEqual(expected.map(value => expect.closeTo(value, 2)))
+  })
+})
+
+describe('SVG drawings', () => {
+  it('are well-formed, with a name and no broken figure, for every panel and sheet', () => {
+    const { result } = drawBox({ box: wedge })
+    expect(result.drawings.length).toBeGreaterThan(5)
+    for (const { svg } of result.drawings) expect(complaintsAboutXml(svg)).toEqual([])
+    expect(complaintsAboutXml(drawingBook(result.drawings, 'wedge'))).toEqual([])
+  })
+
+  it('escape what a caller wrote', () => {
+    const panel = { ...(inventedBox.panels[2] as Panel), name: evil }
+    const { svg } = panelDrawing(panel, 'p', metric)
+    expect(complaintsAboutXml(svg)).toEqual([])
+    for (const part of ['<script', '\u202e', '\u0007']) expect(svg).not.toContain(part)
+    expect(complaintsAboutXml(drawingBook([], evil))).toEqual([])
+  })
+
+  it('draw to scale: a 282 mm hole at 1:4 is 70.5 mm on paper', () => {
+    const { svg, scale } = panelDrawing(inventedBox.panels[2] as Panel, 'p', metric)
+    const radii = [...svg.matchAll(/ r="([\d.]+)"/g)].map(([, r]) => Number(r))
+    expect(radii.some(radius => Math.abs(radius - 141 / scale) < 0.011)).toBe(true)
+    expect(svg).toContain(`Scale 1:${scale}`)
+    expect(scaleFor(0.9, 0.3, { width: 250, height: 150 })).toBe(4)
+  })
+
+  it('print the dimensions a builder needs: both sides of the blank and both centres', () => {
+    const { svg } = panelDrawing(inventedBox.panels[2] as Panel, 'p', metric)
+    for (const text of ['>604<', '>364<', '>250<', '>182<']) expect(svg).toContain(text)
+    const inches = panelDrawing(inventedBox.panels[2] as Panel, 'p', { units: 'imperial', inches: 'sixteenths' }).svg
+    for (const text of ['>23 3/4<', '>14 5/16<', '>9 13/16<']) expect(inches).toContain(text)
+  })
+
+  it('say when the second of two must be mirrored', () => {
+    const { result } = drawBox({ box: wedge, show: 'panels' })
+    expect(result.drawings.filter(({ svg }) => svg.includes('one of them mirrored')).map(({ name }) => name)).toEqual([
+      'side'
+    ])
+  })
+})
+
+describe('charts', () => {
+  const frequencyHz = Array.from({ length: 60 }, (_, index) => 10 * 1.06 ** index)
+  const flat = (value: number) => frequencyHz.map(() => value)
+  const curves = {
+    frequencyHz,
+    levelDb: frequencyHz.map(hz => 100 - 400 / hz),
+    impedanceOhm: flat(4),
+    coneExcursionM: flat(0.01),
+    groupDelayS: flat(0.002),
+    rearPortAirSpeedMPerS: flat(12)
+  }
+
+  it('are well-formed for ordinary, empty, flat and broken curves', () => {
+    const cases = [
+      curves,
+      { ...curves, levelDb: flat(Number.NEGATIVE_INFINITY), coneExcursionM: flat(0), impedanceOhm: flat(Number.NaN) },
+      {
+        ...curves,
+        frequencyHz: [40],
+        levelDb: [90],
+        impedanceOhm: [4],
+        coneExcursionM: [0.001],
+        groupDelayS: [0],
+        rearPortAirSpeedMPerS: [1]
+      }
+    ]
+    for (const each of cases)
+      for (const { svg } of responseCharts(each, { xmaxM: 0.012, airSpeedMPerS: 17, tuningHz: 35, f3Hz: 33 }))
+        expect(complaintsAboutXml(svg)).toEqual([])
+  })
+
+  it('show limits and tell curves apart by dash as well as colour', () => {
+    const [level, excursion] = responseCharts({ ...curves }, { xmaxM: 0.012, cabinLevelDb: flat(110) })
+    expect(excursion?.svg).toContain('Xmax 12 mm')
+    expect(level?.svg).toMatch(/stroke-dasharray="7 3"/)
+  })
+
+  it('say the highest and lowest value in words', () => {
+    const words = chartDescription({
+      id: 'c',
+      title: 't',
+      frequencyHz: [10, 20, 40],
+      series: [{ label: 'level', values: [90, 96, 93] }],
+      yLabel: 'Level',
+      yUnit: 'dB',
+      yRange: [0, 100]
+    })
+    expect(words).toContain('highest 96 dB at 20 Hz')
+    expect(words).toContain('lowest 90 dB at 10 Hz')
+  })
+
+  it('rounds an axis up, never down', () => {
+    for (const value of [0.013, 0.99, 1, 1.01, 7.3, 41, 99, 101]) {
+      expect(roundUp(value)).toBeGreaterThanOrEqual(value)
+      expect(roundUp(value)).toBeLessThanOrEqual(value * 1.34)
+    }
+  })
+})
+
+describe('PDF', () => {
+  it('is the same twice, with a page for each drawing', async () => {
+    const { result } = drawBox({ box: wedge, show: 'panels' })
+    const [first, second] = [await drawingsPdf(result.drawings, 'wedge'), await drawingsPdf(result.drawings, 'wedge')]
+    expect(Buffer.from(first).equals(Buffer.from(second))).toBe(true)
+    const text = Buffer.from(first).toString('latin1')
+    expect(text.startsWith('%PDF-')).toBe(true)
+    expect(text.match(/\/Type \/Page\b/g)).toHaveLength(result.drawings.length)
+  })
+})

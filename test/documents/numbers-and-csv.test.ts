@@ -1,0 +1,94 @@
+import { describe, expect, it } from 'vitest'
+import { csv, csvOfColumns } from '../../src/documents/csv.ts'
+import {
+  areaText,
+  dimension,
+  durationText,
+  figure,
+  massText,
+  runText,
+  significant,
+  sixteenths,
+  volumeText
+} from '../../src/documents/number-text.ts'
+
+const imperial = { units: 'imperial', inches: 'decimal' } as const
+const metric = { units: 'metric', inches: 'decimal' } as const
+
+describe('figures on paper', () => {
+  for (const [lengthMm, text] of [
+    [25.4, '1'],
+    [12.7, '1/2'],
+    [364, '14 5/16'],
+    [1.5875, '1/16'],
+    [0.7, '0'],
+    [0, '0'],
+    [-12.7, '−1/2'],
+    [25.39, '1'],
+    [304.8 + 19.05, '12 3/4']
+  ] as const) {
+    it(`writes ${lengthMm} mm as ${text} in (25.4 mm an inch, by hand)`, () =>
+      expect(sixteenths(lengthMm / 1000)).toBe(text))
+  }
+
+  it('is never more than half a sixteenth off', () => {
+    for (let mm = 1; mm < 3000; mm += 7.3) {
+      const [whole = '0', fraction] = sixteenths(mm / 1000).includes(' ')
+        ? sixteenths(mm / 1000).split(' ')
+        : sixteenths(mm / 1000).includes('/')
+          ? ['0', sixteenths(mm / 1000)]
+          : [sixteenths(mm / 1000)]
+      const [top = 0, bottom = 1] = (fraction ?? '0/1').split('/').map(Number)
+      expect(Math.abs((Number(whole) + top / bottom) * 25.4 - mm)).toBeLessThanOrEqual(25.4 / 32 + 1e-9)
+    }
+  })
+
+  it('converts by exact factors: 1 ft³ = 28.316846592 l, 1 lb = 0.45359237 kg, 1 ft = 304.8 mm', () => {
+    expect(volumeText(0.028316846592, imperial)).toBe('1 ft³')
+    expect(massText(0.45359237 * 12, imperial)).toBe('12 lb')
+    expect(runText(3.048, imperial)).toBe('10 ft')
+    expect(areaText(0.09290304, imperial)).toBe('1 ft²')
+    expect(dimension(0.364, imperial)).toBe('14.33')
+    expect(dimension(0.0127, metric)).toBe('12.7')
+  })
+
+  it('uses a true minus sign, no minus zero and no float dust', () => {
+    expect(figure(-3.25, 1)).toMatch(/^−3\.[23]$/)
+    expect(figure(-0.01, 1)).toBe('0')
+    expect(figure(0.1 + 0.2, 6)).toBe('0.3')
+    expect(significant(1234.5)).toBe('1235')
+    expect(significant(0.012345)).toBe('0.0123')
+  })
+
+  it('writes times as a person says them', () => {
+    expect([5, 60, 95, 60 * 50].map(durationText)).toEqual(['5 min', '1 h', '1 h 35 min', '2 days 2 h'])
+  })
+})
+
+describe('CSV (RFC 4180)', () => {
+  it('ends lines with CRLF, quotes and doubles quotes', () => {
+    expect(
+      csv(
+        ['name', 'lengthMm'],
+        [
+          ['a "big", box', 12.5],
+          ['two\nlines', undefined]
+        ]
+      )
+    ).toBe('name,lengthMm\r\n"a ""big"", box",12.5\r\n"two\nlines",\r\n')
+  })
+
+  it('lets no cell run as a formula, and leaves figures alone', () => {
+    for (const evil of ['=1+1', '+cmd', '-2+3', '@SUM(A1)', '\t=1', '  =1', '%x', '|y']) {
+      const [, line = ''] = csv(['name'], [[evil]]).split('\r\n')
+      expect(line.replace(/^"/, '')).toMatch(/^'/)
+    }
+    expect(csv(['gainDb'], [[-3.5], [Number.NaN]])).toBe('gainDb\r\n-3.5\r\n\r\n')
+  })
+
+  it('puts columns side by side', () => {
+    expect(csvOfColumns({ frequencyHz: [10, 20], levelDb: [90, 91.5] })).toBe(
+      'frequencyHz,levelDb\r\n10,90\r\n20,91.5\r\n'
+    )
+  })
+})

@@ -1,0 +1,127 @@
+import { existsSync, readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { type Browser, chromium } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { pageStyle } from '../../src/documents/page-style.ts'
+import { planPage } from '../../src/documents/plan-page.ts'
+import { inventedPlan } from '../support/invented-plan.ts'
+import { complaintsAboutXml } from '../support/well-formed.ts'
+
+const metric = { paper: { units: 'metric', inches: 'decimal' } } as const
+const page = planPage(inventedPlan(), metric)
+const evil = '<img src=x onerror=alert(1)> "quoted" & \'single\''
+
+/** The page as XML: void elements closed, the style sheet taken out. */
+const asXml = (html: string) =>
+  html
+    .replace('<!doctype html>', '')
+    .replace(/<style>[\s\S]*?<\/style>/, '')
+    .replace(/<meta([^>]*)>/g, '<meta$1/>')
+
+describe('the page of a plan', () => {
+  it('is well-formed, without script, handler, doubled id or foreign reference', () => {
+    expect(complaintsAboutXml(asXml(page))).toEqual([])
+    expect(page).not.toMatch(/<script|javascript:|https?:\/\/(?!www\.w3\.org\/2000\/svg)/)
+    expect(page).not.toMatch(/ style="/)
+  })
+
+  it('has one style element that holds exactly the sheet whose hash a policy names', () => {
+    expect([...page.matchAll(/<style>([\s\S]*?)<\/style>/g)].map(([, text]) => text)).toEqual([pageStyle])
+    expect(pageStyle).not.toMatch(/<|url\(|@import/)
+  })
+
+  it('escapes whatever a caller named', () => {
+    const html = planPage(
+      {
+        ...inventedPlan(evil),
+        lines: [evil],
+        reasons: [evil],
+        facts: [{ title: evil, rows: [{ label: evil, value: evil }] }]
+      },
+      metric
+    )
+    expect(complaintsAboutXml(asXml(html))).toEqual([])
+    expect(html).not.toContain('<img')
+  })
+
+  it('says the gravest first, with words and not by colour alone', () => {
+    const levels = [...page.matchAll(/class="level (\w+)">(\w+)</g)].map(([, level, word]) => [level, word])
+    expect(levels.length).toBeGreaterThan(3)
+    for (const [level, word] of levels) expect(word?.toLowerCase()).toBe(level)
+    const rank = levels.map(([level]) => ['stop', 'care', 'note'].indexOf(level ?? ''))
+    expect(rank).toEqual([...rank].sort((a, b) => a - b))
+  })
+
+  it('shows every panel, every bill row and every step', () => {
+    const plan = inventedPlan()
+    for (const { title } of plan.buildOrder?.steps ?? [])
+      expect(page).toContain(title.replaceAll('"', '&quot;').replaceAll("'", '&#39;'))
+    for (const { item } of plan.bill) expect(page).toContain(item.replaceAll('"', '&quot;'))
+    for (const { name } of plan.box?.panels ?? []) expect(page).toContain(`Drawing of ${name}`)
+  })
+
+  it('leaves out what a plan does not have', () => {
+    const bare = planPage(
+      {
+        title: 'Bare',
+        verdict: 'incomplete',
+        reasons: ['driver: too little given'],
+        lines: [],
+        cautions: [],
+        facts: [],
+        bill: [],
+        commissioning: [],
+        assumed: [],
+        sources: []
+      },
+      metric
+    )
+    expect(bare).toContain('too little given')
+    expect(bare).not.toContain('<section')
+  })
+
+  it('writes inches when asked', () => {
+    const html = planPage(inventedPlan(), { paper: { units: 'imperial', inches: 'sixteenths' } })
+    expect(html).toMatch(/\d+ \d+\/16 in/)
+    expect(html).toMatch(/ lb</)
+  })
+})
+
+const chromiumPath = '/usr/bin/chromium'
+const there = existsSync(chromiumPath)
+if (!there) console.log(`no ${chromiumPath}: the page is not looked at by a browser`)
+
+describe.skipIf(!there)('the page in a browser', () => {
+  let browser: Browser
+  beforeAll(async () => {
+    browser = await chromium.launch({
+      executablePath: chromiumPath,
+      args: ['--no-sandbox', '--disable-gpu', '--disable-dev-shm-usage']
+    })
+  })
+  afterAll(async () => {
+    await browser?.close()
+  })
+
+  for (const [width, colorScheme] of [
+    [360, 'light'],
+    [1280, 'dark']
+  ] as const) {
+    it(`is accessible, fits ${width} px and logs nothing (${colorScheme})`, async () => {
+      const tab = await browser.newPage({ viewport: { width, height: 800 }, colorScheme })
+      const logged: string[] = []
+      tab.on('console', message => logged.push(message.text()))
+      tab.on('pageerror', error => logged.push(error.message))
+      await tab.setContent(page, { waitUntil: 'domcontentloaded' })
+      const beyond = await tab.evaluate('document.documentElement.scrollWidth - innerWidth')
+      expect(beyond).toBeLessThanOrEqual(0)
+      await tab.evaluate(readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'))
+      const { violations } = (await tab.evaluate('axe.run()')) as {
+        violations: { id: string; impact: string; nodes: { html: string }[] }[]
+      }
+      expect(violations.map(({ id, impact, nodes }) => `${impact} ${id}: ${nodes[0]?.html}`)).toEqual([])
+      expect(logged).toEqual([])
+      await tab.close()
+    })
+  }
+})

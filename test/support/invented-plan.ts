@@ -1,0 +1,145 @@
+/** A plan of our own for tests of pages: an invented driver in an invented boot. */
+import { usualSheets } from '../../src/documents/draw-box.ts'
+import type { PlanPaper } from '../../src/documents/plan-paper.ts'
+import { layOutBox } from '../../src/domain/box/lay-out-box.ts'
+import { caution } from '../../src/domain/caution.ts'
+import { nestPanels } from '../../src/domain/sheet/nest-panels.ts'
+import { billOfMaterials } from '../../src/plan/bill-of-materials.ts'
+import { buildFacts } from '../../src/plan/build-facts.ts'
+import { buildCautions, buildOrder } from '../../src/plan/build-order.ts'
+import { restraint, restraintCautions } from '../../src/plan/restraint.ts'
+
+export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
+  const box = layOutBox({
+    netVolumeM3: 0.09,
+    limits: { widthM: 1, heightM: 0.42, depthM: 0.5 },
+    thicknessM: 0.018,
+    frontLayers: 2,
+    drivers: [
+      {
+        count: 2,
+        cutOutDiameterM: 0.282,
+        flangeDiameterM: 0.312,
+        mountingDepthM: 0.165,
+        magnetDiameterM: 0.2,
+        magnetHeightM: 0.06,
+        sdM2: 0.048,
+        massKg: 9,
+        screwCircleDiameterM: 0.297,
+        screwCount: 8
+      }
+    ],
+    port: { kind: 'round', innerDiameterM: 0.104, outerDiameterM: 0.11, lengthM: 0.24 }
+  }).result
+  const cutPlan = nestPanels({ panels: box.panels, sheets: usualSheets(box), kerfM: 0.0032 }).result
+  const facts = buildFacts(box, {
+    sheetCount: cutPlan.total.sheetCount,
+    lined: true,
+    covered: true,
+    driverCount: 2,
+    driverMassKg: 9
+  })
+  const held = restraint({ massKg: box.massKg })
+  const frequencyHz = Array.from({ length: 120 }, (_, index) => 10 * 20 ** (index / 119))
+  const resonance = (hz: number, at: number) => 1 / (1 + ((hz / at - at / hz) * 4) ** 2)
+  return {
+    title,
+    verdict: 'take-care',
+    reasons: [],
+    lines: [
+      '2 drivers wired to 2 Ω; 800 W RMS in all, gain set to 40.0 V RMS.',
+      'Vented box, 90.0 l net, 47.1 kg with its drivers.'
+    ],
+    cautions: [
+      ...buildCautions(facts),
+      ...restraintCautions(held),
+      caution('narrow-strip', 'A strip is only 40 mm wide.')
+    ],
+    facts: [
+      {
+        title: 'Electrical',
+        rows: [
+          { label: 'Load', value: '2 Ω' },
+          { label: 'Gain set to', value: '40.0 V RMS' },
+          { label: 'Current, full sine', value: '95 A' }
+        ]
+      },
+      {
+        title: 'Acoustic',
+        rows: [
+          { label: 'Half power at', value: '31.4 Hz' },
+          { label: 'Tuning', value: '33.8 Hz' }
+        ]
+      }
+    ],
+    curves: {
+      frequencyHz,
+      levelDb: frequencyHz.map(hz => 118 - 10 * Math.log10(1 + (31 / hz) ** 8)),
+      impedanceOhm: frequencyHz.map(hz => 2 + 20 * resonance(hz, 22) + 15 * resonance(hz, 52)),
+      coneExcursionM: frequencyHz.map(hz => 0.012 * Math.min(3, (40 / hz) ** 2) * (1 - 0.9 * resonance(hz, 33.8))),
+      groupDelayS: frequencyHz.map(hz => 0.02 * resonance(hz, 31)),
+      rearPortAirSpeedMPerS: frequencyHz.map(hz => 20 * resonance(hz, 33))
+    },
+    limits: {
+      xmaxM: 0.014,
+      airSpeedMPerS: 17,
+      minimumOhm: 1,
+      tuningHz: 33.8,
+      f3Hz: 31.4,
+      cabinLevelDb: frequencyHz.map(hz => 120 + 12 * Math.log10(Math.max(1, 80 / hz)))
+    },
+    box,
+    cutPlan,
+    wiring: {
+      battery: '12 V, 70 Ah',
+      fuse: '125 A, bolt-down',
+      fusePlace: 'within 0.18 m of the battery',
+      positive: '1/0 AWG copper, 5.0 m',
+      negative: '1/0 AWG, 0.5 m to the body',
+      returnBy: 'body',
+      amplifier: ['one channel, 2 Ω', 'gain to 40.0 V RMS', 'low-pass 80 Hz'],
+      speakerWire: '2 × 4 mm², 2 m',
+      load: '2 Ω in all',
+      driverCount: 2,
+      joints: ['Each driver: both coils in parallel, plus to plus and minus to minus.', 'The two drivers in series.'],
+      source: 'head unit',
+      signal: 'screened signal cable, 5 m',
+      turnOn: 'turn-on wire 0.75 mm²'
+    },
+    bill: billOfMaterials({
+      box,
+      sheets: cutPlan,
+      driver: {
+        count: 2,
+        massKg: 9,
+        cutOutDiameterM: 0.282,
+        flangeDiameterM: 0.312,
+        screwCount: 8,
+        baffleThicknessM: 0.036
+      },
+      terminals: { cupCount: 1, driverCount: 2 },
+      lining: { thicknessM: 0.025, areaM2: 0.9 },
+      carpet: {},
+      cable: {
+        designation: '1/0 AWG',
+        positiveLengthM: 5,
+        returnKind: 'chassis',
+        returnLengthM: 0.5,
+        fuse: { ratingA: 125, type: 'bolt-down' },
+        grommetCount: 2
+      },
+      wire: { speakerLengthM: 2, remoteLengthM: 5, signalLengthM: 5 }
+    }),
+    buildOrder: buildOrder(facts),
+    restraint: held,
+    commissioning: [
+      {
+        text: 'Leave the fuse out. Measure from the amplifier end of the positive cable to the body.',
+        passIf: 'more than 1 MΩ'
+      },
+      { text: 'Put the fuse in and measure the voltage at the amplifier.', passIf: '12.0 V or more' }
+    ],
+    assumed: [{ field: 'trimM', value: 0.01, why: 'raw edges are knocked and not straight' }],
+    sources: [{ id: 'sheet-area-bound', title: 'Lower bound on sheets', status: 'derived' }]
+  }
+}
