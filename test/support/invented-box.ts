@@ -65,6 +65,7 @@ export const inventedBox: BoxLayout = {
       liningM3: 0,
       baffleRingsM3: 0,
       cleatsM3: 0,
+      dividerM3: 0,
       otherM3: 0,
       totalM3: 0.0101
     },
@@ -91,6 +92,7 @@ export const inventedBox: BoxLayout = {
     panel('port wall', 'port-wall', 1, 0.364, 0.3)
   ],
   vibration: { wantedHz: 180, faces: [] },
+  standingWaves: [],
   clearances: [],
   massKg: 27.5,
   boardMassKg: 17,

@@ -1,7 +1,9 @@
 /** What a laid-out box is: the answer of `layOutBox`, in SI. */
+import type { BoxFit } from './box-fit.ts'
 import type { BoxVibration } from './box-vibration.ts'
 import type { Panel, Point3 } from './panel.ts'
 import type { PortLayout } from './port-layout.ts'
+import type { StandingWave } from './standing-waves.ts'
 
 export const boxShapes = ['rectangular', 'wedge', 'prism'] as const
 export type BoxShape = (typeof boxShapes)[number]
@@ -29,6 +31,7 @@ export const displacedItems = [
   'lining',
   'baffleRings',
   'cleats',
+  'divider',
   'other'
 ] as const
 export type DisplacedItem = (typeof displacedItems)[number]
@@ -51,6 +54,7 @@ export interface Displaced {
   readonly liningM3: number
   readonly baffleRingsM3: number
   readonly cleatsM3: number
+  readonly dividerM3: number
   readonly otherM3: number
   readonly totalM3: number
 }
@@ -100,6 +104,8 @@ export interface BoxLayout {
   readonly boardAreaM2: number
   readonly port?: PortLayout
   readonly vibration: BoxVibration
+  readonly standingWaves: readonly StandingWave[]
+  readonly fit?: BoxFit
   readonly clearances: readonly Clearance[]
   /** The whole box with its drivers and fittings, as far as their mass is given or estimated. */
   readonly massKg: number

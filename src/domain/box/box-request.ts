@@ -1,6 +1,7 @@
 /** What may be asked of `layOutBox`, in SI. */
 import type { AirRequest } from '../air/air.ts'
 import type { BoardId } from '../material/boards.ts'
+import type { Block } from './boot-place.ts'
 import type { BoxShape } from './box-layout.ts'
 
 export interface BoardChoice {
@@ -135,6 +136,24 @@ export interface BoxLimits {
   readonly widthM?: number
   readonly heightM?: number
   readonly depthM?: number
+  /** Lean of the seat back from the vertical [°]; takes depth away with height. */
+  readonly seatSlopeDeg?: number
+  /** Play on every side. */
+  readonly clearanceM?: number
+  /** Carpet or paint on every face. */
+  readonly coveringM?: number
+  /** What the box has to pass to get in. */
+  readonly opening?: { readonly widthM: number; readonly heightM: number }
+  /** Wheel arches and other blocks that stand on the floor of the boot, which is as wide and deep as the limits. */
+  readonly keepOuts?: readonly Block[]
+}
+
+/** The board between the chambers of a band-pass box, parallel to the front. */
+export interface DividerWish {
+  /** Clear depth of the front chamber, square to the front. */
+  readonly fromFrontM?: number
+  /** Instead: the net volume of the front chamber. */
+  readonly frontNetVolumeM3?: number
 }
 
 /** Which way a box grows when its sizes are free. */
@@ -150,6 +169,7 @@ export interface BracingWish {
 }
 
 export interface BoxRequest {
+  readonly divider?: DividerWish
   readonly bracing?: BracingWish
   readonly air?: AirRequest
   readonly shape?: BoxShape

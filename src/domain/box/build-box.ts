@@ -1,12 +1,13 @@
 /** One box with all its sizes settled: shell, what is set into it, and what is left of the air. */
 import { bounds, edgeLength, type Polygon } from '../../numeric/polygon.ts'
-import type { VolumeRow } from './box-layout.ts'
+import type { Chamber, VolumeRow } from './box-layout.ts'
 import { boxShell, type ShellSizes } from './box-shell.ts'
 import { type BracePlan, planVolume } from './brace-plan.ts'
 import { type BuiltPort, buildPort } from './built-port.ts'
 import { displacedRows } from './displaced.ts'
+import { type BuiltDivider, dividerAt, dividerFor } from './divider.ts'
 import type { Face, Inside } from './face.ts'
-import { type Mounted, mountAll, withoutStrip } from './mounting.ts'
+import { type Mounted, mountAll, tubeInside, tubeOuter, withoutStrip } from './mounting.ts'
 import type { Settled } from './settle.ts'
 import { clearLength, innerProfile, type Shell, type ShellVolumes, shellVolumes } from './shell.ts'
 import { type BarePanel, shellPanels } from './shell-panels.ts'
@@ -21,6 +22,7 @@ export interface BuiltBox {
   readonly rows: readonly VolumeRow[]
   readonly netM3: number
   readonly port?: BuiltPort
+  readonly chambers?: readonly Chamber[]
 }
 
 /** Inner faces that a lining covers when its area is not given: all but the front. */
@@ -30,6 +32,48 @@ function liningArea(shell: Shell, inner: Polygon, areaOfProfile: number): number
     0
   )
   return walls + 2 * areaOfProfile
+}
+
+function dividerRows(divider: BuiltDivider | undefined): readonly VolumeRow[] {
+  if (divider === undefined) return []
+  return [{ item: 'divider', volumeM3: divider.boardM3, known: 'computed', how: 'the board between the chambers' }]
+}
+
+/** What stands in the front chamber: its port, and a driver on the divider whose magnet looks forward. */
+function frontTaken({ request, fixed }: Settled): number {
+  const { port, drivers = [], displacement } = request
+  const tubes = port?.kind === 'round' && port.chamber === 'front' ? port : undefined
+  const tube =
+    tubes === undefined
+      ? 0
+      : (displacement?.portsM3 ??
+        (tubes.count ?? 1) *
+          (Math.PI / 4) *
+          tubeOuter(tubes) ** 2 *
+          tubeInside(tubes, fixed.thicknessM * fixed.frontLayers))
+  const reversed = drivers.filter(({ face, mount }) => face === 'divider' && mount === 'reversed')
+  return tube + reversed.reduce((sum, { displacementM3 = 0, count = 1 }) => sum + displacementM3 * count, 0)
+}
+
+function dividerOf(settled: Settled, inside: Inside): BuiltDivider | undefined {
+  const { divider } = settled.request
+  if (divider === undefined) return undefined
+  const { thicknessM } = settled.fixed
+  return divider.fromFrontM === undefined
+    ? dividerFor(inside, (divider.frontNetVolumeM3 ?? 0) + frontTaken(settled), thicknessM)
+    : dividerAt(inside, divider.fromFrontM, thicknessM)
+}
+
+function chambersOf(settled: Settled, divider: BuiltDivider, rows: readonly VolumeRow[]): readonly Chamber[] {
+  const front = frontTaken(settled)
+  const rear = total(rows) - front - divider.boardM3
+  const chamber = (name: Chamber['name'], grossM3: number, displacedM3: number): Chamber => ({
+    name,
+    grossM3,
+    displacedM3,
+    netM3: grossM3 - displacedM3
+  })
+  return [chamber('rear', divider.rearGrossM3, rear), chamber('front', divider.frontGrossM3, front)]
 }
 
 function portRows(port: BuiltPort | undefined): readonly VolumeRow[] {
@@ -68,16 +112,17 @@ export function buildBox(settled: Settled, sizes: ShellSizes, field: string, len
   const shell = boxShell(sizes)
   const inner = innerProfile(shell, field)
   const inside = { shell, inner }
-  const panels = shellPanels(shell, inner)
+  const divider = dividerOf(settled, inside)
+  const panels = [...shellPanels(shell, inner), ...(divider === undefined ? [] : [divider.panel])]
   const volumes = shellVolumes(shell, inner)
   const lining = request.fittings?.lining
   const area = lining?.areaM2 ?? liningArea(shell, inner, volumes.grossM3 / clearLength(shell))
   const rowsWith = (placed: readonly VolumeRow[]) =>
     displacedRows(request, sizes.thicknessM * sizes.frontLayers, area, placed)
-  const others = total(rowsWith([]).filter(({ item }) => item !== 'ports'))
+  const others = total(rowsWith(dividerRows(divider)).filter(({ item }) => item !== 'ports'))
   const withBraces = (bracesM3: number): BuiltBox => {
     const port = buildPort({ settled, inside, freeM3: volumes.grossM3 - others - bracesM3, lenient })
-    const rows = rowsWith([...portRows(port), ...braceRows(settled.plan, bracesM3)])
+    const rows = rowsWith([...portRows(port), ...braceRows(settled.plan, bracesM3), ...dividerRows(divider)])
     const mounted = mountAll(
       inside,
       panels,
@@ -86,7 +131,17 @@ export function buildBox(settled: Settled, sizes: ShellSizes, field: string, len
       port?.kind === 'round' ? port.insideM : 0
     )
     const netM3 = volumes.grossM3 - total(rows)
-    return { sizes, inside, panels, mounted, volumes, rows, netM3, ...(port === undefined ? {} : { port }) }
+    return {
+      sizes,
+      inside,
+      panels,
+      mounted,
+      volumes,
+      rows,
+      netM3,
+      ...(port === undefined ? {} : { port }),
+      ...(divider === undefined ? {} : { chambers: chambersOf(settled, divider, rows) })
+    }
   }
   const bare = withBraces(0)
   const { plan } = settled

@@ -128,6 +128,7 @@ export function displacedTotals(rows: readonly VolumeRow[]): Displaced {
     liningM3: of('lining'),
     baffleRingsM3: of('baffleRings'),
     cleatsM3: of('cleats'),
+    dividerM3: of('divider'),
     otherM3: of('other'),
     totalM3: rows.reduce((sum, { volumeM3 }) => sum + volumeM3, 0)
   }

@@ -95,8 +95,8 @@ export interface Span {
 }
 
 /** Whether a batten may stand in a span: half a board of the cheek reaches over its start. */
-export const takesBattens = ({ battensFromM, thicknessM }: FreeFace, { from }: Span) =>
-  from >= battensFromM - thicknessM
+export const takesBattens = ({ battensFromM, thicknessM }: FreeFace, { from, length }: Span) =>
+  from >= battensFromM - thicknessM && length >= SHORTEST_BATTENED_M
 
 export function spansOf({ held, alongM }: FreeFace): readonly Span[] {
   const lines = [0, ...held, alongM]
@@ -142,6 +142,8 @@ export const battenOf = ({ board, fixed }: Settled): Batten => ({
   elasticModulusPa: board.alongPa,
   densityKgPerM3: board.densityKgPerM3
 })
+/** A span shorter than this is stiff by itself. */
+const SHORTEST_BATTENED_M = 0.15
 export const BATTEN_HEIGHT_M = 60e-3
 
 /** Lowest frequency over the spans, edges free to turn, with drivers or battens. */

@@ -79,6 +79,7 @@ export function roomAhead({ shell, inner }: Inside, point: Point3, towards: Dire
 /** Corners of the inside behind a panel, in the frame of that panel. */
 function clearPart({ shell, inner }: Inside, panel: BarePanel): Polygon {
   const { wall, place } = panel
+  if (wall === 'inside') return panel.outline.map(({ uM, vM }) => ({ x: uM, y: vM }))
   const [start, end] = [shell.caps.low.thicknessM, shell.lengthM - shell.caps.high.thicknessM]
   const at = (x: number, y: number, along: number): Point3 =>
     shell.axis === 'x' ? { xM: along, yM: x, zM: y } : { xM: x, yM: y, zM: along }

@@ -3,6 +3,7 @@ import { bounds } from '../../numeric/polygon.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import type { Basis, Outcome } from '../outcome.ts'
+import { boxFit, fitCautions } from './box-fit.ts'
 import type { BoxLayout, Clearance, OuterSize } from './box-layout.ts'
 import { boxMass } from './box-mass.ts'
 import { boxParts } from './box-parts.ts'
@@ -18,6 +19,8 @@ import { type Settled, settle } from './settle.ts'
 import { clearLength } from './shell.ts'
 import { slotClearances } from './slot-clearances.ts'
 import { solveSizes } from './solve-sizes.ts'
+import { standingWaveCautions, standingWaves } from './standing-waves.ts'
+import { bracingTargets } from './vibration-targets.ts'
 
 function allClearances({ inside, mounted, port }: BuiltBox): readonly Clearance[] {
   const besideSlot =
@@ -146,6 +149,8 @@ export function layOutBox(request: BoxRequest): Outcome<BoxLayout> {
   const assume: Assumptions = assumptions()
   const { settled, built } = bracedBox(settle(request, assume))
   const vibration = boxVibration(built, settled)
+  const waves = standingWaves(innerSize(built.inside), settled.air.soundSpeedMPerS)
+  const fit = boxFit(request.limits, outerSize(built))
   const single = boxParts(built, settled)
   const panels = gathered(single)
   const clearances = allClearances(built)
@@ -163,6 +168,9 @@ export function layOutBox(request: BoxRequest): Outcome<BoxLayout> {
     clearances,
     ...(port === undefined ? {} : { port }),
     vibration,
+    standingWaves: waves,
+    ...(fit === undefined ? {} : { fit }),
+    ...(built.chambers === undefined ? {} : { chambers: built.chambers }),
     ...mass
   }
   return {
@@ -171,6 +179,8 @@ export function layOutBox(request: BoxRequest): Outcome<BoxLayout> {
       ...clearanceCautions(clearances),
       ...(port === undefined || built.port === undefined ? [] : portCautions(port, built.port)),
       ...vibrationCautions(vibration),
+      ...standingWaveCautions(waves, vibration.wantedHz / bracingTargets.frequencyRatio),
+      ...(fit === undefined ? [] : fitCautions(fit)),
       ...driverCautions(request, settled.fixed.thicknessM * settled.fixed.frontLayers),
       ...(heavy
         ? [
@@ -188,7 +198,8 @@ export function layOutBox(request: BoxRequest): Outcome<BoxLayout> {
       'bracing-targets',
       'leissa-plates-1969',
       ...settled.board.sources,
-      ...(port === undefined ? [] : (['small-1973-vented', 'channel-bends'] as const))
+      ...(port === undefined ? [] : (['small-1973-vented', 'channel-bends'] as const)),
+      ...(fit?.opening === undefined ? [] : (['rectangle-in-rectangle'] as const))
     ],
     basis: [
       ...balanceBasis(built, volume.displaced.totalM3),

@@ -25,7 +25,27 @@ export interface Settled {
 
 const conflict = (field: string, detail: string) => new DesignError('conflicting-input', { field, detail })
 
-function checkShapeFields({ shape = 'rectangular', outer = {}, slopeDeg, slopedFace, prism }: BoxRequest): void {
+function checkDivider({ divider = {}, port }: BoxRequest): void {
+  const { fromFrontM, frontNetVolumeM3 } = divider
+  if ((fromFrontM === undefined) === (frontNetVolumeM3 === undefined)) {
+    throw new DesignError(fromFrontM === undefined ? 'missing-input' : 'conflicting-input', {
+      field: 'divider',
+      detail: 'Give either the clear depth or the net volume of the front chamber.'
+    })
+  }
+  if (port?.tuningHz !== undefined) {
+    throw conflict(
+      'port.tuningHz',
+      'With two chambers give the length of the port, from the tuning of its own chamber.'
+    )
+  }
+  if (port?.kind === 'slot') {
+    throw conflict('port.kind', 'A slot along the walls would cross the divider; use tubes.')
+  }
+}
+
+function checkShapeFields(request: BoxRequest): void {
+  const { shape = 'rectangular', outer = {}, slopeDeg, slopedFace, prism } = request
   const sloped = outer.topDepthM !== undefined || slopeDeg !== undefined || slopedFace !== undefined
   if (shape !== 'wedge' && sloped) throw conflict('shape', `A slope belongs to a wedge, not to a ${shape} box.`)
   if (shape !== 'prism' && prism !== undefined)
@@ -36,13 +56,16 @@ function checkShapeFields({ shape = 'rectangular', outer = {}, slopeDeg, slopedF
   if (shape === 'prism' && (outer.widthM !== undefined || outer.depthM !== undefined)) {
     throw conflict('outer', 'Width and depth of a prism follow from its footprint; give only its height.')
   }
+  if (request.divider !== undefined) checkDivider(request)
   if (shape === 'wedge' && outer.topDepthM !== undefined && slopeDeg !== undefined) {
     throw conflict('slopeDeg', 'Give either the slope or the depth at the lid.')
   }
 }
 
-function slope({ shape, outer = {}, slopeDeg }: BoxRequest): { slopeRad?: number } {
+function slope({ shape, outer = {}, slopeDeg: given, limits }: BoxRequest, assume: Assumptions): { slopeRad?: number } {
   if (shape !== 'wedge' || outer.topDepthM !== undefined) return {}
+  const seat = limits?.seatSlopeDeg
+  const slopeDeg = seat === undefined ? given : assume.or(given, 'slopeDeg', seat, 'the box leans as the seat does')
   if (slopeDeg === undefined) {
     throw new DesignError('missing-input', {
       field: 'outer.topDepthM',
@@ -102,7 +125,7 @@ export function settle(request: BoxRequest, assume: Assumptions): Settled {
       sides,
       corners
     },
-    ...slope(request),
+    ...slope(request, assume),
     sawStepM: request.sawStepM ?? 1e-3,
     air: request.port === undefined && request.air === undefined ? standardAir : airOf(request.air, assume),
     endFactor:

@@ -1,6 +1,6 @@
 /** The smallest box that takes its hardware and the largest that its place allows, axis by axis. */
 import { DesignError, type Fault } from '../design-error.ts'
-import type { BoxDriver, BoxRequest } from './box-request.ts'
+import type { BoxDriver, BoxLimits, BoxRequest } from './box-request.ts'
 import { clearanceRules } from './clearances.ts'
 import { tubeOuter } from './mounting.ts'
 import type { Settled } from './settle.ts'
@@ -66,23 +66,32 @@ function depthNeed({ drivers = [], port }: BoxRequest): number {
   return Math.max(tube, ...onFront.map(need))
 }
 
+/** What a limit leaves for the box itself: less play and covering on both sides. */
+export function allowed(limits: BoxLimits, axis: Axis): number | undefined {
+  const limit = limits[sizeField[axis]]
+  if (limit === undefined) return undefined
+  return limit - 2 * ((limits.clearanceM ?? 0) + (limits.coveringM ?? 0))
+}
+
 /**
  * @param rows  in which the drivers of the front stand
  * @returns outer sizes between which the box may lie
  */
-export function sizeRanges({ request, fixed }: Settled, rows: number): Ranges {
+export function sizeRanges({ request, fixed, slopeRad = 0 }: Settled, rows: number): Ranges {
   const { thicknessM: t, frontLayers, recessM, shape } = fixed
   const { limits = {}, outer = {} } = request
   const front = frontNeed(frontDiameters(request), rows)
+  // The motor of a driver half way up meets a sloped wall there.
+  const lean = depthNeed(request) > 0 ? (front.height / 2) * Math.tan(Math.max(0, slopeRad)) : 0
   const least = {
     width: 2 * t + Math.max(LEAST_INSIDE_M, front.width),
     height: 2 * t + Math.max(LEAST_INSIDE_M, shape === 'prism' ? 0 : front.height),
-    depth: recessM + t + Math.max(frontLayers * t + LEAST_INSIDE_M, depthNeed(request))
+    depth: recessM + t + lean + Math.max(frontLayers * t + LEAST_INSIDE_M, depthNeed(request))
   }
   const range = (axis: Axis): Range => {
     const given = outer[sizeField[axis]]
     return given === undefined
-      ? { min: least[axis], max: limits[sizeField[axis]] ?? LONGEST_M }
+      ? { min: least[axis], max: allowed(limits, axis) ?? LONGEST_M }
       : { min: given, max: given }
   }
   return { width: range('width'), height: range('height'), depth: range('depth') }

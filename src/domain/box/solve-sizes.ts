@@ -1,8 +1,11 @@
 /** Outer sizes for a wanted net volume inside the limits. */
+
 import { DesignError } from '../design-error.ts'
+import { noPlace, places, standsInBoot } from './boot-ranges.ts'
 import type { BoxRequest, Strategy } from './box-request.ts'
 import type { ShellSizes } from './box-shell.ts'
 import { buildBox } from './build-box.ts'
+import { clearanceRows } from './clearances.ts'
 import type { Settled } from './settle.ts'
 import { type Axis, axes, frontDiameters, noFit, type Ranges, rangeFaults, sizeRanges } from './size-limits.ts'
 
@@ -129,13 +132,17 @@ const strain = ({ three }: Candidate) => {
 }
 
 /** Nearest first: another depth, then another height. */
-const nudges = Array.from({ length: 12 }, (_, i) => (i % 2 === 0 ? 1 : -1) * 0.03 * (Math.floor(i / 2) + 1))
+const nudges = Array.from({ length: 16 }, (_, i) => (i % 2 === 0 ? 1 : -1) * 0.03 * (Math.floor(i / 2) + 1))
 
-/** The port fits and the volume is met. */
+/** Less room than this round a driver is worth another box [m]. */
+const TOUCH_M = 10e-3
+
+/** The port fits, no driver touches, and the volume is met. */
 function holds(settled: Settled, { three, netM3 }: Candidate, target: number): boolean {
   try {
-    buildBox(settled, sizesOf(settled, three), 'outer')
-    return Math.abs(netM3 / target - 1) < 0.005
+    const { inside, mounted } = buildBox(settled, sizesOf(settled, three), 'outer')
+    const touches = clearanceRows(inside, mounted).some(({ availableM, passes }) => !passes && availableM < TOUCH_M)
+    return !touches && Math.abs(netM3 / target - 1) < 0.005
   } catch (error) {
     if (error instanceof DesignError && error.code === 'no-solution') return false
     throw error
@@ -158,6 +165,15 @@ function nudged(settled: Settled, best: Candidate, target: number, ranges: Range
     }
   }
   return best
+}
+
+/** Of all refusals the one that comes nearest to what was asked. */
+function nearestMiss(tries: readonly (Candidate | DesignError)[]): DesignError | undefined {
+  const refusals = tries.filter(each => each instanceof DesignError)
+  const most = ({ faults }: DesignError) => faults[0]?.maximum ?? 0
+  return refusals.length < tries.length || refusals.length === 0
+    ? undefined
+    : refusals.reduce((a, b) => (most(b) > most(a) ? b : a))
 }
 
 /**
@@ -183,13 +199,18 @@ export function solveSizes(settled: Settled): ShellSizes {
     })
   }
   const most = fixed.shape === 'prism' ? 1 : Math.max(1, Math.min(frontDiameters(request).length, 4))
-  const tries = Array.from({ length: most }, (_, i) => {
-    const ranges = sizeRanges(settled, i + 1)
-    return { ranges, solved: noFit(rangeFaults(ranges, request.limits)) ?? solveIn(settled, netVolumeM3, ranges) }
-  })
-  const found = tries.flatMap(({ ranges, solved }) => (solved instanceof DesignError ? [] : [{ ranges, solved }]))
+  const choices = Array.from({ length: most }, (_, i) => sizeRanges(settled, i + 1)).flatMap(ranges =>
+    places(settled, ranges)
+  )
+  const tries = choices.map(ranges => ({
+    ranges,
+    solved: noFit(rangeFaults(ranges, request.limits)) ?? solveIn(settled, netVolumeM3, ranges)
+  }))
+  const found = tries.flatMap(({ ranges, solved }) =>
+    solved instanceof DesignError || !standsInBoot(settled, solved.three) ? [] : [{ ranges, solved }]
+  )
   const [first, ...rest] = found
-  if (first === undefined) throw tries[0]?.solved
+  if (first === undefined) throw nearestMiss(tries.map(({ solved }) => solved)) ?? noPlace(request)
   const best = rest.reduce((a, b) => (strain(b.solved) < strain(a.solved) ? b : a), first)
   return sizesOf(settled, nudged(settled, best.solved, netVolumeM3, best.ranges).three)
 }

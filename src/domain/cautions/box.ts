@@ -57,6 +57,40 @@ export const boxCautions = {
     meaning: 'Thin-plate theory overstates the frequency of a board thicker than about an eighth of its shorter side.',
     basis: 'validity of thin-plate theory, from memory'
   },
+  'standing-wave-near-band': {
+    level: 'note',
+    meaning:
+      'The air inside rings along its longest side not far above the band; line the ends, or make the box shorter that way.',
+    basis: 'engineering choice of this service: 2.5 times the top of the band'
+  },
+  'inside-sizes-alike': {
+    level: 'note',
+    meaning:
+      'Two inside sizes are nearly equal, so that their standing waves coincide. In the bass range this does not matter.',
+    basis: 'engineering choice of this service: a tenth'
+  },
+  'box-over-limit': {
+    level: 'stop',
+    meaning: 'The box is larger than the space it was given; the figure says by how much.',
+    basis: 'the limits in the request'
+  },
+  'box-not-through-opening': {
+    level: 'stop',
+    meaning:
+      'No face of the box passes the opening, straight or tilted. Build it in two parts, or ask for another shape.',
+    basis: 'rectangle in a rectangle (Carver 1957, Wetzel 2000, from memory)'
+  },
+  'box-tilted-through-opening': {
+    level: 'note',
+    meaning:
+      'The box passes the opening only tilted; whether it can be turned upright inside the vehicle is not checked.',
+    basis: 'rectangle in a rectangle (Carver 1957, Wetzel 2000, from memory)'
+  },
+  'box-hits-keep-out': {
+    level: 'stop',
+    meaning: 'The box stands nowhere on the floor of the boot clear of the wheel arches and other blocks given.',
+    basis: 'the blocks in the request'
+  },
   'heavy-box': {
     level: 'care',
     meaning: 'A box of this mass is lifted by two people.',

@@ -37,6 +37,11 @@ export const buildSources = {
     title: 'A. W. Leissa, "The free vibration of rectangular plates", J. Sound Vib. 31(3) (1973) 257-293',
     status: 'from memory'
   },
+  'rectangle-in-rectangle': {
+    title:
+      'W. B. Carver, Solution of E1225, Amer. Math. Monthly 64 (1957) 114-116; J. E. Wetzel, Rectangles in rectangles, Math. Mag. 73 (2000) 204-211',
+    status: 'from memory'
+  },
   'roark-plates': {
     title:
       "W. C. Young, R. G. Budynas, Roark's Formulas for Stress and Strain, 7th ed., Table 11.4 (supported read, clamped from memory)",

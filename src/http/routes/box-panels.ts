@@ -20,10 +20,44 @@ const OuterBody = component('BoxOuterWish', 'Outer sizes that are fixed; the oth
   topDepthMm: size('Depth of a wedge at its lid')
 })
 
+const OpeningBody = component('BootOpening', 'What the box has to pass to get in.', {
+  widthMm: quantity('mm', 'Clear width', { from: 100, to: 3000 }),
+  heightMm: quantity('mm', 'Clear height', { from: 100, to: 3000 })
+})
+
+const KeepOutBody = component(
+  'KeepOut',
+  'A block on the floor of the boot, whose floor is as wide and deep as the limits.',
+  {
+    xMm: quantity('mm', 'Left edge, from the left wall', { from: 0, to: 3000 }),
+    yMm: quantity('mm', 'Near edge, from the seat or sill the box is pushed against', { from: 0, to: 3000 }),
+    zMm: quantity('mm', 'Underside, above the floor', { from: 0, to: 3000 }),
+    widthMm: quantity('mm', 'Width', { above: 0, to: 3000 }),
+    depthMm: quantity('mm', 'Depth', { above: 0, to: 3000 }),
+    heightMm: quantity('mm', 'Height', { above: 0, to: 3000 })
+  }
+)
+
+const DividerBody = component(
+  'Divider',
+  'Board between the chambers of a band-pass box, parallel to the front; drivers may stand on it.',
+  {
+    fromFrontMm: Type.Optional(quantity('mm', 'Clear depth of the front chamber', { from: 10, to: 3000 })),
+    frontNetVolumeL: Type.Optional(quantity('l', 'Instead: net volume of the front chamber', { above: 0, to: 1000 }))
+  }
+)
+
 const LimitsBody = component('BoxLimits', 'The space the box may take.', {
   widthMm: size('Widest'),
   heightMm: size('Highest'),
-  depthMm: size('Deepest, at the floor')
+  depthMm: size('Deepest, at the floor'),
+  seatSlopeDeg: Type.Optional(
+    quantity('°', 'Lean of the seat back from the vertical, into the boot', { from: 0, to: 60 })
+  ),
+  clearanceMm: Type.Optional(quantity('mm', 'Play on every side', { from: 0, to: 100 })),
+  coveringMm: Type.Optional(quantity('mm', 'Carpet on every face', { from: 0, to: 30 })),
+  opening: Type.Optional(ref(OpeningBody)),
+  keepOuts: Type.Optional(list('Wheel arches and other blocks in the way', ref(KeepOutBody), 1, 12))
 })
 
 const CornerBody = component('FootprintCorner', 'A corner of a footprint seen from above.', {
@@ -72,6 +106,7 @@ export const BoxBody = component('BoxRequest', 'A box by its outer sizes, or by 
   joints: Type.Optional(ref(JointsBody)),
   drivers: Type.Optional(list('Drivers', ref(BoxDriverBody), 1, 4)),
   port: Type.Optional(ref(BoxPortBody)),
+  divider: Type.Optional(ref(DividerBody)),
   bracing: Type.Optional(ref(BracingBody)),
   displacement: Type.Optional(ref(DisplacementBody)),
   fittings: Type.Optional(ref(FittingsBody)),
@@ -130,6 +165,17 @@ export const layOutBox = defineOperation({
         drivers: [{ ...driver, count: 2 }],
         port: { kind: 'slot', widthMm: 400, heightMm: 45, tuningHz: 33 },
         bracing: { upperHz: 100 }
+      }
+    },
+    bandPass: {
+      summary: 'Two chambers with the driver on the board between them and a tube from the front one',
+      request: {
+        netVolumeL: 80,
+        divider: { frontNetVolumeL: 30 },
+        limits: { widthMm: 900, heightMm: 420, depthMm: 650, opening: { widthMm: 950, heightMm: 600 } },
+        thicknessMm: 18,
+        drivers: [{ ...driver, face: 'divider' }],
+        port: { kind: 'round', chamber: 'front', innerDiameterMm: 144, outerDiameterMm: 150, insideLengthMm: 70 }
       }
     },
     wedge: {

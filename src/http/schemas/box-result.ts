@@ -28,6 +28,7 @@ const DisplacedBody = component('Displaced', 'Air that each thing takes.', {
   liningL: quantity('l', 'Solid part of the lining'),
   baffleRingsL: quantity('l', 'Rings behind the drivers'),
   cleatsL: quantity('l', 'Cleats'),
+  dividerL: quantity('l', 'Board between two chambers'),
   otherL: quantity('l', 'Anything else given'),
   totalL: quantity('l', 'All of them')
 })
@@ -114,6 +115,41 @@ const VibrationBody = component('BoxVibration', 'How stiff the box is.', {
   movedSharePercent: Type.Optional(quantity('%', 'What all faces move over what the cones move'))
 })
 
+const StandingWaveBody = component('BoxStandingWave', 'Lowest standing wave along one inside size.', {
+  along: choice('Which size', ['width', 'height', 'depth']),
+  insideMm: quantity('mm', 'Inside'),
+  frequencyHz: quantity('Hz', 'c/(2L)')
+})
+
+const SpareBody = component('BoxSpare', 'One outer size against its limit.', {
+  axis: choice('Which size', ['width', 'height', 'depth']),
+  sizeMm: quantity('mm', 'Box with covering and play'),
+  limitMm: quantity('mm', 'Limit, less what a leaning seat takes at the lid'),
+  spareMm: quantity('mm', 'What is left; negative when it does not fit')
+})
+
+const OpeningFitBody = component(
+  'BoxThroughOpening',
+  'Pushed straight through, or tilted in the plane of the opening.',
+  {
+    passes: Type.Boolean({ description: 'Whether a face passes' }),
+    face: choice('Which goes through', ['front', 'side', 'lid', 'none']),
+    tilted: Type.Boolean({ description: 'Whether it has to be tilted' })
+  }
+)
+
+const FloorPlaceBody = component('BoxPlace', 'Where the box stands on the floor of the boot.', {
+  xMm: quantity('mm', 'From the left'),
+  yMm: quantity('mm', 'From the seat or the sill')
+})
+
+const FitBody = component('BoxFit', 'The box in its place.', {
+  spare: Type.Array(ref(SpareBody), { description: 'Every limit given' }),
+  opening: Type.Optional(ref(OpeningFitBody)),
+  place: Type.Optional(ref(FloorPlaceBody)),
+  clearOfKeepOuts: Type.Optional(Type.Boolean({ description: 'Whether there is a place clear of every block' }))
+})
+
 export const BoxLayoutBody = component('BoxLayoutResult', 'The box, ready to be sawn.', {
   shape: choice('Shape', boxShapes),
   outer: ref(OuterBody),
@@ -124,6 +160,8 @@ export const BoxLayoutBody = component('BoxLayoutResult', 'The box, ready to be 
   boardAreaM2: quantity('m²', 'Blanks of all parts, cut-outs not taken off'),
   port: Type.Optional(ref(PortBody)),
   vibration: ref(VibrationBody),
+  standingWaves: Type.Array(ref(StandingWaveBody), { description: 'The first along each inside size' }),
+  fit: Type.Optional(ref(FitBody)),
   clearances: Type.Array(ref(ClearanceBody), { description: 'Distances that were checked' }),
   massKg: quantity('kg', 'Boards, and drivers and amplifier of given mass'),
   boardMassKg: quantity('kg', 'Boards alone, cut-outs taken off'),
