@@ -13,7 +13,7 @@ const packages: Record<string, RegExp> = {
   documents: /^(d3-(scale|shape)|pdfmake|@tarikjabiri\/dxf|node:(module|path|fs|url))(\/|$)/,
   http: /^(fastify|@fastify\/[a-z-]+|typebox|ajv|ajv-formats|yaml|piscina|prom-client|node:[a-z_/]+)(\/|$)/,
   'app.ts': /^(fastify|@fastify\/[a-z-]+)$/,
-  'main.ts': /^(node:[a-z/]+|pino)$/
+  'main.ts': /^node:[a-z/]+$/
 }
 
 /** Domain rooms and the rooms each may import. Loose files of the domain are open to all. */

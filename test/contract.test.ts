@@ -1,5 +1,6 @@
 /** openapi.yaml, the routes and the catalogues say the same, and every example is what the service answers. */
 import { readFileSync } from 'node:fs'
+import { Validator } from '@seriousme/openapi-schema-validator'
 import { describe, expect, it } from 'vitest'
 import { operations } from '../src/http/operations.ts'
 import { version } from '../src/http/version.ts'
@@ -14,6 +15,10 @@ describe('contract', () => {
     await app.ready()
     const { yaml } = await app.contract()
     expect(readFileSync(new URL('openapi.yaml', root), 'utf8') === yaml, 'run npm run openapi').toBe(true)
+  })
+
+  it('is an OpenAPI 3.1 document by the published schema of such documents', async () => {
+    expect(await new Validator().validate(structuredClone(committed))).toMatchObject({ valid: true })
   })
 
   it('carries the version of the package', () => {

@@ -17,7 +17,7 @@ interface Level {
   index: number
 }
 
-const escaped = (token: string) => token.replaceAll('~', '~0').replaceAll('/', '~1').slice(0, 100).toWellFormed()
+const escaped = (token: string) => token.replaceAll('~', '~0').replaceAll('/', '~1').slice(0, 300).toWellFormed()
 const pointerTo = (levels: readonly Level[]) => levels.map(({ token }) => `/${escaped(token)}`).join('')
 
 /** Index just behind the string that starts at `start`; the text is known to be JSON. */
