@@ -5,7 +5,9 @@ import type { components, paths } from './schema.ts'
 export type { components, paths } from './schema.ts'
 export type Schemas = components['schemas']
 export type Problem = Schemas['Problem']
-export type CabinbassClient = Client<paths>
+/** The forms this client reads; for a drawing or a page ask with fetch and an Accept header. */
+type Media = 'application/json' | 'application/problem+json'
+export type CabinbassClient = Client<paths, Media>
 
 export interface CabinbassOptions extends ClientOptions {
   /** Sent as X-Api-Key where the service asks for one. */
@@ -14,7 +16,7 @@ export interface CabinbassOptions extends ClientOptions {
 
 /** `createClient({ baseUrl: 'http://localhost:3000' }).POST('/v1/coils/wiring', { body })` gives `{ data }` or `{ error }`, a Problem. */
 export function createClient({ apiKey, ...options }: CabinbassOptions): CabinbassClient {
-  const client = createFetchClient<paths>(options)
+  const client = createFetchClient<paths, Media>(options)
   if (apiKey !== undefined) {
     client.use({
       onRequest({ request }) {

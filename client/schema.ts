@@ -6641,6 +6641,7 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["WireCoilsAnswer"];
+                    "image/svg+xml": string;
                 };
             };
             /** @description The client has this answer already */

@@ -41,7 +41,7 @@ export async function sendCacheable(
   request: FastifyRequest,
   reply: FastifyReply,
   { tag, shared, type = 'application/json; charset=utf-8' }: { tag: string; shared: boolean; type?: string },
-  text: () => string | Buffer | Promise<string>
+  text: () => string | Buffer | Promise<string | Buffer>
 ): Promise<FastifyReply> {
   const known = request.headers['if-none-match']
   const kept = () =>

@@ -83,7 +83,10 @@ export function refusals(...statuses: readonly number[]) {
 
 type Forms = readonly [string, ...string[]]
 
-const mediaTypes = ({ forms }: Operation): Forms => ['application/json', ...forms.map(({ mediaType }) => mediaType)]
+export const mediaTypes = ({ forms }: Operation): Forms => [
+  'application/json',
+  ...forms.map(({ mediaType }) => mediaType)
+]
 
 /** Text leaves in UTF-8 and says so; bytes say nothing of it. */
 export const contentType = (form: string) =>
@@ -97,7 +100,7 @@ export function negotiated(forms: Forms, { headers }: FastifyRequest, reply: Fas
   return form
 }
 
-function successOf({ answer, forms }: Operation) {
+export function successOf({ answer, forms }: Operation) {
   const others = forms.map(({ mediaType, description }) => [mediaType, { schema: { type: 'string', description } }])
   return {
     description: 'The result',

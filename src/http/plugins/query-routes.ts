@@ -5,8 +5,16 @@ import type { AnswerOptions, Operation } from '../operation.ts'
 import { problem } from '../problem.ts'
 import { type QueryValues, queryFields, requestFromQuery } from '../query-request.ts'
 import { Refusal } from '../refusal.ts'
-import { type JsonSchema, ref } from '../schemas/component.ts'
-import { type AnswerCall, AnswerQuery, negotiated, refusals } from './operation-routes.ts'
+import type { JsonSchema } from '../schemas/component.ts'
+import {
+  type AnswerCall,
+  AnswerQuery,
+  contentType,
+  mediaTypes,
+  negotiated,
+  refusals,
+  successOf
+} from './operation-routes.ts'
 
 /** Operations whose whole input fits into a short URL. */
 export const byQuery: ReadonlySet<string> = new Set([
@@ -87,7 +95,7 @@ export function registerQueryForms(
         // The parameters are read by the grammar of JSON and checked as the request they spell.
         validatorCompiler: () => () => true,
         onRequest: async (request, reply) => {
-          negotiated(['application/json'], request, reply)
+          negotiated(mediaTypes(operation), request, reply)
         },
         schema: {
           operationId: `${operationId}ByQuery`,
@@ -96,7 +104,7 @@ export function registerQueryForms(
           description: `${description}\n\nThe same calculation as POST, spelled in query parameters (\`a.b\` for a field inside a field, \`a.0.b\` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.`,
           querystring: parameters(operation),
           response: {
-            200: { description: 'The result', content: { 'application/json': { schema: ref(operation.answer) } } },
+            200: successOf(operation),
             304: { description: 'The client has this answer already', type: 'null' },
             ...refusals(400, 401, 406, 422, 429, 500, 503)
           }
@@ -104,15 +112,14 @@ export function registerQueryForms(
       },
       async (request, reply) => {
         const { digits, basis, ...query } = request.query
-        const options = optionsOf({
-          ...(digits === undefined ? {} : { digits }),
-          ...(basis === undefined ? {} : { basis })
-        })
+        const given = { ...(digits === undefined ? {} : { digits }), ...(basis === undefined ? {} : { basis }) }
+        const form = negotiated(mediaTypes(operation), request, reply)
+        const options = { ...optionsOf(given), form }
         const spelled = requestOf(app, operation, query)
         const tag = entityTag(path, [spelled, options])
-        return sendCacheable(request, reply, { tag, shared }, async () => {
+        return sendCacheable(request, reply, { tag, shared, type: contentType(form) }, async () => {
           const { body } = await answer(operation, spelled, options, reply)
-          return typeof body === 'string' ? body : new TextDecoder().decode(body)
+          return typeof body === 'string' ? body : Buffer.from(body)
         })
       }
     )
