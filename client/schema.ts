@@ -229,7 +229,7 @@ export interface paths {
         put?: never;
         /**
          * Curves and figures of one enclosure
-         * @description Solves the acoustic network of the enclosure at each frequency. Level, excursion, air speed, impedance and group delay come from one solution; peaks, dips and half-power frequencies are refined and do not depend on the frequencies asked for. A loss Q that is absent means no such loss. Filters act on every curve but the impedance. A cabin adds the level at the seat as a curve of its own. `limits`, even empty, adds the largest level and voltage at each frequency with the limit that governs it, the losses of warm coils and fast ports, and the high-pass an unloaded cone needs.
+         * @description Solves the acoustic network of the enclosure at each frequency. Level, excursion, air speed, impedance and group delay come from one solution; peaks, dips and half-power frequencies are refined and do not depend on the frequencies asked for. A loss Q that is absent means no such loss. Filters act on every curve but the impedance. A cabin adds the level at the seat as a curve of its own. `limits`, even empty, adds the largest level and voltage at each frequency with the limit that governs it, the losses of warm coils and fast ports, and the high-pass an unloaded cone needs. `timeResponse`, even empty, adds the step and the impulse response with settling time and overshoot.
          */
         post: operations["computeResponse"];
         delete?: never;
@@ -2514,6 +2514,7 @@ export interface components {
             /** @description Custom enclosures and isobaric pairs: every named part */
             parts?: components["schemas"]["PartCurve"][];
             scalars: components["schemas"]["ResponseScalars"];
+            timeResponse?: components["schemas"]["TimeResponse"];
         };
         /** @description An enclosure, its drivers and what feeds them. */
         EnclosureResponseRequest: {
@@ -2528,6 +2529,7 @@ export interface components {
             frequenciesHz?: number[] | components["schemas"]["FrequencyRange"];
             limits?: components["schemas"]["Limits"];
             source: components["schemas"]["Source"];
+            timeResponse?: components["schemas"]["TimeResponseRequest"];
         };
         /** @description A driver looking for its box. */
         EnclosureSizingRequest: {
@@ -5390,6 +5392,32 @@ export interface components {
             levelDb?: number;
             /** @description How far the loudest music may pass the target: louder on average, with clipped peaks [dB] */
             overlapDb?: number;
+        };
+        /** @description Sound pressure after a step and an impulse of the source, over the pressure of the plateau (high-pass kinds) or of the highest level (others). Arrays of equal length. */
+        TimeResponse: {
+            /** @description Pressure after an impulse, without the impulse itself at zero */
+            impulsePerS: number[];
+            /** @description What the step response jumps to at once; 0 behind an inductance [1] */
+            jumpRatio: number;
+            /** @description Largest swing to the other side after the peak, over the peak [1] */
+            overshootRatio: number;
+            /** @description Largest value of the step response [1] */
+            peakRatio: number;
+            /** @description When it is reached [ms] */
+            peakTimeMs: number;
+            /** @description From here on the step response stays within 5 % of its peak. Absent: not within the time followed [ms] */
+            settlingTimeMs?: number;
+            /** @description Pressure after a step of the source */
+            stepRatio: number[];
+            /** @description Moments */
+            timeMs: number[];
+        };
+        /** @description Asks for the step and impulse response. */
+        TimeResponseRequest: {
+            /** @description How long to follow it [ms] */
+            durationMs?: number;
+            /** @description Moments, equally spaced, the first at zero */
+            points?: number;
         };
         /** @description Each value is that percentile of all samples at that frequency. */
         ToleranceBand: {

@@ -18,6 +18,7 @@ import { limitsBasis } from './limits-basis.ts'
 import type { ResponseRequest } from './request.ts'
 import { type ResponseSystem, responseSystem, solveGrid } from './response-system.ts'
 import { type ResponseScalars, responseScalars } from './scalars.ts'
+import { type TimeResponse, timeResponse } from './time-response.ts'
 
 /** What the filters alone do. */
 export interface FilterCurves {
@@ -40,6 +41,7 @@ export interface Response {
   readonly parts?: readonly PartCurve[]
   readonly cabin?: CabinModel
   readonly limits?: LargeSignal
+  readonly timeResponse?: TimeResponse
 }
 
 function filterCurves(sections: readonly FilterSection[], frequencies: readonly number[]): Partial<FilterCurves> {
@@ -133,6 +135,7 @@ export function computeResponse(request: ResponseRequest): Outcome<Response> {
       scalars,
       ...(seat && { cabin: seat.model }),
       ...(loud && { limits: loud.limits }),
+      ...(request.timeResponse && { timeResponse: timeResponse(system, scalars, request.timeResponse, assume) }),
       ...(named ? { parts: partCurves(system, solution) } : {})
     },
     cautions: cautionsOf(system, curves, extras),

@@ -136,6 +136,12 @@ export interface SourceRequest {
   readonly seriesOhm?: number
 }
 
+/** Asks for the response in time. */
+export interface TimeResponseRequest {
+  readonly durationS?: number
+  readonly points?: number
+}
+
 export interface FrequencyRange {
   readonly fromHz: number
   readonly toHz: number
@@ -154,6 +160,7 @@ export interface SystemRequest {
 }
 
 export interface ResponseRequest extends SystemRequest {
+  readonly timeResponse?: TimeResponseRequest
   readonly frequenciesHz?: readonly number[] | FrequencyRange
   readonly cabin?: Cabin
   /** Present, even empty: what the system can do at full power, and what that costs. */

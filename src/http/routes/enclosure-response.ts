@@ -11,6 +11,7 @@ import { filterChain } from '../schemas/filter.ts'
 import { frequenciesHz } from '../schemas/frequencies.ts'
 import { LimitsBody } from '../schemas/limits.ts'
 import { ResponseResultBody } from '../schemas/response.ts'
+import { TimeResponseRequestBody } from '../schemas/time-response.ts'
 
 const Body = component('EnclosureResponseRequest', 'An enclosure, its drivers and what feeds them.', {
   driver: ref(DriverBody),
@@ -21,7 +22,8 @@ const Body = component('EnclosureResponseRequest', 'An enclosure, its drivers an
   filters: Type.Optional(filterChain),
   frequenciesHz: Type.Optional(frequenciesHz),
   cabin: Type.Optional(ref(CabinBody)),
-  limits: Type.Optional(ref(LimitsBody))
+  limits: Type.Optional(ref(LimitsBody)),
+  timeResponse: Type.Optional(ref(TimeResponseRequestBody))
 })
 
 const twelveInch = {
@@ -42,7 +44,7 @@ export const computeResponse = defineOperation({
   tag: 'Enclosures',
   summary: 'Curves and figures of one enclosure',
   description:
-    'Solves the acoustic network of the enclosure at each frequency. Level, excursion, air speed, impedance and group delay come from one solution; peaks, dips and half-power frequencies are refined and do not depend on the frequencies asked for. A loss Q that is absent means no such loss. Filters act on every curve but the impedance. A cabin adds the level at the seat as a curve of its own. `limits`, even empty, adds the largest level and voltage at each frequency with the limit that governs it, the losses of warm coils and fast ports, and the high-pass an unloaded cone needs.',
+    'Solves the acoustic network of the enclosure at each frequency. Level, excursion, air speed, impedance and group delay come from one solution; peaks, dips and half-power frequencies are refined and do not depend on the frequencies asked for. A loss Q that is absent means no such loss. Filters act on every curve but the impedance. A cabin adds the level at the seat as a curve of its own. `limits`, even empty, adds the largest level and voltage at each frequency with the limit that governs it, the losses of warm coils and fast ports, and the high-pass an unloaded cone needs. `timeResponse`, even empty, adds the step and the impulse response with settling time and overshoot.',
   body: Body,
   result: ResponseResultBody,
   compute,
@@ -91,6 +93,7 @@ export const computeResponse = defineOperation({
         driver: { mmsG: 168, cmsMmPerN: 0.18, rmsKgPerS: 5.3, blTm: 15.2, sdCm2: 490, reOhm: 3.4, leMh: 1.6 },
         enclosure: { kind: 'closed', rear: { netVolumeL: 32, absorptionQ: 30 } },
         source: { voltageV: 2.83 },
+        timeResponse: { durationMs: 60, points: 13 },
         air: { temperatureC: 35, pressurePa: 95_000 },
         frequenciesHz: { fromHz: 20, toHz: 160, points: 7 }
       }

@@ -5,6 +5,7 @@ import { component, ref } from './component.ts'
 import { MOST_FREQUENCIES } from './frequencies.ts'
 import { LargeSignalBody, largeSignalCurves } from './large-signal.ts'
 import { choice, list, quantity } from './quantities.ts'
+import { TimeResponseBody } from './time-response.ts'
 
 const curve = (unit: string, description: string) =>
   list(description, Type.Number({ description: `Value [${unit}]` }), 1, MOST_FREQUENCIES)
@@ -108,5 +109,6 @@ export const ResponseResultBody = component('EnclosureResponse', 'The response o
   scalars: ref(ScalarsBody),
   cabin: Type.Optional(ref(CabinModelBody)),
   limits: Type.Optional(ref(LargeSignalBody)),
+  timeResponse: Type.Optional(ref(TimeResponseBody)),
   parts: Type.Optional(list('Custom enclosures and isobaric pairs: every named part', ref(PartCurveBody), 1, 64))
 })
