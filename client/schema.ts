@@ -1939,6 +1939,8 @@ export interface components {
             joints: components["schemas"]["CoilJoint"][];
             /** @description Load the amplifier sees [Ω] */
             ohm: number;
+            /** @description Direct-current resistance of the whole load, with coilReOhm given [Ω] */
+            reOhm?: number;
             /** @description The work in its order, ending with the checks */
             steps: string[];
             /** @description Why this load */
@@ -1952,6 +1954,8 @@ export interface components {
             channelMinimumOhm?: number;
             /** @description Rated impedance of one coil, when all coils are alike [Ω] */
             coilOhm?: number;
+            /** @description Direct-current resistance of one coil, for like coils [Ω] */
+            coilReOhm?: number;
             /** @description Rated impedance of every coil when they differ, driver by driver; unlike coils: at most 6 */
             coilsOhm?: number[];
             /** @description Voice coils of each driver */
@@ -4860,6 +4864,8 @@ export interface components {
             outputOhm?: number;
             /** @description At the output of the source [V] */
             sourceV: number;
+            /** @description Why this way */
+            why: string;
         };
         /** @description The way from the music source to one amplifier output. */
         SignalSetupRequest: {
@@ -6641,6 +6647,8 @@ export interface operations {
                 channelMinimumOhm?: number;
                 /** @description Rated impedance of one coil, when all coils are alike [Ω] */
                 coilOhm?: number;
+                /** @description Direct-current resistance of one coil, for like coils [Ω] */
+                coilReOhm?: number;
                 /** @description Rated impedance of this coil [Ω] */
                 "coilsOhm.0"?: number;
                 /** @description Voice coils of each driver */

@@ -55,16 +55,24 @@ const listed = (names: readonly string[]) =>
   names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
 
 /** The joints in words, in the order of the work: inner joints, then the two leads to the amplifier, then the check. */
-export function wiringSteps(joints: readonly Joint[], coilsPerDriver: number, loadOhm: number): readonly string[] {
+export function wiringSteps(
+  joints: readonly Joint[],
+  coilsPerDriver: number,
+  loadOhm: number,
+  reOhm?: number
+): readonly string[] {
   const names = ({ terminals }: Joint) => listed(terminals.map(terminal => terminalName(terminal, coilsPerDriver)))
   const [plus, minus, ...inner] = joints
-  const ohm = Number(loadOhm.toPrecision(3))
+  const expected =
+    reOhm === undefined
+      ? `a little less than ${Number(loadOhm.toPrecision(3))} Ω is right, because a coil's direct-current resistance lies below its rated impedance`
+      : `${Number(reOhm.toPrecision(3))} Ω and the resistance of the meter leads are right`
   return [
     'Leave the amplifier off and its speaker terminals empty until the last check is passed.',
     ...inner.map(joint => `Join ${names(joint)} together; nothing else goes to this joint.`),
     ...(plus === undefined ? [] : [`Take the lead for amplifier + from ${names(plus)}.`]),
     ...(minus === undefined ? [] : [`Take the lead for amplifier - from ${names(minus)}.`]),
-    `Measure the direct-current resistance between the two leads: a little less than ${ohm} Ω is right, because a coil's direct-current resistance lies below its rated impedance. Near zero, open, or far off means a wrong link.`,
+    `Measure the direct-current resistance between the two leads: ${expected}. Near zero, open, or far off means a wrong link.`,
     'Touch a 1.5 V cell to the two leads for a moment, plus to plus: every cone must move the same way, outwards by the usual marking.'
   ]
 }

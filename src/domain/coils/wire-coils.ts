@@ -26,6 +26,8 @@ export interface CoilWiringRequest extends CoilSetRequest {
   /** Lowest load of ONE channel of a pair that is to be bridged [Ω]; the bridged pair needs twice that. */
   readonly channelMinimumOhm?: number
   readonly targetOhm?: number
+  /** Direct-current resistance of one coil [Ω], for like coils. */
+  readonly coilReOhm?: number
   /** Power into the whole load [W]. */
   readonly totalPowerW?: number
   /** From the amplifier to the coils, to be chosen for the wired load; needs totalPowerW. */
@@ -43,6 +45,8 @@ export interface ChosenWiring {
   readonly ohm: number
   readonly join: string
   readonly why: string
+  /** Direct-current resistance of the whole load [Ω]. */
+  readonly reOhm?: number
   readonly joints: readonly { readonly name: string; readonly terminals: readonly string[] }[]
   readonly steps: readonly string[]
 }
@@ -81,17 +85,33 @@ function arrangementRows(set: CoilSet, lowestLoadOhm: number | undefined): reado
     .sort((a, b) => a.ohm - b.ohm || a.driversInSeries - b.driversInSeries)
 }
 
-function chosenWiring({ coilsPerDriver }: CoilSet, load: NetworkLoad, why: string): ChosenWiring {
+/** Direct-current resistances divide as the rated impedances of like coils do. */
+function loadReOhm(set: CoilSet, load: NetworkLoad | undefined, coilReOhm: number | undefined): number | undefined {
+  if (coilReOhm === undefined || load === undefined) return undefined
+  if (set.alikeOhm !== undefined) return (coilReOhm * ohmNumber(load)) / set.alikeOhm
+  throw new DesignError('conflicting-input', {
+    field: 'coilReOhm',
+    detail: 'One direct-current resistance stands for like coils only; these coils differ.'
+  })
+}
+
+function chosenWiring(
+  { coilsPerDriver }: CoilSet,
+  load: NetworkLoad,
+  why: string,
+  reOhm: number | undefined
+): ChosenWiring {
   const joints = jointsOf(load.network)
   return {
     ohm: ohmNumber(load),
     join: load.join,
     why,
+    ...(reOhm === undefined ? {} : { reOhm }),
     joints: joints.map(({ name, terminals }) => ({
       name,
       terminals: terminals.map(terminal => terminalName(terminal, coilsPerDriver))
     })),
-    steps: wiringSteps(joints, coilsPerDriver, ohmNumber(load))
+    steps: wiringSteps(joints, coilsPerDriver, ohmNumber(load), reOhm)
   }
 }
 
@@ -133,9 +153,15 @@ function basisOf(set: CoilSet, chosen: NetworkLoad | undefined, totalPowerW: num
   return basis
 }
 
-function cableFor({ cable, totalPowerW }: CoilWiringRequest, load: NetworkLoad | undefined, assumed: Assumptions) {
+function cableFor(
+  { cable, totalPowerW }: CoilWiringRequest,
+  load: NetworkLoad | undefined,
+  reOhm: number | undefined,
+  assumed: Assumptions
+) {
   if (cable === undefined || load === undefined) return undefined
-  if (totalPowerW !== undefined) return chooseSpeakerCable(cable, ohmNumber(load), totalPowerW, assumed)
+  const known = reOhm === undefined ? cable : { reOhm, ...cable }
+  if (totalPowerW !== undefined) return chooseSpeakerCable(known, ohmNumber(load), totalPowerW, assumed)
   throw new DesignError('missing-input', {
     field: 'totalPowerW',
     detail: 'A speaker cable is chosen by its current: give totalPowerW as well.'
@@ -172,7 +198,8 @@ export function wireCoils(request: CoilWiringRequest): Outcome<CoilWiring> {
   const { lowestLoadOhm } = wanted
   const choice = chooseLoad(set, loads, wanted, assumed)
   const ranked = choice.candidates.filter(load => lowestLoadOhm === undefined || ohmNumber(load) >= lowestLoadOhm)
-  const cable = cableFor(request, choice.load, assumed)
+  const reOhm = loadReOhm(set, choice.load, request.coilReOhm)
+  const cable = cableFor(request, choice.load, reOhm, assumed)
   const nearest = request.targetOhm === undefined ? undefined : nearestInRatio(choice.candidates, request.targetOhm)
   const [lowestAllowed] = lowestLoadOhm === undefined ? [] : ranked
   return {
@@ -186,7 +213,7 @@ export function wireCoils(request: CoilWiringRequest): Outcome<CoilWiring> {
       ...(lowestLoadOhm === undefined ? {} : { lowestLoadOhm }),
       ...(lowestAllowed === undefined ? {} : { lowestAllowedOhm: ohmNumber(lowestAllowed) }),
       ...(nearest === undefined ? {} : { nearestOhm: ohmNumber(nearest) }),
-      ...(choice.load === undefined ? {} : { chosen: chosenWiring(set, choice.load, choice.why) }),
+      ...(choice.load === undefined ? {} : { chosen: chosenWiring(set, choice.load, choice.why, reOhm) }),
       ...(cable?.cable === undefined ? {} : { cable: cable.cable }),
       ...(cable === undefined ? {} : { cableCandidates: cable.candidates })
     },

@@ -51,7 +51,8 @@ function gainSteps(facts: SignalStepFacts): readonly SignalStep[] {
     {
       id: 'speakers-off',
       text: `The speaker leads stay off the amplifier, insulated. Engine running, or a charger holding 13.8 V. A true-RMS meter that is right at ${hertz(toneHz)} goes on the ${bridged ? 'two terminals of the bridged pair' : 'speaker terminals'}.`,
-      passIf: 'No driver is connected; the meter reads near 0 V without signal.',
+      passIf:
+        'No driver is connected; the meter reads near 0 V without signal. An amplifier without a regulated supply reads a few percent high without its load.',
       cautions: [
         'true-rms-meter',
         ...(bridged ? (['bridged-terminals'] as const) : []),

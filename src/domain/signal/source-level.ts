@@ -42,6 +42,7 @@ export interface AmplifierInput {
 
 export interface InputLevel {
   readonly connection: 'line' | 'speaker-level-input' | 'line-output-converter' | 'digital-converter'
+  readonly why: string
   /** At the output of the source [V]. */
   readonly sourceV: number
   /** At the amplifier's input [V]. */
@@ -106,6 +107,10 @@ function lineInto(
   const loss = loadingDb(outputOhm, inputOhm)
   return {
     connection: source.kind === 'digital' ? 'digital-converter' : 'line',
+    why:
+      source.kind === 'digital'
+        ? 'A digital output needs a converter; its line output feeds the amplifier.'
+        : 'A line output feeds the line input directly.',
     sourceV,
     levelV: sourceV * 10 ** (loss / 20),
     loadingDb: loss,
@@ -121,13 +126,18 @@ function speakerInto(
   assumed: Assumptions
 ): InputLevel {
   if (input.speakerLevelV !== undefined && sourceV <= input.speakerLevelV) {
-    return { connection: 'speaker-level-input', sourceV, levelV: sourceV }
+    const why = `The speaker-level input takes ${input.speakerLevelV} V, the source gives ${sourceV.toPrecision(3)} V.`
+    return { connection: 'speaker-level-input', why, sourceV, levelV: sourceV }
   }
-  const { value, why } = signalJudgement.converterLineV
-  const inRange = Math.min(Math.max(value, input.lowestV ?? 0), input.highestV ?? Number.POSITIVE_INFINITY)
-  const wanted = assumed.or(lineV, 'converterLineV', inRange, why)
+  const usual = signalJudgement.converterLineV
+  const inRange = Math.min(Math.max(usual.value, input.lowestV ?? 0), input.highestV ?? Number.POSITIVE_INFINITY)
+  const wanted = assumed.or(lineV, 'converterLineV', inRange, usual.why)
   const levelV = Math.min(wanted, sourceV)
-  return { connection: 'line-output-converter', sourceV, levelV, converterDb: converterDb(sourceV, levelV) }
+  const why =
+    input.speakerLevelV === undefined
+      ? 'The amplifier has no speaker-level input, so the level is brought down to a line level.'
+      : `The source gives ${sourceV.toPrecision(3)} V, more than the ${input.speakerLevelV} V of the speaker-level input.`
+  return { connection: 'line-output-converter', why, sourceV, levelV, converterDb: converterDb(sourceV, levelV) }
 }
 
 export interface InputPath {

@@ -36,6 +36,9 @@ const Body = component('CoilWiringRequest', 'The coils of one or more drivers, t
     ohm('Lowest load of ONE channel of a pair that is to be bridged; the bridged pair needs twice that')
   ),
   targetOhm: Type.Optional(ohm('Load wished for')),
+  coilReOhm: Type.Optional(
+    quantity('Ω', 'Direct-current resistance of one coil, for like coils', { from: 0.01, to: 1000 })
+  ),
   totalPowerW: Type.Optional(quantity('W', 'Power into the whole load', { above: 0, to: 100_000 })),
   cable: Type.Optional(ref(SpeakerCableBody, 'The cable from the amplifier to the coils; needs totalPowerW'))
 })
@@ -80,6 +83,7 @@ const Chosen = component('CoilWiringChosen', 'The load to wire, terminal by term
   ohm: quantity('Ω', 'Load the amplifier sees'),
   join: text('How the coils are joined'),
   why: text('Why this load'),
+  reOhm: Type.Optional(quantity('Ω', 'Direct-current resistance of the whole load, with coilReOhm given')),
   ...wiringFields
 })
 
@@ -162,6 +166,7 @@ export const wireCoils = defineOperation({
         coilsPerDriver: 2,
         coilOhm: 2,
         channelMinimumOhm: 1,
+        coilReOhm: 1.7,
         totalPowerW: 1000,
         cable: { lengthM: 3 }
       }

@@ -20,6 +20,7 @@ const InputLevel = component('SignalInputLevel', "What reaches the amplifier's i
     'line-output-converter',
     'digital-converter'
   ]),
+  why: text('Why this way'),
   sourceV: quantity('V', 'At the output of the source'),
   levelV: quantity('V', "At the amplifier's input"),
   outputOhm: Type.Optional(quantity('Ω', 'Output resistance it comes from')),

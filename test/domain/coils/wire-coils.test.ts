@@ -173,6 +173,19 @@ describe('coil wiring', () => {
     expect(chosen?.joints.find(joint => joint.name === 'amplifier -')?.terminals.every(t => t.endsWith('-'))).toBe(true)
   })
 
+  it('joins direct-current resistances like the ratings: 2 × 1.7 Ω in series, two such in parallel, 1.7 Ω (hand calculation)', () => {
+    const request = { driverCount: 2, coilsPerDriver: 2, coilOhm: 2, targetOhm: 2, coilReOhm: 1.7 }
+    const { chosen } = wireCoils(request).result
+    expect(chosen?.reOhm).toBeCloseTo(1.7, 12)
+    expect(wireCoils({ ...request, targetOhm: 8 }).result.chosen?.reOhm).toBeCloseTo(4 * 1.7, 12)
+    expect(chosen?.steps.some(text => text.includes('1.7 Ω and the resistance of the meter leads'))).toBe(true)
+    const { cable } = wireCoils({ ...request, totalPowerW: 100, cable: { lengthM: 2 } }).result
+    expect(cable?.qesFactor).toBeCloseTo(1 + (cable?.loopOhm ?? 0) / 1.7, 12)
+    expect(refusal({ driverCount: 2, coilsPerDriver: 1, coilsOhm: [4, 2], coilReOhm: 3 }).faults[0]?.field).toBe(
+      'coilReOhm'
+    )
+  })
+
   it('refuses what does not determine the coils', () => {
     expect(refusal({ driverCount: 1, coilsPerDriver: 1 }).code).toBe('missing-input')
     const both = refusal({ driverCount: 1, coilsPerDriver: 1, coilOhm: 4, coilsOhm: [4] })
