@@ -1435,6 +1435,8 @@ export interface components {
             highestFuseA?: number;
             /** @description Conductors out and back, and contactOhm [Ω] */
             loopOhm: number;
+            /** @description Heat in conductors and contacts [W] */
+            lossW?: number;
             /** @description Resistance at the temperature of the drop [Ω/m] */
             ohmPerM: number;
         };
@@ -1771,14 +1773,16 @@ export interface components {
             governedBy: "drop" | "ampacity" | "fuse" | "short-circuit" | "terminal" | "smallest-size";
             /** @description Largest fuse by the policy [A] */
             highestFuseA?: number;
+            /** @description Heat along the run at full sine, hot [W] */
+            hotLossW: number;
             /** @description The same of nominal voltage [%] */
             hotTotalDropPercent: number;
             /** @description Cable, fuse, joints and return at that temperature [V] */
             hotTotalDropV: number;
             /** @description Conductors out and back, and contactOhm [Ω] */
             loopOhm: number;
-            /** @description Heat along the run at full sine [W] */
-            lossW: number;
+            /** @description Heat in conductors and contacts [W] */
+            lossW?: number;
             /** @description Resistance at the temperature of the drop [Ω/m] */
             ohmPerM: number;
         };
@@ -2718,7 +2722,7 @@ export interface components {
             dropOutV: number;
             /** @description The same of nominal voltage [%] */
             dropPercent?: number;
-            /** @description Source voltage less that [V] */
+            /** @description Start of the trunk less that: what the feeder costs [V] */
             dropV?: number;
             /** @description A steady state exists */
             feasible: boolean;

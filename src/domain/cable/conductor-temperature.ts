@@ -53,7 +53,7 @@ function heatLoss(outerM: number, surfaceK: number, ambientK: number): number {
 function heatLossAtConductor(cable: CableInAir, conductorC: number): number {
   const { innerM, outerM } = diameters(cable)
   const ambientK = cable.ambientC + CELSIUS_ZERO_K
-  const wallKMPerW = (PVC_K_M_PER_W * Math.log(outerM / innerM)) / (2 * Math.PI)
+  const wallKMPerW = wallResistance({ innerM, outerM })
   const excess = (surfaceK: number) => {
     const q = heatLoss(outerM, surfaceK, ambientK)
     return surfaceK + q * wallKMPerW - (conductorC + CELSIUS_ZERO_K)
@@ -79,16 +79,34 @@ export function currentForTemperature(cable: CableInAir, conductorC: number): nu
   return Math.sqrt(heatLossAtConductor(cable, conductorC) / ohmPerMAt(cable, conductorC))
 }
 
+/** Resistance of the insulation to heat over a metre of cable [K·m/W]. */
+function wallResistance({ innerM, outerM }: Round): number {
+  return (PVC_K_M_PER_W * Math.log(outerM / innerM)) / (2 * Math.PI)
+}
+
 /**
  * Temperature a current holds a conductor at; inverse of {@link currentForTemperature}.
+ *
+ * The conductor is q·W hotter than its surface and its resistance linear in that, so the heat made is known from the
+ * surface alone, q = I²·r20·(1 + α·(Ts − 20))/(1 − I²·r20·α·W), and one search over the surface is enough.
  *
  * @returns [°C], at most {@link HOTTEST_C}
  * @check  50 A, 4 AWG, 30 °C, wall 1.3 mm → 37.3 °C; 29 A, 2.5 mm², wall 0.47 mm → 67.6 °C
  */
 export function conductorTemperature(cable: CableInAir, currentA: number): number {
-  if (currentA === 0) return cable.ambientC
-  if (currentForTemperature(cable, HOTTEST_C) <= currentA) return HOTTEST_C
-  return bisect(conductorC => currentForTemperature(cable, conductorC) - currentA, cable.ambientC, HOTTEST_C)
+  const round = diameters(cable)
+  const wall = wallResistance(round)
+  const heat20 = currentA * currentA * cable.ohmPerM20
+  const feedback = 1 - heat20 * cable.perK * wall
+  if (heat20 === 0) return cable.ambientC
+  if (feedback <= 0) return HOTTEST_C
+  const ambientK = cable.ambientC + CELSIUS_ZERO_K
+  const made = (surfaceK: number) => (heat20 * (1 + cable.perK * (surfaceK - CELSIUS_ZERO_K - 20))) / feedback
+  const excess = (surfaceK: number) => heatLoss(round.outerM, surfaceK, ambientK) - made(surfaceK)
+  const hottestK = HOTTEST_C + CELSIUS_ZERO_K
+  if (excess(hottestK) <= 0) return HOTTEST_C
+  const surfaceK = bisect(excess, ambientK, hottestK)
+  return Math.min(HOTTEST_C, surfaceK - CELSIUS_ZERO_K + made(surfaceK) * wall)
 }
 
 /** Density × specific heat [J/(m³·K)]: copper 3.45e6, PVC about 1.7e6. */

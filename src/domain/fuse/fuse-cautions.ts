@@ -1,7 +1,7 @@
 /** Cautions on a chosen fuse, each with the figures that triggered it. */
 import { type Caution, caution, cautionCatalogue } from '../caution.ts'
 import type { FuseType } from './fuse-families-iso-8820.ts'
-import { type TimeBand, timeTable } from './fuse-time-current.ts'
+import { type TimeBand, timeBand, timeTable } from './fuse-time-current.ts'
 import type { Selectivity } from './selectivity.ts'
 
 interface Rated {
@@ -70,9 +70,11 @@ export function overcurrentCautions(
   onboardA: readonly number[] | undefined
 ): readonly Caution[] {
   const sum = onboardA?.reduce((running, ratingA) => running + ratingA, 0)
+  const at135S = timeBand(fuse.type, fuse.ratingA, 1.35 * fuse.ratingA).maximumS
+  const long = at135S === undefined ? 'for minutes' : `for up to ${at135S} s`
   const band135 = caution(
     'fuse-overcurrent',
-    `${fuse.ratingA} A is not a current limit: ${plain(1.35 * fuse.ratingA)} A may flow for up to half an hour before it opens.`,
+    `${fuse.ratingA} A is not a current limit: ${plain(1.35 * fuse.ratingA)} A may flow ${long} before it opens.`,
     {
       at: 'overcurrentA',
       figures: { ratingA: fuse.ratingA, at135PercentA: 1.35 * fuse.ratingA }

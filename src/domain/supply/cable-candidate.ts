@@ -36,6 +36,8 @@ export interface Candidate {
   readonly dropPercent?: number
   /** Source less drop. */
   readonly endVoltageV?: number
+  /** Heat in conductors and contacts [W]. */
+  readonly lossW?: number
   readonly ampacityA?: number
   readonly highestFuseA?: number
   readonly faultA?: number
@@ -85,6 +87,7 @@ export function judgeSize(task: CableTask, size: CableSize, yard: Yardstick): Ju
     'short-circuit': fault?.survives === true,
     terminal: size.areaM2 <= (yard.terminalAreaM2 ?? Number.POSITIVE_INFINITY) * HAIR
   }
+  const currentA = task.constantPower ? task.loadPowerW / (voltageV ?? task.sourceV) : task.currentA
   const ran = dropV !== undefined && voltageV !== undefined && voltageV > 0
   return {
     size,
@@ -98,8 +101,9 @@ export function judgeSize(task: CableTask, size: CableSize, yard: Yardstick): Ju
       loopOhm,
       ...(ran
         ? {
-            currentA: task.constantPower ? task.loadPowerW / voltageV : task.currentA,
+            currentA,
             dropV,
+            lossW: currentA * dropV,
             dropPercent: (100 * dropV) / yard.systemVoltageV,
             endVoltageV: voltageV
           }

@@ -23,7 +23,7 @@ export interface ChosenCable extends Omit<Candidate, 'fails'> {
   readonly hotTotalDropV: number
   readonly hotTotalDropPercent: number
   /** Heat given off along the run at full sine, hot [W]. */
-  readonly lossW: number
+  readonly hotLossW: number
 }
 
 export interface CableChoice {
@@ -45,7 +45,7 @@ export interface CableChoice {
 function hot(
   circuit: Circuit,
   judged: JudgedSize
-): Pick<ChosenCable, 'conductorC' | 'hotTotalDropV' | 'hotTotalDropPercent' | 'lossW'> {
+): Pick<ChosenCable, 'conductorC' | 'hotTotalDropV' | 'hotTotalDropPercent' | 'hotLossW'> {
   const { task, yard, jointsOhm, chassisOhm } = circuit
   const { size, candidate } = judged
   const currentA = candidate.currentA ?? task.currentA
@@ -62,7 +62,7 @@ function hot(
     conductorC,
     hotTotalDropV,
     hotTotalDropPercent: (100 * hotTotalDropV) / yard.systemVoltageV,
-    lossW: currentA * currentA * conductors
+    hotLossW: currentA * currentA * conductors
   }
 }
 

@@ -1,11 +1,12 @@
 /** The feeder as it is: the voltage at every amplifier, the margin to collapse, heat and protection. */
-import { assumptions } from '../assume.ts'
+import { type Assumptions, assumptions } from '../assume.ts'
 import type { Basis, Outcome } from '../outcome.ts'
 import type { SourceId } from '../source.ts'
 import { type Feeder, feederAnswer } from './feeder-answer.ts'
 import { feederCautions } from './feeder-cautions.ts'
 import type { FeederRequest } from './feeder-request.ts'
-import { settleFeeder, solveFeeder } from './solve-feeder.ts'
+import { groundNoise } from './ground.ts'
+import { type Solved, settleFeeder, solveFeeder } from './solve-feeder.ts'
 
 function basisOf(feeder: Feeder): readonly Basis[] {
   const { blockVoltageV } = feeder
@@ -54,6 +55,19 @@ function sourcesOf(request: FeederRequest): readonly SourceId[] {
   ]
 }
 
+function noiseOf(request: FeederRequest, { answer }: Solved, assumed: Assumptions): Feeder['groundNoise'] {
+  const { groundNoise: asked } = request
+  if (asked === undefined) return undefined
+  const wholeA = answer.state?.totalA ?? 0
+  const rippleA = assumed.or(
+    asked.rippleA,
+    'groundNoise.rippleA',
+    wholeA,
+    'the whole current ripples when nothing stores energy at the amplifiers'
+  )
+  return rippleA > 0 ? groundNoise(rippleA, asked.sharedOhm, asked.signalV) : undefined
+}
+
 /**
  * Solves a feeder of one or several amplifiers behind a shared trunk.
  *
@@ -70,7 +84,7 @@ export function computeFeeder(request: FeederRequest): Outcome<Feeder> {
   const assumed = assumptions()
   const feeder = settleFeeder(request, assumed)
   const solved = solveFeeder(feeder, request.conductorTemperatureC)
-  const result = feederAnswer(request, feeder, solved)
+  const result = feederAnswer(request, feeder, solved, noiseOf(request, solved, assumed))
   return {
     result,
     cautions: feederCautions(request, feeder, result),

@@ -3,7 +3,6 @@
 import { type Protection, protectionOf } from './feeder-protection.ts'
 import type { FeederRequest } from './feeder-request.ts'
 import { type PartOhms, partOhms, type SettledStage, stageOhm, stageTemperature } from './feeder-stage.ts'
-import { groundNoise } from './ground.ts'
 import type { SourceMode } from './limited-source.ts'
 import { trunkState } from './shared-trunk.ts'
 import { branchesAt, type SettledFeeder, type Solved } from './solve-feeder.ts'
@@ -27,7 +26,7 @@ export interface AmplifierAnswer {
   readonly voltageV?: number
   readonly currentA?: number
   readonly inputPowerW?: number
-  /** Source voltage less that at the amplifier. */
+  /** Start of the trunk less that at the amplifier: what the feeder costs, without the sag of the source. */
   readonly dropV?: number
   readonly dropPercent?: number
   /** Lowest instant of the bass ripple without storage; absent where that instant has no steady state. */
@@ -89,7 +88,7 @@ function amplifierAnswer(
   const dropOutV = feeder.dropOutsV[index] ?? 0
   const stage = feeder.branches[index]
   const amplifier = request.amplifiers[index]
-  const dropV = request.source.voltageV - (at?.voltageV ?? 0)
+  const dropV = (solved.answer.nodeV ?? 0) - (at?.voltageV ?? 0)
   return {
     ...(amplifier?.name === undefined ? {} : { name: amplifier.name }),
     feasible: at !== undefined,
@@ -118,7 +117,12 @@ function lossOf(trunk: StageAnswer, amplifiers: readonly AmplifierAnswer[]): num
   return amplifiers.reduce((sum, { branch }) => sum + (branch?.lossW ?? 0), trunk.lossW ?? 0)
 }
 
-export function feederAnswer(request: FeederRequest, feeder: SettledFeeder, solved: Solved): Feeder {
+export function feederAnswer(
+  request: FeederRequest,
+  feeder: SettledFeeder,
+  solved: Solved,
+  noise: Feeder['groundNoise']
+): Feeder {
   const { answer } = solved
   const { state, nodeV, collapseFactor: margin } = answer
   const trunkOhm = answer.behindOhm + stageOhm(feeder.trunk, solved.trunkC)
@@ -129,8 +133,6 @@ export function feederAnswer(request: FeederRequest, feeder: SettledFeeder, solv
   const trunk = stageAnswer(feeder.trunk, solved.trunkC, state?.totalA)
   const powers = feeder.loads.map(({ load }) => (load.kind === 'power' ? load.amount : undefined))
   const askedW = powers.includes(undefined) ? undefined : powers.reduce<number>((sum, power) => sum + (power ?? 0), 0)
-  const noise = request.groundNoise
-  const rippleA = noise?.rippleA ?? state?.totalA
   return {
     feasible: state !== undefined,
     mode: answer.mode,
@@ -143,8 +145,6 @@ export function feederAnswer(request: FeederRequest, feeder: SettledFeeder, solv
     ...(request.trunk === undefined ? {} : { trunk }),
     amplifiers,
     protection: protectionOf(feeder.trunk, feeder.branches),
-    ...(noise === undefined || rippleA === undefined || rippleA === 0
-      ? {}
-      : { groundNoise: groundNoise(rippleA, noise.sharedOhm, noise.signalV) })
+    ...(noise === undefined ? {} : { groundNoise: noise })
   }
 }

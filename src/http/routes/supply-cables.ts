@@ -93,6 +93,7 @@ const sizeFields = {
   dropV: Type.Optional(quantity('V', 'Drop on conductors and contacts')),
   dropPercent: Type.Optional(quantity('%', 'The same of nominal voltage')),
   endVoltageV: Type.Optional(quantity('V', 'Source less this drop')),
+  lossW: Type.Optional(quantity('W', 'Heat in conductors and contacts')),
   ampacityA: Type.Optional(quantity('A', 'Current it may carry for good here; absent outside the table')),
   highestFuseA: Type.Optional(quantity('A', 'Largest fuse by the policy')),
   faultA: Type.Optional(quantity('A', 'Short-circuit current at the far end'))
@@ -107,7 +108,7 @@ const Cable = component('ChosenCable', 'The smallest size that passes every limi
   conductorC: quantity('°C', 'Conductor at a sustained full sine, estimated'),
   hotTotalDropV: quantity('V', 'Cable, fuse, joints and return at that temperature'),
   hotTotalDropPercent: quantity('%', 'The same of nominal voltage'),
-  lossW: quantity('W', 'Heat along the run at full sine')
+  hotLossW: quantity('W', 'Heat along the run at full sine, hot')
 })
 const Parallel = component('ParallelRuns', 'Equal runs side by side where no single size fits.', {
   runs: Type.Integer({ description: 'How many' }),

@@ -104,7 +104,7 @@ const AmplifierResult = component('FeederAmplifierResult', 'One amplifier, solve
   voltageV: Type.Optional(quantity('V', 'Voltage at the amplifier')),
   currentA: Type.Optional(quantity('A', 'Current it draws')),
   inputPowerW: Type.Optional(quantity('W', 'Power it takes')),
-  dropV: Type.Optional(quantity('V', 'Source voltage less that')),
+  dropV: Type.Optional(quantity('V', 'Start of the trunk less that: what the feeder costs')),
   dropPercent: Type.Optional(quantity('%', 'The same of nominal voltage')),
   troughVoltageV: Type.Optional(
     quantity('V', 'Lowest instant of the bass ripple without storage; absent where that instant collapses')
