@@ -249,7 +249,7 @@ export interface paths {
         put?: never;
         /**
          * Boxes that suit a driver, what each gives and costs
-         * @description Solves the published alignments for the driver in its circuit and the losses at hand, not off a lossless table: closed boxes by Qtc, vented families, passive radiators by mass and compliance, fourth-order band-passes by their edges. Each candidate is then heard through the same network as /v1/enclosures/response, and says in words what it is good at, what it costs in space, whether it suits and why. A volume or tuning asked for is judged as it is.
+         * @description Solves the published alignments for the driver in its circuit and the losses at hand, not off a lossless table: closed boxes by Qtc, vented families, passive radiators by mass and compliance, fourth-order band-passes by their edges, sixth-order ones by a search for their edges. Each candidate is then heard through the same network as /v1/enclosures/response, and says in words what it is good at, what it costs in space, whether it suits and why. A volume or tuning asked for is judged as it is.
          */
         post: operations["sizeEnclosure"];
         delete?: never;
@@ -627,12 +627,12 @@ export interface components {
              * @description Id, as in a sizing
              * @enum {string}
              */
-            id: "closed-qtc" | "qb3" | "b4" | "c4" | "sc4" | "be4" | "sbb4" | "band-pass-4-flat" | "band-pass-4-ripple" | "band-pass-4-edges" | "as-asked" | "in-your-space";
+            id: "closed-qtc" | "qb3" | "b4" | "c4" | "sc4" | "be4" | "sbb4" | "band-pass-4-flat" | "band-pass-4-ripple" | "band-pass-4-edges" | "band-pass-6-search" | "as-asked" | "in-your-space";
             /**
              * @description Kind of enclosure
              * @enum {string}
              */
-            kind: "closed" | "vented" | "passive-radiator" | "band-pass-4";
+            kind: "closed" | "vented" | "passive-radiator" | "band-pass-4" | "band-pass-6-parallel" | "band-pass-6-series";
             /** @description Members over the Q of the driver */
             members: components["schemas"]["AlignmentMember"][];
             /** @description Name */
@@ -2468,7 +2468,7 @@ export interface components {
              * @description Alignment; /v1/reference/alignments describes each
              * @enum {string}
              */
-            alignment: "closed-qtc" | "qb3" | "b4" | "c4" | "sc4" | "be4" | "sbb4" | "band-pass-4-flat" | "band-pass-4-ripple" | "band-pass-4-edges" | "as-asked" | "in-your-space";
+            alignment: "closed-qtc" | "qb3" | "b4" | "c4" | "sc4" | "be4" | "sbb4" | "band-pass-4-flat" | "band-pass-4-ripple" | "band-pass-4-edges" | "band-pass-6-search" | "as-asked" | "in-your-space";
             /** @description Half power by the closed form, coil inductance left out [Hz] */
             alignmentF3Hz?: number;
             /** @description Vas of all drivers over the volume behind them [1] */
@@ -2487,7 +2487,7 @@ export interface components {
              * @description Kind of the enclosure
              * @enum {string}
              */
-            kind: "closed" | "vented" | "passive-radiator" | "band-pass-4";
+            kind: "closed" | "vented" | "passive-radiator" | "band-pass-4" | "band-pass-6-parallel" | "band-pass-6-series";
             /** @description Name for people */
             name: string;
             /** @description Acoustic volume for all drivers; of the rear chamber where there are two [L] */
@@ -2545,7 +2545,7 @@ export interface components {
             driver: components["schemas"]["Driver"];
             drivers?: components["schemas"]["Drivers"];
             /** @description Kinds to weigh; closed and vented when absent */
-            kinds?: ("closed" | "vented" | "passive-radiator" | "band-pass-4")[];
+            kinds?: ("closed" | "vented" | "passive-radiator" | "band-pass-4" | "band-pass-6-parallel" | "band-pass-6-series")[];
             lining?: components["schemas"]["SizingLining"];
             losses?: components["schemas"]["SizingLosses"];
             passiveRadiators?: components["schemas"]["SizingPassiveRadiators"];
@@ -5534,12 +5534,12 @@ export interface components {
              * @description Alignment; /v1/reference/alignments describes each
              * @enum {string}
              */
-            alignment?: "closed-qtc" | "qb3" | "b4" | "c4" | "sc4" | "be4" | "sbb4" | "band-pass-4-flat" | "band-pass-4-ripple" | "band-pass-4-edges" | "as-asked" | "in-your-space";
+            alignment?: "closed-qtc" | "qb3" | "b4" | "c4" | "sc4" | "be4" | "sbb4" | "band-pass-4-flat" | "band-pass-4-ripple" | "band-pass-4-edges" | "band-pass-6-search" | "as-asked" | "in-your-space";
             /**
              * @description Kind of the enclosure
              * @enum {string}
              */
-            kind: "closed" | "vented" | "passive-radiator" | "band-pass-4";
+            kind: "closed" | "vented" | "passive-radiator" | "band-pass-4" | "band-pass-6-parallel" | "band-pass-6-series";
             /** @description The reason with its figures */
             why: string;
         };

@@ -58,7 +58,15 @@ const closedAndOthers: readonly Description[] = [
     aim: 'wanted half-power frequencies; ripple or droop follows',
     validity: 'geometric centre above fs',
     source: 'geddes-1989-band-pass'
-  }
+  },
+  ...(['band-pass-6-parallel', 'band-pass-6-series'] as const).map(kind => ({
+    id: 'band-pass-6-search' as const,
+    kind,
+    name: 'Sixth-order band-pass by search',
+    aim: 'even level between wanted half-power edges; no closed alignment exists, volumes and tunings are fitted on the network',
+    validity: 'a local best, not proved to be the only one',
+    source: 'geddes-1989-band-pass' as const
+  }))
 ]
 
 const vented: Readonly<Record<VentedFamily, Omit<Description, 'id' | 'kind'>>> = {

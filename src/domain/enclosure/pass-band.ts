@@ -82,10 +82,8 @@ export function passBandOf(level: Level, fromHz: number, toHz: number, levelsOn:
 export function highestLevelDb(level: Level, fromHz: number, toHz: number, levelsOn: LevelsOn = each(level)): number {
   const frequencies = grid(fromHz, toHz)
   const levels = levelsOn(frequencies)
-  const best = levels.indexOf(Math.max(...levels))
-  const low = frequencies[Math.max(0, best - 1)] ?? fromHz
-  const high = frequencies[Math.min(levels.length - 1, best + 1)] ?? toHz
-  return turningLevel(level, low, high, 1)
+  const turns = turningLevels(level, frequencies, levels, fromHz, toHz)
+  return Math.max(levels[0] ?? 0, levels.at(-1) ?? 0, ...turns)
 }
 
 function turningLevels(

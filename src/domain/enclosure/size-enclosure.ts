@@ -6,6 +6,7 @@ import { requireWithin } from '../design-error.ts'
 import type { Basis, Outcome } from '../outcome.ts'
 import type { Draft, Drafts } from './drafts.ts'
 import { sizeBandPass } from './size-band-pass.ts'
+import { sizeBandPass6 } from './size-band-pass-6.ts'
 import { sizeClosed } from './size-closed.ts'
 import { sizePassiveRadiator } from './size-passive-radiator.ts'
 import { sizeVented } from './size-vented.ts'
@@ -18,7 +19,9 @@ const sizers: Readonly<Record<SizedKind, (problem: SizingProblem, assume: Assump
   closed: sizeClosed,
   vented: sizeVented,
   'passive-radiator': sizePassiveRadiator,
-  'band-pass-4': sizeBandPass
+  'band-pass-4': sizeBandPass,
+  'band-pass-6-parallel': (problem, assume) => sizeBandPass6('band-pass-6-parallel', problem, assume),
+  'band-pass-6-series': (problem, assume) => sizeBandPass6('band-pass-6-series', problem, assume)
 }
 
 /**

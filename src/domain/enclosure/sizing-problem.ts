@@ -30,6 +30,8 @@ export interface SizingProblem {
   readonly openedLeakQ: number
   readonly absorptionQ?: number
   readonly volumeFactor: number
+  /** Level re the plateau of the drivers, at many frequencies. */
+  readonly levelsOf: (enclosure: EnclosureRequest, frequenciesHz: readonly number[]) => readonly number[]
   readonly hear: (enclosure: EnclosureRequest, reference: 'plateau' | 'peak') => CandidateResponse
 }
 
@@ -68,7 +70,8 @@ export function sizingProblem(request: SizingRequest, assume: Assumptions): Sizi
     boxed,
     ebpHz: driver.fsHz / driver.qes,
     ...lossesOf(request, assume),
-    hear: (enclosure, reference) => heard(request, enclosure, sourceOhm, reference)
+    levelsOf: (enclosure, grid) => relativeLevel(systemOf(request, enclosure, sourceOhm)).levelsOn(grid),
+    hear: (enclosure, reference) => heard(systemOf(request, enclosure, sourceOhm), reference)
   }
 }
 
@@ -98,24 +101,14 @@ function lossesOf(request: SizingRequest, assume: Assumptions) {
 }
 
 const opensAny = ({ kinds }: SizingRequest) =>
-  kinds === undefined || kinds.includes('vented') || kinds.includes('passive-radiator')
+  kinds === undefined || kinds.some(kind => kind !== 'closed' && kind !== 'band-pass-4')
 
-function heard(
-  { driver, drivers, air }: SizingRequest,
-  enclosure: EnclosureRequest,
-  seriesOhm: number,
-  reference: 'plateau' | 'peak'
-): CandidateResponse {
-  const system = responseSystem(
-    {
-      driver,
-      enclosure,
-      source: { voltageV: 1, seriesOhm },
-      ...(drivers === undefined ? {} : { drivers }),
-      ...(air === undefined ? {} : { air })
-    },
-    assumptions()
-  )
+function systemOf({ driver, drivers, air }: SizingRequest, enclosure: EnclosureRequest, seriesOhm: number) {
+  const group = { ...(drivers === undefined ? {} : { drivers }), ...(air === undefined ? {} : { air }) }
+  return responseSystem({ driver, enclosure, source: { voltageV: 1, seriesOhm }, ...group }, assumptions())
+}
+
+function heard(system: ResponseSystem, reference: 'plateau' | 'peak'): CandidateResponse {
   const { level, levelsOn } = relativeLevel(system)
   const toHz = Math.max(250, 8 * system.driver.fsHz)
   const peak = reference === 'plateau' ? 0 : highestLevelDb(level, 3, toHz, levelsOn)

@@ -5,7 +5,14 @@ import type { SourceId } from '../source.ts'
 import type { LiningAmount } from './lining.ts'
 import type { DriversRequest } from './request.ts'
 
-export const sizedKinds = ['closed', 'vented', 'passive-radiator', 'band-pass-4'] as const
+export const sizedKinds = [
+  'closed',
+  'vented',
+  'passive-radiator',
+  'band-pass-4',
+  'band-pass-6-parallel',
+  'band-pass-6-series'
+] as const
 export type SizedKind = (typeof sizedKinds)[number]
 
 export const alignmentIds = [
@@ -19,6 +26,7 @@ export const alignmentIds = [
   'band-pass-4-flat',
   'band-pass-4-ripple',
   'band-pass-4-edges',
+  'band-pass-6-search',
   'as-asked',
   'in-your-space'
 ] as const

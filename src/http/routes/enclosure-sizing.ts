@@ -58,7 +58,7 @@ const Body = component('EnclosureSizingRequest', 'A driver looking for its box.'
     Type.Array(choice('Kind', sizedKinds), {
       description: 'Kinds to weigh; closed and vented when absent',
       minItems: 1,
-      maxItems: 4,
+      maxItems: 6,
       uniqueItems: true
     })
   ),
@@ -85,9 +85,10 @@ export const sizeEnclosure = defineOperation({
   path: '/v1/enclosures/sizing',
   operationId: 'sizeEnclosure',
   tag: 'Enclosures',
+  heavy: true,
   summary: 'Boxes that suit a driver, what each gives and costs',
   description:
-    'Solves the published alignments for the driver in its circuit and the losses at hand, not off a lossless table: closed boxes by Qtc, vented families, passive radiators by mass and compliance, fourth-order band-passes by their edges. Each candidate is then heard through the same network as /v1/enclosures/response, and says in words what it is good at, what it costs in space, whether it suits and why. A volume or tuning asked for is judged as it is.',
+    'Solves the published alignments for the driver in its circuit and the losses at hand, not off a lossless table: closed boxes by Qtc, vented families, passive radiators by mass and compliance, fourth-order band-passes by their edges, sixth-order ones by a search for their edges. Each candidate is then heard through the same network as /v1/enclosures/response, and says in words what it is good at, what it costs in space, whether it suits and why. A volume or tuning asked for is judged as it is.',
   body: Body,
   result: SizingResultBody,
   compute,
