@@ -1,4 +1,5 @@
 /** The whole plan as one page: no script, nothing fetched, one style element that the content policy knows by its hash. */
+import { boxOverview } from './box-overview.ts'
 import { cutSheetDrawings, panelDrawings } from './draw-box.ts'
 import { figureOf, section } from './html.ts'
 import { clearanceTable, panelTable, volumeTable } from './page-box-tables.ts'
@@ -27,10 +28,12 @@ function chartSection({ curves, limits }: PlanPaper): string {
 
 function boxSection(plan: PlanPaper, { paper }: PaperOptions): string {
   if (plan.box === undefined) return ''
+  const overview = boxOverview(plan.box, 'box-overview', paper)
   const drawings = panelDrawings(plan.box, paper, 'box').map(({ svg, name }) => figureOf(svg, `Drawing of ${name}`))
   return section(
     'box',
     'The box',
+    overview === undefined ? '' : figureOf(overview, 'The box from the front right and above'),
     volumeTable(plan, paper),
     panelTable(plan, paper),
     clearanceTable(plan, paper),

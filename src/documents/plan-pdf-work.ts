@@ -2,6 +2,7 @@
 import type { Content } from 'pdfmake/interfaces.js'
 import type { BillRow } from '../plan/bill-row.ts'
 import type { BuildStep } from '../plan/build-step.ts'
+import { boxOverview } from './box-overview.ts'
 import { durationText, lengthText, massText, significant, volumeText } from './number-text.ts'
 import { billGroupTitles, buyText } from './page-work.ts'
 import { materialTitle } from './panel-drawing.ts'
@@ -14,6 +15,7 @@ import { systemWiring } from './system-wiring.ts'
 export function boxTables({ box }: PlanPaper, { paper }: PaperOptions): Content[] {
   if (box === undefined) return []
   const { volume } = box
+  const overview = boxOverview(box, 'box-overview', paper)
   const volumes = [
     ['inside of the panels, empty', volumeText(volume.grossM3, paper), 'computed'],
     ...volume.rows.map(({ item, volumeM3, known }) => [item, `−${volumeText(volumeM3, paper)}`, known]),
@@ -36,6 +38,7 @@ export function boxTables({ box }: PlanPaper, { paper }: PaperOptions): Content[
   ])
   return [
     heading('The box'),
+    ...(overview === undefined ? [] : [{ svg: plainFonts(overview), width: 400 }]),
     table('Air in the box', ['Part', 'Volume', 'How known'], ['*', 'auto', 'auto'], volumes, [1]),
     table(
       'Cut list',

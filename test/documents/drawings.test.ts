@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { boxOverview } from '../../src/documents/box-overview.ts'
 import { drawBox, usualSheets } from '../../src/documents/draw-box.ts'
 import { drawingBook } from '../../src/documents/drawing-book.ts'
 import { drawingsPdf } from '../../src/documents/drawings-pdf.ts'
@@ -172,6 +173,31 @@ describe('SVG drawings', () => {
     expect(complaintsAboutXml(svg)).toEqual([])
     for (const part of ['<script', '\u202e', '\u0007']) expect(svg).not.toContain(part)
     expect(complaintsAboutXml(drawingBook([], evil))).toEqual([])
+  })
+
+  it('show the whole box with every placed panel, holes in the front, in its true proportions', () => {
+    const { box } = drawBox({
+      box: { ...wedge, drivers: [{ cutOutDiameterM: 0.25, mountingDepthM: 0.1, sdM2: 0.04 }] },
+      show: 'panels'
+    }).result
+    const svg = boxOverview(box, 'o', metric) ?? ''
+    expect(complaintsAboutXml(svg)).toEqual([])
+    const polygons = [...svg.matchAll(/<polygon points="([^"]*)"/g)].map(([, text = '']) =>
+      text.split(' ').map(pair => pair.split(',').map(Number))
+    )
+    const holes = polygons.filter(corners => corners.length === 48)
+    expect(polygons.length).toBe(box.panels.length + 1)
+    const span = (corners: number[][] | undefined, axis: number) =>
+      Math.max(...(corners ?? []).map(spot => spot[axis] ?? 0)) -
+      Math.min(...(corners ?? []).map(spot => spot[axis] ?? 0))
+    expect(span(holes[0], 0)).toBeCloseTo(span(holes[0], 1), 0)
+    const square = (corners: number[][]) =>
+      [0, 1].every(axis => new Set(corners.map(spot => Math.round(spot[axis] ?? 0))).size === 2)
+    const front = box.panels.find(({ role }) => role === 'front')
+    const drawn = polygons.find(corners => corners.length === 4 && square(corners))
+    expect(span(drawn, 0) / span(drawn, 1)).toBeCloseTo((front?.lengthM ?? 0) / (front?.widthM ?? 1), 1)
+    expect(span(drawn, 0) / span(holes[0], 0)).toBeCloseTo((front?.lengthM ?? 0) / 0.25, 1)
+    expect(boxOverview(inventedBox, 'o', metric)).toBeUndefined()
   })
 
   it('draw to scale: a 282 mm hole at 1:4 is 70.5 mm on paper', () => {

@@ -5,6 +5,7 @@ import type { ExampleAnswer } from '../contract-document.ts'
 import { deprecationHeaders } from '../deprecation.ts'
 import { acceptedType } from '../negotiate.ts'
 import { type Answer, type AnswerOptions, isHeavy, type Operation } from '../operation.ts'
+import { pagePolicy } from '../page-policy.ts'
 import { problemKinds } from '../problem.ts'
 import { Refusal } from '../refusal.ts'
 import { ref } from '../schemas/component.ts'
@@ -138,6 +139,7 @@ export function registerOperations(app: FastifyInstance, operations: readonly Op
           { digits, basis: basis === 'true', form },
           reply
         )
+        if (form === 'text/html') reply.header('content-security-policy', pagePolicy)
         return reply.type(contentType(form)).header('cache-control', 'no-store').send(answerBody)
       }
     )
