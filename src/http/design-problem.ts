@@ -13,7 +13,7 @@ function wireError(code: string, fault: Fault, request: JsonSchema): ProblemErro
   return { pointer, code, detail: fault.detail ?? code, ...(Object.keys(bounds).length === 0 ? {} : { bounds }) }
 }
 
-export function designProblem(error: DesignError, request: JsonSchema): Problem {
+export function designProblem(error: Pick<DesignError, 'code' | 'message' | 'faults'>, request: JsonSchema): Problem {
   return problem(
     error.code,
     error.message,

@@ -54,11 +54,8 @@ export interface FormText {
   readonly heavy?: boolean
 }
 
-interface Form<Body, Result> extends FormText {
-  readonly render: (
-    outcome: Outcome<Si<Result>>,
-    request: Si<Body>
-  ) => string | Uint8Array | Promise<string | Uint8Array>
+interface Form<Body, Domain> extends FormText {
+  readonly render: (outcome: Outcome<Domain>, request: Si<Body>) => string | Uint8Array | Promise<string | Uint8Array>
 }
 
 export interface Operation extends OperationText {
@@ -72,24 +69,36 @@ export interface Operation extends OperationText {
   readonly run: (request: unknown, options: AnswerOptions) => Promise<Answer>
 }
 
-interface Definition<Body extends TObject, Result extends TSchema> extends OperationText {
+interface Definition<Body extends TObject, Result extends TSchema, Domain> extends OperationText {
   readonly body: Body
   readonly result: Result
-  readonly compute: (request: Si<Static<Body>>) => Outcome<Si<Static<Result>>>
-  readonly forms?: readonly Form<Static<Body>, Static<Result>>[]
+  readonly compute: (request: Si<Static<Body>>) => Outcome<Domain>
+  readonly forms?: readonly Form<Static<Body>, Domain>[]
 }
 
+/** The result is the domain's own, or `present` says how it goes into the contract's shape. */
+type Presented<Body extends TObject, Result extends TSchema, Domain> = Definition<Body, Result, Domain> &
+  (Domain extends Si<Static<Result>> ? unknown : { readonly present: (result: Domain) => unknown })
+
 /** The answer component takes the operation's name with `Answer` behind it. */
-export function defineOperation<Body extends TObject, Result extends TSchema>({
-  compute,
-  forms = [],
-  ...definition
-}: Definition<Body, Result>): Operation {
+export function defineOperation<Body extends TObject, Result extends TSchema, Domain = Si<Static<Result>>>(
+  presented: Presented<Body, Result, Domain>
+): Operation {
+  const { compute, forms = [], ...definition }: Definition<Body, Result, Domain> = presented
+  const { present = result => result } = presented as { present?: (result: Domain) => unknown }
   const name = `${definition.operationId[0]?.toUpperCase()}${definition.operationId.slice(1)}Answer`
   const answer = answerOf(name, definition.result)
   const write = jsonWriter(answer as JsonSchema)
-  const text = (outcome: Outcome<Si<Static<Result>>>, { digits, basis }: AnswerOptions) =>
-    write(wireOutcome(outcome, definition.body as JsonSchema, definition.result as JsonSchema, basis), digits)
+  const text = (outcome: Outcome<Domain>, { digits, basis }: AnswerOptions) =>
+    write(
+      wireOutcome(
+        { ...outcome, result: present(outcome.result) },
+        definition.body as JsonSchema,
+        definition.result as JsonSchema,
+        basis
+      ),
+      digits
+    )
   return {
     ...definition,
     answer,

@@ -10,6 +10,7 @@ import { computeResponse } from './routes/enclosure-response.ts'
 import { sizeEnclosure } from './routes/enclosure-sizing.ts'
 import { computeTolerance } from './routes/enclosure-tolerance.ts'
 import { checkPanelVibration } from './routes/panel-vibration.ts'
+import { planSystem } from './routes/plans.ts'
 import { sizePort } from './routes/port-sizing.ts'
 import { setUpSignal } from './routes/signal-setup.ts'
 import { supplyCables } from './routes/supply-cables.ts'
@@ -34,5 +35,6 @@ export const operations: readonly Operation[] = [
   supplyCables,
   supplyFuses,
   supplyFeeder,
-  setUpSignal
+  setUpSignal,
+  planSystem,
 ]

@@ -23,7 +23,7 @@ const Rating = component('AmplifierRating', 'One published power of an amplifier
   bridged: Type.Optional(Type.Boolean({ description: 'Rated with two channels bridged' }))
 })
 
-const Sheet = component('AmplifierSheet', "What an amplifier's data sheet says.", {
+export const Sheet = component('AmplifierSheet', "What an amplifier's data sheet says.", {
   name: Type.Optional(label('Name by which the answer speaks of it')),
   ratings: list('Published powers, one a load', ref(Rating), 1, 24),
   ratingKind: ratingKind('each rating'),

@@ -47,7 +47,7 @@ const DividerBody = component(
   }
 )
 
-const LimitsBody = component('BoxLimits', 'The space the box may take.', {
+export const LimitsBody = component('BoxLimits', 'The space the box may take.', {
   widthMm: size('Widest'),
   heightMm: size('Highest'),
   depthMm: size('Deepest, at the floor'),

@@ -8,30 +8,34 @@ import { component, ref } from '../schemas/component.ts'
 import { choice, list, quantity } from '../schemas/quantities.ts'
 
 /** Wide bounds on purpose: a slip of unit has to reach the service before it can be named. */
-const Sheet = component('DriverSheet', 'What a data sheet says of one driver; whatever is absent is worked out.', {
-  fsHz: Type.Optional(quantity('Hz', 'Free-air resonance', { from: 1, to: 2000 })),
-  qms: Type.Optional(quantity('1', 'Mechanical Q', { from: 0.05, to: 200 })),
-  qes: Type.Optional(quantity('1', 'Electrical Q', { from: 0.02, to: 50 })),
-  qts: Type.Optional(quantity('1', 'Total Q', { from: 0.02, to: 50 })),
-  vasL: Type.Optional(quantity('L', 'Air volume as compliant as the suspension', { from: 1e-4, to: 20_000 })),
-  sdCm2: Type.Optional(quantity('cm²', 'Effective area of the cone', { from: 0.001, to: 20_000 })),
-  reOhm: Type.Optional(quantity('Ω', 'Direct-current resistance of the coil', { from: 0.02, to: 200 })),
-  blTm: Type.Optional(quantity('T·m', 'Force factor', { from: 0.1, to: 500 })),
-  mmsG: Type.Optional(quantity('g', 'Moving mass with its air load', { from: 1e-3, to: 50_000 })),
-  mmdG: Type.Optional(quantity('g', 'Moving mass without air load, in place of Mms', { from: 1e-3, to: 50_000 })),
-  cmsMmPerN: Type.Optional(quantity('mm/N', 'Compliance of the suspension', { from: 1e-6, to: 10_000 })),
-  rmsKgPerS: Type.Optional(quantity('kg/s', 'Mechanical resistance', { from: 0.001, to: 50_000 })),
-  leMh: Type.Optional(quantity('mH', 'Coil inductance', { from: 0, to: 50_000 })),
-  leParallelOhm: Type.Optional(quantity('Ω', 'Resistance across the inductance', { above: 0, to: 10_000 })),
-  xmaxMm: Type.Optional(quantity('mm', 'Linear excursion, one way, peak', { above: 0, to: 500 })),
-  powerW: Type.Optional(quantity('W', 'Continuous power rating', { above: 0, to: 100_000 })),
-  ratedImpedanceOhm: Type.Optional(quantity('Ω', 'Rated impedance', { from: 0.1, to: 200 })),
-  nominalDiameterMm: Type.Optional(
-    quantity('mm', 'Nominal diameter (12 in is 305 mm); used where Sd is absent', { from: 50, to: 1000 })
-  ),
-  level1WDb: Type.Optional(quantity('dB', 'Printed sensitivity at 1 W, 1 m', { from: 40, to: 130 })),
-  level2V83Db: Type.Optional(quantity('dB', 'Printed sensitivity at 2.83 V, 1 m', { from: 40, to: 130 }))
-})
+export const Sheet = component(
+  'DriverSheet',
+  'What a data sheet says of one driver; whatever is absent is worked out.',
+  {
+    fsHz: Type.Optional(quantity('Hz', 'Free-air resonance', { from: 1, to: 2000 })),
+    qms: Type.Optional(quantity('1', 'Mechanical Q', { from: 0.05, to: 200 })),
+    qes: Type.Optional(quantity('1', 'Electrical Q', { from: 0.02, to: 50 })),
+    qts: Type.Optional(quantity('1', 'Total Q', { from: 0.02, to: 50 })),
+    vasL: Type.Optional(quantity('L', 'Air volume as compliant as the suspension', { from: 1e-4, to: 20_000 })),
+    sdCm2: Type.Optional(quantity('cm²', 'Effective area of the cone', { from: 0.001, to: 20_000 })),
+    reOhm: Type.Optional(quantity('Ω', 'Direct-current resistance of the coil', { from: 0.02, to: 200 })),
+    blTm: Type.Optional(quantity('T·m', 'Force factor', { from: 0.1, to: 500 })),
+    mmsG: Type.Optional(quantity('g', 'Moving mass with its air load', { from: 1e-3, to: 50_000 })),
+    mmdG: Type.Optional(quantity('g', 'Moving mass without air load, in place of Mms', { from: 1e-3, to: 50_000 })),
+    cmsMmPerN: Type.Optional(quantity('mm/N', 'Compliance of the suspension', { from: 1e-6, to: 10_000 })),
+    rmsKgPerS: Type.Optional(quantity('kg/s', 'Mechanical resistance', { from: 0.001, to: 50_000 })),
+    leMh: Type.Optional(quantity('mH', 'Coil inductance', { from: 0, to: 50_000 })),
+    leParallelOhm: Type.Optional(quantity('Ω', 'Resistance across the inductance', { above: 0, to: 10_000 })),
+    xmaxMm: Type.Optional(quantity('mm', 'Linear excursion, one way, peak', { above: 0, to: 500 })),
+    powerW: Type.Optional(quantity('W', 'Continuous power rating', { above: 0, to: 100_000 })),
+    ratedImpedanceOhm: Type.Optional(quantity('Ω', 'Rated impedance', { from: 0.1, to: 200 })),
+    nominalDiameterMm: Type.Optional(
+      quantity('mm', 'Nominal diameter (12 in is 305 mm); used where Sd is absent', { from: 50, to: 1000 })
+    ),
+    level1WDb: Type.Optional(quantity('dB', 'Printed sensitivity at 1 W, 1 m', { from: 40, to: 130 })),
+    level2V83Db: Type.Optional(quantity('dB', 'Printed sensitivity at 2.83 V, 1 m', { from: 40, to: 130 }))
+  }
+)
 
 const Coils = component('SheetCoils', 'The voice coils of the driver and the connection the sheet speaks of.', {
   count: Type.Unsafe<1 | 2 | 4>({ type: 'integer', enum: [1, 2, 4], description: 'Voice coils of the driver' }),

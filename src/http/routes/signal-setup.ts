@@ -39,9 +39,9 @@ const Digital = component('DigitalSource', 'A digital output behind a converter 
   factory
 })
 
-const Source = byTag('SignalSource', 'Where the signal comes from.', 'kind', [LineLevel, SpeakerLevel, Digital])
+export const Source = byTag('SignalSource', 'Where the signal comes from.', 'kind', [LineLevel, SpeakerLevel, Digital])
 
-const Input = component('SignalInput', "The amplifier's input.", {
+export const Input = component('SignalInput', "The amplifier's input.", {
   lowestV: Type.Optional(volts('Lowest input voltage at which it can give full output')),
   highestV: Type.Optional(volts('Highest input voltage its gain control covers')),
   inputOhm: Type.Optional(resistance('Input resistance')),
@@ -57,7 +57,7 @@ const Amplifier = component('SignalAmplifier', 'The output whose gain is set.', 
   input: Type.Optional(ref(Input))
 })
 
-const Tone = component('TestTone', 'The test tone and what is allowed past it.', {
+export const Tone = component('TestTone', 'The test tone and what is allowed past it.', {
   ...toneFields,
   frequencyHz: Type.Optional(hertz('Frequency of the tone')),
   boostDb: Type.Optional(quantity('dB', 'Boost that is switched on after the setting', { from: 0, to: 24 }))
@@ -80,7 +80,7 @@ const Filters = component('SignalFilters', 'The corners wanted, or what they can
   acoustic: Type.Optional(ref(Acoustic))
 })
 
-const TurnOn = component('TurnOnRequest', 'How the amplifier can be switched on.', {
+export const TurnOn = component('TurnOnRequest', 'How the amplifier can be switched on.', {
   remoteOutput: flag('Whether the source has a switched 12 V output'),
   limitA: Type.Optional(quantity('A', 'What that output may deliver', { from: 0.001, to: 10 })),
   loadsA: Type.Optional(

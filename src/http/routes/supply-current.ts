@@ -8,13 +8,13 @@ import { component, ref } from '../schemas/component.ts'
 import { amplifierOnSupply, systemVoltageV } from '../schemas/electrical.ts'
 import { choice, list, quantity } from '../schemas/quantities.ts'
 
-const Amplifier = component(
+export const Amplifier = component(
   'SupplyAmplifier',
   'An amplifier as the supply sees it. Needs a power, and its class, efficiency or input current.',
   amplifierOnSupply
 )
 
-const Charging = component('ChargingRequest', 'What charges the vehicle while it runs.', {
+export const Charging = component('ChargingRequest', 'What charges the vehicle while it runs.', {
   kind: choice('Alternator, or the DC-DC converter of an electric, hybrid or 48 V car', ['alternator', 'converter']),
   ratedA: quantity('A', 'Rated output current at system voltage', { above: 0, to: 1000 }),
   idleA: Type.Optional(quantity('A', 'Output at idle from the rating line, cold', { above: 0, to: 1000 })),
@@ -36,11 +36,11 @@ const batteryFields = {
   coldCrankingA: Type.Optional(quantity('A', 'Cold cranking current at −18 °C', { from: 10, to: 5000 }))
 }
 
-const Battery = component('BatteryRequest', 'The battery that plays with the engine off.', {
+export const Battery = component('BatteryRequest', 'The battery that plays with the engine off.', {
   ...batteryFields,
   parkedLoadA: Type.Optional(quantity('A', 'What the parked car draws beside the amplifiers', { from: 0, to: 100 }))
 })
-const SecondBattery = component('SecondBatteryRequest', 'A further battery for the music.', {
+export const SecondBattery = component('SecondBatteryRequest', 'A further battery for the music.', {
   arrangement: choice('`isolated` feeds the amplifiers alone when the engine is off; `parallel` joins the first', [
     'isolated',
     'parallel'
@@ -48,7 +48,7 @@ const SecondBattery = component('SecondBatteryRequest', 'A further battery for t
   ...batteryFields
 })
 
-const Capacitor = component('CapacitorRequest', 'A stiffening capacitor at the amplifiers.', {
+export const Capacitor = component('CapacitorRequest', 'A stiffening capacitor at the amplifiers.', {
   capacitanceF: quantity('F', 'Capacitance', { above: 0, to: 1000 }),
   esrOhm: Type.Optional(quantity('Ω', 'Series resistance of the capacitor', { above: 0, to: 1 })),
   sourceOhm: Type.Optional(quantity('Ω', 'Resistance between source and capacitor', { from: 1e-5, to: 10 })),

@@ -1,0 +1,46 @@
+/** POST /v1/plans */
+import { planText } from '../../documents/plan-text.ts'
+import type { Part } from '../../plan/part.ts'
+import { planSystem as compute, type SystemPlan } from '../../plan/plan-system.ts'
+import { designProblem } from '../design-problem.ts'
+import { estatePlan, hatchbackPlan } from '../examples/plans.ts'
+import { defineOperation, type Operation } from '../operation.ts'
+import type { JsonSchema } from '../schemas/component.ts'
+import { PlanBody } from '../schemas/plan-request.ts'
+import { type PartName, PlanResultBody, partOperations } from '../schemas/plan-result.ts'
+import { wireOutcome } from '../wire-outcome.ts'
+
+function presentedPart({ path, body, result }: Operation, part: Part<unknown, unknown>) {
+  const { request } = part
+  const asked = request === undefined ? {} : { request }
+  const schema = body as JsonSchema
+  return part.done
+    ? { resource: path, done: true, ...asked, answer: wireOutcome(part.outcome, schema, result as JsonSchema, false) }
+    : { resource: path, done: false, ...asked, problem: designProblem(part.refusal, schema) }
+}
+
+function presented({ parts, ...plan }: SystemPlan) {
+  const rows = Object.entries<Part<unknown, unknown> | undefined>({ ...parts }).flatMap(([name, part]) =>
+    part === undefined ? [] : [[name, presentedPart(partOperations[name as PartName], part)]]
+  )
+  return { ...plan, parts: Object.fromEntries(rows) }
+}
+
+export const planSystem = defineOperation({
+  path: '/v1/plans',
+  operationId: 'planSystem',
+  tag: 'Plans',
+  summary: 'The whole system in one call',
+  description:
+    'From data sheets, space and supply to a system that can be built and switched on: match and wiring, enclosure, port, panels, response at full power, sheets, current, cable, fuse, signal, bill of materials, order of work, commissioning and cautions. Each part carries the request that its own resource answers in the same way; a part that cannot be done says so in its place and the others still come.',
+  body: PlanBody,
+  result: PlanResultBody,
+  compute,
+  present: presented,
+  heavy: true,
+  forms: [{ mediaType: 'text/plain', description: 'The plan for a terminal', render: planText }],
+  examples: {
+    estate: { summary: 'Two drivers in an estate car, enclosure left open', request: estatePlan },
+    hatchback: { summary: 'One driver, closed, on a factory radio', request: hatchbackPlan }
+  }
+})

@@ -1,0 +1,154 @@
+/** What a plan is asked for, on the wire. */
+import Type from 'typebox'
+import { strategies } from '../../domain/box/box-request.ts'
+import { coilConnections } from '../../domain/driver/coil-connection.ts'
+import { plannedKinds } from '../../plan/plan-request.ts'
+import { Sheet as AmplifierSheet } from '../routes/amplifier-matching.ts'
+import { LimitsBody } from '../routes/box-panels.ts'
+import { Sheet as DriverSheet } from '../routes/driver-parameters.ts'
+import { Input, Source, Tone, TurnOn } from '../routes/signal-setup.ts'
+import { Amplifier, Battery, Capacitor, Charging, SecondBattery } from '../routes/supply-current.ts'
+import { AirBody } from './air.ts'
+import { BoardBody } from './board.ts'
+import { BoxDriverBody } from './box-hardware.ts'
+import { CabinBody } from './cabin.ts'
+import { component, ref } from './component.ts'
+import { amplifierOnSupply, conductorFields, systemVoltageV } from './electrical.ts'
+import { BatterySource, gaugeSystem, insulationFields } from './fuse.ts'
+import { choice, count, label, list, quantity } from './quantities.ts'
+import { ReturnPath } from './return-path.ts'
+
+const {
+  count: _count,
+  label: _label,
+  sdCm2: _sd,
+  xmaxMm: _xmax,
+  centres: _centres,
+  face: _face,
+  ...mounting
+} = BoxDriverBody.properties
+const Mounting = component('DriverMounting', 'Sizes of one driver, for the box.', mounting)
+
+const Coils = component('PlanCoils', 'The voice coils of one driver and the connection its sheet speaks of.', {
+  count: Type.Unsafe<1 | 2 | 4>({ type: 'integer', enum: [1, 2, 4], description: 'Voice coils' }),
+  ratedOhm: quantity('Ω', 'Rated impedance of one coil', { from: 0.05, to: 64 }),
+  statedFor: Type.Optional(choice('Connection that Bl, Q and Le of the sheet belong to', coilConnections)),
+  resistanceStatedFor: Type.Optional(choice('Connection that Re of the sheet belongs to', coilConnections))
+})
+
+const Driver = component('PlanDriver', 'One of the drivers, all alike.', {
+  name: Type.Optional(label('Name')),
+  sheet: ref(DriverSheet, 'Its data sheet; powerW is the continuous RMS rating and is needed here'),
+  coils: ref(Coils),
+  mounting: Type.Optional(ref(Mounting))
+})
+
+const { name: _name, powerW: _power, ratings: _ratings, loadOhm: _load, ratedAs: _rated, ...draw } = amplifierOnSupply
+const Draw = component(
+  'AmplifierDraw',
+  'What the supply sees of the amplifier: class, efficiency or input current.',
+  draw
+)
+const PlannedAmplifier = component('PlanAmplifier', 'The amplifier for the bass.', {
+  ...AmplifierSheet.properties,
+  draw: ref(Draw)
+})
+
+const Enclosure = component(
+  'PlanEnclosure',
+  'What the box should be; whatever is absent is chosen by driver and space.',
+  {
+    kind: Type.Optional(choice('`closed` is tighter and smaller, `vented` louder and reaches lower', plannedKinds)),
+    qtc: Type.Optional(quantity('1', 'Total Q wanted of a closed box', { from: 0.3, to: 2 })),
+    netVolumeL: Type.Optional(quantity('L', 'Net volume wanted', { from: 1, to: 1000 })),
+    tuningHz: Type.Optional(quantity('Hz', 'Tuning wanted of a vented box', { from: 15, to: 100 })),
+    portShape: Type.Optional(choice('Shape of the port', ['round', 'slot'])),
+    airSpeedMPerS: Type.Optional(
+      quantity('m/s', 'Highest peak air speed in the port; 17, 25 and 30 are tried in turn when absent', {
+        from: 5,
+        to: 40
+      })
+    )
+  }
+)
+
+const SheetSize = component('PlanSheetSize', 'The sheet the panels are cut from.', {
+  lengthMm: quantity('mm', 'Length', { from: 200, to: 6000 }),
+  widthMm: quantity('mm', 'Width', { from: 200, to: 3000 }),
+  kerfMm: Type.Optional(quantity('mm', 'Width of the saw cut', { from: 0, to: 10 })),
+  price: Type.Optional(quantity('1', 'Price of one sheet, in any currency', { from: 0, to: 1e6 }))
+})
+
+const PlannedBoard = component('PlanBoard', 'What the box is made of.', {
+  ...BoardBody.properties,
+  thicknessMm: quantity('mm', 'Thickness as measured', { from: 6, to: 40 }),
+  frontLayers: Type.Optional(count('Boards of the front', 1, 2)),
+  sheet: Type.Optional(ref(SheetSize))
+})
+
+const RoomForBox = component('PlanSpace', 'Room for the box in the car.', {
+  ...LimitsBody.properties,
+  strategy: Type.Optional(choice('Which way the box grows where there is a choice', strategies))
+})
+
+const Car = component('PlanCar', 'The vehicle around the box.', {
+  space: ref(RoomForBox),
+  cabin: Type.Optional(ref(CabinBody)),
+  speakerCableLengthM: Type.Optional(quantity('m', 'Speaker cable from amplifier to box', { from: 0.1, to: 20 })),
+  massKg: Type.Optional(quantity('kg', 'Mass of the vehicle', { from: 300, to: 3500 }))
+})
+
+const Supply = component('PlanSupply', 'Battery, cable run, charging. Lengths are conductor lengths.', {
+  systemVoltageV,
+  positiveLengthM: quantity('m', 'Conductor length of the positive run', { from: 0.1, to: 50 }),
+  return: ref(ReturnPath),
+  ...conductorFields,
+  gaugeSystem: Type.Optional(gaugeSystem),
+  ...insulationFields,
+  dropLimitPercent: Type.Optional(
+    quantity('%', 'Largest drop on the conductors, of nominal voltage', { above: 0, to: 10 })
+  ),
+  makerFuseA: Type.Optional(quantity('A', 'External fuse the amplifier’s maker states', { above: 0, to: 1000 })),
+  terminalAreaMm2: Type.Optional(
+    quantity('mm²', 'Largest conductor the amplifier’s terminal takes', { above: 0, to: 500 })
+  ),
+  source: Type.Optional(ref(BatterySource)),
+  fuseDistanceMm: Type.Optional(quantity('mm', 'Battery terminal to fuse, along the cable', { from: 0, to: 5000 })),
+  sheathed: Type.Optional(Type.Boolean({ description: 'Whether that stretch lies in a sheath all the way' })),
+  otherAmplifiers: Type.Optional(list('Further amplifiers on the same run', ref(Amplifier), 1, 8)),
+  charging: Type.Optional(ref(Charging)),
+  battery: Type.Optional(ref(Battery)),
+  secondBattery: Type.Optional(ref(SecondBattery)),
+  capacitor: Type.Optional(ref(Capacitor))
+})
+
+const Signal = component('PlanSignal', 'Where the music comes from and how the amplifier is switched on.', {
+  source: Type.Optional(ref(Source)),
+  input: Type.Optional(ref(Input)),
+  turnOn: Type.Optional(ref(TurnOn)),
+  tone: Type.Optional(ref(Tone)),
+  mainsLowHz: Type.Optional(quantity('Hz', 'Lower end of the front loudspeakers', { from: 20, to: 500 }))
+})
+
+const Finish = component('PlanFinish', 'How the box is finished.', {
+  lined: Type.Optional(Type.Boolean({ description: 'Whether the walls are lined with wadding' })),
+  covered: Type.Optional(Type.Boolean({ description: 'Whether the box is covered with carpet' }))
+})
+
+export const PlanBody = component(
+  'PlanRequest',
+  'Data sheets, the car and its supply: everything one plan is made from.',
+  {
+    name: Type.Optional(label('Title of the plan')),
+    driver: ref(Driver),
+    driverCount: count('Drivers, all alike, in one box', 1, 4),
+    amplifier: ref(PlannedAmplifier),
+    enclosure: Type.Optional(ref(Enclosure)),
+    board: ref(PlannedBoard),
+    car: ref(Car),
+    supply: ref(Supply),
+    signal: ref(Signal),
+    finish: Type.Optional(ref(Finish)),
+    air: Type.Optional(ref(AirBody))
+  }
+)

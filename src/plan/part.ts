@@ -1,0 +1,38 @@
+/** One part of a plan: what was asked of an operation and what it gave, or why it could not be done. */
+import { DesignError, type DesignErrorCode, type Fault } from '../domain/design-error.ts'
+import type { Outcome } from '../domain/outcome.ts'
+import { sixDigitsThroughout } from '../numeric/six-digits.ts'
+
+export interface Refusal {
+  readonly code: DesignErrorCode
+  readonly message: string
+  readonly faults: readonly Fault[]
+}
+
+/** Done: `outcome` is what the operation gives for `request`. Refused: `refusal` says why. */
+export type Part<Request, Result> =
+  | { readonly done: true; readonly request: Request; readonly outcome: Outcome<Result> }
+  | { readonly done: false; readonly request?: Request; readonly refusal: Refusal }
+
+/**
+ * Runs one operation of the chain; a refusal stays in its place and the rest of the plan goes on. The request is rounded to
+ * the digits it is shown with, so that the single resource gives the same answer for it.
+ */
+export function attempt<Request, Result>(
+  unrounded: Request,
+  compute: (request: Request) => Outcome<Result>
+): Part<Request, Result> {
+  const request = sixDigitsThroughout(unrounded)
+  try {
+    return { done: true, request, outcome: compute(request) }
+  } catch (error) {
+    if (!(error instanceof DesignError)) throw error
+    return { done: false, request, refusal: { code: error.code, message: error.message, faults: error.faults } }
+  }
+}
+
+/** A part that cannot start because something it stands on is missing. */
+export function waitingFor(what: string): { readonly done: false; readonly refusal: Refusal } {
+  const message = `This part needs ${what}, which the plan does not have.`
+  return { done: false, refusal: { code: 'missing-input', message, faults: [{ field: '', detail: message }] } }
+}

@@ -1,0 +1,55 @@
+/** One box around one enclosure candidate: what it is built of and what goes into it. */
+import type { BoxLayout } from '../domain/box/box-layout.ts'
+import type { BoxDriver, BoxPort, BoxRequest } from '../domain/box/box-request.ts'
+import { layOutBox } from '../domain/box/lay-out-box.ts'
+import { attempt, type Part } from './part.ts'
+import { LINING } from './plan-finish.ts'
+import type { PlanRequest } from './plan-request.ts'
+
+export type BoxPart = Part<BoxRequest, BoxLayout>
+
+function boxDriver({ driver, driverCount }: PlanRequest): BoxDriver {
+  const { sdM2, xmaxM } = driver.sheet
+  return {
+    ...(driver.name === undefined ? {} : { label: driver.name.slice(0, 40) }),
+    count: driverCount,
+    ...driver.mounting,
+    ...(sdM2 === undefined ? {} : { sdM2 }),
+    ...(xmaxM === undefined ? {} : { xmaxM })
+  }
+}
+
+function shellRequest(request: PlanRequest): BoxRequest {
+  const { thicknessM, frontLayers, sheet: _, ...board } = request.board
+  return {
+    thicknessM,
+    ...(frontLayers === undefined ? {} : { frontLayers }),
+    ...(Object.keys(board).length === 0 ? {} : { board }),
+    drivers: [boxDriver(request)],
+    fittings: { terminal: {}, ...(request.finish?.lined === true ? { lining: LINING } : {}) }
+  }
+}
+
+export function planBox(request: PlanRequest, netVolumeM3: number, port: BoxPort | undefined): BoxPart {
+  const { strategy, ...limits } = request.car.space
+  const box = {
+    ...shellRequest(request),
+    netVolumeM3,
+    limits,
+    ...(strategy === undefined ? {} : { strategy }),
+    ...(port === undefined ? {} : { port })
+  }
+  return attempt(box, layOutBox)
+}
+
+/** Net volume of the largest box the space holds, drivers and terminal taken off; undefined where not even the drivers fit. */
+export function roomForAir(request: PlanRequest): number | undefined {
+  const { strategy: _, ...limits } = request.car.space
+  const largest = attempt({ ...shellRequest(request), outer: limits }, layOutBox)
+  return largest.done && largest.outcome.result.volume.netM3 > 0 ? largest.outcome.result.volume.netM3 : undefined
+}
+
+/** Everything in the box clears everything else. */
+export function clears(part: BoxPart): boolean {
+  return part.done && part.outcome.result.clearances.every(({ passes }) => passes)
+}

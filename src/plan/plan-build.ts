@@ -1,0 +1,135 @@
+/** From the laid-out box to the workshop: sheets to cut, things to buy, steps in their order, how the box is held. */
+import type { BoxLayout } from '../domain/box/box-layout.ts'
+import type { Panel } from '../domain/box/panel.ts'
+import { nestPanels } from '../domain/sheet/nest-panels.ts'
+import type { SheetPanel, SheetPlan, SheetPlanRequest } from '../domain/sheet/sheet-plan.ts'
+import { billOfMaterials } from './bill-of-materials.ts'
+import type { BillRow } from './bill-row.ts'
+import { buildFacts } from './build-facts.ts'
+import { type BuildFacts, type BuildOrder, buildOrder } from './build-order.ts'
+import { attempt, type Part, waitingFor } from './part.ts'
+import type { BoxPart } from './plan-box.ts'
+import { COVERING_M, type Finish, LINING } from './plan-finish.ts'
+import type { PlanRequest } from './plan-request.ts'
+import type { PlannedSupply } from './plan-supply.ts'
+import { type Restraint, restraint } from './restraint.ts'
+
+export type SheetsPart = Part<SheetPlanRequest, SheetPlan>
+
+export interface PlannedBuild {
+  readonly sheets: SheetsPart
+  readonly billOfMaterials: readonly BillRow[]
+  readonly facts?: BuildFacts
+  readonly buildOrder?: BuildOrder
+  readonly restraint?: Restraint
+}
+
+/** The sheet most dealers cut from, where the caller names none. Common practice, no source. */
+export const USUAL_SHEET = { lengthM: 2.44, widthM: 1.22 } as const
+
+const sheetPanel = ({ name, quantity, lengthM, widthM, thicknessM }: Panel): SheetPanel => ({
+  name,
+  quantity,
+  lengthM,
+  widthM,
+  thicknessM
+})
+
+function sheetRequest({ board }: PlanRequest, { panels }: BoxLayout): SheetPlanRequest {
+  const { kerfM, ...size }: NonNullable<PlanRequest['board']['sheet']> = board.sheet ?? USUAL_SHEET
+  const thicknesses = [...new Set(panels.map(({ thicknessM }) => thicknessM))]
+  return {
+    panels: panels.map(sheetPanel),
+    sheets: thicknesses.map(thicknessM => ({
+      name: `${Math.round(thicknessM * 1e4) / 10} mm board`,
+      thicknessM,
+      ...size
+    })),
+    ...(kerfM === undefined ? {} : { kerfM })
+  }
+}
+
+function billed(request: PlanRequest, finish: Finish, box: BoxLayout, sheets: SheetsPart, supply: PlannedSupply) {
+  const { driver, driverCount, car, board } = request
+  const { cutOutDiameterM, flangeDiameterM, screwCount, massKg } = driver.mounting ?? {}
+  const cable = supply.cable.done ? supply.cable.outcome.result : undefined
+  const run = request.supply
+  return billOfMaterials({
+    box,
+    ...(sheets.done ? { sheets: sheets.outcome.result } : {}),
+    ...(cutOutDiameterM === undefined
+      ? {}
+      : {
+          driver: {
+            count: driverCount,
+            cutOutDiameterM,
+            baffleThicknessM: board.thicknessM * (board.frontLayers ?? 1),
+            ...(flangeDiameterM === undefined ? {} : { flangeDiameterM }),
+            ...(screwCount === undefined ? {} : { screwCount }),
+            ...(massKg === undefined ? {} : { massKg })
+          }
+        }),
+    terminals: { cupCount: 1, driverCount },
+    ...(finish.lined ? { lining: { thicknessM: LINING.thicknessM, areaM2: liningAreaM2(box) } } : {}),
+    ...(finish.covered ? { carpet: {} } : {}),
+    ...(cable?.cable === undefined
+      ? {}
+      : {
+          cable: {
+            designation: cable.cable.designation,
+            positiveLengthM: run.positiveLengthM,
+            returnKind: run.return.kind,
+            returnLengthM: run.return.kind === 'cable' ? run.return.lengthM : (run.return.leadLengthM ?? 0.5),
+            ...(cable.fuse === undefined ? {} : { fuse: cable.fuse }),
+            grommetCount: 1
+          }
+        }),
+    wire: {
+      speakerLengthM: car.speakerCableLengthM ?? 2,
+      remoteLengthM: request.signal.turnOn?.remoteOutput === true ? run.positiveLengthM : 0,
+      signalLengthM: run.positiveLengthM
+    }
+  })
+}
+
+/** All inner faces but the front. */
+function liningAreaM2({ inner }: BoxLayout): number {
+  const { widthM, heightM, depthM } = inner
+  return widthM * heightM + 2 * depthM * (widthM + heightM)
+}
+
+export function planBuild(request: PlanRequest, finish: Finish, box: BoxPart, supply: PlannedSupply): PlannedBuild {
+  if (!box.done) return { sheets: waitingFor('a laid-out box'), billOfMaterials: [] }
+  const layout = box.outcome.result
+  const sheets = attempt(sheetRequest(request, layout), nestPanels)
+  const { massKg: driverMassKg } = request.driver.mounting ?? {}
+  const facts = buildFacts(layout, {
+    sheetCount: sheets.done ? sheets.outcome.result.total.sheetCount : 1,
+    lined: finish.lined,
+    covered: finish.covered,
+    driverCount: request.driverCount,
+    ...(driverMassKg === undefined ? {} : { driverMassKg })
+  })
+  return {
+    sheets,
+    billOfMaterials: billed(request, finish, layout, sheets, supply),
+    facts,
+    buildOrder: buildOrder(facts),
+    restraint: restraint({
+      massKg: layout.massKg,
+      ...(request.car.massKg === undefined ? {} : { vehicleMassKg: request.car.massKg })
+    })
+  }
+}
+
+/** Room for the box once it is covered. */
+export function coveredSpace({ space }: PlanRequest['car'], finish: Finish): PlanRequest['car']['space'] {
+  if (!finish.covered) return space
+  const { widthM, heightM, depthM, ...rest } = space
+  const less = (sizeM: number | undefined) => (sizeM === undefined ? undefined : sizeM - 2 * COVERING_M)
+  const sizes = { widthM: less(widthM), heightM: less(heightM), depthM: less(depthM) }
+  return {
+    ...rest,
+    ...(Object.fromEntries(Object.entries(sizes).filter(([, value]) => value !== undefined)) as typeof space)
+  }
+}

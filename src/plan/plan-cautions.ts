@@ -1,0 +1,53 @@
+/** What a person must know before starting, over the whole plan. */
+import { type Caution, type CautionCode, caution, cautionCatalogue } from '../domain/caution.ts'
+import type { Part } from './part.ts'
+import { type Restraint, restraintCautions } from './restraint.ts'
+
+/** Work on the vehicle; they hold whatever the figures say. */
+const always: readonly CautionCode[] = [
+  'battery-disconnect',
+  'fuse-last',
+  'airbag-looms',
+  'blind-drilling',
+  'bulkhead-grommet',
+  'cable-routing',
+  'licensed-work'
+]
+
+/** Said of what could be chosen instead, not of what the plan chose. */
+const aboutAlternatives: readonly CautionCode[] = [
+  'load-below-minimum',
+  'unequal-power',
+  'cone-unloaded-below-tuning',
+  'no-box-suits',
+  'heavy-box'
+]
+
+function ofParts(parts: Readonly<Record<string, Part<unknown, unknown> | undefined>>): readonly Caution[] {
+  return Object.values(parts)
+    .flatMap(part => (part?.done ? part.outcome.cautions.map(({ at: _, ...rest }) => rest) : []))
+    .filter(({ code }) => !aboutAlternatives.includes(code))
+}
+
+function once(cautions: readonly Caution[]): readonly Caution[] {
+  const seen = new Set<string>()
+  return cautions.filter(({ code, message }) => {
+    const key = `${code} ${message}`
+    return seen.has(key) ? false : seen.add(key)
+  })
+}
+
+export function planCautions(
+  parts: Readonly<Record<string, Part<unknown, unknown> | undefined>>,
+  restraint: Restraint | undefined,
+  work: readonly Caution[]
+): readonly Caution[] {
+  const high = caution('high-voltage-orange', cautionCatalogue['high-voltage-orange'].meaning, { level: 'care' })
+  return once([
+    ...ofParts(parts),
+    ...(restraint === undefined ? [] : restraintCautions(restraint)),
+    ...work,
+    ...always.map(code => caution(code, cautionCatalogue[code].meaning)),
+    high
+  ])
+}

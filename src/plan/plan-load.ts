@@ -1,0 +1,92 @@
+/** Amplifier and drivers: the match by RMS power, the wiring that presents the load, the cable to the box. */
+import { type AmplifierMatch, type AmplifierMatchRequest, matchAmplifier } from '../domain/amplifier/match-amplifier.ts'
+import type { MatchOption } from '../domain/amplifier/match-options.ts'
+import { type Arrangement, arrangementWith } from '../domain/coils/arrangements.ts'
+import type { SpeakerCableRequest } from '../domain/coils/speaker-cable.ts'
+import { type CoilWiring, type CoilWiringRequest, wireCoils } from '../domain/coils/wire-coils.ts'
+import type { CoilConnection } from '../domain/driver/coil-connection.ts'
+import { attempt, type Part, waitingFor } from './part.ts'
+import type { PlanRequest } from './plan-request.ts'
+
+export interface PlannedLoad {
+  readonly matching: Part<AmplifierMatchRequest, AmplifierMatch>
+  readonly wiring: Part<CoilWiringRequest, CoilWiring>
+  readonly joined?: JoinedDrivers
+}
+
+/** How the drivers end up electrically, for the acoustic parts. */
+export interface JoinedDrivers {
+  readonly connection: CoilConnection
+  readonly driversInSeries: number
+  readonly loadOhm: number
+  readonly outputs: number
+  readonly driversPerOutput: number
+  readonly bridged: boolean
+  readonly targetVoltageV: number
+  /** RMS each output can give into its load. */
+  readonly amplifierVoltageV: number
+  /** RMS of all outputs together, as the amplifier can give it into this load. */
+  readonly amplifierPowerW: number
+  /** RMS of all outputs together after the gain is set. */
+  readonly powerW: number
+  /** Of the speaker cable. */
+  readonly seriesOhm: number
+}
+
+function matchingRequest({ amplifier, driver, driverCount }: PlanRequest): AmplifierMatchRequest {
+  const { draw: _, ...sheet } = amplifier
+  return {
+    amplifier: sheet,
+    driver: { powerW: driver.sheet.powerW ?? 0, coils: driver.coils.count, coilOhm: driver.coils.ratedOhm },
+    driverCount
+  }
+}
+
+function arrangementOf(best: MatchOption, { driver }: PlanRequest): Arrangement {
+  const { count, ratedOhm } = driver.coils
+  const inSeries = Math.round(Math.sqrt((best.loadOhm / ratedOhm) * best.driversPerOutput * count))
+  return arrangementWith(inSeries, best.driversPerOutput, count)
+}
+
+function wiringRequest(best: MatchOption, { driver, car }: PlanRequest): CoilWiringRequest {
+  const cable: SpeakerCableRequest = { lengthM: car.speakerCableLengthM ?? USUAL_SPEAKER_CABLE_M }
+  return {
+    driverCount: best.driversPerOutput,
+    coilsPerDriver: driver.coils.count,
+    coilOhm: driver.coils.ratedOhm,
+    minimumOhm: best.lowestOhm,
+    targetOhm: best.loadOhm,
+    ...(best.outputPowerW === undefined ? {} : { totalPowerW: best.outputPowerW, cable })
+  }
+}
+
+/** Amplifier and box usually stand side by side in the boot. Common practice, no source. */
+export const USUAL_SPEAKER_CABLE_M = 2
+
+export function planLoad(request: PlanRequest): PlannedLoad {
+  const matching = attempt(matchingRequest(request), matchAmplifier)
+  if (!matching.done) return { matching, wiring: waitingFor('a matched amplifier') }
+  const { best, gain } = matching.outcome.result
+  if (best === undefined)
+    return { matching, wiring: waitingFor('an amplifier with a published power at a load these drivers can present') }
+  const wiring = attempt(wiringRequest(best, request), wireCoils)
+  if (gain === undefined) return { matching, wiring }
+  const { coilsInDriver, driversInSeries } = arrangementOf(best, request)
+  return {
+    matching,
+    wiring,
+    joined: {
+      connection: coilsInDriver === 'single' ? 'one-coil' : coilsInDriver,
+      driversInSeries,
+      loadOhm: best.loadOhm,
+      outputs: best.outputs,
+      driversPerOutput: best.driversPerOutput,
+      bridged: best.bridged,
+      targetVoltageV: gain.targetVoltageV,
+      amplifierVoltageV: Math.sqrt((best.outputPowerW ?? gain.powerW) * best.loadOhm),
+      amplifierPowerW: (best.outputPowerW ?? gain.powerW) * best.outputs,
+      powerW: gain.powerW * best.outputs,
+      seriesOhm: wiring.done ? (wiring.outcome.result.cable?.sourceSeriesOhm ?? 0) : 0
+    }
+  }
+}

@@ -1,0 +1,76 @@
+/** What a caller says of the whole job, in SI: what was bought, where it goes, what feeds it. */
+import type { AirRequest } from '../domain/air/air.ts'
+import type { AmplifierSheet } from '../domain/amplifier/amplifier-sheet.ts'
+import type { BoardChoice, BoxDriver, BoxLimits, Strategy } from '../domain/box/box-request.ts'
+import type { Cabin } from '../domain/cabin/cabin.ts'
+import type { CoilConnection } from '../domain/driver/coil-connection.ts'
+import type { DriverSheet } from '../domain/driver/driver-parameters.ts'
+import type { AmplifierOnSupply } from '../domain/supply/amplifier-draw.ts'
+import type { FinishRequest } from './plan-finish.ts'
+import type { PlanSignal } from './plan-signal.ts'
+import type { PlanSupply } from './plan-supply.ts'
+
+export interface PlanDriver {
+  readonly name?: string
+  readonly sheet: DriverSheet
+  readonly coils: {
+    readonly count: number
+    /** Rated impedance of one coil. */
+    readonly ratedOhm: number
+    readonly statedFor?: CoilConnection
+    readonly resistanceStatedFor?: CoilConnection
+  }
+  readonly mounting?: Omit<BoxDriver, 'count' | 'label' | 'sdM2' | 'xmaxM' | 'centres' | 'face'>
+}
+
+export interface PlanAmplifier extends AmplifierSheet {
+  readonly draw: Omit<AmplifierOnSupply, 'name' | 'powerW' | 'ratings' | 'loadOhm' | 'ratedAs'>
+}
+
+export const plannedKinds = ['closed', 'vented'] as const
+export type PlannedKind = (typeof plannedKinds)[number]
+
+export interface PlanEnclosure {
+  /** Chosen by driver and space when absent. */
+  readonly kind?: PlannedKind
+  readonly qtc?: number
+  readonly netVolumeM3?: number
+  readonly tuningHz?: number
+  readonly portShape?: 'round' | 'slot'
+  readonly airSpeedMPerS?: number
+}
+
+export interface PlanBoard extends BoardChoice {
+  readonly thicknessM: number
+  readonly frontLayers?: number
+  readonly sheet?: {
+    readonly lengthM: number
+    readonly widthM: number
+    readonly kerfM?: number
+    readonly price?: number
+  }
+}
+
+export interface PlanCar {
+  /** Room for the box. */
+  readonly space: BoxLimits & { readonly strategy?: Strategy }
+  readonly cabin?: Cabin
+  /** Amplifier to box, along the cable. */
+  readonly speakerCableLengthM?: number
+  /** Mass of the vehicle, for holding the box. */
+  readonly massKg?: number
+}
+
+export interface PlanRequest {
+  readonly name?: string
+  readonly driver: PlanDriver
+  readonly driverCount: number
+  readonly amplifier: PlanAmplifier
+  readonly enclosure?: PlanEnclosure
+  readonly board: PlanBoard
+  readonly car: PlanCar
+  readonly supply: PlanSupply
+  readonly signal: PlanSignal
+  readonly finish?: FinishRequest
+  readonly air?: AirRequest
+}

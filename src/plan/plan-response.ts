@@ -1,0 +1,80 @@
+/** What the finished box does at the power the gain is set to, protected as the plan says. */
+import { computeResponse, type Response } from '../domain/enclosure/compute-response.ts'
+import type { PortRequest, ResponseRequest } from '../domain/enclosure/request.ts'
+import { attempt, type Part } from './part.ts'
+import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
+import type { JoinedDrivers } from './plan-load.ts'
+import type { PlannedKind, PlanRequest } from './plan-request.ts'
+
+export type ResponsePart = Part<ResponseRequest, Response>
+
+export interface BuiltEnclosure {
+  readonly kind: PlannedKind
+  readonly netVolumeM3: number
+  readonly port?: PortRequest
+  readonly leakQ?: number
+}
+
+/** The frequencies of a bass system, close enough for a smooth chart. */
+const SHOWN = { fromHz: 10, toHz: 200, points: 120 } as const
+
+function responseRequest(
+  request: PlanRequest,
+  drivers: DriverPart & { readonly done: true },
+  joined: JoinedDrivers,
+  { kind, netVolumeM3, port, leakQ }: BuiltEnclosure
+): ResponseRequest {
+  const { car, air } = request
+  const airLimit = request.enclosure?.airSpeedMPerS
+  return {
+    driver: acousticDriver(drivers.outcome.result),
+    drivers: joinedDrivers(request, joined),
+    enclosure: {
+      kind,
+      rear: {
+        netVolumeM3,
+        ...(leakQ === undefined ? {} : { leakQ }),
+        ...(port === undefined ? {} : { port })
+      }
+    },
+    source: { voltageV: joined.targetVoltageV, seriesOhm: joined.seriesOhm },
+    limits: {
+      amplifierVoltageV: joined.amplifierVoltageV,
+      ratedOhm: joined.loadOhm,
+      ...(airLimit === undefined || port === undefined ? {} : { airSpeedMPerS: airLimit })
+    },
+    frequenciesHz: SHOWN,
+    ...(car.cabin === undefined ? {} : { cabin: car.cabin }),
+    ...(air === undefined ? {} : { air })
+  }
+}
+
+/** Computed once to see what the cone needs, and again with the high-pass that gives it. */
+export function planResponse(
+  request: PlanRequest,
+  drivers: DriverPart & { readonly done: true },
+  joined: JoinedDrivers,
+  built: BuiltEnclosure
+): ResponsePart {
+  const bare = responseRequest(request, drivers, joined, built)
+  const first = attempt(bare, computeResponse)
+  const corner = first.done ? protectiveCornerHz(first.outcome.result, bare) : undefined
+  if (corner === undefined) return first
+  return attempt({ ...bare, filters: [protectiveHighPass(corner)] }, computeResponse)
+}
+
+/** Second order is what amplifiers have built in. */
+const PROTECTIVE_ORDER = 2
+
+/** Rounded up to what a dial can be set to, so that the cone stays within its excursion; the one in the way already, if any. */
+export function protectiveCornerHz({ limits }: Response, { filters }: ResponseRequest): number | undefined {
+  const set = filters?.find(filter => filter.kind === 'high-pass')
+  if (set !== undefined && 'cornerHz' in set) return set.cornerHz
+  const protection = limits?.protection
+  if (protection === undefined || !protection.needed) return undefined
+  const found = protection.highPass.find(({ order }) => order === PROTECTIVE_ORDER)
+  return found === undefined ? undefined : Math.ceil(found.cornerHz)
+}
+
+const protectiveHighPass = (cornerHz: number) =>
+  ({ kind: 'high-pass', family: 'butterworth', order: PROTECTIVE_ORDER, cornerHz }) as const

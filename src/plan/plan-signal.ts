@@ -1,0 +1,47 @@
+/** From the music source to the gain setting, with the filters that the acoustic result asks for. */
+import { type SignalSetup, type SignalSetupRequest, setUpSignal } from '../domain/signal/set-up-signal.ts'
+import { attempt, type Part, waitingFor } from './part.ts'
+import type { JoinedDrivers } from './plan-load.ts'
+import type { PlanRequest } from './plan-request.ts'
+import { protectiveCornerHz, type ResponsePart } from './plan-response.ts'
+
+export type SignalPart = Part<SignalSetupRequest, SignalSetup>
+
+export interface PlanSignal
+  extends Pick<SignalSetupRequest, 'source' | 'turnOn' | 'tone' | 'converterLineV' | 'inputsInParallel'> {
+  readonly input?: SignalSetupRequest['amplifier']['input']
+  /** Lower end of the front speakers. */
+  readonly mainsLowHz?: number
+}
+
+export function planSignal(
+  request: PlanRequest,
+  joined: JoinedDrivers | undefined,
+  response: ResponsePart
+): SignalPart {
+  if (joined === undefined) return waitingFor('a load that the amplifier can drive')
+  const { input, mainsLowHz, ...signal } = request.signal
+  const highPassHz = response.done ? protectiveCornerHz(response.outcome.result, response.request) : undefined
+  const tuningHz = response.done ? response.outcome.result.scalars.tuningHz : undefined
+  const acoustic = {
+    ...(tuningHz === undefined ? {} : { tuningHz }),
+    ...(mainsLowHz === undefined ? {} : { mainsLowHz })
+  }
+  return attempt(
+    {
+      ...signal,
+      amplifier: {
+        powerW: joined.amplifierPowerW / joined.outputs,
+        loadOhm: joined.loadOhm,
+        bridged: joined.bridged,
+        ...(input === undefined ? {} : { input })
+      },
+      driversPowerW: (request.driver.sheet.powerW ?? 0) * joined.driversPerOutput,
+      filters: {
+        ...(highPassHz === undefined ? {} : { highPass: { cornerHz: highPassHz, order: 2 } }),
+        acoustic
+      }
+    },
+    setUpSignal
+  )
+}

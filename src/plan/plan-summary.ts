@@ -1,0 +1,102 @@
+/** The plan in a few lines: what it is, what it does, and whether to go on. */
+import type { Caution } from '../domain/caution.ts'
+import type { EnclosureCandidate } from '../domain/enclosure/sizing.ts'
+import type { JoinedDrivers } from './plan-load.ts'
+import type { PlanRequest } from './plan-request.ts'
+import type { PlanParts } from './plan-system.ts'
+
+/** `incomplete`: a part was refused. `stop`: a caution says do not build or switch this on. */
+export type Verdict = 'ready' | 'take-care' | 'incomplete' | 'stop'
+
+export interface PlanSummary {
+  readonly verdict: Verdict
+  /** Why not `ready`, the gravest first. */
+  readonly reasons: readonly string[]
+  /** What will be built, a sentence a part. */
+  readonly lines: readonly string[]
+}
+
+const whole = (value: number) => value.toFixed(0)
+const mm = (lengthM: number) => whole(lengthM * 1000)
+
+function verdictOf(parts: PlanParts, cautions: readonly Caution[]): Pick<PlanSummary, 'verdict' | 'reasons'> {
+  const stops = cautions.filter(({ level }) => level === 'stop').map(({ message }) => message)
+  const refused = Object.entries(parts).flatMap(([name, part]) =>
+    part.done ? [] : [`${name}: ${part.refusal.message}`]
+  )
+  const reasons = [...stops, ...refused]
+  if (stops.length > 0) return { verdict: 'stop', reasons }
+  if (refused.length > 0) return { verdict: 'incomplete', reasons }
+  return { verdict: cautions.some(({ level }) => level === 'care') ? 'take-care' : 'ready', reasons }
+}
+
+function loadLine({ driverCount, driver }: PlanRequest, joined: JoinedDrivers | undefined): readonly string[] {
+  if (joined === undefined) return []
+  const { loadOhm, powerW, targetVoltageV, outputs, bridged } = joined
+  const drivers = `${driverCount} ${driverCount === 1 ? 'driver' : 'drivers'}${driver.name === undefined ? '' : ` (${driver.name})`}`
+  const each = outputs === 1 ? '' : ` on each of ${outputs} outputs`
+  return [
+    `${drivers} wired to ${Number(loadOhm.toPrecision(3))} Ω${each}${bridged ? ', bridged' : ''}; ${whole(powerW)} W RMS in all, gain set to ${targetVoltageV.toFixed(1)} V RMS.`
+  ]
+}
+
+function boxLine({ box }: PlanParts, chosen: EnclosureCandidate | undefined): readonly string[] {
+  if (!box.done || chosen === undefined) return []
+  const { outer, volume, massKg } = box.outcome.result
+  const kind = `${chosen.kind === 'vented' ? 'Vented' : 'Closed'} box (${chosen.name})`
+  return [
+    `${kind}, ${(volume.netM3 * 1000).toFixed(1)} l net, outside ${mm(outer.widthM)} × ${mm(outer.heightM)} × ${mm(outer.depthM)} mm, ${massKg.toFixed(1)} kg with its drivers.`
+  ]
+}
+
+function portLine({ port, response }: PlanParts): readonly string[] {
+  if (port === undefined || !port.done) return []
+  const { count, name, lengthM, airSpeedMPerS } = port.outcome.result.recommended
+  const tuning = response.done ? response.outcome.result.scalars.tuningHz : undefined
+  const speed = airSpeedMPerS === undefined ? '' : `, air at most ${whole(airSpeedMPerS)} m/s`
+  return [
+    `Port: ${count > 1 ? `${count} × ` : ''}${name}, ${mm(lengthM)} mm long${tuning === undefined ? '' : `, tuned to ${tuning.toFixed(1)} Hz`}${speed}.`
+  ]
+}
+
+function soundLine({ response }: PlanParts): readonly string[] {
+  if (!response.done) return []
+  const { scalars, limits } = response.outcome.result
+  const half = scalars.f3Hz === undefined ? '' : `Half power at ${whole(scalars.f3Hz)} Hz; `
+  const peak =
+    limits === undefined ? '' : `, cone ${(limits.atDrive.coneExcursionM * 1000).toFixed(1)} mm one way at most`
+  return [`${half}up to ${whole(scalars.peakLevelDb)} dB in half space at 1 m${peak}.`]
+}
+
+function supplyLine({ current, cable, fuse }: PlanParts): readonly string[] {
+  const lines: string[] = []
+  if (current.done)
+    lines.push(
+      `${current.outcome.result.currents.fullSineA.toFixed(1)} A at full sine, ${current.outcome.result.currents.averageA.toFixed(1)} A on average with music.`
+    )
+  const chosen = cable.done ? cable.outcome.result.cable : undefined
+  if (chosen !== undefined) {
+    const guard = fuse.done ? `, ${fuse.outcome.result.fuse.ratingA} A fuse (${fuse.outcome.result.fuse.form})` : ''
+    lines.push(`Power cable ${chosen.designation}${guard}; ${chosen.governedBy} decided the size.`)
+  }
+  return lines
+}
+
+export function planSummary(
+  request: PlanRequest,
+  parts: PlanParts,
+  joined: JoinedDrivers | undefined,
+  chosen: EnclosureCandidate | undefined,
+  cautions: readonly Caution[]
+): PlanSummary {
+  return {
+    ...verdictOf(parts, cautions),
+    lines: [
+      ...loadLine(request, joined),
+      ...boxLine(parts, chosen),
+      ...portLine(parts),
+      ...soundLine(parts),
+      ...supplyLine(parts)
+    ]
+  }
+}

@@ -1,0 +1,118 @@
+/** The whole chain over HTTP: every part is what its own resource gives, and a part that cannot be done stays in its place. */
+import { beforeAll, describe, expect, it } from 'vitest'
+import { estatePlan, hatchbackPlan } from '../../src/http/examples/plans.ts'
+import { post, type Reply } from '../support/call.ts'
+
+const partNames = [
+  'matching',
+  'wiring',
+  'driver',
+  'sizing',
+  'box',
+  'response',
+  'sheets',
+  'current',
+  'cable',
+  'fuse',
+  'signal'
+]
+
+describe('a plan', () => {
+  let estate: Reply
+  let hatchback: Reply
+  beforeAll(async () => {
+    estate = await post('/v1/plans', estatePlan)
+    hatchback = await post('/v1/plans', hatchbackPlan)
+  })
+
+  it('answers every part for two drivers with the enclosure left open', () => {
+    const { summary, parts } = estate.body.result
+    expect(Object.keys(parts)).toEqual(expect.arrayContaining([...partNames, 'port']))
+    for (const [name, part] of Object.entries<Reply['body']>(parts)) expect(part.done, name).toBe(true)
+    expect(summary.verdict).toBe('take-care')
+    expect(summary.lines).toHaveLength(6)
+  })
+
+  it('answers every part for one closed box on a speaker-level source', () => {
+    const { parts } = hatchback.body.result
+    expect(parts.port).toBeUndefined()
+    for (const name of partNames) expect(parts[name].done, name).toBe(true)
+    expect(parts.response.request.enclosure.kind).toBe('closed')
+    expect(parts.signal.answer.result.input.connection).toBe('speaker-level-input')
+  })
+
+  it('holds in each part exactly what the resource of that part answers for the request shown', async () => {
+    for (const { body } of [estate, hatchback]) {
+      for (const [name, part] of Object.entries<Reply['body']>(body.result.parts)) {
+        const single = await post(part.resource, part.request)
+        expect(single.status, name).toBe(200)
+        expect(single.body, name).toEqual(part.answer)
+      }
+    }
+  })
+
+  it('protects the cable with the fuse, and the fuse carries the current', () => {
+    const { current, cable, fuse } = estate.body.result.parts
+    const fullSineA = current.answer.result.currents.fullSineA
+    const { ratingA } = fuse.answer.result.fuse
+    expect(ratingA).toBeGreaterThanOrEqual(fullSineA)
+    expect(ratingA).toBeLessThanOrEqual(cable.answer.result.cable.ampacityA)
+    expect(cable.answer.result.fuse.ratingA).toBe(ratingA)
+  })
+
+  it('lays out a box whose net volume is the one asked for within 0.5 %, inside the space left by its covering', () => {
+    const { outer, volume } = estate.body.result.parts.box.answer.result
+    expect(Math.abs(volume.errorPercent)).toBeLessThan(0.5)
+    expect(outer.widthMm).toBeLessThanOrEqual(980 - 8)
+    expect(outer.heightMm).toBeLessThanOrEqual(460 - 8)
+    expect(outer.depthMm).toBeLessThanOrEqual(520 - 8)
+  })
+
+  it('holds the cone below its limit with the high-pass that the signal part sets', () => {
+    const { response, signal } = estate.body.result.parts
+    const { atDrive } = response.answer.result.limits
+    expect(atDrive.coneExcursionMm).toBeLessThanOrEqual(estatePlan.driver.sheet.xmaxMm * 1.001)
+    const [filter] = response.request.filters
+    expect(signal.answer.result.filters.highPass.cornerHz).toBe(filter.cornerHz)
+  })
+
+  it('orders the work, the bill and the switching-on', () => {
+    const { billOfMaterials, buildOrder, commissioning, restraint } = estate.body.result
+    expect(billOfMaterials.map((row: { group: string }) => row.group)).toEqual(
+      expect.arrayContaining(['board', 'wiring'])
+    )
+    expect(buildOrder.steps[0].number).toBe(1)
+    const ids = commissioning.map((step: { id: string }) => step.id)
+    expect(ids.indexOf('battery-off')).toBe(0)
+    expect(ids.indexOf('fuse-last')).toBeLessThan(ids.indexOf('gain'))
+    expect(restraint.massKg).toBeGreaterThan(20)
+  })
+
+  it('says what does not fit, and still gives the supply', async () => {
+    const tiny = { ...estatePlan, car: { space: { widthMm: 330, heightMm: 330, depthMm: 200 } } }
+    const { status, body } = await post('/v1/plans', tiny)
+    expect(status).toBe(200)
+    expect(body.result.summary.verdict).toBe('incomplete')
+    expect(body.result.parts.box.done).toBe(false)
+    expect(body.result.parts.box.problem.code).toBe('no-solution')
+    expect(body.result.parts.cable.done).toBe(true)
+    expect(body.result.billOfMaterials).toEqual([])
+  })
+
+  it('refuses peak power in the place where it stands and waits with what follows', async () => {
+    const boast = { ...estatePlan, amplifier: { ...estatePlan.amplifier, ratingKind: 'peak' } }
+    const { status, body } = await post('/v1/plans', boast)
+    expect(status).toBe(200)
+    const { matching, cable, driver } = body.result.parts
+    expect(matching.problem.errors[0].pointer).toBe('/amplifier/ratingKind')
+    expect(cable).toMatchObject({ done: false, problem: { code: 'missing-input' } })
+    expect(driver.done).toBe(true)
+  })
+
+  it('refuses what does not fit the contract with a pointer to each fault', async () => {
+    const { status, body } = await post('/v1/plans', { ...estatePlan, driverCount: '2', boot: {} })
+    expect(status).toBe(400)
+    const pointers = body.errors.map((error: { pointer: string }) => error.pointer)
+    expect(pointers).toEqual(expect.arrayContaining(['/driverCount', '/boot']))
+  })
+})
