@@ -16,9 +16,26 @@ function keep(name: string, text: string): void {
   }
 }
 
+type Answers = Record<string, { content?: Record<string, unknown> }>
+
+/** The typed client speaks JSON; other forms of a resource are fetched by their Accept header. */
+function keepJsonOnly(paths: Record<string, Record<string, { responses?: Answers }>>): void {
+  for (const { responses = {} } of Object.values(paths).flatMap(path => Object.values(path))) {
+    for (const answer of Object.values(responses)) {
+      const json = answer.content?.['application/json']
+      if (json !== undefined) answer.content = { 'application/json': json }
+    }
+  }
+}
+
 /** A property with a default stays optional: this service puts no defaults into schemas, another generator might. */
 async function clientTypes(yaml: string): Promise<string> {
-  const types = await openapiTypes(parse(yaml), { defaultNonNullable: false, alphabetize: true })
+  const document = parse(yaml)
+  keepJsonOnly(document.paths)
+  const types = await openapiTypes(document, {
+    defaultNonNullable: false,
+    alphabetize: true
+  })
   return `/** Generated from openapi.yaml by npm run openapi. */\n${astToString(types)}`
 }
 
