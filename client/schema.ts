@@ -278,6 +278,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/plans": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * The whole system in one call
+         * @description From data sheets, space and supply to a system that can be built and switched on: match and wiring, enclosure, port, panels, response at full power, sheets, current, cable, fuse, signal, bill of materials, order of work, commissioning and cautions. Each part carries the request that its own resource answers in the same way; a part that cannot be done says so in its place and the others still come.
+         */
+        post: operations["planSystem"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/ports/sizing": {
         parameters: {
             query?: never;
@@ -692,6 +712,33 @@ export interface components {
             /** @description Output left at system voltage if the amplifier does not regulate [W] */
             unregulatedPowerW: number;
         };
+        /** @description What the supply sees of the amplifier: class, efficiency or input current. */
+        AmplifierDraw: {
+            /**
+             * @description Class of the output stage; sets efficiency and partial-load law
+             * @enum {string}
+             */
+            class?: "A" | "AB" | "B" | "D" | "G" | "H";
+            /** @description Output over input at rated output, from the data sheet; beats the class [1] */
+            efficiency?: number;
+            /** @description Input current at rated output, from the data sheet; beats the class [A] */
+            inputCurrentA?: number;
+            /** @description Supply voltage of that input current; else ratedVoltageV [V] */
+            inputVoltageV?: number;
+            /** @description Ratings of the fuses on the amplifier */
+            onboardFusesA?: number[];
+            /** @description Draw at silence, switched on [W] */
+            quiescentW?: number;
+            /** @description Supply voltage of the power rating [V] */
+            ratedVoltageV?: number;
+            /**
+             * @description Whether the output holds when the supply falls
+             * @enum {string}
+             */
+            regulation?: "regulated" | "unregulated";
+            /** @description Draw when switched off [A] */
+            standbyA?: number;
+        };
         /** @description What all amplifiers of the best way give off together. */
         AmplifierHeat: {
             /** @description With music that averages one eighth of it [W] */
@@ -869,7 +916,7 @@ export interface components {
              * @description Which calculation
              * @enum {string}
              */
-            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "sizePort" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "drawBox" | "wireCoils" | "matchAmplifier" | "computeCurrent" | "chooseCable" | "rateFuse" | "computeFeeder" | "setUpSignal";
+            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "sizePort" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "drawBox" | "wireCoils" | "matchAmplifier" | "computeCurrent" | "chooseCable" | "rateFuse" | "computeFeeder" | "setUpSignal" | "planSystem";
             /** @description Body of the call, as the operation takes it */
             request: {
                 [key: string]: unknown;
@@ -937,6 +984,28 @@ export interface components {
             openCircuitV?: number;
             /** @description Internal resistance of the battery [Ω] */
             resistanceOhm?: number;
+        };
+        /** @description One line of the bill of materials. */
+        BillRow: {
+            /** @description How the need was reached */
+            basis: string;
+            /**
+             * @description Where the row belongs
+             * @enum {string}
+             */
+            group: "board" | "joining" | "fittings" | "finish" | "wiring";
+            /** @description What to buy */
+            item: string;
+            /** @description The need itself, in `unit` [1] */
+            need: number;
+            /** @description False where a builder may do without */
+            needed: boolean;
+            /** @description How much to buy, in `unit`: the need with its spare, rounded up [1] */
+            quantity: number;
+            /** @description Spare added to the need [%] */
+            sparePercent: number;
+            /** @description Unit of quantity and need */
+            unit: string;
         };
         /** @description The board a box is made of; what is left out comes from the table. */
         Board: {
@@ -1372,6 +1441,40 @@ export interface components {
             /** @description Index of the amplifier */
             stretch: string;
         };
+        /** @description The order of work. */
+        BuildOrder: {
+            /** @description From first to last step with one pair of hands, with waiting [min] */
+            elapsedMinutes: number;
+            /** @description Steps in order */
+            steps: components["schemas"]["BuildStep"][];
+            /** @description Work, without waiting [min] */
+            workMinutes: number;
+        };
+        /** @description One step of the work. */
+        BuildStep: {
+            /** @description What to do */
+            actions: string[];
+            /** @description What to check before going on */
+            checks: string[];
+            /** @description Waiting before a step that needs this one [min] */
+            cureMinutes: number;
+            /** @description Name of the step, for `needs` */
+            id: string;
+            /** @description Work of a careful first build [min] */
+            minutes: number;
+            /** @description Ids of the steps that must be finished, and cured, before */
+            needs: string[];
+            /** @description Place in the order, from 1 */
+            number: number;
+            /** @description The step in a few words */
+            title: string;
+            /** @description Tools */
+            tools: string[];
+            /** @description Parts and materials */
+            uses: string[];
+            /** @description Dangers of this step */
+            warnings: string[];
+        };
         /** @description The car around the seat: volume or length for the pressure-vessel model, or a measured curve, which takes its place. */
         Cabin: {
             /** @description Q of the corner below which the level rises [1] */
@@ -1744,6 +1847,18 @@ export interface components {
             /** @description What the figures rest on; see /v1/reference/sources */
             sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
+        /** @description What /v1/supply/cables gives for the request shown, or why it could not be done. */
+        ChooseCablePart: {
+            answer?: components["schemas"]["ChooseCableAnswer"];
+            /** @description Whether there is an answer */
+            done: boolean;
+            /** @description Why this part could not be done */
+            problem?: components["schemas"]["Problem"];
+            /** @description The request; the resource gives the same answer for it */
+            request?: components["schemas"]["CableRequest"];
+            /** @description Always /v1/supply/cables */
+            resource: string;
+        };
         /** @description The smallest size that passes every limit. */
         ChosenCable: {
             /** @description Current it may carry for good here; absent outside the table [A] */
@@ -2002,6 +2117,17 @@ export interface components {
             /** @description Series-parallel networks that use every coil once; absent above 6 coils */
             networkCount?: number;
         };
+        /** @description One step of switching on for the first time. */
+        CommissioningStep: {
+            /** @description Cautions that belong to the step */
+            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "target-off" | "hearing-exposure" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "high-voltage-orange" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "overlap-heat" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "two-people-lift")[];
+            /** @description Name of the step */
+            id: string;
+            /** @description What must be seen before the next step */
+            passIf: string;
+            /** @description What to do */
+            text: string;
+        };
         /** @description Level at one frequency, for comparing boxes. */
         ComparedLevel: {
             /** @description Frequency [Hz] */
@@ -2054,6 +2180,18 @@ export interface components {
             /** @description What the figures rest on; see /v1/reference/sources */
             sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
+        /** @description What /v1/drivers/parameters gives for the request shown, or why it could not be done. */
+        CompleteDriverParametersPart: {
+            answer?: components["schemas"]["CompleteDriverParametersAnswer"];
+            /** @description Whether there is an answer */
+            done: boolean;
+            /** @description Why this part could not be done */
+            problem?: components["schemas"]["Problem"];
+            /** @description The request; the resource gives the same answer for it */
+            request?: components["schemas"]["DriverParametersRequest"];
+            /** @description Always /v1/drivers/parameters */
+            resource: string;
+        };
         /** @description Result with its cautions, assumed defaults and sources. */
         ComputeCurrentAnswer: {
             /** @description Every default that was used */
@@ -2065,6 +2203,18 @@ export interface components {
             result: components["schemas"]["SupplyCurrentResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
             sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description What /v1/supply/current gives for the request shown, or why it could not be done. */
+        ComputeCurrentPart: {
+            answer?: components["schemas"]["ComputeCurrentAnswer"];
+            /** @description Whether there is an answer */
+            done: boolean;
+            /** @description Why this part could not be done */
+            problem?: components["schemas"]["Problem"];
+            /** @description The request; the resource gives the same answer for it */
+            request?: components["schemas"]["SupplyCurrentRequest"];
+            /** @description Always /v1/supply/current */
+            resource: string;
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         ComputeFeederAnswer: {
@@ -2089,6 +2239,18 @@ export interface components {
             result: components["schemas"]["EnclosureResponse"];
             /** @description What the figures rest on; see /v1/reference/sources */
             sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description What /v1/enclosures/response gives for the request shown, or why it could not be done. */
+        ComputeResponsePart: {
+            answer?: components["schemas"]["ComputeResponseAnswer"];
+            /** @description Whether there is an answer */
+            done: boolean;
+            /** @description Why this part could not be done */
+            problem?: components["schemas"]["Problem"];
+            /** @description The request; the resource gives the same answer for it */
+            request?: components["schemas"]["EnclosureResponseRequest"];
+            /** @description Always /v1/enclosures/response */
+            resource: string;
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         ComputeToleranceAnswer: {
@@ -2380,6 +2542,39 @@ export interface components {
             kind: "closed" | "either" | "vented";
             /** @description The figure and the rule */
             why: string;
+        };
+        /** @description Sizes of one driver, for the box. */
+        DriverMounting: {
+            /** @description Hole [mm] */
+            cutOutDiameterMm?: number;
+            /** @description Air one driver takes from the box; negative adds air [l] */
+            displacementL?: number;
+            /** @description Outer diameter [mm] */
+            flangeDiameterMm?: number;
+            /** @description Diameter of the motor [mm] */
+            magnetDiameterMm?: number;
+            /** @description Height of the motor [mm] */
+            magnetHeightMm?: number;
+            /** @description Mass of one driver [kg] */
+            massKg?: number;
+            /**
+             * @description `reversed` puts the magnet outside
+             * @enum {string}
+             */
+            mount?: "front" | "reversed";
+            /** @description Outer face of the baffle to the rear of the motor [mm] */
+            mountingDepthMm?: number;
+            /** @description Rebate that lets the flange in [mm] */
+            rebateDepthMm?: number;
+            ring?: components["schemas"]["BaffleRing"];
+            /** @description Circle of the fixing screws [mm] */
+            screwCircleDiameterMm?: number;
+            /** @description Fixing screws */
+            screwCount?: number;
+            /** @description Hole through the pole piece [mm] */
+            ventDiameterMm?: number;
+            /** @description Diameter of the voice coil [mm] */
+            voiceCoilDiameterMm?: number;
         };
         /** @description A driver that hangs on the panel by a circle of screws. */
         DriverOnPanel: {
@@ -3349,6 +3544,18 @@ export interface components {
             /** @description What the figures rest on; see /v1/reference/sources */
             sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
+        /** @description What /v1/boxes/panels gives for the request shown, or why it could not be done. */
+        LayOutBoxPart: {
+            answer?: components["schemas"]["LayOutBoxAnswer"];
+            /** @description Whether there is an answer */
+            done: boolean;
+            /** @description Why this part could not be done */
+            problem?: components["schemas"]["Problem"];
+            /** @description The request; the resource gives the same answer for it */
+            request?: components["schemas"]["BoxRequest"];
+            /** @description Always /v1/boxes/panels */
+            resource: string;
+        };
         /** @description What the system must not exceed, beside `xmaxMm` and `powerW` of the driver. May be empty. */
         Limits: {
             /** @description Air speed in any port, peak [m/s] */
@@ -3466,6 +3673,18 @@ export interface components {
             result: components["schemas"]["AmplifierMatchResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
             sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description What /v1/amplifiers/matching gives for the request shown, or why it could not be done. */
+        MatchAmplifierPart: {
+            answer?: components["schemas"]["MatchAmplifierAnswer"];
+            /** @description Whether there is an answer */
+            done: boolean;
+            /** @description Why this part could not be done */
+            problem?: components["schemas"]["Problem"];
+            /** @description The request; the resource gives the same answer for it */
+            request?: components["schemas"]["AmplifierMatchRequest"];
+            /** @description Always /v1/amplifiers/matching */
+            resource: string;
         };
         /** @description One of the drivers, all alike. */
         MatchDriver: {
@@ -3632,6 +3851,18 @@ export interface components {
             result: components["schemas"]["SheetPlanResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
             sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description What /v1/boxes/sheets gives for the request shown, or why it could not be done. */
+        NestPanelsPart: {
+            answer?: components["schemas"]["NestPanelsAnswer"];
+            /** @description Whether there is an answer */
+            done: boolean;
+            /** @description Why this part could not be done */
+            problem?: components["schemas"]["Problem"];
+            /** @description The request; the resource gives the same answer for it */
+            request?: components["schemas"]["SheetPlanRequest"];
+            /** @description Always /v1/boxes/sheets */
+            resource: string;
         };
         /** @description The curves with every part as printed. */
         NominalCurves: {
@@ -3917,6 +4148,308 @@ export interface components {
             uMm: number;
             /** @description Above the lower left corner [mm] */
             vMm: number;
+        };
+        /** @description The amplifier for the bass. */
+        PlanAmplifier: {
+            /** @description Channels */
+            channels?: number;
+            /**
+             * @description Class of the output stage, for the heat
+             * @enum {string}
+             */
+            class?: "A" | "AB" | "B" | "D" | "G" | "H";
+            draw: components["schemas"]["AmplifierDraw"];
+            /** @description Output over input at rated output [1] */
+            efficiency?: number;
+            /** @description Area it takes where it is mounted [cm²] */
+            footprintCm2?: number;
+            /** @description Lowest load of a bridged pair [Ω] */
+            minimumBridgedOhm?: number;
+            /** @description Lowest load of one channel [Ω] */
+            minimumOhm: number;
+            /** @description Name by which the answer speaks of it */
+            name?: string;
+            /** @description Fuses on the amplifier */
+            onboardFusesA?: number[];
+            /** @description Price, in any one currency [1] */
+            price?: number;
+            /** @description Idle draw [W] */
+            quiescentW?: number;
+            /**
+             * @description What kind of figure each rating is; only `rms` can be matched
+             * @enum {string}
+             */
+            ratingKind?: "rms" | "peak" | "max" | "total";
+            /** @description Published powers, one a load */
+            ratings: components["schemas"]["AmplifierRating"][];
+        };
+        /** @description What the box is made of. */
+        PlanBoard: {
+            /** @description Modulus in bending across the face grain [GPa] */
+            acrossModulusGpa?: number;
+            /** @description Density [kg/m³] */
+            densityKgPerM3?: number;
+            /** @description Modulus in bending, along the face grain [GPa] */
+            elasticModulusGpa?: number;
+            /** @description Boards of the front */
+            frontLayers?: number;
+            /**
+             * @description Board
+             * @enum {string}
+             */
+            material?: "mdf" | "birch-plywood" | "poplar-plywood" | "particleboard";
+            /** @description Poisson ratio, strain along to stress across [1] */
+            poisson?: number;
+            /** @description Shear modulus in the plane of the board [GPa] */
+            shearModulusGpa?: number;
+            sheet?: components["schemas"]["PlanSheetSize"];
+            /** @description Thickness as measured [mm] */
+            thicknessMm: number;
+        };
+        /** @description The vehicle around the box. */
+        PlanCar: {
+            cabin?: components["schemas"]["Cabin"];
+            /** @description Mass of the vehicle [kg] */
+            massKg?: number;
+            space: components["schemas"]["PlanSpace"];
+            /** @description Speaker cable from amplifier to box [m] */
+            speakerCableLengthM?: number;
+        };
+        /** @description The voice coils of one driver and the connection its sheet speaks of. */
+        PlanCoils: {
+            /**
+             * @description Voice coils
+             * @enum {integer}
+             */
+            count: 1 | 2 | 4;
+            /** @description Rated impedance of one coil [Ω] */
+            ratedOhm: number;
+            /**
+             * @description Connection that Re of the sheet belongs to
+             * @enum {string}
+             */
+            resistanceStatedFor?: "one-coil" | "series" | "parallel" | "series-parallel";
+            /**
+             * @description Connection that Bl, Q and Le of the sheet belong to
+             * @enum {string}
+             */
+            statedFor?: "one-coil" | "series" | "parallel" | "series-parallel";
+        };
+        /** @description One of the drivers, all alike. */
+        PlanDriver: {
+            coils: components["schemas"]["PlanCoils"];
+            mounting?: components["schemas"]["DriverMounting"];
+            /** @description Name */
+            name?: string;
+            /** @description Its data sheet; powerW is the continuous RMS rating and is needed here */
+            sheet: components["schemas"]["DriverSheet"];
+        };
+        /** @description What the box should be; whatever is absent is chosen by driver and space. */
+        PlanEnclosure: {
+            /** @description Highest peak air speed in the port; 17, 25 and 30 are tried in turn when absent [m/s] */
+            airSpeedMPerS?: number;
+            /**
+             * @description `closed` is tighter and smaller, `vented` louder and reaches lower
+             * @enum {string}
+             */
+            kind?: "closed" | "vented";
+            /** @description Net volume wanted [L] */
+            netVolumeL?: number;
+            /**
+             * @description Shape of the port
+             * @enum {string}
+             */
+            portShape?: "round" | "slot";
+            /** @description Total Q wanted of a closed box [1] */
+            qtc?: number;
+            /** @description Tuning wanted of a vented box [Hz] */
+            tuningHz?: number;
+        };
+        /** @description How the box is finished. */
+        PlanFinish: {
+            /** @description Whether the box is covered with carpet */
+            covered?: boolean;
+            /** @description Whether the walls are lined with wadding */
+            lined?: boolean;
+        };
+        /** @description Each part of the chain, as its own resource answers it. */
+        PlanParts: {
+            box: components["schemas"]["LayOutBoxPart"];
+            cable: components["schemas"]["ChooseCablePart"];
+            current: components["schemas"]["ComputeCurrentPart"];
+            driver: components["schemas"]["CompleteDriverParametersPart"];
+            fuse: components["schemas"]["RateFusePart"];
+            matching: components["schemas"]["MatchAmplifierPart"];
+            /** @description Absent for a closed box */
+            port?: components["schemas"]["SizePortPart"];
+            response: components["schemas"]["ComputeResponsePart"];
+            sheets: components["schemas"]["NestPanelsPart"];
+            signal: components["schemas"]["SetUpSignalPart"];
+            sizing: components["schemas"]["SizeEnclosurePart"];
+            wiring: components["schemas"]["WireCoilsPart"];
+        };
+        /** @description Data sheets, the car and its supply: everything one plan is made from. */
+        PlanRequest: {
+            air?: components["schemas"]["Air"];
+            amplifier: components["schemas"]["PlanAmplifier"];
+            board: components["schemas"]["PlanBoard"];
+            car: components["schemas"]["PlanCar"];
+            driver: components["schemas"]["PlanDriver"];
+            /** @description Drivers, all alike, in one box */
+            driverCount: number;
+            enclosure?: components["schemas"]["PlanEnclosure"];
+            finish?: components["schemas"]["PlanFinish"];
+            /** @description Title of the plan */
+            name?: string;
+            signal: components["schemas"]["PlanSignal"];
+            supply: components["schemas"]["PlanSupply"];
+        };
+        /** @description A system that can be bought, cut, wired and switched on. */
+        PlanResult: {
+            /** @description What to buy */
+            billOfMaterials: components["schemas"]["BillRow"][];
+            buildOrder?: components["schemas"]["BuildOrder"];
+            /** @description Switching on, in this order */
+            commissioning: components["schemas"]["CommissioningStep"][];
+            /** @description Title as given */
+            name?: string;
+            parts: components["schemas"]["PlanParts"];
+            restraint?: components["schemas"]["Restraint"];
+            summary: components["schemas"]["PlanSummary"];
+            /** @description Enclosures passed over on the way */
+            tried: components["schemas"]["PlanTried"][];
+        };
+        /** @description The sheet the panels are cut from. */
+        PlanSheetSize: {
+            /** @description Width of the saw cut [mm] */
+            kerfMm?: number;
+            /** @description Length [mm] */
+            lengthMm: number;
+            /** @description Price of one sheet, in any currency [1] */
+            price?: number;
+            /** @description Width [mm] */
+            widthMm: number;
+        };
+        /** @description Where the music comes from and how the amplifier is switched on. */
+        PlanSignal: {
+            input?: components["schemas"]["SignalInput"];
+            /** @description Lower end of the front loudspeakers [Hz] */
+            mainsLowHz?: number;
+            source?: components["schemas"]["SignalSource"];
+            tone?: components["schemas"]["TestTone"];
+            turnOn?: components["schemas"]["TurnOnRequest"];
+        };
+        /** @description Room for the box in the car. */
+        PlanSpace: {
+            /** @description Play on every side [mm] */
+            clearanceMm?: number;
+            /** @description Carpet on every face [mm] */
+            coveringMm?: number;
+            /** @description Deepest, at the floor [mm] */
+            depthMm?: number;
+            /** @description Highest [mm] */
+            heightMm?: number;
+            /** @description Wheel arches and other blocks in the way */
+            keepOuts?: components["schemas"]["KeepOut"][];
+            opening?: components["schemas"]["BootOpening"];
+            /** @description Lean of the seat back from the vertical, into the boot [°] */
+            seatSlopeDeg?: number;
+            /**
+             * @description Which way the box grows where there is a choice
+             * @enum {string}
+             */
+            strategy?: "balanced" | "lowest" | "shallowest" | "narrowest";
+            /** @description Widest [mm] */
+            widthMm?: number;
+        };
+        /** @description The plan in a few lines. */
+        PlanSummary: {
+            /** @description What will be built, a sentence a part */
+            lines: string[];
+            /** @description Why it is stopped or incomplete, the gravest first */
+            reasons: string[];
+            /**
+             * @description `ready`; `take-care`: read the cautions first; `incomplete`: a part could not be done; `stop`: do not build or switch this on
+             * @enum {string}
+             */
+            verdict: "ready" | "take-care" | "incomplete" | "stop";
+        };
+        /** @description Battery, cable run, charging. Lengths are conductor lengths. */
+        PlanSupply: {
+            /** @description Hottest surroundings along the run [°C] */
+            ambientC?: number;
+            battery?: components["schemas"]["BatteryRequest"];
+            /** @description Current-carrying power conductors in the same loom, this one included */
+            bundledConductors?: number;
+            capacitor?: components["schemas"]["CapacitorRequest"];
+            charging?: components["schemas"]["ChargingRequest"];
+            /**
+             * @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium
+             * @enum {string}
+             */
+            conductor?: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+            /** @description Largest drop on the conductors, of nominal voltage [%] */
+            dropLimitPercent?: number;
+            /** @description Battery terminal to fuse, along the cable [mm] */
+            fuseDistanceMm?: number;
+            /**
+             * @description Series of the size; AWG, SAE and mm² are different sizes
+             * @enum {string}
+             */
+            gaugeSystem?: "awg" | "sae" | "mm2";
+            /** @description Temperature class printed on the insulation [°C] */
+            insulationC?: number;
+            /** @description External fuse the amplifier’s maker states [A] */
+            makerFuseA?: number;
+            /**
+             * @description Where a metric copper size takes its resistance from
+             * @enum {string}
+             */
+            metricResistance?: "iec-60228-class-5" | "iso-6722-1" | "nominal-area";
+            /** @description Further amplifiers on the same run */
+            otherAmplifiers?: components["schemas"]["SupplyAmplifier"][];
+            /** @description Conductor length of the positive run [m] */
+            positiveLengthM: number;
+            /** @description Resistivity at 20 °C in place of the metal’s; metric sizes then use their nominal area [Ω·m] */
+            resistivityOhmM?: number;
+            return: components["schemas"]["ReturnPath"];
+            secondBattery?: components["schemas"]["SecondBatteryRequest"];
+            /** @description Whether that stretch lies in a sheath all the way */
+            sheathed?: boolean;
+            source?: components["schemas"]["BatterySource"];
+            /** @description Spaces the run passes; the hottest gives the ambient when ambientC is left out */
+            spaces?: ("engine-bay" | "cabin" | "boot")[];
+            /** @description Resistance of the stranded over the solid conductor [1] */
+            strandingFactor?: number;
+            /** @description Nominal system voltage, 12, 24 or 48; currents are given at this voltage [V] */
+            systemVoltageV: number;
+            /** @description Temperature coefficient at 20 °C in place of the metal’s [1/K] */
+            temperatureCoefficientPerK?: number;
+            /** @description Largest conductor the amplifier’s terminal takes [mm²] */
+            terminalAreaMm2?: number;
+        };
+        /** @description Result with its cautions, assumed defaults and sources. */
+        PlanSystemAnswer: {
+            /** @description Every default that was used */
+            assumed: components["schemas"]["Assumed"][];
+            /** @description With `?basis=true`: how each figure was reached */
+            basis?: components["schemas"]["Basis"][];
+            /** @description Doubts and dangers, the gravest first */
+            cautions: components["schemas"]["Caution"][];
+            result: components["schemas"]["PlanResult"];
+            /** @description What the figures rest on; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description An enclosure that was tried before the chosen one. */
+        PlanTried: {
+            /** @description Alignment */
+            name: string;
+            /** @description Net volume [L] */
+            netVolumeL: number;
+            /** @description Tuning [Hz] */
+            tuningHz?: number;
+            /** @description Why it was passed over */
+            why: string;
         };
         /** @description Equal ports of one chamber. */
         Port: {
@@ -4292,6 +4825,18 @@ export interface components {
             /** @description What the figures rest on; see /v1/reference/sources */
             sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
+        /** @description What /v1/supply/fuses gives for the request shown, or why it could not be done. */
+        RateFusePart: {
+            answer?: components["schemas"]["RateFuseAnswer"];
+            /** @description Whether there is an answer */
+            done: boolean;
+            /** @description Why this part could not be done */
+            problem?: components["schemas"]["Problem"];
+            /** @description The request; the resource gives the same answer for it */
+            request?: components["schemas"]["FuseRequest"];
+            /** @description Always /v1/supply/fuses */
+            resource: string;
+        };
         /** @description One terminal of the relay. */
         RelayTerminal: {
             /**
@@ -4430,6 +4975,25 @@ export interface components {
             upwardCrossings?: number;
             /** @description Source voltage, RMS [V] */
             voltageV: number;
+        };
+        /** @description How hard the box must be held in the car. */
+        Restraint: {
+            /** @description How to fasten it */
+            advice: string[];
+            /** @description 20 × mass × 9.8 N, a yardstick taken from seat regulations [N] */
+            crashForceN: number;
+            /** @description Forward force under hard braking [N] */
+            drivingForwardN: number;
+            /** @description Rearward force [N] */
+            drivingRearwardN: number;
+            /** @description Sideways force in a bend [N] */
+            drivingSidewaysN: number;
+            /** @description Mass of the box [kg] */
+            massKg: number;
+            /** @description Lashing capacity taken for one strap [N] */
+            strapCapacityN: number;
+            /** @description Lashing straps that hold the crash force */
+            strapCount: number;
         };
         /** @description A return conductor of the size of the positive. */
         ReturnCable: {
@@ -4597,6 +5161,18 @@ export interface components {
             result: components["schemas"]["SignalSetupResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
             sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description What /v1/signal/setup gives for the request shown, or why it could not be done. */
+        SetUpSignalPart: {
+            answer?: components["schemas"]["SetUpSignalAnswer"];
+            /** @description Whether there is an answer */
+            done: boolean;
+            /** @description Why this part could not be done */
+            problem?: components["schemas"]["Problem"];
+            /** @description The request; the resource gives the same answer for it */
+            request?: components["schemas"]["SignalSetupRequest"];
+            /** @description Always /v1/signal/setup */
+            resource: string;
         };
         /** @description The voice coils of the driver and the connection the sheet speaks of. */
         SheetCoils: {
@@ -4950,6 +5526,18 @@ export interface components {
             /** @description What the figures rest on; see /v1/reference/sources */
             sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
+        /** @description What /v1/enclosures/sizing gives for the request shown, or why it could not be done. */
+        SizeEnclosurePart: {
+            answer?: components["schemas"]["SizeEnclosureAnswer"];
+            /** @description Whether there is an answer */
+            done: boolean;
+            /** @description Why this part could not be done */
+            problem?: components["schemas"]["Problem"];
+            /** @description The request; the resource gives the same answer for it */
+            request?: components["schemas"]["EnclosureSizingRequest"];
+            /** @description Always /v1/enclosures/sizing */
+            resource: string;
+        };
         /** @description Result with its cautions, assumed defaults and sources. */
         SizePortAnswer: {
             /** @description Every default that was used */
@@ -4961,6 +5549,18 @@ export interface components {
             result: components["schemas"]["PortSizingResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
             sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
+        };
+        /** @description What /v1/ports/sizing gives for the request shown, or why it could not be done. */
+        SizePortPart: {
+            answer?: components["schemas"]["SizePortAnswer"];
+            /** @description Whether there is an answer */
+            done: boolean;
+            /** @description Why this part could not be done */
+            problem?: components["schemas"]["Problem"];
+            /** @description The request; the resource gives the same answer for it */
+            request?: components["schemas"]["PortSizingRequest"];
+            /** @description Always /v1/ports/sizing */
+            resource: string;
         };
         /** @description Fibre in the box. */
         SizingLining: {
@@ -5629,6 +6229,18 @@ export interface components {
             /** @description What the figures rest on; see /v1/reference/sources */
             sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
+        /** @description What /v1/coils/wiring gives for the request shown, or why it could not be done. */
+        WireCoilsPart: {
+            answer?: components["schemas"]["WireCoilsAnswer"];
+            /** @description Whether there is an answer */
+            done: boolean;
+            /** @description Why this part could not be done */
+            problem?: components["schemas"]["Problem"];
+            /** @description The request; the resource gives the same answer for it */
+            request?: components["schemas"]["CoilWiringRequest"];
+            /** @description Always /v1/coils/wiring */
+            resource: string;
+        };
     };
     responses: never;
     parameters: never;
@@ -5964,7 +6576,6 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["BatchAnswer"];
-                    "application/x-ndjson": string;
                 };
             };
             /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
@@ -6066,9 +6677,6 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["DrawBoxAnswer"];
-                    "application/pdf": string;
-                    "image/svg+xml": string;
-                    "image/vnd.dxf": string;
                 };
             };
             /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
@@ -6681,7 +7289,6 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["WireCoilsAnswer"];
-                    "image/svg+xml": string;
                 };
             };
             /** @description The client has this answer already */
@@ -6781,7 +7388,6 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["WireCoilsAnswer"];
-                    "image/svg+xml": string;
                 };
             };
             /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
@@ -7373,6 +7979,116 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ComputeToleranceAnswer"];
+                };
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No acceptable form */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `body-too-large`: Body too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unsupported-media-type`: Unsupported media type */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: A fault of ours */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    planSystem: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PlanRequest"];
+            };
+        };
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlanSystemAnswer"];
                 };
             };
             /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
