@@ -8,6 +8,7 @@ import type { CutOut, Panel } from './panel.ts'
 import type { Settled } from './settle.ts'
 import type { BarePanel } from './shell-panels.ts'
 import { mouthOn, type Opening, slotPanels } from './slot-port.ts'
+import { terminalHole } from './terminal-hole.ts'
 
 const size = (panel: BarePanel, along: 'uM' | 'vM') => Math.max(...panel.outline.map(point => point[along]))
 const near = (a: number, b: number) => Math.abs(a - b) < 1e-6
@@ -61,12 +62,18 @@ function withMouth(
 /** One by one, before equal parts are gathered. */
 export function boxParts(built: BuiltBox, settled: Settled): readonly Panel[] {
   const { board } = settled
+  const cup = terminalHole(built, settled.request.fittings?.terminal)
   const shell = built.panels.map(bare => {
     const faces = built.mounted.filter(({ face }) =>
       built.panels.some(outer => outer.place === face.place && outer.wall === bare.wall)
     )
     const { panel, holes } = withMouth(bare, built)
-    return finishPanel(panel, board, [...holes, ...faces.flatMap(each => holesOn(panel, each.face, holesOf(each)))])
+    const cups = cup !== undefined && cup.panel === bare ? [cup.hole] : []
+    return finishPanel(panel, board, [
+      ...holes,
+      ...cups,
+      ...faces.flatMap(each => holesOn(panel, each.face, holesOf(each)))
+    ])
   })
   const port = built.port?.kind === 'slot' ? slotPanels(built.port).map(bare => finishPanel(bare, board, [])) : []
   return [...shell, ...port, ...braceParts(built, settled)]

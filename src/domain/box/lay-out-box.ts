@@ -20,6 +20,7 @@ import { clearLength } from './shell.ts'
 import { slotClearances } from './slot-clearances.ts'
 import { solveSizes } from './solve-sizes.ts'
 import { standingWaveCautions, standingWaves } from './standing-waves.ts'
+import { terminalCautions, terminalHole } from './terminal-hole.ts'
 import { bracingTargets } from './vibration-targets.ts'
 
 function allClearances({ inside, mounted, port }: BuiltBox): readonly Clearance[] {
@@ -178,6 +179,7 @@ export function layOutBox(request: BoxRequest): Outcome<BoxLayout> {
     cautions: [
       ...clearanceCautions(clearances),
       ...(port === undefined || built.port === undefined ? [] : portCautions(port, built.port)),
+      ...terminalCautions(terminalHole(built, request.fittings?.terminal)),
       ...vibrationCautions(vibration),
       ...standingWaveCautions(waves, vibration.wantedHz / bracingTargets.frequencyRatio),
       ...(fit === undefined ? [] : fitCautions(fit)),
