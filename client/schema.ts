@@ -4272,6 +4272,19 @@ export interface components {
             /** @description Whether the walls are lined with wadding */
             lined?: boolean;
         };
+        /** @description How lengths are written on pages and drawings; the JSON answer is metric always. */
+        PlanPaper: {
+            /**
+             * @description How inches are written
+             * @enum {string}
+             */
+            inches?: "decimal" | "sixteenths";
+            /**
+             * @description Units on paper
+             * @enum {string}
+             */
+            units?: "metric" | "imperial";
+        };
         /** @description Each part of the chain, as its own resource answers it. */
         PlanParts: {
             box: components["schemas"]["LayOutBoxPart"];
@@ -4301,6 +4314,7 @@ export interface components {
             finish?: components["schemas"]["PlanFinish"];
             /** @description Title of the plan */
             name?: string;
+            paper?: components["schemas"]["PlanPaper"];
             signal: components["schemas"]["PlanSignal"];
             supply: components["schemas"]["PlanSupply"];
         };

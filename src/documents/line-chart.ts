@@ -58,7 +58,7 @@ function labelPlace(chart: LineChart, { x, y }: Scales, at: number, label: strin
   const width = textWidth(label, 12)
   const middle = (plot.left + plot.right) / 2
   const places = [-6, 15].flatMap(dy =>
-    [plot.right - 6 - width, plot.left + 6, middle - width / 2].map(left => ({ left, base: y(at) + dy }))
+    [plot.right - 14 - width, plot.left + 6, middle - width / 2].map(left => ({ left, base: y(at) + dy }))
   )
   const inside = places.filter(({ base }) => base - 12 > plot.top && base + 3 < plot.bottom)
   const free = inside.find(({ left, base }) =>
@@ -138,7 +138,7 @@ export function chartDescription({ frequencyHz, series, yUnit, limits = [] }: Li
     const low = finite.reduce((best, next) => (next.value < best.value ? next : best), first)
     return `${label}: highest ${significant(high.value)} ${yUnit} at ${significant(high.hz)} Hz, lowest ${significant(low.value)} ${yUnit} at ${significant(low.hz)} Hz.`
   })
-  return [range, ...curves, ...limits.map(({ label, at }) => `${label} at ${significant(at)} ${yUnit}.`)].join(' ')
+  return [range, ...curves, ...limits.map(({ label }) => `Line: ${label}.`)].join(' ')
 }
 
 export function lineChart(chart: LineChart): string {

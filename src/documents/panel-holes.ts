@@ -78,7 +78,7 @@ export function cutOutText(
   const size =
     kind === 'circle'
       ? `⌀${d(diameterM)}`
-      : `${d(widthM)} × ${d(heightM)}${cornerRadiusM === undefined ? '' : ` R${d(cornerRadiusM)}`}`
+      : `${d(widthM)} × ${d(heightM)}${cornerRadiusM === undefined || cornerRadiusM === 0 ? '' : ` R${d(cornerRadiusM)}`}`
   const depth = rebateDepthM === undefined ? '' : `, ${d(rebateDepthM)} deep`
   const screws =
     screwCircle === undefined

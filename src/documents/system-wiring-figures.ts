@@ -86,7 +86,8 @@ export function returnPath({ negative, returnBy }: SystemWiring): string {
       'minus'
     ),
     bodyPoint(330, 206),
-    note(250, 236, `${negative}, bare metal, body bolt`)
+    note(250, 236, negative),
+    note(250, 251, 'each to its own bolt on bare metal')
   ].join('')
 }
 
@@ -165,10 +166,10 @@ export function fuseFigure({ fuse, fusePlace }: SystemWiring): string {
       'stroke-width': 1.6
     }) +
     element('line', { x1: 200, x2: 236, y1: 111, y2: 111, stroke: ink.limit, class: 'limit', 'stroke-width': 1.4 }) +
-    textAt(218, 95, fitted(fuse, 200), { size: 11, anchor: 'middle', bold: true }) +
+    textAt(268, 95, fitted(fuse, 220), { size: 11, anchor: 'middle', bold: true }) +
     (fusePlace === undefined
       ? ''
-      : textAt(218, 80, fitted(fusePlace, 230), {
+      : textAt(268, 80, fitted(fusePlace, 230), {
           size: 10.5,
           anchor: 'middle',
           colour: ink.quiet,

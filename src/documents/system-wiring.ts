@@ -34,11 +34,23 @@ export function systemWiringText(diagram: SystemWiring): string {
   ].join(' ')
 }
 
+/** Breaks a sentence at spaces. */
+function wrapped(text: string, most: number): readonly string[] {
+  const lines: string[] = []
+  for (const word of text.split(' ')) {
+    const last = lines.at(-1)
+    if (last === undefined || last.length + 1 + word.length > most) lines.push(word)
+    else lines[lines.length - 1] = `${last} ${word}`
+  }
+  return lines
+}
+
 export function systemWiring(diagram: SystemWiring, id = 'wiring-diagram'): string {
   const { battery, positive, amplifier, speakerWire, load, driverCount, joints, source, signal, turnOn } = diagram
+  const jointLines = joints.flatMap(joint => wrapped(joint, 112))
   return svgDocument(
     { id, title: 'Wiring from battery to drivers', description: systemWiringText(diagram) },
-    { ...size, height: size.height + joints.length * 15 },
+    { ...size, height: size.height + jointLines.length * 15 },
     textAt(20, 30, 'Wiring', { size: 17, bold: true }),
     run(
       [
@@ -121,6 +133,6 @@ export function systemWiring(diagram: SystemWiring, id = 'wiring-diagram'): stri
       'Whole lines plus or signal, dashed lines minus. The fuse goes in last; the battery is off while anything is joined.',
       { size: 10.5, colour: ink.quiet, className: 'quiet' }
     ),
-    ...joints.map((joint, index) => textAt(20, 396 + index * 15, joint, { size: 11 }))
+    ...jointLines.map((line, index) => textAt(20, 396 + index * 15, line, { size: 11 }))
   )
 }

@@ -73,4 +73,6 @@ export interface PlanRequest {
   readonly signal: PlanSignal
   readonly finish?: FinishRequest
   readonly air?: AirRequest
+  /** How lengths are written on pages and drawings. */
+  readonly paper?: { readonly units?: 'metric' | 'imperial'; readonly inches?: 'decimal' | 'sixteenths' }
 }

@@ -1,6 +1,11 @@
 /** POST /v1/plans */
+import type { PaperUnits } from '../../documents/number-text.ts'
+import { paperOfPlan } from '../../documents/paper-of-plan.ts'
+import { planPage } from '../../documents/plan-page.ts'
+import { planPdf } from '../../documents/plan-pdf.ts'
 import { planText } from '../../documents/plan-text.ts'
 import type { Part } from '../../plan/part.ts'
+import type { PlanRequest } from '../../plan/plan-request.ts'
 import { planSystem as compute, type SystemPlan } from '../../plan/plan-system.ts'
 import { designProblem } from '../design-problem.ts'
 import { estatePlan, hatchbackPlan } from '../examples/plans.ts'
@@ -26,6 +31,11 @@ function presented({ parts, ...plan }: SystemPlan) {
   return { ...plan, parts: Object.fromEntries(rows) }
 }
 
+const paperUnits = ({ paper }: PlanRequest): PaperUnits => ({
+  units: paper?.units ?? 'metric',
+  inches: paper?.inches ?? 'sixteenths'
+})
+
 export const planSystem = defineOperation({
   path: '/v1/plans',
   operationId: 'planSystem',
@@ -38,7 +48,21 @@ export const planSystem = defineOperation({
   compute,
   present: presented,
   heavy: true,
-  forms: [{ mediaType: 'text/plain', description: 'The plan for a terminal', render: planText }],
+  forms: [
+    {
+      mediaType: 'text/html',
+      description: 'The plan as one printable page without script',
+      render: (outcome, request) =>
+        planPage(paperOfPlan(outcome, request, paperUnits(request)), { paper: paperUnits(request) })
+    },
+    {
+      mediaType: 'application/pdf',
+      description: 'The plan as a document, its drawings to scale',
+      render: (outcome, request) =>
+        planPdf(paperOfPlan(outcome, request, paperUnits(request)), { paper: paperUnits(request) })
+    },
+    { mediaType: 'text/plain', description: 'The plan for a terminal', render: planText }
+  ],
   examples: {
     estate: { summary: 'Two drivers in an estate car, enclosure left open', request: estatePlan },
     hatchback: { summary: 'One driver, closed, on a factory radio', request: hatchbackPlan }

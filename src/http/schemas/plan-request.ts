@@ -135,6 +135,15 @@ const Finish = component('PlanFinish', 'How the box is finished.', {
   covered: Type.Optional(Type.Boolean({ description: 'Whether the box is covered with carpet' }))
 })
 
+const Paper = component(
+  'PlanPaper',
+  'How lengths are written on pages and drawings; the JSON answer is metric always.',
+  {
+    units: Type.Optional(choice('Units on paper', ['metric', 'imperial'])),
+    inches: Type.Optional(choice('How inches are written', ['decimal', 'sixteenths']))
+  }
+)
+
 export const PlanBody = component(
   'PlanRequest',
   'Data sheets, the car and its supply: everything one plan is made from.',
@@ -149,6 +158,7 @@ export const PlanBody = component(
     supply: ref(Supply),
     signal: ref(Signal),
     finish: Type.Optional(ref(Finish)),
-    air: Type.Optional(ref(AirBody))
+    air: Type.Optional(ref(AirBody)),
+    paper: Type.Optional(ref(Paper))
   }
 )

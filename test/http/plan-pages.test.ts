@@ -1,0 +1,65 @@
+import { createHash } from 'node:crypto'
+import { describe, expect, it } from 'vitest'
+import { planSystem } from '../../src/http/routes/plans.ts'
+import { testApp } from '../support/call.ts'
+
+const request = planSystem.examples.estate?.request as Record<string, unknown>
+
+async function plan(accept: string, payload: unknown = request) {
+  const app = await testApp()
+  return app.inject({
+    method: 'POST',
+    url: '/v1/plans',
+    headers: { accept, 'content-type': 'application/json' },
+    payload: JSON.stringify(payload)
+  })
+}
+
+describe('POST /v1/plans on paper', () => {
+  it('answers a browser with the page, under a policy that lets exactly its style through', async () => {
+    const reply = await plan('text/html,application/xhtml+xml,*/*;q=0.8')
+    expect(reply.statusCode).toBe(200)
+    expect(reply.headers['content-type']).toBe('text/html; charset=utf-8')
+    const style = /<style>([\s\S]*?)<\/style>/.exec(reply.body)?.[1] ?? ''
+    const hash = createHash('sha256').update(style, 'utf8').digest('base64')
+    expect(reply.headers['content-security-policy']).toContain(`style-src 'sha256-${hash}'`)
+    expect(reply.headers['content-security-policy']).toContain("default-src 'none'")
+    expect(reply.headers['content-security-policy']).not.toMatch(/unsafe|script-src/)
+  })
+
+  it('shows what the JSON answer says: verdict, cable, fuse, net volume, cautions, every panel', async () => {
+    const { result, cautions } = (await plan('application/json')).json()
+    const text = (await plan('text/html')).body
+      .replace(/<style>[\s\S]*?<\/style>/, '')
+      .replace(/<[^>]*>/g, ' ')
+      .replaceAll('&#39;', "'")
+      .replaceAll('&quot;', '"')
+      .replaceAll('&amp;', '&')
+      .replaceAll('&lt;', '<')
+      .replaceAll('&gt;', '>')
+    for (const line of result.summary.lines) expect(text).toContain(line)
+    for (const { message } of cautions) expect(text).toContain(message)
+    const { cable, fuse, box } = result.parts
+    expect(text).toContain(cable.answer.result.cable.designation)
+    expect(text).toContain(`${fuse.answer.result.fuse.ratingA} A`)
+    const [, printed = ''] = /Net volume\s+([\d.]+) l/.exec(text) ?? []
+    expect(Math.abs(Number(printed) - box.answer.result.volume.netL)).toBeLessThan(0.006)
+    for (const { name } of box.answer.result.panels) expect(text).toContain(name)
+    for (const { title } of result.buildOrder.steps) expect(text).toContain(title)
+  })
+
+  it('answers as PDF, the same bytes for the same request, in inches when asked', async () => {
+    const [first, second] = [await plan('application/pdf'), await plan('application/pdf')]
+    expect(first.headers['content-type']).toBe('application/pdf')
+    expect(first.rawPayload.equals(second.rawPayload)).toBe(true)
+    const inches = await plan('text/html', { ...request, paper: { units: 'imperial', inches: 'sixteenths' } })
+    expect(inches.body).toMatch(/\d+ \d+\/16 in/)
+  })
+
+  it('still makes a page of a plan whose parts were refused', async () => {
+    const car = { ...(request.car as object), space: { widthMm: 250, heightMm: 200, depthMm: 150 } }
+    const reply = await plan('text/html', { ...request, car })
+    expect(reply.statusCode).toBe(200)
+    expect(reply.body).toContain('Not complete')
+  })
+})
