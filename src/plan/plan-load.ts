@@ -20,7 +20,8 @@ export interface JoinedDrivers {
   readonly driversInSeries: number
   readonly loadOhm: number
   readonly outputs: number
-  readonly driversPerOutput: number
+  /** Sum of the ratings of the drivers on one output. */
+  readonly driversPowerW: number
   readonly bridged: boolean
   readonly targetVoltageV: number
   /** RMS each output can give into its load. */
@@ -33,11 +34,11 @@ export interface JoinedDrivers {
   readonly seriesOhm: number
 }
 
-function matchingRequest({ amplifier, driver, driverCount }: PlanRequest): AmplifierMatchRequest {
+function matchingRequest({ amplifier, driver, driverCount }: PlanRequest, powerW: number): AmplifierMatchRequest {
   const { draw: _, ...sheet } = amplifier
   return {
     amplifier: sheet,
-    driver: { powerW: driver.sheet.powerW ?? 0, coils: driver.coils.count, coilOhm: driver.coils.ratedOhm },
+    driver: { powerW, coils: driver.coils.count, coilOhm: driver.coils.ratedOhm },
     driverCount
   }
 }
@@ -63,8 +64,14 @@ function wiringRequest(best: MatchOption, { driver, car }: PlanRequest): CoilWir
 /** Amplifier and box usually stand side by side in the boot. Common practice, no source. */
 export const USUAL_SPEAKER_CABLE_M = 2
 
+/** Watts are matched with watts: without the driver's own rating nothing is assumed. */
 export function planLoad(request: PlanRequest): PlannedLoad {
-  const matching = attempt(matchingRequest(request), matchAmplifier)
+  const { powerW } = request.driver.sheet
+  if (powerW === undefined) {
+    const what = 'the continuous RMS rating of the driver (driver.sheet.powerW)'
+    return { matching: waitingFor(what), wiring: waitingFor('a matched amplifier') }
+  }
+  const matching = attempt(matchingRequest(request, powerW), matchAmplifier)
   if (!matching.done) return { matching, wiring: waitingFor('a matched amplifier') }
   const { best, gain } = matching.outcome.result
   if (best === undefined)
@@ -80,7 +87,7 @@ export function planLoad(request: PlanRequest): PlannedLoad {
       driversInSeries,
       loadOhm: best.loadOhm,
       outputs: best.outputs,
-      driversPerOutput: best.driversPerOutput,
+      driversPowerW: powerW * best.driversPerOutput,
       bridged: best.bridged,
       targetVoltageV: gain.targetVoltageV,
       amplifierVoltageV: Math.sqrt((best.outputPowerW ?? gain.powerW) * best.loadOhm),

@@ -36,7 +36,7 @@ export function planSignal(
         bridged: joined.bridged,
         ...(input === undefined ? {} : { input })
       },
-      driversPowerW: (request.driver.sheet.powerW ?? 0) * joined.driversPerOutput,
+      driversPowerW: joined.driversPowerW,
       filters: {
         ...(highPassHz === undefined ? {} : { highPass: { cornerHz: highPassHz, order: 2 } }),
         acoustic

@@ -99,6 +99,13 @@ describe('a plan', () => {
     expect(body.result.billOfMaterials).toEqual([])
   })
 
+  it('asks for the rating of the driver where the sheet leaves it out, and assumes none', async () => {
+    const { powerW: _, ...sheet } = estatePlan.driver.sheet
+    const { body } = await post('/v1/plans', { ...estatePlan, driver: { ...estatePlan.driver, sheet } })
+    expect(body.result.parts.matching).toMatchObject({ done: false, problem: { code: 'missing-input' } })
+    expect(body.result.parts.matching.problem.detail).toContain('driver.sheet.powerW')
+  })
+
   it('refuses peak power in the place where it stands and waits with what follows', async () => {
     const boast = { ...estatePlan, amplifier: { ...estatePlan.amplifier, ratingKind: 'peak' } }
     const { status, body } = await post('/v1/plans', boast)
