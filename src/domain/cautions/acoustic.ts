@@ -63,6 +63,12 @@ export const acousticCautions = {
       'At this drive warm coils or fast air in the ports take more than 3 dB from the level. The loss is an estimate: the jets are taken as quasi-steady, within about ±50 %.',
     basis: 'engineering choice of 3 dB; models as documented'
   },
+  'port-jets-left-out': {
+    level: 'note',
+    meaning:
+      'An enclosure of many separate ports was asked for at so many frequencies that the losses of their jets were left out of the levels at full power.',
+    basis: 'engineering choice: keeps an answer within a fraction of a second'
+  },
   'port-air-speed': {
     level: 'care',
     meaning:

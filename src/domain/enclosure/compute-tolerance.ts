@@ -8,7 +8,13 @@ import type { Basis, Outcome } from '../outcome.ts'
 import { frequenciesOf } from './frequencies.ts'
 import type { SystemRequest } from './request.ts'
 import { type ParameterName, parametersOf, variedRequest } from './tolerance-parameters.ts'
-import { MOST_POINTS, spreadDefaults, type ToleranceRequest, toleranceDefaults } from './tolerance-request.ts'
+import {
+  FIGURE_POINTS,
+  MOST_POINTS,
+  spreadDefaults,
+  type ToleranceRequest,
+  toleranceDefaults
+} from './tolerance-request.ts'
 import { type Figures, type Sample, sampleOf } from './tolerance-sample.ts'
 import { type Scatter, type Sensitivity, sensitivities } from './tolerance-sensitivity.ts'
 import { curveStore, type FigureSpread, percentileCurves, spreadOf, storeCurve } from './tolerance-spread.ts'
@@ -73,12 +79,13 @@ function draw(stream: RandomStream, scatters: readonly Scatter[]): ReadonlyMap<P
 }
 
 /** @throws DesignError `out-of-range` where the run would take too long */
-function sizeOf(request: ToleranceRequest, points: number, assume: Assumptions): number {
+function sizeOf(request: ToleranceRequest, { system }: Sample, points: number, assume: Assumptions): number {
   const { value, why } = toleranceDefaults.samples
   const samples = assume.or(request.samples, 'samples', value, why)
-  const maximum = Math.floor(MOST_POINTS / points)
+  const weight = Math.max(1, system.network.chambers.length / 2)
+  const maximum = Math.floor(MOST_POINTS / ((points + FIGURE_POINTS) * weight))
   if (samples <= maximum) return samples
-  const detail = `${samples} samples of ${points} frequencies are more than ${MOST_POINTS} points; take fewer of either.`
+  const detail = `${samples} samples of this enclosure at ${points} frequencies would take too long; at most ${maximum}, or fewer frequencies.`
   throw new DesignError('out-of-range', { field: 'samples', value: samples, maximum, unit: '1', detail })
 }
 
@@ -200,8 +207,8 @@ export function computeTolerance(request: ToleranceRequest): Outcome<Tolerance> 
   const assume = assumptions()
   const frequencies = frequenciesOf(request, assume)
   const frequenciesHz = Float64Array.from(frequencies)
-  const count = sizeOf(request, frequencies.length, assume)
   const nominal = sampleOf(request, frequenciesHz, assume)
+  const count = sizeOf(request, nominal, frequencies.length, assume)
   const seed = assume.or(request.seed, 'seed', toleranceDefaults.seed.value, toleranceDefaults.seed.why)
   const percents = request.percentiles ?? toleranceDefaults.percentiles
   const scatters = scattersOf(request, assume)

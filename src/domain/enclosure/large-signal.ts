@@ -63,6 +63,14 @@ function governingOf(system: ResponseSystem, limits: Limits, frequenciesHz: Floa
 
 const hasPorts = ({ ports }: ResponseSystem) => ports.length > 0
 
+/** Ports cubed times frequencies: beyond this the jets would hold the service for seconds. */
+const MOST_JETS = 16_000
+
+/** Whether there are ports, and few enough for the frequencies asked for. */
+export function jetsCanBeSolved({ ports }: ResponseSystem, frequencies: number): boolean {
+  return ports.length > 0 && ports.length ** 3 * frequencies <= MOST_JETS
+}
+
 function compressionOf(
   system: ResponseSystem,
   request: LimitsRequest,
@@ -71,7 +79,7 @@ function compressionOf(
   assume: Assumptions
 ) {
   const { value, why } = limitDefaults.portLossFactor
-  const lossFactor = hasPorts(system)
+  const lossFactor = jetsCanBeSolved(system, at.length)
     ? assume.or(request.portLossFactor, 'limits.portLossFactor', value, why)
     : undefined
   const ratio = heating === undefined ? undefined : heating.steadyReOhm / system.groupOhm

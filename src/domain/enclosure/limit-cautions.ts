@@ -1,6 +1,6 @@
 /** What the limits of a system say about the drive it is given. */
 import { type Caution, caution } from '../caution.ts'
-import type { LargeSignalAnswer } from './large-signal.ts'
+import { jetsCanBeSolved, type LargeSignalAnswer } from './large-signal.ts'
 import type { ResponseSystem } from './response-system.ts'
 
 const round = (value: number) => Number(value.toPrecision(3))
@@ -81,6 +81,13 @@ function lossCautions({ curves }: LargeSignalAnswer, frequenciesHz: ArrayLike<nu
   return [caution('level-lost-at-drive', message, { figures })]
 }
 
+function jetCautions(system: ResponseSystem, frequencies: number): readonly Caution[] {
+  const ports = system.ports.length
+  if (ports === 0 || jetsCanBeSolved(system, frequencies)) return []
+  const message = `The losses of the jets in ${ports} ports at ${frequencies} frequencies were left out; ask for fewer frequencies.`
+  return [caution('port-jets-left-out', message, { figures: { ports, frequencies } })]
+}
+
 /** @param frequenciesHz  of the curves */
 export function limitCautions(
   system: ResponseSystem,
@@ -91,6 +98,7 @@ export function limitCautions(
     ...thermalCautions(system, answer),
     ...amplifierCautions(system, answer),
     ...radiatorCautions(answer),
-    ...lossCautions(answer, frequenciesHz)
+    ...lossCautions(answer, frequenciesHz),
+    ...jetCautions(system, frequenciesHz.length)
   ]
 }

@@ -19,7 +19,13 @@ const Body = component('EnclosureToleranceRequest', 'A response, and how far its
   air: Type.Optional(ref(AirBody)),
   filters: Type.Optional(filterChain),
   frequenciesHz: Type.Optional(frequenciesHz),
-  samples: Type.Optional(count('Systems to draw; times the frequencies at most 400 000. Absent: 500', 20, 4000)),
+  samples: Type.Optional(
+    count(
+      'Systems to draw; times (frequencies + 128) at most 912 000, less with more than two chambers. Absent: 500',
+      20,
+      4000
+    )
+  ),
   seed: Type.Optional(count('Seed of the random numbers. Absent: 1', 0, Number.MAX_SAFE_INTEGER)),
   percentiles: Type.Optional(
     list('Percentiles of the bands. Absent: 5, 50, 95', quantity('%', 'A percentile', { from: 0, to: 100 }), 1, 9)

@@ -202,6 +202,23 @@ describe('jets in the ports', () => {
     expect(lossy - plain).toBeLessThan(-0.5)
   })
 
+  it('are left out, and that is said, where many ports meet many frequencies', () => {
+    const one = { areaM2: 0.004, lengthM: 0.2, from: 'box', to: 'outside' } as const
+    const enclosure = {
+      kind: 'custom',
+      chambers: [{ name: 'box', netVolumeM3: 0.06 }],
+      ports: [1, 2, 3, 4].map(k => ({ ...one, name: `port ${k}` })),
+      driverGroups: [{ name: 'cone', front: 'outside', rear: 'box' }]
+    } as const
+    const codes = (points: number) => {
+      const change = { enclosure, frequenciesHz: { fromHz: 15, toHz: 150, points } }
+      const { result: found, cautions } = withLimits({}, change)
+      return [found.curves.portCompressionDb !== undefined, cautions.some(({ code }) => code === 'port-jets-left-out')]
+    }
+    expect(codes(250)).toEqual([true, false])
+    expect(codes(251)).toEqual([false, true])
+  })
+
   it('cost nothing at K = 0, little at little drive, and more the more there is', () => {
     expect(
       withLimits({ portLossFactor: 0 }).result.curves.portCompressionDb?.every(loss => Math.abs(loss) < 1e-9)
