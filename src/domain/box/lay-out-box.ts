@@ -21,12 +21,16 @@ import { slotClearances } from './slot-clearances.ts'
 import { solveSizes } from './solve-sizes.ts'
 import { standingWaveCautions, standingWaves } from './standing-waves.ts'
 import { terminalCautions, terminalHole } from './terminal-hole.ts'
+import { elbowClearances } from './tube-elbow.ts'
 import { bracingTargets } from './vibration-targets.ts'
 
 function allClearances({ inside, mounted, port }: BuiltBox): readonly Clearance[] {
   const besideSlot =
     port?.kind === 'slot' ? mounted.flatMap(each => (each.kind === 'driver' ? slotClearances(port, each) : [])) : []
-  return [...clearanceRows(inside, mounted), ...besideSlot]
+  const bends = mounted.flatMap(each =>
+    each.kind === 'tube' && each.port.elbowRadiusM !== undefined ? elbowClearances(inside, each) : []
+  )
+  return [...clearanceRows(inside, mounted), ...besideSlot, ...bends]
 }
 
 function outerSize({ sizes, inside }: BuiltBox): OuterSize {
