@@ -49,7 +49,7 @@ export function bracketedRoot(
 /** Step from b by inverse quadratic interpolation, or the secant where only two points are known. */
 function interpolated(a: number, b: number, c: number, fa: number, fb: number, fc: number): number {
   const s = fb / fa
-  if (a === c) return ((c - b) * s) / (1 - s)
+  if (a === c) return ((c - b) * s) / (s - 1)
   const q = fa / fc
   const r = fb / fc
   return (s * ((c - b) * q * (q - r) - (b - a) * (r - 1))) / -((q - 1) * (r - 1) * (s - 1))
