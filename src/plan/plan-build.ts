@@ -123,13 +123,6 @@ export function planBuild(request: PlanRequest, finish: Finish, box: BoxPart, su
 }
 
 /** Room for the box once it is covered. */
-export function coveredSpace({ space }: PlanRequest['car'], finish: Finish): PlanRequest['car']['space'] {
-  if (!finish.covered) return space
-  const { widthM, heightM, depthM, ...rest } = space
-  const less = (sizeM: number | undefined) => (sizeM === undefined ? undefined : sizeM - 2 * COVERING_M)
-  const sizes = { widthM: less(widthM), heightM: less(heightM), depthM: less(depthM) }
-  return {
-    ...rest,
-    ...(Object.fromEntries(Object.entries(sizes).filter(([, value]) => value !== undefined)) as typeof space)
-  }
+export function coveredSpace({ space }: PlanRequest['car'], { covered }: Finish): PlanRequest['car']['space'] {
+  return covered && space.coveringM === undefined ? { ...space, coveringM: COVERING_M } : space
 }

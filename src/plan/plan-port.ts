@@ -31,7 +31,9 @@ const MOUTH_ROOM_M = 0.1
 
 /** A slot as wide as the box, folded along floor and back where it is long; its flat mouth needs the end corrections of its shape. */
 function wish({ car, board }: PlanRequest, shape: PortShape): Pick<PortSizingRequest, 'port' | 'endModel' | 'space'> {
-  const { widthM, heightM, depthM } = car.space
+  const { coveringM = 0, clearanceM = 0, ...space } = car.space
+  const inside = (sizeM: number | undefined) => (sizeM === undefined ? undefined : sizeM - 2 * (coveringM + clearanceM))
+  const [widthM, heightM, depthM] = [inside(space.widthM), inside(space.heightM), inside(space.depthM)]
   const straightM = depthM === undefined ? undefined : depthM - board.thicknessM - MOUTH_ROOM_M
   if (shape === 'round' || widthM === undefined || heightM === undefined) {
     return { port: { kind: 'round' }, ...(straightM === undefined ? {} : { space: { straightM } }) }

@@ -1,9 +1,9 @@
-/** One strict validator (JSON Schema 2020-12) for every request: nothing is coerced, removed or defaulted. */
+/** Holds every request against the contract before anything is computed. */
 import type { ErrorObject } from 'ajv'
-import { Ajv2020 } from 'ajv/dist/2020.js'
 import type { FastifyInstance } from 'fastify'
 import type { TSchema } from 'typebox'
 import type { ProblemError } from '../problem.ts'
+import { requestValidator } from '../request-validator.ts'
 import { schemaFaults } from '../schema-faults.ts'
 import { namedComponents } from '../schemas/component.ts'
 
@@ -12,21 +12,6 @@ declare module 'fastify' {
     /** Holds a request that did not come as a body, in a batch or a query, against the schema of the body. */
     readonly faultsOf: (schema: TSchema, request: unknown) => readonly ProblemError[]
   }
-}
-
-export function requestValidator(): Ajv2020 {
-  const ajv = new Ajv2020({
-    strict: true,
-    strictRequired: false,
-    strictTypes: false,
-    allErrors: true,
-    coerceTypes: false,
-    removeAdditional: false,
-    useDefaults: false,
-    discriminator: true
-  })
-  for (const schema of namedComponents()) ajv.addSchema(schema)
-  return ajv
 }
 
 export function registerValidation(app: FastifyInstance): void {

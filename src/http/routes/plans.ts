@@ -4,32 +4,13 @@ import { paperOfPlan } from '../../documents/paper-of-plan.ts'
 import { planPage } from '../../documents/plan-page.ts'
 import { planPdf } from '../../documents/plan-pdf.ts'
 import { planText } from '../../documents/plan-text.ts'
-import type { Part } from '../../plan/part.ts'
 import type { PlanRequest } from '../../plan/plan-request.ts'
-import { planSystem as compute, type SystemPlan } from '../../plan/plan-system.ts'
-import { designProblem } from '../design-problem.ts'
+import { planSystem as compute } from '../../plan/plan-system.ts'
 import { estatePlan, hatchbackPlan } from '../examples/plans.ts'
-import { defineOperation, type Operation } from '../operation.ts'
-import type { JsonSchema } from '../schemas/component.ts'
+import { defineOperation } from '../operation.ts'
+import { presentedPlan } from '../presented-plan.ts'
 import { PlanBody } from '../schemas/plan-request.ts'
-import { type PartName, PlanResultBody, partOperations } from '../schemas/plan-result.ts'
-import { wireOutcome } from '../wire-outcome.ts'
-
-function presentedPart({ path, body, result }: Operation, part: Part<unknown, unknown>) {
-  const { request } = part
-  const asked = request === undefined ? {} : { request }
-  const schema = body as JsonSchema
-  return part.done
-    ? { resource: path, done: true, ...asked, answer: wireOutcome(part.outcome, schema, result as JsonSchema, false) }
-    : { resource: path, done: false, ...asked, problem: designProblem(part.refusal, schema) }
-}
-
-function presented({ parts, ...plan }: SystemPlan) {
-  const rows = Object.entries<Part<unknown, unknown> | undefined>({ ...parts }).flatMap(([name, part]) =>
-    part === undefined ? [] : [[name, presentedPart(partOperations[name as PartName], part)]]
-  )
-  return { ...plan, parts: Object.fromEntries(rows) }
-}
+import { PlanResultBody } from '../schemas/plan-result.ts'
 
 const paperUnits = ({ paper }: PlanRequest): PaperUnits => ({
   units: paper?.units ?? 'metric',
@@ -46,7 +27,7 @@ export const planSystem = defineOperation({
   body: PlanBody,
   result: PlanResultBody,
   compute,
-  present: presented,
+  present: presentedPlan,
   heavy: true,
   forms: [
     {
