@@ -152,7 +152,7 @@ export const settingTable: { readonly [Name in keyof Settings]: Setting<Settings
   },
   eventLoopDelayMaxMs: {
     variable: 'EVENT_LOOP_DELAY_MAX_MS',
-    byDefault: '1000',
+    byDefault: '2000',
     ...whole(0, 60_000),
     meaning: 'Event-loop delay from which requests get 503; 0 = never'
   },
