@@ -3316,26 +3316,6 @@ export interface components {
             /** @description Voltage gain from the input to the target [dB] */
             voltageGainDb?: number;
         };
-        /** @description The voltage an output shall give at full level. */
-        GainTarget: {
-            /** @description Load each channel of a bridged pair sees [Ω] */
-            channelLoadOhm?: number;
-            /** @description Voltage of each channel of a bridged pair [V] */
-            channelVoltageV?: number;
-            /** @description RMS current at full level [A] */
-            currentA: number;
-            /**
-             * @description What ends first
-             * @enum {string}
-             */
-            limitedBy?: "amplifier" | "drivers";
-            /** @description Load [Ω] */
-            loadOhm: number;
-            /** @description Power into the load at full level [W] */
-            powerW: number;
-            /** @description RMS voltage at the amplifier's terminals at full level [V] */
-            targetVoltageV: number;
-        };
         /** @description Volumes the caller knows; each replaces the computed one. */
         GivenDisplacement: {
             /** @description Amplifier, instead of what would be computed [l] */

@@ -2,7 +2,9 @@
 import type { BoxLayout } from '../domain/box/box-layout.ts'
 import type { BoxDriver, BoxPort, BoxRequest } from '../domain/box/box-request.ts'
 import { layOutBox } from '../domain/box/lay-out-box.ts'
+import type { Response } from '../domain/enclosure/compute-response.ts'
 import { attempt, type Part } from './part.ts'
+import { crossoverHz } from './plan-crossover.ts'
 import { LINING } from './plan-finish.ts'
 import type { PlanRequest } from './plan-request.ts'
 
@@ -47,6 +49,17 @@ export function roomForAir(request: PlanRequest): number | undefined {
   const { strategy: _, ...limits } = request.car.space
   const largest = attempt({ ...shellRequest(request), outer: limits }, layOutBox)
   return largest.done && largest.outcome.result.volume.netM3 > 0 ? largest.outcome.result.volume.netM3 : undefined
+}
+
+/** The same box with braces until its panels stay out of the band, at the pressure it really sees. */
+export function bracedBox(
+  request: PlanRequest,
+  { request: box }: BoxPart & { readonly done: true },
+  { curves }: Response
+): BoxPart {
+  const pressurePa = Math.max(...(curves.rearChamberPressurePa ?? [0]))
+  const bracing = { upperHz: crossoverHz(request), ...(pressurePa > 0 ? { pressurePa } : {}) }
+  return attempt({ ...box, bracing }, layOutBox)
 }
 
 /** Everything in the box clears everything else. */

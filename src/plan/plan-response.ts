@@ -2,6 +2,7 @@
 import { computeResponse, type Response } from '../domain/enclosure/compute-response.ts'
 import type { PortRequest, ResponseRequest } from '../domain/enclosure/request.ts'
 import { attempt, type Part } from './part.ts'
+import { CROSSOVER_ORDER, crossoverHz } from './plan-crossover.ts'
 import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
 import type { JoinedDrivers } from './plan-load.ts'
 import type { PlannedKind, PlanRequest } from './plan-request.ts'
@@ -38,6 +39,7 @@ function responseRequest(
       }
     },
     source: { voltageV: joined.targetVoltageV, seriesOhm: joined.seriesOhm },
+    filters: [lowPass(request)],
     limits: {
       amplifierVoltageV: joined.amplifierVoltageV,
       ratedOhm: joined.loadOhm,
@@ -60,7 +62,7 @@ export function planResponse(
   const first = attempt(bare, computeResponse)
   const corner = first.done ? protectiveCornerHz(first.outcome.result, bare) : undefined
   if (corner === undefined) return first
-  return attempt({ ...bare, filters: [protectiveHighPass(corner)] }, computeResponse)
+  return attempt({ ...bare, filters: [lowPass(request), protectiveHighPass(corner)] }, computeResponse)
 }
 
 /** Second order is what amplifiers have built in. */
@@ -75,6 +77,9 @@ export function protectiveCornerHz({ limits }: Response, { filters }: ResponseRe
   const found = protection.highPass.find(({ order }) => order === PROTECTIVE_ORDER)
   return found === undefined ? undefined : Math.ceil(found.cornerHz)
 }
+
+const lowPass = (request: PlanRequest) =>
+  ({ kind: 'low-pass', family: 'butterworth', order: CROSSOVER_ORDER, cornerHz: crossoverHz(request) }) as const
 
 const protectiveHighPass = (cornerHz: number) =>
   ({ kind: 'high-pass', family: 'butterworth', order: PROTECTIVE_ORDER, cornerHz }) as const

@@ -1,6 +1,7 @@
 /** From the music source to the gain setting, with the filters that the acoustic result asks for. */
 import { type SignalSetup, type SignalSetupRequest, setUpSignal } from '../domain/signal/set-up-signal.ts'
 import { attempt, type Part, waitingFor } from './part.ts'
+import { CROSSOVER_ORDER, crossoverHz } from './plan-crossover.ts'
 import type { JoinedDrivers } from './plan-load.ts'
 import type { PlanRequest } from './plan-request.ts'
 import { protectiveCornerHz, type ResponsePart } from './plan-response.ts'
@@ -38,6 +39,7 @@ export function planSignal(
       },
       driversPowerW: joined.driversPowerW,
       filters: {
+        lowPass: { cornerHz: crossoverHz(request), order: CROSSOVER_ORDER },
         ...(highPassHz === undefined ? {} : { highPass: { cornerHz: highPassHz, order: 2 } }),
         acoustic
       }

@@ -48,7 +48,7 @@ export const estatePlan = {
   driver,
   driverCount: 2,
   amplifier,
-  board: { material: 'mdf', thicknessMm: 18, sheet: { lengthMm: 2440, widthMm: 1220 } },
+  board: { material: 'mdf', thicknessMm: 18, frontLayers: 2, sheet: { lengthMm: 2440, widthMm: 1220 } },
   car: { space: { widthMm: 980, heightMm: 460, depthMm: 520 }, cabin: { lengthM: 2.9 }, massKg: 1560 },
   supply,
   signal: {

@@ -7,7 +7,7 @@ import { rankings } from '../../domain/amplifier/rank-options.ts'
 import { amplifierClasses } from '../../domain/supply/supply-judgement.ts'
 import { defineOperation } from '../operation.ts'
 import { component, ref } from '../schemas/component.ts'
-import { GainTargetBody, meterFields, toneFields } from '../schemas/gain.ts'
+import { gainTargetFields, meterFields, toneFields } from '../schemas/gain.ts'
 import { choice, count, label, list, quantity } from '../schemas/quantities.ts'
 import { SpeakerCableBody, SpeakerCableResult } from '../schemas/speaker-cable.ts'
 import { wiringFields } from '../schemas/wiring.ts'
@@ -66,7 +66,7 @@ const Body = component('AmplifierMatchRequest', 'An amplifier and the drivers it
 })
 
 const MatchGain = component('MatchGain', 'The voltage an output shall give, and what the meter shall read.', {
-  ...GainTargetBody.properties,
+  ...gainTargetFields,
   ...meterFields
 })
 

@@ -3,7 +3,7 @@ import Type from 'typebox'
 import { cautionCatalogue } from '../../domain/caution.ts'
 import { signalStepIds } from '../../domain/signal/commissioning.ts'
 import { component, ref } from './component.ts'
-import { GainTargetBody, meterFields } from './gain.ts'
+import { gainTargetFields, meterFields } from './gain.ts'
 import { choice, quantity } from './quantities.ts'
 
 const text = (description: string) => Type.String({ description })
@@ -30,7 +30,7 @@ const InputLevel = component('SignalInputLevel', "What reaches the amplifier's i
 })
 
 const Gain = component('GainSetting', 'What the meter shall read.', {
-  ...GainTargetBody.properties,
+  ...gainTargetFields,
   toneHz: quantity('Hz', 'Frequency of the test tone'),
   ...meterFields,
   boostDb: quantity('dB', 'Room left for a boost'),
