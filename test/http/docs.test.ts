@@ -99,6 +99,16 @@ describe.skipIf(executablePath === undefined)('documentation in Chromium', () =>
     await page.close()
   })
 
+  it('opens the object that a link leads to', async () => {
+    const { page, complaints } = await opened('/docs/reference', 360)
+    const list = page.locator('#schema-CoilWiringRequest details')
+    expect(await list.getAttribute('open')).toBeNull()
+    await page.locator('#wireCoils a[href="#schema-CoilWiringRequest"]').first().click()
+    await page.locator('#schema-CoilWiringRequest details[open] table').waitFor()
+    expect(complaints).toEqual([])
+    await page.close()
+  })
+
   it('sends what stands in the form and shows the answer and the refusal as text', async () => {
     const { page, complaints } = await opened('/docs/reference', 360)
     const form = page.locator('#wireCoils form')

@@ -55,7 +55,7 @@ ${table(
     allowed
   ])
 )}
-<p><code>/health/live</code> says that the process runs, <code>/health/ready</code> that it may be sent requests: 503 from SIGTERM on and while it sheds load. <code>/metrics</code> is Prometheus text. An API key’s hash is what <code>printf %s "$KEY" | sha256sum</code> prints.</p>`
+<p><code>/health/live</code> says that the process runs, <code>/health/ready</code> that it may be sent requests: 503 from SIGTERM on and while it sheds load. <code>/metrics</code> is Prometheus text. Give the service 512 MB and a processor for each worker. An API key’s hash is what <code>printf %s "$KEY" | sha256sum</code> prints.</p>`
 
 const cautions = html`
 <p>Every caution the service can give, with where its threshold comes from.</p>

@@ -43,7 +43,15 @@ export function typeOf(schema: JsonSchema): Html {
   return html`${[schema.type ?? 'any'].flat().join(' or ')}${limits === '' ? undefined : html`<br>${limits}`}`
 }
 
-export function fields(schema: JsonSchema): Html {
+type Components = Readonly<Record<string, JsonSchema>>
+
+/** A field's own meaning, else that of the object it holds. */
+function meaningOf(schema: JsonSchema, components: Components): string {
+  const name = schemaName(schema)
+  return schema.description ?? (name === undefined ? '' : (components[name]?.description ?? ''))
+}
+
+export function fields(schema: JsonSchema, components: Components): Html {
   const union = schema.oneOf ?? schema.anyOf
   if (union !== undefined) {
     return html`<p>One of, told apart by <code>${schema.discriminator?.propertyName ?? 'type'}</code>: ${typeOf(schema)}</p>`
@@ -51,7 +59,7 @@ export function fields(schema: JsonSchema): Html {
   const rows = Object.entries(schema.properties ?? {}).map(([name, inner]) => [
     html`<code>${name}</code>${schema.required?.includes(name) === true ? html` <span class="need">required</span>` : undefined}`,
     typeOf(inner),
-    phrase(inner.description ?? '')
+    phrase(meaningOf(inner, components))
   ])
   return rows.length === 0 ? html`<p>${typeOf(schema)}</p>` : table(['Field', 'Type and bounds', 'Meaning'], rows)
 }

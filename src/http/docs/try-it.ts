@@ -3,6 +3,15 @@ export const tryIt = `'use strict'
 const narrow = matchMedia('(max-width: 59.99rem)')
 if (narrow.matches) for (const list of document.querySelectorAll('.contents details')) list.open = false
 
+/** An object that a link leads to opens. */
+function open() {
+  const target = location.hash.startsWith('#schema-') ? document.getElementById(location.hash.slice(1)) : null
+  const list = target?.querySelector('details')
+  if (list) list.open = true
+}
+addEventListener('hashchange', open)
+open()
+
 function shown(text, type) {
   if (!type.includes('json') || type.includes('ndjson')) return text
   try { return JSON.stringify(JSON.parse(text), null, 2) } catch { return text }
