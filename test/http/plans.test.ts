@@ -60,6 +60,13 @@ describe('a plan', () => {
     expect(cable.answer.result.fuse.ratingA).toBe(ratingA)
   })
 
+  it('hears the box at the voltage the gain is set to, behind the resistance of the speaker cable', () => {
+    const { matching, wiring, response } = estate.body.result.parts
+    const { source } = response.request
+    expect(source.voltageV).toBe(matching.answer.result.gain.targetVoltageV)
+    expect(source.seriesOhm).toBe(wiring.answer.result.cable.sourceSeriesOhm)
+  })
+
   it('lays out a box whose net volume is the one asked for within 0.5 %, inside the space left by its covering', () => {
     const { outer, volume } = estate.body.result.parts.box.answer.result
     expect(Math.abs(volume.errorPercent)).toBeLessThan(0.5)
@@ -104,6 +111,16 @@ describe('a plan', () => {
     const { body } = await post('/v1/plans', { ...estatePlan, driver: { ...estatePlan.driver, sheet } })
     expect(body.result.parts.matching).toMatchObject({ done: false, problem: { code: 'missing-input' } })
     expect(body.result.parts.matching.problem.detail).toContain('driver.sheet.powerW')
+  })
+
+  it('does not call a part done whose request its own resource would not take', async () => {
+    const sheet = { ...estatePlan.driver.sheet, powerW: 0.05 }
+    const { body } = await post('/v1/plans', { ...estatePlan, driver: { ...estatePlan.driver, sheet } })
+    const { summary, parts } = body.result
+    expect(parts.matching).toMatchObject({ done: false, problem: { code: 'invalid-request' } })
+    expect(parts.matching.problem.errors[0].pointer).toBe('/driver/powerW')
+    expect(summary.verdict).toBe('incomplete')
+    expect(summary.reasons.join()).toContain('matching')
   })
 
   it('refuses peak power in the place where it stands and waits with what follows', async () => {
