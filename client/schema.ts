@@ -97,7 +97,7 @@ export interface paths {
         put?: never;
         /**
          * Panels, volume balance and clearances of a box
-         * @description Gives the panels with their cut-outs, every litre that something takes from the inside, clearances and mass, from outer sizes or from a net volume. Butt joints: lid and floor are the full width by the full depth; front and back stand between them; the sides stand between all four.
+         * @description Gives the panels with their cut-outs, every litre that something takes from the inside, clearances and mass, from outer sizes or from a net volume. Butt joints: lid and floor are the full width by the full depth; front and back stand between them; the sides stand between all four. `Accept: text/csv` gives the cut list alone.
          */
         post: operations["layOutBox"];
         delete?: never;
@@ -117,7 +117,7 @@ export interface paths {
         put?: never;
         /**
          * Cut plan of panels on sheets
-         * @description Lays panels on sheets with edge-to-edge cuts (a panel saw makes no others): kerf, trim, grain, several sheet sizes, stock and prices. Gives every cut in order with its fence setting, the offcuts, and a proved lower bound with the distance to it.
+         * @description Lays panels on sheets with edge-to-edge cuts (a panel saw makes no others): kerf, trim, grain, several sheet sizes, stock and prices. Gives every cut in order with its fence setting, the offcuts, and a proved lower bound with the distance to it. `Accept: text/csv` gives the cuts alone, in the order of work.
          */
         post: operations["nestPanels"];
         delete?: never;
@@ -229,7 +229,7 @@ export interface paths {
         put?: never;
         /**
          * Curves and figures of one enclosure
-         * @description Solves the acoustic network of the enclosure at each frequency. Level, excursion, air speed, impedance and group delay come from one solution; peaks, dips and half-power frequencies are refined and do not depend on the frequencies asked for. A loss Q that is absent means no such loss. Filters act on every curve but the impedance. A cabin adds the level at the seat as a curve of its own. `limits`, even empty, adds the largest level and voltage at each frequency with the limit that governs it, the losses of warm coils and fast ports, and the high-pass an unloaded cone needs. `timeResponse`, even empty, adds the step and the impulse response with settling time and overshoot.
+         * @description Solves the acoustic network of the enclosure at each frequency. Level, excursion, air speed, impedance and group delay come from one solution; peaks, dips and half-power frequencies are refined and do not depend on the frequencies asked for. A loss Q that is absent means no such loss. Filters act on every curve but the impedance. A cabin adds the level at the seat as a curve of its own. `limits`, even empty, adds the largest level and voltage at each frequency with the limit that governs it, the losses of warm coils and fast ports, and the high-pass an unloaded cone needs. `timeResponse`, even empty, adds the step and the impulse response with settling time and overshoot. By `Accept`: `text/csv` (the curves over frequency, one column each under its name in the answer), `image/svg+xml` (the charts), or `application/json` with everything.
          */
         post: operations["computeResponse"];
         delete?: never;
@@ -269,7 +269,7 @@ export interface paths {
         put?: never;
         /**
          * Spread of a response over the tolerances of its parts
-         * @description Draws systems whose physical parameters (masses, compliances, resistances, dimensions, air temperature) scatter as stated, and gives percentile bands of level, excursion and impedance, the scatter of the chief figures, and the sensitivity of each figure to each parameter. Deterministic for a seed. fs, Q and Vas are never varied apart: they move together through the suspension.
+         * @description Draws systems whose physical parameters (masses, compliances, resistances, dimensions, air temperature) scatter as stated, and gives percentile bands of level, excursion and impedance, the scatter of the chief figures, and the sensitivity of each figure to each parameter. Deterministic for a seed. fs, Q and Vas are never varied apart: they move together through the suspension. `Accept: text/csv` gives the bands alone, a row a frequency.
          */
         post: operations["computeTolerance"];
         delete?: never;

@@ -17,10 +17,17 @@ export function csv(header: readonly string[], rows: readonly (readonly Cell[])[
   return [header, ...rows].map(row => `${row.map(cell).join(',')}\r\n`).join('')
 }
 
-/** Columns of equal length under their names. */
-export function csvOfColumns(columns: Readonly<Record<string, readonly number[]>>): string {
-  const names = Object.keys(columns)
-  const length = Math.max(0, ...names.map(name => columns[name]?.length ?? 0))
-  const rows = Array.from({ length }, (_, index) => names.map(name => columns[name]?.[index]))
-  return csv(names, rows)
+export interface Column {
+  readonly header: string
+  readonly values: readonly Cell[]
+}
+
+/** Columns side by side; a shorter one leaves its last cells empty. */
+export function csvOfColumns(columns: readonly Column[]): string {
+  const length = columns.reduce((most, { values }) => Math.max(most, values.length), 0)
+  const rows = Array.from({ length }, (_, index) => columns.map(({ values }) => values[index]))
+  return csv(
+    columns.map(({ header }) => header),
+    rows
+  )
 }

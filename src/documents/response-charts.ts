@@ -13,6 +13,8 @@ export interface ChartCurves {
   readonly rearPortAirSpeedMPerS?: readonly number[]
   readonly frontPortAirSpeedMPerS?: readonly number[]
   readonly passiveRadiatorExcursionM?: readonly number[]
+  /** The largest sine that keeps to every limit. */
+  readonly maximumLevelDb?: readonly number[]
 }
 
 /** What the curves are judged by; each that is known is drawn. */
@@ -108,12 +110,13 @@ function airSpeedChart(curves: ChartCurves, limits: ChartLimits, prefix: string)
 
 /** @param prefix  keeps ids apart when several designs share a page */
 export function responseCharts(curves: ChartCurves, limits: ChartLimits = {}, prefix = 'chart'): readonly NamedChart[] {
-  const { frequencyHz } = curves
+  const { frequencyHz, maximumLevelDb: most } = curves
   const marks = marksOf(limits)
   const cabin = limits.cabinLevelDb
   const level: Series[] = [
     { label: 'half space, 1 m', values: curves.levelDb },
-    ...(cabin === undefined ? [] : [{ label: 'at the seat', values: cabin }])
+    ...(cabin === undefined ? [] : [{ label: 'at the seat', values: cabin }]),
+    ...(most === undefined ? [] : [{ label: 'most within every limit, 1 m', values: most }])
   ]
   const delayMs = curves.groupDelayS.map(value => value * 1000)
   const minimum = limits.minimumOhm

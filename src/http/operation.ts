@@ -55,7 +55,11 @@ export interface FormText {
 }
 
 interface Form<Body, Domain> extends FormText {
-  readonly render: (outcome: Outcome<Domain>, request: Si<Body>) => string | Uint8Array | Promise<string | Uint8Array>
+  readonly render: (
+    outcome: Outcome<Domain>,
+    request: Si<Body>,
+    options: AnswerOptions
+  ) => string | Uint8Array | Promise<string | Uint8Array>
 }
 
 export interface Operation extends OperationText {
@@ -109,7 +113,7 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
       const outcome = compute(si)
       const form = forms.find(({ mediaType }) => mediaType === options.form)
       return {
-        body: form === undefined ? text(outcome, options) : await form.render(outcome, si),
+        body: form === undefined ? text(outcome, options) : await form.render(outcome, si, options),
         cautions: outcome.cautions.map(({ code }) => code)
       }
     }

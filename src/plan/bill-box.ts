@@ -18,8 +18,8 @@ export interface BillDriver {
 
 export function sheetRows(plan: SheetPlan): readonly BillRow[] {
   const names = new Map<string, { count: number; basis: string }>()
-  for (const { sheet, material, thicknessM, lengthM, widthM } of plan.layouts) {
-    const item = `${material ?? 'board'} sheet "${sheet}", ${mm(lengthM)} × ${mm(widthM)} × ${mm(thicknessM)} mm`
+  for (const { sheet, lengthM, widthM } of plan.layouts) {
+    const item = `sheet of ${sheet}, ${mm(lengthM)} × ${mm(widthM)} mm`
     const count = (names.get(item)?.count ?? 0) + 1
     names.set(item, { count, basis: `cut plan: panels fill ${rounded(plan.total.yieldPercent, 1)} % of the sheets` })
   }
@@ -28,13 +28,15 @@ export function sheetRows(plan: SheetPlan): readonly BillRow[] {
   )
 }
 
-export function panelRows(panels: readonly Panel[]): readonly BillRow[] {
+/** @param cutFromSheets  whether the sheets are in the bill already: then a cut panel is bought instead of them, not besides */
+export function panelRows(panels: readonly Panel[], cutFromSheets: boolean): readonly BillRow[] {
   return panels.flatMap(({ name, quantity, lengthM, widthM, thicknessM, material }) =>
     billRow({
       group: 'board',
-      item: `panel: ${name}`,
+      item: `${cutFromSheets ? 'or, instead of sheets, cut to size' : 'panel'}: ${name}, ${mm(lengthM)} × ${mm(widthM)} mm`,
       need: quantity,
       unit: 'piece',
+      needed: !cutFromSheets,
       basis: `cut list: ${mm(lengthM)} × ${mm(widthM)} × ${mm(thicknessM)} mm ${material}`
     })
   )

@@ -35,7 +35,7 @@ export function billOfMaterials({
 }: BillRequest): readonly BillRow[] {
   const rows = [
     ...(sheets === undefined ? [] : sheetRows(sheets)),
-    ...panelRows(box.panels),
+    ...panelRows(box.panels, sheets !== undefined),
     ...joiningRows(boxJoints(box), laminatedAreaM2(box.panels)),
     ...(driver === undefined ? [] : driverRows(driver)),
     ...(terminals === undefined ? [] : terminalRows(terminals)),

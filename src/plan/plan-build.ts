@@ -1,10 +1,11 @@
 /** From the laid-out box to the workshop: sheets to cut, things to buy, steps in their order, how the box is held. */
 import type { BoxLayout } from '../domain/box/box-layout.ts'
 import type { Panel } from '../domain/box/panel.ts'
+import { boards } from '../domain/material/boards.ts'
 import { nestPanels } from '../domain/sheet/nest-panels.ts'
 import type { SheetPanel, SheetPlan, SheetPlanRequest } from '../domain/sheet/sheet-plan.ts'
 import { billOfMaterials } from './bill-of-materials.ts'
-import type { BillRow } from './bill-row.ts'
+import { type BillRow, mm } from './bill-row.ts'
 import { buildFacts } from './build-facts.ts'
 import { type BuildFacts, type BuildOrder, buildOrder } from './build-order.ts'
 import { attempt, type Part, waitingFor } from './part.ts'
@@ -13,6 +14,9 @@ import { COVERING_M, type Finish, LINING } from './plan-finish.ts'
 import type { PlanRequest } from './plan-request.ts'
 import type { PlannedSupply } from './plan-supply.ts'
 import { type Restraint, restraint } from './restraint.ts'
+
+/** The sheet most dealers cut from, where the table of boards knows none. Common practice, no source. */
+const USUAL_SHEET_MM = [2440, 1220] as const
 
 export type SheetsPart = Part<SheetPlanRequest, SheetPlan>
 
@@ -24,27 +28,35 @@ export interface PlannedBuild {
   readonly restraint?: Restraint
 }
 
-/** The sheet most dealers cut from, where the caller names none. Common practice, no source. */
-export const USUAL_SHEET = { lengthM: 2.44, widthM: 1.22 } as const
-
-const sheetPanel = ({ name, quantity, lengthM, widthM, thicknessM }: Panel): SheetPanel => ({
+const sheetPanel = ({ name, quantity, lengthM, widthM, thicknessM, material, grain }: Panel): SheetPanel => ({
   name,
   quantity,
   lengthM,
   widthM,
-  thicknessM
+  thicknessM,
+  material,
+  grain
 })
 
+/** One kind of sheet for each board the panels are of: the caller's size, else the usual one of that board. */
 function sheetRequest({ board }: PlanRequest, { panels }: BoxLayout): SheetPlanRequest {
-  const { kerfM, ...size }: NonNullable<PlanRequest['board']['sheet']> = board.sheet ?? USUAL_SHEET
-  const thicknesses = [...new Set(panels.map(({ thicknessM }) => thicknessM))]
+  const { kerfM, ...given }: Partial<NonNullable<PlanRequest['board']['sheet']>> = board.sheet ?? {}
+  const kinds = new Map(panels.map(panel => [`${panel.material} ${panel.thicknessM}`, panel]))
   return {
     panels: panels.map(sheetPanel),
-    sheets: thicknesses.map(thicknessM => ({
-      name: `${Math.round(thicknessM * 1e4) / 10} mm board`,
-      thicknessM,
-      ...size
-    })),
+    sheets: [...kinds.values()].map(({ material, thicknessM }) => {
+      const { grained, sheetsMm } = boards[material]
+      const [lengthMm, widthMm] = sheetsMm[0] ?? USUAL_SHEET_MM
+      return {
+        name: `${mm(thicknessM)} mm ${material}`,
+        material,
+        thicknessM,
+        grain: grained ? ('length' as const) : ('none' as const),
+        lengthM: lengthMm / 1000,
+        widthM: widthMm / 1000,
+        ...given
+      }
+    }),
     ...(kerfM === undefined ? {} : { kerfM })
   }
 }

@@ -87,8 +87,11 @@ describe('CSV (RFC 4180)', () => {
   })
 
   it('puts columns side by side', () => {
-    expect(csvOfColumns({ frequencyHz: [10, 20], levelDb: [90, 91.5] })).toBe(
-      'frequencyHz,levelDb\r\n10,90\r\n20,91.5\r\n'
-    )
+    expect(
+      csvOfColumns([
+        { header: 'frequencyHz', values: [10, 20] },
+        { header: 'levelDb', values: [90] }
+      ])
+    ).toBe('frequencyHz,levelDb\r\n10,90\r\n20,\r\n')
   })
 })

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto'
 import { describe, expect, it } from 'vitest'
 import { planSystem } from '../../src/http/routes/plans.ts'
 import { testApp } from '../support/call.ts'
+import { numbersOf, readCsv, textsOf } from '../support/csv-reader.ts'
 
 const request = planSystem.examples.estate?.request as Record<string, unknown>
 
@@ -54,6 +55,30 @@ describe('POST /v1/plans on paper', () => {
     expect(first.rawPayload.equals(second.rawPayload)).toBe(true)
     const inches = await plan('text/html', { ...request, paper: { units: 'imperial', inches: 'sixteenths' } })
     expect(inches.body).toMatch(/\d+ \d+\/16 in/)
+  })
+
+  it('gives the bill of materials as CSV, row by row as in JSON; sheets and cut panels are not both needed', async () => {
+    const { billOfMaterials } = (await plan('application/json')).json().result
+    const read = readCsv((await plan('text/csv')).body)
+    expect(textsOf(read, 'item')).toEqual(billOfMaterials.map(({ item }: { item: string }) => item))
+    expect(numbersOf(read, 'quantity')).toEqual(billOfMaterials.map(({ quantity }: { quantity: number }) => quantity))
+    const board = textsOf(read, 'group').flatMap((group, index) => (group === 'board' ? [index] : []))
+    const needed = board.filter(index => textsOf(read, 'needed')[index] === 'true')
+    expect(needed.map(index => textsOf(read, 'unit')[index])).toEqual(['sheet'])
+    expect(board.length).toBeGreaterThan(5)
+  })
+
+  it('keeps the grain of plywood on the sheets', async () => {
+    const board = { thicknessMm: 18, material: 'birch-plywood' }
+    const { result } = (await plan('application/json', { ...request, board })).json()
+    const { request: asked, answer } = result.parts.sheets
+    expect(asked.sheets).toMatchObject([{ material: 'birch-plywood', grain: 'length' }])
+    for (const { grain } of asked.panels) expect(grain).toMatch(/^(length|width)$/)
+    for (const layout of answer.result.layouts)
+      for (const piece of layout.pieces) {
+        const { grain } = asked.panels.find(({ name }: { name: string }) => name === piece.panel)
+        expect(piece.turned).toBe(grain === 'width')
+      }
   })
 
   it('still makes a page of a plan whose parts were refused', async () => {

@@ -1,8 +1,10 @@
 /** POST /v1/boxes/panels */
 import Type from 'typebox'
+import { panelRows } from '../../documents/list-rows.ts'
 import { boxShapes } from '../../domain/box/box-layout.ts'
 import { strategies } from '../../domain/box/box-request.ts'
 import { layOutBox as compute } from '../../domain/box/lay-out-box.ts'
+import { csvOfRecords } from '../csv-form.ts'
 import { defineOperation } from '../operation.ts'
 import { AirBody } from '../schemas/air.ts'
 import { BoardBody } from '../schemas/board.ts'
@@ -125,17 +127,38 @@ const driver = {
   screwCount: 8
 }
 
+const cutListColumns = [
+  'name',
+  'role',
+  'quantity',
+  'material',
+  'thicknessMm',
+  'lengthMm',
+  'widthMm',
+  'grain',
+  'holes',
+  'edges',
+  'massKg'
+]
+
 export const layOutBox = defineOperation({
   path: '/v1/boxes/panels',
   operationId: 'layOutBox',
   tag: 'Box',
   summary: 'Panels, volume balance and clearances of a box',
   description:
-    'Gives the panels with their cut-outs, every litre that something takes from the inside, clearances and mass, from outer sizes or from a net volume. Butt joints: lid and floor are the full width by the full depth; front and back stand between them; the sides stand between all four.',
+    'Gives the panels with their cut-outs, every litre that something takes from the inside, clearances and mass, from outer sizes or from a net volume. Butt joints: lid and floor are the full width by the full depth; front and back stand between them; the sides stand between all four. `Accept: text/csv` gives the cut list alone.',
   heavy: true,
   body: BoxBody,
   result: BoxLayoutBody,
   compute,
+  forms: [
+    {
+      mediaType: 'text/csv',
+      description: 'The cut list, a row a kind of panel; length and width of the blank, mass of one',
+      render: ({ result }, _request, { digits }) => csvOfRecords(panelRows(result.panels), cutListColumns, digits)
+    }
+  ],
   examples: {
     plain: {
       summary: 'A closed box by its outer sizes',

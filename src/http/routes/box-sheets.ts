@@ -1,7 +1,9 @@
 /** POST /v1/boxes/sheets */
 import Type from 'typebox'
+import { cutRows } from '../../documents/list-rows.ts'
 import { nestPanels as compute } from '../../domain/sheet/nest-panels.ts'
 import { panelGrains } from '../../domain/sheet/sheet-plan.ts'
+import { csvOfRecords } from '../csv-form.ts'
 import { defineOperation } from '../operation.ts'
 import { component, ref } from '../schemas/component.ts'
 import { choice, count, label, list, quantity } from '../schemas/quantities.ts'
@@ -134,17 +136,45 @@ export const SheetPlanResult = component('SheetPlanResult', 'A cut plan.', {
 
 const mdf = { name: 'full sheet', lengthMm: 2440, widthMm: 1220, thicknessMm: 18, material: 'mdf', grain: 'none' }
 
+const cutColumns = [
+  'sheetNumber',
+  'sheet',
+  'material',
+  'thicknessMm',
+  'trimMm',
+  'step',
+  'part',
+  'along',
+  'distanceMm',
+  'cutLengthMm',
+  'nearIs',
+  'nearName',
+  'nearLengthMm',
+  'nearWidthMm',
+  'farIs',
+  'farName',
+  'farLengthMm',
+  'farWidthMm'
+]
+
 export const nestPanels = defineOperation({
   path: '/v1/boxes/sheets',
   operationId: 'nestPanels',
   tag: 'Box',
   summary: 'Cut plan of panels on sheets',
   description:
-    'Lays panels on sheets with edge-to-edge cuts (a panel saw makes no others): kerf, trim, grain, several sheet sizes, stock and prices. Gives every cut in order with its fence setting, the offcuts, and a proved lower bound with the distance to it.',
+    'Lays panels on sheets with edge-to-edge cuts (a panel saw makes no others): kerf, trim, grain, several sheet sizes, stock and prices. Gives every cut in order with its fence setting, the offcuts, and a proved lower bound with the distance to it. `Accept: text/csv` gives the cuts alone, in the order of work.',
   heavy: true,
   body: SheetPlanBody,
   result: SheetPlanResult,
   compute,
+  forms: [
+    {
+      mediaType: 'text/csv',
+      description: 'The cuts in the order of work: which part, which way, the fence, and what comes off near and far',
+      render: ({ result }, _request, { digits }) => csvOfRecords(cutRows(result.layouts), cutColumns, digits)
+    }
+  ],
   examples: {
     sealedBox: {
       summary: 'Seven panels of a plain box on one sheet',

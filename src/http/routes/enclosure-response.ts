@@ -1,6 +1,11 @@
 /** POST /v1/enclosures/response */
 import Type from 'typebox'
-import { computeResponse as compute } from '../../domain/enclosure/compute-response.ts'
+import { chartBook } from '../../documents/chart-book.ts'
+import { csvOfColumns } from '../../documents/csv.ts'
+import { computeResponse as compute, type Response } from '../../domain/enclosure/compute-response.ts'
+import type { ResponseRequest } from '../../domain/enclosure/request.ts'
+import { curveColumns } from '../csv-form.ts'
+import type { Digits } from '../json-writer.ts'
 import { defineOperation } from '../operation.ts'
 import { AirBody } from '../schemas/air.ts'
 import { CabinBody } from '../schemas/cabin.ts'
@@ -10,7 +15,7 @@ import { DriversBody, EnclosureBody, SourceBody } from '../schemas/enclosure.ts'
 import { filterChain } from '../schemas/filter.ts'
 import { frequenciesHz } from '../schemas/frequencies.ts'
 import { LimitsBody } from '../schemas/limits.ts'
-import { ResponseResultBody } from '../schemas/response.ts'
+import { CurvesBody, PartCurveBody, ResponseResultBody } from '../schemas/response.ts'
 import { TimeResponseRequestBody } from '../schemas/time-response.ts'
 
 const Body = component('EnclosureResponseRequest', 'An enclosure, its drivers and what feeds them.', {
@@ -38,16 +43,52 @@ const twelveInch = {
   powerW: 600
 }
 
+/** Curves by the names of the answer; those of named parts behind them, as `name.airSpeedMPerS`. */
+const curvesCsv = ({ curves, parts = [] }: Response, digits: Digits) =>
+  csvOfColumns([
+    ...curveColumns(curves, Object.keys(CurvesBody.properties), digits),
+    ...parts.flatMap(part => curveColumns(part, Object.keys(PartCurveBody.properties), digits, part.name))
+  ])
+
+function charts({ curves, scalars }: Response, { driver, limits }: ResponseRequest): string {
+  const { tuningHz, f3Hz } = scalars
+  const { seatLevelDb } = curves
+  const speed = limits?.airSpeedMPerS
+  return chartBook(
+    curves,
+    {
+      ...(driver.xmaxM === undefined ? {} : { xmaxM: driver.xmaxM }),
+      ...(speed === undefined ? {} : { airSpeedMPerS: speed }),
+      ...(tuningHz === undefined ? {} : { tuningHz }),
+      ...(f3Hz === undefined ? {} : { f3Hz }),
+      ...(seatLevelDb === undefined ? {} : { cabinLevelDb: seatLevelDb })
+    },
+    'Response of the enclosure'
+  )
+}
+
 export const computeResponse = defineOperation({
   path: '/v1/enclosures/response',
   operationId: 'computeResponse',
   tag: 'Enclosures',
   summary: 'Curves and figures of one enclosure',
   description:
-    'Solves the acoustic network of the enclosure at each frequency. Level, excursion, air speed, impedance and group delay come from one solution; peaks, dips and half-power frequencies are refined and do not depend on the frequencies asked for. A loss Q that is absent means no such loss. Filters act on every curve but the impedance. A cabin adds the level at the seat as a curve of its own. `limits`, even empty, adds the largest level and voltage at each frequency with the limit that governs it, the losses of warm coils and fast ports, and the high-pass an unloaded cone needs. `timeResponse`, even empty, adds the step and the impulse response with settling time and overshoot.',
+    'Solves the acoustic network of the enclosure at each frequency. Level, excursion, air speed, impedance and group delay come from one solution; peaks, dips and half-power frequencies are refined and do not depend on the frequencies asked for. A loss Q that is absent means no such loss. Filters act on every curve but the impedance. A cabin adds the level at the seat as a curve of its own. `limits`, even empty, adds the largest level and voltage at each frequency with the limit that governs it, the losses of warm coils and fast ports, and the high-pass an unloaded cone needs. `timeResponse`, even empty, adds the step and the impulse response with settling time and overshoot. By `Accept`: `text/csv` (the curves over frequency, one column each under its name in the answer), `image/svg+xml` (the charts), or `application/json` with everything.',
   body: Body,
   result: ResponseResultBody,
   compute,
+  forms: [
+    {
+      mediaType: 'text/csv',
+      description: 'The curves, a row a frequency, columns named as in the answer',
+      render: ({ result }, _request, { digits }) => curvesCsv(result, digits)
+    },
+    {
+      mediaType: 'image/svg+xml',
+      description: 'Charts of level, excursion, air speed, impedance and delay, one below the other',
+      render: ({ result }, request) => charts(result, request)
+    }
+  ],
   examples: {
     vented: {
       summary: 'A vented box with a leak, 400 W',

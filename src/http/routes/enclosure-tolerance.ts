@@ -1,6 +1,9 @@
 /** POST /v1/enclosures/tolerance */
 import Type from 'typebox'
-import { computeTolerance as compute } from '../../domain/enclosure/compute-tolerance.ts'
+import { csvOfColumns } from '../../documents/csv.ts'
+import { computeTolerance as compute, type Tolerance } from '../../domain/enclosure/compute-tolerance.ts'
+import { curveColumns } from '../csv-form.ts'
+import type { Digits } from '../json-writer.ts'
 import { defineOperation } from '../operation.ts'
 import { AirBody } from '../schemas/air.ts'
 import { component, ref } from '../schemas/component.ts'
@@ -9,7 +12,7 @@ import { DriversBody, EnclosureBody, SourceBody } from '../schemas/enclosure.ts'
 import { filterChain } from '../schemas/filter.ts'
 import { frequenciesHz } from '../schemas/frequencies.ts'
 import { count, list, quantity } from '../schemas/quantities.ts'
-import { SpreadBody, ToleranceResultBody } from '../schemas/tolerance.ts'
+import { NominalBody, SpreadBody, ToleranceResultBody } from '../schemas/tolerance.ts'
 
 const Body = component('EnclosureToleranceRequest', 'A response, and how far its parts may differ.', {
   driver: ref(DriverBody),
@@ -35,17 +38,34 @@ const Body = component('EnclosureToleranceRequest', 'A response, and how far its
 
 const tenInch = { fsHz: 32, qms: 5.5, qes: 0.5, vasL: 34, sdCm2: 345, reOhm: 3.5, leMh: 1.3, xmaxMm: 13, powerW: 450 }
 
+/** `nominal.levelDb`, then the bands in the order asked for as `p5.levelDb` and so on. */
+function bandsCsv({ frequencyHz, nominal, bands }: Tolerance, digits: Digits): string {
+  const names = Object.keys(NominalBody.properties)
+  return csvOfColumns([
+    ...curveColumns({ frequencyHz }, ['frequencyHz'], digits),
+    ...curveColumns(nominal, names, digits, 'nominal'),
+    ...bands.flatMap(band => curveColumns(band, names, digits, `p${band.percent}`))
+  ])
+}
+
 export const computeTolerance = defineOperation({
   path: '/v1/enclosures/tolerance',
   operationId: 'computeTolerance',
   tag: 'Enclosures',
   summary: 'Spread of a response over the tolerances of its parts',
   description:
-    'Draws systems whose physical parameters (masses, compliances, resistances, dimensions, air temperature) scatter as stated, and gives percentile bands of level, excursion and impedance, the scatter of the chief figures, and the sensitivity of each figure to each parameter. Deterministic for a seed. fs, Q and Vas are never varied apart: they move together through the suspension.',
+    'Draws systems whose physical parameters (masses, compliances, resistances, dimensions, air temperature) scatter as stated, and gives percentile bands of level, excursion and impedance, the scatter of the chief figures, and the sensitivity of each figure to each parameter. Deterministic for a seed. fs, Q and Vas are never varied apart: they move together through the suspension. `Accept: text/csv` gives the bands alone, a row a frequency.',
   heavy: true,
   body: Body,
   result: ToleranceResultBody,
   compute,
+  forms: [
+    {
+      mediaType: 'text/csv',
+      description: 'The bands, a row a frequency: `nominal.levelDb`, `p5.levelDb`, …',
+      render: ({ result }, _request, { digits }) => bandsCsv(result, digits)
+    }
+  ],
   examples: {
     vented: {
       summary: 'A vented box: does it keep its tuning and its excursion?',

@@ -6,11 +6,13 @@ import { planPdf } from '../../documents/plan-pdf.ts'
 import { planText } from '../../documents/plan-text.ts'
 import type { PlanRequest } from '../../plan/plan-request.ts'
 import { planSystem as compute } from '../../plan/plan-system.ts'
+import { csvOfRecords } from '../csv-form.ts'
 import { estatePlan, hatchbackPlan } from '../examples/plans.ts'
 import { defineOperation } from '../operation.ts'
 import { presentedPlan } from '../presented-plan.ts'
 import { PlanBody } from '../schemas/plan-request.ts'
 import { PlanResultBody } from '../schemas/plan-result.ts'
+import { BillRowBody } from '../schemas/workshop.ts'
 
 const paperUnits = ({ paper }: PlanRequest): PaperUnits => ({
   units: paper?.units ?? 'metric',
@@ -41,6 +43,12 @@ export const planSystem = defineOperation({
       description: 'The plan as a document, its drawings to scale',
       render: (outcome, request) =>
         planPdf(paperOfPlan(outcome, request, paperUnits(request)), { paper: paperUnits(request) })
+    },
+    {
+      mediaType: 'text/csv',
+      description: 'The bill of materials; the curves come as CSV from the request shown in the part `response`',
+      render: ({ result }, _request, { digits }) =>
+        csvOfRecords(result.billOfMaterials, Object.keys(BillRowBody.properties), digits)
     },
     { mediaType: 'text/plain', description: 'The plan for a terminal', render: planText }
   ],

@@ -96,7 +96,7 @@ export const ScalarsBody = component(
   }
 )
 
-const PartCurveBody = component('PartCurve', 'A named part of the enclosure with its curve.', {
+export const PartCurveBody = component('PartCurve', 'A named part of the enclosure with its curve.', {
   part: choice('What it is', ['chamber', 'port', 'passive-radiator', 'drivers']),
   name: Type.String({ description: 'Name in the request; of isobaric pairs `outer`, `inner` and `coupling`' }),
   pressurePa: someCurve('Pa', 'Chambers: sound pressure, RMS'),

@@ -44,7 +44,7 @@ const BandBody = component('ToleranceBand', 'Each value is that percentile of al
   percent: quantity('%', 'Percentile'),
   ...curves
 })
-const NominalBody = component('NominalCurves', 'The curves with every part as printed.', curves)
+export const NominalBody = component('NominalCurves', 'The curves with every part as printed.', curves)
 
 const FrequencySpreadBody = component('FrequencySpread', 'How a frequency scatters.', {
   nominalHz: quantity('Hz', 'With every part as printed'),
