@@ -5,6 +5,7 @@ import { csvOfColumns } from '../../documents/csv.ts'
 import { computeResponse as compute, type Response } from '../../domain/enclosure/compute-response.ts'
 import type { ResponseRequest } from '../../domain/enclosure/request.ts'
 import { curveColumns } from '../csv-form.ts'
+import { twelveInch } from '../examples/twelve-inch.ts'
 import type { Digits } from '../json-writer.ts'
 import { defineOperation } from '../operation.ts'
 import { AirBody } from '../schemas/air.ts'
@@ -30,18 +31,6 @@ const Body = component('EnclosureResponseRequest', 'An enclosure, its drivers an
   limits: Type.Optional(ref(LimitsBody)),
   timeResponse: Type.Optional(ref(TimeResponseRequestBody))
 })
-
-const twelveInch = {
-  fsHz: 29,
-  qms: 5.8,
-  qes: 0.44,
-  vasL: 58,
-  sdCm2: 490,
-  reOhm: 3.4,
-  leMh: 1.6,
-  xmaxMm: 14,
-  powerW: 600
-}
 
 /** Curves by the names of the answer; those of named parts behind them, as `name.airSpeedMPerS`. */
 const curvesCsv = ({ curves, parts = [] }: Response, digits: Digits) =>

@@ -3,6 +3,7 @@ import Type from 'typebox'
 import { liningAmounts } from '../../domain/enclosure/lining.ts'
 import { sizeEnclosure as compute } from '../../domain/enclosure/size-enclosure.ts'
 import { sizedKinds } from '../../domain/enclosure/sizing.ts'
+import { twelveInch } from '../examples/twelve-inch.ts'
 import { defineOperation } from '../operation.ts'
 import { AirBody } from '../schemas/air.ts'
 import { component, ref } from '../schemas/component.ts'
@@ -68,18 +69,6 @@ const Body = component('EnclosureSizingRequest', 'A driver looking for its box.'
   lining: Type.Optional(ref(Lining)),
   passiveRadiators: Type.Optional(ref(Radiators))
 })
-
-const twelveInch = {
-  fsHz: 29,
-  qms: 5.8,
-  qes: 0.44,
-  vasL: 58,
-  sdCm2: 490,
-  reOhm: 3.4,
-  leMh: 1.6,
-  xmaxMm: 14,
-  powerW: 600
-}
 
 export const sizeEnclosure = defineOperation({
   path: '/v1/enclosures/sizing',

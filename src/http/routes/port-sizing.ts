@@ -3,6 +3,7 @@ import Type from 'typebox'
 import { endSituations } from '../../domain/port/end-correction.ts'
 import { endModels, portMouths, slotWalls } from '../../domain/port/port-sizing.ts'
 import { sizePort as compute } from '../../domain/port/size-port.ts'
+import { twelveInch } from '../examples/twelve-inch.ts'
 import { defineOperation } from '../operation.ts'
 import { AirBody } from '../schemas/air.ts'
 import { byTag, component, ref } from '../schemas/component.ts'
@@ -94,18 +95,6 @@ const Body = component('PortSizingRequest', 'A vented box looking for its port.'
   bends: Type.Optional(count('Mitred right-angle bends', 0, 4)),
   space: Type.Optional(ref(Space))
 })
-
-const twelveInch = {
-  fsHz: 29,
-  qms: 5.8,
-  qes: 0.44,
-  vasL: 58,
-  sdCm2: 490,
-  reOhm: 3.4,
-  leMh: 1.6,
-  xmaxMm: 14,
-  powerW: 600
-}
 
 export const sizePort = defineOperation({
   path: '/v1/ports/sizing',
