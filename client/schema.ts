@@ -2228,6 +2228,18 @@ export interface components {
             /** @description What the figures rest on; see /v1/reference/sources */
             sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770")[];
         };
+        /** @description What /v1/supply/feeder gives for the request shown, or why it could not be done. */
+        ComputeFeederPart: {
+            answer?: components["schemas"]["ComputeFeederAnswer"];
+            /** @description Whether there is an answer */
+            done: boolean;
+            /** @description Why this part could not be done */
+            problem?: components["schemas"]["Problem"];
+            /** @description The request; the resource gives the same answer for it */
+            request?: components["schemas"]["FeederRequest"];
+            /** @description Always /v1/supply/feeder */
+            resource: string;
+        };
         /** @description Result with its cautions, assumed defaults and sources. */
         ComputeResponseAnswer: {
             /** @description Every default that was used */
@@ -4271,6 +4283,7 @@ export interface components {
             cable: components["schemas"]["ChooseCablePart"];
             current: components["schemas"]["ComputeCurrentPart"];
             driver: components["schemas"]["CompleteDriverParametersPart"];
+            feeder: components["schemas"]["ComputeFeederPart"];
             fuse: components["schemas"]["RateFusePart"];
             matching: components["schemas"]["MatchAmplifierPart"];
             /** @description Absent for a closed box */
@@ -4373,6 +4386,8 @@ export interface components {
             /** @description Hottest surroundings along the run [°C] */
             ambientC?: number;
             battery?: components["schemas"]["BatteryRequest"];
+            /** @description Conductor length from the distribution block to each amplifier [m] */
+            branchLengthM?: number;
             /** @description Current-carrying power conductors in the same loom, this one included */
             bundledConductors?: number;
             capacitor?: components["schemas"]["CapacitorRequest"];
@@ -4395,17 +4410,10 @@ export interface components {
             insulationC?: number;
             /** @description External fuse the amplifier’s maker states [A] */
             makerFuseA?: number;
-            /**
-             * @description Where a metric copper size takes its resistance from
-             * @enum {string}
-             */
-            metricResistance?: "iec-60228-class-5" | "iso-6722-1" | "nominal-area";
             /** @description Further amplifiers on the same run */
             otherAmplifiers?: components["schemas"]["SupplyAmplifier"][];
             /** @description Conductor length of the positive run [m] */
             positiveLengthM: number;
-            /** @description Resistivity at 20 °C in place of the metal’s; metric sizes then use their nominal area [Ω·m] */
-            resistivityOhmM?: number;
             return: components["schemas"]["ReturnPath"];
             secondBattery?: components["schemas"]["SecondBatteryRequest"];
             /** @description Whether that stretch lies in a sheath all the way */
@@ -4413,12 +4421,8 @@ export interface components {
             source?: components["schemas"]["BatterySource"];
             /** @description Spaces the run passes; the hottest gives the ambient when ambientC is left out */
             spaces?: ("engine-bay" | "cabin" | "boot")[];
-            /** @description Resistance of the stranded over the solid conductor [1] */
-            strandingFactor?: number;
             /** @description Nominal system voltage, 12, 24 or 48; currents are given at this voltage [V] */
             systemVoltageV: number;
-            /** @description Temperature coefficient at 20 °C in place of the metal’s [1/K] */
-            temperatureCoefficientPerK?: number;
             /** @description Largest conductor the amplifier’s terminal takes [mm²] */
             terminalAreaMm2?: number;
         };

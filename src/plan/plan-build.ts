@@ -5,7 +5,7 @@ import { boards } from '../domain/material/boards.ts'
 import { nestPanels } from '../domain/sheet/nest-panels.ts'
 import type { SheetPanel, SheetPlan, SheetPlanRequest } from '../domain/sheet/sheet-plan.ts'
 import { billOfMaterials } from './bill-of-materials.ts'
-import { type BillRow, mm } from './bill-row.ts'
+import { type BillRow, billRow, mm } from './bill-row.ts'
 import { buildFacts } from './build-facts.ts'
 import { type BuildFacts, type BuildOrder, buildOrder } from './build-order.ts'
 import { attempt, type Part, waitingFor } from './part.ts'
@@ -110,6 +110,26 @@ function liningAreaM2({ inner }: BoxLayout): number {
   return widthM * heightM + 2 * depthM * (widthM + heightM)
 }
 
+/** Behind a distribution block: cable and fuse of each branch. */
+function branchRows({ feeder }: PlannedSupply): readonly BillRow[] {
+  if (!feeder.done) return []
+  const branches = feeder.request.amplifiers.flatMap(({ branch }) => (branch?.cable === undefined ? [] : [branch]))
+  if (branches.length === 0) return []
+  const row = (item: string, need: number, unit: string, basis: string) =>
+    billRow({ group: 'wiring', item, need, unit, basis, ...(unit === 'm' ? { step: 0.5, sparePercent: 10 } : {}) })
+  return [
+    ...row(`distribution block, 1 in, ${branches.length} out, fused`, 1, 'piece', 'one branch an amplifier'),
+    ...branches.flatMap(({ cable, fuse }, index) => {
+      const lengthM = (cable?.positiveLengthM ?? 0) + (cable?.return?.kind === 'cable' ? cable.return.lengthM : 0)
+      const place = `branch ${index + 1}`
+      return [
+        ...row(`power cable ${cable?.designation}, ${place}`, lengthM, 'm', 'from the block, and its ground lead'),
+        ...(fuse === undefined ? [] : row(`fuse ${fuse.ratingA} A, ${fuse.type}, ${place}`, 1, 'piece', 'in the block'))
+      ]
+    })
+  ]
+}
+
 export function planBuild(request: PlanRequest, finish: Finish, box: BoxPart, supply: PlannedSupply): PlannedBuild {
   if (!box.done) return { sheets: waitingFor('a laid-out box'), billOfMaterials: [] }
   const layout = box.outcome.result
@@ -124,7 +144,7 @@ export function planBuild(request: PlanRequest, finish: Finish, box: BoxPart, su
   })
   return {
     sheets,
-    billOfMaterials: billed(request, finish, layout, sheets, supply),
+    billOfMaterials: [...billed(request, finish, layout, sheets, supply), ...branchRows(supply)],
     facts,
     buildOrder: buildOrder(facts),
     restraint: restraint({

@@ -6,6 +6,8 @@ import type { CableChoiceRequest } from '../domain/supply/cable-request.ts'
 import { type CableChoice, chooseCable } from '../domain/supply/choose-cable.ts'
 import { type CurrentRequest, type SupplyCurrent, supplyCurrent } from '../domain/supply/supply-current.ts'
 import { attempt, type Part, waitingFor } from './part.ts'
+import { conductorOf } from './plan-conductor.ts'
+import { type FeederPart, planFeeder } from './plan-feeder.ts'
 import type { JoinedDrivers } from './plan-load.ts'
 import type { PlanAmplifier, PlanRequest } from './plan-request.ts'
 
@@ -22,6 +24,7 @@ type Run = Pick<
   | 'gaugeSystem'
   | 'insulationC'
   | 'ambientC'
+  | 'spaces'
   | 'bundledConductors'
   | 'dropLimitPercent'
   | 'makerFuseA'
@@ -29,8 +32,10 @@ type Run = Pick<
 >
 
 export interface PlanSupply extends Run, Pick<CurrentRequest, 'charging' | 'battery' | 'secondBattery' | 'capacitor'> {
-  /** On the same run. */
+  /** On the same run, behind a distribution block. */
   readonly otherAmplifiers?: readonly AmplifierOnSupply[]
+  /** From the block to each amplifier. */
+  readonly branchLengthM?: number
   readonly source?: BatterySource
   /** Battery terminal to fuse, along the cable. */
   readonly fuseDistanceM?: number
@@ -41,6 +46,7 @@ export interface PlannedSupply {
   readonly current: CurrentPart
   readonly cable: CablePart
   readonly fuse: FusePart
+  readonly feeder: FeederPart
 }
 
 /** Sized for what the amplifier can give into the wired load, not for where the gain is left. */
@@ -69,6 +75,7 @@ function cableRequest({ supply, amplifier }: PlanRequest, { currents }: SupplyCu
     otherAmplifiers,
     fuseDistanceM: _d,
     sheathed: _h,
+    branchLengthM: _l,
     ...run
   } = supply
   const fuses = amplifier.draw.onboardFusesA
@@ -81,33 +88,17 @@ function cableRequest({ supply, amplifier }: PlanRequest, { currents }: SupplyCu
 }
 
 function fuseRequest(
-  { supply }: PlanRequest,
+  request: PlanRequest,
   { currents }: SupplyCurrent,
   { cable }: CableChoice
 ): FuseRequest | undefined {
   if (cable === undefined) return undefined
-  const {
-    systemVoltageV,
-    conductor,
-    insulationC,
-    ambientC,
-    bundledConductors,
-    makerFuseA,
-    source,
-    fuseDistanceM,
-    sheathed
-  } = supply
+  const { systemVoltageV, makerFuseA, source, fuseDistanceM, sheathed } = request.supply
   return {
     currentA: currents.fullSineA,
     heavyCurrentA: currents.heavyA,
     systemVoltageV,
-    cable: {
-      designation: cable.designation,
-      ...(conductor === undefined ? {} : { conductor }),
-      ...(insulationC === undefined ? {} : { insulationC }),
-      ...(ambientC === undefined ? {} : { ambientC }),
-      ...(bundledConductors === undefined ? {} : { bundledConductors })
-    },
+    cable: { designation: cable.designation, ...conductorOf(request) },
     ...(makerFuseA === undefined ? {} : { makerFuseA }),
     ...(source === undefined ? {} : { source }),
     ...(fuseDistanceM === undefined ? {} : { distanceM: fuseDistanceM }),
@@ -118,16 +109,21 @@ function fuseRequest(
 export function planSupply(request: PlanRequest, joined: JoinedDrivers | undefined): PlannedSupply {
   if (joined === undefined) {
     const part = waitingFor('the power the amplifier gives into the wired load')
-    return { current: part, cable: part, fuse: part }
+    return { current: part, cable: part, fuse: part, feeder: part }
   }
   const current = attempt(currentRequest(request, joined), supplyCurrent)
-  if (!current.done) return { current, cable: waitingFor('the current'), fuse: waitingFor('the current') }
+  if (!current.done) {
+    const part = waitingFor('the current')
+    return { current, cable: part, fuse: part, feeder: part }
+  }
   const cable = attempt(cableRequest(request, current.outcome.result), chooseCable)
-  if (!cable.done) return { current, cable, fuse: waitingFor('a cable') }
+  if (!cable.done) return { current, cable, fuse: waitingFor('a cable'), feeder: waitingFor('a cable') }
   const question = fuseRequest(request, current.outcome.result, cable.outcome.result)
+  const fuse = question === undefined ? waitingFor('a cable that passes') : attempt(question, rateFuse)
   return {
     current,
     cable,
-    fuse: question === undefined ? waitingFor('a cable that passes') : attempt(question, rateFuse)
+    fuse,
+    feeder: planFeeder(request, current.request.amplifiers, current.outcome.result, cable)
   }
 }

@@ -14,6 +14,7 @@ import type { SizingPart } from './plan-candidates.ts'
 import { planCautions } from './plan-cautions.ts'
 import { type DriverPart, planDrivers } from './plan-drivers.ts'
 import { planEnclosure, type Tried } from './plan-enclosure.ts'
+import type { FeederPart } from './plan-feeder.ts'
 import { settledFinish } from './plan-finish.ts'
 import { planLoad } from './plan-load.ts'
 import type { PortPart } from './plan-port.ts'
@@ -37,6 +38,7 @@ export interface PlanParts {
   readonly current: CurrentPart
   readonly cable: CablePart
   readonly fuse: FusePart
+  readonly feeder: FeederPart
   readonly signal: SignalPart
 }
 export type PlanPartName = keyof PlanParts

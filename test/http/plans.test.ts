@@ -14,6 +14,7 @@ const partNames = [
   'current',
   'cable',
   'fuse',
+  'feeder',
   'signal'
 ]
 
@@ -65,6 +66,28 @@ describe('a plan', () => {
     const { source } = response.request
     expect(source.voltageV).toBe(matching.answer.result.gain.targetVoltageV)
     expect(source.seriesOhm).toBe(wiring.answer.result.cable.sourceSeriesOhm)
+  })
+
+  it('fuses trunk and branches of two amplifiers so that no cable is without its guard', async () => {
+    const doors = { name: 'doors', powerW: 300, class: 'AB', regulation: 'regulated' }
+    const supply = { ...estatePlan.supply, otherAmplifiers: [doors], branchLengthM: 1.2 }
+    const { body } = await post('/v1/plans', { ...estatePlan, supply })
+    const { feeder, current } = body.result.parts
+    expect(current.answer.result.amplifiers).toHaveLength(2)
+    const { trunk, amplifiers } = feeder.request
+    const trunkFuseA = trunk.fuse.ratingA
+    expect(trunkFuseA).toBeGreaterThanOrEqual(current.answer.result.currents.fullSineA)
+    for (const { branch } of amplifiers) expect(branch.fuse.ratingA).toBeLessThan(trunkFuseA)
+    const { cables, branches } = feeder.answer.result.protection
+    expect(cables).toHaveLength(3)
+    for (const { guarded, stretch } of cables) expect(guarded, stretch).toBe(true)
+    expect(branches.map((row: { selective: boolean }) => typeof row.selective)).toEqual(['boolean', 'boolean'])
+    const items = body.result.billOfMaterials.map((row: { item: string }) => row.item)
+    expect(items).toContain('distribution block, 1 in, 2 out, fused')
+    for (const { branch } of amplifiers) {
+      expect(items.join('\n')).toContain(`${branch.cable.designation}, branch`)
+      expect(items.join('\n')).toContain(`fuse ${branch.fuse.ratingA} A`)
+    }
   })
 
   it('lays out a box whose net volume is the one asked for within 0.5 %, inside the space left by its covering', () => {

@@ -102,7 +102,7 @@ const Supply = component('PlanSupply', 'Battery, cable run, charging. Lengths ar
   systemVoltageV,
   positiveLengthM: quantity('m', 'Conductor length of the positive run', { from: 0.1, to: 50 }),
   return: ref(ReturnPath),
-  ...conductorFields,
+  conductor: conductorFields.conductor,
   gaugeSystem: Type.Optional(gaugeSystem),
   ...insulationFields,
   dropLimitPercent: Type.Optional(
@@ -116,6 +116,9 @@ const Supply = component('PlanSupply', 'Battery, cable run, charging. Lengths ar
   fuseDistanceMm: Type.Optional(quantity('mm', 'Battery terminal to fuse, along the cable', { from: 0, to: 5000 })),
   sheathed: Type.Optional(Type.Boolean({ description: 'Whether that stretch lies in a sheath all the way' })),
   otherAmplifiers: Type.Optional(list('Further amplifiers on the same run', ref(Amplifier), 1, 8)),
+  branchLengthM: Type.Optional(
+    quantity('m', 'Conductor length from the distribution block to each amplifier', { from: 0.1, to: 10 })
+  ),
   charging: Type.Optional(ref(Charging)),
   battery: Type.Optional(ref(Battery)),
   secondBattery: Type.Optional(ref(SecondBattery)),

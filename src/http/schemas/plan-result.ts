@@ -12,6 +12,7 @@ import { sizePort } from '../routes/port-sizing.ts'
 import { setUpSignal } from '../routes/signal-setup.ts'
 import { supplyCables } from '../routes/supply-cables.ts'
 import { supplyCurrent } from '../routes/supply-current.ts'
+import { supplyFeeder } from '../routes/supply-feeder.ts'
 import { supplyFuses } from '../routes/supply-fuses.ts'
 import { component, ref } from './component.ts'
 import { CautionBody } from './envelope.ts'
@@ -32,6 +33,7 @@ export const partOperations = {
   current: supplyCurrent,
   cable: supplyCables,
   fuse: supplyFuses,
+  feeder: supplyFeeder,
   signal: setUpSignal
 } as const satisfies Record<string, Operation>
 export type PartName = keyof typeof partOperations
@@ -60,6 +62,7 @@ const PartsBody = component('PlanParts', 'Each part of the chain, as its own res
   current: ref(partBody('current')),
   cable: ref(partBody('cable')),
   fuse: ref(partBody('fuse')),
+  feeder: ref(partBody('feeder')),
   signal: ref(partBody('signal'))
 })
 
