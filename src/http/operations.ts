@@ -5,6 +5,7 @@ import { drawBox } from './routes/box-drawings.ts'
 import { layOutBox } from './routes/box-panels.ts'
 import { nestPanels } from './routes/box-sheets.ts'
 import { wireCoils } from './routes/coil-wiring.ts'
+import { searchDesigns } from './routes/design-search.ts'
 import { completeDriverParameters } from './routes/driver-parameters.ts'
 import { computeResponse } from './routes/enclosure-response.ts'
 import { sizeEnclosure } from './routes/enclosure-sizing.ts'
@@ -37,4 +38,5 @@ export const operations: readonly Operation[] = [
   supplyFeeder,
   setUpSignal,
   planSystem,
+  searchDesigns,
 ]

@@ -14,7 +14,7 @@ export interface PlanDriver {
   readonly name?: string
   readonly sheet: DriverSheet
   readonly coils: {
-    readonly count: number
+    readonly count: 1 | 2 | 4
     /** Rated impedance of one coil. */
     readonly ratedOhm: number
     readonly statedFor?: CoilConnection

@@ -17,13 +17,14 @@ export interface BuiltEnclosure {
 }
 
 /** The frequencies of a bass system, close enough for a smooth chart. */
-const SHOWN = { fromHz: 10, toHz: 200, points: 120 } as const
+export const SHOWN = { fromHz: 10, toHz: 200, points: 120 } as const
 
 function responseRequest(
   request: PlanRequest,
   drivers: DriverPart & { readonly done: true },
   joined: JoinedDrivers,
-  { kind, netVolumeM3, port, leakQ }: BuiltEnclosure
+  { kind, netVolumeM3, port, leakQ }: BuiltEnclosure,
+  frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']>
 ): ResponseRequest {
   const { car, air } = request
   const airLimit = request.enclosure?.airSpeedMPerS
@@ -45,7 +46,7 @@ function responseRequest(
       ratedOhm: joined.loadOhm,
       ...(airLimit === undefined || port === undefined ? {} : { airSpeedMPerS: airLimit })
     },
-    frequenciesHz: SHOWN,
+    frequenciesHz,
     ...(car.cabin === undefined ? {} : { cabin: car.cabin }),
     ...(air === undefined ? {} : { air })
   }
@@ -56,9 +57,10 @@ export function planResponse(
   request: PlanRequest,
   drivers: DriverPart & { readonly done: true },
   joined: JoinedDrivers,
-  built: BuiltEnclosure
+  built: BuiltEnclosure,
+  frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']> = SHOWN
 ): ResponsePart {
-  const bare = responseRequest(request, drivers, joined, built)
+  const bare = responseRequest(request, drivers, joined, built, frequenciesHz)
   const first = attempt(bare, computeResponse)
   const corner = first.done ? protectiveCornerHz(first.outcome.result, bare) : undefined
   if (corner === undefined) return first

@@ -10,7 +10,7 @@ export type SignalPart = Part<SignalSetupRequest, SignalSetup>
 
 export interface PlanSignal
   extends Pick<SignalSetupRequest, 'source' | 'turnOn' | 'tone' | 'converterLineV' | 'inputsInParallel'> {
-  readonly input?: SignalSetupRequest['amplifier']['input']
+  readonly input?: NonNullable<SignalSetupRequest['amplifier']['input']>
   /** Lower end of the front speakers. */
   readonly mainsLowHz?: number
 }

@@ -17,6 +17,11 @@ import {
 import type { PlanRequest } from './plan-request.ts'
 import { type BuiltEnclosure, planResponse, protectiveCornerHz } from './plan-response.ts'
 
+export interface PortWish {
+  readonly airSpeedMPerS: number
+  readonly shape: PortShape
+}
+
 interface Built {
   /** Absent for a closed box. */
   readonly port?: PortPart
@@ -27,6 +32,8 @@ export interface Setting {
   readonly request: PlanRequest
   readonly drivers: DriverPart & { readonly done: true }
   readonly joined: JoinedDrivers
+  /** Of the curves, where nobody reads a chart. */
+  readonly frequenciesHz?: readonly number[]
 }
 
 /** Losses the sizing counted with, so that the response is of the same box. */
@@ -53,9 +60,9 @@ export function enclosureOf(
 
 /** Sized twice: the high-pass that the first response asks for takes flow away below the tuning. */
 function sizedPort(
-  { request, drivers, joined }: Setting,
+  { request, drivers, joined, frequenciesHz }: Setting,
   candidate: PlannedCandidate,
-  wish: { readonly airSpeedMPerS: number; readonly shape: PortShape },
+  wish: PortWish,
   leakQ: number | undefined
 ): PortPart {
   const { netVolumeM3, tuningHz } = candidate
@@ -63,7 +70,8 @@ function sizedPort(
   const question = { netVolumeM3, tuningHz, ...wish, ...(leakQ === undefined ? {} : { leakQ }) }
   const first = planPort(request, drivers, joined, question)
   if (!first.done) return first
-  const bare = planResponse(request, drivers, joined, enclosureOf(candidate, waitingFor('a port'), first, leakQ))
+  const enclosure = enclosureOf(candidate, waitingFor('a port'), first, leakQ)
+  const bare = planResponse(request, drivers, joined, enclosure, frequenciesHz)
   const highPassHz = bare.done ? protectiveCornerHz(bare.outcome.result, bare.request) : undefined
   return highPassHz === undefined ? first : planPort(request, drivers, joined, { ...question, highPassHz })
 }
@@ -89,10 +97,12 @@ export interface Try extends Built {
   readonly candidate: PlannedCandidate
   readonly leakQ: number | undefined
   readonly complaint: string | undefined
+  /** What its port was sized for. */
+  readonly wish?: PortWish
 }
 
 /** Quiet before loud, tubes before slots; a closed box has nothing to vary. */
-function portsTried({ enclosure = {} }: PlanRequest) {
+function portsTried({ enclosure = {} }: PlanRequest): readonly PortWish[] {
   const speeds = enclosure.airSpeedMPerS === undefined ? AIR_SPEEDS_TRIED : [enclosure.airSpeedMPerS]
   const shapes = enclosure.portShape === undefined ? portShapesTried : [enclosure.portShape]
   return speeds.flatMap(airSpeedMPerS => shapes.map(shape => ({ airSpeedMPerS, shape })))
@@ -108,13 +118,16 @@ function tried(
   return { candidate, leakQ, ...made, complaint: complaint(made) }
 }
 
+/** One candidate with each port in turn. */
+export function* triesOf(setting: Setting, candidate: PlannedCandidate, sizing: SizingPart): Generator<Try> {
+  const leakQ = leakQOf(candidate, sizing)
+  if (candidate.kind === 'closed') yield tried(setting, candidate, undefined, leakQ)
+  else
+    for (const wish of portsTried(setting.request)) {
+      yield { ...tried(setting, candidate, sizedPort(setting, candidate, wish, leakQ), leakQ), wish }
+    }
+}
+
 export function* tries(setting: Setting, sizing: SizingPart & { readonly done: true }): Generator<Try> {
-  for (const candidate of inPlanOrder(sizing.outcome.result.candidates)) {
-    const leakQ = leakQOf(candidate, sizing)
-    if (candidate.kind === 'closed') yield tried(setting, candidate, undefined, leakQ)
-    else
-      for (const wish of portsTried(setting.request)) {
-        yield tried(setting, candidate, sizedPort(setting, candidate, wish, leakQ), leakQ)
-      }
-  }
+  for (const candidate of inPlanOrder(sizing.outcome.result.candidates)) yield* triesOf(setting, candidate, sizing)
 }

@@ -43,5 +43,11 @@ export const workshopCautions = {
     level: 'care',
     meaning: 'The finished box is too heavy for one person to lift into a boot.',
     basis: 'HSE lifting filter, 25 kg near the body at waist height (from memory)'
+  },
+  'no-design-found': {
+    level: 'care',
+    meaning:
+      'No combination of the candidates keeps every limit of the search. Widen the limit most of them break, or add other candidates.',
+    basis: 'the limits given'
   }
 } as const satisfies CautionCatalogue

@@ -46,5 +46,10 @@ export const workshopSources = {
   'formaldehyde-40-cfr-770': {
     title: '40 CFR 770 (TSCA Title VI): formaldehyde emission of board, MDF 0.11 ppm',
     status: 'read'
+  },
+  'design-score': {
+    title:
+      'Order of designs: decibels of level, three a doubling of box, price and current, nine an octave of f3 (reference efficiency k·f3³·V), weights an engineering choice of this service',
+    status: 'ours'
   }
 } as const satisfies SourceList

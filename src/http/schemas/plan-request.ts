@@ -36,7 +36,7 @@ const Coils = component('PlanCoils', 'The voice coils of one driver and the conn
   resistanceStatedFor: Type.Optional(choice('Connection that Re of the sheet belongs to', coilConnections))
 })
 
-const Driver = component('PlanDriver', 'One of the drivers, all alike.', {
+export const PlanDriverBody = component('PlanDriver', 'One of the drivers, all alike.', {
   name: Type.Optional(label('Name')),
   sheet: ref(DriverSheet, 'Its data sheet; powerW is the continuous RMS rating and is needed here'),
   coils: ref(Coils),
@@ -49,7 +49,7 @@ const Draw = component(
   'What the supply sees of the amplifier: class, efficiency or input current.',
   draw
 )
-const PlannedAmplifier = component('PlanAmplifier', 'The amplifier for the bass.', {
+export const PlanAmplifierBody = component('PlanAmplifier', 'The amplifier for the bass.', {
   ...AmplifierSheet.properties,
   draw: ref(Draw)
 })
@@ -79,7 +79,7 @@ const SheetSize = component('PlanSheetSize', 'The sheet the panels are cut from.
   price: Type.Optional(quantity('1', 'Price of one sheet, in any currency', { from: 0, to: 1e6 }))
 })
 
-const PlannedBoard = component('PlanBoard', 'What the box is made of.', {
+export const PlanBoardBody = component('PlanBoard', 'What the box is made of.', {
   ...BoardBody.properties,
   thicknessMm: quantity('mm', 'Thickness as measured', { from: 6, to: 40 }),
   frontLayers: Type.Optional(count('Boards of the front', 1, 2)),
@@ -91,14 +91,14 @@ const RoomForBox = component('PlanSpace', 'Room for the box in the car.', {
   strategy: Type.Optional(choice('Which way the box grows where there is a choice', strategies))
 })
 
-const Car = component('PlanCar', 'The vehicle around the box.', {
+export const PlanCarBody = component('PlanCar', 'The vehicle around the box.', {
   space: ref(RoomForBox),
   cabin: Type.Optional(ref(CabinBody)),
   speakerCableLengthM: Type.Optional(quantity('m', 'Speaker cable from amplifier to box', { from: 0.1, to: 20 })),
   massKg: Type.Optional(quantity('kg', 'Mass of the vehicle', { from: 300, to: 3500 }))
 })
 
-const Supply = component('PlanSupply', 'Battery, cable run, charging. Lengths are conductor lengths.', {
+export const PlanSupplyBody = component('PlanSupply', 'Battery, cable run, charging. Lengths are conductor lengths.', {
   systemVoltageV,
   positiveLengthM: quantity('m', 'Conductor length of the positive run', { from: 0.1, to: 50 }),
   return: ref(ReturnPath),
@@ -125,15 +125,19 @@ const Supply = component('PlanSupply', 'Battery, cable run, charging. Lengths ar
   capacitor: Type.Optional(ref(Capacitor))
 })
 
-const Signal = component('PlanSignal', 'Where the music comes from and how the amplifier is switched on.', {
-  source: Type.Optional(ref(Source)),
-  input: Type.Optional(ref(Input)),
-  turnOn: Type.Optional(ref(TurnOn)),
-  tone: Type.Optional(ref(Tone)),
-  mainsLowHz: Type.Optional(quantity('Hz', 'Lower end of the front loudspeakers', { from: 20, to: 500 }))
-})
+export const PlanSignalBody = component(
+  'PlanSignal',
+  'Where the music comes from and how the amplifier is switched on.',
+  {
+    source: Type.Optional(ref(Source)),
+    input: Type.Optional(ref(Input)),
+    turnOn: Type.Optional(ref(TurnOn)),
+    tone: Type.Optional(ref(Tone)),
+    mainsLowHz: Type.Optional(quantity('Hz', 'Lower end of the front loudspeakers', { from: 20, to: 500 }))
+  }
+)
 
-const Finish = component('PlanFinish', 'How the box is finished.', {
+export const PlanFinishBody = component('PlanFinish', 'How the box is finished.', {
   lined: Type.Optional(Type.Boolean({ description: 'Whether the walls are lined with wadding' })),
   covered: Type.Optional(Type.Boolean({ description: 'Whether the box is covered with carpet' }))
 })
@@ -152,15 +156,15 @@ export const PlanBody = component(
   'Data sheets, the car and its supply: everything one plan is made from.',
   {
     name: Type.Optional(label('Title of the plan')),
-    driver: ref(Driver),
+    driver: ref(PlanDriverBody),
     driverCount: count('Drivers, all alike, in one box', 1, 4),
-    amplifier: ref(PlannedAmplifier),
+    amplifier: ref(PlanAmplifierBody),
     enclosure: Type.Optional(ref(Enclosure)),
-    board: ref(PlannedBoard),
-    car: ref(Car),
-    supply: ref(Supply),
-    signal: ref(Signal),
-    finish: Type.Optional(ref(Finish)),
+    board: ref(PlanBoardBody),
+    car: ref(PlanCarBody),
+    supply: ref(PlanSupplyBody),
+    signal: ref(PlanSignalBody),
+    finish: Type.Optional(ref(PlanFinishBody)),
     air: Type.Optional(ref(AirBody)),
     paper: Type.Optional(ref(Paper))
   }

@@ -1,0 +1,69 @@
+/** The cheap half of a design: match, completed driver, supply. Most combinations that fall do so here. */
+import { coveredSpace } from './plan-build.ts'
+import { type DriverPart, planDrivers } from './plan-drivers.ts'
+import type { Finish } from './plan-finish.ts'
+import { type JoinedDrivers, type PlannedLoad, planLoad } from './plan-load.ts'
+import type { PlanRequest } from './plan-request.ts'
+import { type PlannedSupply, planSupply } from './plan-supply.ts'
+import type { Combination } from './search-combinations.ts'
+import { hindered, type Rejection } from './search-rejection.ts'
+
+export interface Electrics {
+  readonly load: PlannedLoad
+  readonly drivers: DriverPart & { readonly done: true }
+  readonly joined: JoinedDrivers
+  readonly supply: PlannedSupply
+  /** Settled as a plan settles it, without the cabin, which no figure of the search needs. */
+  readonly settled: PlanRequest
+  readonly figures: {
+    readonly price?: number
+    readonly loadOhm: number
+    readonly powerW: number
+    readonly fullSineA: number
+    readonly averageA: number
+  }
+}
+
+export type Weighed<Found> =
+  | { readonly found: Found; readonly rejection?: undefined }
+  | { readonly found?: undefined; readonly rejection: Rejection }
+
+/** The request as the plan works on it. */
+export function settledAs(plan: PlanRequest, finish: Finish): PlanRequest {
+  const { cabin: _, ...car } = plan.car
+  return { ...plan, finish, car: { ...car, space: coveredSpace(plan.car, finish) } }
+}
+
+function supplyHindrance({ current, cable, fuse }: PlannedSupply): Rejection | undefined {
+  const refused = [current, cable, fuse].find(part => !part.done)
+  return refused === undefined || refused.done ? undefined : hindered('supply', refused.refusal.message)
+}
+
+function noLoad({ matching }: PlannedLoad): Rejection {
+  const why = matching.done ? 'No power is published for a load that these drivers can present.' : undefined
+  return hindered('match', why ?? (matching.done ? '' : matching.refusal.message))
+}
+
+export function electrics({ plan, price }: Combination, finish: Finish): Weighed<Electrics> {
+  const settled = settledAs(plan, finish)
+  const load = planLoad(settled)
+  const { joined, wiring } = load
+  if (joined === undefined) return { rejection: noLoad(load) }
+  if (!wiring.done) return { rejection: hindered('match', wiring.refusal.message) }
+  const drivers = planDrivers(settled, joined)
+  if (!drivers.done) return { rejection: hindered('driver-data', drivers.refusal.message) }
+  const supply = planSupply(settled, joined)
+  const rejection = supplyHindrance(supply)
+  if (rejection !== undefined || !supply.current.done) {
+    return { rejection: rejection ?? hindered('supply', 'No current is known.') }
+  }
+  const { fullSineA, averageA } = supply.current.outcome.result.currents
+  const figures = {
+    ...(price === undefined ? {} : { price }),
+    loadOhm: joined.loadOhm,
+    powerW: joined.powerW,
+    fullSineA,
+    averageA
+  }
+  return { found: { load, drivers, joined, supply, settled, figures } }
+}

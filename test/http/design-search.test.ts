@@ -1,0 +1,168 @@
+/** The search over HTTP: ranked designs keep every limit and can be planned as they are; the others say why they fell. */
+import { beforeAll, describe, expect, it } from 'vitest'
+import { estateSearch, hatchbackSearch } from '../../src/http/examples/design-search.ts'
+import { post, type Reply } from '../support/call.ts'
+
+type Found = Reply['body']
+const search = async (request: unknown): Promise<Found> => {
+  const { status, body } = await post('/v1/designs/search', request)
+  expect(status, JSON.stringify(body)).toBe(200)
+  return body.result
+}
+const nameOf = ({ driver, driverCount, amplifier, kind }: Found) => `${driverCount} ${driver} ${amplifier} ${kind}`
+const names = ({ designs }: Found): string[] => designs.map(nameOf)
+const all = { ...estateSearch, show: 48 }
+
+describe('a search', () => {
+  let estate: Found
+  let hatchback: Found
+  beforeAll(async () => {
+    estate = await search(all)
+    hatchback = await search(hatchbackSearch)
+  })
+
+  it('accounts for every combination', () => {
+    const { weighed, designs, rejected, rejectedBy } = estate
+    expect(weighed).toBe(3 * 2 * 2 * 2)
+    expect(new Set([...designs, ...rejected].map(nameOf)).size).toBe(weighed)
+    const counted = rejectedBy.reduce((sum: number, { count }: Found) => sum + count, 0)
+    expect(counted).toBe(rejected.length)
+  })
+
+  it('ranks only what keeps every limit, and no cone beyond its excursion although none was given', () => {
+    for (const { figures } of estate.designs) {
+      expect(figures.price).toBeLessThanOrEqual(700)
+      expect(figures.fullSineA).toBeLessThanOrEqual(70)
+      expect(figures.airSpeedMPerS ?? 0).toBeLessThanOrEqual(25)
+      expect(figures.f3Hz).toBeLessThanOrEqual(50)
+      expect(figures.excursionOfXmax).toBeLessThanOrEqual(1)
+    }
+    for (const { figures } of hatchback.designs) expect(figures.outerVolumeL).toBeLessThanOrEqual(60)
+  })
+
+  it('says of what broke a limit which and by how much', () => {
+    const dear = estate.rejected.filter(({ rule }: Found) => rule === 'price')
+    expect(dear.length).toBeGreaterThan(0)
+    for (const { value, bound, beyond, driver, driverCount, amplifier } of dear) {
+      const one = estateSearch.drivers.find(({ name }) => name === driver)?.price ?? 0
+      const sum = driverCount * one + (estateSearch.amplifiers.find(({ name }) => name === amplifier)?.price ?? 0)
+      expect([value, bound, beyond]).toEqual([sum, 700, sum - 700])
+    }
+  })
+
+  it('gives for each design the request that plans it: done throughout, with the same figures', async () => {
+    const closed = estate.designs.find(({ kind }: Found) => kind === 'closed')
+    for (const { plan, figures, alignment, kind } of [estate.designs[0], closed, hatchback.designs[0]]) {
+      const { status, body } = await post('/v1/plans', plan)
+      expect(status).toBe(200)
+      const { parts, summary } = body.result
+      for (const [name, part] of Object.entries<Found>(parts)) expect(part.done, name).toBe(true)
+      expect(['ready', 'take-care']).toContain(summary.verdict)
+      const { scalars, limits, curves } = parts.response.answer.result
+      const { volume, outer, massKg } = parts.box.answer.result
+      expect(scalars.f3Hz, alignment).toBe(figures.f3Hz)
+      expect(limits.atDrive.coneExcursionMm).toBe(figures.coneExcursionMm)
+      expect(limits.atDrive.portAirSpeedMPerS).toBe(figures.airSpeedMPerS)
+      expect(volume.netL).toBe(figures.netVolumeL)
+      expect(massKg).toBe(figures.massKg)
+      expect((outer.widthMm * outer.heightMm * outer.depthMm) / 1e6).toBeCloseTo(figures.outerVolumeL, 3)
+      expect(parts.current.answer.result.currents.fullSineA).toBe(figures.fullSineA)
+      expect(parts.response.request.enclosure.kind).toBe(kind)
+      // The level lies between the points of the plan's chart on either side, or held back below them.
+      const at = curves.frequencyHz.findIndex((hz: number) => hz >= (plan === hatchback.designs[0].plan ? 45 : 40))
+      expect(figures.levelDb).toBeLessThanOrEqual(Math.max(curves.levelDb[at - 1], curves.levelDb[at]) + 0.01)
+    }
+  })
+
+  it('keeps the order when the lists are turned round', async () => {
+    const turned = {
+      ...all,
+      drivers: all.drivers.toReversed(),
+      amplifiers: all.amplifiers.toReversed(),
+      driverCounts: [2, 1],
+      kinds: ['vented', 'closed']
+    }
+    const found = await search(turned)
+    expect(found.designs).toEqual(estate.designs)
+    expect(found.rejected).toEqual(estate.rejected)
+  })
+
+  it('loses no design when a limit is widened, and gains none when one is tightened', async () => {
+    const before = new Set(names(estate))
+    const wider = [{ pricePerSystem: 760 }, { f3AtMostHz: 51.5 }, { airSpeedMPerS: 40 }]
+    for (const limit of wider) {
+      const after = names(await search({ ...all, drivers: all.drivers.slice(1), limits: { ...all.limits, ...limit } }))
+      for (const name of before) if (!name.includes('Fenlark 30')) expect(after, JSON.stringify(limit)).toContain(name)
+    }
+    const tighter = names(await search({ ...all, limits: { ...all.limits, massKg: 36, levelAtLeastDb: 109 } }))
+    expect(tighter.length).toBeLessThan(before.size)
+    for (const name of tighter) expect(before).toContain(name)
+  })
+
+  it('puts the dearer of two like amplifiers below the other in every system', async () => {
+    const [, cheap] = all.amplifiers
+    const twin = { ...cheap, name: 'Alder 400', price: cheap.price + 15 }
+    const { designs } = await search({ ...all, drivers: all.drivers.slice(1), amplifiers: [twin, cheap] })
+    const rank = (found: string) => designs.find((design: Found) => nameOf(design) === found)?.rank
+    const twins = designs.filter(({ amplifier }: Found) => amplifier === twin.name)
+    expect(twins.length).toBeGreaterThan(2)
+    for (const design of twins) {
+      expect(design.rank).toBeGreaterThan(rank(nameOf({ ...design, amplifier: cheap.name })) as number)
+    }
+  })
+
+  it('lets one figure decide when asked to', async () => {
+    const { designs, weights } = await search({
+      ...all,
+      drivers: all.drivers.slice(1),
+      rankBy: 'price',
+      weights: { level: 0 }
+    })
+    expect(weights).toEqual({ level: 0, reach: 0.1, box: 0.1, price: 1, current: 0.1 })
+    expect(designs[0].figures.price).toBe(Math.min(...designs.map(({ figures }: Found) => figures.price)))
+  })
+})
+
+describe('a search is refused', () => {
+  const refusal = async (change: object) => {
+    const { status, body } = await post('/v1/designs/search', { ...estateSearch, ...change })
+    return { status, code: body.code, pointer: body.errors?.[0]?.pointer, bounds: body.errors?.[0]?.bounds }
+  }
+  const { drivers, amplifiers } = estateSearch
+
+  it('for more combinations than one call weighs, with the bound', async () => {
+    const many = Array.from({ length: 7 }, (_, n) => ({ ...drivers[0], name: `Fenlark ${n}` }))
+    expect(await refusal({ drivers: many })).toMatchObject({
+      status: 422,
+      code: 'out-of-range',
+      bounds: { maximum: 48 }
+    })
+  })
+
+  it('for two drivers of one name', async () => {
+    expect(await refusal({ drivers: [drivers[0], { ...drivers[1], name: drivers[0].name }] })).toMatchObject({
+      status: 422,
+      code: 'conflicting-input',
+      pointer: '/drivers/1/name'
+    })
+  })
+
+  it('where price counts and one is missing', async () => {
+    const { price: _, ...unpriced } = amplifiers[1]
+    const given = { amplifiers: [amplifiers[0], unpriced] }
+    expect(await refusal(given)).toMatchObject({ status: 422, code: 'missing-input', pointer: '/amplifiers/1/price' })
+  })
+
+  it('without the excursion of a driver', async () => {
+    const { xmaxMm: _, ...sheet } = drivers[2].sheet
+    expect(await refusal({ drivers: [drivers[0], { ...drivers[2], sheet }] })).toMatchObject({
+      status: 422,
+      code: 'missing-input',
+      pointer: '/drivers/1/sheet/xmaxMm'
+    })
+  })
+
+  it('for a field it does not know', async () => {
+    expect(await refusal({ limits: { price: 5 } })).toMatchObject({ status: 400, pointer: '/limits/price' })
+  })
+})
