@@ -60,89 +60,88 @@ export function screwSizeFor(thicknessM: number): (typeof screwSizes)[number] {
   return screwSizes.find(({ upToM }) => thicknessM <= upToM) ?? screwSizes[3]
 }
 
-export function joiningRows(joints: readonly Joint[], laminatedM2: number): readonly BillRow[] {
+function screwRow(joints: readonly Joint[]): readonly BillRow[] {
   const screwed = joints.filter(joint => joint.screwed)
   const { diameterMm, lengthMm } = screwSizeFor(joints[0]?.faceM ?? 0.018)
-  const screws = screwed.reduce((sum, { count, lengthM }) => sum + count * screwsAlong(lengthM), 0)
+  const jointCount = screwed.reduce((sum, { count }) => sum + count, 0)
+  return billRow({
+    group: 'joining',
+    item: `countersunk wood screw ${diameterMm} × ${lengthMm} mm, parallel thread`,
+    need: screwed.reduce((sum, { count, lengthM }) => sum + count * screwsAlong(lengthM), 0),
+    unit: 'piece',
+    sparePercent: screwRule.sparePercent,
+    basis: `every ${mm(screwRule.spacingM)} mm along ${jointCount} joints, first and last ${mm(screwRule.fromCornerM)} mm from the corner`
+  })
+}
+
+function glueRow(joints: readonly Joint[], laminatedM2: number): readonly BillRow[] {
+  const { kgPerM2, edgePercent, sparePercent } = glueRule
   const edgeM2 = joints.reduce((sum, { count, lengthM, faceM }) => sum + count * lengthM * faceM, 0)
-  const glueKg = glueRule.kgPerM2 * (edgeM2 * (1 + glueRule.edgePercent / 100) + laminatedM2)
+  return billRow({
+    group: 'joining',
+    item: 'white wood glue (EN 204 D2 or D3)',
+    need: kgPerM2 * (edgeM2 * (1 + edgePercent / 100) + laminatedM2),
+    unit: 'kg',
+    sparePercent,
+    step: 0.05,
+    basis: `${kgPerM2 * 1000} g/m² on ${rounded(edgeM2, 3)} m² of edges (+${edgePercent} %) and ${rounded(laminatedM2, 3)} m² laid flat`
+  })
+}
+
+function sealantRow(joints: readonly Joint[]): readonly BillRow[] {
   const seamM = jointLengthM(joints)
-  const cartridges = (seamM * sealantRule.legM ** 2) / 2 / sealantRule.cartridgeM3
+  return billRow({
+    group: 'joining',
+    item: 'sealant, neutral-cure or acrylic, cartridge of 310 ml',
+    need: (seamM * sealantRule.legM ** 2) / 2 / sealantRule.cartridgeM3,
+    unit: 'cartridge',
+    sparePercent: sealantRule.sparePercent,
+    basis: `fillet with ${mm(sealantRule.legM)} mm legs along ${rounded(seamM)} m of inner seams`
+  })
+}
+
+export function joiningRows(joints: readonly Joint[], laminatedM2: number): readonly BillRow[] {
+  return [...screwRow(joints), ...glueRow(joints, laminatedM2), ...sealantRow(joints)]
+}
+
+/** A heavy driver hangs on machine screws: wood screws work loose in board. */
+function fixingRows({
+  count,
+  massKg = 0,
+  screwCount = driverFixingRule.holes,
+  baffleThicknessM
+}: BillDriver): readonly BillRow[] {
+  const { heavyKg, machineScrewExtraM } = driverFixingRule
+  const fitting = (item: string, basis: string) =>
+    billRow({ group: 'fittings', item, need: count * screwCount, unit: 'piece', basis })
+  if (massKg <= heavyKg) return fitting('pan-head wood screw 4.5 × 30 mm', `${screwCount} holes a driver`)
+  const lengthMm = Math.ceil((baffleThicknessM + machineScrewExtraM) * 1000)
   return [
-    ...billRow({
-      group: 'joining',
-      item: `countersunk wood screw ${diameterMm} × ${lengthMm} mm, parallel thread`,
-      need: screws,
-      unit: 'piece',
-      sparePercent: screwRule.sparePercent,
-      basis: `every ${mm(screwRule.spacingM)} mm along ${screwed.reduce((sum, { count }) => sum + count, 0)} joints, first and last ${mm(screwRule.fromCornerM)} mm from the corner`
-    }),
-    ...billRow({
-      group: 'joining',
-      item: 'white wood glue (EN 204 D2 or D3)',
-      need: glueKg,
-      unit: 'kg',
-      sparePercent: glueRule.sparePercent,
-      step: 0.05,
-      basis: `${glueRule.kgPerM2 * 1000} g/m² on ${rounded(edgeM2, 3)} m² of edges (+${glueRule.edgePercent} %) and ${rounded(laminatedM2, 3)} m² laid flat`
-    }),
-    ...billRow({
-      group: 'joining',
-      item: 'sealant, neutral-cure or acrylic, cartridge of 310 ml',
-      need: cartridges,
-      unit: 'cartridge',
-      sparePercent: sealantRule.sparePercent,
-      basis: `fillet with ${mm(sealantRule.legM)} mm legs along ${rounded(seamM)} m of inner seams`
-    })
+    ...fitting(
+      `machine screw M5 × ${lengthMm} mm with washer`,
+      `${screwCount} holes a driver; the driver weighs more than ${heavyKg} kg`
+    ),
+    ...fitting('T-nut M5', 'one for each machine screw, glued in from behind')
   ]
 }
 
-export function driverRows({
+function gasketRow({
   count,
-  massKg,
   cutOutDiameterM,
-  flangeDiameterM,
-  screwCount,
-  baffleThicknessM
+  flangeDiameterM = cutOutDiameterM * 1.08
 }: BillDriver): readonly BillRow[] {
-  const holes = screwCount ?? driverFixingRule.holes
-  const heavy = (massKg ?? 0) > driverFixingRule.heavyKg
-  const middleM = (cutOutDiameterM + (flangeDiameterM ?? cutOutDiameterM * 1.08)) / 2
-  const strip = count * (Math.PI * middleM + gasketRule.overlapM)
-  const fixing = heavy
-    ? [
-        ...billRow({
-          group: 'fittings',
-          item: `machine screw M5 × ${Math.ceil((baffleThicknessM + driverFixingRule.machineScrewExtraM) * 1000)} mm with washer`,
-          need: count * holes,
-          unit: 'piece',
-          basis: `${holes} holes a driver; the driver weighs more than ${driverFixingRule.heavyKg} kg`
-        }),
-        ...billRow({
-          group: 'fittings',
-          item: 'T-nut M5',
-          need: count * holes,
-          unit: 'piece',
-          basis: 'one for each machine screw, glued in from behind'
-        })
-      ]
-    : billRow({
-        group: 'fittings',
-        item: 'pan-head wood screw 4.5 × 30 mm',
-        need: count * holes,
-        unit: 'piece',
-        basis: `${holes} holes a driver`
-      })
-  return [
-    ...fixing,
-    ...billRow({
-      group: 'fittings',
-      item: 'closed-cell gasket strip 10 × 3 mm',
-      need: strip,
-      unit: 'm',
-      step: 0.1,
-      sparePercent: gasketRule.sparePercent,
-      basis: `round ${count} ${count === 1 ? 'flange' : 'flanges'} on a circle of ${mm(middleM)} mm, ends overlapping ${mm(gasketRule.overlapM)} mm`
-    })
-  ]
+  const middleM = (cutOutDiameterM + flangeDiameterM) / 2
+  return billRow({
+    group: 'fittings',
+    item: 'closed-cell gasket strip 10 × 3 mm',
+    need: count * (Math.PI * middleM + gasketRule.overlapM),
+    unit: 'm',
+    step: 0.1,
+    sparePercent: gasketRule.sparePercent,
+    basis: `round ${count} ${count === 1 ? 'flange' : 'flanges'} on a circle of ${mm(middleM)} mm, ends overlapping ${mm(gasketRule.overlapM)} mm`
+  })
+}
+
+export function driverRows(driver: BillDriver): readonly BillRow[] {
+  return [...fixingRows(driver), ...gasketRow(driver)]
 }

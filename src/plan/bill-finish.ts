@@ -99,40 +99,44 @@ export function liningRows({ thicknessM, areaM2 }: BillLining): readonly BillRow
   ]
 }
 
-/** Sawn edges of all panels and the outer faces, for sealer, filler and abrasive. */
-export function surfaceRows(panels: readonly Panel[]): readonly BillRow[] {
+function edgeSealerRow(panels: readonly Panel[]): readonly BillRow[] {
   const edgeM2 = panels.reduce(
     (sum, { quantity, lengthM, widthM, thicknessM }) => sum + quantity * 2 * (lengthM + widthM) * thicknessM,
     0
   )
+  return billRow({
+    group: 'finish',
+    item: 'edge sealer',
+    need: edgeM2 * surfaceRule.edgeSealerM3PerM2 * 1000,
+    unit: 'l',
+    step: 0.05,
+    sparePercent: surfaceRule.sparePercent,
+    basis: `0.1 l/m² on ${rounded(edgeM2, 3)} m² of sawn edges`
+  })
+}
+
+/** The same faces are sanded twice, coarse and fine. */
+function abrasiveRows(panels: readonly Panel[]): readonly BillRow[] {
   const shell = panels.filter(({ role }) => !['brace', 'divider', 'port-wall', 'baffle-ring'].includes(role))
   const faceM2 = shell.reduce((sum, { quantity, lengthM, widthM }) => sum + quantity * lengthM * widthM, 0)
-  const { edgeSealerM3PerM2, areaPerAbrasiveSheetM2, sparePercent } = surfaceRule
+  const { areaPerAbrasiveSheetM2 } = surfaceRule
+  return ['P120', 'P180'].flatMap(grit =>
+    billRow({
+      group: 'finish',
+      item: `abrasive sheet ${grit}`,
+      need: faceM2 / areaPerAbrasiveSheetM2,
+      unit: 'sheet',
+      basis: `${rounded(faceM2)} m² of outer faces, ${areaPerAbrasiveSheetM2} m² a sheet`
+    })
+  )
+}
+
+/** Sawn edges of all panels and the outer faces, for sealer, filler and abrasive. */
+export function surfaceRows(panels: readonly Panel[]): readonly BillRow[] {
   return [
-    ...billRow({
-      group: 'finish',
-      item: 'edge sealer',
-      need: edgeM2 * edgeSealerM3PerM2 * 1000,
-      unit: 'l',
-      step: 0.05,
-      sparePercent,
-      basis: `0.1 l/m² on ${rounded(edgeM2, 3)} m² of sawn edges`
-    }),
+    ...edgeSealerRow(panels),
     ...billRow({ group: 'finish', item: 'wood filler', need: 1, unit: 'tin', basis: 'screw heads and seams' }),
-    ...billRow({
-      group: 'finish',
-      item: 'abrasive sheet P120',
-      need: faceM2 / areaPerAbrasiveSheetM2,
-      unit: 'sheet',
-      basis: `${rounded(faceM2)} m² of outer faces, ${areaPerAbrasiveSheetM2} m² a sheet`
-    }),
-    ...billRow({
-      group: 'finish',
-      item: 'abrasive sheet P180',
-      need: faceM2 / areaPerAbrasiveSheetM2,
-      unit: 'sheet',
-      basis: `${rounded(faceM2)} m² of outer faces, ${areaPerAbrasiveSheetM2} m² a sheet`
-    }),
+    ...abrasiveRows(panels),
     ...billRow({
       group: 'fittings',
       item: 'rubber foot with screw',

@@ -28,7 +28,23 @@ export interface BillTerminals {
   readonly driverCount: number
 }
 
+/** Wire and cable are sold by the half metre. */
+export const offTheReel = (item: string, lengthM: number, basis: string): readonly BillRow[] =>
+  billRow({
+    group: 'wiring',
+    item,
+    need: lengthM,
+    unit: 'm',
+    step: 0.5,
+    sparePercent: wiringRule.cableSparePercent,
+    basis
+  })
+
+export const wiringPieces = (item: string, need: number, basis: string): readonly BillRow[] =>
+  billRow({ group: 'wiring', item, need, unit: 'piece', basis })
+
 export function terminalRows({ cupCount, driverCount }: BillTerminals): readonly BillRow[] {
+  const { wireInsideM } = wiringRule
   return [
     ...billRow({
       group: 'fittings',
@@ -44,87 +60,58 @@ export function terminalRows({ cupCount, driverCount }: BillTerminals): readonly
       unit: 'piece',
       basis: 'four for each terminal cup'
     }),
-    ...billRow({
-      group: 'wiring',
-      item: 'two-core wire inside the box, 2.5 mm²',
-      need: driverCount * wiringRule.wireInsideM,
-      unit: 'm',
-      step: 0.5,
-      sparePercent: wiringRule.cableSparePercent,
-      basis: `${wiringRule.wireInsideM} m for each driver`
-    }),
-    ...billRow({
-      group: 'wiring',
-      item: 'push-on receptacle or ferrule for driver and cup',
-      need: 4 * driverCount,
-      unit: 'piece',
-      basis: 'four for each driver; solder or crimp, never twist'
-    })
+    ...offTheReel(
+      'two-core wire inside the box, 2.5 mm²',
+      driverCount * wireInsideM,
+      `${wireInsideM} m for each driver`
+    ),
+    ...wiringPieces(
+      'push-on receptacle or ferrule for driver and cup',
+      4 * driverCount,
+      'four for each driver; solder or crimp, never twist'
+    )
   ]
 }
 
-export function cableRows({
-  designation,
-  positiveLengthM,
-  returnKind,
-  returnLengthM,
-  fuse,
-  grommetCount
-}: BillCable): readonly BillRow[] {
-  const sparePercent = wiringRule.cableSparePercent
-  const body = returnKind === 'chassis'
+function powerCableRows({ designation, positiveLengthM, returnKind, returnLengthM }: BillCable): readonly BillRow[] {
+  const back = returnKind === 'chassis' ? 'earth lead to the body' : 'return to the battery'
+  return [
+    ...offTheReel(`power cable ${designation}, positive`, positiveLengthM, `${rounded(positiveLengthM)} m as routed`),
+    ...offTheReel(
+      `power cable ${designation}, ${back}`,
+      returnLengthM,
+      `${rounded(returnLengthM)} m, the same size as the positive cable`
+    )
+  ]
+}
+
+function fuseRows({ designation, fuse }: BillCable): readonly BillRow[] {
+  if (fuse === undefined) return []
   return [
     ...billRow({
       group: 'wiring',
-      item: `power cable ${designation}, positive`,
-      need: positiveLengthM,
-      unit: 'm',
-      step: 0.5,
-      sparePercent,
-      basis: `${rounded(positiveLengthM)} m as routed`
-    }),
-    ...billRow({
-      group: 'wiring',
-      item: `power cable ${designation}, ${body ? 'earth lead to the body' : 'return to the battery'}`,
-      need: returnLengthM,
-      unit: 'm',
-      step: 0.5,
-      sparePercent,
-      basis: `${rounded(returnLengthM)} m, the same size as the positive cable`
-    }),
-    ...(fuse === undefined
-      ? []
-      : [
-          ...billRow({
-            group: 'wiring',
-            item: `fuse ${fuse.ratingA} A, ${fuse.type}`,
-            need: 1,
-            unit: 'piece',
-            sparePercent: 100,
-            basis: 'as rated for this cable; one in reserve, of the same rating only'
-          }),
-          ...billRow({
-            group: 'wiring',
-            item: `fuse holder for ${fuse.type}, covered, for ${designation}`,
-            need: 1,
-            unit: 'piece',
-            basis: 'within the distance from the battery that the fuse rating states'
-          })
-        ]),
-    ...billRow({
-      group: 'wiring',
-      item: `crimp ring lug for ${designation}`,
-      need: (fuse === undefined ? 1 : 3) + 1,
+      item: `fuse ${fuse.ratingA} A, ${fuse.type}`,
+      need: 1,
       unit: 'piece',
-      basis: `battery${fuse === undefined ? '' : ', both sides of the fuse holder'}, ${body ? 'body' : 'battery return'}`
+      sparePercent: 100,
+      basis: 'as rated for this cable; one in reserve, of the same rating only'
     }),
-    ...billRow({
-      group: 'wiring',
-      item: `ferrule or reducing pin for ${designation}`,
-      need: 2,
-      unit: 'piece',
-      basis: 'positive and return at the amplifier'
-    }),
+    ...wiringPieces(
+      `fuse holder for ${fuse.type}, covered, for ${designation}`,
+      1,
+      'within the distance from the battery that the fuse rating states'
+    )
+  ]
+}
+
+function cableEndRows({ designation, returnKind, fuse }: BillCable): readonly BillRow[] {
+  return [
+    ...wiringPieces(
+      `crimp ring lug for ${designation}`,
+      (fuse === undefined ? 1 : 3) + 1,
+      `battery${fuse === undefined ? '' : ', both sides of the fuse holder'}, ${returnKind === 'chassis' ? 'body' : 'battery return'}`
+    ),
+    ...wiringPieces(`ferrule or reducing pin for ${designation}`, 2, 'positive and return at the amplifier'),
     ...billRow({
       group: 'wiring',
       item: 'heat-shrink sleeve, adhesive-lined',
@@ -132,59 +119,53 @@ export function cableRows({
       unit: 'm',
       step: 0.1,
       basis: '50 mm over each crimp'
-    }),
-    ...billRow({
-      group: 'wiring',
-      item: `rubber grommet for ${designation}`,
-      need: grommetCount,
-      unit: 'piece',
-      basis: 'one for each sheet-metal wall the cable passes'
-    }),
-    ...billRow({
-      group: 'wiring',
-      item: 'cable clip or tie',
-      need: (positiveLengthM + (body ? 0 : returnLengthM)) / wiringRule.clipSpacingM,
-      unit: 'piece',
-      basis: `every ${mm(wiringRule.clipSpacingM)} mm along the run`
     })
   ]
 }
 
+function cableRunRows({
+  designation,
+  positiveLengthM,
+  returnKind,
+  returnLengthM,
+  grommetCount
+}: BillCable): readonly BillRow[] {
+  const clippedM = positiveLengthM + (returnKind === 'chassis' ? 0 : returnLengthM)
+  return [
+    ...wiringPieces(
+      `rubber grommet for ${designation}`,
+      grommetCount,
+      'one for each sheet-metal wall the cable passes'
+    ),
+    ...wiringPieces(
+      'cable clip or tie',
+      clippedM / wiringRule.clipSpacingM,
+      `every ${mm(wiringRule.clipSpacingM)} mm along the run`
+    )
+  ]
+}
+
+export function cableRows(cable: BillCable): readonly BillRow[] {
+  return [...powerCableRows(cable), ...fuseRows(cable), ...cableEndRows(cable), ...cableRunRows(cable)]
+}
+
 export function wireRows({
   speakerLengthM,
-  speakerAreaM2,
+  speakerAreaM2 = 2.5e-6,
   remoteLengthM,
   signalLengthM
 }: BillWire): readonly BillRow[] {
-  const sparePercent = wiringRule.cableSparePercent
-  const area = rounded((speakerAreaM2 ?? 2.5e-6) * 1e6)
   return [
-    ...billRow({
-      group: 'wiring',
-      item: `two-core speaker wire ${area} mm²`,
-      need: speakerLengthM,
-      unit: 'm',
-      step: 0.5,
-      sparePercent,
-      basis: `${rounded(speakerLengthM)} m from amplifier to terminal cup`
-    }),
-    ...billRow({
-      group: 'wiring',
-      item: 'turn-on wire 0.75 mm²',
-      need: remoteLengthM,
-      unit: 'm',
-      step: 0.5,
-      sparePercent,
-      basis: `${rounded(remoteLengthM)} m from the source to the amplifier`
-    }),
-    ...billRow({
-      group: 'wiring',
-      item: 'screened signal cable',
-      need: signalLengthM,
-      unit: 'm',
-      step: 0.5,
-      sparePercent,
-      basis: `${rounded(signalLengthM)} m, apart from the power cable`
-    })
+    ...offTheReel(
+      `two-core speaker wire ${rounded(speakerAreaM2 * 1e6)} mm²`,
+      speakerLengthM,
+      `${rounded(speakerLengthM)} m from amplifier to terminal cup`
+    ),
+    ...offTheReel(
+      'turn-on wire 0.75 mm²',
+      remoteLengthM,
+      `${rounded(remoteLengthM)} m from the source to the amplifier`
+    ),
+    ...offTheReel('screened signal cable', signalLengthM, `${rounded(signalLengthM)} m, apart from the power cable`)
   ]
 }

@@ -5,109 +5,121 @@ import { type BuildNode, step } from './build-step.ts'
 
 const dayMinutes = 24 * 60
 
-export function assemblyNodes({ port, closing, lined }: BuildFacts): readonly BuildNode[] {
-  const bead = closing.reachable
+const assembleShell = ({ closing }: BuildFacts): BuildNode =>
+  step({
+    id: 'assemble-shell',
+    title: 'Assemble all but the last panel',
+    actions: [
+      `Bottom first, then the sides, then the rest; leave off "${closing.name}".`,
+      'Glue one edge at a time, drive the screws from the middle outwards, wipe off what runs out.'
+    ],
+    needs: ['drill-pilots', 'laminate-baffle', 't-nuts'],
+    tools: ['drill', 'square', 'damp cloth'],
+    uses: ['glue', 'screws'],
+    minutes: 45,
+    cureMinutes: 45,
+    checks: ['Diagonals of the opening agree to 1 mm before the glue sets.']
+  })
+
+const fitInside = step({
+  id: 'fit-inside',
+  title: 'Fit port and braces',
+  actions: ['Glue and screw the port and the braces to their marks.'],
+  needs: ['assemble-shell', 'port-walls', 'port-tubes', 'braces'],
+  tools: ['drill'],
+  uses: ['glue', 'screws'],
+  minutes: 20,
+  cureMinutes: 45,
+  checks: [
+    'The clear way at the inner end of the port is at least what the plan states.',
+    'The driver still clears port and braces.'
+  ]
+})
+
+const sealSeams = step({
+  id: 'seal-seams',
+  title: 'Seal every seam you can reach',
+  actions: [
+    'Run a fillet of sealant along every inner seam and smooth it with a finger.',
+    'Do it now: once the lid is on, these seams are out of reach.'
+  ],
+  needs: ['fit-inside'],
+  tools: ['caulking gun'],
+  uses: ['sealant (neutral-cure or acrylic)'],
+  minutes: 20,
+  cureMinutes: 120,
+  warnings: ['Sealant that smells of vinegar corrodes contacts: do not use it.']
+})
+
+const colourPort = step({
+  id: 'colour-port',
+  title: 'Spray the port while you can reach it',
+  actions: ['Sand the channel and spray it matt black from both ends; mask the glue faces.'],
+  needs: ['fit-inside'],
+  tools: ['abrasive paper', 'masking tape'],
+  uses: ['matt black paint'],
+  minutes: 20,
+  cureMinutes: 120,
+  warnings: ['Spray outdoors, with a vapour mask, away from flames.']
+})
+
+const lineWalls = step({
+  id: 'line-walls',
+  title: 'Line the walls',
+  actions: [
+    'Glue the lining to the walls of the plan.',
+    "Keep it away from the mouth of the port by the port's own width, and off the glue faces."
+  ],
+  needs: ['seal-seams', 'colour-port'],
+  tools: ['knife', 'stapler'],
+  uses: ['lining', 'adhesive'],
+  minutes: 30,
+  cureMinutes: 60,
+  warnings: [
+    'Contact adhesive is extremely flammable: outdoors or with strong ventilation, no flame; let it flash off fully before the box is closed.'
+  ]
+})
+
+const wireInside = step({
+  id: 'wire-inside',
+  title: 'Lay the wires inside',
+  actions: [
+    'Lead the wires from the place of the terminal to the driver hole, clip them so that they cannot rattle, mark plus.'
+  ],
+  needs: ['seal-seams', 'line-walls'],
+  tools: ['wire stripper', 'crimping tool'],
+  uses: ['inner wire', 'cable clips'],
+  minutes: 10
+})
+
+/** The seams of the last panel are sealed from inside where an arm gets there, else before it goes on. */
+function lastBead({ closing }: BuildFacts): string {
+  return closing.reachable
     ? `Reach in through the ${mm(closing.openingM)} mm hole and seal the last seams; they are ${mm(closing.reachM)} mm away at most.`
     : 'Lay a full bead of sealant on the last seams before the panel goes on: no hole is large and near enough to reach them afterwards.'
+}
+
+const closeBox = (facts: BuildFacts): BuildNode =>
+  step({
+    id: 'close-box',
+    title: `Close the box with "${facts.closing.name}"`,
+    actions: ['Glue and screw the last panel.', lastBead(facts)],
+    needs: ['wire-inside', 'colour-port', 'line-walls'],
+    tools: ['drill', 'caulking gun'],
+    uses: ['glue', 'screws', 'sealant'],
+    minutes: 25,
+    cureMinutes: dayMinutes,
+    checks: ['No light shows through any seam with a lamp inside.']
+  })
+
+export function assemblyNodes(facts: BuildFacts): readonly BuildNode[] {
   return [
-    step({
-      id: 'assemble-shell',
-      title: 'Assemble all but the last panel',
-      actions: [
-        `Bottom first, then the sides, then the rest; leave off "${closing.name}".`,
-        'Glue one edge at a time, drive the screws from the middle outwards, wipe off what runs out.'
-      ],
-      needs: ['drill-pilots', 'laminate-baffle', 't-nuts'],
-      tools: ['drill', 'square', 'damp cloth'],
-      uses: ['glue', 'screws'],
-      minutes: 45,
-      cureMinutes: 45,
-      checks: ['Diagonals of the opening agree to 1 mm before the glue sets.']
-    }),
-    step({
-      id: 'fit-inside',
-      title: 'Fit port and braces',
-      actions: ['Glue and screw the port and the braces to their marks.'],
-      needs: ['assemble-shell', 'port-walls', 'port-tubes', 'braces'],
-      tools: ['drill'],
-      uses: ['glue', 'screws'],
-      minutes: 20,
-      cureMinutes: 45,
-      checks: [
-        'The clear way at the inner end of the port is at least what the plan states.',
-        'The driver still clears port and braces.'
-      ]
-    }),
-    step({
-      id: 'seal-seams',
-      title: 'Seal every seam you can reach',
-      actions: [
-        'Run a fillet of sealant along every inner seam and smooth it with a finger.',
-        'Do it now: once the lid is on, these seams are out of reach.'
-      ],
-      needs: ['fit-inside'],
-      tools: ['caulking gun'],
-      uses: ['sealant (neutral-cure or acrylic)'],
-      minutes: 20,
-      cureMinutes: 120,
-      warnings: ['Sealant that smells of vinegar corrodes contacts: do not use it.']
-    }),
-    ...(port === 'none'
-      ? []
-      : [
-          step({
-            id: 'colour-port',
-            title: 'Spray the port while you can reach it',
-            actions: ['Sand the channel and spray it matt black from both ends; mask the glue faces.'],
-            needs: ['fit-inside'],
-            tools: ['abrasive paper', 'masking tape'],
-            uses: ['matt black paint'],
-            minutes: 20,
-            cureMinutes: 120,
-            warnings: ['Spray outdoors, with a vapour mask, away from flames.']
-          })
-        ]),
-    ...(lined
-      ? [
-          step({
-            id: 'line-walls',
-            title: 'Line the walls',
-            actions: [
-              'Glue the lining to the walls of the plan.',
-              "Keep it away from the mouth of the port by the port's own width, and off the glue faces."
-            ],
-            needs: ['seal-seams', 'colour-port'],
-            tools: ['knife', 'stapler'],
-            uses: ['lining', 'adhesive'],
-            minutes: 30,
-            cureMinutes: 60,
-            warnings: [
-              'Contact adhesive is extremely flammable: outdoors or with strong ventilation, no flame; let it flash off fully before the box is closed.'
-            ]
-          })
-        ]
-      : []),
-    step({
-      id: 'wire-inside',
-      title: 'Lay the wires inside',
-      actions: [
-        'Lead the wires from the place of the terminal to the driver hole, clip them so that they cannot rattle, mark plus.'
-      ],
-      needs: ['seal-seams', 'line-walls'],
-      tools: ['wire stripper', 'crimping tool'],
-      uses: ['inner wire', 'cable clips'],
-      minutes: 10
-    }),
-    step({
-      id: 'close-box',
-      title: `Close the box with "${closing.name}"`,
-      actions: ['Glue and screw the last panel.', bead],
-      needs: ['wire-inside', 'colour-port', 'line-walls'],
-      tools: ['drill', 'caulking gun'],
-      uses: ['glue', 'screws', 'sealant'],
-      minutes: 25,
-      cureMinutes: dayMinutes,
-      checks: ['No light shows through any seam with a lamp inside.']
-    })
+    assembleShell(facts),
+    fitInside,
+    sealSeams,
+    ...(facts.port === 'none' ? [] : [colourPort]),
+    ...(facts.lined ? [lineWalls] : []),
+    wireInside,
+    closeBox(facts)
   ]
 }

@@ -5,163 +5,165 @@ import { type BuildNode, step } from './build-step.ts'
 const dust =
   'Wood dust harms the lungs: extractor on the machine, P3 mask, outdoors if you can. Ear and eye protection at every machine.'
 
-function flatNodes({ panelCount, sheetCount, cutOutCount, frontLayers }: BuildFacts): readonly BuildNode[] {
-  return [
-    step({
-      id: 'measure-board',
-      title: 'Measure the board',
-      actions: [
-        'Measure the real thickness of every sheet in several places.',
-        'If it differs by more than 0.3 mm from the plan, ask for the plan again with the measured thickness.'
-      ],
-      needs: [],
-      tools: ['calliper'],
-      uses: ['sheets'],
-      minutes: 10
-    }),
-    step({
-      id: 'cut-panels',
-      title: 'Cut the panels',
-      actions: [
-        'Follow the cut sheets: trim first, then the cuts in the order of their numbers.',
-        'Write the name on each panel as it comes off.'
-      ],
-      needs: ['measure-board'],
-      tools: [
-        'panel saw or track saw (or a cutting service)',
-        'square',
-        'tape measure',
-        'extractor, mask, ear and eye protection'
-      ],
-      uses: ['sheets', 'cut sheets'],
-      minutes: 20 * sheetCount + 4 * panelCount,
-      checks: ['Equal panels are equal to 0.5 mm.', 'Both diagonals of each panel agree to 1 mm.'],
-      warnings: [dust]
-    }),
-    step({
-      id: 'dry-fit',
-      title: 'Put the box together dry',
-      actions: [
-        'Stand the panels up without glue and hold the corners with tape.',
-        'Lay driver, port and terminal on their places.'
-      ],
-      needs: ['cut-panels'],
-      tools: ['tape', 'square'],
-      uses: [],
-      minutes: 20,
-      checks: [
-        'No gap is wider than 0.5 mm.',
-        'Outer size, both diagonals of the opening, and the boot opening agree with the plan.'
-      ]
-    }),
-    step({
-      id: 'cut-holes',
-      title: 'Cut holes and rebates in the flat panels',
-      actions: [
-        'Mark centres from the drawings and cut every hole before any glue.',
-        'Round over both mouths of the port.',
-        'Try the driver in its hole: drop it in, mark its screw holes, take it out.'
-      ],
-      needs: ['dry-fit'],
-      tools: ['router with circle jig', 'round-over bit 12.7 mm', 'jigsaw'],
-      uses: ['panel drawings'],
-      minutes: 15 * Math.max(1, cutOutCount),
-      warnings: [dust]
-    }),
-    step({
-      id: 'drill-pilots',
-      title: 'Drill clearance and pilot holes',
-      actions: [
-        'Through the outer panel: clearance holes with a small countersink, along every joint.',
-        'Into the edge behind: pilot holes of the size in the bill, 1 mm deeper than the screw.',
-        'The screws then pull the joint shut and hold it while the glue sets: no clamps are needed.'
-      ],
-      needs: ['dry-fit'],
-      tools: ['drill', 'pilot and countersink bits', 'square'],
-      uses: [],
-      minutes: 30
-    }),
-    step({
-      id: 't-nuts',
-      title: 'Set T-nuts or pilot holes for the driver',
-      actions: [
-        'Set T-nuts with glue from behind, pull them in with a screw and a washer, or drill pilots for wood screws.'
-      ],
-      needs: ['cut-holes'],
-      tools: ['drill', 'hammer'],
-      uses: ['driver fixings', 'glue'],
-      minutes: 15
-    }),
-    ...(frontLayers > 1
-      ? [
-          step({
-            id: 'laminate-baffle',
-            title: 'Glue the layers of the baffle',
-            actions: ['Spread glue over the whole face, line up the holes, screw from behind.'],
-            needs: ['cut-holes', 'drill-pilots'],
-            tools: ['glue roller', 'drill'],
-            uses: ['glue', 'screws'],
-            minutes: 25,
-            cureMinutes: 60,
-            checks: ['The driver still drops into its hole.']
-          })
-        ]
-      : [])
-  ]
-}
+const measureBoard = step({
+  id: 'measure-board',
+  title: 'Measure the board',
+  actions: [
+    'Measure the real thickness of every sheet in several places.',
+    'If it differs by more than 0.3 mm from the plan, ask for the plan again with the measured thickness.'
+  ],
+  needs: [],
+  tools: ['calliper'],
+  uses: ['sheets'],
+  minutes: 10
+})
 
-function insideNodes({ port, braceCount }: BuildFacts): readonly BuildNode[] {
-  const nodes: BuildNode[] = []
-  if (port === 'slot')
-    nodes.push(
-      step({
-        id: 'port-walls',
-        title: 'Glue the port together',
-        actions: [
-          'Join the port walls to one part with glue and screws, square to the face.',
-          'Seal its corners from the side that will be the channel.'
-        ],
-        needs: ['drill-pilots'],
-        tools: ['drill', 'square', 'caulking gun'],
-        uses: ['port walls', 'glue', 'screws', 'sealant'],
-        minutes: 25,
-        cureMinutes: 45,
-        checks: ['The channel has the height of the plan at both ends, to 0.5 mm.']
-      })
-    )
-  if (port === 'round')
-    nodes.push(
-      step({
-        id: 'port-tubes',
-        title: 'Cut and glue in the port tubes',
-        actions: [
-          'Cut each tube to its length, deburr it, glue it into its panel.',
-          'Run a fillet of sealant round it on the inside.'
-        ],
-        needs: ['cut-holes'],
-        tools: ['fine saw', 'caulking gun'],
-        uses: ['port tubes', 'sealant'],
-        minutes: 20,
-        cureMinutes: 60,
-        checks: ['Length from the outer face agrees with the plan to 1 mm.']
-      })
-    )
-  if (braceCount > 0)
-    nodes.push(
-      step({
-        id: 'braces',
-        title: 'Prepare the braces',
-        actions: ['Cut their windows, round the edges, mark their places on the panels.'],
-        needs: ['cut-panels'],
-        tools: ['jigsaw', 'router'],
-        uses: ['braces'],
-        minutes: 10 * braceCount,
-        warnings: [dust]
-      })
-    )
-  return nodes
-}
+const cutPanels = ({ panelCount, sheetCount }: BuildFacts): BuildNode =>
+  step({
+    id: 'cut-panels',
+    title: 'Cut the panels',
+    actions: [
+      'Follow the cut sheets: trim first, then the cuts in the order of their numbers.',
+      'Write the name on each panel as it comes off.'
+    ],
+    needs: ['measure-board'],
+    tools: [
+      'panel saw or track saw (or a cutting service)',
+      'square',
+      'tape measure',
+      'extractor, mask, ear and eye protection'
+    ],
+    uses: ['sheets', 'cut sheets'],
+    minutes: 20 * sheetCount + 4 * panelCount,
+    checks: ['Equal panels are equal to 0.5 mm.', 'Both diagonals of each panel agree to 1 mm.'],
+    warnings: [dust]
+  })
+
+const dryFit = step({
+  id: 'dry-fit',
+  title: 'Put the box together dry',
+  actions: [
+    'Stand the panels up without glue and hold the corners with tape.',
+    'Lay driver, port and terminal on their places.'
+  ],
+  needs: ['cut-panels'],
+  tools: ['tape', 'square'],
+  uses: [],
+  minutes: 20,
+  checks: [
+    'No gap is wider than 0.5 mm.',
+    'Outer size, both diagonals of the opening, and the boot opening agree with the plan.'
+  ]
+})
+
+const cutHoles = ({ cutOutCount }: BuildFacts): BuildNode =>
+  step({
+    id: 'cut-holes',
+    title: 'Cut holes and rebates in the flat panels',
+    actions: [
+      'Mark centres from the drawings and cut every hole before any glue.',
+      'Round over both mouths of the port.',
+      'Try the driver in its hole: drop it in, mark its screw holes, take it out.'
+    ],
+    needs: ['dry-fit'],
+    tools: ['router with circle jig', 'round-over bit 12.7 mm', 'jigsaw'],
+    uses: ['panel drawings'],
+    minutes: 15 * Math.max(1, cutOutCount),
+    warnings: [dust]
+  })
+
+const drillPilots = step({
+  id: 'drill-pilots',
+  title: 'Drill clearance and pilot holes',
+  actions: [
+    'Through the outer panel: clearance holes with a small countersink, along every joint.',
+    'Into the edge behind: pilot holes of the size in the bill, 1 mm deeper than the screw.',
+    'The screws then pull the joint shut and hold it while the glue sets: no clamps are needed.'
+  ],
+  needs: ['dry-fit'],
+  tools: ['drill', 'pilot and countersink bits', 'square'],
+  uses: [],
+  minutes: 30
+})
+
+const driverFixings = step({
+  id: 't-nuts',
+  title: 'Set T-nuts or pilot holes for the driver',
+  actions: [
+    'Set T-nuts with glue from behind, pull them in with a screw and a washer, or drill pilots for wood screws.'
+  ],
+  needs: ['cut-holes'],
+  tools: ['drill', 'hammer'],
+  uses: ['driver fixings', 'glue'],
+  minutes: 15
+})
+
+const laminateBaffle = step({
+  id: 'laminate-baffle',
+  title: 'Glue the layers of the baffle',
+  actions: ['Spread glue over the whole face, line up the holes, screw from behind.'],
+  needs: ['cut-holes', 'drill-pilots'],
+  tools: ['glue roller', 'drill'],
+  uses: ['glue', 'screws'],
+  minutes: 25,
+  cureMinutes: 60,
+  checks: ['The driver still drops into its hole.']
+})
+
+const portWalls = step({
+  id: 'port-walls',
+  title: 'Glue the port together',
+  actions: [
+    'Join the port walls to one part with glue and screws, square to the face.',
+    'Seal its corners from the side that will be the channel.'
+  ],
+  needs: ['drill-pilots'],
+  tools: ['drill', 'square', 'caulking gun'],
+  uses: ['port walls', 'glue', 'screws', 'sealant'],
+  minutes: 25,
+  cureMinutes: 45,
+  checks: ['The channel has the height of the plan at both ends, to 0.5 mm.']
+})
+
+const portTubes = step({
+  id: 'port-tubes',
+  title: 'Cut and glue in the port tubes',
+  actions: [
+    'Cut each tube to its length, deburr it, glue it into its panel.',
+    'Run a fillet of sealant round it on the inside.'
+  ],
+  needs: ['cut-holes'],
+  tools: ['fine saw', 'caulking gun'],
+  uses: ['port tubes', 'sealant'],
+  minutes: 20,
+  cureMinutes: 60,
+  checks: ['Length from the outer face agrees with the plan to 1 mm.']
+})
+
+const braces = (braceCount: number): BuildNode =>
+  step({
+    id: 'braces',
+    title: 'Prepare the braces',
+    actions: ['Cut their windows, round the edges, mark their places on the panels.'],
+    needs: ['cut-panels'],
+    tools: ['jigsaw', 'router'],
+    uses: ['braces'],
+    minutes: 10 * braceCount,
+    warnings: [dust]
+  })
 
 export function boardNodes(facts: BuildFacts): readonly BuildNode[] {
-  return [...flatNodes(facts), ...insideNodes(facts)]
+  const { frontLayers, port, braceCount } = facts
+  return [
+    measureBoard,
+    cutPanels(facts),
+    dryFit,
+    cutHoles(facts),
+    drillPilots,
+    driverFixings,
+    ...(frontLayers > 1 ? [laminateBaffle] : []),
+    ...(port === 'slot' ? [portWalls] : []),
+    ...(port === 'round' ? [portTubes] : []),
+    ...(braceCount > 0 ? [braces(braceCount)] : [])
+  ]
 }

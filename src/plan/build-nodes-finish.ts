@@ -4,134 +4,148 @@ import { type BuildNode, step } from './build-step.ts'
 
 const dayMinutes = 24 * 60
 
-function outsideNodes({ port, covered }: BuildFacts): readonly BuildNode[] {
-  const leak =
-    port === 'none'
-      ? 'Close the driver hole with a board on its gasket and push down on it: it must sink and return slowly, not at once.'
-      : 'Close the driver hole and the port with boards on gaskets, blow in through a small tube, and listen and feel along every seam.'
-  const nodes: BuildNode[] = [
-    step({
-      id: 'leak-test',
-      title: 'Test for leaks',
-      actions: [leak, 'Mark every leak, seal it, test again.'],
-      needs: ['close-box'],
-      tools: ['cover board', 'gasket strip', 'pencil'],
-      uses: ['sealant'],
-      minutes: 20,
-      checks: ['No hiss and no draught at any seam.']
-    }),
-    step({
-      id: 'sand',
-      title: 'Fill, round over and sand',
-      actions: ['Fill screw heads and seams, let it dry, round over the edges of the plan, sand with P120 then P180.'],
-      needs: ['leak-test'],
-      tools: ['router with round-over bit', 'sander', 'extractor, mask'],
-      uses: ['wood filler', 'abrasive sheets'],
-      minutes: 60,
-      cureMinutes: 60,
-      warnings: ['Wood dust again: extractor and mask; board dust carries resin.']
-    }),
-    step({
-      id: 'seal-edges',
-      title: 'Seal the sawn edges',
-      actions: ['Brush edge sealer on every sawn edge and into the driver hole, twice.'],
-      needs: ['sand'],
-      tools: ['brush'],
-      uses: ['edge sealer'],
-      minutes: 20,
-      cureMinutes: 120
-    })
-  ]
-  if (covered)
-    nodes.push(
-      step({
-        id: 'cover',
-        title: 'Cover the box',
-        actions: [
-          'Glue the wrap first with its seam at the back or below, then the ends; pile one way.',
-          'Cut out the holes from the middle and turn the edges in.'
-        ],
-        needs: ['seal-edges'],
-        tools: ['knife', 'straight edge', 'roller'],
-        uses: ['carpet', 'contact adhesive'],
-        minutes: 90,
-        cureMinutes: dayMinutes,
-        warnings: [
-          'Contact adhesive is extremely flammable and its vapour makes drowsy: outdoors, no flame, no smoking, gloves; let it flash off for a day before the box goes into a closed car.'
-        ]
-      })
-    )
-  return nodes
+/** A closed box shows a leak by how its cone returns; a vented one must be blown up. */
+function leakMethod(port: BuildFacts['port']): string {
+  return port === 'none'
+    ? 'Close the driver hole with a board on its gasket and push down on it: it must sink and return slowly, not at once.'
+    : 'Close the driver hole and the port with boards on gaskets, blow in through a small tube, and listen and feel along every seam.'
 }
 
-function fittingNodes({ driverCount, driverMassKg, port }: BuildFacts): readonly BuildNode[] {
-  const heavy = (driverMassKg ?? 0) > 10 ? ' Lower it with two hands or two people; a slip tears the cone.' : ''
-  return [
-    step({
-      id: 'terminals',
-      title: 'Fit the terminal cup and feet',
-      actions: ['Join the inner wires to the cup, lay its gasket, screw it down.', 'Screw on the feet.'],
-      needs: ['seal-edges', 'cover'],
-      tools: ['screwdriver', 'crimping tool'],
-      uses: ['terminal cup', 'feet'],
-      minutes: 15
-    }),
-    step({
-      id: 'fit-driver',
-      title: driverCount > 1 ? `Fit the ${driverCount} drivers` : 'Fit the driver',
-      actions: [
-        `Lay the gasket strip, join the wires as the wiring diagram shows, lower the driver in.${heavy}`,
-        'Tighten crosswise in two rounds, by hand.'
-      ],
-      needs: ['terminals', 't-nuts'],
-      tools: ['screwdriver or hex key'],
-      uses: ['drivers', 'driver fixings', 'gasket strip'],
-      minutes: 20 * driverCount,
-      checks: ['The gasket is pressed evenly all round.'],
-      warnings: ['Sealant and adhesive must have cured: their vapour attacks foam surrounds.']
-    }),
-    step({
-      id: 'polarity',
-      title: 'Check polarity and resistance',
-      actions: [
-        'Touch a 1.5 V cell to the terminal, plus to plus, for an instant: every cone must move outwards.',
-        'Measure the resistance at the terminal and compare it with the plan.'
-      ],
-      needs: ['fit-driver'],
-      tools: ['1.5 V cell', 'multimeter'],
-      uses: [],
-      minutes: 5,
-      checks: ['All cones move the same way.', 'The resistance lies a little below the rated load of the plan.']
-    }),
-    step({
-      id: 'listen',
-      title: 'Listen for leaks and rattles',
-      actions: [
-        `Play a slow tone sweep at low level${port === 'none' ? '' : ', keep above the tuning frequency at first'}; feel along the seams, touch what buzzes.`
-      ],
-      needs: ['polarity'],
-      tools: ['tone source'],
-      uses: [],
-      minutes: 15,
-      warnings: ['A rising tone at high level destroys drivers and hearing: keep it low.']
-    }),
-    step({
-      id: 'mount',
-      title: 'Fasten the box in the car',
-      actions: [
-        'Bolt or strap it to factory lashing eyes or body structure, with load plates behind the board.',
-        'Look from below before you drill: not into tank, brake lines, wiring, airbag areas or a drive battery.'
-      ],
-      needs: ['listen'],
-      tools: ['drill', 'spanners', 'torch'],
-      uses: ['bolts, load plates or lashing straps'],
-      minutes: 60,
-      checks: ['The box cannot be moved by hand in any direction.'],
-      warnings: ['In a crash a loose box strikes with many times its weight.']
-    })
+const leakTest = ({ port }: BuildFacts): BuildNode =>
+  step({
+    id: 'leak-test',
+    title: 'Test for leaks',
+    actions: [leakMethod(port), 'Mark every leak, seal it, test again.'],
+    needs: ['close-box'],
+    tools: ['cover board', 'gasket strip', 'pencil'],
+    uses: ['sealant'],
+    minutes: 20,
+    checks: ['No hiss and no draught at any seam.']
+  })
+
+const sandFaces = step({
+  id: 'sand',
+  title: 'Fill, round over and sand',
+  actions: ['Fill screw heads and seams, let it dry, round over the edges of the plan, sand with P120 then P180.'],
+  needs: ['leak-test'],
+  tools: ['router with round-over bit', 'sander', 'extractor, mask'],
+  uses: ['wood filler', 'abrasive sheets'],
+  minutes: 60,
+  cureMinutes: 60,
+  warnings: ['Wood dust again: extractor and mask; board dust carries resin.']
+})
+
+const sealEdges = step({
+  id: 'seal-edges',
+  title: 'Seal the sawn edges',
+  actions: ['Brush edge sealer on every sawn edge and into the driver hole, twice.'],
+  needs: ['sand'],
+  tools: ['brush'],
+  uses: ['edge sealer'],
+  minutes: 20,
+  cureMinutes: 120
+})
+
+const coverBox = step({
+  id: 'cover',
+  title: 'Cover the box',
+  actions: [
+    'Glue the wrap first with its seam at the back or below, then the ends; pile one way.',
+    'Cut out the holes from the middle and turn the edges in.'
+  ],
+  needs: ['seal-edges'],
+  tools: ['knife', 'straight edge', 'roller'],
+  uses: ['carpet', 'contact adhesive'],
+  minutes: 90,
+  cureMinutes: dayMinutes,
+  warnings: [
+    'Contact adhesive is extremely flammable and its vapour makes drowsy: outdoors, no flame, no smoking, gloves; let it flash off for a day before the box goes into a closed car.'
   ]
+})
+
+const fitTerminals = step({
+  id: 'terminals',
+  title: 'Fit the terminal cup and feet',
+  actions: ['Join the inner wires to the cup, lay its gasket, screw it down.', 'Screw on the feet.'],
+  needs: ['seal-edges', 'cover'],
+  tools: ['screwdriver', 'crimping tool'],
+  uses: ['terminal cup', 'feet'],
+  minutes: 15
+})
+
+function heavyLift(driverMassKg = 0): string {
+  return driverMassKg > 10 ? ' Lower it with two hands or two people; a slip tears the cone.' : ''
 }
+
+const fitDriver = ({ driverCount, driverMassKg }: BuildFacts): BuildNode =>
+  step({
+    id: 'fit-driver',
+    title: driverCount > 1 ? `Fit the ${driverCount} drivers` : 'Fit the driver',
+    actions: [
+      `Lay the gasket strip, join the wires as the wiring diagram shows, lower the driver in.${heavyLift(driverMassKg)}`,
+      'Tighten crosswise in two rounds, by hand.'
+    ],
+    needs: ['terminals', 't-nuts'],
+    tools: ['screwdriver or hex key'],
+    uses: ['drivers', 'driver fixings', 'gasket strip'],
+    minutes: 20 * driverCount,
+    checks: ['The gasket is pressed evenly all round.'],
+    warnings: ['Sealant and adhesive must have cured: their vapour attacks foam surrounds.']
+  })
+
+const polarity = step({
+  id: 'polarity',
+  title: 'Check polarity and resistance',
+  actions: [
+    'Touch a 1.5 V cell to the terminal, plus to plus, for an instant: every cone must move outwards.',
+    'Measure the resistance at the terminal and compare it with the plan.'
+  ],
+  needs: ['fit-driver'],
+  tools: ['1.5 V cell', 'multimeter'],
+  uses: [],
+  minutes: 5,
+  checks: ['All cones move the same way.', 'The resistance lies a little below the rated load of the plan.']
+})
+
+const listen = ({ port }: BuildFacts): BuildNode =>
+  step({
+    id: 'listen',
+    title: 'Listen for leaks and rattles',
+    actions: [
+      `Play a slow tone sweep at low level${port === 'none' ? '' : ', keep above the tuning frequency at first'}; feel along the seams, touch what buzzes.`
+    ],
+    needs: ['polarity'],
+    tools: ['tone source'],
+    uses: [],
+    minutes: 15,
+    warnings: ['A rising tone at high level destroys drivers and hearing: keep it low.']
+  })
+
+const mountInCar = step({
+  id: 'mount',
+  title: 'Fasten the box in the car',
+  actions: [
+    'Bolt or strap it to factory lashing eyes or body structure, with load plates behind the board.',
+    'Look from below before you drill: not into tank, brake lines, wiring, airbag areas or a drive battery.'
+  ],
+  needs: ['listen'],
+  tools: ['drill', 'spanners', 'torch'],
+  uses: ['bolts, load plates or lashing straps'],
+  minutes: 60,
+  checks: ['The box cannot be moved by hand in any direction.'],
+  warnings: ['In a crash a loose box strikes with many times its weight.']
+})
 
 export function finishNodes(facts: BuildFacts): readonly BuildNode[] {
-  return [...outsideNodes(facts), ...fittingNodes(facts)]
+  return [
+    leakTest(facts),
+    sandFaces,
+    sealEdges,
+    ...(facts.covered ? [coverBox] : []),
+    fitTerminals,
+    fitDriver(facts),
+    polarity,
+    listen(facts),
+    mountInCar
+  ]
 }

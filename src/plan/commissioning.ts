@@ -12,29 +12,33 @@ export interface CommissioningStep {
 
 const volts = (value: number) => `${value.toPrecision(2)} V`
 
+const batteryOff: CommissioningStep = {
+  id: 'battery-off',
+  text: 'Take the negative terminal off the battery. Wait as long as the vehicle handbook asks before working near airbag wiring.',
+  passIf: 'The negative terminal is off and cannot touch the post.',
+  cautions: ['battery-disconnect', 'airbag-looms']
+}
+
+const noShort: CommissioningStep = {
+  id: 'no-short',
+  text: 'Fuse out, amplifier leads joined: measure from the amplifier end of the positive cable to the body.',
+  passIf:
+    'The reading rises beyond 1 kΩ once the amplifier’s capacitors have charged from the meter; a steady few ohms is a short.',
+  cautions: []
+}
+
 /** Order is part of the meaning: nothing is live before everything is joined, and the fuse goes in last. */
 function beforePower({ cable, fuse, ground }: CableChoice): readonly CommissioningStep[] {
   const size = cable === undefined ? 'the cable' : `the ${cable.designation} cable`
   return [
-    {
-      id: 'battery-off',
-      text: 'Take the negative terminal off the battery. Wait as long as the vehicle handbook asks before working near airbag wiring.',
-      passIf: 'The negative terminal is off and cannot touch the post.',
-      cautions: ['battery-disconnect', 'airbag-looms']
-    },
+    batteryOff,
     {
       id: 'cable-seen',
       text: `Look along ${size} from end to end: grommet in every metal wall, clear of heat, pedals, seat rails and sharp edges, clamped.`,
       passIf: 'No bare metal touches it and it cannot move or chafe.',
       cautions: ['bulkhead-grommet', 'cable-routing']
     },
-    {
-      id: 'no-short',
-      text: 'Fuse out, amplifier leads joined: measure from the amplifier end of the positive cable to the body.',
-      passIf:
-        'The reading rises beyond 1 kΩ once the amplifier’s capacitors have charged from the meter; a steady few ohms is a short.',
-      cautions: []
-    },
+    noShort,
     {
       id: 'fuse-last',
       text: `Join the battery again, negative last, then put the ${fuse === undefined ? 'main' : `${fuse.ratingA} A`} fuse in its holder.`,

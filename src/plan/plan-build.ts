@@ -4,8 +4,10 @@ import type { Panel } from '../domain/box/panel.ts'
 import { boards } from '../domain/material/boards.ts'
 import { nestPanels } from '../domain/sheet/nest-panels.ts'
 import type { SheetPanel, SheetPlan, SheetPlanRequest } from '../domain/sheet/sheet-plan.ts'
+import type { BillDriver } from './bill-box.ts'
 import { billOfMaterials } from './bill-of-materials.ts'
-import { type BillRow, billRow, mm } from './bill-row.ts'
+import { type BillRow, mm } from './bill-row.ts'
+import { type BillCable, offTheReel, wiringPieces } from './bill-wiring.ts'
 import { buildFacts } from './build-facts.ts'
 import { type BuildFacts, type BuildOrder, buildOrder } from './build-order.ts'
 import { attempt, type Part, waitingFor } from './part.ts'
@@ -61,45 +63,49 @@ function sheetRequest({ board }: PlanRequest, { panels }: BoxLayout): SheetPlanR
   }
 }
 
-function billed(request: PlanRequest, finish: Finish, box: BoxLayout, sheets: SheetsPart, supply: PlannedSupply) {
-  const { driver, driverCount, car, board } = request
+function billedDriver({ driver, driverCount, board }: PlanRequest): BillDriver | undefined {
   const { cutOutDiameterM, flangeDiameterM, screwCount, massKg } = driver.mounting ?? {}
-  const cable = supply.cable.done ? supply.cable.outcome.result : undefined
-  const run = request.supply
+  if (cutOutDiameterM === undefined) return undefined
+  return {
+    count: driverCount,
+    cutOutDiameterM,
+    baffleThicknessM: board.thicknessM * (board.frontLayers ?? 1),
+    ...(flangeDiameterM === undefined ? {} : { flangeDiameterM }),
+    ...(screwCount === undefined ? {} : { screwCount }),
+    ...(massKg === undefined ? {} : { massKg })
+  }
+}
+
+function billedCable({ supply: run }: PlanRequest, supply: PlannedSupply): BillCable | undefined {
+  const chosen = supply.cable.done ? supply.cable.outcome.result : undefined
+  if (chosen?.cable === undefined) return undefined
+  return {
+    designation: chosen.cable.designation,
+    positiveLengthM: run.positiveLengthM,
+    returnKind: run.return.kind,
+    returnLengthM: run.return.kind === 'cable' ? run.return.lengthM : (run.return.leadLengthM ?? 0.5),
+    ...(chosen.fuse === undefined ? {} : { fuse: chosen.fuse }),
+    grommetCount: 1
+  }
+}
+
+function billed(request: PlanRequest, finish: Finish, box: BoxLayout, sheets: SheetsPart, supply: PlannedSupply) {
+  const { driverCount, car, signal } = request
+  const driver = billedDriver(request)
+  const cable = billedCable(request, supply)
+  const runM = request.supply.positiveLengthM
   return billOfMaterials({
     box,
     ...(sheets.done ? { sheets: sheets.outcome.result } : {}),
-    ...(cutOutDiameterM === undefined
-      ? {}
-      : {
-          driver: {
-            count: driverCount,
-            cutOutDiameterM,
-            baffleThicknessM: board.thicknessM * (board.frontLayers ?? 1),
-            ...(flangeDiameterM === undefined ? {} : { flangeDiameterM }),
-            ...(screwCount === undefined ? {} : { screwCount }),
-            ...(massKg === undefined ? {} : { massKg })
-          }
-        }),
+    ...(driver === undefined ? {} : { driver }),
     terminals: { cupCount: 1, driverCount },
     ...(finish.lined ? { lining: { thicknessM: LINING.thicknessM, areaM2: liningAreaM2(box) } } : {}),
     ...(finish.covered ? { carpet: {} } : {}),
-    ...(cable?.cable === undefined
-      ? {}
-      : {
-          cable: {
-            designation: cable.cable.designation,
-            positiveLengthM: run.positiveLengthM,
-            returnKind: run.return.kind,
-            returnLengthM: run.return.kind === 'cable' ? run.return.lengthM : (run.return.leadLengthM ?? 0.5),
-            ...(cable.fuse === undefined ? {} : { fuse: cable.fuse }),
-            grommetCount: 1
-          }
-        }),
+    ...(cable === undefined ? {} : { cable }),
     wire: {
       speakerLengthM: car.speakerCableLengthM ?? 2,
-      remoteLengthM: request.signal.turnOn?.remoteOutput === true ? run.positiveLengthM : 0,
-      signalLengthM: run.positiveLengthM
+      remoteLengthM: signal.turnOn?.remoteOutput === true ? runM : 0,
+      signalLengthM: runM
     }
   })
 }
@@ -115,16 +121,14 @@ function branchRows({ feeder }: PlannedSupply): readonly BillRow[] {
   if (!feeder.done) return []
   const branches = feeder.request.amplifiers.flatMap(({ branch }) => (branch?.cable === undefined ? [] : [branch]))
   if (branches.length === 0) return []
-  const row = (item: string, need: number, unit: string, basis: string) =>
-    billRow({ group: 'wiring', item, need, unit, basis, ...(unit === 'm' ? { step: 0.5, sparePercent: 10 } : {}) })
   return [
-    ...row(`distribution block, 1 in, ${branches.length} out, fused`, 1, 'piece', 'one branch an amplifier'),
+    ...wiringPieces(`distribution block, 1 in, ${branches.length} out, fused`, 1, 'one branch an amplifier'),
     ...branches.flatMap(({ cable, fuse }, index) => {
       const lengthM = (cable?.positiveLengthM ?? 0) + (cable?.return?.kind === 'cable' ? cable.return.lengthM : 0)
       const place = `branch ${index + 1}`
       return [
-        ...row(`power cable ${cable?.designation}, ${place}`, lengthM, 'm', 'from the block, and its ground lead'),
-        ...(fuse === undefined ? [] : row(`fuse ${fuse.ratingA} A, ${fuse.type}, ${place}`, 1, 'piece', 'in the block'))
+        ...offTheReel(`power cable ${cable?.designation}, ${place}`, lengthM, 'from the block, and its ground lead'),
+        ...(fuse === undefined ? [] : wiringPieces(`fuse ${fuse.ratingA} A, ${fuse.type}, ${place}`, 1, 'in the block'))
       ]
     })
   ]
