@@ -21,6 +21,13 @@ function portOf(panels: readonly Panel[]): BuildFacts['port'] {
   return tubes ? 'round' : 'none'
 }
 
+/** The smallest of the radii allowed, so that one bit does for all; 0 where every edge stays sharp. */
+function roundingOf(panels: readonly Panel[]): number {
+  const radii = panels.flatMap(({ edges }) => edges.flatMap(({ roundingRadiusM = 0 }) => roundingRadiusM))
+  const rounded = radii.filter(radius => radius > 0)
+  return rounded.length === 0 ? 0 : Math.min(...rounded)
+}
+
 export function buildFacts({ panels }: BoxLayout, choice: BuildChoice): BuildFacts {
   return {
     ...choice,
@@ -29,6 +36,7 @@ export function buildFacts({ panels }: BoxLayout, choice: BuildChoice): BuildFac
     frontLayers: Math.max(1, countOf(panels, 'front')),
     port: portOf(panels),
     braceCount: countOf(panels, 'brace'),
+    roundingRadiusM: roundingOf(panels),
     closing: closingPanel(panels) ?? { name: 'front', openingM: 0, reachM: 0, reachable: false }
   }
 }

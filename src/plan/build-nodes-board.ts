@@ -56,17 +56,17 @@ const dryFit = step({
   ]
 })
 
-const cutHoles = ({ cutOutCount }: BuildFacts): BuildNode =>
+const cutHoles = ({ cutOutCount, port }: BuildFacts): BuildNode =>
   step({
     id: 'cut-holes',
     title: 'Cut holes and rebates in the flat panels',
     actions: [
       'Mark centres from the drawings and cut every hole before any glue.',
-      'Round over both mouths of the port.',
+      ...(port === 'none' ? [] : ['Round over both mouths of the port.']),
       'Try the driver in its hole: drop it in, mark its screw holes, take it out.'
     ],
     needs: ['dry-fit'],
-    tools: ['router with circle jig', 'round-over bit 12.7 mm', 'jigsaw'],
+    tools: ['router with circle jig', ...(port === 'none' ? [] : ['round-over bit 12.7 mm']), 'jigsaw'],
     uses: ['panel drawings'],
     minutes: 15 * Math.max(1, cutOutCount),
     warnings: [dust]

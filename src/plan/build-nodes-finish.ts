@@ -1,4 +1,5 @@
 /** Steps from the closed box to the box that stands in the car. */
+import { mm } from './bill-row.ts'
 import type { BuildFacts } from './build-order.ts'
 import { type BuildNode, step } from './build-step.ts'
 
@@ -23,17 +24,24 @@ const leakTest = ({ port }: BuildFacts): BuildNode =>
     checks: ['No hiss and no draught at any seam.']
   })
 
-const sandFaces = step({
-  id: 'sand',
-  title: 'Fill, round over and sand',
-  actions: ['Fill screw heads and seams, let it dry, round over the edges of the plan, sand with P120 then P180.'],
-  needs: ['leak-test'],
-  tools: ['router with round-over bit', 'sander', 'extractor, mask'],
-  uses: ['wood filler', 'abrasive sheets'],
-  minutes: 60,
-  cureMinutes: 60,
-  warnings: ['Wood dust again: extractor and mask; board dust carries resin.']
-})
+function edgeText(roundingRadiusM: number): string {
+  return roundingRadiusM > 0
+    ? `Round over the outer edges that the cut list names, to ${mm(roundingRadiusM)} mm at most; keep screws out of the way of the bit, and leave mitres and slanted joints sharp.`
+    : 'Leave the outer edges sharp, a seam runs in or near them; only break them with abrasive.'
+}
+
+const sandFaces = ({ roundingRadiusM }: BuildFacts): BuildNode =>
+  step({
+    id: 'sand',
+    title: roundingRadiusM > 0 ? 'Fill, round over and sand' : 'Fill and sand',
+    actions: ['Fill screw heads and seams, let it dry.', edgeText(roundingRadiusM), 'Sand with P120, then P180.'],
+    needs: ['leak-test'],
+    tools: [...(roundingRadiusM > 0 ? ['router with round-over bit'] : []), 'sander', 'extractor, mask'],
+    uses: ['wood filler', 'abrasive sheets'],
+    minutes: 60,
+    cureMinutes: 60,
+    warnings: ['Wood dust again: extractor and mask; board dust carries resin.']
+  })
 
 const sealEdges = step({
   id: 'seal-edges',
@@ -139,7 +147,7 @@ const mountInCar = step({
 export function finishNodes(facts: BuildFacts): readonly BuildNode[] {
   return [
     leakTest(facts),
-    sandFaces,
+    sandFaces(facts),
     sealEdges,
     ...(facts.covered ? [coverBox] : []),
     fitTerminals,

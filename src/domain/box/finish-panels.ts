@@ -49,8 +49,12 @@ export function finishPanel(bare: BarePanel, board: BoardProperties, cutOuts: re
 /** Area of the blank as the sheet plan sees it [m²]. */
 export const blankArea = ({ outline }: Panel) => signedArea(outline.map(({ uM, vM }) => ({ x: uM, y: vM })))
 
-/** Same to a hundredth of a millimetre, so that rounding dust does not split a row. */
-function likeness({ role, thicknessM, outline, edges, cutOuts }: Panel): string {
+/**
+ * Same to a hundredth of a millimetre, so that rounding dust does not split a row. Arrises are rounded after assembly:
+ * boards that differ in them alone are sawn alike.
+ */
+function likeness({ role, thicknessM, outline, edges: all, cutOuts }: Panel): string {
+  const edges = all.flatMap(({ roundingRadiusM: _, ...edge }) => (edge.tiltDeg > 0 ? [edge] : []))
   const rounded = (value: unknown): unknown => (typeof value === 'number' ? Math.round(value * 1e5) : value)
   const points = role === 'side' && edges.length === 0 && cutOuts.length === 0 ? sizesOnly(outline) : outline
   return JSON.stringify([role, thicknessM, points, edges, cutOuts], (_, value) => rounded(value))

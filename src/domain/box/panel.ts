@@ -34,7 +34,7 @@ export interface PanelEdge {
   readonly tiltDeg: number
   /** The face on which the part is longer at this edge; `equal` for a square cut. */
   readonly longFace: 'outer' | 'inner' | 'equal'
-  /** Radius to round the outer arris to after assembly [m]; absent where the edge stays sharp. */
+  /** Largest radius the outer arris may be rounded to after assembly [m]; absent where the edge stays sharp. */
   readonly roundingRadiusM?: number
 }
 

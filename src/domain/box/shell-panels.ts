@@ -1,5 +1,15 @@
 /** The panels of a shell: blanks, tilted edges, and where each stands in the box. */
-import { alongLine, bounds, edgeLine, type Line, type Point2, type Polygon, signedArea } from '../../numeric/polygon.ts'
+import {
+  alongLine,
+  bounds,
+  edgeLine,
+  interiorAngle,
+  type Line,
+  type Point2,
+  type Polygon,
+  signedArea
+} from '../../numeric/polygon.ts'
+import { type OwnArrises, ownArrises, withRounding } from './edge-rounding.ts'
 import type { Direction3, PanelEdge, PanelPlace, PanelPoint, PanelRole, Point3 } from './panel.ts'
 import { boardLength, capProfile, type Section, type Shell, wallOf, wallSection } from './shell.ts'
 
@@ -60,7 +70,28 @@ const rectangle = (width: number, height: number): readonly PanelPoint[] => [
   { uM: 0, vM: height }
 ]
 
-const tilted = (edges: readonly PanelEdge[]) => edges.filter(({ tiltDeg }) => tiltDeg > 0)
+const worked = (edges: readonly PanelEdge[]) =>
+  edges.filter(({ tiltDeg, roundingRadiusM }) => tiltDeg > 0 || roundingRadiusM !== undefined)
+
+const square = (edge: number): PanelEdge => ({ edge, tiltDeg: 0, longFace: 'equal' })
+
+/** Edges in the order of the outline: where the board ends along its wall, and at the caps. */
+function edgesOf(ends: readonly [low: PanelEdge, high: PanelEdge], caps: readonly number[], finish: EdgeFinish) {
+  const { own, thicknessM } = finish
+  const [low, high] = ends
+  return worked([
+    withRounding(low, own.low, thicknessM),
+    withRounding(high, own.high, thicknessM),
+    ...caps.map(edge => withRounding(square(edge), own.caps, thicknessM))
+  ]).toSorted((a, b) => a.edge - b.edge)
+}
+
+interface EdgeFinish {
+  readonly own: OwnArrises
+  readonly thicknessM: number
+}
+/** Of a board inside the box. */
+const inside: EdgeFinish = { own: { low: false, high: false, caps: false }, thicknessM: 0 }
 
 /** A board along a line of the profile plane, `inwards` from it, from `from` over `length` of the axis. */
 export interface Strip {
@@ -78,17 +109,21 @@ const onStrip = ({ at, along }: Line, foot: number, inwards: number): Point2 => 
 })
 
 /** In an upright profile: u along the width of the box, v up the wall (for floor and lid: to front and rear). */
-function uprightBoard({ line, inwards, ends, from, length }: Strip) {
+function uprightBoard({ line, inwards, ends, from, length }: Strip, finish: EdgeFinish) {
   const { along } = line
   const flipped = along.y > none
   const sign = flipped ? 1 : -1
   const origin = onStrip(line, flipped ? ends.low : ends.high, inwards)
   return {
     outline: rectangle(length, ends.high - ends.low),
-    edges: tilted([
-      { edge: 0, ...(flipped ? ends.lowEdge : ends.highEdge) },
-      { edge: 2, ...(flipped ? ends.highEdge : ends.lowEdge) }
-    ]),
+    edges: edgesOf(
+      [
+        { edge: flipped ? 0 : 2, ...ends.lowEdge },
+        { edge: flipped ? 2 : 0, ...ends.highEdge }
+      ],
+      [1, 3],
+      finish
+    ),
     place: {
       origin: inBox('x', origin, flipped ? from + length : from),
       uAxis: direction(-sign, 0, 0),
@@ -98,13 +133,17 @@ function uprightBoard({ line, inwards, ends, from, length }: Strip) {
 }
 
 /** In a footprint: u along the wall, v up. */
-function standingBoard({ line, inwards, ends, from, length }: Strip) {
+function standingBoard({ line, inwards, ends, from, length }: Strip, finish: EdgeFinish) {
   return {
     outline: rectangle(ends.high - ends.low, length),
-    edges: tilted([
-      { edge: 1, ...ends.highEdge },
-      { edge: 3, ...ends.lowEdge }
-    ]),
+    edges: edgesOf(
+      [
+        { edge: 3, ...ends.lowEdge },
+        { edge: 1, ...ends.highEdge }
+      ],
+      [0, 2],
+      finish
+    ),
     place: {
       origin: inBox('z', onStrip(line, ends.low, inwards), from),
       uAxis: direction(line.along.x, line.along.y, 0),
@@ -113,8 +152,8 @@ function standingBoard({ line, inwards, ends, from, length }: Strip) {
   }
 }
 
-export const boardAlong = (axis: Shell['axis'], strip: Strip) =>
-  axis === 'x' ? uprightBoard(strip) : standingBoard(strip)
+export const boardAlong = (axis: Shell['axis'], strip: Strip, finish = inside) =>
+  axis === 'x' ? uprightBoard(strip, finish) : standingBoard(strip, finish)
 
 function wallPanels(shell: Shell, inner: Polygon, wall: number): readonly BarePanel[] {
   const { name, role, thicknessM, layers, recessM } = wallOf(shell, wall)
@@ -124,9 +163,20 @@ function wallPanels(shell: Shell, inner: Polygon, wall: number): readonly BarePa
     const line = edgeLine(shell.profile, wall)
     const { corners } = wallSection(shell, inner, wall, layer)
     const ends = sectionEnds(line, corners, thicknessM)
-    const shaped = boardAlong(shell.axis, { line, inwards: recessM + layer * thicknessM, ends, from, length })
+    const strip = { line, inwards: recessM + layer * thicknessM, ends, from, length }
+    const shaped = boardAlong(shell.axis, strip, { own: ownArrises(shell, wall, layer), thicknessM })
     return { name, role, wall, layer, thicknessM, ...shaped, volumeM3: signedArea(corners) * length }
   })
+}
+
+/** A cap over the ends of the walls has every arris of its own; turning the outline round turns its edges too. */
+function capEdges({ caps, profile }: Shell, count: number, thicknessM: number, mirrored: boolean) {
+  if (caps.placed !== 'over') return []
+  const convex = (vertex: number) => interiorAngle(profile, vertex % count) < Math.PI - 1e-9
+  return Array.from({ length: count }, (_, edge) => {
+    const own = mirrored ? (2 * count - 2 - edge) % count : edge
+    return withRounding(square(edge), convex(own) && convex(own + 1), thicknessM)
+  }).filter(({ roundingRadiusM }) => roundingRadiusM !== undefined)
 }
 
 /** Seen from outside: the right side and the lid as the profile lies, the left side and the floor mirrored. */
@@ -152,7 +202,7 @@ function capPanel(shell: Shell, end: 'low' | 'high'): BarePanel {
     layer: 0,
     thicknessM,
     outline: mirrored ? points.toReversed() : points,
-    edges: [],
+    edges: capEdges(shell, points.length, thicknessM, mirrored),
     place: { origin: inBox(shell.axis, origin, end === 'low' ? 0 : shell.lengthM), uAxis, vAxis },
     volumeM3: signedArea(profile) * thicknessM
   }

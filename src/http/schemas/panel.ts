@@ -51,7 +51,13 @@ const PanelEdgeBody = component('PanelEdge', 'An edge that is not simply sawn sq
   edge: count('Edge from this point of the outline to the next', 0, 63),
   tiltDeg: quantity('°', 'Tilt of the saw from a square cut', { from: 0, to: 90 }),
   longFace: choice('The face on which the part is longer at this edge', ['outer', 'inner', 'equal']),
-  roundingRadiusMm: Type.Optional(quantity('mm', 'Round the outer arris to this radius after assembly', { above: 0 }))
+  roundingRadiusMm: Type.Optional(
+    quantity(
+      'mm',
+      'The outer arris may be rounded to this radius after assembly, of the outermost board where several lie on one another; edges without it stay sharp',
+      { above: 0 }
+    )
+  )
 })
 
 const PanelPlaceBody = component('PanelPlace', 'Where the frame of a part lies in the box.', {
@@ -74,7 +80,9 @@ export const PanelBody = component(
     lengthAlong: choice('Direction of the larger side in the frame', ['u', 'v']),
     grain: choice('Direction of the face grain on the sheet', ['length', 'width', 'any']),
     outline: list('Corners of the blank, anticlockwise', ref(PanelPointBody), 3, 64),
-    edges: Type.Array(ref(PanelEdgeBody), { description: 'Edges that need more than a square cut' }),
+    edges: Type.Array(ref(PanelEdgeBody), {
+      description: 'Edges that need more than a square cut, or that may be rounded'
+    }),
     cutOuts: Type.Array(ref(CutOutBody), { description: 'Holes and rebates' }),
     massKg: quantity('kg', 'One part, cut-outs taken off', { from: 0 }),
     place: Type.Optional(ref(PanelPlaceBody, 'Of the first of them'))
