@@ -4082,7 +4082,7 @@ export interface components {
         Panel: {
             /** @description Holes and rebates */
             cutOuts: components["schemas"]["CutOut"][];
-            /** @description Edges that need more than a square cut */
+            /** @description Edges that need more than a square cut, or that may be rounded */
             edges: components["schemas"]["PanelEdge"][];
             /**
              * @description Direction of the face grain on the sheet
@@ -4146,7 +4146,7 @@ export interface components {
              * @enum {string}
              */
             longFace: "outer" | "inner" | "equal";
-            /** @description Round the outer arris to this radius after assembly [mm] */
+            /** @description The outer arris may be rounded to this radius after assembly, of the outermost board where several lie on one another; edges without it stay sharp [mm] */
             roundingRadiusMm?: number;
             /** @description Tilt of the saw from a square cut [°] */
             tiltDeg: number;

@@ -3,6 +3,7 @@ import { type Assumptions, assumptions } from '../domain/assume.ts'
 import type { BoxLayout } from '../domain/box/box-layout.ts'
 import type { BoxRequest } from '../domain/box/box-request.ts'
 import { layOutBox } from '../domain/box/lay-out-box.ts'
+import type { Panel } from '../domain/box/panel.ts'
 import { DesignError, type Fault } from '../domain/design-error.ts'
 import { boards } from '../domain/material/boards.ts'
 import type { Outcome } from '../domain/outcome.ts'
@@ -96,8 +97,8 @@ function cutPlanOf(request: BoxDrawingRequest, box: BoxLayout, assumed: Assumpti
   )
 }
 
-export function panelDrawings(box: BoxLayout, paper: PaperUnits, prefix: string): readonly BoxDrawing[] {
-  return box.panels.map((panel, index) => ({
+export function panelDrawings(panels: readonly Panel[], paper: PaperUnits, prefix: string): readonly BoxDrawing[] {
+  return panels.map((panel, index) => ({
     subject: 'panel' as const,
     ...panelDrawing(panel, `${prefix}-panel-${index + 1}`, paper)
   }))
@@ -126,7 +127,7 @@ export function drawBox(request: BoxDrawingRequest): Outcome<BoxDrawings> {
   )
   const cuts = show === 'panels' ? undefined : cutPlanOf(request, box.result, assumed)
   const drawings = [
-    ...(show === 'cut-sheets' ? [] : panelDrawings(box.result, paper, 'box')),
+    ...(show === 'cut-sheets' ? [] : panelDrawings(box.result.panels, paper, 'box')),
     ...(cuts === undefined ? [] : cutSheetDrawings(cuts.result, paper, 'box'))
   ]
   const boxAssumed = box.assumed.map(entry => ({ ...entry, field: `box.${entry.field}` }))

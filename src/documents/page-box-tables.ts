@@ -1,7 +1,9 @@
 /** The tables of a box on the page: air, cut list, clearances. */
+import type { BoxLayout } from '../domain/box/box-layout.ts'
 import { tableOf } from './html.ts'
 import { lengthText, massText, type PaperUnits, volumeText } from './number-text.ts'
 import { materialTitle } from './panel-drawing.ts'
+import { panelWork } from './panel-work.ts'
 import type { PlanPaper } from './plan-paper.ts'
 
 export function volumeTable({ box }: PlanPaper, paper: PaperUnits): string {
@@ -26,30 +28,39 @@ export function volumeTable({ box }: PlanPaper, paper: PaperUnits): string {
 
 export function panelTable({ box }: PlanPaper, paper: PaperUnits): string {
   if (box === undefined) return ''
-  const rows = box.panels.map(({ name, quantity, lengthM, widthM, thicknessM, material, cutOuts, massKg }) => [
-    name,
-    String(quantity),
-    lengthText(lengthM, paper),
-    lengthText(widthM, paper),
-    lengthText(thicknessM, paper),
-    materialTitle(material),
-    String(cutOuts.length),
-    massText(massKg, paper)
+  const rows = box.panels.map(panel => [
+    panel.name,
+    String(panel.quantity),
+    lengthText(panel.lengthM, paper),
+    lengthText(panel.widthM, paper),
+    lengthText(panel.thicknessM, paper),
+    materialTitle(panel.material),
+    panelWork(panel, paper),
+    massText(panel.massKg, paper)
   ])
-  const columns = ['Panel', 'Number', 'Length', 'Width', 'Thickness', 'Board', 'Holes', 'Each weighs'].map(
-    (title, index) => ({ title, figures: index > 0 && index !== 5 })
+  const columns = ['Panel', 'Number', 'Length', 'Width', 'Thickness', 'Board', 'Work', 'Each weighs'].map(
+    (title, index) => ({ title, figures: index > 0 && index !== 5 && index !== 6 })
   )
   return tableOf('Cut list', columns, rows)
 }
 
+/** Equal rows, as two drivers alike make them, stand once with their number. */
+export function clearanceRows({ clearances }: BoxLayout, paper: PaperUnits): readonly (readonly string[])[] {
+  const counted = new Map<string, { readonly cells: readonly string[]; readonly count: number }>()
+  for (const { between, availableM, neededM, passes } of clearances) {
+    const cells = [between, lengthText(availableM, paper), lengthText(neededM, paper), passes ? 'clear' : 'TOO TIGHT']
+    const key = cells.join('|')
+    counted.set(key, { cells, count: (counted.get(key)?.count ?? 0) + 1 })
+  }
+  return [...counted.values()].map(({ cells: [between = '', ...rest], count }) => [
+    count === 1 ? between : `${between} (${count} times)`,
+    ...rest
+  ])
+}
+
 export function clearanceTable({ box }: PlanPaper, paper: PaperUnits): string {
   if (box === undefined || box.clearances.length === 0) return ''
-  const rows = box.clearances.map(({ between, availableM, neededM, passes }) => [
-    between,
-    lengthText(availableM, paper),
-    lengthText(neededM, paper),
-    passes ? 'clear' : 'TOO TIGHT'
-  ])
+  const rows = clearanceRows(box, paper)
   return tableOf(
     'Clearances',
     [

@@ -1,6 +1,6 @@
 import { listOf, paragraph, section, tableOf } from './html.ts'
 import { massText, type PaperUnits, significant } from './number-text.ts'
-import { gravestFirst, levelText, type PlanPaper, verdictText } from './plan-paper.ts'
+import { gravestFirst, levelText, type PlanPaper, valueText, verdictText } from './plan-paper.ts'
 import { element, escaped } from './svg.ts'
 
 export function verdictBox({ verdict, reasons, lines }: PlanPaper): string {
@@ -48,7 +48,12 @@ export function factSection({ facts }: PlanPaper): string {
         'dl',
         {},
         ...rows.map(({ label, value }) =>
-          element('div', {}, element('dt', {}, escaped(label)), element('dd', {}, escaped(value)))
+          element(
+            'div',
+            {},
+            element('dt', {}, escaped(label)),
+            element('dd', { class: value.length < 18 ? 'short' : undefined }, escaped(value))
+          )
         )
       )
     )
@@ -78,9 +83,9 @@ export function restraintSection({ restraint }: PlanPaper, paper: PaperUnits): s
     'Holding it in the car',
     tableOf(
       'Forces on the box',
-      [{ title: 'Case' }, { title: 'Force', figures: true }],
+      [{ title: 'Case' }, { title: 'Figure', figures: true }],
       [
-        ['weight', massText(massKg, paper)],
+        ['mass with drivers', massText(massKg, paper)],
         ['hard braking, forward', force(drivingForwardN)],
         ['rearward', force(drivingRearwardN)],
         ['in a bend, sideways', force(drivingSidewaysN)],
@@ -102,11 +107,7 @@ export function commissioningSection({ commissioning }: PlanPaper): string {
 }
 
 export function groundSection({ assumed, sources }: PlanPaper): string {
-  const defaults = assumed.map(({ field, value, why }) => [
-    field,
-    typeof value === 'number' ? significant(value, 4) : String(value),
-    why
-  ])
+  const defaults = assumed.map(({ field, value, why }) => [field, valueText(value), why])
   const rows = sources.map(({ id, title, status }) => [id, title, status])
   return section(
     'ground',

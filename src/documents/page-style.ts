@@ -46,6 +46,9 @@ dl{margin:.2rem 0 1rem}
 dl div{display:flex;justify-content:space-between;gap:1rem;border-bottom:1px solid var(--rule);padding:.25rem 0}
 dt{color:var(--quiet)}
 dd{margin:0;text-align:right}
+dt{flex:1 1 auto}
+dd{flex:0 1 auto;max-width:65%}
+.short{white-space:nowrap}
 .steps{list-style:none;padding:0;margin:0}
 .steps>li{display:grid;grid-template-columns:2.6rem 1fr;gap:.2rem .8rem;padding:1rem 0;border-bottom:1px solid var(--rule)}
 .steps .number{font-size:1.3rem;font-weight:700;color:var(--cut)}
@@ -72,7 +75,8 @@ svg .grid,svg .hatch{stroke:var(--rule)}
 svg .hatch{stroke:var(--hatch)}
 svg .thin,svg .mark,svg .frame{stroke:var(--quiet)}
 svg .limit{stroke:var(--limit)}
-svg .ink-line{stroke:var(--text)}
+svg .ink-line,svg .line{stroke:var(--text)}
+svg .cut-fill{fill:var(--cut)}
 `
 
 const narrow = `
@@ -80,10 +84,12 @@ const narrow = `
 body{font-size:15px}
 h1{font-size:1.4rem}
 .cautions li{grid-template-columns:1fr}
-table,tbody,tr,td{display:block}
+table,caption,tbody,tr,td{display:block}
 thead{position:absolute;left:-99rem}
 tr{border-bottom:1px solid var(--text);padding:.4rem 0}
 td{display:flex;justify-content:space-between;gap:1rem;border:0;padding:.15rem .2rem;text-align:right}
+td:first-child{display:block;text-align:left;font-weight:600}
+td:first-child::before{display:none}
 td:empty{display:none}
 td::before{content:attr(data-label);color:var(--quiet);text-align:left;flex:none}
 .figures{white-space:normal}

@@ -20,7 +20,15 @@ export function buyText(quantity: number, unit: string): string {
   return `${figure(quantity, 2)} ${unit}${counted && quantity !== 1 ? 's' : ''}`
 }
 
-export function billSection({ bill }: PlanPaper): string {
+/** Panels cut to size instead of sheets stand in the cut list already. */
+export const shoppingRows = (bill: readonly BillRow[]): readonly BillRow[] =>
+  bill.filter(({ group, needed }) => group !== 'board' || needed)
+
+export const CUT_TO_SIZE =
+  'Or buy the panels cut to size instead of sheets: the cut list is what a cutting service asks for.'
+
+export function billSection({ bill: all }: PlanPaper): string {
+  const bill = shoppingRows(all)
   const groups = Object.keys(billGroupTitles) as BillRow['group'][]
   const tables = groups.map(group => {
     const rows = bill
@@ -44,7 +52,9 @@ export function billSection({ bill }: PlanPaper): string {
           rows
         )
   })
-  return section('materials', 'What to buy', ...tables)
+  const [board = '', ...others] = tables
+  const choice = bill.length < all.length ? paragraph(CUT_TO_SIZE) : ''
+  return section('materials', 'What to buy', board, choice, ...others)
 }
 
 function stepItem({ number, title, actions, tools, uses, minutes, cureMinutes, checks, warnings }: BuildStep): string {

@@ -1,5 +1,7 @@
 /** Brings a computed plan onto paper: which figures, curves, drawings and lists it has to show. */
-import type { Outcome } from '../domain/outcome.ts'
+import { ohmNumber } from '../domain/coils/coil-loads.ts'
+import { chosenNetwork } from '../domain/coils/wire-coils.ts'
+import type { Assumption, Outcome } from '../domain/outcome.ts'
 import { sources as sourceCatalogue } from '../domain/source.ts'
 import type { Part } from '../plan/part.ts'
 import type { PlanRequest } from '../plan/plan-request.ts'
@@ -8,6 +10,7 @@ import { figure, lengthText, massText, type PaperUnits, runText, volumeText } fr
 import type { PaperFact, PaperFacts, PlanPaper } from './plan-paper.ts'
 import type { ChartLimits } from './response-charts.ts'
 import type { SystemWiring } from './system-wiring.ts'
+import type { DrawnWiring } from './wiring-diagram.ts'
 
 const done = <Result>(part: Part<unknown, Result> | undefined): Result | undefined =>
   part?.done ? part.outcome.result : undefined
@@ -158,6 +161,14 @@ function wiringOf(
   }
 }
 
+function coilsOf({ parts: { wiring } }: SystemPlan): DrawnWiring | undefined {
+  const request = wiring.done ? wiring.request : undefined
+  const load = request === undefined ? undefined : chosenNetwork(request)
+  if (request === undefined || load === undefined) return undefined
+  const { driverCount, coilsPerDriver } = request
+  return { network: load.network, driverCount, coilsPerDriver, loadOhm: ohmNumber(load), join: load.join }
+}
+
 function limitsOf({ parts }: SystemPlan): ChartLimits {
   const response = done(parts.response)
   const driver = done(parts.driver)?.driver
@@ -173,6 +184,11 @@ function limitsOf({ parts }: SystemPlan): ChartLimits {
   }
 }
 
+/** Parts assume the same things of the same air and coils. */
+const distinct = (assumed: readonly Assumption[]): readonly Assumption[] => [
+  ...new Map(assumed.map(entry => [JSON.stringify(entry), entry])).values()
+]
+
 /** @param request  for what the plan does not repeat: lengths, return path, names */
 export function paperOfPlan(
   { result: plan, cautions, assumed, sources }: Outcome<SystemPlan>,
@@ -183,6 +199,7 @@ export function paperOfPlan(
   const box = done(plan.parts.box)
   const cutPlan = done(plan.parts.sheets)
   const wiring = wiringOf(plan, request, paper)
+  const coils = coilsOf(plan)
   const partAssumed = Object.values(
     plan.parts as unknown as Record<string, Part<unknown, unknown> | undefined>
   ).flatMap(part => (part?.done ? part.outcome.assumed : []))
@@ -197,11 +214,12 @@ export function paperOfPlan(
     ...(box === undefined ? {} : { box }),
     ...(cutPlan === undefined ? {} : { cutPlan }),
     ...(wiring === undefined ? {} : { wiring }),
+    ...(coils === undefined ? {} : { coils }),
     bill: plan.billOfMaterials,
     ...(plan.buildOrder === undefined ? {} : { buildOrder: plan.buildOrder }),
     ...(plan.restraint === undefined ? {} : { restraint: plan.restraint }),
     commissioning: plan.commissioning,
-    assumed: [...assumed, ...partAssumed],
+    assumed: distinct([...assumed, ...partAssumed]),
     sources: [...new Set(sources)].sort().map(id => ({ id, ...sourceCatalogue[id] }))
   }
 }

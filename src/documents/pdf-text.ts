@@ -19,6 +19,9 @@ export const heading = (text: string): Content => ({
 
 export const lines = (items: readonly string[]): Content => ({ ul: items.map(plain), margin: [0, 2, 0, 4] })
 
+/** Rows up to which a table is not parted by the end of a page. */
+const SHORT_TABLE = 14
+
 type Width = number | 'auto' | '*'
 
 export function table(
@@ -31,12 +34,25 @@ export function table(
   const align = (index: number) => (figures.includes(index) ? ('right' as const) : ('left' as const))
   const body: ContentTable['table']['body'] = [
     columns.map((text, index) => ({ text, bold: true, fontSize: 8, color: ink.quiet, alignment: align(index) })),
-    ...rows.map(row => row.map((text, index) => ({ text: plain(text), fontSize: 8, alignment: align(index) })))
+    ...rows.map(row =>
+      row.map((text, index) => ({
+        text: plain(text),
+        fontSize: 8,
+        alignment: align(index),
+        noWrap: figures.includes(index) && text.length < 24
+      }))
+    )
   ]
   return {
+    unbreakable: rows.length <= SHORT_TABLE,
     stack: [
-      { text: plain(title), bold: true, margin: [0, 8, 0, 2] },
-      { table: { headerRows: 1, dontBreakRows: true, widths: [...widths], body }, layout: 'lightHorizontalLines' }
+      ...(title === ''
+        ? []
+        : [{ text: plain(title), bold: true, margin: [0, 8, 0, 2] as [number, number, number, number] }]),
+      {
+        table: { headerRows: 1, keepWithHeaderRows: 1, dontBreakRows: true, widths: [...widths], body },
+        layout: 'lightHorizontalLines'
+      }
     ]
   }
 }

@@ -1,7 +1,7 @@
 /** The whole plan as one page: no script, nothing fetched, one style element that the content policy knows by its hash. */
 import { boxOverview } from './box-overview.ts'
 import { cutSheetDrawings, panelDrawings } from './draw-box.ts'
-import { figureOf, section } from './html.ts'
+import { figureOf, paragraph, section } from './html.ts'
 import { clearanceTable, panelTable, volumeTable } from './page-box-tables.ts'
 import {
   cautionSection,
@@ -13,10 +13,12 @@ import {
 } from './page-sections.ts'
 import { pageStyle } from './page-style.ts'
 import { billSection, buildSection } from './page-work.ts'
+import { PLAIN_PANELS, panelsToDraw } from './panel-work.ts'
 import type { PaperOptions, PlanPaper } from './plan-paper.ts'
 import { responseCharts } from './response-charts.ts'
 import { element, escaped } from './svg.ts'
 import { systemWiring } from './system-wiring.ts'
+import { wiringDiagram } from './wiring-diagram.ts'
 
 function chartSection({ curves, limits }: PlanPaper): string {
   if (curves === undefined) return ''
@@ -29,7 +31,8 @@ function chartSection({ curves, limits }: PlanPaper): string {
 function boxSection(plan: PlanPaper, { paper }: PaperOptions): string {
   if (plan.box === undefined) return ''
   const overview = boxOverview(plan.box, 'box-overview', paper)
-  const drawings = panelDrawings(plan.box, paper, 'box').map(({ svg, name }) => figureOf(svg, `Drawing of ${name}`))
+  const drawn = panelsToDraw(plan.box)
+  const drawings = panelDrawings(drawn, paper, 'box').map(({ svg, name }) => figureOf(svg, `Drawing of ${name}`))
   return section(
     'box',
     'The box',
@@ -37,6 +40,7 @@ function boxSection(plan: PlanPaper, { paper }: PaperOptions): string {
     volumeTable(plan, paper),
     panelTable(plan, paper),
     clearanceTable(plan, paper),
+    drawn.length < plan.box.panels.length ? paragraph(PLAIN_PANELS) : '',
     ...drawings
   )
 }
@@ -47,10 +51,13 @@ function sheetSection({ cutPlan }: PlanPaper, { paper }: PaperOptions): string {
   return section('sheets', 'Cutting the sheets', ...drawings)
 }
 
-const wiringSection = ({ wiring }: PlanPaper) =>
-  wiring === undefined
-    ? ''
-    : section('wiring', 'Wiring', figureOf(systemWiring(wiring), 'Wiring from battery to drivers'))
+const wiringSection = ({ wiring, coils }: PlanPaper) =>
+  section(
+    'wiring',
+    'Wiring',
+    wiring === undefined ? '' : figureOf(systemWiring(wiring), 'Wiring from battery to drivers'),
+    coils === undefined ? '' : figureOf(wiringDiagram(coils), 'Wiring of the coils, terminal by terminal')
+  )
 
 /** Links to the sections that are there. */
 function contents(sections: readonly string[]): string {

@@ -7,9 +7,10 @@ import type { SheetPlan } from '../domain/sheet/sheet-plan.ts'
 import type { BillRow } from '../plan/bill-row.ts'
 import type { BuildOrder } from '../plan/build-order.ts'
 import type { Restraint } from '../plan/restraint.ts'
-import type { PaperUnits } from './number-text.ts'
+import { type PaperUnits, significant } from './number-text.ts'
 import type { ChartCurves, ChartLimits } from './response-charts.ts'
 import type { SystemWiring } from './system-wiring.ts'
+import type { DrawnWiring } from './wiring-diagram.ts'
 
 export interface PaperFact {
   readonly label: string
@@ -44,6 +45,8 @@ export interface PlanPaper {
   readonly box?: BoxLayout
   readonly cutPlan?: SheetPlan
   readonly wiring?: SystemWiring
+  /** The coils on one output. */
+  readonly coils?: DrawnWiring
   readonly bill: readonly BillRow[]
   readonly buildOrder?: BuildOrder
   readonly restraint?: Restraint
@@ -51,6 +54,10 @@ export interface PlanPaper {
   readonly assumed: readonly Assumption[]
   readonly sources: readonly PaperSource[]
 }
+
+/** An assumed value as it is read. */
+export const valueText = (value: Assumption['value']): string =>
+  typeof value === 'number' ? significant(value, 4) : String(value)
 
 export interface PaperOptions {
   readonly paper: PaperUnits

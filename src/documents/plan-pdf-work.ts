@@ -4,13 +4,16 @@ import type { BillRow } from '../plan/bill-row.ts'
 import type { BuildStep } from '../plan/build-step.ts'
 import { boxOverview } from './box-overview.ts'
 import { durationText, lengthText, massText, significant, volumeText } from './number-text.ts'
-import { billGroupTitles, buyText } from './page-work.ts'
+import { clearanceRows } from './page-box-tables.ts'
+import { billGroupTitles, buyText, CUT_TO_SIZE, shoppingRows } from './page-work.ts'
 import { materialTitle } from './panel-drawing.ts'
+import { PLAIN_PANELS, panelsToDraw, panelWork } from './panel-work.ts'
 import { ink } from './paper.ts'
 import { plainFonts } from './pdf.ts'
 import { heading, lines, plain, table } from './pdf-text.ts'
-import type { PaperOptions, PlanPaper } from './plan-paper.ts'
+import { type PaperOptions, type PlanPaper, valueText } from './plan-paper.ts'
 import { systemWiring } from './system-wiring.ts'
+import { wiringDiagram } from './wiring-diagram.ts'
 
 export function boxTables({ box }: PlanPaper, { paper }: PaperOptions): Content[] {
   if (box === undefined) return []
@@ -21,32 +24,28 @@ export function boxTables({ box }: PlanPaper, { paper }: PaperOptions): Content[
     ...volume.rows.map(({ item, volumeM3, known }) => [item, `−${volumeText(volumeM3, paper)}`, known]),
     ['left as air: the spring', volumeText(volume.netM3, paper), 'computed']
   ]
-  const panels = box.panels.map(({ name, quantity, lengthM, widthM, thicknessM, material, massKg }) => [
-    name,
-    String(quantity),
-    lengthText(lengthM, paper),
-    lengthText(widthM, paper),
-    lengthText(thicknessM, paper),
-    materialTitle(material),
-    massText(massKg, paper)
+  const panels = box.panels.map(panel => [
+    panel.name,
+    String(panel.quantity),
+    lengthText(panel.lengthM, paper),
+    lengthText(panel.widthM, paper),
+    lengthText(panel.thicknessM, paper),
+    [materialTitle(panel.material), panelWork(panel, paper)].filter(text => text !== '').join('; '),
+    massText(panel.massKg, paper)
   ])
-  const clearances = box.clearances.map(({ between, availableM, neededM, passes }) => [
-    between,
-    lengthText(availableM, paper),
-    lengthText(neededM, paper),
-    passes ? 'clear' : 'TOO TIGHT'
-  ])
+  const clearances = clearanceRows(box, paper)
   return [
     heading('The box'),
     ...(overview === undefined ? [] : [{ svg: plainFonts(overview), width: 400 }]),
     table('Air in the box', ['Part', 'Volume', 'How known'], ['*', 'auto', 'auto'], volumes, [1]),
     table(
       'Cut list',
-      ['Panel', 'Number', 'Length', 'Width', 'Thickness', 'Board', 'Each weighs'],
-      ['*', 'auto', 'auto', 'auto', 'auto', 'auto', 'auto'],
+      ['Panel', 'Number', 'Length', 'Width', 'Thickness', 'Board and work', 'Each weighs'],
+      [90, 'auto', 'auto', 'auto', 'auto', '*', 'auto'],
       panels,
       [1, 2, 3, 4, 6]
     ),
+    ...(panelsToDraw(box).length < box.panels.length ? [PLAIN_PANELS] : []),
     ...(clearances.length === 0
       ? []
       : [
@@ -61,7 +60,8 @@ export function boxTables({ box }: PlanPaper, { paper }: PaperOptions): Content[
   ]
 }
 
-export function bill({ bill: rows }: PlanPaper): Content[] {
+export function bill({ bill: all }: PlanPaper): Content[] {
+  const rows = shoppingRows(all)
   const groups = Object.keys(billGroupTitles) as BillRow['group'][]
   const tables = groups.flatMap(group => {
     const mine = rows
@@ -76,7 +76,9 @@ export function bill({ bill: rows }: PlanPaper): Content[] {
       ? []
       : [table(billGroupTitles[group], ['', 'Item', 'Buy', 'Why so much'], ['auto', 190, 'auto', '*'], mine, [2])]
   })
-  return tables.length === 0 ? [] : [heading('What to buy'), ...tables]
+  const [board, ...others] = tables
+  if (board === undefined) return []
+  return [heading('What to buy'), board, ...(rows.length < all.length ? [CUT_TO_SIZE] : []), ...others]
 }
 
 function stepBlock({ number, title, actions, tools, minutes, cureMinutes, checks, warnings }: BuildStep): Content {
@@ -109,10 +111,33 @@ export function build({ buildOrder }: PlanPaper): Content[] {
   ]
 }
 
-export function endTables({ restraint, commissioning, sources, wiring }: PlanPaper): Content[] {
+function wiringDrawings({ wiring, coils }: PlanPaper): Content[] {
+  if (wiring === undefined && coils === undefined) return []
+  return [
+    heading('Wiring'),
+    ...(wiring === undefined ? [] : [{ svg: plainFonts(systemWiring(wiring)), width: 510 }]),
+    ...(coils === undefined ? [] : [{ svg: plainFonts(wiringDiagram(coils)), width: 400 }])
+  ]
+}
+
+function groundTables({ assumed, sources }: PlanPaper): Content[] {
+  if (assumed.length + sources.length === 0) return []
+  const defaults = assumed.map(({ field, value, why }) => [field, valueText(value), why])
+  const known = sources.map(({ title, status }) => [title, status])
+  return [
+    heading('What it rests on'),
+    ...(defaults.length === 0
+      ? []
+      : [table('Assumed because nothing was said (SI units)', ['Field', 'Value', 'Why'], [150, 80, '*'], defaults)]),
+    ...(known.length === 0 ? [] : [table('Sources, and how well we know them', ['Title', 'Known'], ['*', 72], known)])
+  ]
+}
+
+export function endTables(plan: PlanPaper): Content[] {
+  const { restraint, commissioning } = plan
   const force = (newton: number) => `${significant(newton)} N`
   return [
-    ...(wiring === undefined ? [] : [heading('Wiring'), { svg: plainFonts(systemWiring(wiring)), width: 510 }]),
+    ...wiringDrawings(plan),
     ...(restraint === undefined
       ? []
       : [
@@ -142,16 +167,6 @@ export function endTables({ restraint, commissioning, sources, wiring }: PlanPap
             commissioning.map(({ text, passIf }, index) => [String(index + 1), text, passIf])
           )
         ]),
-    ...(sources.length === 0
-      ? []
-      : [
-          heading('What it rests on'),
-          table(
-            'Sources, and how well we know them',
-            ['Title', 'Known'],
-            ['*', 'auto'],
-            sources.map(({ title, status }) => [title, status])
-          )
-        ])
+    ...groundTables(plan)
   ]
 }

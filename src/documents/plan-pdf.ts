@@ -1,6 +1,7 @@
 /** The whole plan as a document to print: words, tables and curves upright, drawings lying and to scale. */
 import type { Content } from 'pdfmake/interfaces.js'
 import { cutSheetDrawings, panelDrawings } from './draw-box.ts'
+import { panelsToDraw } from './panel-work.ts'
 import { ink } from './paper.ts'
 import { drawingPage, mmToPoints, pdfBytes, plainFonts, scaledSvg } from './pdf.ts'
 import { heading, lines, plain, table } from './pdf-text.ts'
@@ -65,7 +66,7 @@ function charts({ curves, limits }: PlanPaper): Content[] {
 
 function drawingPages({ box, cutPlan }: PlanPaper, { paper }: PaperOptions): Content[] {
   const drawings = [
-    ...(box === undefined ? [] : panelDrawings(box, paper, 'box')),
+    ...(box === undefined ? [] : panelDrawings(panelsToDraw(box), paper, 'box')),
     ...(cutPlan === undefined ? [] : cutSheetDrawings(cutPlan, paper, 'cut'))
   ]
   return drawings.map(({ svg, widthM, heightM }) => ({

@@ -182,11 +182,14 @@ describe('SVG drawings', () => {
     }).result
     const svg = boxOverview(box, 'o', metric) ?? ''
     expect(complaintsAboutXml(svg)).toEqual([])
-    const polygons = [...svg.matchAll(/<polygon points="([^"]*)"/g)].map(([, text = '']) =>
-      text.split(' ').map(pair => pair.split(',').map(Number))
-    )
-    const holes = polygons.filter(corners => corners.length === 48)
-    expect(polygons.length).toBe(box.panels.length + 1)
+    const drawnAs = (style: string) =>
+      [...svg.matchAll(/<polygon points="([^"]*)"([^>]*)>/g)]
+        .filter(([, , rest = '']) => rest.includes(style))
+        .map(([, text = '']) => text.split(' ').map(pair => pair.split(',').map(Number)))
+    const polygons = drawnAs('stroke-width="1.4"')
+    const holes = drawnAs('class="hole"')
+    // In sight from the front right and above: lid, front and the right side; the left side, floor and back are dashed.
+    expect([polygons.length, drawnAs('stroke-dasharray').length]).toEqual([3, 3])
     const span = (corners: number[][] | undefined, axis: number) =>
       Math.max(...(corners ?? []).map(spot => spot[axis] ?? 0)) -
       Math.min(...(corners ?? []).map(spot => spot[axis] ?? 0))
@@ -197,6 +200,12 @@ describe('SVG drawings', () => {
     const drawn = polygons.find(corners => corners.length === 4 && square(corners))
     expect(span(drawn, 0) / span(drawn, 1)).toBeCloseTo((front?.lengthM ?? 0) / (front?.widthM ?? 1), 1)
     expect(span(drawn, 0) / span(holes[0], 0)).toBeCloseTo((front?.lengthM ?? 0) / 0.25, 1)
+    // The right side is the left one mirrored: it ends the box at its full width, 42 % of the depth further right.
+    const scale = span(drawn, 0) / (front?.lengthM ?? 1)
+    const { widthM, depthM } = box.outer
+    const fromFront = widthM - (widthM - (front?.lengthM ?? 0)) / 2 + 0.42 * depthM
+    const xs = (corners: number[][]) => corners.map(([x = 0]) => x)
+    expect((Math.max(...xs(polygons.flat())) - Math.min(...xs(drawn ?? []))) / scale).toBeCloseTo(fromFront, 2)
     expect(boxOverview(inventedBox, 'o', metric)).toBeUndefined()
   })
 

@@ -56,8 +56,24 @@ describe('the page of a plan', () => {
     const plan = inventedPlan()
     for (const { title } of plan.buildOrder?.steps ?? [])
       expect(page).toContain(title.replaceAll('"', '&quot;').replaceAll("'", '&#39;'))
-    for (const { item } of plan.bill) expect(page).toContain(item.replaceAll('"', '&quot;'))
-    for (const { name } of plan.box?.panels ?? []) expect(page).toContain(`Drawing of ${name}`)
+    const bought = plan.bill.filter(({ group, needed }) => needed || group !== 'board')
+    for (const { item } of bought) expect(page).toContain(item.replaceAll('"', '&quot;'))
+    for (const { name } of plan.box?.panels ?? []) expect(page).toContain(`>${name}</td>`)
+  })
+
+  it('draws what a size does not describe, and says of the others that they are plain rectangles', () => {
+    const { panels = [] } = inventedPlan().box ?? {}
+    const holed = panels.filter(({ cutOuts }) => cutOuts.length > 0)
+    expect(holed.length).toBeGreaterThan(0)
+    for (const { name } of holed) expect(page).toContain(`Drawing of ${name}`)
+    const drawn = [...page.matchAll(/aria-label="Drawing of ([^"]*)"/g)].map(([, name]) => name)
+    const plain = panels.filter(({ name }) => !drawn.includes(name))
+    for (const { outline, lengthM, widthM, cutOuts, edges } of plain) {
+      expect([outline.length, cutOuts.length, edges.filter(({ tiltDeg }) => tiltDeg > 0).length]).toEqual([4, 0, 0])
+      for (const { uM, vM } of outline)
+        expect([0, lengthM, widthM].some(side => Math.abs(side - uM) < 1e-6 && vM >= 0)).toBe(true)
+    }
+    expect(page.includes('plain rectangles')).toBe(plain.length > 0)
   })
 
   it('leaves out what a plan does not have', () => {

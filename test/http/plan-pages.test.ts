@@ -47,6 +47,11 @@ describe('POST /v1/plans on paper', () => {
     expect(Math.abs(Number(printed) - box.answer.result.volume.netL)).toBeLessThan(0.006)
     for (const { name } of box.answer.result.panels) expect(text).toContain(name)
     for (const { title } of result.buildOrder.steps) expect(text).toContain(title)
+    for (const { name } of result.parts.wiring.answer.result.chosen.joints.filter(({ name }: { name: string }) =>
+      name.startsWith('joint')
+    ))
+      expect(text).toContain(name)
+    expect(text).toContain('2 drivers with 2 coils each wired to 2 Ω')
   })
 
   it('answers as PDF, the same bytes for the same request, in inches when asked', async () => {
