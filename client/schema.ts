@@ -203,7 +203,7 @@ export interface paths {
         put?: never;
         /**
          * The best systems from what is on the shelf
-         * @description Puts every driver, in every count, on every amplifier, into every kind of box, as a plan would build it, and drops what breaks a limit or cannot be built. What is left is ranked by a weighted sum of figures in decibels of equal worth; the weights are a judgement, echoed and open to change. Each design carries the request with which /v1/plans plans exactly it; each rejection says which limit it breaks and by how much. Of the alignments that suit, the best that keeps every limit stands for its system, with the quietest port that fits; sheets and the order of work are left to the plan. At most 48 systems a call.
+         * @description Puts every driver, in every count, on every amplifier, into every kind of box, as a plan would build it, and drops what breaks a limit or cannot be built. What is left is ranked by a weighted sum of figures in decibels of equal worth; the weights are a judgement, echoed and open to change. Each design carries the request with which /v1/plans plans exactly it; each rejection says which limit it breaks and by how much. Of the alignments that suit, the best that keeps every limit stands for its system, with the quietest port that fits; sheets and the order of work are left to the plan. At most 36 systems a call.
          */
         post: operations["searchDesigns"];
         delete?: never;
@@ -2519,7 +2519,7 @@ export interface components {
             /** @description By f3 [dB] */
             reach: number;
         };
-        /** @description Candidates, the car, its supply and the limits. Drivers × counts × amplifiers × kinds may be at most 48. */
+        /** @description Candidates, the car, its supply and the limits. Drivers × counts × amplifiers × kinds may be at most 36. */
         DesignSearchRequest: {
             air?: components["schemas"]["Air"];
             /** @description Amplifiers to choose from */

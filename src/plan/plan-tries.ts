@@ -34,6 +34,8 @@ export interface Setting {
   readonly joined: JoinedDrivers
   /** Of the curves, where nobody reads a chart. */
   readonly frequenciesHz?: readonly number[]
+  /** Whether the box is left out where the port already does not fit. */
+  readonly hasty?: boolean
 }
 
 /** Losses the sizing counted with, so that the response is of the same box. */
@@ -81,6 +83,7 @@ function built(setting: Setting, candidate: PlannedCandidate, port: PortPart | u
     return { box: planBox(setting.request, candidate.builtVolumeM3 ?? candidate.netVolumeM3, undefined) }
   }
   if (!port.done) return { port, box: waitingFor('a port') }
+  if (setting.hasty && !port.outcome.result.fits) return { port, box: waitingFor('a port that fits') }
   return { port, box: planBox(setting.request, candidate.netVolumeM3, boxPort(port.outcome.result.recommended)) }
 }
 

@@ -3,6 +3,7 @@ import { type Assumptions, assumptions } from '../domain/assume.ts'
 import { type Caution, caution } from '../domain/caution.ts'
 import type { Outcome } from '../domain/outcome.ts'
 import type { SourceId } from '../domain/source.ts'
+import { rememberingParts } from './part.ts'
 import { type Finish, settledFinish } from './plan-finish.ts'
 import type { PlannedKind, PlanRequest } from './plan-request.ts'
 import { type Combination, combinations, kindsOf, USUAL_COUNTS } from './search-combinations.ts'
@@ -185,7 +186,9 @@ export function searchDesigns(request: SearchRequest): Outcome<DesignSearch> {
   const assumed = assumptions()
   const question = questionOf(request, assumed)
   const kinds = kindsOf(request)
-  const verdicts = combinations(request).flatMap(combination => weighed(combination, kinds, question))
+  const verdicts = combinations(request).flatMap(group =>
+    rememberingParts(() => group.flatMap(combination => weighed(combination, kinds, question)))
+  )
   const show = assumed.or(request.show, 'show', SHOWN_DESIGNS, 'the first ten of each list')
   const ranked = verdicts.flatMap(({ design }) => (design === undefined ? [] : [design])).toSorted(inOrder)
   const rejected = verdicts.flatMap(({ rejected: each }) => (each === undefined ? [] : [each])).toSorted(rejectionOrder)

@@ -22,8 +22,8 @@ export interface BuiltDesign {
   readonly cautions: readonly Caution[]
 }
 
-/** Alignments of one kind that are built, in the order of the plan. */
-const MOST_ALIGNMENTS = 3
+/** Alignments of one kind that are built, in the order of the plan; a vented box takes several times as long to build. */
+const MOST_ALIGNMENTS: Readonly<Record<PlannedKind, number>> = { closed: 3, vented: 2 }
 
 /** What a plan takes as volume and tuning. */
 const plannable = ({ netVolumeM3, tuningHz }: PlannedCandidate) =>
@@ -44,7 +44,7 @@ function suited({ settled, drivers, joined }: Electrics, kind: PlannedKind): Wei
   const found = inPlanOrder(sizing.outcome.result.candidates).filter(({ suits }) => suits)
   const fitting = found.filter(candidate => candidate.netVolumeM3 <= roomM3 && plannable(candidate))
   if (fitting.length > 0) {
-    return { found: { sizing, candidates: fitting.slice(0, MOST_ALIGNMENTS).map(sixDigitsThroughout) } }
+    return { found: { sizing, candidates: fitting.slice(0, MOST_ALIGNMENTS[kind]).map(sixDigitsThroughout) } }
   }
   const least = Math.min(...found.map(({ netVolumeM3 }) => netVolumeM3))
   return {
@@ -155,7 +155,7 @@ export function builtDesigns(
   const { found, rejection } = suited(electrics, kind)
   if (found === undefined) return [{ rejection: rejection as Rejection }]
   const { settled, drivers, joined } = electrics
-  const setting = { request: settled, drivers, joined, frequenciesHz: [levelHz] }
+  const setting = { request: settled, drivers, joined, frequenciesHz: [levelHz], hasty: true }
   return found.candidates.map(candidate => {
     const made = firstThatFits(setting, candidate, found.sizing)
     return made.found === undefined ? made : finished(electrics, made.found, levelHz)

@@ -57,8 +57,8 @@ function pathOf(strategy: Strategy, ranges: Ranges, thicknessM: number): (s: num
     })
 }
 
-/** Nearer than a tenth of a micrometre, or of a millionth of the path, no saw tells sizes apart. */
-const SAME_SIZE = 1e-7
+/** A micrometre, or a millionth of the path: far below the step of any saw. */
+const SAME_SIZE = 1e-6
 
 /** The size between two at which the volume is reached; the nearer end where it is reached nowhere or everywhere. */
 function reached(low: number, high: number, excess: (value: number) => number): number {

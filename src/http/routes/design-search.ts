@@ -16,7 +16,7 @@ export const searchDesigns = defineOperation({
   compute,
   heavy: true,
   examples: {
-    estate: { summary: 'Three drivers and two amplifiers for an estate car, 700 to spend', request: estateSearch },
+    estate: { summary: 'Two drivers and two amplifiers for an estate car, 700 to spend', request: estateSearch },
     hatchback: { summary: 'The loudest small closed box', request: hatchbackSearch }
   }
 })
