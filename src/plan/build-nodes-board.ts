@@ -90,7 +90,7 @@ const driverFixings = step({
   id: 't-nuts',
   title: 'Set T-nuts or pilot holes for the driver',
   actions: [
-    'Set T-nuts with glue from behind, pull them in with a screw and a washer, or drill pilots for wood screws.'
+    'For machine screws, open the pilot holes of the drawing to the barrel of the T-nut, set it with glue from behind and pull it in with a screw and a washer; wood screws take the pilots as they are.'
   ],
   needs: ['cut-holes'],
   tools: ['drill', 'hammer'],
