@@ -106,13 +106,23 @@ function outputOf({ powerW, ratings, loadOhm, ratedAs }: AmplifierOnSupply, at: 
   })
 }
 
-/** The class law when only an efficiency is known: above what a class B stage reaches it must switch. */
+/**
+ * The class law when only an efficiency is known: above what a class B stage reaches it must switch.
+ *
+ * @throws DesignError `missing-input` where neither is known
+ */
 function classOf(
   amplifier: AmplifierOnSupply,
   efficiency: number | undefined,
   assumed: Assumptions,
   at: string
 ): AmplifierClass {
+  if (efficiency === undefined && amplifier.class === undefined) {
+    throw new DesignError('missing-input', {
+      field: `${at}class`,
+      detail: 'Give the amplifier’s class, its efficiency or its input current at rated output.'
+    })
+  }
   const guess: AmplifierClass = efficiency === undefined || efficiency >= supplyJudgement.switchingFrom ? 'D' : 'AB'
   return assumed.or<AmplifierClass>(
     amplifier.class,
@@ -147,10 +157,40 @@ function statedEfficiency(
   })
 }
 
+/** Assumed aloud only where it enters the calculation. */
+function ratedVoltageOf(
+  amplifier: AmplifierOnSupply,
+  systemVoltageV: number,
+  assumed: Assumptions,
+  at: string
+): number {
+  const { ratedVoltageV, regulation, inputCurrentA, inputVoltageV } = amplifier
+  const usual = 12 * twelves(systemVoltageV) * supplyJudgement.ratingVoltsPerCell
+  const matters = regulation !== 'regulated' || (inputCurrentA !== undefined && inputVoltageV === undefined)
+  if (!matters) return ratedVoltageV ?? usual
+  return assumed.or(ratedVoltageV, `${at}ratedVoltageV`, usual, 'rating supply of ANSI/CTA-2006, 14.4 V per 12 V')
+}
+
+/** @throws DesignError `out-of-range` above the input power at rated output */
+function quiescentOf(
+  given: number | undefined,
+  amplifierClass: AmplifierClass,
+  fullInputW: number,
+  assumed: Assumptions,
+  at: string
+): number {
+  const { law, quiescentW: usualW } = classDraws[amplifierClass]
+  const usual = law === 'constant' ? fullInputW : Math.min(usualW, supplyJudgement.quiescentShare * fullInputW)
+  const field = `${at}quiescentW`
+  const quiescentW = assumed.or(given, field, usual, `idle draw of class ${amplifierClass}, common practice`)
+  if (quiescentW <= fullInputW) return quiescentW
+  throw new DesignError('out-of-range', { field, value: quiescentW, maximum: fullInputW, unit: 'W' })
+}
+
 /**
  * Settles one amplifier: data sheet before class default.
  *
- * @throws DesignError `missing-input` without class, efficiency or input current; `conflicting-input`
+ * @throws DesignError `missing-input` without class, efficiency or input current; `conflicting-input`; `out-of-range`
  */
 export function amplifierDraw(
   amplifier: AmplifierOnSupply,
@@ -159,57 +199,21 @@ export function amplifierDraw(
   at: string
 ): AmplifierDraw {
   const powerW = outputOf(amplifier, at)
-  const needsRated =
-    amplifier.regulation !== 'regulated' ||
-    (amplifier.inputCurrentA !== undefined && amplifier.inputVoltageV === undefined)
-  const ratedDefault = 12 * twelves(systemVoltageV) * supplyJudgement.ratingVoltsPerCell
-  const ratedVoltageV = needsRated
-    ? assumed.or(
-        amplifier.ratedVoltageV,
-        `${at}ratedVoltageV`,
-        ratedDefault,
-        'rating supply of ANSI/CTA-2006, 14.4 V per 12 V'
-      )
-    : (amplifier.ratedVoltageV ?? ratedDefault)
+  const ratedVoltageV = ratedVoltageOf(amplifier, systemVoltageV, assumed, at)
   const stated = statedEfficiency(amplifier, powerW, ratedVoltageV, at)
-  if (stated === undefined && amplifier.class === undefined) {
-    throw new DesignError('missing-input', {
-      field: `${at}class`,
-      detail: 'Give the amplifier’s class, its efficiency or its input current at rated output.'
-    })
-  }
   const amplifierClass = classOf(amplifier, stated, assumed, at)
-  const judged = classDraws[amplifierClass]
-  const efficiency =
-    stated ??
-    assumed.or(
-      undefined,
-      `${at}efficiency`,
-      judged.efficiency,
-      `class ${amplifierClass} at rated output, common practice; a data-sheet figure wins`
-    )
-  const fullInputW = powerW / efficiency
-  const quiescentDefault =
-    judged.law === 'constant' ? fullInputW : Math.min(judged.quiescentW, supplyJudgement.quiescentShare * fullInputW)
-  const quiescentW = assumed.or(
-    amplifier.quiescentW,
-    `${at}quiescentW`,
-    quiescentDefault,
-    `idle draw of class ${amplifierClass}, common practice`
+  const efficiency = assumed.or(
+    stated,
+    `${at}efficiency`,
+    classDraws[amplifierClass].efficiency,
+    `class ${amplifierClass} at rated output, common practice; a data-sheet figure wins`
   )
-  if (quiescentW > fullInputW) {
-    throw new DesignError('out-of-range', {
-      field: `${at}quiescentW`,
-      value: quiescentW,
-      maximum: fullInputW,
-      unit: 'W'
-    })
-  }
+  const fullInputW = powerW / efficiency
   return {
     powerW,
     class: amplifierClass,
     efficiency,
-    quiescentW,
+    quiescentW: quiescentOf(amplifier.quiescentW, amplifierClass, fullInputW, assumed, at),
     fullInputW,
     regulated: amplifier.regulation !== 'unregulated',
     regulationKnown: amplifier.regulation !== undefined,

@@ -71,24 +71,52 @@ function faultOf(task: CableTask, size: CableSize, loopOhm: number, yard: Yardst
 /** A hair of tolerance, so that a size exactly at its limit is not thrown out by rounding. */
 const HAIR = 1 + 1e-12
 
-export function judgeSize(task: CableTask, size: CableSize, yard: Yardstick): JudgedSize {
-  const ohmPerM = conductorOhmPerM(size, task.law, task.temperatureC)
-  const loopOhm = ohmPerM * task.conductorLengthM + task.contactOhm
-  const voltageV = endVoltage(task, loopOhm)
-  const dropV = voltageV === undefined ? undefined : task.sourceV - voltageV
-  const carries = ampacity(size, task.law.material, task.surroundings)
-  const highestFuseA =
-    carries.ampacityA === undefined ? undefined : highestFuse(yard.policy, carries, yard.systemVoltageV)
-  const fault = faultOf(task, size, loopOhm, yard)
-  const passes: Readonly<Record<CableLimit, boolean>> = {
+interface Facts {
+  readonly dropV: number | undefined
+  readonly carries: Ampacity
+  readonly highestFuseA: number | undefined
+  readonly fault: CableFault | undefined
+}
+
+function passesOf(
+  task: CableTask,
+  size: CableSize,
+  yard: Yardstick,
+  { dropV, carries, highestFuseA, fault }: Facts
+): Readonly<Record<CableLimit, boolean>> {
+  return {
     drop: dropV !== undefined && dropV <= task.dropLimitV * HAIR,
     ampacity: carries.ampacityA !== undefined && task.currentA <= carries.ampacityA * HAIR,
     fuse: yard.fuse !== undefined && yard.fuse.ratingA <= (highestFuseA ?? 0) * HAIR,
     'short-circuit': fault?.survives === true,
     terminal: size.areaM2 <= (yard.terminalAreaM2 ?? Number.POSITIVE_INFINITY) * HAIR
   }
-  const currentA = task.constantPower ? task.loadPowerW / (voltageV ?? task.sourceV) : task.currentA
-  const ran = dropV !== undefined && voltageV !== undefined && voltageV > 0
+}
+
+/** Nothing to tell of a load that collapses behind this size. */
+function atLoad(task: CableTask, voltageV: number | undefined, systemVoltageV: number): Partial<Candidate> {
+  if (voltageV === undefined || !(voltageV > 0)) return {}
+  const currentA = task.constantPower ? task.loadPowerW / voltageV : task.currentA
+  const dropV = task.sourceV - voltageV
+  return {
+    currentA,
+    dropV,
+    lossW: currentA * dropV,
+    dropPercent: (100 * dropV) / systemVoltageV,
+    endVoltageV: voltageV
+  }
+}
+
+export function judgeSize(task: CableTask, size: CableSize, yard: Yardstick): JudgedSize {
+  const ohmPerM = conductorOhmPerM(size, task.law, task.temperatureC)
+  const loopOhm = ohmPerM * task.conductorLengthM + task.contactOhm
+  const voltageV = endVoltage(task, loopOhm)
+  const dropV = voltageV === undefined ? undefined : task.sourceV - voltageV
+  const carries = ampacity(size, task.law.material, task.surroundings)
+  const { ampacityA } = carries
+  const highestFuseA = ampacityA === undefined ? undefined : highestFuse(yard.policy, carries, yard.systemVoltageV)
+  const fault = faultOf(task, size, loopOhm, yard)
+  const passes = passesOf(task, size, yard, { dropV, carries, highestFuseA, fault })
   return {
     size,
     carries,
@@ -99,16 +127,8 @@ export function judgeSize(task: CableTask, size: CableSize, yard: Yardstick): Ju
       diameterM: Math.sqrt((4 * size.areaM2) / Math.PI),
       ohmPerM,
       loopOhm,
-      ...(ran
-        ? {
-            currentA,
-            dropV,
-            lossW: currentA * dropV,
-            dropPercent: (100 * dropV) / yard.systemVoltageV,
-            endVoltageV: voltageV
-          }
-        : {}),
-      ...(carries.ampacityA === undefined ? {} : { ampacityA: carries.ampacityA, highestFuseA: highestFuseA ?? 0 }),
+      ...atLoad(task, voltageV, yard.systemVoltageV),
+      ...(ampacityA === undefined ? {} : { ampacityA, highestFuseA: highestFuseA ?? 0 }),
       ...(fault === undefined ? {} : { faultA: fault.faultA }),
       fails: task.checks.filter(limit => !passes[limit])
     }

@@ -28,6 +28,32 @@ export interface ShortCircuitAnswer {
 }
 
 /** @throws DesignError `conflicting-input` unless the end temperature lies above the start */
+function temperaturesOf({ startC, endC }: ShortCircuitRequest, insulationC: number, assumed: Assumptions) {
+  const from = assumed.or(
+    startC,
+    'shortCircuit.startC',
+    insulationC,
+    'conductor at the class of its insulation before the fault'
+  )
+  const to = assumed.or(
+    endC,
+    'shortCircuit.endC',
+    finalTemperatureC(insulationC),
+    'what this class of insulation survives once, IEC 60364-5-54'
+  )
+  if (to > from) return [from, to] as const
+  throw new DesignError('conflicting-input', { field: 'shortCircuit.endC', value: to, minimum: from, unit: '°C' })
+}
+
+/** @throws DesignError `not-positive` for a metal whose resistance does not rise with heat */
+function constantOf({ law }: CableTask, heatCapacityJPerM3K: number | undefined, startC: number, endC: number): number {
+  const { material, resistivityOhmM, perK } = law
+  if (heatCapacityJPerM3K === undefined) return shortCircuitK(material, startC, endC)
+  if (perK > 0) return shortCircuitKOfMetal({ heatCapacityJPerM3K, resistivityOhmM, perK }, startC, endC)
+  throw new DesignError('not-positive', { field: 'temperatureCoefficientPerK', value: perK, unit: '1/K' })
+}
+
+/** @throws DesignError `conflicting-input`, `not-positive` */
 export function shortCircuitAnswer(
   request: ShortCircuitRequest,
   task: CableTask,
@@ -35,30 +61,8 @@ export function shortCircuitAnswer(
   assumed: Assumptions
 ): ShortCircuitAnswer {
   const { currentA, durationS, heatCapacityJPerM3K } = request
-  const { insulationC } = task.surroundings
-  const startC = assumed.or(
-    request.startC,
-    'shortCircuit.startC',
-    insulationC,
-    'conductor at the class of its insulation before the fault'
-  )
-  const endC = assumed.or(
-    request.endC,
-    'shortCircuit.endC',
-    finalTemperatureC(insulationC),
-    'what this class of insulation survives once, IEC 60364-5-54'
-  )
-  if (endC <= startC) {
-    throw new DesignError('conflicting-input', { field: 'shortCircuit.endC', value: endC, minimum: startC, unit: '°C' })
-  }
-  const { resistivityOhmM, perK } = task.law
-  if (heatCapacityJPerM3K !== undefined && !(perK > 0)) {
-    throw new DesignError('not-positive', { field: 'temperatureCoefficientPerK', value: perK, unit: '1/K' })
-  }
-  const k =
-    heatCapacityJPerM3K === undefined
-      ? shortCircuitK(task.law.material, startC, endC)
-      : shortCircuitKOfMetal({ heatCapacityJPerM3K, resistivityOhmM, perK }, startC, endC)
+  const [startC, endC] = temperaturesOf(request, task.surroundings.insulationC, assumed)
+  const k = constantOf(task, heatCapacityJPerM3K, startC, endC)
   const letThroughA2s = currentA ** 2 * durationS
   const sizes = chosen === undefined ? task.sizes : [chosen, ...task.sizes.filter(size => size !== chosen)]
   return {

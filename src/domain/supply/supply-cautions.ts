@@ -27,89 +27,83 @@ function efficiencyCaution(amplifier: AmplifierOnSupply, draw: AmplifierDraw, at
   ]
 }
 
+function ratingCaution({ onboardFusesA }: AmplifierOnSupply, draw: AmplifierDraw, at: string): readonly Caution[] {
+  const { powerW, efficiency, ratedVoltageV } = draw
+  if (onboardFusesA === undefined) return []
+  const plausibleW = plausiblePower(efficiency, ratedVoltageV, onboardFusesA)
+  if (powerW <= plausibleW) return []
+  return [
+    caution(
+      'rating-implausible',
+      `${whole(powerW)} W is claimed, but ${whole(plausibleW)} W is all its on-board fuses pass at ${one(ratedVoltageV)} V with efficiency ${efficiency.toFixed(2)}.`,
+      { at, figures: { claimedW: powerW, plausibleW } }
+    )
+  ]
+}
+
+function drainCaution({ standbyA = 0 }: AmplifierOnSupply, at: string): readonly Caution[] {
+  if (standbyA <= supplyJudgement.standbyLimitA) return []
+  const standbyMa = standbyA * 1000
+  const message = `${standbyMa.toFixed(1)} mA flow while switched off; 1 mA is the aim.`
+  return [caution('parasitic-drain', message, { at, figures: { standbyMa } })]
+}
+
+function aboveNominalCaution(systemVoltageV: number): readonly Caution[] {
+  const nominalV = 12 * twelves(systemVoltageV)
+  if (systemVoltageV <= nominalV) return []
+  return [
+    caution(
+      'sizing-above-nominal',
+      `Currents are given at ${systemVoltageV} V; at nominal ${nominalV} V a regulated amplifier draws ${one((systemVoltageV / nominalV - 1) * 100)} % more.`,
+      { at: 'systemVoltageV', figures: { systemVoltageV, nominalV } }
+    )
+  ]
+}
+
 export function amplifierCautions(
   amplifier: AmplifierOnSupply,
   draw: AmplifierDraw,
   systemVoltageV: number,
   at: string
 ): readonly Caution[] {
-  const { onboardFusesA, standbyA = 0 } = amplifier
-  const believable =
-    onboardFusesA === undefined
-      ? Number.POSITIVE_INFINITY
-      : plausiblePower(draw.efficiency, draw.ratedVoltageV, onboardFusesA)
-  const ratedW = draw.powerW
-  const rating = caution(
-    'rating-implausible',
-    `${whole(ratedW)} W is claimed, but ${whole(believable)} W is all its on-board fuses pass at ${one(draw.ratedVoltageV)} V with efficiency ${draw.efficiency.toFixed(2)}.`,
-    { at, figures: { claimedW: ratedW, plausibleW: Math.min(believable, Number.MAX_VALUE) } }
-  )
-  const drain = caution(
-    'parasitic-drain',
-    `${(standbyA * 1000).toFixed(1)} mA flow while switched off; 1 mA is the aim.`,
-    {
-      at,
-      figures: { standbyMa: standbyA * 1000 }
-    }
-  )
-  const nominal = 12 * twelves(systemVoltageV)
-  const above = caution(
-    'sizing-above-nominal',
-    `Currents are given at ${systemVoltageV} V; at nominal ${nominal} V a regulated amplifier draws ${one((systemVoltageV / nominal - 1) * 100)} % more.`,
-    {
-      at: 'systemVoltageV',
-      figures: { systemVoltageV, nominalV: nominal }
-    }
-  )
   return [
-    ...(ratedW > believable ? [rating] : []),
+    ...ratingCaution(amplifier, draw, at),
     ...efficiencyCaution(amplifier, draw, at),
-    ...(standbyA > supplyJudgement.standbyLimitA ? [drain] : []),
-    ...(draw.regulationKnown
-      ? []
-      : [caution('supply-type-unknown', cautionCatalogue['supply-type-unknown'].meaning, { at })]),
-    ...(at === 'amplifiers[0]' && systemVoltageV > nominal ? [above] : [])
+    ...drainCaution(amplifier, at),
+    ...(draw.regulationKnown ? [] : [say('supply-type-unknown', at)]),
+    // One voltage for all amplifiers: said once.
+    ...(at === 'amplifiers[0]' ? aboveNominalCaution(systemVoltageV) : [])
   ]
+}
+
+function cruiseCaution({ cruiseAverageSurplusA, cruiseAvailableA }: ChargingBalance, source: string): Caution {
+  return caution(
+    'charge-deficit-cruise',
+    `Driving with ordinary music leaves ${one(-cruiseAverageSurplusA)} A short: ${one(cruiseAvailableA)} A come from the ${source}. Fit a larger one; batteries and capacitors do not mend a mean deficit.`,
+    { at: 'charging', figures: { surplusA: cruiseAverageSurplusA, availableA: cruiseAvailableA } }
+  )
+}
+
+function idleCaution({ idleAverageSurplusA, idleAvailableA, baseLoadA }: ChargingBalance): Caution {
+  return caution(
+    'charge-deficit-idle',
+    `At idle with ordinary music ${one(-idleAverageSurplusA)} A come out of the battery: ${one(idleAvailableA)} A are available, the vehicle takes ${one(baseLoadA)} A.`,
+    { at: 'charging', figures: { surplusA: idleAverageSurplusA, availableA: idleAvailableA, baseLoadA } }
+  )
+}
+
+function heavyCaution({ cruiseHeavySurplusA: surplusA }: ChargingBalance): Caution {
+  const message = `With dense bass even driving leaves ${one(-surplusA)} A short.`
+  return caution('charge-deficit-heavy', message, { at: 'charging', figures: { surplusA } })
 }
 
 export function chargingCautions(balance: ChargingBalance, kind: 'alternator' | 'converter'): readonly Caution[] {
   const { idleAverageSurplusA: idle, cruiseAverageSurplusA: cruise, cruiseHeavySurplusA: heavy } = balance
-  const at = 'charging'
-  const source = kind === 'alternator' ? 'alternator' : 'converter'
   return [
-    ...(cruise < 0
-      ? [
-          caution(
-            'charge-deficit-cruise',
-            `Driving with ordinary music leaves ${one(-cruise)} A short: ${one(balance.cruiseAvailableA)} A come from the ${source}. Fit a larger one; batteries and capacitors do not mend a mean deficit.`,
-            {
-              at,
-              figures: { surplusA: cruise, availableA: balance.cruiseAvailableA }
-            }
-          )
-        ]
-      : []),
-    ...(idle < 0
-      ? [
-          caution(
-            'charge-deficit-idle',
-            `At idle with ordinary music ${one(-idle)} A come out of the battery: ${one(balance.idleAvailableA)} A are available, the vehicle takes ${one(balance.baseLoadA)} A.`,
-            {
-              at,
-              figures: { surplusA: idle, availableA: balance.idleAvailableA, baseLoadA: balance.baseLoadA }
-            }
-          )
-        ]
-      : []),
-    ...(heavy < 0 && cruise >= 0
-      ? [
-          caution('charge-deficit-heavy', `With dense bass even driving leaves ${one(-heavy)} A short.`, {
-            at,
-            figures: { surplusA: heavy }
-          })
-        ]
-      : []),
-    ...(kind === 'converter' ? [say('high-voltage-orange', at)] : [])
+    ...(cruise < 0 ? [cruiseCaution(balance, kind)] : []),
+    ...(idle < 0 ? [idleCaution(balance)] : []),
+    ...(heavy < 0 && cruise >= 0 ? [heavyCaution(balance)] : []),
+    ...(kind === 'converter' ? [say('high-voltage-orange', 'charging')] : [])
   ]
 }
 

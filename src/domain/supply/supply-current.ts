@@ -3,7 +3,7 @@ import { type Assumptions, assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { DesignError } from '../design-error.ts'
 import { batteryOhm, twelves } from '../fuse/battery-source.ts'
-import type { Outcome } from '../outcome.ts'
+import type { Basis, Outcome } from '../outcome.ts'
 import type { SourceId } from '../source.ts'
 import { type AmplifierCurrents, amplifierCurrents, type Currents, totalCurrents } from './amplifier-currents.ts'
 import { type AmplifierDraw, type AmplifierOnSupply, amplifierDraw } from './amplifier-draw.ts'
@@ -183,10 +183,7 @@ export function supplyCurrent(request: CurrentRequest): Outcome<SupplyCurrent> {
   }
 }
 
-function basisOf(
-  request: CurrentRequest,
-  { currents, amplifiers, charging }: SupplyCurrent
-): Outcome<SupplyCurrent>['basis'] {
+function basisOf(request: CurrentRequest, { currents, amplifiers, charging }: SupplyCurrent): readonly Basis[] {
   const voltage = { symbol: 'V', value: request.systemVoltageV, unit: 'V' }
   const inputW = amplifiers.reduce((sum, { inputPowerW }) => sum + inputPowerW, 0)
   const input = { symbol: 'Pin', value: inputW, unit: 'W' }
@@ -207,21 +204,24 @@ function basisOf(
       unit: 'A',
       source: 'class-b-theory'
     },
-    ...(charging === undefined
-      ? []
-      : [
-          {
-            quantity: 'charging.idleAverageSurplusA',
-            formula: 'Iav-Ibase-Imusic',
-            inputs: [
-              { symbol: 'Iav', value: charging.idleAvailableA, unit: 'A' },
-              { symbol: 'Ibase', value: charging.baseLoadA, unit: 'A' },
-              { symbol: 'Imusic', value: currents.averageA, unit: 'A' }
-            ],
-            value: charging.idleAverageSurplusA,
-            unit: 'A',
-            source: 'iso-8854' as const
-          }
-        ])
+    ...(charging === undefined ? [] : [surplusBasis(charging, currents)])
   ]
+}
+
+function surplusBasis(
+  { idleAvailableA, baseLoadA, idleAverageSurplusA }: ChargingBalance,
+  { averageA }: Currents
+): Basis {
+  return {
+    quantity: 'charging.idleAverageSurplusA',
+    formula: 'Iav-Ibase-Imusic',
+    inputs: [
+      { symbol: 'Iav', value: idleAvailableA, unit: 'A' },
+      { symbol: 'Ibase', value: baseLoadA, unit: 'A' },
+      { symbol: 'Imusic', value: averageA, unit: 'A' }
+    ],
+    value: idleAverageSurplusA,
+    unit: 'A',
+    source: 'iso-8854'
+  }
 }
