@@ -44,44 +44,44 @@ export interface SignalStepFacts {
 const volts = (value: number) => `${value.toPrecision(3)} V`
 const hertz = (value: number) => `${Math.round(value)} Hz`
 
-function gainSteps(facts: SignalStepFacts): readonly SignalStep[] {
-  const { bridged, meterVoltageV, toneHz, toneLevelDb } = facts
-  const tone = `${hertz(toneHz)} at ${toneLevelDb} dB full scale`
-  return [
-    {
-      id: 'speakers-off',
-      text: `The speaker leads stay off the amplifier, insulated. Engine running, or a charger holding 13.8 V. A true-RMS meter that is right at ${hertz(toneHz)} goes on the ${bridged ? 'two terminals of the bridged pair' : 'speaker terminals'}.`,
-      passIf:
-        'No driver is connected; the meter reads near 0 V without signal. An amplifier without a regulated supply reads a few percent high without its load.',
-      cautions: [
-        'true-rms-meter',
-        ...(bridged ? (['bridged-terminals'] as const) : []),
-        ...(facts.targetVoltageV > TOUCH_LIMIT_V ? (['output-touch-voltage'] as const) : [])
-      ]
-    },
-    {
-      id: 'gain',
-      text: `Play a sine of ${tone} and raise the gain slowly from its minimum.`,
-      passIf: `The meter reads ${volts(meterVoltageV)}; leave the gain there.`,
-      cautions: []
-    },
-    ...(bridged
-      ? [
-          {
-            id: 'bridge-halves' as const,
-            text: 'Measure from each terminal of the bridged pair to ground, meter only.',
-            passIf: `Each reads half, ${volts(meterVoltageV / 2)}.`,
-            cautions: ['bridged-terminals'] as const
-          }
-        ]
-      : []),
-    {
-      id: 'clipping',
-      text: 'Look at the output with an oscilloscope, or listen through a small loudspeaker behind a series resistor for the first harshness.',
-      passIf: 'The sine has no flat tops at the target; if it has, lower the gain until they are gone and keep that.',
-      cautions: []
-    }
-  ]
+/** No load: a slip of the gain must reach no driver. */
+function speakersOff({ bridged, targetVoltageV, toneHz }: SignalStepFacts): SignalStep {
+  return {
+    id: 'speakers-off',
+    text: `The speaker leads stay off the amplifier, insulated. Engine running, or a charger holding 13.8 V. A true-RMS meter that is right at ${hertz(toneHz)} goes on the ${bridged ? 'two terminals of the bridged pair' : 'speaker terminals'}.`,
+    passIf:
+      'No driver is connected; the meter reads near 0 V without signal. An amplifier without a regulated supply reads a few percent high without its load.',
+    cautions: [
+      'true-rms-meter',
+      ...(bridged ? (['bridged-terminals'] as const) : []),
+      ...(targetVoltageV > TOUCH_LIMIT_V ? (['output-touch-voltage'] as const) : [])
+    ]
+  }
+}
+
+function gainStep({ toneHz, toneLevelDb, meterVoltageV }: SignalStepFacts): SignalStep {
+  return {
+    id: 'gain',
+    text: `Play a sine of ${hertz(toneHz)} at ${toneLevelDb} dB full scale and raise the gain slowly from its minimum.`,
+    passIf: `The meter reads ${volts(meterVoltageV)}; leave the gain there.`,
+    cautions: []
+  }
+}
+
+function bridgeHalves({ meterVoltageV }: SignalStepFacts): SignalStep {
+  return {
+    id: 'bridge-halves',
+    text: 'Measure from each terminal of the bridged pair to ground, meter only.',
+    passIf: `Each reads half, ${volts(meterVoltageV / 2)}.`,
+    cautions: ['bridged-terminals']
+  }
+}
+
+const clipping: SignalStep = {
+  id: 'clipping',
+  text: 'Look at the output with an oscilloscope, or listen through a small loudspeaker behind a series resistor for the first harshness.',
+  passIf: 'The sine has no flat tops at the target; if it has, lower the gain until they are gone and keep that.',
+  cautions: []
 }
 
 function turnOnStep(method: TurnOn | undefined): SignalStep {
@@ -130,42 +130,56 @@ function listeningSteps({ crossover: { lowPass, highPass } }: SignalStepFacts): 
   ]
 }
 
+const startSafe: SignalStep = {
+  id: 'start-safe',
+  text: 'Source off, every gain at its minimum, bass boost and equaliser flat, filters off.',
+  passIf: 'All controls seen and noted.',
+  cautions: []
+}
+
+function speakerResistance({ loadOhm }: SignalStepFacts): SignalStep {
+  return {
+    id: 'speaker-resistance',
+    text: 'Speaker leads off the amplifier: measure the direct-current resistance between the two, and from each to the body of the car.',
+    passIf: `A little less than ${Number(loadOhm.toPrecision(3))} Ω between the leads; open to the body.`,
+    cautions: []
+  }
+}
+
+const conePolarity: SignalStep = {
+  id: 'cone-polarity',
+  text: 'Touch a 1.5 V cell to the speaker leads for a moment, plus to plus.',
+  passIf: 'Every cone moves the same way.',
+  cautions: []
+}
+
+const sourceLevel: SignalStep = {
+  id: 'source-level',
+  text: 'Play the test tone and set the source to its highest step without distortion; about three quarters of its range where nothing better is known. Note the step.',
+  passIf: 'A sine at the end of the signal lead, or no harshness by ear.',
+  cautions: []
+}
+
+const speakersOn: SignalStep = {
+  id: 'speakers-on',
+  text: 'Everything off, speaker leads onto the amplifier, plus to plus. On again at the lowest volume.',
+  passIf: 'Clean bass at low level; no cone moves without signal.',
+  cautions: ['hearing-exposure']
+}
+
 /** The steps that apply, in the fixed order. */
 export function signalSteps(facts: SignalStepFacts): readonly SignalStep[] {
-  const ohm = Number(facts.loadOhm.toPrecision(3))
   return [
-    {
-      id: 'start-safe',
-      text: 'Source off, every gain at its minimum, bass boost and equaliser flat, filters off.',
-      passIf: 'All controls seen and noted.',
-      cautions: []
-    },
-    {
-      id: 'speaker-resistance',
-      text: 'Speaker leads off the amplifier: measure the direct-current resistance between the two, and from each to the body of the car.',
-      passIf: `A little less than ${ohm} Ω between the leads; open to the body.`,
-      cautions: []
-    },
-    {
-      id: 'cone-polarity',
-      text: 'Touch a 1.5 V cell to the speaker leads for a moment, plus to plus.',
-      passIf: 'Every cone moves the same way.',
-      cautions: []
-    },
+    startSafe,
+    speakerResistance(facts),
+    conePolarity,
     turnOnStep(facts.turnOn),
-    {
-      id: 'source-level',
-      text: 'Play the test tone and set the source to its highest step without distortion; about three quarters of its range where nothing better is known. Note the step.',
-      passIf: 'A sine at the end of the signal lead, or no harshness by ear.',
-      cautions: []
-    },
-    ...gainSteps(facts),
-    {
-      id: 'speakers-on',
-      text: 'Everything off, speaker leads onto the amplifier, plus to plus. On again at the lowest volume.',
-      passIf: 'Clean bass at low level; no cone moves without signal.',
-      cautions: ['hearing-exposure']
-    },
+    sourceLevel,
+    speakersOff(facts),
+    gainStep(facts),
+    ...(facts.bridged ? [bridgeHalves(facts)] : []),
+    clipping,
+    speakersOn,
     ...listeningSteps(facts)
   ]
 }

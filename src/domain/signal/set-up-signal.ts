@@ -10,7 +10,9 @@ import {
 import { type RatingKind, ratingFault, requireContinuous } from '../amplifier/power-rating.ts'
 import { touchVoltageCautions } from '../amplifier/touch-voltage.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
-import type { Outcome } from '../outcome.ts'
+import type { Caution } from '../caution.ts'
+import type { Basis, Outcome } from '../outcome.ts'
+import type { SourceId } from '../source.ts'
 import { type SignalStep, signalSteps } from './commissioning.ts'
 import { type Crossover, type CrossoverRequest, crossover, filterLossDb, toneFrequency } from './crossover.ts'
 import { signalBasis } from './signal-basis.ts'
@@ -130,6 +132,45 @@ function bridgeTiedOf(source: SignalSource | undefined, assumed: Assumptions): b
   return assumed.or(source.bridgeTied, 'source.bridgeTied', value, why)
 }
 
+function inputOf(request: SignalSetupRequest, assumed: Assumptions): InputLevel | undefined {
+  const { source, amplifier, inputsInParallel, converterLineV } = request
+  if (source === undefined) return undefined
+  return inputLevel(
+    source,
+    {
+      ...(amplifier.input === undefined ? {} : { input: amplifier.input }),
+      ...(inputsInParallel === undefined ? {} : { inputsInParallel }),
+      ...(converterLineV === undefined ? {} : { converterLineV })
+    },
+    assumed
+  )
+}
+
+function sourcesOf(on: TurnOn | undefined, basis: readonly Basis[]): readonly SourceId[] {
+  return [
+    'gain-practice',
+    'signal-practice',
+    ...(on === undefined ? [] : (['iso-10487'] as const)),
+    ...(on?.relay === undefined ? [] : (['din-72552'] as const)),
+    ...basis.map(({ source }) => source)
+  ]
+}
+
+function cautionsOf(
+  { source, amplifier }: SignalSetupRequest,
+  { input, gain, filters, turnOn: on }: SignalSetup,
+  bridgeTied: boolean
+): readonly Caution[] {
+  return [
+    ...(source === undefined || input === undefined
+      ? []
+      : sourceCautions(source, input, amplifier.input ?? {}, bridgeTied)),
+    ...gainCautions({ ...gain, crossover: filters }),
+    ...touchVoltageCautions(gain.targetVoltageV),
+    ...turnOnCautions(on)
+  ]
+}
+
 /**
  * Target voltage, meter reading, input level, filters, turn-on and commissioning of one amplifier output.
  *
@@ -144,53 +185,25 @@ export function setUpSignal(request: SignalSetupRequest): Outcome<SignalSetup> {
   requireContinuous(ratingFault('amplifier.ratingKind', amplifier.ratingKind ?? 'rms'))
   assumed.or(amplifier.ratingKind, 'amplifier.ratingKind', 'rms', 'power taken as continuous RMS into this load')
   const bridgeTied = bridgeTiedOf(source, assumed)
-  const input =
-    source === undefined
-      ? undefined
-      : inputLevel(
-          source,
-          {
-            ...(amplifier.input === undefined ? {} : { input: amplifier.input }),
-            ...(request.inputsInParallel === undefined ? {} : { inputsInParallel: request.inputsInParallel }),
-            ...(request.converterLineV === undefined ? {} : { converterLineV: request.converterLineV })
-          },
-          assumed
-        )
+  const input = inputOf(request, assumed)
   const filters = crossover(request.filters ?? {}, assumed)
   const gain = gainSetting(request, filters, input, assumed)
   const on = request.turnOn === undefined ? undefined : turnOn(request.turnOn, assumed)
-  const steps = signalSteps({
-    ...gain,
-    bridged: gain.channelMeterVoltageV !== undefined,
-    crossover: filters,
-    ...(on === undefined ? {} : { turnOn: on })
-  })
+  const switched = on === undefined ? {} : { turnOn: on }
+  const bridged = gain.channelMeterVoltageV !== undefined
+  const result: SignalSetup = {
+    ...(source === undefined || input === undefined ? {} : { path: pathOf(source, input, gain), input }),
+    gain,
+    filters,
+    ...switched,
+    steps: signalSteps({ ...gain, bridged, crossover: filters, ...switched })
+  }
   const basis = signalBasis(gain, input)
   return {
-    result: {
-      ...(source === undefined || input === undefined ? {} : { path: pathOf(source, input, gain), input }),
-      gain,
-      filters,
-      ...(on === undefined ? {} : { turnOn: on }),
-      steps
-    },
-    cautions: [
-      ...(source === undefined || input === undefined
-        ? []
-        : sourceCautions(source, input, amplifier.input ?? {}, bridgeTied)),
-      ...gainCautions({ ...gain, crossover: filters }),
-      ...touchVoltageCautions(gain.targetVoltageV),
-      ...turnOnCautions(on)
-    ],
+    result,
+    cautions: cautionsOf(request, result, bridgeTied),
     assumed: assumed.list,
-    sources: [
-      'gain-practice',
-      'signal-practice',
-      ...(on === undefined
-        ? []
-        : (['iso-10487', ...(on.relay === undefined ? [] : (['din-72552'] as const))] as const)),
-      ...basis.map(({ source: id }) => id)
-    ],
+    sources: sourcesOf(on, basis),
     basis
   }
 }

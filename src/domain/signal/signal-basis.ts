@@ -3,44 +3,55 @@ import type { Basis } from '../outcome.ts'
 import type { GainSetting } from './set-up-signal.ts'
 import type { InputLevel } from './source-level.ts'
 
-function inputBasis(gain: GainSetting, input: InputLevel): readonly Basis[] {
-  const level = { symbol: 'Vin', value: input.levelV, unit: 'V' }
-  const source = { symbol: 'Vs', value: input.sourceV, unit: 'V' }
-  const basis: Basis[] = []
-  if (input.loadingDb !== undefined && input.inputOhm !== undefined && input.outputOhm !== undefined) {
-    basis.push({
+function loadingBasis({ loadingDb, inputOhm, outputOhm }: InputLevel): readonly Basis[] {
+  if (loadingDb === undefined || inputOhm === undefined || outputOhm === undefined) return []
+  return [
+    {
       quantity: 'input.loadingDb',
       formula: '20*log10(Zin/(Zin+Zout))',
       inputs: [
-        { symbol: 'Zin', value: input.inputOhm, unit: 'Ω' },
-        { symbol: 'Zout', value: input.outputOhm, unit: 'Ω' }
+        { symbol: 'Zin', value: inputOhm, unit: 'Ω' },
+        { symbol: 'Zout', value: outputOhm, unit: 'Ω' }
       ],
-      value: input.loadingDb,
+      value: loadingDb,
       unit: 'dB',
       source: 'ohms-law'
-    })
-  }
-  if (input.converterDb !== undefined) {
-    basis.push({
+    }
+  ]
+}
+
+function converterBasis({ converterDb, levelV, sourceV }: InputLevel): readonly Basis[] {
+  if (converterDb === undefined) return []
+  return [
+    {
       quantity: 'input.converterDb',
       formula: '20*log10(Vin/Vs)',
-      inputs: [level, source],
-      value: input.converterDb,
+      inputs: [
+        { symbol: 'Vin', value: levelV, unit: 'V' },
+        { symbol: 'Vs', value: sourceV, unit: 'V' }
+      ],
+      value: converterDb,
       unit: 'dB',
       source: 'ohms-law'
-    })
-  }
-  if (gain.voltageGainDb !== undefined) {
-    basis.push({
+    }
+  ]
+}
+
+function voltageGainBasis({ voltageGainDb, targetVoltageV }: GainSetting, { levelV }: InputLevel): readonly Basis[] {
+  if (voltageGainDb === undefined) return []
+  return [
+    {
       quantity: 'gain.voltageGainDb',
       formula: '20*log10(V/Vin)',
-      inputs: [{ symbol: 'V', value: gain.targetVoltageV, unit: 'V' }, level],
-      value: gain.voltageGainDb,
+      inputs: [
+        { symbol: 'V', value: targetVoltageV, unit: 'V' },
+        { symbol: 'Vin', value: levelV, unit: 'V' }
+      ],
+      value: voltageGainDb,
       unit: 'dB',
       source: 'ohms-law'
-    })
-  }
-  return basis
+    }
+  ]
 }
 
 export function signalBasis(gain: GainSetting, input: InputLevel | undefined): readonly Basis[] {
@@ -69,6 +80,6 @@ export function signalBasis(gain: GainSetting, input: InputLevel | undefined): r
       unit: 'V',
       source: 'gain-practice'
     },
-    ...(input === undefined ? [] : inputBasis(gain, input))
+    ...(input === undefined ? [] : [...loadingBasis(input), ...converterBasis(input), ...voltageGainBasis(gain, input)])
   ]
 }

@@ -54,6 +54,47 @@ function rangeCautions({ levelV, connection }: InputLevel, { lowestV, highestV }
   return []
 }
 
+/** The vehicle's own wires and connectors carry dangers of their own. */
+const factoryWiringCautions: readonly Caution[] = [
+  caution(
+    'airbag-looms',
+    'Loudspeaker wires are often picked up in doors and pillars, beside airbag and belt-tensioner looms: identify every wire by the vehicle maker’s plan, touch no yellow connector, and leave the rest to a qualified workshop.'
+  ),
+  caution(
+    'connector-pins',
+    'Pins of the source connector follow ISO 10487 only mostly (B1 to B8 loudspeakers, A5 switched output; some makes exchange A4 and A7): measure before connecting.'
+  )
+]
+
+function speakerInputCaution({ sourceV }: InputLevel, { speakerLevelV }: AmplifierInput): readonly Caution[] {
+  if (speakerLevelV === undefined || sourceV <= speakerLevelV) return []
+  return [
+    caution(
+      'input-too-high',
+      `${short(sourceV)} V are more than the ${short(speakerLevelV)} V of the speaker-level input: a line-output converter stands between.`,
+      { at: 'source', level: 'note', figures: { sourceV, speakerLevelV } }
+    )
+  ]
+}
+
+const factoryProcessing = caution(
+  'factory-processing',
+  'The vehicle’s own source may equalise, delay and take bass away as the volume rises: measure its response at the volume in use before trusting filters and gain.',
+  { at: 'source.factory' }
+)
+
+const differentialOutput = caution(
+  'differential-output',
+  'A differential output on a single-ended input: leave its minus open or use an isolator, as the maker says; never tie it to ground.',
+  { at: 'source.differential' }
+)
+
+const groundLoop = caution(
+  'ground-loop',
+  'A single-ended line input shares its ground with the power cable: should the alternator be heard, give source and amplifier one ground point first; then think of a differential input or an isolator.',
+  { at: 'amplifier.input' }
+)
+
 export function sourceCautions(
   source: SignalSource,
   level: InputLevel,
@@ -61,92 +102,48 @@ export function sourceCautions(
   bridgeTied: boolean
 ): readonly Caution[] {
   const speaker = source.kind === 'speaker-level'
+  const unbalanced = source.kind === 'line-level' && source.differential === true && input.differential === false
   return [
     ...bridgeCaution(source, level, input, bridgeTied),
-    ...(speaker
-      ? [
-          caution(
-            'airbag-looms',
-            'Loudspeaker wires are often picked up in doors and pillars, beside airbag and belt-tensioner looms: identify every wire by the vehicle maker’s plan, touch no yellow connector, and leave the rest to a qualified workshop.'
-          ),
-          caution(
-            'connector-pins',
-            'Pins of the source connector follow ISO 10487 only mostly (B1 to B8 loudspeakers, A5 switched output; some makes exchange A4 and A7): measure before connecting.'
-          )
-        ]
-      : []),
-    ...(speaker && input.speakerLevelV !== undefined && level.sourceV > input.speakerLevelV
-      ? [
-          caution(
-            'input-too-high',
-            `${short(level.sourceV)} V are more than the ${short(input.speakerLevelV)} V of the speaker-level input: a line-output converter stands between.`,
-            { at: 'source', level: 'note', figures: { sourceV: level.sourceV, speakerLevelV: input.speakerLevelV } }
-          )
-        ]
-      : []),
-    ...(source.factory === true
-      ? [
-          caution(
-            'factory-processing',
-            'The vehicle’s own source may equalise, delay and take bass away as the volume rises: measure its response at the volume in use before trusting filters and gain.',
-            { at: 'source.factory' }
-          )
-        ]
-      : []),
-    ...(source.kind === 'line-level' && source.differential === true && input.differential === false
-      ? [
-          caution(
-            'differential-output',
-            'A differential output on a single-ended input: leave its minus open or use an isolator, as the maker says; never tie it to ground.',
-            { at: 'source.differential' }
-          )
-        ]
-      : []),
-    ...(!speaker && input.differential !== true
-      ? [
-          caution(
-            'ground-loop',
-            'A single-ended line input shares its ground with the power cable: should the alternator be heard, give source and amplifier one ground point first; then think of a differential input or an isolator.',
-            { at: 'amplifier.input' }
-          )
-        ]
-      : []),
+    ...(speaker ? [...factoryWiringCautions, ...speakerInputCaution(level, input)] : []),
+    ...(source.factory === true ? [factoryProcessing] : []),
+    ...(unbalanced ? [differentialOutput] : []),
+    ...(!speaker && input.differential !== true ? [groundLoop] : []),
     ...rangeCautions(level, input)
   ]
 }
 
+const signalSensing = caution(
+  'signal-sensing',
+  'Signal sensing may cut the first bars, may not switch off, and may drop out when a start-stop system mutes the source: measure the parked current after a night.'
+)
+
+const accessoryTurnOn = caution(
+  'accessory-turn-on',
+  'An accessory feed turns the amplifier on with the ignition, music or not; tap it behind a fuse of its own and never at an airbag, engine or brake circuit.'
+)
+
+function relayCoilCaution(coilCurrentA: number, limitA: number): Caution {
+  const milli = (currentA: number) => Math.round(currentA * 1000)
+  return caution(
+    'relay-coil-load',
+    `The relay coil draws ${milli(coilCurrentA)} mA, more than the ${milli(limitA)} mA of the switched output: take a relay with a coil of higher resistance or a transistor switch.`,
+    { at: 'turnOn.relayCoilOhm', figures: { coilCurrentA, limitA } }
+  )
+}
+
 export function turnOnCautions(turnOn: TurnOn | undefined): readonly Caution[] {
   if (turnOn === undefined) return []
-  const { method, relay, limitA, loadA } = turnOn
+  const { method, relay, limitA, loadA, why } = turnOn
   const cautions: Caution[] = []
   if (method === 'relay' && limitA !== undefined) {
-    cautions.push(caution('turn-on-overload', turnOn.why, { at: 'turnOn.loadsA', figures: { loadA, limitA } }))
+    cautions.push(caution('turn-on-overload', why, { at: 'turnOn.loadsA', figures: { loadA, limitA } }))
   }
   if (relay !== undefined && limitA !== undefined && relay.coilCurrentA > limitA) {
-    cautions.push(
-      caution(
-        'relay-coil-load',
-        `The relay coil draws ${Math.round(relay.coilCurrentA * 1000)} mA, more than the ${Math.round(limitA * 1000)} mA of the switched output: take a relay with a coil of higher resistance or a transistor switch.`,
-        { at: 'turnOn.relayCoilOhm', figures: { coilCurrentA: relay.coilCurrentA, limitA } }
-      )
-    )
+    cautions.push(relayCoilCaution(relay.coilCurrentA, limitA))
   }
-  if (method === 'signal-sensing') {
-    cautions.push(
-      caution(
-        'signal-sensing',
-        'Signal sensing may cut the first bars, may not switch off, and may drop out when a start-stop system mutes the source: measure the parked current after a night.'
-      )
-    )
-  }
-  if (method === 'accessory-relay') {
-    cautions.push(
-      caution(
-        'accessory-turn-on',
-        'An accessory feed turns the amplifier on with the ignition, music or not; tap it behind a fuse of its own and never at an airbag, engine or brake circuit.'
-      )
-    )
-  }
+  if (method === 'signal-sensing') cautions.push(signalSensing)
+  if (method === 'accessory-relay') cautions.push(accessoryTurnOn)
   return cautions
 }
 
@@ -157,45 +154,43 @@ export interface GainFacts {
   readonly crossover: Crossover
 }
 
+function overlapCaution(overlapDb: number): Caution {
+  return caution(
+    'overlap-heat',
+    `With ${short(overlapDb)} dB of overlap the loudest music clips; the average power, and the heat in the coils, can rise by up to ${short(overlapDb)} dB.`,
+    { at: 'tone.overlapDb', figures: { overlapDb } }
+  )
+}
+
+function boostCaution(boostDb: number): Caution {
+  return caution(
+    'boost-after-gain',
+    `The reading leaves ${short(boostDb)} dB for a boost that is switched on later; any further boost needs the gain lower by as much.`,
+    { at: 'tone.boostDb', figures: { boostDb } }
+  )
+}
+
+function toneCaution(toneHz: number, lowPassHz: number): Caution {
+  return caution(
+    'tone-outside-band',
+    `A tone of ${short(toneHz)} Hz lies outside the band of the filters: switch them off for the setting, or the gain comes out too high.`,
+    { at: 'tone.frequencyHz', figures: { toneHz, lowPassHz } }
+  )
+}
+
+const noHighPass = caution(
+  'no-protective-high-pass',
+  'Nothing says below which frequency the cone needs protection: give the tuning or the excursion limit of the response. A vented box without a high-pass lets the cone run away below its tuning.',
+  { at: 'filters.acoustic' }
+)
+
 export function gainCautions({ overlapDb, boostDb, toneHz, crossover }: GainFacts): readonly Caution[] {
   const { lowPass, highPass } = crossover
   const outside = toneHz > lowPass.cornerHz || toneHz < (highPass?.cornerHz ?? 0)
   return [
-    ...(overlapDb > 0
-      ? [
-          caution(
-            'overlap-heat',
-            `With ${short(overlapDb)} dB of overlap the loudest music clips; the average power, and the heat in the coils, can rise by up to ${short(overlapDb)} dB.`,
-            { at: 'tone.overlapDb', figures: { overlapDb } }
-          )
-        ]
-      : []),
-    ...(boostDb > 0
-      ? [
-          caution(
-            'boost-after-gain',
-            `The reading leaves ${short(boostDb)} dB for a boost that is switched on later; any further boost needs the gain lower by as much.`,
-            { at: 'tone.boostDb', figures: { boostDb } }
-          )
-        ]
-      : []),
-    ...(outside
-      ? [
-          caution(
-            'tone-outside-band',
-            `A tone of ${short(toneHz)} Hz lies outside the band of the filters: switch them off for the setting, or the gain comes out too high.`,
-            { at: 'tone.frequencyHz', figures: { toneHz, lowPassHz: lowPass.cornerHz } }
-          )
-        ]
-      : []),
-    ...(highPass === undefined
-      ? [
-          caution(
-            'no-protective-high-pass',
-            'Nothing says below which frequency the cone needs protection: give the tuning or the excursion limit of the response. A vented box without a high-pass lets the cone run away below its tuning.',
-            { at: 'filters.acoustic' }
-          )
-        ]
-      : [])
+    ...(overlapDb > 0 ? [overlapCaution(overlapDb)] : []),
+    ...(boostDb > 0 ? [boostCaution(boostDb)] : []),
+    ...(outside ? [toneCaution(toneHz, lowPass.cornerHz)] : []),
+    ...(highPass === undefined ? [noHighPass] : [])
   ]
 }
