@@ -5,13 +5,15 @@ import { jointsOf, terminalName, wiringSteps } from '../coils/joints.ts'
 import {
   chooseSpeakerCable,
   type SpeakerCable,
+  type SpeakerCableChoice,
   type SpeakerCableRequest,
   speakerCableBasis,
   speakerCableSources
 } from '../coils/speaker-cable.ts'
 import { DesignError, requirePositive } from '../design-error.ts'
-import type { Outcome } from '../outcome.ts'
-import { type AmplifierSheet, settleAmplifier } from './amplifier-sheet.ts'
+import type { Basis, Outcome } from '../outcome.ts'
+import type { SourceId } from '../source.ts'
+import { type AmplifierSheet, type SettledAmplifier, settleAmplifier } from './amplifier-sheet.ts'
 import { type GainTarget, gainTarget, type MeterReading, meterReading, type ToneLevel } from './gain-target.ts'
 import { type AmplifierHeat, amplifierHeat, heatCautions } from './heat.ts'
 import { matchBasis } from './match-basis.ts'
@@ -54,7 +56,17 @@ export interface AmplifierMatch {
   readonly options: readonly MatchOption[]
 }
 
-function amplifiersOf({ amplifier, otherAmplifiers = [] }: AmplifierMatchRequest) {
+interface NamedAmplifier {
+  readonly sheet: AmplifierSheet
+  readonly at: string
+  readonly name: string
+}
+
+interface Offered extends NamedAmplifier {
+  readonly settled: SettledAmplifier
+}
+
+function amplifiersOf({ amplifier, otherAmplifiers = [] }: AmplifierMatchRequest): readonly NamedAmplifier[] {
   return [amplifier, ...otherAmplifiers].map((sheet, index) => ({
     sheet,
     at: index === 0 ? 'amplifier.' : `otherAmplifiers[${index - 1}].`,
@@ -101,7 +113,7 @@ function gainOf(best: MatchOption, driver: DriverSheet): GainTarget | undefined 
 }
 
 function heatOf(
-  amplifiers: readonly { readonly name: string; readonly sheet: AmplifierSheet; readonly at: string }[],
+  amplifiers: readonly NamedAmplifier[],
   best: MatchOption,
   gain: GainTarget,
   assumed: Assumptions
@@ -128,6 +140,37 @@ function settledDefaults(request: AmplifierMatchRequest, assumed: Assumptions) {
   }
 }
 
+function optionsOf(request: AmplifierMatchRequest, amplifiers: readonly Offered[], by: Ranking, count: number) {
+  const { driver, driverCount } = request
+  const all = amplifiers.flatMap(({ settled, name }) => matchOptions(settled, name, driver, driverCount))
+  return ranked(all, by, count)
+}
+
+function cableOf(
+  { cable }: AmplifierMatchRequest,
+  best: MatchOption | undefined,
+  assumed: Assumptions
+): SpeakerCableChoice | undefined {
+  if (cable === undefined || best?.outputPowerW === undefined) return undefined
+  return chooseSpeakerCable(cable, best.loadOhm, best.outputPowerW, assumed)
+}
+
+function sourcesOf(
+  { gain, heat }: AmplifierMatch,
+  cable: SpeakerCableChoice | undefined,
+  basis: readonly Basis[]
+): readonly SourceId[] {
+  return [
+    'kirchhoff-networks',
+    'equal-power-practice',
+    'cta-2006',
+    ...(gain === undefined ? [] : (['gain-practice'] as const)),
+    ...(cable === undefined ? [] : speakerCableSources),
+    ...(heat === undefined ? [] : (['class-efficiency', 'iec-60065-eighth'] as const)),
+    ...basis.map(({ source }) => source)
+  ]
+}
+
 /**
  * Matches by continuous RMS power at the load that is wired.
  *
@@ -139,35 +182,28 @@ function settledDefaults(request: AmplifierMatchRequest, assumed: Assumptions) {
  */
 export function matchAmplifier(request: AmplifierMatchRequest): Outcome<AmplifierMatch> {
   const assumed = assumptions()
-  const { driver, driverCount } = request
   const { amplifierCount, rankBy } = settledDefaults(request, assumed)
   requireComparable(request, rankBy)
   const amplifiers = amplifiersOf(request).map(each => ({
     ...each,
     settled: settleAmplifier(each.sheet, assumed, each.at)
   }))
-  const options = ranked(
-    amplifiers.flatMap(({ settled, name }) => matchOptions(settled, name, driver, driverCount)),
-    rankBy,
-    amplifierCount
-  )
+  const options = optionsOf(request, amplifiers, rankBy, amplifierCount)
   const best = options.find(option => option.powerRatio !== undefined && option.amplifiersNeeded <= amplifierCount)
-  const target = best === undefined ? undefined : gainOf(best, driver)
+  const target = best && gainOf(best, request.driver)
   const gain = target && { ...target, ...meterReading(target, request.tone ?? {}, 0, assumed) }
-  const heat = best === undefined || gain === undefined ? undefined : heatOf(amplifiers, best, gain, assumed)
-  const cable =
-    request.cable === undefined || best?.outputPowerW === undefined
-      ? undefined
-      : chooseSpeakerCable(request.cable, best.loadOhm, best.outputPowerW, assumed)
-  const basis = [...matchBasis(driver, best, gain), ...speakerCableBasis(best?.loadOhm, cable?.cable)]
+  const heat = best && gain && heatOf(amplifiers, best, gain, assumed)
+  const cable = cableOf(request, best, assumed)
+  const result: AmplifierMatch = {
+    ...(best === undefined ? {} : { best, wiring: wiringOf(best, request.driver) }),
+    ...(gain === undefined ? {} : { gain }),
+    ...(heat === undefined ? {} : { heat }),
+    ...(cable?.cable === undefined ? {} : { cable: cable.cable }),
+    options: options.slice(0, MOST_OPTIONS_SHOWN)
+  }
+  const basis = [...matchBasis(request.driver, best, gain), ...speakerCableBasis(best?.loadOhm, cable?.cable)]
   return {
-    result: {
-      ...(best === undefined ? {} : { best, wiring: wiringOf(best, driver) }),
-      ...(gain === undefined ? {} : { gain }),
-      ...(heat === undefined ? {} : { heat }),
-      ...(cable?.cable === undefined ? {} : { cable: cable.cable }),
-      options: options.slice(0, MOST_OPTIONS_SHOWN)
-    },
+    result,
     cautions: [
       ...matchCautions({ request, amplifiers, options, best, amplifierCount }),
       ...touchVoltageCautions(gain?.targetVoltageV ?? 0),
@@ -175,15 +211,7 @@ export function matchAmplifier(request: AmplifierMatchRequest): Outcome<Amplifie
       ...(cable?.cautions ?? [])
     ],
     assumed: assumed.list,
-    sources: [
-      'kirchhoff-networks',
-      'equal-power-practice',
-      'cta-2006',
-      ...(gain === undefined ? [] : (['gain-practice'] as const)),
-      ...(cable === undefined ? [] : speakerCableSources),
-      ...(heat === undefined ? [] : (['class-efficiency', 'iec-60065-eighth'] as const)),
-      ...basis.map(({ source }) => source)
-    ],
+    sources: sourcesOf(result, cable, basis),
     basis
   }
 }

@@ -3,44 +3,57 @@ import type { Basis } from '../outcome.ts'
 import type { GainTarget } from './gain-target.ts'
 import type { DriverSheet, MatchOption } from './match-options.ts'
 
+type Input = Basis['inputs'][number]
+
+/** A wired load is that of one coil, times the square of those in series, over all of them. */
+function loadBasis({ coilOhm, coils }: DriverSheet, { loadOhm, driversPerOutput }: MatchOption): Basis {
+  const count = driversPerOutput * coils
+  return {
+    quantity: 'best.loadOhm',
+    formula: 'Zc*s*s/n',
+    inputs: [
+      { symbol: 'Zc', value: coilOhm, unit: 'Ω' },
+      { symbol: 's', value: Math.round(Math.sqrt((loadOhm / coilOhm) * count)), unit: '1' },
+      { symbol: 'n', value: count, unit: '1' }
+    ],
+    value: loadOhm,
+    unit: 'Ω',
+    source: 'kirchhoff-networks'
+  }
+}
+
+function ratioBasis(powerRatio: number, powers: readonly Input[]): Basis {
+  return {
+    quantity: 'best.powerRatio',
+    formula: 'Pa/(N*Pd)',
+    inputs: powers,
+    value: powerRatio,
+    unit: '1',
+    source: 'equal-power-practice'
+  }
+}
+
+function gainBasis({ targetVoltageV }: GainTarget, { loadOhm }: MatchOption, powers: readonly Input[]): Basis {
+  return {
+    quantity: 'gain.targetVoltageV',
+    formula: 'sqrt(min(Pa, N*Pd)*Z)',
+    inputs: [...powers, { symbol: 'Z', value: loadOhm, unit: 'Ω' }],
+    value: targetVoltageV,
+    unit: 'V',
+    source: 'ohms-law'
+  }
+}
+
 export function matchBasis(
   driver: DriverSheet,
   best: MatchOption | undefined,
   gain: GainTarget | undefined
 ): readonly Basis[] {
   if (best?.powerRatio === undefined || best.outputPowerW === undefined || gain === undefined) return []
-  const coils = best.driversPerOutput * driver.coils
-  const output = { symbol: 'Pa', value: best.outputPowerW, unit: 'W' }
-  const rated = { symbol: 'Pd', value: driver.powerW, unit: 'W' }
-  const drivers = { symbol: 'N', value: best.driversPerOutput, unit: '1' }
-  return [
-    {
-      quantity: 'best.loadOhm',
-      formula: 'Zc*s*s/n',
-      inputs: [
-        { symbol: 'Zc', value: driver.coilOhm, unit: 'Ω' },
-        { symbol: 's', value: Math.round(Math.sqrt((best.loadOhm / driver.coilOhm) * coils)), unit: '1' },
-        { symbol: 'n', value: coils, unit: '1' }
-      ],
-      value: best.loadOhm,
-      unit: 'Ω',
-      source: 'kirchhoff-networks'
-    },
-    {
-      quantity: 'best.powerRatio',
-      formula: 'Pa/(N*Pd)',
-      inputs: [output, drivers, rated],
-      value: best.powerRatio,
-      unit: '1',
-      source: 'equal-power-practice'
-    },
-    {
-      quantity: 'gain.targetVoltageV',
-      formula: 'sqrt(min(Pa, N*Pd)*Z)',
-      inputs: [output, drivers, rated, { symbol: 'Z', value: best.loadOhm, unit: 'Ω' }],
-      value: gain.targetVoltageV,
-      unit: 'V',
-      source: 'ohms-law'
-    }
+  const powers = [
+    { symbol: 'Pa', value: best.outputPowerW, unit: 'W' },
+    { symbol: 'N', value: best.driversPerOutput, unit: '1' },
+    { symbol: 'Pd', value: driver.powerW, unit: 'W' }
   ]
+  return [loadBasis(driver, best), ratioBasis(best.powerRatio, powers), gainBasis(gain, best, powers)]
 }

@@ -9,6 +9,7 @@ import { type Caution, caution } from '../caution.ts'
 import { DesignError } from '../design-error.ts'
 import type { Basis } from '../outcome.ts'
 import type { SourceId } from '../source.ts'
+import { cableLossDb, dampingFactorAtLoad, qesFactor } from './cable-effects.ts'
 
 /** Common practice, no source: these sizes are sold as speaker cable, and this much of the load may be in the wire. */
 export const speakerCableJudgement = {
@@ -60,28 +61,6 @@ export interface SpeakerCable extends SpeakerCableCandidate {
   readonly dampingFactor?: number
   readonly qesFactor?: number
   readonly qes?: number
-}
-
-/**
- * Level at the load against a cable without resistance.
- *
- *   20·lg(Z/(Z + Rw))
- *
- * @source derived: voltage divider
- * @check  4 Ω, 3 m of 16 AWG (80.63 mΩ) → −0.173 dB; 1 Ω → −0.6735 dB
- */
-export function cableLossDb(loadOhm: number, loopOhm: number): number {
-  return 20 * Math.log10(loadOhm / (loadOhm + loopOhm))
-}
-
-/** Damping factor at the end of the cable: Z/(Z/DF + Rw). @check 4 Ω, 200, 0.0806 Ω → 39.76 */
-export function dampingFactorAtLoad(loadOhm: number, amplifierDampingFactor: number, loopOhm: number): number {
-  return loadOhm / (loadOhm / amplifierDampingFactor + loopOhm)
-}
-
-/** Qes behind a series resistance, over Qes without: 1 + R/Re. @check 0.1 Ω on 3.2 Ω → 1.03125 */
-export function qesFactor(seriesOhm: number, reOhm: number): number {
-  return 1 + seriesOhm / reOhm
 }
 
 export const speakerCableSources = [
@@ -165,33 +144,16 @@ export interface SpeakerCableChoice {
   readonly cautions: readonly Caution[]
 }
 
-/**
- * The smallest of the usual speaker cables with Rw = 2·L·r20 ≤ 5 % of the load and ampacity ≥ √(P/Z).
- *
- * @param loadOhm  Z [Ω] > 0
- * @param powerW  P into the load at full sine [W] ≥ 0
- * @param at  path of the cable in the request, ending in a dot
- * @throws DesignError `unknown-designation`, `insulation-below-ambient`, `out-of-range`
- * @source resistance ASTM B258 and IEC 60028, ampacity 33 CFR 183.425 Table 5; the 5 % common practice, no source
- * @check  300 W, 4 Ω, 3 m → 16 AWG; 500 W, 1 Ω, 2 m → 14 AWG; 1000 W, 1 Ω, 5 m → 10 AWG
- */
-export function chooseSpeakerCable(
+function limitsOf(
   request: SpeakerCableRequest,
   loadOhm: number,
   powerW: number,
   assumed: Assumptions,
-  at = 'cable.'
-): SpeakerCableChoice {
-  if (request.qes !== undefined && request.reOhm === undefined) {
-    throw new DesignError('missing-input', {
-      field: `${at}reOhm`,
-      detail: 'The effect of the cable on qes needs the direct-current resistance of the load, reOhm.'
-    })
-  }
-  const { sizes, resistancePercent, ambientC } = speakerCableJudgement
+  at: string
+): Limits {
+  const { resistancePercent, ambientC } = speakerCableJudgement
   const { insulationC } = cableJudgement
-  const law = conductorLaw(request, assumed, at)
-  const limits: Limits = {
+  return {
     loadOhm,
     currentA: Math.sqrt(powerW / loadOhm),
     insulationC: assumed.or(request.insulationC, `${at}insulationC`, insulationC.value, insulationC.why),
@@ -203,7 +165,38 @@ export function chooseSpeakerCable(
       resistancePercent.why
     )
   }
-  const named = request.designation === undefined ? sizes : [request.designation]
+}
+
+/** @throws DesignError `missing-input` */
+function requireResistance({ qes, reOhm }: SpeakerCableRequest, at: string): void {
+  if (qes === undefined || reOhm !== undefined) return
+  throw new DesignError('missing-input', {
+    field: `${at}reOhm`,
+    detail: 'The effect of the cable on qes needs the direct-current resistance of the load, reOhm.'
+  })
+}
+
+/**
+ * The smallest of the usual speaker cables with Rw = 2·L·r20 ≤ 5 % of the load and ampacity ≥ √(P/Z).
+ *
+ * @param loadOhm  Z [Ω] > 0
+ * @param powerW  P into the load at full sine [W] ≥ 0
+ * @param at  path of the cable in the request, ending in a dot
+ * @throws DesignError `missing-input`, `unknown-designation`, `insulation-below-ambient`, `out-of-range`
+ * @source resistance ASTM B258 and IEC 60028, ampacity 33 CFR 183.425 Table 5; the 5 % common practice, no source
+ * @check  300 W, 4 Ω, 3 m → 16 AWG; 500 W, 1 Ω, 2 m → 14 AWG; 1000 W, 1 Ω, 5 m → 10 AWG
+ */
+export function chooseSpeakerCable(
+  request: SpeakerCableRequest,
+  loadOhm: number,
+  powerW: number,
+  assumed: Assumptions,
+  at = 'cable.'
+): SpeakerCableChoice {
+  requireResistance(request, at)
+  const law = conductorLaw(request, assumed, at)
+  const limits = limitsOf(request, loadOhm, powerW, assumed, at)
+  const named = request.designation === undefined ? speakerCableJudgement.sizes : [request.designation]
   const judged = named.map(designation => {
     const size = cableSize(designation, undefined, `${at}designation`)
     return { size, row: judge(size, law, request.lengthM, limits, at) }

@@ -3,8 +3,9 @@ import { numberOf } from '../../numeric/rational.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
 import type { Basis, Outcome } from '../outcome.ts'
+import type { SourceId } from '../source.ts'
 import { type Arrangement, arrangementsOf, joinText, networkOf } from './arrangements.ts'
-import { chooseLoad, nearestInRatio, type Wanted } from './choose-load.ts'
+import { chooseLoad, type LoadChoice, nearestInRatio, type Wanted } from './choose-load.ts'
 import { type CoilLoadRow, loadRow } from './coil-load-row.ts'
 import { coilLoads, type NetworkLoad, ohmNumber, ratioText } from './coil-loads.ts'
 import { networkOhm } from './coil-network.ts'
@@ -173,6 +174,26 @@ function powers(set: CoilSet, totalPowerW: number | undefined) {
   return { coilPowerW: totalPowerW / set.coils.length, driverPowerW: totalPowerW / set.driverCount }
 }
 
+/** Where the limits lie among the loads, for who wants to choose another. */
+function landmarks({ candidates }: LoadChoice, { lowestLoadOhm, targetOhm }: Wanted) {
+  const nearest = targetOhm === undefined ? undefined : nearestInRatio(candidates, targetOhm)
+  const allowed = lowestLoadOhm === undefined ? undefined : candidates.find(load => ohmNumber(load) >= lowestLoadOhm)
+  return {
+    ...(lowestLoadOhm === undefined ? {} : { lowestLoadOhm }),
+    ...(allowed === undefined ? {} : { lowestAllowedOhm: ohmNumber(allowed) }),
+    ...(nearest === undefined ? {} : { nearestOhm: ohmNumber(nearest) })
+  }
+}
+
+function sourcesOf({ networkCount, cableCandidates }: CoilWiring): readonly SourceId[] {
+  return [
+    'kirchhoff-networks',
+    'equal-coil-power',
+    ...(networkCount === undefined ? [] : (['oeis-a000084', 'oeis-a048211'] as const)),
+    ...(cableCandidates === undefined ? [] : speakerCableSources)
+  ]
+}
+
 /** The network {@link wireCoils} chooses, for drawing it; undefined when no load is allowed. */
 export function chosenNetwork(request: CoilWiringRequest): NetworkLoad | undefined {
   const set = coilSet(request)
@@ -192,42 +213,31 @@ export function chosenNetwork(request: CoilWiringRequest): NetworkLoad | undefin
  */
 export function wireCoils(request: CoilWiringRequest): Outcome<CoilWiring> {
   const assumed = assumptions()
+  const { totalPowerW, coilReOhm } = request
   const set = coilSet(request)
   const { loads, networkCount, distinctLoadCount } = coilLoads(set)
   const wanted = wantedOf(request)
-  const { lowestLoadOhm } = wanted
   const choice = chooseLoad(set, loads, wanted, assumed)
-  const ranked = choice.candidates.filter(load => lowestLoadOhm === undefined || ohmNumber(load) >= lowestLoadOhm)
-  const reOhm = loadReOhm(set, choice.load, request.coilReOhm)
-  const cable = cableFor(request, choice.load, reOhm, assumed)
-  const nearest = request.targetOhm === undefined ? undefined : nearestInRatio(choice.candidates, request.targetOhm)
-  const [lowestAllowed] = lowestLoadOhm === undefined ? [] : ranked
+  const chosen = choice.load
+  const reOhm = loadReOhm(set, chosen, coilReOhm)
+  const cable = cableFor(request, chosen, reOhm, assumed)
+  const result: CoilWiring = {
+    coilCount: set.coils.length,
+    loads: loads.map(load => loadRow(set, load, wanted.lowestLoadOhm, totalPowerW)),
+    ...(set.alike === undefined ? {} : { arrangements: arrangementRows(set, wanted.lowestLoadOhm) }),
+    ...(networkCount === undefined ? {} : { networkCount }),
+    distinctLoadCount,
+    ...powers(set, totalPowerW),
+    ...landmarks(choice, wanted),
+    ...(chosen === undefined ? {} : { chosen: chosenWiring(set, chosen, choice.why, reOhm) }),
+    ...(cable?.cable === undefined ? {} : { cable: cable.cable }),
+    ...(cable === undefined ? {} : { cableCandidates: cable.candidates })
+  }
   return {
-    result: {
-      coilCount: set.coils.length,
-      loads: loads.map(load => loadRow(set, load, lowestLoadOhm, request.totalPowerW)),
-      ...(set.alike === undefined ? {} : { arrangements: arrangementRows(set, lowestLoadOhm) }),
-      ...(networkCount === undefined ? {} : { networkCount }),
-      distinctLoadCount,
-      ...powers(set, request.totalPowerW),
-      ...(lowestLoadOhm === undefined ? {} : { lowestLoadOhm }),
-      ...(lowestAllowed === undefined ? {} : { lowestAllowedOhm: ohmNumber(lowestAllowed) }),
-      ...(nearest === undefined ? {} : { nearestOhm: ohmNumber(nearest) }),
-      ...(choice.load === undefined ? {} : { chosen: chosenWiring(set, choice.load, choice.why, reOhm) }),
-      ...(cable?.cable === undefined ? {} : { cable: cable.cable }),
-      ...(cable === undefined ? {} : { cableCandidates: cable.candidates })
-    },
-    cautions: [...wiringCautions({ set, loads, wanted, chosen: choice.load }), ...(cable?.cautions ?? [])],
+    result,
+    cautions: [...wiringCautions({ set, loads, wanted, chosen }), ...(cable?.cautions ?? [])],
     assumed: assumed.list,
-    sources: [
-      'kirchhoff-networks',
-      'equal-coil-power',
-      ...(networkCount === undefined ? [] : (['oeis-a000084', 'oeis-a048211'] as const)),
-      ...(cable === undefined ? [] : speakerCableSources)
-    ],
-    basis: [
-      ...basisOf(set, choice.load, request.totalPowerW),
-      ...speakerCableBasis(choice.load && ohmNumber(choice.load), cable?.cable)
-    ]
+    sources: sourcesOf(result),
+    basis: [...basisOf(set, chosen, totalPowerW), ...speakerCableBasis(chosen && ohmNumber(chosen), cable?.cable)]
   }
 }

@@ -18,43 +18,44 @@ interface WiringFacts {
 
 const short = (value: number) => Number(value.toPrecision(4))
 
-function limitCautions({
-  loads,
-  wanted: { lowestLoadOhm, limitField: at = 'minimumOhm' },
-  chosen
-}: WiringFacts): readonly Caution[] {
+function noAllowedLoad(loads: readonly NetworkLoad[], minimumOhm: number, at: string): Caution {
+  const highestOhm = Math.max(...loads.map(ohmNumber))
+  return caution(
+    'no-allowed-load',
+    `The highest load of these coils is ${short(highestOhm)} Ω, below the ${short(minimumOhm)} Ω that the output may drive.`,
+    { at, figures: { highestOhm, minimumOhm } }
+  )
+}
+
+function belowMinimum(loads: readonly NetworkLoad[], minimumOhm: number, at: string): readonly Caution[] {
+  const below = loads.filter(load => ohmNumber(load) < minimumOhm).length
+  if (below === 0) return []
+  return [
+    caution(
+      'load-below-minimum',
+      `${below} of ${loads.length} loads lie below ${short(minimumOhm)} Ω and must not be wired to this output.`,
+      { at, figures: { loads: below, minimumOhm } }
+    )
+  ]
+}
+
+function impedanceDip(loadOhm: number, minimumOhm: number, at: string): readonly Caution[] {
+  const dipOhm = LOWEST_MODULUS * loadOhm
+  if (dipOhm >= minimumOhm) return []
+  return [
+    caution(
+      'impedance-dip',
+      `A load rated ${short(loadOhm)} Ω may dip to ${short(dipOhm)} Ω at some frequency, below the ${short(minimumOhm)} Ω of the output; amplifiers rated for a nominal load are meant for this, one without thermal protection is not.`,
+      { at, figures: { dipOhm, minimumOhm } }
+    )
+  ]
+}
+
+function limitCautions({ loads, wanted, chosen }: WiringFacts): readonly Caution[] {
+  const { lowestLoadOhm, limitField: at = 'minimumOhm' } = wanted
   if (lowestLoadOhm === undefined) return []
-  const below = loads.filter(load => ohmNumber(load) < lowestLoadOhm)
-  const cautions: Caution[] = []
-  const highest = Math.max(...loads.map(ohmNumber))
-  if (chosen === undefined) {
-    cautions.push(
-      caution(
-        'no-allowed-load',
-        `The highest load of these coils is ${short(highest)} Ω, below the ${short(lowestLoadOhm)} Ω that the output may drive.`,
-        { at, figures: { highestOhm: highest, minimumOhm: lowestLoadOhm } }
-      )
-    )
-  } else if (below.length > 0) {
-    cautions.push(
-      caution(
-        'load-below-minimum',
-        `${below.length} of ${loads.length} loads lie below ${short(lowestLoadOhm)} Ω and must not be wired to this output.`,
-        { at, figures: { loads: below.length, minimumOhm: lowestLoadOhm } }
-      )
-    )
-  }
-  if (chosen !== undefined && LOWEST_MODULUS * ohmNumber(chosen) < lowestLoadOhm) {
-    const dip = LOWEST_MODULUS * ohmNumber(chosen)
-    cautions.push(
-      caution(
-        'impedance-dip',
-        `A load rated ${short(ohmNumber(chosen))} Ω may dip to ${short(dip)} Ω at some frequency, below the ${short(lowestLoadOhm)} Ω of the output; amplifiers rated for a nominal load are meant for this, one without thermal protection is not.`,
-        { at, figures: { dipOhm: dip, minimumOhm: lowestLoadOhm } }
-      )
-    )
-  }
-  return cautions
+  if (chosen === undefined) return [noAllowedLoad(loads, lowestLoadOhm, at)]
+  return [...belowMinimum(loads, lowestLoadOhm, at), ...impedanceDip(ohmNumber(chosen), lowestLoadOhm, at)]
 }
 
 function shareCautions({ set, loads, chosen }: WiringFacts): readonly Caution[] {

@@ -1,12 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { assumptions } from '../../../src/domain/assume.ts'
-import {
-  cableLossDb,
-  chooseSpeakerCable,
-  dampingFactorAtLoad,
-  qesFactor,
-  type SpeakerCableRequest
-} from '../../../src/domain/coils/speaker-cable.ts'
+import { cableLossDb, dampingFactorAtLoad, qesFactor } from '../../../src/domain/coils/cable-effects.ts'
+import { chooseSpeakerCable, type SpeakerCableRequest } from '../../../src/domain/coils/speaker-cable.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
