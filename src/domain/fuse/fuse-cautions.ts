@@ -23,6 +23,14 @@ export function breakingCaution(fuse: Rated, prospectiveA: number): readonly Cau
   ]
 }
 
+function makerUsed(makerA: number, loadA: number): Caution {
+  return caution(
+    'maker-fuse-used',
+    `The maker's ${makerA} A carries the full sine of ${plain(loadA)} A and is what is chosen.`,
+    { at: 'makerFuseA', figures: { makerA, loadA } }
+  )
+}
+
 /** A maker's fuse that contradicts is reported; it is obeyed only where it is smaller and still carries the load. */
 export function makerCautions(
   makerA: number | undefined,
@@ -30,26 +38,12 @@ export function makerCautions(
   loadA: number,
   cableA: number
 ): readonly Caution[] {
-  if (makerA === undefined || makerA === ratingA) {
-    return makerA === undefined
-      ? []
-      : [
-          caution(
-            'maker-fuse-used',
-            `The maker's ${makerA} A carries the full sine of ${plain(loadA)} A and is what is chosen.`,
-            { at: 'makerFuseA', figures: { makerA, loadA } }
-          )
-        ]
-  }
+  if (makerA === undefined) return []
+  if (makerA === ratingA) return [makerUsed(makerA, loadA)]
   const figures = { makerA, ratingA, loadA, cableA }
   if (makerA < loadA) {
-    return [
-      caution(
-        'maker-fuse-too-small',
-        `The maker states ${makerA} A, the wired load draws ${plain(loadA)} A at full sine: it would open. ${ratingA} A was chosen; check load and power.`,
-        { at: 'makerFuseA', figures }
-      )
-    ]
+    const message = `The maker states ${makerA} A, the wired load draws ${plain(loadA)} A at full sine: it would open. ${ratingA} A was chosen; check load and power.`
+    return [caution('maker-fuse-too-small', message, { at: 'makerFuseA', figures })]
   }
   const reason =
     makerA > cableA
@@ -64,34 +58,38 @@ export function makerCautions(
   ]
 }
 
+function overcurrentCaution({ type, ratingA }: Rated): Caution {
+  const at135PercentA = 1.35 * ratingA
+  const longestS = timeBand(type, ratingA, at135PercentA).maximumS
+  const long = longestS === undefined ? 'for minutes' : `for up to ${longestS} s`
+  return caution(
+    'fuse-overcurrent',
+    `${ratingA} A is not a current limit: ${plain(at135PercentA)} A may flow ${long} before it opens.`,
+    { at: 'overcurrentA', figures: { ratingA, at135PercentA } }
+  )
+}
+
+function aboveOnboard(ratingA: number, onboardFusesA: readonly number[]): readonly Caution[] {
+  const onboardA = onboardFusesA.reduce((sum, fuseA) => sum + fuseA, 0)
+  if (ratingA <= onboardA) return []
+  return [
+    caution(
+      'fuse-above-onboard',
+      `The cable's fuse, ${ratingA} A, is above the amplifier's own, ${plain(onboardA)} A together.`,
+      { at: 'onboardFusesA', figures: { ratingA, onboardA } }
+    )
+  ]
+}
+
 export function overcurrentCautions(
   fuse: Rated,
   band: TimeBand | undefined,
   onboardA: readonly number[] | undefined
 ): readonly Caution[] {
-  const sum = onboardA?.reduce((running, ratingA) => running + ratingA, 0)
-  const at135S = timeBand(fuse.type, fuse.ratingA, 1.35 * fuse.ratingA).maximumS
-  const long = at135S === undefined ? 'for minutes' : `for up to ${at135S} s`
-  const band135 = caution(
-    'fuse-overcurrent',
-    `${fuse.ratingA} A is not a current limit: ${plain(1.35 * fuse.ratingA)} A may flow ${long} before it opens.`,
-    {
-      at: 'overcurrentA',
-      figures: { ratingA: fuse.ratingA, at135PercentA: 1.35 * fuse.ratingA }
-    }
-  )
   const recalled = timeTable(fuse.type).source === 'fuse-time-current-strip'
   return [
-    ...(sum !== undefined && fuse.ratingA > sum
-      ? [
-          caution(
-            'fuse-above-onboard',
-            `The cable's fuse, ${fuse.ratingA} A, is above the amplifier's own, ${plain(sum)} A together.`,
-            { at: 'onboardFusesA', figures: { ratingA: fuse.ratingA, onboardA: sum } }
-          )
-        ]
-      : []),
-    ...(band === undefined ? [] : [band135]),
+    ...(onboardA === undefined ? [] : aboveOnboard(fuse.ratingA, onboardA)),
+    ...(band === undefined ? [] : [overcurrentCaution(fuse)]),
     ...(band !== undefined && recalled
       ? [caution('time-current-uncertain', cautionCatalogue['time-current-uncertain'].meaning, { at: 'overcurrentA' })]
       : [])

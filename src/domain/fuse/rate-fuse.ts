@@ -102,48 +102,44 @@ function sourcesOf(request: FuseRequest, type: FuseType): readonly SourceId[] {
   ]
 }
 
-function basisOf(
-  request: FuseRequest,
-  cable: ProtectedCable,
-  bounds: FuseAnswer['bounds'],
-  assumed: Assumptions
-): readonly Basis[] {
-  const { tableA = 0, ambientFactor, bundleFactor, metalFactor } = cable.ampacity
+function ampacityBasis({ ampacity, ampacityA }: ProtectedCable): Basis {
+  const { tableA = 0, ambientFactor, bundleFactor, metalFactor } = ampacity
+  return {
+    quantity: 'cables[0].ampacityA',
+    formula: 'I30*Fa*Fb*Fm',
+    inputs: [
+      { symbol: 'I30', value: tableA, unit: 'A' },
+      { symbol: 'Fa', value: ambientFactor, unit: '1' },
+      { symbol: 'Fb', value: bundleFactor, unit: '1' },
+      { symbol: 'Fm', value: metalFactor, unit: '1' }
+    ],
+    value: ampacityA,
+    unit: 'A',
+    source: '33-cfr-183-425'
+  }
+}
+
+/** The inputs as they were settled: given, or the default that was recorded. */
+function thermalBasis(request: FuseRequest, thermalA: number, assumed: Assumptions): Basis {
   const settled = (field: string) => Number(assumed.list.find(entry => entry.field === field)?.value)
-  const ratio = request.loadRatio ?? settled('loadRatio')
   const heavyA = request.continuousTone ? request.currentA : (request.heavyCurrentA ?? settled('heavyCurrentA'))
   const factor = fuseTemperatureFactor(request.fuseAmbientC ?? settled('fuseAmbientC'), 'fuseAmbientC')
-  return [
-    {
-      quantity: 'cables[0].ampacityA',
-      formula: 'I30*Fa*Fb*Fm',
-      inputs: [
-        { symbol: 'I30', value: tableA, unit: 'A' },
-        { symbol: 'Fa', value: ambientFactor, unit: '1' },
-        { symbol: 'Fb', value: bundleFactor, unit: '1' },
-        { symbol: 'Fm', value: metalFactor, unit: '1' }
-      ],
-      value: cable.ampacityA,
-      unit: 'A',
-      source: '33-cfr-183-425'
-    },
-    {
-      quantity: 'bounds.thermalA',
-      formula: 'I/(ratio*F)',
-      inputs: [
-        { symbol: 'I', value: heavyA, unit: 'A' },
-        { symbol: 'ratio', value: ratio, unit: '1' },
-        { symbol: 'F', value: factor, unit: '1' }
-      ],
-      value: bounds.thermalA,
-      unit: 'A',
-      source: 'fuse-load-ratio'
-    }
-  ]
+  return {
+    quantity: 'bounds.thermalA',
+    formula: 'I/(ratio*F)',
+    inputs: [
+      { symbol: 'I', value: heavyA, unit: 'A' },
+      { symbol: 'ratio', value: request.loadRatio ?? settled('loadRatio'), unit: '1' },
+      { symbol: 'F', value: factor, unit: '1' }
+    ],
+    value: thermalA,
+    unit: 'A',
+    source: 'fuse-load-ratio'
+  }
 }
 
 interface Settled {
-  readonly cables: readonly ProtectedCable[]
+  readonly cables: readonly [ProtectedCable, ...ProtectedCable[]]
   readonly weakest: ProtectedCable
   readonly weakestAt: string
 }
@@ -153,12 +149,33 @@ function settleCables(request: FuseRequest, policy: FusePolicy, assumed: Assumpt
   const others = (request.alsoProtects ?? []).map((cable, index) =>
     protectedCable(cable, policy, request.systemVoltageV, assumed, `alsoProtects[${index}].`)
   )
-  const cables = [first, ...others]
+  const cables = [first, ...others] as const
   const index = cables.reduce(
     (best, cable, here) => (cable.highestFuseA < (cables[best] ?? first).highestFuseA ? here : best),
     0
   )
   return { cables, weakest: cables[index] ?? first, weakestAt: index === 0 ? 'cable.' : `alsoProtects[${index - 1}].` }
+}
+
+function prospectiveCurrent({ source = {}, systemVoltageV }: FuseRequest, assumed: Assumptions): number {
+  const sourceOhm = batteryOhm(source, systemVoltageV, assumed, 'source.')
+  const openV = openCircuit(source, systemVoltageV, assumed, 'source.')
+  return faultCurrent(openV, sourceOhm, source.leadOhm ?? 0)
+}
+
+function linkFor(request: FuseRequest, bounds: RatingBounds, prospectiveA: number): FuseLink | undefined {
+  const { systemVoltageV, types, makerFuseA } = request
+  const ask = { systemVoltageV, prospectiveA, lowestA: bounds.lowestA, ...(types === undefined ? {} : { types }) }
+  const ruled = nextRating(ask, 'types')
+  return ruled && withMaker(ruled, makerFuseA, bounds.loadA)
+}
+
+/** How it behaves under overload and beside the fuses behind it, where that is asked. */
+function behaviour({ overcurrentA, branchFusesA }: FuseRequest, { type, ratingA }: ChosenFuse) {
+  return {
+    ...(overcurrentA === undefined ? {} : { timeCurrent: timeBand(type, ratingA, overcurrentA) }),
+    ...(branchFusesA === undefined ? {} : { selectivity: branchFusesA.map(branchA => selectivity(ratingA, branchA)) })
+  }
 }
 
 /**
@@ -174,26 +191,16 @@ function settleCables(request: FuseRequest, policy: FusePolicy, assumed: Assumpt
  */
 export function rateFuse(request: FuseRequest): Outcome<FuseAnswer> {
   const assumed = assumptions()
-  const { systemVoltageV, source = {}, linksTwoBatteries = false } = request
-  const policy = assumed.or<FusePolicy>(
-    request.policy,
-    'policy',
-    fuseJudgement.policy,
-    'rating at most the ampacity of the cable'
-  )
+  const why = 'rating at most the ampacity of the cable'
+  const policy = assumed.or<FusePolicy>(request.policy, 'policy', fuseJudgement.policy, why)
   const { cables, weakest, weakestAt } = settleCables(request, policy, assumed)
-  const bounds = ratingBounds(request, cables[0]?.surroundings.ambientC ?? 0, assumed)
-  const sourceOhm = batteryOhm(source, systemVoltageV, assumed, 'source.')
-  const openV = openCircuit(source, systemVoltageV, assumed, 'source.')
-  const prospectiveA = faultCurrent(openV, sourceOhm, source.leadOhm ?? 0)
-  const ask = { systemVoltageV, prospectiveA, ...(request.types === undefined ? {} : { types: request.types }) }
-  const ruled = nextRating({ ...ask, lowestA: bounds.lowestA }, 'types')
-  const link = ruled === undefined ? undefined : withMaker(ruled, request.makerFuseA, bounds.loadA)
+  const bounds = ratingBounds(request, cables[0].surroundings.ambientC, assumed)
+  const prospectiveA = prospectiveCurrent(request, assumed)
+  const link = linkFor(request, bounds, prospectiveA)
   if (link === undefined || link.ratingA > weakest.highestFuseA * (1 + 1e-12)) {
     return refuseRating(link, bounds.lowestA, weakest, weakestAt)
   }
-  const fuse = chosenFuse(link, systemVoltageV, linksTwoBatteries)
-  const branches = request.branchFusesA?.map(branchA => selectivity(fuse.ratingA, branchA))
+  const fuse = chosenFuse(link, request.systemVoltageV, request.linksTwoBatteries ?? false)
   const result: FuseAnswer = {
     fuse,
     bounds: { ...bounds, highestA: weakest.highestFuseA },
@@ -203,17 +210,14 @@ export function rateFuse(request: FuseRequest): Outcome<FuseAnswer> {
       highestFuseA
     })),
     prospectiveA,
-    ...(request.overcurrentA === undefined
-      ? {}
-      : { timeCurrent: timeBand(fuse.type, fuse.ratingA, request.overcurrentA) }),
-    ...(branches === undefined ? {} : { selectivity: branches })
+    ...behaviour(request, fuse)
   }
   return {
     result,
     cautions: cautionsOf(request, result, cables),
     assumed: assumed.list,
     sources: sourcesOf(request, fuse.type),
-    basis: cables[0] === undefined ? [] : basisOf(request, cables[0], result.bounds, assumed)
+    basis: [ampacityBasis(cables[0]), thermalBasis(request, bounds.thermalA, assumed)]
   }
 }
 
