@@ -53,28 +53,31 @@ function sweptDemand(sweptVolumeM3: number, { tuningHz, limitMPerS, air }: Setti
   return { by: 'swept-volume', peakFlowM3PerS, limitMPerS, areaM2: peakFlowM3PerS / limitMPerS, ruleAreaM2 }
 }
 
+/** @throws DesignError `out-of-range` where nothing of the span is left above it */
+function lowestHz({ highPassHz }: PortSizingRequest, tuningHz: number, assume: Assumptions): number {
+  const why = `${HIGH_PASS_SHARE} of the tuning: below it a high-pass has to protect the driver (practice, no source)`
+  const fromHz = assume.or(highPassHz, 'highPassHz', HIGH_PASS_SHARE * tuningHz, why)
+  const maximum = SPAN * tuningHz
+  if (fromHz < maximum) return fromHz
+  throw new DesignError('out-of-range', { field: 'highPassHz', value: fromHz, maximum, unit: 'Hz' })
+}
+
+/** The flow may have a peak below, at and above the tuning: looked for on a grid, then refined. */
+function highestFlow(flow: (frequencyHz: number) => number, fromHz: number, toHz: number) {
+  const grid = logarithmicGrid(fromHz, toHz, POINTS)
+  const flows = grid.map(flow)
+  const best = flows.indexOf(Math.max(...flows))
+  const at = goldenMaximum(flow, grid[Math.max(0, best - 1)] ?? fromHz, grid[best + 1] ?? fromHz)
+  const refined = flow(at)
+  const onGrid = flows[best] ?? 0
+  return refined >= onGrid ? { flow: refined, at } : { flow: onGrid, at: grid[best] ?? fromHz }
+}
+
 function drivenDemand(request: PortSizingRequest, driver: Driver, setting: Setting, assume: Assumptions): PortDemand {
   const { tuningHz, limitMPerS } = setting
   const flow = flowAtDrive(request, driver, setting, assume)
-  const why = `${HIGH_PASS_SHARE} of the tuning: below it a high-pass has to protect the driver (practice, no source)`
-  const fromHz = assume.or(request.highPassHz, 'highPassHz', HIGH_PASS_SHARE * tuningHz, why)
-  if (fromHz >= SPAN * tuningHz) {
-    throw new DesignError('out-of-range', {
-      field: 'highPassHz',
-      value: fromHz,
-      maximum: SPAN * tuningHz,
-      unit: 'Hz'
-    })
-  }
-  const highest = (held: boolean) => {
-    const grid = logarithmicGrid(fromHz, SPAN * tuningHz, POINTS)
-    const flows = grid.map(frequency => flow(frequency, held))
-    const best = flows.indexOf(Math.max(...flows))
-    const at = goldenMaximum(f => flow(f, held), grid[Math.max(0, best - 1)] ?? fromHz, grid[best + 1] ?? fromHz)
-    const refined = flow(at, held)
-    const onGrid = flows[best] ?? 0
-    return refined >= onGrid ? { flow: refined, at } : { flow: onGrid, at: grid[best] ?? fromHz }
-  }
+  const fromHz = lowestHz(request, tuningHz, assume)
+  const highest = (held: boolean) => highestFlow(hz => flow(hz, held), fromHz, SPAN * tuningHz)
   const full = highest(false)
   const swept = driver.xmaxM === undefined ? undefined : (request.drivers?.count ?? 1) * driver.sdM2 * driver.xmaxM
   return {
@@ -93,22 +96,22 @@ function drivenDemand(request: PortSizingRequest, driver: Driver, setting: Setti
   }
 }
 
+/** @throws DesignError `conflicting-input` where the drivers do not split into equal strings */
+function stringsOf({ drivers }: PortSizingRequest, assume: Assumptions) {
+  const count = assume.or(drivers?.count, 'drivers.count', 1, 'a single driver')
+  const inSeries = assume.or(drivers?.inSeries, 'drivers.inSeries', 1, 'all drivers in parallel')
+  if (count % inSeries === 0) return { count, inSeries }
+  const detail = `${count} drivers cannot be split into strings of ${inSeries}.`
+  throw new DesignError('conflicting-input', { field: 'drivers.inSeries', value: inSeries, detail })
+}
+
 /** Peak flow through the port [m³/s]; the mass of a lumped port follows from the tuning alone, whatever its area. */
 function flowAtDrive(request: PortSizingRequest, driver: Driver, { tuningHz, air }: Setting, assume: Assumptions) {
-  const count = assume.or(request.drivers?.count, 'drivers.count', 1, 'a single driver')
-  const inSeries = assume.or(request.drivers?.inSeries, 'drivers.inSeries', 1, 'all drivers in parallel')
-  if (count % inSeries !== 0) {
-    const detail = `${count} drivers cannot be split into strings of ${inSeries}.`
-    throw new DesignError('conflicting-input', { field: 'drivers.inSeries', value: inSeries, detail })
-  }
+  const { count, inSeries } = stringsOf(request, assume)
   const compliance = request.netVolumeM3 / air.stiffnessPa
   const omega = 2 * Math.PI * tuningHz
-  const leakQ = assume.or(
-    request.leakQ,
-    'leakQ',
-    USUAL_LEAK_Q,
-    'opened boxes of 25 to 100 L measure 5 to 10 (Small 1973)'
-  )
+  const measured = 'opened boxes of 25 to 100 L measure 5 to 10 (Small 1973)'
+  const leakQ = assume.or(request.leakQ, 'leakQ', USUAL_LEAK_Q, measured)
   const port = branch({ massKgPerM4: 1 / (omega ** 2 * compliance) })
   const leak = branch({ resistancePaSPerM3: leakQ / (omega * compliance) })
   const network: Network = {
@@ -119,11 +122,10 @@ function flowAtDrive(request: PortSizingRequest, driver: Driver, { tuningHz, air
   }
   const solver = networkSolver(network, request.source?.seriesOhm ?? 0)
   const solution = emptySolution(network, new Float64Array(1))
-  const voltageV = driveV(request, driver, (driver.coil.reOhm * inSeries ** 2) / count, count, assume)
+  const peak = Math.SQRT2 * driveV(request, driver, (driver.coil.reOhm * inSeries ** 2) / count, count, assume)
   return (frequencyHz: number, heldToXmax: boolean): number => {
     solution.omegas[0] = 2 * Math.PI * frequencyHz
     solver.solve(solution)
-    const peak = Math.SQRT2 * voltageV
     const cone = solution.velocities[0]
     const excursion = (peak * Math.hypot(cone?.re[0] ?? 0, cone?.im[0] ?? 0)) / (2 * Math.PI * frequencyHz)
     const held = heldToXmax && driver.xmaxM !== undefined ? Math.min(1, driver.xmaxM / excursion) : 1
