@@ -12,6 +12,9 @@ export const paragraph = (text: string, className?: string): string => element('
 export const listOf = (items: readonly string[], className?: string): string =>
   items.length === 0 ? '' : element('ul', { class: className }, ...items.map(item => element('li', {}, escaped(item))))
 
+/** Rows up to which a printer keeps a table on one page. */
+const SHORT_TABLE = 14
+
 /** Rows become cards on a narrow screen; the roles keep the table a table for a screen reader. */
 export function tableOf(caption: string, columns: readonly Column[], rows: readonly (readonly string[])[]): string {
   const head = columns.map(({ title, figures }) =>
@@ -32,7 +35,7 @@ export function tableOf(caption: string, columns: readonly Column[], rows: reado
   )
   return element(
     'table',
-    { role: 'table' },
+    { role: 'table', class: rows.length <= SHORT_TABLE ? 'short' : undefined },
     element('caption', {}, escaped(caption)),
     element('thead', { role: 'rowgroup' }, element('tr', { role: 'row' }, ...head)),
     element('tbody', { role: 'rowgroup' }, ...body)

@@ -52,7 +52,7 @@ export function factSection({ facts }: PlanPaper): string {
             'div',
             {},
             element('dt', {}, escaped(label)),
-            element('dd', { class: value.length < 18 ? 'short' : undefined }, escaped(value))
+            element('dd', { class: value.length < 18 ? 'whole' : undefined }, escaped(value))
           )
         )
       )
@@ -116,7 +116,7 @@ export function groundSection({ assumed, sources }: PlanPaper): string {
       ? ''
       : tableOf(
           'Assumed because nothing was said (SI units)',
-          [{ title: 'Field' }, { title: 'Value', figures: true }, { title: 'Why' }],
+          [{ title: 'Field' }, { title: 'Value' }, { title: 'Why' }],
           defaults
         ),
     rows.length === 0

@@ -35,9 +35,10 @@ nav a{display:inline-block;padding:.25rem 0}
 .level.note{color:var(--quiet)}
 table{border-collapse:collapse;width:100%;margin:.6rem 0 1.2rem;background:var(--sheet)}
 caption{text-align:left;font-weight:600;padding:.3rem 0}
-th,td{text-align:left;vertical-align:top;padding:.4rem .6rem;border-bottom:1px solid var(--rule)}
+th,td{overflow-wrap:break-word;text-align:left;vertical-align:top;padding:.4rem .6rem;border-bottom:1px solid var(--rule)}
 th{font-size:.85rem;color:var(--quiet);border-bottom:1px solid var(--text)}
 .figures{text-align:right;white-space:nowrap}
+#ground td:first-child{overflow-wrap:anywhere;min-width:9rem}
 figure{margin:1rem 0}
 .scroll{overflow-x:auto;border:1px solid var(--rule);background:var(--paper)}
 .scroll svg{display:block;width:100%;height:auto;min-width:38rem}
@@ -48,7 +49,7 @@ dt{color:var(--quiet)}
 dd{margin:0;text-align:right}
 dt{flex:1 1 auto}
 dd{flex:0 1 auto;max-width:65%}
-.short{white-space:nowrap}
+.whole{white-space:nowrap}
 .steps{list-style:none;padding:0;margin:0}
 .steps>li{display:grid;grid-template-columns:2.6rem 1fr;gap:.2rem .8rem;padding:1rem 0;border-bottom:1px solid var(--rule)}
 .steps .number{font-size:1.3rem;font-weight:700;color:var(--cut)}
@@ -102,7 +103,9 @@ const print = `
 @page{margin:14mm}
 body{font-size:10pt}
 nav,.skip{display:none}
-h2{break-after:avoid}
+h2,h3,caption{break-after:avoid}
+th,td{padding:.2rem .35rem;font-size:9pt}
+.short{break-inside:avoid}
 figure,tr,.steps>li,.cautions li,.verdict{break-inside:avoid}
 .scroll{overflow:visible;border:0}
 .scroll svg{min-width:0}

@@ -184,10 +184,20 @@ function limitsOf({ parts }: SystemPlan): ChartLimits {
   }
 }
 
-/** Parts assume the same things of the same air and coils. */
-const distinct = (assumed: readonly Assumption[]): readonly Assumption[] => [
-  ...new Map(assumed.map(entry => [JSON.stringify(entry), entry])).values()
-]
+/** What the plan and its parts assumed: each once, with the part that was first to, since one name can mean two things. */
+function assumptionsOf(parts: SystemPlan['parts'], own: readonly Assumption[]): readonly Assumption[] {
+  const ofParts = Object.entries<Part<unknown, unknown> | undefined>({ ...parts }).flatMap(([name, part]) =>
+    part?.done
+      ? part.outcome.assumed.map(entry => ({ entry, shown: { ...entry, field: `${name}: ${entry.field}` } }))
+      : []
+  )
+  const found = new Map<string, Assumption>()
+  for (const { entry, shown } of [...own.map(entry => ({ entry, shown: entry })), ...ofParts]) {
+    const key = JSON.stringify([entry.field, entry.value, entry.why])
+    if (!found.has(key)) found.set(key, shown)
+  }
+  return [...found.values()]
+}
 
 /** @param request  for what the plan does not repeat: lengths, return path, names */
 export function paperOfPlan(
@@ -200,9 +210,6 @@ export function paperOfPlan(
   const cutPlan = done(plan.parts.sheets)
   const wiring = wiringOf(plan, request, paper)
   const coils = coilsOf(plan)
-  const partAssumed = Object.values(
-    plan.parts as unknown as Record<string, Part<unknown, unknown> | undefined>
-  ).flatMap(part => (part?.done ? part.outcome.assumed : []))
   return {
     title: plan.name ?? 'Bass system',
     ...plan.summary,
@@ -219,7 +226,7 @@ export function paperOfPlan(
     ...(plan.buildOrder === undefined ? {} : { buildOrder: plan.buildOrder }),
     ...(plan.restraint === undefined ? {} : { restraint: plan.restraint }),
     commissioning: plan.commissioning,
-    assumed: distinct([...assumed, ...partAssumed]),
+    assumed: assumptionsOf(plan.parts, assumed),
     sources: [...new Set(sources)].sort().map(id => ({ id, ...sourceCatalogue[id] }))
   }
 }

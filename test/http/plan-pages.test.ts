@@ -52,6 +52,10 @@ describe('POST /v1/plans on paper', () => {
     ))
       expect(text).toContain(name)
     expect(text).toContain('2 drivers with 2 coils each wired to 2 Ω')
+    // Two parts assume an ambient temperature of their own; both stand there, told apart.
+    expect(text).toMatch(/cable: ambientC\s+70\s/)
+    expect(text).toMatch(/wiring: cable\.ambientC\s+30\s/)
+    expect(text.match(/air\.temperatureC\s/g)).toHaveLength(1)
   })
 
   it('answers as PDF, the same bytes for the same request, in inches when asked', async () => {
