@@ -3,6 +3,7 @@ import type { BoxLayout } from '../domain/box/box-layout.ts'
 import type { SheetPlan } from '../domain/sheet/sheet-plan.ts'
 import { type BillDriver, driverRows, joiningRows, panelRows, sheetRows } from './bill-box.ts'
 import { type BillCarpet, type BillLining, coveringRows, liningRows, surfaceRows } from './bill-finish.ts'
+import { portRows } from './bill-port.ts'
 import { type BillRow, billGroups } from './bill-row.ts'
 import { type BillCable, type BillTerminals, type BillWire, cableRows, terminalRows, wireRows } from './bill-wiring.ts'
 import { boxJoints, laminatedAreaM2, shellOutline } from './joints.ts'
@@ -38,6 +39,7 @@ export function billOfMaterials({
     ...panelRows(box.panels, sheets !== undefined),
     ...joiningRows(boxJoints(box), laminatedAreaM2(box.panels)),
     ...(driver === undefined ? [] : driverRows(driver)),
+    ...portRows(box),
     ...(terminals === undefined ? [] : terminalRows(terminals)),
     ...(lining === undefined ? [] : liningRows(lining)),
     ...(carpet === undefined ? [] : coveringRows(shellOutline(box), carpet)),

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest'
+import { layOutBox } from '../../src/domain/box/lay-out-box.ts'
 import { nestPanels } from '../../src/domain/sheet/nest-panels.ts'
 import { driverRows, screwsAlong } from '../../src/plan/bill-box.ts'
 import { carpetNeed } from '../../src/plan/bill-finish.ts'
 import { billOfMaterials } from '../../src/plan/bill-of-materials.ts'
+import { portRows } from '../../src/plan/bill-port.ts'
 import { boxJoints, jointLengthM, shellJoints, shellOutline } from '../../src/plan/joints.ts'
 import { inventedBox } from '../support/invented-box.ts'
 
@@ -102,6 +104,20 @@ describe('bill of materials', () => {
     expect(row('T-nut').quantity).toBe(8)
     const light = driverRows({ count: 2, massKg: 4, cutOutDiameterM: 0.2, screwCount: 6, baffleThicknessM: 0.018 })
     expect(light[0]).toMatchObject({ item: 'pan-head wood screw 4.5 × 30 mm', quantity: 12 })
+  })
+
+  it('buys the tubes of a round port by their inside, and paint for any port', () => {
+    const panels = layOutBox({
+      outer: { widthM: 0.64, heightM: 0.4, depthM: 0.38 },
+      thicknessM: 0.018,
+      port: { kind: 'round', count: 2, innerDiameterM: 0.104, outerDiameterM: 0.11, lengthM: 0.24 }
+    }).result
+    const [tube, paint] = portRows(panels)
+    expect(tube).toMatchObject({ group: 'fittings', quantity: 2, unit: 'piece', needed: true })
+    expect(tube?.item).toBe('port tube, 104 mm inside, for a hole of 110.5 mm, 240 mm long')
+    expect(paint).toMatchObject({ group: 'finish', quantity: 1, needed: false })
+    const { port: _, ...closed } = panels
+    expect(portRows(closed)).toEqual([])
   })
 
   it('cuts the carpet as worked by hand for 640 × 400 × 380 mm', () => {
