@@ -38,18 +38,20 @@ const litres = (volumeM3: number) => `${Number((volumeM3 * 1000).toPrecision(3))
 
 function suited({ settled, drivers, joined }: Electrics, kind: PlannedKind): Weighed<Suited> {
   const roomM3 = roomForAir(settled)
-  if (roomM3 === undefined) return { rejection: hindered('space', 'The space does not hold a box for these drivers.') }
   const sizing = planSizing({ ...settled, enclosure: { ...settled.enclosure, kind } }, drivers, joined, roomM3)
   if (!sizing.done) return { rejection: hindered('enclosure', sizing.refusal.message) }
   const found = inPlanOrder(sizing.outcome.result.candidates).filter(({ suits }) => suits)
-  const fitting = found.filter(candidate => candidate.netVolumeM3 <= roomM3 && plannable(candidate))
+  const fitting = found.filter(candidate => candidate.netVolumeM3 <= (roomM3 ?? Infinity) && plannable(candidate))
   if (fitting.length > 0) {
     return { found: { sizing, candidates: fitting.slice(0, MOST_ALIGNMENTS[kind]).map(sixDigitsThroughout) } }
   }
   const least = Math.min(...found.map(({ netVolumeM3 }) => netVolumeM3))
   return {
     rejection: Number.isFinite(least)
-      ? hindered('space', `The smallest ${kind} box that suits takes ${litres(least)}; ${litres(roomM3)} are there.`)
+      ? hindered(
+          'space',
+          `The smallest ${kind} box that suits takes ${litres(least)}${roomM3 === undefined ? '' : `; ${litres(roomM3)} are there`}.`
+        )
       : hindered('enclosure', whyUnsuited(sizing, kind))
   }
 }
