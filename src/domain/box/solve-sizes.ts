@@ -177,6 +177,33 @@ function nearestMiss(tries: readonly (Candidate | DesignError)[]): DesignError |
     : refusals.reduce((a, b) => (most(b) > most(a) ? b : a))
 }
 
+interface SizeTry {
+  readonly ranges: Ranges
+  readonly solved: Candidate | DesignError
+}
+
+/** What two ranges that differ in their widest width only have in common. */
+const apartFromWidth = ({ width, height, depth }: Ranges) =>
+  [width.min, height.min, height.max, depth.min, depth.max].join(' ')
+
+/**
+ * Each range solved. A balanced box that stands in a width leaves its proportions only further in a narrower one, so the
+ * narrower ones are not looked at: twelve blocks in a boot give hundreds.
+ */
+function triesOf(settled: Settled, choices: readonly Ranges[], target: number): readonly SizeTry[] {
+  const { request } = settled
+  const balanced = (request.strategy ?? 'balanced') === 'balanced'
+  const stands = new Set<string>()
+  return choices
+    .toSorted((a, b) => b.width.max - a.width.max)
+    .flatMap(ranges => {
+      if (balanced && stands.has(apartFromWidth(ranges))) return []
+      const solved = noFit(rangeFaults(ranges, request.limits)) ?? solveIn(settled, target, ranges)
+      if (!(solved instanceof DesignError) && standsInBoot(settled, solved.three)) stands.add(apartFromWidth(ranges))
+      return [{ ranges, solved }]
+    })
+}
+
 /**
  * Sizes of a box for a net volume: along a path on which all free sizes grow, by interpolation inside a bracket; then put on the saw's step.
  *
@@ -203,10 +230,7 @@ export function solveSizes(settled: Settled): ShellSizes {
   const choices = Array.from({ length: most }, (_, i) => sizeRanges(settled, i + 1)).flatMap(ranges =>
     places(settled, ranges)
   )
-  const tries = choices.map(ranges => ({
-    ranges,
-    solved: noFit(rangeFaults(ranges, request.limits)) ?? solveIn(settled, netVolumeM3, ranges)
-  }))
+  const tries = triesOf(settled, choices, netVolumeM3)
   const found = tries.flatMap(({ ranges, solved }) =>
     solved instanceof DesignError || !standsInBoot(settled, solved.three) ? [] : [{ ranges, solved }]
   )
