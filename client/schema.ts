@@ -2519,7 +2519,7 @@ export interface components {
             /** @description By f3 [dB] */
             reach: number;
         };
-        /** @description Candidates, the car, its supply and the limits. Drivers × counts × amplifiers × kinds may be at most 36. */
+        /** @description Candidates, the car, its supply and the limits. Drivers × counts × amplifiers × kinds may be at most 36, a third of that under a leaning seat (`seatSlopeDeg`), half with more than two blocks (`keepOuts`). */
         DesignSearchRequest: {
             air?: components["schemas"]["Air"];
             /** @description Amplifiers to choose from */

@@ -80,7 +80,7 @@ const WeightWish = component('DesignWeightWish', 'Weights in place of those that
 
 export const SearchBody = component(
   'DesignSearchRequest',
-  `Candidates, the car, its supply and the limits. Drivers × counts × amplifiers × kinds may be at most ${MOST_WEIGHED}.`,
+  `Candidates, the car, its supply and the limits. Drivers × counts × amplifiers × kinds may be at most ${MOST_WEIGHED}, a third of that under a leaning seat (\`seatSlopeDeg\`), half with more than two blocks (\`keepOuts\`).`,
   {
     drivers: list('Drivers to choose from', ref(Driver), 1, 12),
     driverCounts: Type.Optional(
