@@ -13,15 +13,18 @@ export type PortPart = Part<PortSizingRequest, PortSizing>
 /** Peak air speeds tried in turn where the caller states none: quiet, audible up close, the most that common practice allows. */
 export const AIR_SPEEDS_TRIED = [17, 25, 30] as const
 
-export const portShapesTried = ['round', 'slot'] as const
-export type PortShape = (typeof portShapesTried)[number]
+export const portShapes = ['round', 'slot'] as const
+export type PortShape = (typeof portShapes)[number]
+/** Tubes first, then a slot of half the box's width, which is less flat, then one of the whole width. */
+export const portFormsTried = ['round', 'half-slot', 'slot'] as const
+export type PortForm = (typeof portFormsTried)[number]
 
 export interface PortQuestion {
   readonly netVolumeM3: number
   readonly tuningHz: number
   readonly leakQ?: number
   readonly airSpeedMPerS: number
-  readonly shape: PortShape
+  readonly form: PortForm
   /** Corner of the protective high-pass, once it is known. */
   readonly highPassHz?: number
 }
@@ -29,18 +32,23 @@ export interface PortQuestion {
 /** Left free behind an inner mouth, and for the bend of a folded slot; the layout of the box then measures it. Ours. */
 const MOUTH_ROOM_M = 0.1
 
-/** A slot as wide as the box, folded along floor and back where it is long; its flat mouth needs the end corrections of its shape. */
-function wish({ car, board }: PlanRequest, shape: PortShape): Pick<PortSizingRequest, 'port' | 'endModel' | 'space'> {
+/** A slot along the floor, folded along floor and back where it is long; its flat mouth needs the end corrections of its shape. */
+function wish({ car, board }: PlanRequest, form: PortForm): Pick<PortSizingRequest, 'port' | 'endModel' | 'space'> {
   const { coveringM = 0, clearanceM = 0, ...space } = car.space
   const inside = (sizeM: number | undefined) => (sizeM === undefined ? undefined : sizeM - 2 * (coveringM + clearanceM))
   const [widthM, heightM, depthM] = [inside(space.widthM), inside(space.heightM), inside(space.depthM)]
   const straightM = depthM === undefined ? undefined : depthM - board.thicknessM - MOUTH_ROOM_M
-  if (shape === 'round' || widthM === undefined || heightM === undefined) {
+  if (form === 'round' || widthM === undefined || heightM === undefined) {
     return { port: { kind: 'round' }, ...(straightM === undefined ? {} : { space: { straightM } }) }
   }
   const foldedM = heightM - 2 * board.thicknessM - MOUTH_ROOM_M
+  const clearM = widthM - 2 * board.thicknessM
+  const slot =
+    form === 'slot'
+      ? ({ widthM: clearM, walls: 'full-width' } as const)
+      : ({ widthM: clearM / 2, walls: 'one-shared' } as const)
   return {
-    port: { kind: 'slot', count: 1, widthM: widthM - 2 * board.thicknessM, walls: 'full-width' },
+    port: { kind: 'slot', count: 1, ...slot },
     endModel: 'by-shape',
     ...(straightM === undefined ? {} : { space: { straightM: straightM + foldedM } })
   }
@@ -50,7 +58,7 @@ export function planPort(
   request: PlanRequest,
   drivers: DriverPart & { readonly done: true },
   joined: JoinedDrivers,
-  { airSpeedMPerS, shape, ...question }: PortQuestion
+  { airSpeedMPerS, form, ...question }: PortQuestion
 ): PortPart {
   const { air } = request
   return attempt(
@@ -60,7 +68,7 @@ export function planPort(
       drivers: joinedDrivers(request, joined),
       source: { voltageV: joined.targetVoltageV, seriesOhm: joined.seriesOhm },
       airSpeedLimitMPerS: airSpeedMPerS,
-      ...wish(request, shape),
+      ...wish(request, form),
       ...(air === undefined ? {} : { air })
     },
     sizePort

@@ -9,17 +9,17 @@ import {
   AIR_SPEEDS_TRIED,
   acousticPort,
   boxPort,
+  type PortForm,
   type PortPart,
-  type PortShape,
   planPort,
-  portShapesTried
+  portFormsTried
 } from './plan-port.ts'
 import type { PlanRequest } from './plan-request.ts'
 import { type BuiltEnclosure, planResponse, protectiveCornerHz } from './plan-response.ts'
 
 export interface PortWish {
   readonly airSpeedMPerS: number
-  readonly shape: PortShape
+  readonly form: PortForm
 }
 
 interface Built {
@@ -107,8 +107,8 @@ export interface Try extends Built {
 /** Quiet before loud, tubes before slots; a closed box has nothing to vary. */
 function portsTried({ enclosure = {} }: PlanRequest): readonly PortWish[] {
   const speeds = enclosure.airSpeedMPerS === undefined ? AIR_SPEEDS_TRIED : [enclosure.airSpeedMPerS]
-  const shapes = enclosure.portShape === undefined ? portShapesTried : [enclosure.portShape]
-  return speeds.flatMap(airSpeedMPerS => shapes.map(shape => ({ airSpeedMPerS, shape })))
+  const forms = portFormsTried.filter(form => form.endsWith(enclosure.portShape ?? ''))
+  return speeds.flatMap(airSpeedMPerS => forms.map(form => ({ airSpeedMPerS, form })))
 }
 
 function tried(

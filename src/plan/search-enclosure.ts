@@ -68,7 +68,9 @@ function pinned({ candidate, wish }: Try): PlanEnclosure {
     kind,
     netVolumeM3,
     ...(tuningHz === undefined ? {} : { tuningHz }),
-    ...(wish === undefined ? {} : { portShape: wish.shape, airSpeedMPerS: wish.airSpeedMPerS })
+    ...(wish === undefined
+      ? {}
+      : { portShape: wish.form === 'round' ? 'round' : 'slot', airSpeedMPerS: wish.airSpeedMPerS })
   }
 }
 

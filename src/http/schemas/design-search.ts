@@ -1,6 +1,6 @@
 /** What a search for a design asks and answers, on the wire. */
 import Type from 'typebox'
-import { portShapesTried } from '../../plan/plan-port.ts'
+import { portShapes } from '../../plan/plan-port.ts'
 import { plannedKinds } from '../../plan/plan-request.ts'
 import { MOST_WEIGHED } from '../../plan/search-combinations.ts'
 import { designLimitNames } from '../../plan/search-limits.ts'
@@ -55,7 +55,7 @@ const Limits = component('DesignLimits', 'What a design must keep; whatever is a
 })
 
 const PortWish = component('SearchPort', 'How ports are sized, as in a plan.', {
-  shape: Type.Optional(choice('Shape of the port; both are tried when absent', portShapesTried)),
+  shape: Type.Optional(choice('Shape of the port; both are tried when absent', portShapes)),
   airSpeedMPerS: Type.Optional(
     quantity('m/s', 'Peak air speed it is sized for; 17, 25 and 30 are tried in turn when absent', { from: 5, to: 40 })
   )
