@@ -34,14 +34,14 @@ export function settledAs(plan: PlanRequest, finish: Finish): PlanRequest {
   return { ...plan, finish, car: { ...car, space: coveredSpace(plan.car, finish) } }
 }
 
-function supplyHindrance({ current, cable, fuse }: PlannedSupply): Rejection | undefined {
-  const refused = [current, cable, fuse].find(part => !part.done)
+function supplyHindrance({ current, cable, fuse, feeder }: PlannedSupply): Rejection | undefined {
+  const refused = [current, cable, fuse, feeder].find(part => !part.done)
   return refused === undefined || refused.done ? undefined : hindered('supply', refused.refusal.message)
 }
 
 function noLoad({ matching }: PlannedLoad): Rejection {
-  const why = matching.done ? 'No power is published for a load that these drivers can present.' : undefined
-  return hindered('match', why ?? (matching.done ? '' : matching.refusal.message))
+  const unpublished = 'No power is published for a load that these drivers can present.'
+  return hindered('match', matching.done ? unpublished : matching.refusal.message)
 }
 
 export function electrics({ plan, price }: Combination, finish: Finish): Weighed<Electrics> {
