@@ -127,6 +127,30 @@ function groupOf(request: CustomDriverRequest, index: number, driver: Driver, { 
   }
 }
 
+type FindPlace = Builder['place']
+
+/** @throws DesignError `unknown-designation` for a place that is no chamber */
+function placeFinder(chambers: readonly CustomChamberRequest[]): FindPlace {
+  const places = placesOf(chambers)
+  return (name, field) => {
+    const found = places.get(name)
+    if (found !== undefined) return found
+    const detail = `"${name}" is neither a chamber nor "outside" or "behind".`
+    throw new DesignError('unknown-designation', { field, value: name, detail })
+  }
+}
+
+function leaksOf({ leaks = [] }: CustomEnclosureRequest, place: FindPlace): readonly Branch[] {
+  return leaks.map(({ from, to, resistancePaSPerM3 }, index) =>
+    leak(place(from, at('leaks', index, 'from')), place(to, at('leaks', index, 'to')), resistancePaSPerM3)
+  )
+}
+
+function connectionOf({ connection, driverGroups }: CustomEnclosureRequest, assume: Assumptions) {
+  if (driverGroups.length === 1) return 'parallel'
+  return assume.or(connection, 'enclosure.connection', 'parallel', 'every group across the terminals')
+}
+
 /** @throws DesignError `unknown-designation` for a place that is no chamber, `missing-input`, `conflicting-input` */
 export function customNetwork(
   enclosure: CustomEnclosureRequest,
@@ -134,41 +158,23 @@ export function customNetwork(
   air: Air,
   assume: Assumptions
 ): BuiltNetwork {
-  const chambers = enclosure.chambers ?? []
-  const places = placesOf(chambers)
-  const place = (name: string, field: string) => {
-    const found = places.get(name)
-    if (found !== undefined) return found
-    const detail = `"${name}" is neither a chamber nor "outside" or "behind".`
-    throw new DesignError('unknown-designation', { field, value: name, detail })
-  }
-  const builder: Builder = { air, assume, place }
+  const { chambers = [], driverGroups } = enclosure
+  const builder: Builder = { air, assume, place: placeFinder(chambers) }
   const built = chambers.map((chamber, index) => chamberOf(chamber, index, builder))
   const ports = (enclosure.ports ?? []).map((port, index) => portOf(port, index, builder))
   const radiators = (enclosure.passiveRadiators ?? []).map((unit, index) => radiatorOf(unit, index, builder))
-  const leaks = (enclosure.leaks ?? []).map(({ from, to, resistancePaSPerM3 }, index) =>
-    leak(place(from, at('leaks', index, 'from')), place(to, at('leaks', index, 'to')), resistancePaSPerM3)
-  )
-  const drivers = enclosure.driverGroups.map((group, index) => groupOf(group, index, driver, builder))
-  const connection =
-    drivers.length === 1
-      ? 'parallel'
-      : assume.or(enclosure.connection, 'enclosure.connection', 'parallel', 'every group across the terminals')
+  const leaks = [...leaksOf(enclosure, builder.place), ...built.flatMap(part => part.leaks)]
   return {
     network: {
       chambers: built.map(({ chamber }) => chamber),
-      branches: [
-        ...[...ports, ...radiators].map(({ branch }) => branch),
-        ...leaks,
-        ...built.flatMap(part => part.leaks)
-      ],
-      drivers,
-      connection
+      branches: [...[...ports, ...radiators].map(({ branch }) => branch), ...leaks],
+      drivers: driverGroups.map((group, index) => groupOf(group, index, driver, builder)),
+      connection: connectionOf(enclosure, assume)
     },
     chambers: {},
     chamberNames: chambers.map(({ name }) => name),
     ports,
     radiators,
-    groupNames: enclosure.driverGroups.map(({ name }) => name)
+    groupNames: driverGroups.map(({ name }) => name)
   }
 }

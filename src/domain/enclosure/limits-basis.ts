@@ -2,45 +2,56 @@
 import type { Basis } from '../outcome.ts'
 import { resistanceCoefficients } from './coil-heating.ts'
 import type { LargeSignal } from './large-signal.ts'
+import type { CoilHeating } from './power-compression.ts'
 import type { ResponseSystem } from './response-system.ts'
 
 const input = (symbol: string, value: number, unit: string) => ({ symbol, value, unit })
 
+function coilBasis({ coilKPerW, magnetKPerW, ambientC, coilHeatW, steadyCoilC }: CoilHeating): Basis {
+  return {
+    quantity: 'limits.heating.steadyCoilC',
+    formula: 'min(Tamb+(Rcoil+Rmagnet)*P,1000)',
+    inputs: [
+      input('Tamb', ambientC, '°C'),
+      input('Rcoil', coilKPerW, 'K/W'),
+      input('Rmagnet', magnetKPerW, 'K/W'),
+      input('P', coilHeatW, 'W')
+    ],
+    value: steadyCoilC,
+    unit: '°C',
+    source: 'coil-heat-path'
+  }
+}
+
+function resistanceBasis({ groupOhm }: ResponseSystem, { metal, steadyCoilC, steadyReOhm }: CoilHeating): Basis {
+  return {
+    quantity: 'limits.heating.steadyReOhm',
+    formula: 'Rcold*(1+a*(T-20))',
+    inputs: [
+      input('Rcold', groupOhm, 'Ω'),
+      input('a', resistanceCoefficients[metal], '1/K'),
+      input('T', steadyCoilC, '°C')
+    ],
+    value: steadyReOhm,
+    unit: 'Ω',
+    source: 'iec-60028'
+  }
+}
+
+function compressionBasis({ groupOhm, sourceOhm }: ResponseSystem, { steadyReOhm, compressionDb }: CoilHeating): Basis {
+  return {
+    quantity: 'limits.heating.compressionDb',
+    formula: '20*log10((Rhot+Rg)/(Rcold+Rg))',
+    inputs: [input('Rhot', steadyReOhm, 'Ω'), input('Rcold', groupOhm, 'Ω'), input('Rg', sourceOhm, 'Ω')],
+    value: compressionDb,
+    unit: 'dB',
+    source: 'linear-limits'
+  }
+}
+
 function heatingBasis(system: ResponseSystem, { heating }: LargeSignal): readonly Basis[] {
   if (heating === undefined) return []
-  const { coilKPerW, magnetKPerW, ambientC, metal, coilHeatW, steadyCoilC, steadyReOhm, compressionDb } = heating
-  const cold = input('Rcold', system.groupOhm, 'Ω')
-  return [
-    {
-      quantity: 'limits.heating.steadyCoilC',
-      formula: 'min(Tamb+(Rcoil+Rmagnet)*P,1000)',
-      inputs: [
-        input('Tamb', ambientC, '°C'),
-        input('Rcoil', coilKPerW, 'K/W'),
-        input('Rmagnet', magnetKPerW, 'K/W'),
-        input('P', coilHeatW, 'W')
-      ],
-      value: steadyCoilC,
-      unit: '°C',
-      source: 'coil-heat-path'
-    },
-    {
-      quantity: 'limits.heating.steadyReOhm',
-      formula: 'Rcold*(1+a*(T-20))',
-      inputs: [cold, input('a', resistanceCoefficients[metal], '1/K'), input('T', steadyCoilC, '°C')],
-      value: steadyReOhm,
-      unit: 'Ω',
-      source: 'iec-60028'
-    },
-    {
-      quantity: 'limits.heating.compressionDb',
-      formula: '20*log10((Rhot+Rg)/(Rcold+Rg))',
-      inputs: [input('Rhot', steadyReOhm, 'Ω'), cold, input('Rg', system.sourceOhm, 'Ω')],
-      value: compressionDb,
-      unit: 'dB',
-      source: 'linear-limits'
-    }
-  ]
+  return [coilBasis(heating), resistanceBasis(system, heating), compressionBasis(system, heating)]
 }
 
 function protectionBasis({ protection }: LargeSignal): readonly Basis[] {

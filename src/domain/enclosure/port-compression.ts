@@ -4,6 +4,7 @@ import { complexFlow } from '../network/branch-flow.ts'
 import type { Solution } from '../network/solution.ts'
 import { emptySolution } from '../network/solution.ts'
 import { networkSolver } from '../network/solver.ts'
+import type { Opening } from './built-network.ts'
 import { jetResistance } from './jet-resistance.ts'
 import type { ResponseSystem } from './response-system.ts'
 
@@ -83,44 +84,68 @@ function flowsWith(
 export function jetSolver(system: ResponseSystem, lossFactor: number, frequenciesHz: Float64Array): JetSolver {
   const { ports, air } = system
   const n = ports.length
-  const omegas = frequenciesHz.map(frequency => 2 * Math.PI * frequency)
-  const base = stateOf(system, omegas, 0, -1)
-  const extras = ports.map(({ areaM2 }) => jetResistance(air.densityKgPerM3, areaM2, 1, 10))
-  const states = ports.map(({ branch }, j) =>
-    stateOf(system, omegas, extras[j] as number, system.network.branches.indexOf(branch))
-  )
+  const probes = probesOf(system, frequenciesHz)
   const [flow, matrix] = [vector(n), vector(n * n)]
   /** Kept from one frequency to the next: a neighbour is a good guess. */
   const r = new Float64Array(n)
   const radiated = (k: number, voltageV: number) => {
-    const still = base.flows.map(of => part(of, k))
-    const own = ports.map(({ count }, j) => {
-      const d = (extras[j] as number) / count
-      const { re, im } = part((states[j] as State).flows[j] as ComplexVector, k)
-      return { re: d * re, im: d * im }
-    })
-    const y = still.flatMap((free, row) =>
-      own.map((scale, j) => over(minus(free, part((states[j] as State).flows[row] as ComplexVector, k)), scale))
-    )
+    const { still, own, y } = couplingAt(ports, probes, k)
     settle(
       r,
       () => flowsWith(y, still, r, flow, matrix),
       j => {
-        const { count, areaM2 } = ports[j] as (typeof ports)[number]
+        const { count, areaM2 } = ports[j] as Opening
         const speed =
           (Math.SQRT2 * voltageV * Math.hypot(flow.re[j] as number, flow.im[j] as number)) / (count * areaM2)
         return jetResistance(air.densityKgPerM3, areaM2, lossFactor, speed) / count
       }
     )
-    const lost = own.map((scale, j) => {
-      const g = over(minus(part(base.radiated, k), part((states[j] as State).radiated, k)), scale)
-      const { re, im } = times(g, part(flow, j))
-      return { re: re * (r[j] as number), im: im * (r[j] as number) }
-    })
-    const left = lost.reduce((sum, one) => minus(sum, one), part(base.radiated, k))
-    return Math.hypot(left.re, left.im)
+    return leftOf(probes, own, r, flow, k)
   }
   return { radiated }
+}
+
+interface Probes {
+  readonly base: State
+  /** Resistance added to one mouth of each port in its probe. */
+  readonly extras: readonly number[]
+  readonly states: readonly State[]
+}
+
+function probesOf(system: ResponseSystem, frequenciesHz: Float64Array): Probes {
+  const { ports, air, network } = system
+  const omegas = frequenciesHz.map(frequency => 2 * Math.PI * frequency)
+  const extras = ports.map(({ areaM2 }) => jetResistance(air.densityKgPerM3, areaM2, 1, 10))
+  return {
+    base: stateOf(system, omegas, 0, -1),
+    extras,
+    states: ports.map(({ branch }, j) => stateOf(system, omegas, extras[j] as number, network.branches.indexOf(branch)))
+  }
+}
+
+/** U₀, d·U_jj and Y at one frequency. */
+function couplingAt(ports: readonly Opening[], { base, extras, states }: Probes, k: number) {
+  const still = base.flows.map(of => part(of, k))
+  const own = ports.map(({ count }, j) => {
+    const d = (extras[j] as number) / count
+    const { re, im } = part((states[j] as State).flows[j] as ComplexVector, k)
+    return { re: d * re, im: d * im }
+  })
+  const y = still.flatMap((free, row) =>
+    own.map((scale, j) => over(minus(free, part((states[j] as State).flows[row] as ComplexVector, k)), scale))
+  )
+  return { still, own, y }
+}
+
+/** |W(r)|, what is still radiated. */
+function leftOf({ base, states }: Probes, own: readonly Complex[], r: Float64Array, flow: ComplexVector, k: number) {
+  const lost = own.map((scale, j) => {
+    const g = over(minus(part(base.radiated, k), part((states[j] as State).radiated, k)), scale)
+    const { re, im } = times(g, part(flow, j))
+    return { re: re * (r[j] as number), im: im * (r[j] as number) }
+  })
+  const left = lost.reduce((sum, one) => minus(sum, one), part(base.radiated, k))
+  return Math.hypot(left.re, left.im)
 }
 
 const vector = (length: number): ComplexVector => ({ re: new Float64Array(length), im: new Float64Array(length) })

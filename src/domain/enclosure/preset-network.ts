@@ -3,7 +3,15 @@ import type { Air } from '../air/air.ts'
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
 import type { Driver } from '../driver/driver.ts'
-import { BEHIND, type Branch, type DriverGroup, type Network, OUTSIDE, type Place } from '../network/network.ts'
+import {
+  BEHIND,
+  type Branch,
+  type Chamber,
+  type DriverGroup,
+  type Network,
+  OUTSIDE,
+  type Place
+} from '../network/network.ts'
 import type { BuiltNetwork, Opening } from './built-network.ts'
 import { type ChamberParts, chamberParts } from './chamber.ts'
 import type { DriverWiring } from './driver-wiring.ts'
@@ -49,6 +57,10 @@ const opening = (name: string, { opening: branch, port, passiveRadiators }: Cham
 
 const isGiven = (branch: Branch | undefined): branch is Branch => branch !== undefined
 
+type NamedParts = readonly [ChamberName, ChamberParts]
+
+const openingsOf = (parts: readonly NamedParts[]) => parts.flatMap(([name, part]) => opening(name, part))
+
 export function presetNetwork(
   enclosure: PresetEnclosureRequest,
   driver: Driver,
@@ -61,18 +73,15 @@ export function presetNetwork(
   const present = chamberNames.filter(name => enclosure[name] !== undefined)
   const place = (name: PlaceName | undefined): Place =>
     name === 'behind' ? BEHIND : name === 'outside' || name === undefined ? OUTSIDE : present.indexOf(name)
-  const parts = present.map((name, node): readonly [ChamberName, ChamberParts] => {
+  const parts = present.map((name, node): NamedParts => {
     const chamber = enclosure[name] as ChamberRequest
     const closedHz = driver.fsHz * Math.sqrt(1 + wiring.vasM3 / chamber.netVolumeM3)
     const opensTo = place(preset.openings[name])
     return [name, chamberParts(chamber, air, assume, { node, opensTo, closedHz, at: `enclosure.${name}` })]
   })
-  const coupling = wiring.isobaric && {
-    complianceM3PerPa: wiring.isobaric.couplingVolumeM3 / air.stiffnessPa,
-    absorptionPaSPerM3: 0
-  }
+  const coupling = couplingChamber(wiring, air)
   const network: Network = {
-    chambers: [...parts.map(([, part]) => part.chamber), ...(coupling === undefined ? [] : [coupling])],
+    chambers: [...parts.map(([, part]) => part.chamber), ...coupling],
     branches: parts.flatMap(([, part]) => [part.opening, part.leak].filter(isGiven)),
     drivers: driverGroups(place(preset.front), place(preset.rear), present.length, driver, wiring),
     connection: wiring.isobaric?.connection ?? 'parallel'
@@ -80,9 +89,15 @@ export function presetNetwork(
   return {
     network,
     chambers: Object.fromEntries(parts),
-    chamberNames: coupling === undefined ? present : [...present, 'coupling'],
-    ports: parts.flatMap(([name, part]) => (part.port === undefined ? [] : opening(name, part))),
-    radiators: parts.flatMap(([name, part]) => (part.port === undefined ? opening(name, part) : [])),
-    groupNames: coupling === undefined ? ['driver'] : ['outer', 'inner']
+    chamberNames: coupling.length === 0 ? present : [...present, 'coupling'],
+    ports: openingsOf(parts.filter(([, { port }]) => port !== undefined)),
+    radiators: openingsOf(parts.filter(([, { port }]) => port === undefined)),
+    groupNames: coupling.length === 0 ? ['driver'] : ['outer', 'inner']
   }
+}
+
+/** Between the two drivers of an isobaric pair; none without one. */
+function couplingChamber({ isobaric }: DriverWiring, { stiffnessPa }: Air): readonly Chamber[] {
+  if (isobaric === undefined) return []
+  return [{ complianceM3PerPa: isobaric.couplingVolumeM3 / stiffnessPa, absorptionPaSPerM3: 0 }]
 }

@@ -5,6 +5,7 @@ import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
 import type { Draft, Drafts } from './drafts.ts'
 import type { EnclosureRequest } from './request.ts'
+import type { CandidateResponse } from './sizing.ts'
 import type { SizingProblem } from './sizing-problem.ts'
 import { bandReasons, ebpReason, figure, type Reason, spaceReason } from './suitability.ts'
 
@@ -37,7 +38,7 @@ export function sizeBandPass6(kind: SixthOrderKind, problem: SizingProblem, assu
     throw new DesignError('conflicting-input', { field: 'wanted.highHz', value: highHz, minimum: lowHz * 1.2, detail })
   }
   const found = searched(kind, problem, lowHz, highHz)
-  return { drafts: [draftOf(kind, problem, found, lowHz, highHz)], unsuited: [] }
+  return { drafts: [draftOf(kind, problem, found, { lowHz, highHz })], unsuited: [] }
 }
 
 /** Lined up in logarithms, so that a step is a ratio. */
@@ -113,34 +114,40 @@ function enclosureOf(kind: SixthOrderKind, problem: SizingProblem, chambers: Cha
   }
 }
 
-function draftOf(
-  kind: SixthOrderKind,
-  problem: SizingProblem,
-  chambers: Chambers,
-  lowHz: number,
-  highHz: number
-): Draft {
+interface Band {
+  readonly lowHz: number
+  readonly highHz: number
+}
+
+function bandReason({ f3Hz, f3UpperHz }: CandidateResponse, { lowHz, highHz }: Band): Reason {
+  const short =
+    f3Hz === undefined || f3UpperHz === undefined || f3Hz > lowHz * EDGE_SHARE || f3UpperHz < highHz / EDGE_SHARE
+  const text = `half power from ${figure(f3Hz ?? 0)} to ${figure(f3UpperHz ?? 0)} Hz, asked for ${figure(lowHz)} to ${figure(highHz)} Hz`
+  return { against: short, text }
+}
+
+const names: Readonly<Record<SixthOrderKind, string>> = {
+  'band-pass-6-parallel': 'Sixth-order band-pass, both chambers open to the outside',
+  'band-pass-6-series': 'Sixth-order band-pass, rear chamber opens into the front'
+}
+
+function draftOf(kind: SixthOrderKind, problem: SizingProblem, chambers: Chambers, band: Band): Draft {
   const { rearVolumeM3, frontVolumeM3, rearTuningHz, frontTuningHz } = chambers
   const response = problem.hear(enclosureOf(kind, problem, chambers), 'peak')
   const totalVolumeM3 = rearVolumeM3 + frontVolumeM3
-  const { f3Hz, f3UpperHz } = response
-  const short =
-    f3Hz === undefined || f3UpperHz === undefined || f3Hz > lowHz * EDGE_SHARE || f3UpperHz < highHz / EDGE_SHARE
-  const band = `half power from ${figure(f3Hz ?? 0)} to ${figure(f3UpperHz ?? 0)} Hz, asked for ${figure(lowHz)} to ${figure(highHz)} Hz`
   const reasons: readonly Reason[] = [
-    { against: short, text: band },
+    bandReason(response, band),
     { against: response.peakDb < -6, text: `${figure(response.peakDb)} dB at its peak against the bare driver` },
     ...bandReasons(response, response.rippleDb),
     ...spaceReason(totalVolumeM3 / problem.volumeFactor, problem.request.space?.netVolumeM3),
     ebpReason(problem.ebpHz, 'opened')
   ]
-  const parallel = kind === 'band-pass-6-parallel'
   return {
     kind,
     alignment: 'band-pass-6-search',
-    name: `Sixth-order band-pass, ${parallel ? 'both chambers open to the outside' : 'rear chamber opens into the front'}`,
+    name: names[kind],
     reasons,
-    goodAt: `loudest in its band, steep below it; all sound by ports, and small errors of volume or port show`,
+    goodAt: 'loudest in its band, steep below it; all sound by ports, and small errors of volume or port show',
     netVolumeM3: rearVolumeM3,
     frontVolumeM3,
     totalVolumeM3,

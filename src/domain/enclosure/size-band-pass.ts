@@ -47,13 +47,12 @@ function forEdges(problem: SizingProblem, lowHz: number | undefined, highHz: num
   return { drafts: [], unsuited: [{ kind: 'band-pass-4', alignment: 'band-pass-4-edges', why }] }
 }
 
-function draftOf(problem: SizingProblem, box: BandPass4, alignment: AlignmentId, shape: string, rank: number): Draft {
-  const { boxed, air, driver, request, openedLeakQ } = problem
-  const { rearVolumeM3, frontVolumeM3, centreHz } = box
+function heard(problem: SizingProblem, { rearVolumeM3, frontVolumeM3, centreHz }: BandPass4) {
+  const { air, driver, request, openedLeakQ } = problem
   const areaM2 = driver.sdM2 / 2
   const lengthM = (areaM2 * air.soundSpeedMPerS ** 2) / (frontVolumeM3 * (2 * Math.PI * centreHz) ** 2)
   const leak = request.losses?.leakQ === undefined ? {} : { leakQ: openedLeakQ }
-  const response = problem.hear(
+  return problem.hear(
     {
       kind: 'band-pass-4',
       rear: { netVolumeM3: rearVolumeM3, ...leak },
@@ -61,12 +60,17 @@ function draftOf(problem: SizingProblem, box: BandPass4, alignment: AlignmentId,
     },
     'peak'
   )
+}
+
+function draftOf(problem: SizingProblem, box: BandPass4, alignment: AlignmentId, shape: string, rank: number): Draft {
+  const { rearVolumeM3, frontVolumeM3, centreHz } = box
+  const response = heard(problem, box)
   const totalVolumeM3 = rearVolumeM3 + frontVolumeM3
   const gain = `${figure(box.gainDb)} dB at its centre against the bare driver`
   const reasons: readonly Reason[] = [
     { against: box.gainDb < -6, text: gain },
     ...bandReasons(response, box.rippleDb),
-    ...spaceReason(totalVolumeM3 / problem.volumeFactor, request.space?.netVolumeM3),
+    ...spaceReason(totalVolumeM3 / problem.volumeFactor, problem.request.space?.netVolumeM3),
     ebpReason(problem.ebpHz, 'opened')
   ]
   return {
@@ -81,7 +85,7 @@ function draftOf(problem: SizingProblem, box: BandPass4, alignment: AlignmentId,
     frontTuningHz: centreHz,
     fcHz: centreHz,
     qtc: box.qtc,
-    alpha: boxed.vasM3 / rearVolumeM3,
+    alpha: problem.boxed.vasM3 / rearVolumeM3,
     alignmentF3Hz: box.lowHz,
     response,
     source: 'geddes-1989-band-pass',

@@ -32,25 +32,23 @@ export function sizeClosed(problem: SizingProblem, assume: Assumptions): Drafts 
 const tooDamped = (qts: number, qtc: number) =>
   `Qtc ${figure(qtc)} lies not above the driver's Qts ${figure(qts)} (source resistance in it): a closed box can only raise it`
 
-function draftOf(problem: SizingProblem, netVolumeM3: number, alignment: AlignmentId, asked?: number): Draft {
-  const { boxed, request, absorptionQ } = problem
-  const { alpha, fcHz, qtc } = closedBox(boxed, netVolumeM3)
+function heard({ hear, request, absorptionQ }: SizingProblem, netVolumeM3: number) {
   const { leakQ } = request.losses ?? {}
-  const response = problem.hear(
-    {
-      kind: 'closed',
-      rear: {
-        netVolumeM3,
-        ...(leakQ === undefined ? {} : { leakQ }),
-        ...(absorptionQ === undefined ? {} : { absorptionQ })
-      }
-    },
-    'plateau'
-  )
+  const rear = {
+    netVolumeM3,
+    ...(leakQ === undefined ? {} : { leakQ }),
+    ...(absorptionQ === undefined ? {} : { absorptionQ })
+  }
+  return hear({ kind: 'closed', rear }, 'plateau')
+}
+
+function draftOf(problem: SizingProblem, netVolumeM3: number, alignment: AlignmentId, asked?: number): Draft {
+  const { alpha, fcHz, qtc } = closedBox(problem.boxed, netVolumeM3)
+  const response = heard(problem, netVolumeM3)
   const reasons = [
     ...sizeReasons(alpha, netVolumeM3),
     ...bandReasons(response, asked === undefined ? closedPeakDb(qtc) : 0),
-    ...spaceReason(netVolumeM3 / problem.volumeFactor, request.space?.netVolumeM3),
+    ...spaceReason(netVolumeM3 / problem.volumeFactor, problem.request.space?.netVolumeM3),
     ebpReason(problem.ebpHz, 'closed')
   ]
   return {

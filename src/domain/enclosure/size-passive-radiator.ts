@@ -50,25 +50,26 @@ function radiatorsFor(problem: SizingProblem, volumeM3: number, tuningHz: number
   return radiators
 }
 
-function draftOf(problem: SizingProblem, netVolumeM3: number, tuningHz: number, assume: Assumptions): Draft {
-  const { boxed, openedLeakQ, absorptionQ, request } = problem
-  const radiators = radiatorsFor(problem, netVolumeM3, tuningHz, assume)
-  const { count, areaM2, massKg, complianceMPerN, resonanceHz, delta } = radiators
+function heard(problem: SizingProblem, netVolumeM3: number, radiators: RadiatorCandidate) {
+  const { openedLeakQ: leakQ, absorptionQ, request } = problem
+  const { count, areaM2, massKg, complianceMPerN } = radiators
   const qm = request.passiveRadiators?.qm
-  const response = problem.hear(
-    {
-      kind: 'passive-radiator',
-      rear: {
-        netVolumeM3,
-        leakQ: openedLeakQ,
-        ...(absorptionQ === undefined ? {} : { absorptionQ }),
-        passiveRadiators: { count, areaM2, massKg, complianceMPerN, ...(qm === undefined ? {} : { qm }) }
-      }
-    },
-    'plateau'
-  )
+  const rear = {
+    netVolumeM3,
+    leakQ,
+    ...(absorptionQ === undefined ? {} : { absorptionQ }),
+    passiveRadiators: { count, areaM2, massKg, complianceMPerN, ...(qm === undefined ? {} : { qm }) }
+  }
+  return problem.hear({ kind: 'passive-radiator', rear }, 'plateau')
+}
+
+function draftOf(problem: SizingProblem, netVolumeM3: number, tuningHz: number, assume: Assumptions): Draft {
+  const { boxed, request } = problem
+  const radiators = radiatorsFor(problem, netVolumeM3, tuningHz, assume)
+  const response = heard(problem, netVolumeM3, radiators)
+  const alpha = boxed.vasM3 / netVolumeM3
   const reasons: readonly Reason[] = [
-    notchReason(resonanceHz, response.f3Hz, delta, boxed.vasM3 / netVolumeM3),
+    notchReason(radiators.resonanceHz, response.f3Hz, radiators.delta, alpha),
     ...bandReasons(response, 0),
     ...spaceReason(netVolumeM3 / problem.volumeFactor, request.space?.netVolumeM3),
     ebpReason(problem.ebpHz, 'opened')
@@ -83,7 +84,7 @@ function draftOf(problem: SizingProblem, netVolumeM3: number, tuningHz: number, 
     netVolumeM3,
     totalVolumeM3: netVolumeM3,
     tuningHz,
-    alpha: boxed.vasM3 / netVolumeM3,
+    alpha,
     tuningRatio: tuningHz / boxed.fsHz,
     response,
     passiveRadiators: radiators,

@@ -78,23 +78,22 @@ function familyDraft(problem: SizingProblem, family: VentedFamily, box: VentedBo
   }
 }
 
+function heard(problem: SizingProblem, netVolumeM3: number, tuningHz: number) {
+  const { openedLeakQ: leakQ, absorptionQ, request } = problem
+  const rear = {
+    netVolumeM3,
+    leakQ,
+    ...(absorptionQ === undefined ? {} : { absorptionQ }),
+    port: tunedOpening(problem, netVolumeM3, tuningHz, request.losses?.portQ)
+  }
+  return problem.hear({ kind: 'vented', rear }, 'plateau')
+}
+
 function draftOf(problem: SizingProblem, box: VentedBox, alignment: AlignmentId, rank: number): Draft {
-  const { boxed, openedLossPerQ, openedLeakQ, absorptionQ, request } = problem
+  const { boxed, openedLossPerQ, request } = problem
   const netVolumeM3 = boxed.vasM3 / box.alpha
   const tuningHz = boxed.fsHz * box.h
-  const portQ = request.losses?.portQ
-  const response = problem.hear(
-    {
-      kind: 'vented',
-      rear: {
-        netVolumeM3,
-        leakQ: openedLeakQ,
-        ...(absorptionQ === undefined ? {} : { absorptionQ }),
-        port: tunedOpening(problem, netVolumeM3, tuningHz, portQ)
-      }
-    },
-    'plateau'
-  )
+  const response = heard(problem, netVolumeM3, tuningHz)
   const coefficients = ventedCoefficients(box, openedLossPerQ)
   const ideal = ventedResponse(coefficients, boxed.fsHz, tuningHz)
   const { rippleDb } = passBandOf(f => levelDb(ideal, f), boxed.fsHz / 10, boxed.fsHz * 20)
