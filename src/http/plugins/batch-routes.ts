@@ -103,26 +103,36 @@ const documentation = {
   }
 }
 
-export function registerBatches(
+interface Mounting {
+  readonly work: Work
+  readonly observed: Observed
+  readonly settings: Settings
+}
+
+type ById = BatchMeans['operations']
+
+function meansOf(
   app: FastifyInstance,
-  operations: readonly Operation[],
-  { work, observed, settings }: { work: Work; observed: Observed; settings: Settings }
-): void {
-  const byId = new Map(operations.map(operation => [operation.operationId, operation]))
-
-  function meansOf(request: FastifyRequest, reply: FastifyReply): BatchMeans {
-    const ended = AbortSignal.any([clientGone(reply), AbortSignal.timeout(settings.workTimeoutMs * BUDGETS)])
-    const inWorker = observed.counted((operation, body, options) =>
-      work.run({ operationId: operation.operationId, request: body, options }, ended)
-    )
-    return {
-      operations: byId,
-      faultsOf: app.faultsOf,
-      answer: (operation, body, options) => inWorker(operation, body, options, reply),
-      report: err => request.log.error({ err }, 'fault of ours')
-    }
+  operations: ById,
+  { work, observed, settings }: Mounting,
+  request: FastifyRequest,
+  reply: FastifyReply
+): BatchMeans {
+  const ended = AbortSignal.any([clientGone(reply), AbortSignal.timeout(settings.workTimeoutMs * BUDGETS)])
+  const inWorker = observed.counted((operation, body, options) =>
+    work.run({ operationId: operation.operationId, request: body, options }, ended)
+  )
+  return {
+    operations,
+    faultsOf: app.faultsOf,
+    answer: (operation, body, options) => inWorker(operation, body, options, reply),
+    report: err => request.log.error({ err }, 'fault of ours')
   }
+}
 
+export function registerBatches(app: FastifyInstance, operations: readonly Operation[], mounting: Mounting): void {
+  const { settings } = mounting
+  const byId: ById = new Map(operations.map(operation => [operation.operationId, operation]))
   app.post<BatchRoute>(
     '/v1/batches',
     {
@@ -137,7 +147,7 @@ export function registerBatches(
       const from = Math.min(Number(request.query.fromIndex ?? 0), calls.length)
       await app.spend(request, reply, calls.length - from - 1)
       const options = { digits: request.query.digits ?? 'six', basis: request.query.basis === 'true' } as const
-      const means = meansOf(request, reply)
+      const means = meansOf(app, byId, mounting, request, reply)
       const lines = linesOf(calls, from, settings.workers, index => {
         const call = calls[index]
         if (call === undefined) throw new RangeError('a batch has no such call')

@@ -65,47 +65,49 @@ function entry(list: readonly { readonly code: string }[]) {
   return (code: string | undefined) => texts.get(code ?? '')
 }
 
+const problems = fixedText('/v1/problems', JSON.stringify({ problems: problemList }))
+const cautions = fixedText('/v1/cautions', JSON.stringify({ cautions: cautionList }))
+
+const catalogues: readonly Reading[] = [
+  {
+    path: '/v1/problems',
+    operationId: 'listProblems',
+    tag: 'Catalogues',
+    summary: 'Every kind of refusal',
+    description: 'What each problem code means and which status it comes with.',
+    schema: ProblemCatalogue,
+    text: () => problems
+  },
+  {
+    path: '/v1/problems/:code',
+    operationId: 'describeProblem',
+    tag: 'Catalogues',
+    summary: 'One kind of refusal',
+    description: 'The documentation that `type` of a problem document leads to.',
+    schema: ProblemKindBody,
+    text: entry(problemList)
+  },
+  {
+    path: '/v1/cautions',
+    operationId: 'listCautions',
+    tag: 'Catalogues',
+    summary: 'Every kind of caution',
+    description: 'What each caution code means, how grave it is and where its threshold comes from.',
+    schema: CautionCatalogueBody,
+    text: () => cautions
+  },
+  {
+    path: '/v1/cautions/:code',
+    operationId: 'describeCaution',
+    tag: 'Catalogues',
+    summary: 'One kind of caution',
+    description: 'What the code means and what to do.',
+    schema: CautionKindBody,
+    text: entry(cautionList)
+  }
+]
+
 export function registerCatalogues(app: FastifyInstance): void {
-  const problems = fixedText('/v1/problems', JSON.stringify({ problems: problemList }))
-  const cautions = fixedText('/v1/cautions', JSON.stringify({ cautions: cautionList }))
-  const catalogues: readonly Reading[] = [
-    {
-      path: '/v1/problems',
-      operationId: 'listProblems',
-      tag: 'Catalogues',
-      summary: 'Every kind of refusal',
-      description: 'What each problem code means and which status it comes with.',
-      schema: ProblemCatalogue,
-      text: () => problems
-    },
-    {
-      path: '/v1/problems/:code',
-      operationId: 'describeProblem',
-      tag: 'Catalogues',
-      summary: 'One kind of refusal',
-      description: 'The documentation that `type` of a problem document leads to.',
-      schema: ProblemKindBody,
-      text: entry(problemList)
-    },
-    {
-      path: '/v1/cautions',
-      operationId: 'listCautions',
-      tag: 'Catalogues',
-      summary: 'Every kind of caution',
-      description: 'What each caution code means, how grave it is and where its threshold comes from.',
-      schema: CautionCatalogueBody,
-      text: () => cautions
-    },
-    {
-      path: '/v1/cautions/:code',
-      operationId: 'describeCaution',
-      tag: 'Catalogues',
-      summary: 'One kind of caution',
-      description: 'What the code means and what to do.',
-      schema: CautionKindBody,
-      text: entry(cautionList)
-    }
-  ]
   for (const reading of catalogues) read(app, reading)
   for (const { name, operationId, summary, description, schema, text } of referenceTables) {
     const path = `/v1/reference/${name}`

@@ -25,6 +25,11 @@ function announce(reply: FastifyReply, windowS: number, { policy, max, remaining
   })
 }
 
+function tooMany(max: number, windowS: number, resetS: number): Refusal {
+  const detail = `More than ${max} requests in ${windowS} s; the window ends in ${resetS} s.`
+  return new Refusal('too-many-requests', detail, { headers: { 'retry-after': String(Math.max(1, resetS)) } })
+}
+
 export async function registerLimits(
   app: FastifyInstance,
   { rateLimitMax, keyRateLimitMax, rateLimitWindowS }: Settings
@@ -50,14 +55,7 @@ export async function registerLimits(
       const policy = withKey ? 'key' : 'address'
       const { max, remaining, ttlInSeconds: resetS } = state
       announce(reply, rateLimitWindowS, { policy, max, remaining, resetS })
-      if (state.isExceeded) {
-        const headers = { 'retry-after': String(Math.max(1, resetS)) }
-        throw new Refusal(
-          'too-many-requests',
-          `More than ${max} requests in ${rateLimitWindowS} s; the window ends in ${resetS} s.`,
-          { headers }
-        )
-      }
+      if (state.isExceeded) throw tooMany(max, rateLimitWindowS, resetS)
     }
   }
 

@@ -109,39 +109,43 @@ export function successOf({ answer, forms }: Operation) {
   }
 }
 
-export function registerOperations(app: FastifyInstance, operations: readonly Operation[], answer: AnswerCall): void {
-  for (const operation of operations) {
-    const { operationId, tag, summary, description, body, deprecation } = operation
-    app.post<{ Querystring: AnswerQueryValues }>(
-      operation.path,
-      {
-        onRequest: async (request, reply) => {
-          if (deprecation !== undefined) reply.headers(deprecationHeaders(deprecation))
-          negotiated(mediaTypes(operation), request, reply)
-        },
-        schema: {
-          operationId,
-          ...(deprecation === undefined ? {} : { deprecated: true }),
-          tags: [tag],
-          summary,
-          description,
-          querystring: AnswerQuery,
-          body: ref(body),
-          response: { 200: successOf(operation), ...refusals(400, 401, 406, 413, 415, 422, 429, 500, 503) }
-        }
-      },
-      async (request, reply) => {
-        const { digits = 'six', basis } = request.query
-        const form = negotiated(mediaTypes(operation), request, reply)
-        const { body: answerBody } = await answer(
-          operation,
-          request.body,
-          { digits, basis: basis === 'true', form },
-          reply
-        )
-        if (form === 'text/html') reply.header('content-security-policy', pagePolicy)
-        return reply.type(contentType(form)).header('cache-control', 'no-store').send(answerBody)
-      }
-    )
+function documentation(operation: Operation) {
+  const { operationId, tag, summary, description, body, deprecation } = operation
+  return {
+    operationId,
+    ...(deprecation === undefined ? {} : { deprecated: true }),
+    tags: [tag],
+    summary,
+    description,
+    querystring: AnswerQuery,
+    body: ref(body),
+    response: { 200: successOf(operation), ...refusals(400, 401, 406, 413, 415, 422, 429, 500, 503) }
   }
+}
+
+function mount(app: FastifyInstance, operation: Operation, answer: AnswerCall): void {
+  const { path, deprecation } = operation
+  const accepted = mediaTypes(operation)
+  app.post<{ Querystring: AnswerQueryValues }>(
+    path,
+    {
+      onRequest: async (request, reply) => {
+        if (deprecation !== undefined) reply.headers(deprecationHeaders(deprecation))
+        negotiated(accepted, request, reply)
+      },
+      schema: documentation(operation)
+    },
+    async (request, reply) => {
+      const { digits = 'six', basis } = request.query
+      const form = negotiated(accepted, request, reply)
+      const options = { digits, basis: basis === 'true', form }
+      const { body } = await answer(operation, request.body, options, reply)
+      if (form === 'text/html') reply.header('content-security-policy', pagePolicy)
+      return reply.type(contentType(form)).header('cache-control', 'no-store').send(body)
+    }
+  )
+}
+
+export function registerOperations(app: FastifyInstance, operations: readonly Operation[], answer: AnswerCall): void {
+  for (const operation of operations) mount(app, operation, answer)
 }

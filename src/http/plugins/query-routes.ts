@@ -80,49 +80,59 @@ function optionsOf({ digits = 'six', basis = 'false' }: QueryValues): AnswerOpti
   })
 }
 
+function documentation(operation: Operation) {
+  const { operationId, tag, summary, description } = operation
+  return {
+    operationId: `${operationId}ByQuery`,
+    tags: [tag],
+    summary: `${summary}, by query`,
+    description: `${description}\n\nThe same calculation as POST, spelled in query parameters (\`a.b\` for a field inside a field, \`a.0.b\` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.`,
+    querystring: parameters(operation),
+    response: {
+      200: successOf(operation),
+      304: { description: 'The client has this answer already', type: 'null' },
+      ...refusals(400, 401, 406, 422, 429, 500, 503)
+    }
+  }
+}
+
+/** @param shared  whether a cache between may keep the answer: not where it is given to holders of a key */
+function mount(app: FastifyInstance, operation: Operation, answer: AnswerCall, shared: boolean): void {
+  const accepted = mediaTypes(operation)
+  app.get<{ Querystring: QueryValues }>(
+    operation.path,
+    {
+      config: { calculates: true, requestSchema: operation.body as JsonSchema },
+      // The parameters are read by the grammar of JSON and checked as the request they spell.
+      validatorCompiler: () => () => true,
+      onRequest: async (request, reply) => {
+        negotiated(accepted, request, reply)
+      },
+      schema: documentation(operation)
+    },
+    async (request, reply) => {
+      const { digits, basis, ...query } = request.query
+      const given = { ...(digits === undefined ? {} : { digits }), ...(basis === undefined ? {} : { basis }) }
+      const form = negotiated(accepted, request, reply)
+      const options = { ...optionsOf(given), form }
+      const spelled = requestOf(app, operation, query)
+      const tag = entityTag(operation.path, [spelled, options])
+      return sendCacheable(request, reply, { tag, shared, type: contentType(form) }, async () => {
+        const { body } = await answer(operation, spelled, options, reply)
+        return typeof body === 'string' ? body : Buffer.from(body)
+      })
+    }
+  )
+}
+
 export function registerQueryForms(
   app: FastifyInstance,
   operations: readonly Operation[],
   answer: AnswerCall,
   shared: boolean
 ): void {
-  for (const operation of operations.filter(({ operationId }) => byQuery.has(operationId))) {
-    const { operationId, path, tag, summary, description } = operation
-    app.get<{ Querystring: QueryValues }>(
-      path,
-      {
-        config: { calculates: true, requestSchema: operation.body as JsonSchema },
-        // The parameters are read by the grammar of JSON and checked as the request they spell.
-        validatorCompiler: () => () => true,
-        onRequest: async (request, reply) => {
-          negotiated(mediaTypes(operation), request, reply)
-        },
-        schema: {
-          operationId: `${operationId}ByQuery`,
-          tags: [tag],
-          summary: `${summary}, by query`,
-          description: `${description}\n\nThe same calculation as POST, spelled in query parameters (\`a.b\` for a field inside a field, \`a.0.b\` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.`,
-          querystring: parameters(operation),
-          response: {
-            200: successOf(operation),
-            304: { description: 'The client has this answer already', type: 'null' },
-            ...refusals(400, 401, 406, 422, 429, 500, 503)
-          }
-        }
-      },
-      async (request, reply) => {
-        const { digits, basis, ...query } = request.query
-        const given = { ...(digits === undefined ? {} : { digits }), ...(basis === undefined ? {} : { basis }) }
-        const form = negotiated(mediaTypes(operation), request, reply)
-        const options = { ...optionsOf(given), form }
-        const spelled = requestOf(app, operation, query)
-        const tag = entityTag(path, [spelled, options])
-        return sendCacheable(request, reply, { tag, shared, type: contentType(form) }, async () => {
-          const { body } = await answer(operation, spelled, options, reply)
-          return typeof body === 'string' ? body : Buffer.from(body)
-        })
-      }
-    )
+  for (const operation of operations) {
+    if (byQuery.has(operation.operationId)) mount(app, operation, answer, shared)
   }
 }
 
