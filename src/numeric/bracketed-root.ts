@@ -18,8 +18,7 @@ export function bracketedRoot(
 ): number {
   let [a, fa, b, fb] = [low, fLow, high, fHigh]
   let [c, fc] = [a, fa]
-  let step = b - a
-  let before = step
+  let [step, before] = [b - a, b - a]
   for (let round = 0; round < 100; round++) {
     if (Math.abs(fc) < Math.abs(fb)) {
       ;[a, fa] = [b, fb]
@@ -39,8 +38,7 @@ export function bracketedRoot(
     fb = f(b)
     if (fb > 0 === fc > 0) {
       ;[c, fc] = [a, fa]
-      step = b - a
-      before = step
+      ;[step, before] = [b - a, b - a]
     }
   }
   return b

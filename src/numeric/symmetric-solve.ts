@@ -27,6 +27,7 @@ function solveOne(y: DualColumn, b: DualColumn, x: DualColumn, offset: number, c
   }
 }
 
+/** One long body on purpose: its steps share some twenty numbers a point, which functions of their own would have to hand back. */
 function solveTwo(y: Columns, b: Columns, x: Columns, offset: number, count: number): void {
   const [y11, y12, y22] = y as [DualColumn, DualColumn, DualColumn]
   const [b1, b2] = b as [DualColumn, DualColumn]

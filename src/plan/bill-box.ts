@@ -56,7 +56,7 @@ export function screwsAlong(lengthM: number): number {
   return Math.max(fewest, Math.ceil((lengthM - 2 * fromCornerM) / spacingM - 1e-9) + 1)
 }
 
-export function screwSizeFor(thicknessM: number): (typeof screwSizes)[number] {
+function screwSizeFor(thicknessM: number): (typeof screwSizes)[number] {
   return screwSizes.find(({ upToM }) => thicknessM <= upToM) ?? screwSizes[3]
 }
 

@@ -39,7 +39,7 @@ export function buildNodes(facts: BuildFacts): readonly BuildNode[] {
 }
 
 /** One worker does one step at a time; a step waits until all it needs has cured. */
-export function elapsedMinutes(steps: readonly BuildStep[]): number {
+function elapsedMinutes(steps: readonly BuildStep[]): number {
   const ready = new Map<string, number>()
   let free = 0
   for (const { id, needs, minutes, cureMinutes } of steps) {

@@ -15,7 +15,7 @@ export type FeederPart = Part<FeederRequest, Feeder>
 /** Common practice, no source: a regulated alternator holds 13.8 V for each 12 V. */
 const RUNNING_OVER_NOMINAL = 13.8 / 12
 /** Block and amplifiers stand together. Common practice, no source. */
-export const USUAL_BRANCH_M = 1
+const USUAL_BRANCH_M = 1
 const USUAL_GROUND_LEAD_M = 0.5
 
 const leadM = (path: ReturnPath) => (path.kind === 'chassis' ? (path.leadLengthM ?? USUAL_GROUND_LEAD_M) : 0)

@@ -62,7 +62,7 @@ function wiringRequest(best: MatchOption, { driver, car }: PlanRequest): CoilWir
 }
 
 /** Amplifier and box usually stand side by side in the boot. Common practice, no source. */
-export const USUAL_SPEAKER_CABLE_M = 2
+const USUAL_SPEAKER_CABLE_M = 2
 
 /** Watts are matched with watts: without the driver's own rating nothing is assumed. */
 export function planLoad(request: PlanRequest): PlannedLoad {

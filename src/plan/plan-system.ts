@@ -41,7 +41,6 @@ export interface PlanParts {
   readonly feeder: FeederPart
   readonly signal: SignalPart
 }
-export type PlanPartName = keyof PlanParts
 
 export interface SystemPlan {
   readonly name?: string

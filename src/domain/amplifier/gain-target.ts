@@ -67,7 +67,7 @@ export interface MeterReading {
   readonly channelMeterVoltageV?: number
 }
 
-export const toneDefaults = {
+const toneDefaults = {
   levelDb: { value: 0, why: 'full-scale test tone: the reading is the target itself' },
   overlapDb: {
     value: 0,

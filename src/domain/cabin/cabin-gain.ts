@@ -8,7 +8,7 @@ import type { Cabin, CabinModel, MeasuredTransfer } from './cabin.ts'
 import { lowestModeHz, type PressureVessel, pressureVesselCornerHz, pressureVesselGainDb } from './pressure-vessel.ts'
 
 /** Judgement values of the model; none has a published source. */
-export const cabinDefaults = {
+const cabinDefaults = {
   cornerQ: { value: 0.7, why: 'engineering choice: joins the pressure vessel to free radiation without a bump' },
   leakQ: { value: 0.7, why: 'engineering choice: joins the leak without a bump' },
   leakCornerHz: { value: 15, why: 'engineering choice: cars leak and flex below 8 to 25 Hz' },

@@ -26,7 +26,7 @@ export interface Ampacity {
 const rows = table5.rows.map(([awg, amperes]) => ({ areaM2: awgArea(awgNumber(awg) ?? Number.NaN), amperes }))
 
 /** @throws DesignError `out-of-range` below the lowest class of the table */
-export function insulationColumn(insulationC: number, field: string): number {
+function insulationColumn(insulationC: number, field: string): number {
   const columns = table5.insulationC.filter(column => column <= insulationC)
   const highest = columns.at(-1)
   if (highest === undefined) {
@@ -82,12 +82,12 @@ export function ambientFactor(insulationC: number, ambientC: number, field: stri
 }
 
 /** Share left in a bundle of n current-carrying conductors. @check 3 → 0.7; 4 … 6 → 0.6 */
-export function bundleFactor(conductors: number): number {
+function bundleFactor(conductors: number): number {
   return bundling33Cfr183425.rows.findLast(([from]) => conductors >= from)?.[1] ?? 1
 }
 
 /** Share of the copper current at equal size and equal heat: √conductivity. @check copper-clad-10 → 0.793 */
-export function metalFactor(material: KnownConductor): number {
+function metalFactor(material: KnownConductor): number {
   return Math.sqrt(conductorMaterials[material].iacsPercent / 100)
 }
 

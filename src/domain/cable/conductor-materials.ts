@@ -46,7 +46,7 @@ export const conductors = [
   'unknown'
 ] as const satisfies readonly Conductor[]
 
-export const UNKNOWN_COMPUTED_AS = 'copper-clad-10' satisfies KnownConductor
+const UNKNOWN_COMPUTED_AS = 'copper-clad-10' satisfies KnownConductor
 
 /** The material a stated or unstated composition is computed as. */
 export function knownConductor(conductor: Conductor): KnownConductor {

@@ -10,7 +10,7 @@ const GRAVITY = 9.80665
 /** Thermal resistivity of PVC [K·m/W], IEC 60287-2-1; cross-linked PE would be 3.5 and run a little cooler. */
 const PVC_K_M_PER_W = 5
 /** Above this no plastic insulation is left; the estimate stops here [°C]. */
-export const HOTTEST_C = 400
+const HOTTEST_C = 400
 
 export interface CableInAir {
   readonly areaM2: number
@@ -22,7 +22,7 @@ export interface CableInAir {
 }
 
 /** Insulation wall of a conductor area [m]. @source ISO 6722 thick wall, from memory */
-export function wallOf(areaM2: number): number {
+function wallOf(areaM2: number): number {
   return cableJudgement.walls.find(([upTo]) => areaM2 <= upTo)?.[1] ?? 1.6e-3
 }
 

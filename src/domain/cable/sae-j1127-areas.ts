@@ -1,7 +1,7 @@
 /** Conductor areas of SAE gauges: 3 to 11 % below the AWG size of the same number. */
 
 /** π/4 · (0.001 in)² [m²], by definition of the circular mil. */
-export const CIRCULAR_MIL_M2 = (Math.PI / 4) * 0.0254e-3 ** 2
+const CIRCULAR_MIL_M2 = (Math.PI / 4) * 0.0254e-3 ** 2
 
 export const saeJ1127Areas = {
   source: 'sae-j1127-areas',

@@ -12,7 +12,7 @@ import type { SourceId } from '../source.ts'
 import { cableLossDb, dampingFactorAtLoad, qesFactor } from './cable-effects.ts'
 
 /** Common practice, no source: these sizes are sold as speaker cable, and this much of the load may be in the wire. */
-export const speakerCableJudgement = {
+const speakerCableJudgement = {
   sizes: ['16 AWG', '14 AWG', '12 AWG', '10 AWG', '8 AWG'],
   resistancePercent: {
     value: 5,

@@ -13,7 +13,7 @@ import {
  * Limits of |ln(given/computed)|; engineering choice of this service. Rounding on a sheet alone accounts for 1 to 3 %;
  * above a quarter no box should be cut.
  */
-export const agreementLimits = { agrees: 0.03, note: 0.1, care: 0.25 } as const
+const agreementLimits = { agrees: 0.03, note: 0.1, care: 0.25 } as const
 export type Verdict = 'agrees' | 'note' | 'care' | 'stop'
 
 export interface IdentityCheck {
@@ -25,7 +25,7 @@ export interface IdentityCheck {
   readonly detail: string
 }
 
-export function verdictOf(deviation: number): Verdict {
+function verdictOf(deviation: number): Verdict {
   if (deviation <= agreementLimits.agrees) return 'agrees'
   if (deviation <= agreementLimits.note) return 'note'
   return deviation <= agreementLimits.care ? 'care' : 'stop'
@@ -85,7 +85,7 @@ export function unusualValues(known: PartialSmallSignalSet): readonly UnusualVal
  * Moving mass per cone area [kg/m²] of drivers for low frequencies; a slip in Vas or Sd leaves this range at once.
  * Engineering choice of this service: paper cones of 5 in lie near 1, heavy 15 in cones near 6.
  */
-export const usualSurfaceDensityKgPerM2 = [0.6, 12] as const
+const usualSurfaceDensityKgPerM2 = [0.6, 12] as const
 
 export function surfaceDensityIsUnusual({ mmsKg, sdM2 }: PartialSmallSignalSet): boolean {
   if (mmsKg === undefined || sdM2 === undefined) return false

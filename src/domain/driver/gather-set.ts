@@ -25,7 +25,7 @@ export interface GatheredSet {
 }
 
 /** The quantities of the small-signal set that a sheet gives. */
-export function statedSet(sheet: DriverSheet): PartialSmallSignalSet {
+function statedSet(sheet: DriverSheet): PartialSmallSignalSet {
   return Object.fromEntries(
     smallSignalQuantities.flatMap(name => (sheet[name] === undefined ? [] : [[name, sheet[name]]]))
   )

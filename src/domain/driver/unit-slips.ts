@@ -28,7 +28,7 @@ export function conePistonAirLoadKg(sdM2: number, densityKgPerM3: number): numbe
   return (16 / 3) * densityKgPerM3 * Math.sqrt(sdM2 / Math.PI) ** 3
 }
 
-export const slips: readonly Slip[] = [
+const slips: readonly Slip[] = [
   {
     id: 'vas-in-cubic-feet',
     quantity: 'vasM3',

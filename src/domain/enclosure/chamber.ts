@@ -6,7 +6,7 @@ import { OUTSIDE } from '../network/network.ts'
 import type { ChamberRequest, PassiveRadiatorRequest, PortRequest } from './request.ts'
 
 /** One end flush with a flange, one end free: 0.85 + 0.613. */
-export const DEFAULT_END_FACTOR = 1.463
+const DEFAULT_END_FACTOR = 1.463
 
 export interface Port {
   readonly count: number
@@ -46,7 +46,7 @@ export interface ChamberParts {
  * @source Helmholtz resonator; end factors 0.85 flanged (Rayleigh, 8/3π, from memory) and 0.613 free (Levine & Schwinger 1948, read)
  * @check  c 343.2, 60 L, d 0.1 m, L 0.3 m, k 1.435 → 32.41 Hz
  */
-export function portOf(request: PortRequest, volumeM3: number, air: Air, assume: Assumptions, at: string): Port {
+function portOf(request: PortRequest, volumeM3: number, air: Air, assume: Assumptions, at: string): Port {
   const ends = endLengths(request, assume, at)
   const tuningHz =
     (air.soundSpeedMPerS / (2 * Math.PI)) *
@@ -75,7 +75,7 @@ export function endLengths({ areaM2, lengthM, ...given }: PortRequest, assume: A
  * @source Small, "Passive-radiator loudspeaker systems", JAES 22(8), 1974 (opening read, formula from memory)
  * @check  Vap/V = 2.5, fp 18 Hz → 33.67 Hz
  */
-export function radiatorsOf(
+function radiatorsOf(
   request: PassiveRadiatorRequest,
   volumeM3: number,
   air: Air,

@@ -1,7 +1,7 @@
 /** How warm the coil gets, and what that does to its resistance. */
 
 /** Temperature at which data sheets state the resistance. */
-export const COLD_C = 20
+const COLD_C = 20
 
 /**
  * Temperature coefficients at 20 °C [1/K].

@@ -3,7 +3,7 @@ import { bracketedRoot } from '../../numeric/bracketed-root.ts'
 import { goldenMaximum } from '../../numeric/golden-maximum.ts'
 
 /** Half power [dB]. */
-export const HALF_POWER_DB = 10 * Math.log10(0.5)
+const HALF_POWER_DB = 10 * Math.log10(0.5)
 
 export interface PassBand {
   /** Lowest frequency at which the level rises through half power; absent if it never does in the span. */

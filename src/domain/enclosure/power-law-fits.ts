@@ -1,4 +1,4 @@
-/** Quick power-law fits to flat vented boxes, as a second opinion beside the exact solution. */
+/** A quick power-law fit to flat vented boxes, as a second opinion beside the exact solution. */
 import type { BoxedDriver } from './closed-box.ts'
 
 export interface FittedBox {
@@ -19,19 +19,4 @@ export interface FittedBox {
 export function flatBoxFit({ fsHz, qts, vasM3 }: BoxedDriver): FittedBox {
   const share = 20 * qts ** 3.3
   return { netVolumeM3: share * vasM3, tuningHz: fsHz * share ** -0.31, f3Hz: 0.28 * fsHz * qts ** -1.4 }
-}
-
-/**
- * The other fit in circulation; up to +35 % in volume against the exact solution.
- *
- *   Vb = 15·Qts^2.87·Vas   fB = 0.42·fs·Qts^−0.9   f3 = 0.26·fs·Qts^−1.4
- *
- * @check  Qts 0.3 → Vb/Vas 0.47362; 0.4 → 1.0814
- */
-export function largeBoxFit({ fsHz, qts, vasM3 }: BoxedDriver): FittedBox {
-  return {
-    netVolumeM3: 15 * qts ** 2.87 * vasM3,
-    tuningHz: 0.42 * fsHz * qts ** -0.9,
-    f3Hz: 0.26 * fsHz * qts ** -1.4
-  }
 }

@@ -37,7 +37,7 @@ export interface ChamberRequest {
   readonly passiveRadiators?: PassiveRadiatorRequest
 }
 
-export const presetKinds = [
+const presetKinds = [
   'infinite-baffle',
   'closed',
   'vented',

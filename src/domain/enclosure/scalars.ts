@@ -78,7 +78,7 @@ const scanGridHz: readonly number[] = logarithmicGrid(SCAN_FROM_HZ, SCAN_TO_HZ, 
 const HALF_POWER = Math.SQRT1_2
 
 /** A solution dense enough that every feature of a loudspeaker shows a change of slope. */
-export function scanOf(system: ResponseSystem): Scan {
+function scanOf(system: ResponseSystem): Scan {
   const frequenciesHz = scanGridHz
   return { frequenciesHz, solution: solveGrid(system, frequenciesHz), at: pointSolver(system) }
 }

@@ -161,7 +161,7 @@ function givenDraft(problem: SizingProblem, volumeM3: number, tuningHz: number |
 }
 
 /** The tuning, in steps a builder can cut to, with the lowest half power among those that hardly peak; coarse, then fine. */
-export function bestTuningHz(problem: SizingProblem, volumeM3: number): number {
+function bestTuningHz(problem: SizingProblem, volumeM3: number): number {
   const [low, high] = TUNING_SPAN_HZ
   const coarse = 4 * TUNING_STEP_HZ
   const near = bestOf(problem, volumeM3, low, high, coarse)

@@ -5,11 +5,6 @@ import { type VentedBox, type VentedCoefficients, ventedBoxFor } from './vented-
 export const ventedFamilies = ['qb3', 'b4', 'c4', 'sc4', 'be4', 'sbb4'] as const
 export type VentedFamily = (typeof ventedFamilies)[number]
 
-export interface VentedAlignment {
-  readonly family: VentedFamily
-  readonly box: VentedBox
-}
-
 /** Share of QT within which a driver counts as the one a single-valued alignment (B4, BE4) asks for. Ours. */
 const SAME_QT = 0.01
 
@@ -42,7 +37,7 @@ export const bessel4: VentedCoefficients = {
  * @source Thiele, Proc. IREE Aust. 22, 1961 (JAES 19(5), 1971) and Small 1973, from memory; rederived
  * @check  QT 0.3, QL 7 → h 1.3145, α 2.8452
  */
-export function quasiThirdOrder(a1: number): VentedCoefficients {
+function quasiThirdOrder(a1: number): VentedCoefficients {
   const a2 = a1 ** 2 / 2
   return { a1, a2, a3: (a2 ** 2 + 2) / (2 * a1) }
 }
@@ -82,7 +77,7 @@ export function chebyshevRippleDb(k: number): number {
  * @source Bullock, JAES 29, 1981, from memory; the definition is inferred, not confirmed from the original
  * @check  QT 0.3, QL 7 → α 2.5448
  */
-export function coincidentPoles(qt: number, lossPerQ: number): VentedBox {
+function coincidentPoles(qt: number, lossPerQ: number): VentedBox {
   return { h: 1, alpha: (1 / qt + lossPerQ) ** 2 / 4 - lossPerQ / qt, qt }
 }
 

@@ -12,7 +12,7 @@ const prototypes: Readonly<Record<PassFilter['family'], (filter: PassFilter) => 
 }
 
 /** A shelf without a Q is as steep as it can be without overshoot. */
-export const SHELF_Q = Math.SQRT1_2
+const SHELF_Q = Math.SQRT1_2
 
 /** @throws DesignError `conflicting-input`, `missing-input` */
 function requireSound({ family, order, q }: PassFilter, field: string): void {

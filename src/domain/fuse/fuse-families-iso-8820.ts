@@ -80,14 +80,6 @@ export const fuseFamilies = [
   }
 ] as const satisfies readonly FuseFamily[]
 
-/** Strip fuses of open car-audio holders follow no standard; they are listed for the reader and never chosen. */
-export const tradeStripFuse = {
-  form: 'knife-edge strip in an open or transparent holder',
-  standard: 'none',
-  ratingsA: [30, 40, 50, 60, 80, 100, 125, 150, 175, 200, 250, 300],
-  status: 'common practice, no source; the data sheet of the part decides'
-} as const
-
 /** Voltage a fuse must be rated for: 32 V up to 24 V systems, 58 V above. */
 export function voltageClass(systemVoltageV: number): 32 | 58 {
   return systemVoltageV <= 32 ? 32 : 58

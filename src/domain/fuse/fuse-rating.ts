@@ -49,7 +49,7 @@ export interface RatingAsk {
 }
 
 /** Families allowed at a voltage. @throws DesignError `fuse-voltage` when every type asked for stops below it */
-export function familiesAt(
+function familiesAt(
   systemVoltageV: number,
   types: readonly FuseType[] | undefined,
   field: string

@@ -13,7 +13,7 @@ interface TimeTable {
   readonly points: readonly TimePoint[]
 }
 
-export const fuseTimeCurrent = {
+const fuseTimeCurrent = {
   C: {
     source: 'fuse-time-current',
     status: 'second-hand, 35 to 40 A; smaller ratings alike at 135 to 200 %',

@@ -29,7 +29,7 @@ export interface BoardGiven {
 const PA_PER_N_MM2 = 1e6
 
 /** The row whose nominal or real thickness is nearest. */
-export function nearestRow({ rows }: Board, thicknessM: number): BoardThickness {
+function nearestRow({ rows }: Board, thicknessM: number): BoardThickness {
   const away = ({ nominalMm, realMm }: BoardThickness) =>
     Math.min(Math.abs(nominalMm - thicknessM * 1e3), Math.abs(realMm - thicknessM * 1e3))
   return rows.reduce((best, next) => (away(next) < away(best) ? next : best))

@@ -62,7 +62,7 @@ export const slot = (count: number, widthM: number, heightM: number): PortShape 
 })
 
 /** Both ends together [m]. */
-export function endsM(shape: PortShape, setting: PortSetting, model: EndModel): number {
+function endsM(shape: PortShape, setting: PortSetting, model: EndModel): number {
   const { inner, outer } = setting.ends
   const radius = equivalentRadiusM(shape.areaM2)
   const factors = model === 'convention' ? conventionalEndFactor : exactEndFactor

@@ -36,10 +36,7 @@ function boardOf(panel: SheetPanel, index: number, sheets: readonly SheetStock[]
 }
 
 /** How a panel may lie on a sheet: the grain of both must run the same way. */
-export function waysToLie(
-  panel: SheetPanel,
-  sheet: SheetStock
-): { readonly straight: boolean; readonly turned: boolean } {
+function waysToLie(panel: SheetPanel, sheet: SheetStock): { readonly straight: boolean; readonly turned: boolean } {
   const sheetGrain = sheet.grain ?? 'length'
   const panelGrain = panel.grain ?? 'any'
   if (sheetGrain === 'none' || panelGrain === 'any') return { straight: true, turned: true }

@@ -37,7 +37,7 @@ export interface DividedNode {
 export type CutNode = PieceNode | OffcutNode | DividedNode
 
 /** All leaves, near parts first: the order in which a saw frees them. */
-export function leaves(node: CutNode): readonly (PieceNode | OffcutNode)[] {
+function leaves(node: CutNode): readonly (PieceNode | OffcutNode)[] {
   if (node.kind !== 'divided') return [node]
   return [...leaves(node.near), ...(node.far === undefined ? [] : leaves(node.far))]
 }

@@ -1,4 +1,5 @@
 /** Judgement values of the signal room: common practice, no source, unless marked; every one used is echoed. */
+import { connectorIso10487 } from './connector-iso-10487.ts'
 
 export const signalJudgement = {
   toneHz: 50,
@@ -11,7 +12,10 @@ export const signalJudgement = {
   },
   converterLineV: { value: 2, why: 'usual line level, inside the range of most inputs' },
   digitalLineV: { value: 2, why: 'full scale of a converter’s line output when its sheet says nothing' },
-  remoteLimitA: { value: 0.15, why: 'switched output of ISO 10487: 150 to 300 mA; only the lower is certain' },
+  remoteLimitA: {
+    value: connectorIso10487.switchedOutputA[0],
+    why: 'switched output of ISO 10487: 150 to 300 mA; only the lower is certain'
+  },
   remoteLoadA: { value: 0.05, why: 'turn-on input of an amplifier: 5 to 50 mA; the upper is taken' },
   relayCoilOhm: { value: 90, why: 'coil of a common 12 V vehicle relay: 80 to 100 Ω' },
   systemVoltageV: { value: 14.4, why: 'highest usual voltage with the engine running' },

@@ -35,7 +35,7 @@ export interface TurnOn {
 const milli = (ampere: number) => `${Math.round(ampere * 1000)} mA`
 
 /** The smallest of the usual feed fuses that the load fills to no more than three quarters; the largest for anything beyond. */
-export function turnOnFuse(loadA: number): number {
+function turnOnFuse(loadA: number): number {
   const { turnOnFusesA, turnOnFuseLoad } = signalJudgement
   return (
     turnOnFusesA.find(ratingA => loadA <= turnOnFuseLoad * ratingA * (1 + 1e-9)) ?? Math.ceil(loadA / turnOnFuseLoad)

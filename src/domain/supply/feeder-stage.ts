@@ -101,7 +101,7 @@ export function settleStage(
   }
 }
 
-export const stageParts = ['positive', 'return', 'chassis', 'fuse', 'joints', 'other'] as const
+const stageParts = ['positive', 'return', 'chassis', 'fuse', 'joints', 'other'] as const
 export type PartOhms = Readonly<Record<(typeof stageParts)[number], number>>
 
 /** Resistance of each part [Ω] with the conductor at a temperature. */

@@ -11,7 +11,7 @@ declare module 'fastify' {
   }
 }
 
-export function holderOf(key: string, known: readonly { holder: string; hash: Buffer }[]): string | undefined {
+function holderOf(key: string, known: readonly { holder: string; hash: Buffer }[]): string | undefined {
   const given = createHash('sha256').update(key).digest()
   // No early exit: the time taken must not tell which entry came close.
   return known.reduce<string | undefined>(

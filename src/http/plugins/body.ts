@@ -25,7 +25,7 @@ function refuseForeignForm(contentType: string, contentEncoding: string | undefi
   }
 }
 
-export const acceptPost = { 'accept-post': 'application/json' } as const
+const acceptPost = { 'accept-post': 'application/json' } as const
 
 export function registerBodies(app: FastifyInstance): void {
   app.removeAllContentTypeParsers()

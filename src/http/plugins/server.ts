@@ -27,7 +27,7 @@ const detailByCode: Partial<Record<ProblemCode, string>> = {
 }
 
 /** What leaves on a bare socket, where no reply object exists. */
-export function rawAnswer(body: Problem): string {
+function rawAnswer(body: Problem): string {
   const id = randomUUID()
   const text = JSON.stringify({ ...body, instance: `/requests/${id}` })
   const headers = {
