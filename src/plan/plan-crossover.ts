@@ -6,6 +6,7 @@ const HAND_OVER_HZ = { usual: 80, lowest: 50, highest: 120 } as const
 /** 24 dB an octave, as most amplifiers offer. Common practice, no source. */
 export const CROSSOVER_ORDER = 4
 
+/** Where the mains begin, held inside what a subwoofer can hand over at; the usual corner where nobody says. */
 export function crossoverHz({ signal }: PlanRequest): number {
   const { usual, lowest, highest } = HAND_OVER_HZ
   return Math.min(highest, Math.max(lowest, signal.mainsLowHz ?? usual))

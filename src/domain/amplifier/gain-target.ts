@@ -94,7 +94,12 @@ export function meterReading(
   }
 }
 
-/** Voltage gain from input to output [dB]: 20·lg(Vout/Vin). @check 44.72 V from 2 V → 26.99 dB */
+/**
+ * Voltage gain from input to output [dB]: 20·lg(Vout/Vin).
+ *
+ * @source definition of the decibel
+ * @check  44.72 V from 2 V → 26.99 dB
+ */
 export function voltageGainDb(outputV: number, inputV: number): number {
   return 20 * Math.log10(outputV / inputV)
 }

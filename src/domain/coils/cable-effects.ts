@@ -12,12 +12,22 @@ export function cableLossDb(loadOhm: number, loopOhm: number): number {
   return 20 * Math.log10(loadOhm / (loadOhm + loopOhm))
 }
 
-/** Damping factor at the end of the cable: Z/(Z/DF + Rw). @check 4 Ω, 200, 0.0806 Ω → 39.76 */
+/**
+ * Damping factor at the end of the cable: Z/(Z/DF + Rw).
+ *
+ * @source derived: the resistance of amplifier and cable in series
+ * @check  4 Ω, 200, 0.0806 Ω → 39.76
+ */
 export function dampingFactorAtLoad(loadOhm: number, amplifierDampingFactor: number, loopOhm: number): number {
   return loadOhm / (loadOhm / amplifierDampingFactor + loopOhm)
 }
 
-/** Qes behind a series resistance, over Qes without: 1 + R/Re. @check 0.1 Ω on 3.2 Ω → 1.03125 */
+/**
+ * Qes behind a series resistance, over Qes without: 1 + R/Re.
+ *
+ * @source derived: Qes grows with the resistance of its circuit
+ * @check  0.1 Ω on 3.2 Ω → 1.03125
+ */
 export function qesFactor(seriesOhm: number, reOhm: number): number {
   return 1 + seriesOhm / reOhm
 }

@@ -25,6 +25,7 @@ export function referenceEfficiency(fsHz: number, qes: number, vasM3: number, so
  *
  * @param acousticPowerW  [W] > 0
  * @param impedancePaSPerM  ρc [Pa·s/m] > 0
+ * @source derived: the power spread evenly over 2π·(1 m)²
  * @check  1 W at ρ 1.18, c 345 → 112.095 dB
  */
 export function halfSpaceLevelDb(acousticPowerW: number, impedancePaSPerM: number): number {

@@ -24,6 +24,7 @@ export interface BandPass4 {
  *
  *   x3 = √[(b + √(b²+4))/2],  b = 2 − 4S²
  *
+ * @source derived from |H|² = ½ of the second-order low-pass
  * @check  S 0.5 → 1.27202; 0.6 → 1.14824; √½ → 1
  */
 export function prototypeHalfPower(s: number): number {

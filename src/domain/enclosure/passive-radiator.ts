@@ -42,6 +42,8 @@ export interface RadiatorSize {
  * Compliance of one unit that gives a ratio δ to the air of the box.
  *
  *   C = δ·V/(n·ρc²·S²)
+ *
+ * @source derived: the definition of δ, solved for C
  */
 export function radiatorComplianceMPerN(
   delta: number,

@@ -36,6 +36,7 @@ export function flareLengthM(radiusM: number, flareM: number): number {
  * The end correction belongs to the mouth, a + R, and counts there by the ratio of the areas. Negative for large flares.
  *
  * @param endFactor  k: of the end, over its radius
+ * @source derived, see {@link flareLengthM}
  * @check  R = 0 → k·a
  */
 export function flaredEndM(endFactor: number, radiusM: number, flareM: number): number {

@@ -35,6 +35,7 @@ export function effectiveLengthM(
  *
  *   fB = c/(2π)·√(n·S/(Leff·V))
  *
+ * @source see {@link effectiveLengthM}
  * @check  c 343.2, 60 L, d 0.1 m, Leff 0.37175 m → 32.4124 Hz
  */
 export function tuningHz(
@@ -68,6 +69,7 @@ export function mitreExtraM(widthM: number): number {
  *
  *   f1 = c/(2·Leff)
  *
+ * @source derived: half a wavelength between the ends
  * @check  c 343.2, Leff 0.37175 m → 461.601 Hz
  */
 export function pipeResonanceHz(effectiveM: number, soundSpeedMPerS: number): number {

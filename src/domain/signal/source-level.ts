@@ -72,6 +72,7 @@ export function loadingDb(outputOhm: number, inputOhm: number): number {
  *
  *   20·lg(Vline/Vspeaker)
  *
+ * @source definition of the decibel
  * @check  20 W in 4 Ω (8.944 V) to 2 V → −13.01 dB
  */
 export function converterDb(speakerV: number, lineV: number): number {

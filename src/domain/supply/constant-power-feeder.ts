@@ -16,12 +16,22 @@ export function voltageAtConstantPower(sourceV: number, powerW: number, loopOhm:
   return root < 0 ? undefined : (sourceV + Math.sqrt(root)) / 2
 }
 
-/** Largest power a source can drive through a loop, Vs²/(4·R) [W]; undefined without resistance. @check 13.8 V, 20 mΩ → 2380.5 W */
+/**
+ * Largest power a source can drive through a loop, Vs²/(4·R) [W]; undefined without resistance.
+ *
+ * @source derived: the power of V·(Vs − V)/R is largest at V = Vs/2
+ * @check  13.8 V, 20 mΩ → 2380.5 W
+ */
 export function largestPower(sourceV: number, loopOhm: number): number | undefined {
   return loopOhm > 0 ? (sourceV * sourceV) / (4 * loopOhm) : undefined
 }
 
-/** Largest loop resistance that still carries a power, Vs²/(4·P) [Ω]. @check 12 V, 1200 W → 30 mΩ */
+/**
+ * Largest loop resistance that still carries a power, Vs²/(4·P) [Ω].
+ *
+ * @source derived: {@link largestPower} solved for R
+ * @check  12 V, 1200 W → 30 mΩ
+ */
 export function largestLoop(sourceV: number, powerW: number): number {
   return (sourceV * sourceV) / (4 * powerW)
 }

@@ -117,6 +117,7 @@ export function partOhms({ cable, fuse, jointsOhm, otherOhm }: SettledStage, con
   }
 }
 
+/** All parts of a stretch in series, its conductor at this temperature [Ω]. */
 export function stageOhm(stage: SettledStage, conductorC: number): number {
   const parts = partOhms(stage, conductorC)
   return stageParts.reduce((sum, part) => sum + parts[part], 0)

@@ -122,6 +122,7 @@ const AMPLE = 1e6
  * How many times as much all loads could ask for before collapse.
  *
  * @returns factor, 0 … 1e6; undefined where even that does not collapse
+ * @source derived: halved between a factor that runs and one that does not
  * @check  one load: Vs²/(4·R·P)
  */
 export function collapseFactor(sourceV: number, trunkOhm: number, branches: readonly Branch[]): number | undefined {
