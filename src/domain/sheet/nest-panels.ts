@@ -182,6 +182,14 @@ function planBoard(
   return { bound, layout }
 }
 
+/** @throws DesignError `out-of-range` */
+function requireFewKinds(kinds: number): void {
+  const maximum = most.kindsOfBoard
+  if (kinds <= maximum) return
+  const detail = `The panels need ${kinds} kinds of board; at most ${maximum} are planned at once.`
+  throw new DesignError('out-of-range', { field: 'panels', value: kinds, maximum, unit: '1', detail })
+}
+
 /**
  * A cut plan with edge-to-edge cuts.
  *
@@ -197,15 +205,7 @@ export function nestPanels(request: SheetPlanRequest): Outcome<SheetPlan> {
   const settings = settingsOf(request, assumed)
   requireSensible(request, settings)
   const groups = boardGroups(request, settings.trimM)
-  if (groups.length > most.kindsOfBoard) {
-    throw new DesignError('out-of-range', {
-      field: 'panels',
-      value: groups.length,
-      maximum: most.kindsOfBoard,
-      unit: '1',
-      detail: `The panels need ${groups.length} kinds of board; at most ${most.kindsOfBoard} are planned at once.`
-    })
-  }
+  requireFewKinds(groups.length)
   const layouts: SheetLayout[] = []
   const prices: (number | undefined)[] = []
   const boards = groups.map((group, index) => {
