@@ -32,7 +32,12 @@ export function gainTarget(powerW: number, loadOhm: number, bridged: boolean): G
   return { powerW, loadOhm, targetVoltageV, currentA: targetVoltageV / loadOhm, ...split }
 }
 
-/** Power of a voltage in a load [W]; the inverse of {@link gainTarget}. */
+/**
+ * Power of a voltage in a load [W]; the inverse of {@link gainTarget}.
+ *
+ * @source Ohm's law
+ * @check  half the voltage of 600 W at 4 Ω, into 2 Ω → 300 W
+ */
 export function powerOfVoltage(voltageV: number, loadOhm: number): number {
   return voltageV ** 2 / loadOhm
 }

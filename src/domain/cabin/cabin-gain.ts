@@ -25,7 +25,12 @@ export interface CabinGain {
   readonly basis: readonly Basis[]
 }
 
-/** Linear in decibel over the logarithm of the frequency, ends held. */
+/**
+ * Linear in decibel over the logarithm of the frequency, ends held.
+ *
+ * @source derived: linear interpolation
+ * @check  18 dB at 10 Hz and 6 dB at 40 Hz → 12 dB at 20 Hz
+ */
 export function measuredGainDb({ frequencyHz, gainDb }: MeasuredTransfer, at: number): number {
   const above = frequencyHz.findIndex(frequency => frequency >= at)
   const last = gainDb.length - 1

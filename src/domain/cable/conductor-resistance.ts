@@ -88,7 +88,11 @@ export function conductorOhmPerM(size: CableSize, law: ConductorLaw, temperature
   return at20C * (1 + law.perK * (temperatureC - 20))
 }
 
-/** The area that would have this resistance per metre [m²], by the metal alone; inverse of {@link conductorOhmPerM}. */
+/**
+ * The area that would have this resistance per metre [m²], by the metal alone; inverse of {@link conductorOhmPerM}.
+ *
+ * @source derived: the law of resistance solved for the area
+ */
 export function areaForOhmPerM(ohmPerM: number, law: ConductorLaw, temperatureC: number): number {
   return (law.resistivityOhmM * law.strandingFactor * (1 + law.perK * (temperatureC - 20))) / ohmPerM
 }

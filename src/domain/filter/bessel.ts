@@ -35,7 +35,12 @@ function squareAt(coefficients: readonly number[], omega: number): number {
   return re * re + im * im
 }
 
-/** Where the delay-normalised low-pass has half power; the magnitude falls steadily, so halving the interval is safe. */
+/**
+ * Where the delay-normalised low-pass has half power; the magnitude falls steadily, so halving the interval is safe.
+ *
+ * @source derived from the polynomial
+ * @check  order 4 → 2.1139
+ */
 export function besselHalfPower(order: number): number {
   const coefficients = besselPolynomial(order)
   const target = 2 * squareAt(coefficients, 0)

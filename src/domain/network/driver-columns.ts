@@ -55,6 +55,8 @@ export function driverColumns(length: number): DriverColumns {
  *   E = Ze·i + Bl·u,  Bl·i = Zm·u + Sd·(p_front − p_rear),  Zm = Rms + j(ωMms − 1/(ωCms))
  *   u = q·(Bl·E − Sd·Ze·Δp)   i = q·(Zm·E + Bl·Sd·Δp)   q = 1/(Ze·Zm + Bl²)
  *
+ * One long body on purpose: its steps share a dozen numbers a point, which functions of their own would have to hand back.
+ *
  * @source Small, "Direct-radiator loudspeaker system analysis", JAES 20(5), 1972 (from memory); elimination derived
  */
 export function fillDriverColumns(

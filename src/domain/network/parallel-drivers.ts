@@ -34,6 +34,8 @@ export function assembleParallel({ drivers }: Network, w: Workspace, count: numb
  * For one volt over the group.
  *
  *   u = q·(Bl − Sd·Ze·Δp)    i = q·(Zm + Bl·Sd·Δp)
+ *
+ * One long body on purpose: both flows share the numbers of a point, which functions of their own would have to hand over.
  */
 function coneAndCurrent(
   velocity: DualColumn,

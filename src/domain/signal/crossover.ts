@@ -87,7 +87,12 @@ export function crossover(request: CrossoverRequest, assumed: Assumptions): Cros
   return highPass === undefined ? { lowPass } : { lowPass, highPass }
 }
 
-/** 50 Hz where it lies half an octave inside the corners, else the middle of the band. */
+/**
+ * 50 Hz where it lies half an octave inside the corners, else the middle of the band.
+ *
+ * @source common practice, no source
+ * @check  corners at 20 and 60 Hz → √(20·60) = 34.64 Hz
+ */
 export function toneFrequency({ lowPass, highPass }: Crossover): number {
   const { toneHz, toneRoom } = signalJudgement
   const highest = lowPass.cornerHz / toneRoom
@@ -96,7 +101,12 @@ export function toneFrequency({ lowPass, highPass }: Crossover): number {
   return highPass === undefined ? Math.min(toneHz, highest) : Math.sqrt(lowPass.cornerHz * highPass.cornerHz)
 }
 
-/** What Butterworth filters left in the way take from the tone [dB], at most 0. */
+/**
+ * What Butterworth filters left in the way take from the tone [dB], at most 0.
+ *
+ * @source see filterSections
+ * @check  order 4 at its corner → −3.0103 dB
+ */
 export function filterLossDb({ lowPass, highPass }: Crossover, toneHz: number): number {
   const filters: readonly PassFilter[] = [
     { kind: 'low-pass', family: 'butterworth', order: lowPass.order, cornerHz: lowPass.cornerHz },

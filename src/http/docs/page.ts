@@ -22,21 +22,19 @@ const places = [
   ['/openapi.yaml', 'openapi.yaml']
 ] as const
 
+const item = (id: string, name: string, inner?: Html) => html`<li><a href="#${id}">${name}</a>${inner}</li>`
+
+function contentsOf({ id, title, entries = [] }: Chapter): Html {
+  if (entries.length === 0) return item(id, title)
+  return item(id, title, html`<ul>${entries.map(entry => item(entry.id, entry.title))}</ul>`)
+}
+
+const sectionOf = ({ id, title, body }: Chapter) =>
+  html`<section id="${id}" aria-labelledby="${id}-title"><h2 id="${id}-title">${title}</h2>${body}</section>`
+
 export function page({ title, here, chapters }: Page): string {
   const top = places.map(
     ([href, name]) => html`<a href="${href}"${href === here ? html` aria-current="page"` : undefined}>${name}</a>`
-  )
-  const item = (id: string, name: string, inner?: Html) => html`<li><a href="#${id}">${name}</a>${inner}</li>`
-  const contents = chapters.map(({ id, title: name, entries = [] }) =>
-    item(
-      id,
-      name,
-      entries.length === 0 ? undefined : html`<ul>${entries.map(entry => item(entry.id, entry.title))}</ul>`
-    )
-  )
-  const sections = chapters.map(
-    ({ id, title: name, body }) =>
-      html`<section id="${id}" aria-labelledby="${id}-title"><h2 id="${id}-title">${name}</h2>${body}</section>`
   )
   return html`<!doctype html>
 <html lang="en">
@@ -52,8 +50,8 @@ export function page({ title, here, chapters }: Page): string {
 <a class="skip" href="#content">Skip to the content</a>
 <header><p class="name">Cabinbass <span>${version}</span></p><nav aria-label="Pages">${top}</nav></header>
 <div class="frame">
-<nav class="contents" aria-label="On this page"><details open><summary>On this page</summary><ul>${contents}</ul></details></nav>
-<main id="content"><h1>${title}</h1>${sections}</main>
+<nav class="contents" aria-label="On this page"><details open><summary>On this page</summary><ul>${chapters.map(contentsOf)}</ul></details></nav>
+<main id="content"><h1>${title}</h1>${chapters.map(sectionOf)}</main>
 </div>
 </body>
 </html>

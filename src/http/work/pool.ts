@@ -44,6 +44,22 @@ function pool({ workers }: Sizes): Piscina<Task, TaskOutcome> {
 
 const outOfMemory = (error: unknown) => (error as NodeJS.ErrnoException).code === 'ERR_WORKER_OUT_OF_MEMORY'
 
+/** @throws Refusal `out-of-time` when the budget or the memory of a thread is spent */
+async function outcome(
+  threads: Piscina<Task, TaskOutcome>,
+  task: Task,
+  nobodyWaits: AbortSignal,
+  budgetMs: number
+): Promise<TaskOutcome> {
+  const budget = AbortSignal.timeout(budgetMs)
+  try {
+    return await threads.run(task, { signal: AbortSignal.any([nobodyWaits, budget]) })
+  } catch (error) {
+    if (!budget.aborted && !nobodyWaits.aborted && !outOfMemory(error)) throw error
+    throw new Refusal('out-of-time', `The calculation took more than the ${budgetMs / 1000} s or memory granted.`)
+  }
+}
+
 /** @param report  hears what threads say when no call waits for it; an aborted call may still answer, which is no fault */
 export function workPool(sizes: Sizes, report: (error: unknown) => void = () => {}): Work {
   const { workQueueMax, workTimeoutMs } = sizes
@@ -51,19 +67,6 @@ export function workPool(sizes: Sizes, report: (error: unknown) => void = () => 
   const started = () => {
     threads ??= pool(sizes).on('error', report)
     return threads
-  }
-
-  async function outcome(task: Task, nobodyWaits: AbortSignal): Promise<TaskOutcome> {
-    const budget = AbortSignal.timeout(workTimeoutMs)
-    try {
-      return await started().run(task, { signal: AbortSignal.any([nobodyWaits, budget]) })
-    } catch (error) {
-      if (!budget.aborted && !nobodyWaits.aborted && !outOfMemory(error)) throw error
-      throw new Refusal(
-        'out-of-time',
-        `The calculation took more than the ${workTimeoutMs / 1000} s or memory granted.`
-      )
-    }
   }
 
   return {
@@ -74,7 +77,7 @@ export function workPool(sizes: Sizes, report: (error: unknown) => void = () => 
     run: async (task, nobodyWaits) => {
       // The pool's own bound does not hold for tasks that can be aborted.
       if (started().queueSize > workQueueMax) throw new Refusal('overloaded', 'Too many heavy calls are waiting.')
-      const done = await outcome(task, nobodyWaits)
+      const done = await outcome(started(), task, nobodyWaits, workTimeoutMs)
       if ('refusal' in done) throw new DesignError(done.refusal.code, ...done.refusal.faults)
       return done.answer
     },
