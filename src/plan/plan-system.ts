@@ -5,7 +5,7 @@ import type { CoilWiring, CoilWiringRequest } from '../domain/coils/wire-coils.t
 import type { Outcome } from '../domain/outcome.ts'
 import type { SourceId } from '../domain/source.ts'
 import type { BillRow } from './bill-row.ts'
-import { type BuildOrder, buildCautions } from './build-order.ts'
+import { type BuildOrder, buildCautions, buildSources } from './build-order.ts'
 import { type CommissioningStep, commissioning } from './commissioning.ts'
 import type { Part } from './part.ts'
 import type { BoxPart } from './plan-box.ts'
@@ -23,7 +23,7 @@ import type { ResponsePart } from './plan-response.ts'
 import { planSignal, type SignalPart } from './plan-signal.ts'
 import { type PlanSummary, planSummary } from './plan-summary.ts'
 import { type CablePart, type CurrentPart, type FusePart, planSupply } from './plan-supply.ts'
-import type { Restraint } from './restraint.ts'
+import { type Restraint, restraintSources } from './restraint.ts'
 
 /** Each part is what its own resource gives for its own request. */
 export interface PlanParts {
@@ -91,7 +91,11 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
     },
     cautions,
     assumed: assumed.list,
-    sources: sourcesOf(parts),
+    sources: [
+      ...sourcesOf(parts),
+      ...(build.buildOrder === undefined ? [] : buildSources),
+      ...(build.restraint === undefined ? [] : restraintSources)
+    ],
     basis: []
   }
 }

@@ -116,6 +116,7 @@ describe('a plan', () => {
     expect(ids.indexOf('battery-off')).toBe(0)
     expect(ids.indexOf('fuse-last')).toBeLessThan(ids.indexOf('gain'))
     expect(restraint.massKg).toBeGreaterThan(20)
+    expect(estate.body.sources).toEqual(expect.arrayContaining(['wood-dust-osha', 'seat-inertia-49-cfr-571-207']))
   })
 
   it('says what does not fit, and still gives the supply', async () => {
