@@ -67,6 +67,8 @@ export function planResponse(
   return attempt({ ...bare, filters: [lowPass(request), protectiveHighPass(corner)] }, computeResponse)
 }
 
+/** Dials do not go lower, and music has nothing there. Common practice, no source. */
+const LOWEST_CORNER_HZ = 10
 /** Second order is what amplifiers have built in. */
 const PROTECTIVE_ORDER = 2
 
@@ -77,7 +79,7 @@ export function protectiveCornerHz({ limits }: Response, { filters }: ResponseRe
   const protection = limits?.protection
   if (protection === undefined || !protection.needed) return undefined
   const found = protection.highPass.find(({ order }) => order === PROTECTIVE_ORDER)
-  return found === undefined ? undefined : Math.ceil(found.cornerHz)
+  return found === undefined ? undefined : Math.max(LOWEST_CORNER_HZ, Math.ceil(found.cornerHz))
 }
 
 const lowPass = (request: PlanRequest) =>

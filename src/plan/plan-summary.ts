@@ -51,11 +51,11 @@ function boxLine({ box }: PlanParts, chosen: EnclosureCandidate | undefined): re
 
 function portLine({ port, response }: PlanParts): readonly string[] {
   if (port === undefined || !port.done) return []
-  const { count, name, lengthM, airSpeedMPerS } = port.outcome.result.recommended
+  const { name, lengthM, airSpeedMPerS } = port.outcome.result.recommended
   const tuning = response.done ? response.outcome.result.scalars.tuningHz : undefined
   const speed = airSpeedMPerS === undefined ? '' : `, air at most ${whole(airSpeedMPerS)} m/s`
   return [
-    `Port: ${count > 1 ? `${count} × ` : ''}${name}, ${mm(lengthM)} mm long${tuning === undefined ? '' : `, tuned to ${tuning.toFixed(1)} Hz`}${speed}.`
+    `Port: ${name}, ${mm(lengthM)} mm long${tuning === undefined ? '' : `, tuned to ${tuning.toFixed(1)} Hz`}${speed}.`
   ]
 }
 

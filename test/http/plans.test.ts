@@ -119,6 +119,15 @@ describe('a plan', () => {
     expect(estate.body.sources).toEqual(expect.arrayContaining(['wood-dust-osha', 'seat-inertia-49-cfr-571-207']))
   })
 
+  it('sets no high-pass below the reach of a dial, so that a small amplifier gets its signal part too', async () => {
+    const amplifier = { ...estatePlan.amplifier, ratings: [{ loadOhm: 2, powerW: 90 }] }
+    const { body } = await post('/v1/plans', { ...estatePlan, amplifier })
+    const { signal, response } = body.result.parts
+    expect(signal.done, JSON.stringify(signal.problem)).toBe(true)
+    for (const { kind, cornerHz } of response.request.filters) if (kind === 'high-pass') expect(cornerHz).toBe(10)
+    expect(response.request.filters).toHaveLength(2)
+  })
+
   it('says what does not fit, and still gives the supply', async () => {
     const tiny = { ...estatePlan, car: { space: { widthMm: 330, heightMm: 330, depthMm: 200 } } }
     const { status, body } = await post('/v1/plans', tiny)
