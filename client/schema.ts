@@ -4564,6 +4564,11 @@ export interface components {
             /** @description Lean of the seat back from the vertical, into the boot [°] */
             seatSlopeDeg?: number;
             /**
+             * @description Shape of the box; a wedge leans with the seat
+             * @enum {string}
+             */
+            shape?: "rectangular" | "wedge";
+            /**
              * @description Which way the box grows where there is a choice
              * @enum {string}
              */

@@ -23,7 +23,9 @@ function boxDriver({ driver, driverCount }: PlanRequest): BoxDriver {
 
 function shellRequest(request: PlanRequest): BoxRequest {
   const { thicknessM, frontLayers, sheet: _, ...board } = request.board
+  const wedge = request.car.space.shape === 'wedge' ? ({ shape: 'wedge', slopedFace: 'back' } as const) : {}
   return {
+    ...wedge,
     thicknessM,
     ...(frontLayers === undefined ? {} : { frontLayers }),
     ...(Object.keys(board).length === 0 ? {} : { board }),
@@ -33,7 +35,7 @@ function shellRequest(request: PlanRequest): BoxRequest {
 }
 
 export function planBox(request: PlanRequest, netVolumeM3: number, port: BoxPort | undefined): BoxPart {
-  const { strategy, ...limits } = request.car.space
+  const { strategy, shape: _, ...limits } = request.car.space
   const box = {
     ...shellRequest(request),
     netVolumeM3,
@@ -46,8 +48,12 @@ export function planBox(request: PlanRequest, netVolumeM3: number, port: BoxPort
 
 /** Net volume of the largest box the space holds, drivers and terminal taken off; undefined where not even the drivers fit. */
 export function roomForAir(request: PlanRequest): number | undefined {
-  const { strategy: _, ...limits } = request.car.space
-  const largest = attempt({ ...shellRequest(request), outer: limits }, layOutBox)
+  const { widthM, heightM, depthM, coveringM = 0, clearanceM = 0, seatSlopeDeg, shape } = request.car.space
+  const inside = (sizeM: number | undefined) => (sizeM === undefined ? undefined : sizeM - 2 * (coveringM + clearanceM))
+  const sizes = Object.entries({ widthM: inside(widthM), heightM: inside(heightM), depthM: inside(depthM) })
+  const outer = Object.fromEntries(sizes.filter(([, sizeM]) => sizeM !== undefined)) as NonNullable<BoxRequest['outer']>
+  const lean = shape === 'wedge' && seatSlopeDeg !== undefined ? { slopeDeg: seatSlopeDeg } : {}
+  const largest = attempt({ ...shellRequest(request), ...lean, outer }, layOutBox)
   return largest.done && largest.outcome.result.volume.netM3 > 0 ? largest.outcome.result.volume.netM3 : undefined
 }
 

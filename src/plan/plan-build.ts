@@ -12,7 +12,7 @@ import { buildFacts } from './build-facts.ts'
 import { type BuildFacts, type BuildOrder, buildOrder } from './build-order.ts'
 import { attempt, type Part, waitingFor } from './part.ts'
 import type { BoxPart } from './plan-box.ts'
-import { COVERING_M, type Finish, LINING } from './plan-finish.ts'
+import { type Finish, LINING } from './plan-finish.ts'
 import type { PlanRequest } from './plan-request.ts'
 import type { PlannedSupply } from './plan-supply.ts'
 import { type Restraint, restraint } from './restraint.ts'
@@ -156,9 +156,4 @@ export function planBuild(request: PlanRequest, finish: Finish, box: BoxPart, su
       ...(request.car.massKg === undefined ? {} : { vehicleMassKg: request.car.massKg })
     })
   }
-}
-
-/** Room for the box once it is covered. */
-export function coveredSpace({ space }: PlanRequest['car'], { covered }: Finish): PlanRequest['car']['space'] {
-  return covered && space.coveringM === undefined ? { ...space, coveringM: COVERING_M } : space
 }

@@ -27,6 +27,9 @@ export interface PlanAmplifier extends AmplifierSheet {
   readonly draw: Omit<AmplifierOnSupply, 'name' | 'powerW' | 'ratings' | 'loadOhm' | 'ratedAs'>
 }
 
+export const plannedShapes = ['rectangular', 'wedge'] as const
+export type PlannedShape = (typeof plannedShapes)[number]
+
 export const plannedKinds = ['closed', 'vented'] as const
 export type PlannedKind = (typeof plannedKinds)[number]
 
@@ -53,7 +56,7 @@ export interface PlanBoard extends BoardChoice {
 
 export interface PlanCar {
   /** Room for the box. */
-  readonly space: BoxLimits & { readonly strategy?: Strategy }
+  readonly space: BoxLimits & { readonly strategy?: Strategy; readonly shape?: PlannedShape }
   readonly cabin?: Cabin
   /** Amplifier to box, along the cable. */
   readonly speakerCableLengthM?: number

@@ -9,7 +9,7 @@ import { type BuildOrder, buildCautions, buildSources } from './build-order.ts'
 import { type CommissioningStep, commissioning } from './commissioning.ts'
 import type { Part } from './part.ts'
 import type { BoxPart } from './plan-box.ts'
-import { coveredSpace, planBuild, type SheetsPart } from './plan-build.ts'
+import { planBuild, type SheetsPart } from './plan-build.ts'
 import type { SizingPart } from './plan-candidates.ts'
 import { planCautions } from './plan-cautions.ts'
 import { type DriverPart, planDrivers } from './plan-drivers.ts'
@@ -21,6 +21,7 @@ import type { PortPart } from './plan-port.ts'
 import type { PlanRequest } from './plan-request.ts'
 import type { ResponsePart } from './plan-response.ts'
 import { planSignal, type SignalPart } from './plan-signal.ts'
+import { settledSpace } from './plan-space.ts'
 import { type PlanSummary, planSummary } from './plan-summary.ts'
 import { type CablePart, type CurrentPart, type FusePart, planSupply } from './plan-supply.ts'
 import { type Restraint, restraintSources } from './restraint.ts'
@@ -65,7 +66,7 @@ const sourcesOf = (parts: PlanParts): readonly SourceId[] =>
 export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const assumed = assumptions()
   const finish = settledFinish(request.finish, assumed)
-  const settled = { ...request, finish, car: { ...request.car, space: coveredSpace(request.car, finish) } }
+  const settled = { ...request, finish, car: { ...request.car, space: settledSpace(request.car, finish, assumed) } }
   const { joined, ...load } = planLoad(settled)
   const driver = planDrivers(settled, joined)
   const { tried, chosen, fits, ...enclosure } = planEnclosure(settled, driver, joined)

@@ -6,6 +6,7 @@ import type { SourceId } from '../domain/source.ts'
 import { rememberingParts } from './part.ts'
 import { type Finish, settledFinish } from './plan-finish.ts'
 import type { PlannedKind, PlanRequest } from './plan-request.ts'
+import { settledSpace } from './plan-space.ts'
 import { type Combination, combinations, kindsOf, USUAL_COUNTS } from './search-combinations.ts'
 import { type Electrics, electrics } from './search-electrics.ts'
 import { type BuiltDesign, builtDesigns } from './search-enclosure.ts'
@@ -142,12 +143,14 @@ function questionOf(request: SearchRequest, assumed: Assumptions): Question {
     1,
     'no cone is driven beyond its rated excursion'
   )
+  const finish = settledFinish(request.finish, assumed)
+  settledSpace(request.car, finish, assumed)
   const usual = 'where the weight of a bass line lies (common practice, no source)'
   return {
     limits: { ...limits, excursionOfXmax },
     weights: settledWeights(request, assumed),
     levelHz: assumed.or(request.levelHz, 'levelHz', LEVEL_HZ, usual),
-    finish: settledFinish(request.finish, assumed)
+    finish
   }
 }
 

@@ -1,9 +1,10 @@
 /** The cheap half of a design: match, completed driver, supply. Most combinations that fall do so here. */
-import { coveredSpace } from './plan-build.ts'
+import { assumptions } from '../domain/assume.ts'
 import { type DriverPart, planDrivers } from './plan-drivers.ts'
 import type { Finish } from './plan-finish.ts'
 import { type JoinedDrivers, type PlannedLoad, planLoad } from './plan-load.ts'
 import type { PlanRequest } from './plan-request.ts'
+import { settledSpace } from './plan-space.ts'
 import { type PlannedSupply, planSupply } from './plan-supply.ts'
 import type { Combination } from './search-combinations.ts'
 import { hindered, type Rejection } from './search-rejection.ts'
@@ -31,7 +32,7 @@ export type Weighed<Found> =
 /** The request as the plan works on it. */
 export function settledAs(plan: PlanRequest, finish: Finish): PlanRequest {
   const { cabin: _, ...car } = plan.car
-  return { ...plan, finish, car: { ...car, space: coveredSpace(plan.car, finish) } }
+  return { ...plan, finish, car: { ...car, space: settledSpace(plan.car, finish, assumptions()) } }
 }
 
 function supplyHindrance({ current, cable, fuse, feeder }: PlannedSupply): Rejection | undefined {

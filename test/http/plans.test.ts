@@ -1,6 +1,6 @@
 /** The whole chain over HTTP: every part is what its own resource gives, and a part that cannot be done stays in its place. */
 import { beforeAll, describe, expect, it } from 'vitest'
-import { estatePlan, hatchbackPlan } from '../../src/http/examples/plans.ts'
+import { estatePlan, hatchbackPlan, leaningPlan } from '../../src/http/examples/plans.ts'
 import { post, type Reply } from '../support/call.ts'
 
 const partNames = [
@@ -126,6 +126,21 @@ describe('a plan', () => {
     expect(signal.done, JSON.stringify(signal.problem)).toBe(true)
     for (const { kind, cornerHz } of response.request.filters) if (kind === 'high-pass') expect(cornerHz).toBe(10)
     expect(response.request.filters).toHaveLength(2)
+  })
+
+  it('plans a wedge with two drivers and a folded slot from the boot alone, and closes its volume and tuning', async () => {
+    const { body } = await post('/v1/plans', leaningPlan)
+    const { box, port, response } = body.result.parts
+    const { shape, outer, volume, clearances, panels } = box.answer.result
+    expect(shape).toBe('wedge')
+    expect(Math.abs(volume.netL - 85) / 85).toBeLessThan(0.005)
+    expect(outer.depthMm - outer.topDepthMm).toBeCloseTo(outer.heightMm * Math.tan((20 * Math.PI) / 180), 0)
+    expect(outer.depthMm).toBeLessThanOrEqual(560 - 8)
+    expect(clearances.filter(({ passes }: { passes: boolean }) => !passes)).toEqual([])
+    expect(panels.map(({ name }: { name: string }) => name)).toContain('port plate, second leg')
+    expect(port.answer.result.recommended.kind).toBe('slot')
+    expect(Math.abs(response.answer.result.scalars.tuningHz - 33)).toBeLessThan(0.33)
+    expect(body.assumed).toContainEqual(expect.objectContaining({ pointer: '/car/space/shape', value: 'wedge' }))
   })
 
   it('says what does not fit, and still gives the supply', async () => {

@@ -76,3 +76,11 @@ export const hatchbackPlan = {
   },
   finish: { lined: false, covered: true }
 } as const
+
+/** Two drivers against a seat back that leans by 20°: a wedge with a folded slot, tuned as asked. */
+export const leaningPlan = {
+  ...estatePlan,
+  name: 'A wedge under the leaning seat of the Brackwater hatchback',
+  enclosure: { kind: 'vented', netVolumeL: 85, tuningHz: 33, portShape: 'slot' },
+  car: { space: { widthMm: 1060, heightMm: 470, depthMm: 560, seatSlopeDeg: 20 }, cabin: { lengthM: 2.5 } }
+} as const

@@ -7,7 +7,7 @@ import { planText } from '../../documents/plan-text.ts'
 import type { PlanRequest } from '../../plan/plan-request.ts'
 import { planSystem as compute } from '../../plan/plan-system.ts'
 import { csvOfRecords } from '../csv-form.ts'
-import { estatePlan, hatchbackPlan } from '../examples/plans.ts'
+import { estatePlan, hatchbackPlan, leaningPlan } from '../examples/plans.ts'
 import { defineOperation } from '../operation.ts'
 import { presentedPlan } from '../presented-plan.ts'
 import { PlanBody } from '../schemas/plan-request.ts'
@@ -54,6 +54,7 @@ export const planSystem = defineOperation({
   ],
   examples: {
     estate: { summary: 'Two drivers in an estate car, enclosure left open', request: estatePlan },
-    hatchback: { summary: 'One driver, closed, on a factory radio', request: hatchbackPlan }
+    hatchback: { summary: 'One driver, closed, on a factory radio', request: hatchbackPlan },
+    leaning: { summary: 'A wedge with a folded slot under a leaning seat', request: leaningPlan }
   }
 })

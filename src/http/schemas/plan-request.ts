@@ -2,7 +2,7 @@
 import Type from 'typebox'
 import { strategies } from '../../domain/box/box-request.ts'
 import { coilConnections } from '../../domain/driver/coil-connection.ts'
-import { plannedKinds } from '../../plan/plan-request.ts'
+import { plannedKinds, plannedShapes } from '../../plan/plan-request.ts'
 import { Sheet as AmplifierSheet } from '../routes/amplifier-matching.ts'
 import { LimitsBody } from '../routes/box-panels.ts'
 import { Sheet as DriverSheet } from '../routes/driver-parameters.ts'
@@ -88,6 +88,7 @@ export const PlanBoardBody = component('PlanBoard', 'What the box is made of.', 
 
 const RoomForBox = component('PlanSpace', 'Room for the box in the car.', {
   ...LimitsBody.properties,
+  shape: Type.Optional(choice('Shape of the box; a wedge leans with the seat', plannedShapes)),
   strategy: Type.Optional(choice('Which way the box grows where there is a choice', strategies))
 })
 
