@@ -9,7 +9,7 @@ export interface Series {
   readonly values: readonly number[]
 }
 
-export interface ChartMark {
+interface ChartMark {
   readonly at: number
   readonly label: string
 }

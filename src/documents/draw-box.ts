@@ -14,9 +14,9 @@ import { inchStyles, type PaperUnits, paperUnits } from './number-text.ts'
 import { a4Lying, type Drawing, panelDrawing } from './panel-drawing.ts'
 
 export const drawingSubjects = ['panels', 'cut-sheets', 'both'] as const
-export type DrawingSubject = (typeof drawingSubjects)[number]
+type DrawingSubject = (typeof drawingSubjects)[number]
 
-export interface BoxDrawingRequest {
+interface BoxDrawingRequest {
   readonly box: BoxRequest
   readonly show?: DrawingSubject
   /** Sheets to cut from; the usual sheet of the board when absent. */
@@ -37,7 +37,7 @@ export interface BoxDrawings {
   readonly drawings: readonly BoxDrawing[]
 }
 
-export interface BoxDrawing extends Drawing {
+interface BoxDrawing extends Drawing {
   readonly subject: 'panel' | 'cut-sheet'
 }
 
@@ -111,16 +111,18 @@ export function cutSheetDrawings({ layouts }: SheetPlan, paper: PaperUnits, pref
   }))
 }
 
+function unitsOf(request: BoxDrawingRequest, assumed: Assumptions): PaperUnits {
+  const units = assumed.or<PaperUnits['units']>(request.units, 'units', paperUnits[0], 'metric unless asked')
+  if (units === 'metric') return { units, inches: inchStyles[0] }
+  const why = 'a tape measure reads sixteenths'
+  return { units, inches: assumed.or<PaperUnits['inches']>(request.inches, 'inches', 'sixteenths', why) }
+}
+
 /** @throws DesignError as layOutBox and nestPanels do */
 export function drawBox(request: BoxDrawingRequest): Outcome<BoxDrawings> {
   const assumed = assumptions()
   const show = assumed.or<DrawingSubject>(request.show, 'show', 'both', 'panels and cut sheets belong together')
-  const units = assumed.or<PaperUnits['units']>(request.units, 'units', paperUnits[0], 'metric unless asked')
-  const inches =
-    units === 'metric'
-      ? inchStyles[0]
-      : assumed.or<PaperUnits['inches']>(request.inches, 'inches', 'sixteenths', 'a tape measure reads sixteenths')
-  const paper: PaperUnits = { units, inches }
+  const paper = unitsOf(request, assumed)
   const box = within(
     field => (field === '' ? 'box' : `box.${field}`),
     () => layOutBox(request.box)
@@ -135,8 +137,7 @@ export function drawBox(request: BoxDrawingRequest): Outcome<BoxDrawings> {
   return {
     result: {
       title: request.title ?? 'Box',
-      units,
-      inches,
+      ...paper,
       box: box.result,
       ...(cuts === undefined ? {} : { cutPlan: cuts.result }),
       drawings

@@ -3,7 +3,7 @@ import { DxfWriter, LWPolylineFlags, point2d, point3d, Units } from '@tarikjabir
 
 /** Layer and colour number; a machine is set up by layer. */
 const layers = { SHEET: 8, CUT: 5, HOLES: 1, POCKET: 3, DRILL: 6, TEXT: 7 } as const
-export type DxfLayer = keyof typeof layers
+type DxfLayer = keyof typeof layers
 
 export interface DxfPoint {
   /** [mm] */

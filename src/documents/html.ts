@@ -1,7 +1,7 @@
 /** Small parts of a page: tables that hold on a phone, sections, scrolling figures. All text is escaped here. */
 import { element, escaped } from './svg.ts'
 
-export interface Column {
+interface Column {
   readonly title: string
   /** Figures stand right. */
   readonly figures?: boolean

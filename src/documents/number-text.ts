@@ -58,9 +58,6 @@ export function lengthText(lengthM: number, paper: PaperUnits): string {
 export const runText = (lengthM: number, { units }: PaperUnits): string =>
   units === 'metric' ? `${figure(lengthM, 2)} m` : `${figure(lengthM / FOOT_M, 1)} ft`
 
-export const areaText = (areaM2: number, { units }: PaperUnits): string =>
-  units === 'metric' ? `${figure(areaM2, 2)} m²` : `${figure(areaM2 / FOOT_M ** 2, 1)} ft²`
-
 export const volumeText = (volumeM3: number, { units }: PaperUnits): string =>
   units === 'metric' ? `${figure(volumeM3 * 1000, 2)} l` : `${figure(volumeM3 / CUBIC_FOOT_M3, 3)} ft³`
 

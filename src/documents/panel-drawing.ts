@@ -9,7 +9,7 @@ import { ink } from './paper.ts'
 import { element, svgDocument, textAt } from './svg.ts'
 
 /** Scales as 1 to this. */
-export const drawingScales = [1, 2, 2.5, 4, 5, 8, 10, 12.5, 15, 20, 25, 40, 50] as const
+const drawingScales = [1, 2, 2.5, 4, 5, 8, 10, 12.5, 15, 20, 25, 40, 50] as const
 
 export interface PaperSize {
   /** [mm] */

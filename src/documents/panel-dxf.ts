@@ -10,13 +10,7 @@ type Placed = (uM: number, vM: number) => DxfPoint
 const quarterBulge = Math.tan(Math.PI / 8)
 
 /** A rectangle about its centre, its corners rounded by arcs. Anticlockwise. */
-export function roundedRectangle(
-  x: number,
-  y: number,
-  width: number,
-  height: number,
-  radius: number
-): readonly DxfPoint[] {
+function roundedRectangle(x: number, y: number, width: number, height: number, radius: number): readonly DxfPoint[] {
   const [w, h] = [width / 2, height / 2]
   const r = Math.max(0, Math.min(radius, w, h))
   if (r === 0)

@@ -1,19 +1,14 @@
 /** Brings a computed plan onto paper: which figures, curves, drawings and lists it has to show. */
-import { ohmNumber } from '../domain/coils/coil-loads.ts'
-import { chosenNetwork } from '../domain/coils/wire-coils.ts'
 import type { Assumption, Outcome } from '../domain/outcome.ts'
 import { sources as sourceCatalogue } from '../domain/source.ts'
 import type { Part } from '../plan/part.ts'
 import type { PlanRequest } from '../plan/plan-request.ts'
 import type { SystemPlan } from '../plan/plan-system.ts'
-import { figure, lengthText, massText, type PaperUnits, runText, volumeText } from './number-text.ts'
+import { figure, lengthText, massText, type PaperUnits, volumeText } from './number-text.ts'
+import { resultOf } from './part-result.ts'
 import type { PaperFact, PaperFacts, PlanPaper } from './plan-paper.ts'
 import type { ChartLimits } from './response-charts.ts'
-import type { SystemWiring } from './system-wiring.ts'
-import type { DrawnWiring } from './wiring-diagram.ts'
-
-const done = <Result>(part: Part<unknown, Result> | undefined): Result | undefined =>
-  part?.done ? part.outcome.result : undefined
+import { coilsOf, wiringOf } from './wiring-of-plan.ts'
 
 const row = (label: string, value: string | undefined): readonly PaperFact[] =>
   value === undefined ? [] : [{ label, value }]
@@ -22,8 +17,8 @@ const unit = (value: number | undefined, text: string, decimals = 1) =>
   value === undefined ? undefined : `${figure(value, decimals)} ${text}`
 
 function soundFacts({ parts }: SystemPlan): PaperFacts {
-  const response = done(parts.response)
-  const sheet = done(parts.driver)?.driver
+  const response = resultOf(parts.response)
+  const sheet = resultOf(parts.driver)?.driver
   const { scalars, limits } = response ?? {}
   return {
     title: 'Sound',
@@ -42,8 +37,8 @@ function soundFacts({ parts }: SystemPlan): PaperFacts {
 }
 
 function boxFacts({ parts }: SystemPlan, paper: PaperUnits): PaperFacts {
-  const box = done(parts.box)
-  const port = done(parts.port)?.recommended
+  const box = resultOf(parts.box)
+  const port = resultOf(parts.port)?.recommended
   if (box === undefined) return { title: 'Box', rows: [] }
   const { widthM, heightM, depthM, topDepthM } = box.outer
   return {
@@ -62,9 +57,9 @@ function boxFacts({ parts }: SystemPlan, paper: PaperUnits): PaperFacts {
 }
 
 function powerFacts({ parts }: SystemPlan): PaperFacts {
-  const best = done(parts.matching)?.best
-  const gain = done(parts.signal)?.gain
-  const filters = done(parts.signal)?.filters
+  const best = resultOf(parts.matching)?.best
+  const gain = resultOf(parts.signal)?.gain
+  const filters = resultOf(parts.signal)?.filters
   return {
     title: 'Amplifier',
     rows: [
@@ -93,9 +88,9 @@ function powerFacts({ parts }: SystemPlan): PaperFacts {
 }
 
 function supplyFacts({ parts }: SystemPlan): PaperFacts {
-  const currents = done(parts.current)?.currents
-  const choice = done(parts.cable)
-  const fuse = done(parts.fuse)?.fuse
+  const currents = resultOf(parts.current)?.currents
+  const choice = resultOf(parts.cable)
+  const fuse = resultOf(parts.fuse)?.fuse
   return {
     title: 'Supply',
     rows: [
@@ -109,71 +104,11 @@ function supplyFacts({ parts }: SystemPlan): PaperFacts {
   }
 }
 
-const turnOnTexts: Readonly<Record<string, string>> = {
-  'remote-line': 'turn-on wire 0.75 mm²',
-  relay: 'turn-on wire 0.75 mm² through a relay',
-  'accessory-relay': 'relay on the accessory line'
-}
-
-function wiringOf(
-  { parts }: SystemPlan,
-  { supply, driver, driverCount }: PlanRequest,
-  paper: PaperUnits
-): SystemWiring | undefined {
-  const best = done(parts.matching)?.best
-  if (best === undefined) return undefined
-  const choice = done(parts.cable)
-  const fuse = done(parts.fuse)?.fuse
-  const signal = done(parts.signal)
-  const wiring = done(parts.wiring)
-  const gauge = choice?.cable?.designation ?? 'no cable found'
-  const byCable = supply.return.kind === 'cable'
-  const returnLengthM = supply.return.kind === 'cable' ? supply.return.lengthM : choice?.ground.leadAtMostM
-  const turnOn = signal?.turnOn === undefined ? undefined : turnOnTexts[signal.turnOn.method]
-  return {
-    battery: `${figure(supply.systemVoltageV, 1)} V`,
-    ...(fuse === undefined
-      ? {}
-      : {
-          fuse: `${fuse.ratingA} A, ${fuse.form}`,
-          fusePlace: `within ${lengthText(fuse.placement.idealM, paper)} of the source`
-        }),
-    positive: `${gauge}, ${runText(supply.positiveLengthM, paper)}`,
-    negative: `${gauge}${returnLengthM === undefined ? '' : `, ${byCable ? '' : 'at most '}${runText(returnLengthM, paper)}`}${byCable ? ' back to the battery' : ' to the body'}`,
-    returnBy: byCable ? 'cable' : 'body',
-    amplifier: [
-      best.amplifier,
-      `${figure(best.loadOhm, 2)} Ω${best.bridged ? ', bridged' : ''}`,
-      ...(signal === undefined ? [] : [`gain to ${figure(signal.gain.meterVoltageV, 1)} V RMS`])
-    ],
-    speakerWire: wiring?.cable === undefined ? 'speaker wire' : `2 × ${wiring.cable.designation}`,
-    load: `${figure(best.loadOhm, 2)} Ω`,
-    driverCount,
-    joints: [
-      ...(driver.name === undefined ? [] : [`Drivers: ${driver.name}.`]),
-      `${best.join.slice(0, 1).toUpperCase()}${best.join.slice(1)}.`,
-      ...(wiring?.chosen?.steps ?? [])
-    ].slice(0, 12),
-    source:
-      signal?.input === undefined ? 'source' : signal.input.connection === 'line' ? 'line output' : 'speaker output',
-    signal: 'screened signal cable',
-    ...(turnOn === undefined ? {} : { turnOn })
-  }
-}
-
-function coilsOf({ parts: { wiring } }: SystemPlan): DrawnWiring | undefined {
-  const request = wiring.done ? wiring.request : undefined
-  const load = request === undefined ? undefined : chosenNetwork(request)
-  if (request === undefined || load === undefined) return undefined
-  const { driverCount, coilsPerDriver } = request
-  return { network: load.network, driverCount, coilsPerDriver, loadOhm: ohmNumber(load), join: load.join }
-}
-
 function limitsOf({ parts }: SystemPlan): ChartLimits {
-  const response = done(parts.response)
-  const driver = done(parts.driver)?.driver
+  const response = resultOf(parts.response)
+  const driver = resultOf(parts.driver)?.driver
   const speed = parts.port?.request?.airSpeedLimitMPerS
-  const best = done(parts.matching)?.best
+  const best = resultOf(parts.matching)?.best
   return {
     ...(driver?.xmaxM === undefined ? {} : { xmaxM: driver.xmaxM }),
     ...(speed === undefined ? {} : { airSpeedMPerS: speed }),
@@ -205,9 +140,9 @@ export function paperOfPlan(
   request: PlanRequest,
   paper: PaperUnits
 ): PlanPaper {
-  const curves = done(plan.parts.response)?.curves
-  const box = done(plan.parts.box)
-  const cutPlan = done(plan.parts.sheets)
+  const curves = resultOf(plan.parts.response)?.curves
+  const box = resultOf(plan.parts.box)
+  const cutPlan = resultOf(plan.parts.sheets)
   const wiring = wiringOf(plan, request, paper)
   const coils = coilsOf(plan)
   return {

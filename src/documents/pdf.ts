@@ -24,7 +24,7 @@ pdfmake.setLocalAccessPolicy(file => Object.values(fontFiles).includes(file))
 /** Documents carry no clock: the date of the first public edition of the format they are written in. */
 const fixedDate = new Date(Date.UTC(2000, 0, 1))
 
-export const pointsPerMm = 72 / 25.4
+const pointsPerMm = 72 / 25.4
 export const mmToPoints = (mm: number): number => mm * pointsPerMm
 
 /** A4 with margins of 10 mm for drawings to scale; the same paper a desk printer has. */

@@ -22,12 +22,12 @@ export interface PaperFacts {
   readonly rows: readonly PaperFact[]
 }
 
-export interface PaperCheck {
+interface PaperCheck {
   readonly text: string
   readonly passIf: string
 }
 
-export interface PaperSource {
+interface PaperSource {
   readonly id: string
   readonly title: string
   readonly status: string

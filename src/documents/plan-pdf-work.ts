@@ -1,9 +1,10 @@
 /** Box, bill, order of work, restraint and first start as parts of a PDF document. */
 import type { Content } from 'pdfmake/interfaces.js'
+import type { BoxLayout } from '../domain/box/box-layout.ts'
 import type { BillRow } from '../plan/bill-row.ts'
 import type { BuildStep } from '../plan/build-step.ts'
 import { boxOverview } from './box-overview.ts'
-import { durationText, lengthText, massText, significant, volumeText } from './number-text.ts'
+import { durationText, lengthText, massText, type PaperUnits, significant, volumeText } from './number-text.ts'
 import { clearanceRows } from './page-box-tables.ts'
 import { billGroupTitles, buyText, CUT_TO_SIZE, shoppingRows } from './page-work.ts'
 import { materialTitle } from './panel-drawing.ts'
@@ -15,16 +16,17 @@ import { type PaperOptions, type PlanPaper, valueText } from './plan-paper.ts'
 import { systemWiring } from './system-wiring.ts'
 import { wiringDiagram } from './wiring-diagram.ts'
 
-export function boxTables({ box }: PlanPaper, { paper }: PaperOptions): Content[] {
-  if (box === undefined) return []
-  const { volume } = box
-  const overview = boxOverview(box, 'box-overview', paper)
-  const volumes = [
+function volumeTable({ volume }: BoxLayout, paper: PaperUnits): Content {
+  const rows = [
     ['inside of the panels, empty', volumeText(volume.grossM3, paper), 'computed'],
     ...volume.rows.map(({ item, volumeM3, known }) => [item, `−${volumeText(volumeM3, paper)}`, known]),
     ['left as air: the spring', volumeText(volume.netM3, paper), 'computed']
   ]
-  const panels = box.panels.map(panel => [
+  return table('Air in the box', ['Part', 'Volume', 'How known'], ['*', 'auto', 'auto'], rows, [1])
+}
+
+function cutListTable({ panels }: BoxLayout, paper: PaperUnits): Content {
+  const rows = panels.map(panel => [
     panel.name,
     String(panel.quantity),
     lengthText(panel.lengthM, paper),
@@ -33,30 +35,27 @@ export function boxTables({ box }: PlanPaper, { paper }: PaperOptions): Content[
     [materialTitle(panel.material), panelWork(panel, paper)].filter(text => text !== '').join('; '),
     massText(panel.massKg, paper)
   ])
-  const clearances = clearanceRows(box, paper)
+  const titles = ['Panel', 'Number', 'Length', 'Width', 'Thickness', 'Board and work', 'Each weighs']
+  return table('Cut list', titles, [90, 'auto', 'auto', 'auto', 'auto', '*', 'auto'], rows, [1, 2, 3, 4, 6])
+}
+
+function clearanceTable(box: BoxLayout, paper: PaperUnits): Content[] {
+  const rows = clearanceRows(box, paper)
+  if (rows.length === 0) return []
+  const titles = ['Between', 'There is', 'Needed', 'Verdict']
+  return [table('Clearances', titles, ['*', 'auto', 'auto', 'auto'], rows, [1, 2])]
+}
+
+export function boxTables({ box }: PlanPaper, { paper }: PaperOptions): Content[] {
+  if (box === undefined) return []
+  const overview = boxOverview(box, 'box-overview', paper)
   return [
     heading('The box'),
     ...(overview === undefined ? [] : [{ svg: plainFonts(overview), width: 400 }]),
-    table('Air in the box', ['Part', 'Volume', 'How known'], ['*', 'auto', 'auto'], volumes, [1]),
-    table(
-      'Cut list',
-      ['Panel', 'Number', 'Length', 'Width', 'Thickness', 'Board and work', 'Each weighs'],
-      [90, 'auto', 'auto', 'auto', 'auto', '*', 'auto'],
-      panels,
-      [1, 2, 3, 4, 6]
-    ),
+    volumeTable(box, paper),
+    cutListTable(box, paper),
     ...(panelsToDraw(box).length < box.panels.length ? [PLAIN_PANELS] : []),
-    ...(clearances.length === 0
-      ? []
-      : [
-          table(
-            'Clearances',
-            ['Between', 'There is', 'Needed', 'Verdict'],
-            ['*', 'auto', 'auto', 'auto'],
-            clearances,
-            [1, 2]
-          )
-        ])
+    ...clearanceTable(box, paper)
   ]
 }
 
@@ -133,40 +132,31 @@ function groundTables({ assumed, sources }: PlanPaper): Content[] {
   ]
 }
 
-export function endTables(plan: PlanPaper): Content[] {
-  const { restraint, commissioning } = plan
+function restraintTable({ restraint }: PlanPaper): Content[] {
+  if (restraint === undefined) return []
   const force = (newton: number) => `${significant(newton)} N`
+  const rows = [
+    ['hard braking, forward', force(restraint.drivingForwardN)],
+    ['rearward', force(restraint.drivingRearwardN)],
+    ['in a bend, sideways', force(restraint.drivingSidewaysN)],
+    ['crash, 20 times the weight (yardstick taken from seat rules)', force(restraint.crashForceN)]
+  ]
   return [
-    ...wiringDrawings(plan),
-    ...(restraint === undefined
-      ? []
-      : [
-          heading('Holding it in the car'),
-          table(
-            'Forces on the box',
-            ['Case', 'Force'],
-            ['*', 'auto'],
-            [
-              ['hard braking, forward', force(restraint.drivingForwardN)],
-              ['rearward', force(restraint.drivingRearwardN)],
-              ['in a bend, sideways', force(restraint.drivingSidewaysN)],
-              ['crash, 20 times the weight (yardstick taken from seat rules)', force(restraint.crashForceN)]
-            ],
-            [1]
-          ),
-          lines(restraint.advice)
-        ]),
-    ...(commissioning.length === 0
-      ? []
-      : [
-          heading('Switching it on'),
-          table(
-            'In this order',
-            ['', 'Do', 'Go on if'],
-            ['auto', '*', 150],
-            commissioning.map(({ text, passIf }, index) => [String(index + 1), text, passIf])
-          )
-        ]),
-    ...groundTables(plan)
+    heading('Holding it in the car'),
+    table('Forces on the box', ['Case', 'Force'], ['*', 'auto'], rows, [1]),
+    lines(restraint.advice)
   ]
 }
+
+function commissioningTable({ commissioning }: PlanPaper): Content[] {
+  if (commissioning.length === 0) return []
+  const rows = commissioning.map(({ text, passIf }, index) => [String(index + 1), text, passIf])
+  return [heading('Switching it on'), table('In this order', ['', 'Do', 'Go on if'], ['auto', '*', 150], rows)]
+}
+
+export const endTables = (plan: PlanPaper): Content[] => [
+  ...wiringDrawings(plan),
+  ...restraintTable(plan),
+  ...commissioningTable(plan),
+  ...groundTables(plan)
+]

@@ -28,7 +28,7 @@ export interface ChartLimits {
   readonly cabinLevelDb?: readonly number[]
 }
 
-export interface NamedChart {
+interface NamedChart {
   readonly name: string
   readonly svg: string
 }
@@ -108,64 +108,66 @@ function airSpeedChart(curves: ChartCurves, limits: ChartLimits, prefix: string)
   }
 }
 
-/** @param prefix  keeps ids apart when several designs share a page */
-export function responseCharts(curves: ChartCurves, limits: ChartLimits = {}, prefix = 'chart'): readonly NamedChart[] {
-  const { frequencyHz, maximumLevelDb: most } = curves
-  const marks = marksOf(limits)
+function levelChart(curves: ChartCurves, limits: ChartLimits, prefix: string): LineChart {
+  const { frequencyHz, levelDb, maximumLevelDb: most } = curves
   const cabin = limits.cabinLevelDb
-  const level: Series[] = [
-    { label: 'half space, 1 m', values: curves.levelDb },
+  const series: Series[] = [
+    { label: 'half space, 1 m', values: levelDb },
     ...(cabin === undefined ? [] : [{ label: 'at the seat', values: cabin }]),
     ...(most === undefined ? [] : [{ label: 'most within every limit, 1 m', values: most }])
   ]
-  const delayMs = curves.groupDelayS.map(value => value * 1000)
+  return {
+    id: `${prefix}-level`,
+    title: 'Sound pressure level',
+    frequencyHz,
+    series,
+    yLabel: 'Level',
+    yUnit: 'dB',
+    yRange: levelRange(series.map(({ values }) => values)),
+    marks: marksOf(limits)
+  }
+}
+
+function impedanceChart({ frequencyHz, impedanceOhm }: ChartCurves, limits: ChartLimits, prefix: string): LineChart {
   const minimum = limits.minimumOhm
-  const charts: readonly (readonly [string, LineChart | undefined])[] = [
-    [
-      'level',
-      {
-        id: `${prefix}-level`,
-        title: 'Sound pressure level',
-        frequencyHz,
-        series: level,
-        yLabel: 'Level',
-        yUnit: 'dB',
-        yRange: levelRange(level.map(({ values }) => values)),
-        marks
-      }
-    ],
-    ['excursion', excursionChart(curves, limits, prefix)],
-    ['air-speed', airSpeedChart(curves, limits, prefix)],
-    [
-      'impedance',
-      {
-        id: `${prefix}-impedance`,
-        title: 'Impedance at the terminals',
-        frequencyHz,
-        series: [{ label: 'modulus', values: curves.impedanceOhm }],
-        yLabel: 'Impedance',
-        yUnit: 'Ω',
-        yRange: [0, roundUp(largest(curves.impedanceOhm) * 1.05)],
-        limits: minimum === undefined ? [] : [{ at: minimum, label: `amplifier minimum ${figure(minimum, 2)} Ω` }],
-        marks
-      }
-    ],
-    [
-      'group-delay',
-      {
-        id: `${prefix}-group-delay`,
-        title: 'Group delay',
-        frequencyHz,
-        series: [{ label: 'acoustic', values: delayMs }],
-        yLabel: 'Delay',
-        yUnit: 'ms',
-        yRange: [
-          Math.min(0, Math.floor(Math.min(...delayMs.filter(Number.isFinite), 0))),
-          roundUp(largest(delayMs) * 1.05)
-        ],
-        marks
-      }
-    ]
-  ]
-  return charts.flatMap(([name, chart]) => (chart === undefined ? [] : [{ name, svg: lineChart(chart) }]))
+  return {
+    id: `${prefix}-impedance`,
+    title: 'Impedance at the terminals',
+    frequencyHz,
+    series: [{ label: 'modulus', values: impedanceOhm }],
+    yLabel: 'Impedance',
+    yUnit: 'Ω',
+    yRange: [0, roundUp(largest(impedanceOhm) * 1.05)],
+    limits: minimum === undefined ? [] : [{ at: minimum, label: `amplifier minimum ${figure(minimum, 2)} Ω` }],
+    marks: marksOf(limits)
+  }
+}
+
+function groupDelayChart({ frequencyHz, groupDelayS }: ChartCurves, limits: ChartLimits, prefix: string): LineChart {
+  const delayMs = groupDelayS.map(value => value * 1000)
+  const lowest = Math.min(...delayMs.filter(Number.isFinite), 0)
+  return {
+    id: `${prefix}-group-delay`,
+    title: 'Group delay',
+    frequencyHz,
+    series: [{ label: 'acoustic', values: delayMs }],
+    yLabel: 'Delay',
+    yUnit: 'ms',
+    yRange: [Math.min(0, Math.floor(lowest)), roundUp(largest(delayMs) * 1.05)],
+    marks: marksOf(limits)
+  }
+}
+
+/** @param prefix  keeps ids apart when several designs share a page */
+export function responseCharts(curves: ChartCurves, limits: ChartLimits = {}, prefix = 'chart'): readonly NamedChart[] {
+  const charts = {
+    level: levelChart(curves, limits, prefix),
+    excursion: excursionChart(curves, limits, prefix),
+    'air-speed': airSpeedChart(curves, limits, prefix),
+    impedance: impedanceChart(curves, limits, prefix),
+    'group-delay': groupDelayChart(curves, limits, prefix)
+  }
+  return Object.entries(charts).flatMap(([name, chart]) =>
+    chart === undefined ? [] : [{ name, svg: lineChart(chart) }]
+  )
 }

@@ -31,7 +31,7 @@ export function element(
   return children.length === 0 ? `<${name}${written}/>` : `<${name}${written}>${children.join('')}</${name}>`
 }
 
-export interface TextStyle {
+interface TextStyle {
   readonly size: number
   readonly anchor?: 'start' | 'middle' | 'end'
   readonly colour?: string
@@ -68,7 +68,7 @@ export function textAt(
 /** Width of a line of text in the drawing font, as an estimate on the safe side [same unit as the size]. */
 export const textWidth = (content: string, size: number): number => 0.62 * size * [...content].length
 
-export interface SvgSize {
+interface SvgSize {
   /** Of the viewBox. */
   readonly width: number
   readonly height: number
@@ -76,7 +76,7 @@ export interface SvgSize {
   readonly unit?: 'px' | 'mm'
 }
 
-export interface SvgText {
+interface SvgText {
   /** Unique on a page; letters, digits and hyphens. */
   readonly id: string
   readonly title: string

@@ -24,7 +24,7 @@ export interface SystemWiring {
   readonly turnOn?: string
 }
 
-export function systemWiringText(diagram: SystemWiring): string {
+function systemWiringText(diagram: SystemWiring): string {
   const { battery, fuse, positive, negative, speakerWire, load, driverCount, joints, source, signal, turnOn } = diagram
   return [
     `${battery}, plus through ${fuse ?? 'no rated fuse'} and ${positive} to the amplifier; minus by ${negative}.`,
@@ -45,94 +45,103 @@ function wrapped(text: string, most: number): readonly string[] {
   return lines
 }
 
+type Points = Parameters<typeof run>[0]
+
+const sign = (x: number, y: number, text: string, size: number) => textAt(x, y, text, { size, bold: true })
+
+/** Battery, fuse and return path, up to the amplifier. */
+function supplySide(diagram: SystemWiring): string {
+  const toFuse: Points = [
+    [130, 111],
+    [196, 111]
+  ]
+  const fromFuse: Points = [
+    [240, 111],
+    [400, 111]
+  ]
+  return [
+    run(toFuse, 'plus'),
+    run(fromFuse, 'plus'),
+    returnPath(diagram),
+    fuseFigure(diagram),
+    note(320, 128, diagram.positive),
+    device(20, 84, 110, 118, 'Battery', [diagram.battery]),
+    sign(136, 106, '+', 14),
+    sign(136, 172, '−', 14)
+  ].join('')
+}
+
+function boxOutline(driverCount: number): string {
+  return element('rect', {
+    x: 640,
+    y: 56,
+    width: 100,
+    height: Math.min(driverCount, 4) * 76 + 6,
+    rx: 3,
+    fill: 'none',
+    stroke: ink.quiet,
+    class: 'thin',
+    'stroke-dasharray': '4 3'
+  })
+}
+
+/** The amplifier and what it drives. */
+function driverSide({ amplifier, speakerWire, load, driverCount }: SystemWiring): string {
+  const plus: Points = [
+    [550, 120],
+    [640, 120]
+  ]
+  const minus: Points = [
+    [550, 150],
+    [640, 150]
+  ]
+  return [
+    device(400, 84, 150, 150, 'Amplifier', amplifier),
+    run(plus, 'plus'),
+    run(minus, 'minus'),
+    sign(556, 115, '+', 13),
+    sign(556, 166, '−', 13),
+    boxOutline(driverCount),
+    textAt(690, 48, 'box', { size: 11, anchor: 'middle', colour: ink.quiet, className: 'quiet' }),
+    driverFigures(driverCount),
+    textAt(595, 186, fitted(speakerWire, 100), { size: 10, anchor: 'middle' }),
+    textAt(595, 201, fitted(load, 100), { size: 10, anchor: 'middle' })
+  ].join('')
+}
+
+/** The source, its signal line and, where the amplifier needs one, the turn-on line. */
+function sourceSide({ source, signal, turnOn }: SystemWiring): string {
+  const signalLine: Points = [
+    [170, 310],
+    [475, 310],
+    [475, 234]
+  ]
+  const turnOnLine: Points = [
+    [170, 336],
+    [510, 336],
+    [510, 234]
+  ]
+  return [
+    device(20, 290, 150, 60, 'Source', [source]),
+    run(signalLine, 'thin'),
+    note(320, 303, signal),
+    ...(turnOn === undefined ? [] : [run(turnOnLine, 'thin'), note(320, 330, turnOn)])
+  ].join('')
+}
+
+const LEGEND =
+  'Whole lines plus or signal, dashed lines minus. The fuse goes in last; the battery is off while anything is joined.'
+
 export function systemWiring(diagram: SystemWiring, id = 'wiring-diagram'): string {
-  const { battery, positive, amplifier, speakerWire, load, driverCount, joints, source, signal, turnOn } = diagram
-  const jointLines = joints.flatMap(joint => wrapped(joint, 112))
+  const jointLines = diagram.joints.flatMap(joint => wrapped(joint, 112))
   return svgDocument(
     { id, title: 'Wiring from battery to drivers', description: systemWiringText(diagram) },
     { ...size, height: size.height + jointLines.length * 15 },
     textAt(20, 30, 'Wiring', { size: 17, bold: true }),
-    run(
-      [
-        [130, 111],
-        [196, 111]
-      ],
-      'plus'
-    ),
-    run(
-      [
-        [240, 111],
-        [400, 111]
-      ],
-      'plus'
-    ),
-    returnPath(diagram),
-    fuseFigure(diagram),
-    note(320, 128, positive),
-    device(20, 84, 110, 118, 'Battery', [battery]),
-    textAt(136, 106, '+', { size: 14, bold: true }),
-    textAt(136, 172, '−', { size: 14, bold: true }),
-    device(400, 84, 150, 150, 'Amplifier', amplifier),
-    run(
-      [
-        [550, 120],
-        [640, 120]
-      ],
-      'plus'
-    ),
-    run(
-      [
-        [550, 150],
-        [640, 150]
-      ],
-      'minus'
-    ),
-    textAt(556, 115, '+', { size: 13, bold: true }),
-    textAt(556, 166, '−', { size: 13, bold: true }),
-    element('rect', {
-      x: 640,
-      y: 56,
-      width: 100,
-      height: Math.min(driverCount, 4) * 76 + 6,
-      rx: 3,
-      fill: 'none',
-      stroke: ink.quiet,
-      class: 'thin',
-      'stroke-dasharray': '4 3'
-    }),
-    textAt(690, 48, 'box', { size: 11, anchor: 'middle', colour: ink.quiet, className: 'quiet' }),
-    driverFigures(driverCount),
-    textAt(595, 186, fitted(speakerWire, 100), { size: 10, anchor: 'middle' }),
-    textAt(595, 201, fitted(load, 100), { size: 10, anchor: 'middle' }),
-    device(20, 290, 150, 60, 'Source', [source]),
-    run(
-      [
-        [170, 310],
-        [475, 310],
-        [475, 234]
-      ],
-      'thin'
-    ),
-    note(320, 303, signal),
-    ...(turnOn === undefined
-      ? []
-      : [
-          run(
-            [
-              [170, 336],
-              [510, 336],
-              [510, 234]
-            ],
-            'thin'
-          ),
-          note(320, 330, turnOn)
-        ]),
-    textAt(
-      20,
-      376,
-      'Whole lines plus or signal, dashed lines minus. The fuse goes in last; the battery is off while anything is joined.',
-      { size: 10.5, colour: ink.quiet, className: 'quiet' }
-    ),
+    supplySide(diagram),
+    driverSide(diagram),
+    sourceSide(diagram),
+    textAt(20, 376, LEGEND, { size: 10.5, colour: ink.quiet, className: 'quiet' }),
     ...jointLines.map((line, index) => textAt(20, 396 + index * 15, line, { size: 11 }))
   )
 }

@@ -8,7 +8,7 @@ export interface Point {
 export interface PlacedCoil extends Point {
   readonly coil: Coil
 }
-export interface PlacedWire {
+interface PlacedWire {
   readonly from: Point
   readonly to: Point
 }

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { csv, csvOfColumns } from '../../src/documents/csv.ts'
 import {
-  areaText,
   dimension,
   durationText,
   figure,
@@ -47,7 +46,6 @@ describe('figures on paper', () => {
     expect(volumeText(0.028316846592, imperial)).toBe('1 ft³')
     expect(massText(0.45359237 * 12, imperial)).toBe('12 lb')
     expect(runText(3.048, imperial)).toBe('10 ft')
-    expect(areaText(0.09290304, imperial)).toBe('1 ft²')
     expect(dimension(0.364, imperial)).toBe('14.33')
     expect(dimension(0.0127, metric)).toBe('12.7')
   })

@@ -10,7 +10,7 @@ export interface Block {
   readonly heightM: number
 }
 
-export interface Size3 {
+interface Size3 {
   readonly widthM: number
   readonly depthM: number
   readonly heightM: number

@@ -6,7 +6,7 @@ import type { BoxLimits } from './box-request.ts'
 import { type OpeningFit, openingFit } from './pass-opening.ts'
 import { type Axis, axes } from './size-limits.ts'
 
-export interface Spare {
+interface Spare {
   readonly axis: Axis
   readonly sizeM: number
   readonly limitM: number

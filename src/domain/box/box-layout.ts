@@ -59,7 +59,7 @@ export interface Displaced {
   readonly totalM3: number
 }
 
-export interface VolumeBalance {
+interface VolumeBalance {
   /** Outer envelope. */
   readonly externalM3: number
   /** Wood of the shell. */

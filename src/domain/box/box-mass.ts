@@ -5,7 +5,7 @@ import { moved, onFace } from './face.ts'
 import type { Direction3, Panel, Point3 } from './panel.ts'
 import type { Settled } from './settle.ts'
 
-export interface BoxMass {
+interface BoxMass {
   readonly massKg: number
   readonly boardMassKg: number
   readonly centreOfGravity: Point3

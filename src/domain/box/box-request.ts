@@ -95,7 +95,7 @@ export interface SlotPort {
 }
 export type BoxPort = RoundPort | SlotPort
 
-export interface GivenDisplacement {
+interface GivenDisplacement {
   readonly driversM3?: number
   readonly portsM3?: number
   readonly bracesM3?: number
@@ -149,7 +149,7 @@ export interface BoxLimits {
 }
 
 /** The board between the chambers of a band-pass box, parallel to the front. */
-export interface DividerWish {
+interface DividerWish {
   /** Clear depth of the front chamber, square to the front. */
   readonly fromFrontM?: number
   /** Instead: the net volume of the front chamber. */
@@ -161,7 +161,7 @@ export const strategies = ['balanced', 'lowest', 'shallowest', 'narrowest'] as c
 export type Strategy = (typeof strategies)[number]
 
 /** Present: braces are placed until every panel passes. */
-export interface BracingWish {
+interface BracingWish {
   /** Top of the band the box plays. */
   readonly upperHz?: number
   /** Peak pressure inside; that of a closed box at full excursion when absent. */

@@ -53,7 +53,7 @@ function uprightShell(sizes: ShellSizes): Shell {
 }
 
 /** The footprint turned anticlockwise; walls keep the numbers the caller gave them. */
-export function orderedFootprint(footprint: Polygon): { readonly polygon: Polygon; readonly edges: readonly number[] } {
+function orderedFootprint(footprint: Polygon): { readonly polygon: Polygon; readonly edges: readonly number[] } {
   const numbers = footprint.map((_, i) => i)
   if (signedArea(footprint) >= 0) return { polygon: footprint, edges: numbers }
   const n = footprint.length

@@ -6,7 +6,7 @@ import { bareFrequencies, bracedFrequency, faceBending, freeFaces } from './face
 import type { Settled } from './settle.ts'
 import { bracingTargets } from './vibration-targets.ts'
 
-export interface FaceVibration {
+interface FaceVibration {
   readonly face: string
   /** Free between the other panels. */
   readonly lengthM: number

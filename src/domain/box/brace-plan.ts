@@ -24,7 +24,7 @@ export interface BracePlan {
 export const noBraces: BracePlan = { frames: 0, battens: {} }
 const MOST = 3
 
-export interface PlacedFrames {
+interface PlacedFrames {
   readonly places: readonly number[]
   readonly frames: readonly Frame[]
 }
@@ -43,7 +43,7 @@ export function battenLengths(face: FreeFace, count: number): readonly number[] 
     .flatMap(({ length }) => Array.from({ length: count }, () => Math.min(length, face.acrossM)))
 }
 
-export function battenVolume(face: FreeFace, count: number, thicknessM: number): number {
+function battenVolume(face: FreeFace, count: number, thicknessM: number): number {
   return battenLengths(face, count).reduce((sum, length) => sum + length * thicknessM * BATTEN_HEIGHT_M, 0)
 }
 

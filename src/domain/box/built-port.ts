@@ -7,7 +7,7 @@ import { lengthForTuning, type Opening } from './port-tuning.ts'
 import type { Settled } from './settle.ts'
 import { type BuiltSlot, buildSlot, slotSpace } from './slot-port.ts'
 
-export interface BuiltTube {
+interface BuiltTube {
   readonly kind: 'round'
   readonly port: RoundPort
   /** From the outer face of the panel along the centre line. */
@@ -18,7 +18,7 @@ export interface BuiltTube {
 }
 export type BuiltPort = BuiltSlot | BuiltTube
 
-export interface PortContext {
+interface PortContext {
   readonly settled: Settled
   readonly inside: Inside
   /** What is left of the inside before the port is set in [m³]. */
@@ -31,7 +31,7 @@ export interface PortContext {
 const LENGTH_STEP_M = 1e-3
 
 /** Board of the face a tube stands in [m]. */
-export function tubePanel({ fixed }: Settled, { face = 'front' }: RoundPort): number {
+function tubePanel({ fixed }: Settled, { face = 'front' }: RoundPort): number {
   return face === 'front' ? fixed.thicknessM * fixed.frontLayers : fixed.thicknessM
 }
 

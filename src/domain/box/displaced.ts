@@ -56,7 +56,7 @@ function driverRows(drivers: readonly BoxDriver[], baffleM: number): readonly Vo
 }
 
 /** Solid share of a fibre pad: bulk density over the density of its fibre; a dense sheet in full. */
-export function liningVolume(
+function liningVolume(
   { thicknessM, densityKgPerM3, fibre }: NonNullable<BoxFittings['lining']>,
   areaM2: number
 ): number {

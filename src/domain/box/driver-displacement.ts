@@ -1,6 +1,6 @@
 /** What a driver takes from the air of its box, estimated from its outline. */
 
-export interface DriverOutline {
+interface DriverOutline {
   readonly sdM2: number
   readonly mountingDepthM: number
   readonly magnetDiameterM: number

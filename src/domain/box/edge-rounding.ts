@@ -4,7 +4,7 @@ import type { PanelEdge } from './panel.ts'
 import { boardLength, type Shell, wallOf } from './shell.ts'
 
 /** Judgement, common practice, no source: wood left between the rounding and the seam; what a hand-held router takes. */
-export const roundingRule = { leftM: 6e-3, mostM: 12e-3, leastM: 2e-3 } as const
+const roundingRule = { leftM: 6e-3, mostM: 12e-3, leastM: 2e-3 } as const
 
 /**
  * Largest radius of an arris that lies whole in one board.

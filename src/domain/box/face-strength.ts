@@ -89,7 +89,7 @@ export function freeFaces(built: BuiltBox, frames: readonly number[]): readonly 
   return [...walls, ...caps]
 }
 
-export interface Span {
+interface Span {
   readonly from: number
   readonly length: number
 }
@@ -114,7 +114,7 @@ function spanPlate({ alongM, acrossM, thicknessM }: FreeFace, { length }: Span, 
 }
 
 /** A plate turned so that its longer side is y. */
-export function longSideUp({ xM, yM, rigidity, massPerAreaKgPerM2 }: Plate): Plate {
+function longSideUp({ xM, yM, rigidity, massPerAreaKgPerM2 }: Plate): Plate {
   if (yM >= xM) return { xM, yM, rigidity, massPerAreaKgPerM2 }
   return { xM: yM, yM: xM, rigidity: { x: rigidity.y, y: rigidity.x, twist: rigidity.twist }, massPerAreaKgPerM2 }
 }
@@ -136,7 +136,7 @@ function ringsIn(face: FreeFace, span: Span, { inside }: BuiltBox): readonly Rin
   })
 }
 
-export const battenOf = ({ board, fixed }: Settled): Batten => ({
+const battenOf = ({ board, fixed }: Settled): Batten => ({
   widthM: fixed.thicknessM,
   heightM: BATTEN_HEIGHT_M,
   elasticModulusPa: board.alongPa,
@@ -158,7 +158,7 @@ export function bracedFrequency(face: FreeFace, battens: number, built: BuiltBox
   )
 }
 
-export interface FaceBending {
+interface FaceBending {
   readonly largestM: number
   readonly displacedM3: number
 }

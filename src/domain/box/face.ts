@@ -1,5 +1,5 @@
 /** Faces of a box that carry drivers, ports and fittings: their frame, and the inside behind them. */
-import { alongLine, edgeLine, type Polygon, vertex } from '../../numeric/polygon.ts'
+import { type Polygon, vertex } from '../../numeric/polygon.ts'
 import { insideDistance, rayLength } from '../../numeric/polygon-distance.ts'
 import { DesignError } from '../design-error.ts'
 import type { FaceName, PlaceOnPanel } from './box-request.ts'
@@ -131,10 +131,4 @@ export function findFace(inside: Inside, panels: readonly BarePanel[], name: Fac
     thicknessM: layers,
     clear: clearPart(inside, panel)
   }
-}
-
-/** Where a wall of the profile lies along its own line, for parts that follow it. */
-export function innerSpan({ shell, inner }: Inside, wall: number): readonly [number, number] {
-  const line = edgeLine(shell.profile, wall)
-  return [alongLine(line, vertex(inner, wall)), alongLine(line, vertex(inner, wall + 1))]
 }

@@ -12,7 +12,7 @@ const extent = (outline: readonly PanelPoint[], along: 'uM' | 'vM') => {
   return Math.max(...values) - Math.min(...values)
 }
 
-export function cutArea({ kind, diameterM = 0, widthM = 0, heightM = 0 }: CutOut): number {
+function cutArea({ kind, diameterM = 0, widthM = 0, heightM = 0 }: CutOut): number {
   return kind === 'circle' ? (Math.PI / 4) * diameterM ** 2 : widthM * heightM
 }
 

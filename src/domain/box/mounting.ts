@@ -124,7 +124,7 @@ function tubeItems(port: RoundPort, insideM: number): readonly Item[] {
 }
 
 /** Where nothing else may stand on a face: what a slot takes of it, as a line that has the free part on its left. */
-export type Reserved = (face: Face) => Polygon
+type Reserved = (face: Face) => Polygon
 
 /** Sets everything on its face; what has no centre is arranged with the others that have none. */
 export function mountAll(

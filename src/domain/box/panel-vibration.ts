@@ -18,7 +18,7 @@ import {
 } from './plate.ts'
 import { bracingTargets } from './vibration-targets.ts'
 
-export interface PanelVibrationRequest {
+interface PanelVibrationRequest {
   /** Free between its edges; `length` along the face grain. */
   readonly lengthM: number
   readonly widthM: number
@@ -40,19 +40,19 @@ export interface PanelVibrationRequest {
   readonly upperHz?: number
 }
 
-export interface EdgePair {
+interface EdgePair {
   readonly supportedHz: number
   readonly clampedHz: number
 }
 
-export interface Bending {
+interface Bending {
   readonly largestM: number
   readonly meanM: number
   /** Volume the panel moves out by. */
   readonly displacedM3: number
 }
 
-export interface PanelVibration {
+interface PanelVibration {
   readonly massPerAreaKgPerM2: number
   readonly rigidity: { readonly alongNm: number; readonly acrossNm: number; readonly twistNm: number }
   readonly plain: EdgePair
@@ -69,7 +69,7 @@ export interface PanelVibration {
 }
 
 /** Length along x, face grain along x. */
-export function plateOf(board: BoardProperties, lengthM: number, widthM: number, thicknessM: number): Plate {
+function plateOf(board: BoardProperties, lengthM: number, widthM: number, thicknessM: number): Plate {
   return {
     xM: lengthM,
     yM: widthM,
@@ -78,13 +78,13 @@ export function plateOf(board: BoardProperties, lengthM: number, widthM: number,
   }
 }
 
-export const divided = (plate: Plate, ofX: number, ofY: number): Plate => ({
+const divided = (plate: Plate, ofX: number, ofY: number): Plate => ({
   ...plate,
   xM: plate.xM / ofX,
   yM: plate.yM / ofY
 })
 
-export const bothEdges = (plate: Plate): EdgePair => ({
+const bothEdges = (plate: Plate): EdgePair => ({
   supportedHz: plateFrequency(plate, supported),
   clampedHz: plateFrequency(plate, clamped)
 })

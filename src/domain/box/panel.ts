@@ -38,7 +38,7 @@ export interface PanelEdge {
   readonly roundingRadiusM?: number
 }
 
-export interface ScrewCircle {
+interface ScrewCircle {
   readonly diameterM: number
   readonly count: number
   readonly startAngleDeg: number
@@ -56,7 +56,7 @@ export const cutOutPurposes = [
   'cable',
   'brace-window'
 ] as const
-export type CutOutPurpose = (typeof cutOutPurposes)[number]
+type CutOutPurpose = (typeof cutOutPurposes)[number]
 
 /** A hole or rebate; its centre lies in the frame of the part. */
 export interface CutOut {

@@ -129,7 +129,7 @@ export function supportedFrequency({ xM: a, yM: b, rigidity: d, massPerAreaKgPer
   return (Math.PI / 2) * Math.sqrt((d.x / a ** 4 + (2 * d.twist) / (a * b) ** 2 + d.y / b ** 4) / m)
 }
 
-export interface PlateDeflection {
+interface PlateDeflection {
   /** Per pascal of even pressure [m/Pa]. */
   readonly largestMPerPa: number
   readonly meanMPerPa: number

@@ -36,7 +36,7 @@ export function inBox(axis: Shell['axis'], { x, y }: Point2, along: number): Poi
   return axis === 'x' ? { xM: along, yM: x, zM: y } : { xM: x, yM: y, zM: along }
 }
 
-export interface Ends {
+interface Ends {
   readonly low: number
   readonly high: number
   readonly lowEdge: Omit<PanelEdge, 'edge'>
@@ -94,7 +94,7 @@ interface EdgeFinish {
 const inside: EdgeFinish = { own: { low: false, high: false, caps: false }, thicknessM: 0 }
 
 /** A board along a line of the profile plane, `inwards` from it, from `from` over `length` of the axis. */
-export interface Strip {
+interface Strip {
   readonly line: Line
   readonly inwards: number
   readonly ends: Ends

@@ -24,7 +24,7 @@ export interface Wall {
   readonly recessM: number
 }
 
-export interface Cap {
+interface Cap {
   readonly name: string
   readonly thicknessM: number
 }

@@ -8,7 +8,7 @@ import type { Settled } from './settle.ts'
 export const axes = ['width', 'height', 'depth'] as const
 export type Axis = (typeof axes)[number]
 
-export interface Range {
+interface Range {
   readonly min: number
   readonly max: number
 }
@@ -67,7 +67,7 @@ function depthNeed({ drivers = [], port }: BoxRequest): number {
 }
 
 /** What a limit leaves for the box itself: less play and covering on both sides. */
-export function allowed(limits: BoxLimits, axis: Axis): number | undefined {
+function allowed(limits: BoxLimits, axis: Axis): number | undefined {
   const limit = limits[sizeField[axis]]
   if (limit === undefined) return undefined
   return limit - 2 * ((limits.clearanceM ?? 0) + (limits.coveringM ?? 0))

@@ -7,7 +7,7 @@ import { type BarePanel, boardAlong, inBox, sectionEnds } from './shell-panels.t
 import { type PlacedPlane, slotPlane, unmirrored, wallLine } from './slot-plane.ts'
 import { MOST_LEGS, runBounds, type SlotRun, slotRun } from './slot-run.ts'
 
-export interface SlotSpace {
+interface SlotSpace {
   readonly placed: PlacedPlane
   readonly heightM: number
   readonly wallM: number

@@ -19,12 +19,12 @@ export interface SlotPlane {
   readonly frontM: number
 }
 
-export interface SlotSize {
+interface SlotSize {
   readonly heightM: number
   readonly wallM: number
 }
 
-export interface Plate {
+interface Plate {
   /** Inner edge of the outline the plate runs along. */
   readonly edge: number
   /** Face to the channel from its start to its end, then the other face back. */

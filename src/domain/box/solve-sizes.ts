@@ -11,11 +11,11 @@ import type { Settled } from './settle.ts'
 import { type Axis, axes, frontDiameters, noFit, type Ranges, rangeFaults, sizeRanges } from './size-limits.ts'
 
 /** Inside width : height : depth that a balanced box keeps where the limits let it. */
-export const preferredRatio = { width: 1.62, height: 1, depth: 0.62 } as const
+const preferredRatio = { width: 1.62, height: 1, depth: 0.62 } as const
 
-export type Three = Readonly<Record<Axis, number>>
+type Three = Readonly<Record<Axis, number>>
 
-export function sizesOf({ fixed, slopeRad, request }: Settled, { width, height, depth }: Three): ShellSizes {
+function sizesOf({ fixed, slopeRad, request }: Settled, { width, height, depth }: Three): ShellSizes {
   const topDepthM = slopeRad === undefined ? (request.outer?.topDepthM ?? depth) : depth - height * Math.tan(slopeRad)
   return { ...fixed, widthM: width, heightM: height, depthM: depth, topDepthM }
 }

@@ -12,7 +12,7 @@ import { unmirrored } from './slot-plane.ts'
 
 type Terminal = NonNullable<BoxFittings['terminal']>
 
-export interface TerminalHole {
+interface TerminalHole {
   readonly panel: BarePanel
   readonly hole: CutOut
   /** From the rim of the hole to the nearest edge of the free panel [m]; negative when it crosses it. */

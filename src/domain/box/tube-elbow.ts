@@ -5,7 +5,7 @@ import { type Inside, moved, roomAhead } from './face.ts'
 import type { MountedTube } from './mounting.ts'
 import type { Direction3 } from './panel.ts'
 
-export interface ElbowRoute {
+interface ElbowRoute {
   /** Straight parts before and behind the quarter turn [m]. */
   readonly firstM: number
   readonly secondM: number
@@ -25,7 +25,7 @@ const turned = ({ x, y, z }: Direction3): Direction3 => ({ x: -x, y: -y, z: -z }
  * @source derived: length of an arc
  * @check  R 100 mm → the bend counts 157.08 mm
  */
-export function elbowRoute(inside: Inside, { port, face, at, insideM, outerDiameterM }: MountedTube): ElbowRoute {
+function elbowRoute(inside: Inside, { port, face, at, insideM, outerDiameterM }: MountedTube): ElbowRoute {
   const radius = port.elbowRadiusM ?? 0
   const arc = (Math.PI / 2) * radius
   const room = roomAhead(inside, moved(at, face.inwards, face.thicknessM), face.inwards)

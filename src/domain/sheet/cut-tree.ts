@@ -8,7 +8,7 @@ export interface Region {
   readonly width: number
 }
 
-export interface PieceNode {
+interface PieceNode {
   readonly kind: 'piece'
   readonly region: Region
   /** Index of the kind of piece. */
@@ -17,7 +17,7 @@ export interface PieceNode {
   readonly turned: boolean
 }
 
-export interface OffcutNode {
+interface OffcutNode {
   readonly kind: 'offcut'
   readonly region: Region
 }

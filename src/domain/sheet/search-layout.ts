@@ -22,7 +22,7 @@ export interface Layout {
   readonly missing: Int32Array
 }
 
-export interface Task {
+interface Task {
   readonly kinds: readonly PieceKind[]
   readonly sheets: readonly SheetKind[]
   readonly kerf: number

@@ -2,7 +2,7 @@
 import type { BoundProof } from './sheet-bound.ts'
 
 export const panelGrains = ['length', 'width', 'any'] as const
-export type PanelGrain = (typeof panelGrains)[number]
+type PanelGrain = (typeof panelGrains)[number]
 
 export interface SheetPanel {
   readonly name: string

@@ -39,7 +39,7 @@ export const StockBody = component('SheetStock', 'Equal sheets to cut from.', {
   price: Type.Optional(quantity('1', 'Price of one sheet, in one currency for all', { from: 0, to: 1e6 }))
 })
 
-export const SheetPlanBody = component('SheetPlanRequest', 'Panels to be cut, and the sheets to be had.', {
+const SheetPlanBody = component('SheetPlanRequest', 'Panels to be cut, and the sheets to be had.', {
   panels: list('Panels', ref(Panel), 1, 250),
   sheets: list('Sheets', ref(StockBody), 1, 20),
   kerfMm: Type.Optional(quantity('mm', 'Width of the saw cut', { from: 0, to: 12 })),
