@@ -4,6 +4,7 @@ import { insideDistance } from '../../numeric/polygon-distance.ts'
 import type { Inside } from './face.ts'
 import { profilePoint } from './face.ts'
 import type { Mounted } from './mounting.ts'
+import type { CutOut } from './panel.ts'
 import { clearLength } from './shell.ts'
 import { type BarePanel, inBox } from './shell-panels.ts'
 import { unmirrored } from './slot-plane.ts'
@@ -120,6 +121,23 @@ export function frameAt({ inner }: Inside, slot: BuiltSlot | undefined, thicknes
   return { outline, window, volumeM3: (area - openingM2) * thicknessM, openingM2 }
 }
 
+function windowHoles({ outline, window }: Frame): readonly CutOut[] {
+  if (window === undefined) return []
+  const { left, low } = bounds(outline)
+  return [
+    {
+      kind: 'rectangle',
+      purpose: 'brace-window',
+      label: 'window',
+      uM: window.x - left,
+      vM: window.y - low,
+      widthM: window.width,
+      heightM: window.height,
+      cornerRadiusM: 20e-3
+    }
+  ]
+}
+
 /** The frame as a part, seen along the axis as the right side or the lid of the box is. */
 export function framePanel({ shell }: Inside, frame: Frame, thicknessM: number, place: number, number: number) {
   const box = bounds(frame.outline)
@@ -139,23 +157,5 @@ export function framePanel({ shell }: Inside, frame: Frame, thicknessM: number, 
     },
     volumeM3: signedArea(frame.outline) * thicknessM
   }
-  const { window } = frame
-  return {
-    panel,
-    holes:
-      window === undefined
-        ? []
-        : [
-            {
-              kind: 'rectangle' as const,
-              purpose: 'brace-window' as const,
-              label: 'window',
-              uM: window.x - box.left,
-              vM: window.y - box.low,
-              widthM: window.width,
-              heightM: window.height,
-              cornerRadiusM: 20e-3
-            }
-          ]
-  }
+  return { panel, holes: windowHoles(frame) }
 }

@@ -103,54 +103,6 @@ function freePart(port: BuiltPort | undefined, panels: readonly BarePanel[], fac
     : withoutStrip(face.clear, 'right', box.right - mouth.uM + mouth.widthM / 2)
 }
 
-/**
- * @param lenient  for finding sizes: a slot that finds no place is laid as near as it goes
- * @throws DesignError `no-solution` when boards, drivers or port leave nothing
- */
-export function buildBox(settled: Settled, sizes: ShellSizes, field: string, lenient = false): BuiltBox {
-  const { request } = settled
-  const shell = boxShell(sizes)
-  const inner = innerProfile(shell, field)
-  const inside = { shell, inner }
-  const divider = dividerOf(settled, inside)
-  const panels = [...shellPanels(shell, inner), ...(divider === undefined ? [] : [divider.panel])]
-  const volumes = shellVolumes(shell, inner)
-  const lining = request.fittings?.lining
-  const area = lining?.areaM2 ?? liningArea(shell, inner, volumes.grossM3 / clearLength(shell))
-  const rowsWith = (placed: readonly VolumeRow[]) =>
-    displacedRows(request, sizes.thicknessM * sizes.frontLayers, area, placed)
-  const others = total(rowsWith(dividerRows(divider)).filter(({ item }) => item !== 'ports'))
-  const withBraces = (bracesM3: number): BuiltBox => {
-    const port = buildPort({ settled, inside, freeM3: volumes.grossM3 - others - bracesM3, lenient })
-    const rows = rowsWith([...portRows(port), ...braceRows(settled.plan, bracesM3), ...dividerRows(divider)])
-    const mounted = mountAll(
-      inside,
-      panels,
-      request,
-      face => freePart(port, panels, face),
-      port?.kind === 'round' ? port.insideM : 0
-    )
-    const netM3 = volumes.grossM3 - total(rows)
-    return {
-      sizes,
-      inside,
-      panels,
-      mounted,
-      volumes,
-      rows,
-      netM3,
-      ...(port === undefined ? {} : { port }),
-      ...(divider === undefined ? {} : { chambers: chambersOf(settled, divider, rows) })
-    }
-  }
-  const bare = withBraces(0)
-  const { plan } = settled
-  if (plan === undefined || request.displacement?.bracesM3 !== undefined) return bare
-  // A frame is cut round the slot, whose length depends on what the frames leave: twice is enough for a tenth of a millilitre.
-  const once = withBraces(planVolume(bare, settled, plan))
-  return withBraces(planVolume(once, settled, plan))
-}
-
 function braceRows(plan: BracePlan | undefined, bracesM3: number): readonly VolumeRow[] {
   if (plan === undefined || bracesM3 === 0) return []
   const battens = Object.values(plan.battens).reduce((sum, count) => sum + count, 0)
@@ -162,4 +114,77 @@ function braceRows(plan: BracePlan | undefined, bracesM3: number): readonly Volu
       how: `${plan.frames} frames less their windows, battens on ${battens === 0 ? 'no face' : Object.keys(plan.battens).join(', ')}`
     }
   ]
+}
+
+/** Everything of a box that its braces and its port do not change. */
+interface Carcass {
+  readonly settled: Settled
+  readonly sizes: ShellSizes
+  readonly inside: Inside
+  readonly panels: readonly BarePanel[]
+  readonly volumes: ShellVolumes
+  readonly divider?: BuiltDivider
+  readonly liningM2: number
+  /** Lay a slot that finds no place as near as it goes. */
+  readonly lenient: boolean
+}
+
+function carcassOf(settled: Settled, sizes: ShellSizes, field: string, lenient: boolean): Carcass {
+  const shell = boxShell(sizes)
+  const inner = innerProfile(shell, field)
+  const inside = { shell, inner }
+  const divider = dividerOf(settled, inside)
+  const panels = [...shellPanels(shell, inner), ...(divider === undefined ? [] : [divider.panel])]
+  const volumes = shellVolumes(shell, inner)
+  const lining = settled.request.fittings?.lining
+  return {
+    settled,
+    sizes,
+    inside,
+    panels,
+    volumes,
+    ...(divider === undefined ? {} : { divider }),
+    liningM2: lining?.areaM2 ?? liningArea(shell, inner, volumes.grossM3 / clearLength(shell)),
+    lenient
+  }
+}
+
+/** Everything that takes air, with what is placed in the box already. */
+const allRows = ({ settled, sizes, liningM2 }: Carcass, placed: readonly VolumeRow[]): readonly VolumeRow[] =>
+  displacedRows(settled.request, sizes.thicknessM * sizes.frontLayers, liningM2, placed)
+
+/** The box with braces of a volume: its port gets the air that is left. */
+function withBraces(carcass: Carcass, bracesM3: number): BuiltBox {
+  const { settled, sizes, inside, panels, volumes, divider, lenient } = carcass
+  const others = total(allRows(carcass, dividerRows(divider)).filter(({ item }) => item !== 'ports'))
+  const port = buildPort({ settled, inside, freeM3: volumes.grossM3 - others - bracesM3, lenient })
+  const placed = [...portRows(port), ...braceRows(settled.plan, bracesM3), ...dividerRows(divider)]
+  const rows = allRows(carcass, placed)
+  const free = (face: Face) => freePart(port, panels, face)
+  const tubeInsideM = port?.kind === 'round' ? port.insideM : 0
+  return {
+    sizes,
+    inside,
+    panels,
+    mounted: mountAll(inside, panels, settled.request, free, tubeInsideM),
+    volumes,
+    rows,
+    netM3: volumes.grossM3 - total(rows),
+    ...(port === undefined ? {} : { port }),
+    ...(divider === undefined ? {} : { chambers: chambersOf(settled, divider, rows) })
+  }
+}
+
+/**
+ * @param lenient  for finding sizes: a slot that finds no place is laid as near as it goes
+ * @throws DesignError `no-solution` when boards, drivers or port leave nothing
+ */
+export function buildBox(settled: Settled, sizes: ShellSizes, field: string, lenient = false): BuiltBox {
+  const carcass = carcassOf(settled, sizes, field, lenient)
+  const bare = withBraces(carcass, 0)
+  const { plan, request } = settled
+  if (plan === undefined || request.displacement?.bracesM3 !== undefined) return bare
+  // A frame is cut round the slot, whose length depends on what the frames leave: twice is enough for a tenth of a millilitre.
+  const once = withBraces(carcass, planVolume(bare, settled, plan))
+  return withBraces(carcass, planVolume(once, settled, plan))
 }

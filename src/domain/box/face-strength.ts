@@ -4,7 +4,7 @@ import { type Batten, battenedFrequency } from './batten.ts'
 import type { BuiltBox } from './build-box.ts'
 import { frequencyWithDrivers, type RingMass } from './driver-on-plate.ts'
 import { profilePoint } from './face.ts'
-import type { MountedDriver } from './mounting.ts'
+import type { Mounted, MountedDriver } from './mounting.ts'
 import {
   clamped,
   type Plate,
@@ -45,48 +45,61 @@ function slotWalls({ port, inside }: BuiltBox): readonly number[] {
   })
 }
 
+/** Drivers and tubes on the boards of a face. */
+function mountedOn(built: BuiltBox, wall: FreeFace['wall']): readonly Mounted[] {
+  const places = sameWall(built, wall)
+  return built.mounted.filter(({ face }) => places.includes(face.place))
+}
+
+/** Where battens start on a face that has `reach` of a slot before it; nowhere beside drivers, tubes or a slot that crosses. */
+function battensFrom({ port, inside }: BuiltBox, here: readonly Mounted[], reach: number): number {
+  const crosses = port?.kind === 'slot' && port.space.placed.axis !== inside.shell.axis
+  return here.length > 0 || crosses ? Number.POSITIVE_INFINITY : reach
+}
+
+function freeWall(built: BuiltBox, wall: number, covered: readonly number[], frames: readonly number[]): FreeFace {
+  const { shell, inner } = built.inside
+  const own = wallOf(shell, wall)
+  const slot = built.port?.kind === 'slot' && covered.includes(wall) ? built.port.space : undefined
+  const cheek = slot?.hasCheek ? [slot.widthM + slot.wallM / 2] : []
+  const reach = slot === undefined ? 0 : slot.widthM + (slot.hasCheek ? slot.wallM : 0)
+  const here = mountedOn(built, wall)
+  return {
+    name: own.name,
+    wall,
+    alongM: clearLength(shell),
+    acrossM: edgeLength(inner, wall),
+    thicknessM: own.thicknessM * own.layers,
+    drivers: here.filter(each => each.kind === 'driver'),
+    battensFromM: battensFrom(built, here, reach),
+    held: [...cheek, ...frames.filter(place => place >= reach)].toSorted((a, b) => a - b)
+  }
+}
+
+function freeCap(built: BuiltBox, end: 'low' | 'high'): FreeFace {
+  const { shell, inner } = built.inside
+  const { width, height } = bounds(inner)
+  const here = mountedOn(built, end)
+  return {
+    name: shell.caps[end].name,
+    wall: end,
+    alongM: width,
+    acrossM: height,
+    thicknessM: shell.caps[end].thicknessM,
+    drivers: here.filter(each => each.kind === 'driver'),
+    battensFromM: battensFrom(built, here, 0),
+    held: []
+  }
+}
+
 /** @param frames  places of the braces from the inner face of the low cap */
 export function freeFaces(built: BuiltBox, frames: readonly number[]): readonly FreeFace[] {
-  const { inside, mounted, port } = built
-  const { shell, inner } = inside
   const covered = slotWalls(built)
-  const slot = port?.kind === 'slot' ? port.space : undefined
-  const isElsewhere = slot !== undefined && slot.placed.axis !== shell.axis
-  const on = (wall: FreeFace['wall']) => {
-    const places = sameWall(built, wall)
-    return mounted.filter(({ face }) => places.includes(face.place))
-  }
-  const walls = shell.walls.map((wall, i): FreeFace => {
-    const here = on(i)
-    const under = covered.includes(i) && slot !== undefined
-    const cheek = under && slot.hasCheek ? [slot.widthM + slot.wallM / 2] : []
-    const reach = under ? slot.widthM + (slot.hasCheek ? slot.wallM : 0) : 0
-    return {
-      name: wall.name,
-      wall: i,
-      alongM: clearLength(shell),
-      acrossM: edgeLength(inner, i),
-      thicknessM: wallOf(shell, i).thicknessM * wall.layers,
-      drivers: here.filter(each => each.kind === 'driver'),
-      battensFromM: here.length > 0 || isElsewhere ? Number.POSITIVE_INFINITY : reach,
-      held: [...cheek, ...frames.filter(place => place >= reach)].toSorted((a, b) => a - b)
-    }
-  })
-  const box = bounds(inner)
-  const caps = (['low', 'high'] as const).map((end): FreeFace => {
-    const here = on(end)
-    return {
-      name: shell.caps[end].name,
-      wall: end,
-      alongM: box.width,
-      acrossM: box.height,
-      thicknessM: shell.caps[end].thicknessM,
-      drivers: here.filter(each => each.kind === 'driver'),
-      battensFromM: here.length > 0 || isElsewhere ? Number.POSITIVE_INFINITY : 0,
-      held: []
-    }
-  })
-  return [...walls, ...caps]
+  return [
+    ...built.inside.shell.walls.map((_, wall) => freeWall(built, wall, covered, frames)),
+    freeCap(built, 'low'),
+    freeCap(built, 'high')
+  ]
 }
 
 interface Span {

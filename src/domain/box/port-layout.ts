@@ -4,6 +4,7 @@ import { gapEnd, wallSlotEnd } from './bends.ts'
 import { type BuiltPort, cutOff, openingOf } from './built-port.ts'
 import { endLength, FLANGED_END, tuningHz } from './port-tuning.ts'
 import type { Settled } from './settle.ts'
+import type { BuiltSlot } from './slot-port.ts'
 import { heightAtMouth } from './slot-run.ts'
 
 export interface PortLayout {
@@ -33,8 +34,7 @@ export interface PortLayout {
 }
 
 /** Inner end of a full-width slot where it lies: by the space above it, or by the wall it faces when that is near. */
-function placedEnd(built: BuiltPort & { kind: 'slot' }): number {
-  const { run, space } = built
+function placedEnd({ run, space }: BuiltSlot): number {
   const { heightM } = space
   const above = wallSlotEnd(heightM / heightAtMouth(space.placed.plane, run))
   const facing = run.gapM / heightM < 4 ? gapEnd(run.gapM / heightM) : 0
@@ -76,40 +76,41 @@ export function portLayout(built: BuiltPort, netM3: number, { settled }: { settl
 /** A shift of the tuning beyond this share is said [%]. */
 const SHIFT_PERCENT = 2
 
-export function portCautions(port: PortLayout, built: BuiltPort): readonly Caution[] {
-  const shift = port.placedTuningHz === undefined ? 0 : (port.placedTuningHz / port.tuningHz - 1) * 100
-  const near = built.kind === 'slot' && built.run.gapM < built.space.heightM - 1e-6
-  const short = built.kind === 'slot' && built.run.legs > 1 && built.run.lastLegM < built.space.heightM - 1e-6
+function placeShift({ tuningHz: plainHz, placedTuningHz }: PortLayout): readonly Caution[] {
+  const shift = placedTuningHz === undefined ? 0 : (placedTuningHz / plainHz - 1) * 100
+  if (Math.abs(shift) < SHIFT_PERCENT) return []
   return [
-    ...(Math.abs(shift) < SHIFT_PERCENT
-      ? []
-      : [
-          caution(
-            'port-place-shift',
-            `Walls round the inner mouth shift the tuning from ${port.tuningHz.toFixed(1)} to about ${port.placedTuningHz?.toFixed(1)} Hz (${shift.toFixed(1)} %); measure before the last board goes on and trim the plate.`,
-            { at: 'port', figures: { tuningHz: port.tuningHz, placedTuningHz: port.placedTuningHz ?? 0 } }
-          )
-        ]),
-    ...(near
-      ? [
-          caution(
-            'port-mouth-near-wall',
-            `The inner mouth keeps ${Math.round(built.run.gapM * 1e3)} mm from the wall it faces; it should keep at least its height, ${Math.round(built.space.heightM * 1e3)} mm.`,
-            {
-              at: 'port',
-              figures: { gapMm: built.run.gapM * 1e3, heightMm: built.space.heightM * 1e3 }
-            }
-          )
-        ]
-      : []),
-    ...(short
-      ? [
-          caution(
-            'port-short-leg',
-            'The last leg of the slot is shorter than the slot is high, so that its bend and its mouth are one; the length is less certain.',
-            { at: 'port' }
-          )
-        ]
-      : [])
+    caution(
+      'port-place-shift',
+      `Walls round the inner mouth shift the tuning from ${plainHz.toFixed(1)} to about ${placedTuningHz?.toFixed(1)} Hz (${shift.toFixed(1)} %); measure before the last board goes on and trim the plate.`,
+      { at: 'port', figures: { tuningHz: plainHz, placedTuningHz: placedTuningHz ?? 0 } }
+    )
   ]
 }
+
+function nearWall({ run, space }: BuiltSlot): readonly Caution[] {
+  if (run.gapM >= space.heightM - 1e-6) return []
+  return [
+    caution(
+      'port-mouth-near-wall',
+      `The inner mouth keeps ${Math.round(run.gapM * 1e3)} mm from the wall it faces; it should keep at least its height, ${Math.round(space.heightM * 1e3)} mm.`,
+      { at: 'port', figures: { gapMm: run.gapM * 1e3, heightMm: space.heightM * 1e3 } }
+    )
+  ]
+}
+
+function shortLeg({ run, space }: BuiltSlot): readonly Caution[] {
+  if (run.legs < 2 || run.lastLegM >= space.heightM - 1e-6) return []
+  return [
+    caution(
+      'port-short-leg',
+      'The last leg of the slot is shorter than the slot is high, so that its bend and its mouth are one; the length is less certain.',
+      { at: 'port' }
+    )
+  ]
+}
+
+export const portCautions = (port: PortLayout, built: BuiltPort): readonly Caution[] => [
+  ...placeShift(port),
+  ...(built.kind === 'slot' ? [...nearWall(built), ...shortLeg(built)] : [])
+]

@@ -75,29 +75,30 @@ function slope({ shape, outer = {}, slopeDeg: given, limits }: BoxRequest, assum
   return { slopeRad: (slopeDeg * Math.PI) / 180 }
 }
 
-/** @throws DesignError `missing-input`, `conflicting-input`, `out-of-range` */
-export function settle(request: BoxRequest, assume: Assumptions): Settled {
-  checkShapeFields(request)
-  const { joints = {}, prism } = request
-  const shape = assume.or(request.shape, 'shape', 'rectangular', 'the plain case')
-  const frontLayers = assume.or(request.frontLayers, 'frontLayers', 1, 'a single front')
-  const recessM = request.recessM ?? 0
-  const sideways = request.port?.kind === 'slot' && ['left', 'right'].includes(request.port.along ?? 'bottom')
-  const between = shape === 'rectangular' && !sideways
-  const sides = assume.or(
-    joints.sides,
-    'joints.sides',
-    between ? 'between' : 'over',
-    between
-      ? 'lid and floor run past front and back, the sides stand between all four'
-      : sideways
-        ? 'a slot along a side ends at the front, which the sides then cover'
-        : 'caps that carry the outline hold the angles of the walls'
-  )
+type Joints = Pick<Settled['fixed'], 'sides' | 'corners'>
+
+/** A slot along a side ends at the front. */
+const runsSideways = ({ port }: BoxRequest) =>
+  port?.kind === 'slot' && ['left', 'right'].includes(port.along ?? 'bottom')
+
+function jointsOf({ joints = {}, port, ...request }: BoxRequest, sideways: boolean, assume: Assumptions): Joints {
+  const between = (request.shape ?? 'rectangular') === 'rectangular' && !sideways
+  const why = between
+    ? 'lid and floor run past front and back, the sides stand between all four'
+    : sideways
+      ? 'a slot along a side ends at the front, which the sides then cover'
+      : 'caps that carry the outline hold the angles of the walls'
+  const sides = assume.or(joints.sides, 'joints.sides', between ? 'between' : 'over', why)
   const corners = assume.or(joints.corners, 'joints.corners', 'butt', 'square cuts wherever the angle allows')
-  if (corners === 'mitre' && request.port?.kind === 'slot') {
+  if (corners === 'mitre' && port?.kind === 'slot') {
     throw conflict('joints.corners', 'A mitred front leaves a loose strip before the mouth of a slot; use butt joints.')
   }
+  return { sides, corners }
+}
+
+type Footprint = Pick<Settled['fixed'], 'footprint' | 'baffleEdge'>
+
+function footprintOf({ prism, shape }: BoxRequest): Footprint {
   const footprint = (prism?.footprint ?? []).map(({ xM, yM }) => ({ x: xM, y: yM }))
   const baffleEdge = (prism?.baffleEdge ?? 1) - 1
   if (shape === 'prism' && baffleEdge >= footprint.length) {
@@ -108,29 +109,38 @@ export function settle(request: BoxRequest, assume: Assumptions): Settled {
       maximum: footprint.length
     })
   }
+  return { footprint, baffleEdge }
+}
+
+function fixedOf(request: BoxRequest, assume: Assumptions): Settled['fixed'] {
+  const { recessM = 0, thicknessM } = request
+  const sideways = runsSideways(request)
+  const shape = assume.or(request.shape, 'shape', 'rectangular', 'the plain case')
+  const frontLayers = assume.or(request.frontLayers, 'frontLayers', 1, 'a single front')
+  const joints = jointsOf(request, sideways, assume)
+  const footprint = footprintOf(request)
   const slopedFace =
     shape === 'wedge' ? assume.or(request.slopedFace, 'slopedFace', 'front', 'upright back, sloped front') : 'front'
+  const frontBetween = recessM > 0 || sideways
+  return { shape, slopedFace, ...footprint, thicknessM, frontLayers, recessM, frontBetween, ...joints }
+}
+
+function endFactorOf({ port }: BoxRequest, assume: Assumptions): number {
+  if (port === undefined) return FLANGED_FREE
+  return assume.or(port.endFactor, 'port.endFactor', FLANGED_FREE, 'one end flanged, one free')
+}
+
+/** @throws DesignError `missing-input`, `conflicting-input`, `out-of-range` */
+export function settle(request: BoxRequest, assume: Assumptions): Settled {
+  checkShapeFields(request)
+  const fixed = fixedOf(request, assume)
   return {
     request,
     board: boardProperties(request.board ?? {}, request.thicknessM, 'board', assume),
-    fixed: {
-      shape,
-      slopedFace,
-      footprint,
-      baffleEdge,
-      thicknessM: request.thicknessM,
-      frontLayers,
-      recessM,
-      frontBetween: recessM > 0 || sideways,
-      sides,
-      corners
-    },
+    fixed,
     ...slope(request, assume),
     sawStepM: request.sawStepM ?? 1e-3,
     air: request.port === undefined && request.air === undefined ? standardAir : airOf(request.air, assume),
-    endFactor:
-      request.port === undefined
-        ? FLANGED_FREE
-        : assume.or(request.port.endFactor, 'port.endFactor', FLANGED_FREE, 'one end flanged, one free')
+    endFactor: endFactorOf(request, assume)
   }
 }

@@ -122,6 +122,18 @@ const onLine = ({ at, along }: Line, foot: Point2): Point2 => {
   return { x: at.x + along.x * share, y: at.y + along.y * share }
 }
 
+/** The boards between channel and box, one a leg; each ends against the next, the last one at the mouth. */
+function platesOf({ front }: SlotPlane, { heightM, wallM }: SlotSize, chain: Chain, mouth: Point2): readonly Plate[] {
+  const lines = { near: chain.lines(heightM), far: chain.lines(heightM + wallM) }
+  return lines.near.map((near, k): Plate => {
+    const start = k === 0 ? chain.startInside : (lines.far[k - 1] as Line)
+    const far = lines.far[k] as Line
+    const next = lines.near[k + 1]
+    const end = (line: Line) => (next === undefined ? onLine(line, mouth) : meet(line, next))
+    return { edge: front + 1 + k, corners: [meet(start, near), end(near), end(far), meet(start, far)] }
+  })
+}
+
 /**
  * The slot with a given centre line.
  *
@@ -132,7 +144,8 @@ const onLine = ({ at, along }: Line, foot: Point2): Point2 => {
  * @source derived: intersection of parallel lines
  * @check  h 40, plate 18, inside 344 × 364 deep and high, front 18, 572 mm → two legs, 604 mm wide: 18.77715 l
  */
-export function slotRun(plane: SlotPlane, { heightM: h, wallM }: SlotSize, legs: number, lengthM: number): SlotRun {
+export function slotRun(plane: SlotPlane, size: SlotSize, legs: number, lengthM: number): SlotRun {
+  const { heightM: h, wallM } = size
   const chain = chainOf(plane, legs)
   const { before, from } = centreLine(chain, h)
   const last = chain.lines(h / 2)[legs - 1] as Line
@@ -146,17 +159,6 @@ export function slotRun(plane: SlotPlane, { heightM: h, wallM }: SlotSize, legs:
   ]
   const [wall, near, far] = [face(0), face(h), face(h + wallM)]
   const turnsRad = Array.from({ length: legs - 1 }, (_, k) => turnAt(plane, k + 1))
-  const lines = { near: chain.lines(h), far: chain.lines(h + wallM) }
-  const plates = Array.from({ length: legs }, (_, k): Plate => {
-    const start = k === 0 ? chain.startInside : (lines.far[k - 1] as Line)
-    const own = { near: lines.near[k] as Line, far: lines.far[k] as Line }
-    const isLast = k === legs - 1
-    const end = (line: Line) => (isLast ? onLine(line, mouth) : meet(line, lines.near[k + 1] as Line))
-    return {
-      edge: plane.front + 1 + k,
-      corners: [meet(start, own.near), end(own.near), end(own.far), meet(start, own.far)]
-    }
-  })
   const lastTurn = turnsRad[turnsRad.length - 1]
   return {
     legs,
@@ -165,7 +167,7 @@ export function slotRun(plane: SlotPlane, { heightM: h, wallM }: SlotSize, legs:
     turnsRad,
     taken: [...wall, ...far.toReversed()],
     channel: [...wall, ...near.toReversed()],
-    plates,
+    plates: platesOf(plane, size, chain, mouth),
     gapM: roomAlong(plane, last, mouth, h),
     mouth,
     lastLegM: lengthM - before - (lastTurn === undefined ? 0 : innerSide(h, lastTurn))

@@ -1,0 +1,60 @@
+/** What a laid-out box gives cause to say, in the order of its parts. */
+import { type Caution, caution } from '../caution.ts'
+import { fitCautions } from './box-fit.ts'
+import type { BoxLayout } from './box-layout.ts'
+import { vibrationCautions } from './box-vibration.ts'
+import type { BuiltBox } from './build-box.ts'
+import { clearanceCautions } from './clearances.ts'
+import { oneDriver } from './displaced.ts'
+import { portCautions } from './port-layout.ts'
+import type { Settled } from './settle.ts'
+import { standingWaveCautions } from './standing-waves.ts'
+import { terminalCautions, terminalHole } from './terminal-hole.ts'
+import { bracingTargets } from './vibration-targets.ts'
+
+function driverCautions({ request, fixed }: Settled): readonly Caution[] {
+  const { drivers = [], displacement } = request
+  if (displacement?.driversM3 !== undefined) return []
+  const baffleM = fixed.thicknessM * fixed.frontLayers
+  return drivers.flatMap((driver, i) => {
+    const one = oneDriver(driver, baffleM)
+    const at = `drivers[${i}]`
+    if (one === undefined) {
+      return [
+        caution('driver-volume-missing', 'Nothing tells how much air this driver takes; it counts as nothing.', { at })
+      ]
+    }
+    const figures = { volumeL: one.volumeM3 * 1e3 }
+    return one.known === 'estimated'
+      ? [
+          caution(
+            'driver-volume-estimated',
+            `The driver takes about ${Number((one.volumeM3 * 1e3).toPrecision(2))} l, within some 30 %.`,
+            { at, figures }
+          )
+        ]
+      : []
+  })
+}
+
+/** A box heavier than this [kg] takes two. */
+const HEAVY_KG = 25
+
+function massCautions({ massKg }: BoxLayout): readonly Caution[] {
+  if (massKg <= HEAVY_KG) return []
+  return [caution('heavy-box', `The box weighs ${Math.round(massKg)} kg: two people.`, { figures: { massKg } })]
+}
+
+export function boxCautions(box: BoxLayout, built: BuiltBox, settled: Settled): readonly Caution[] {
+  const { clearances, port, vibration, standingWaves, fit } = box
+  return [
+    ...clearanceCautions(clearances),
+    ...(port === undefined || built.port === undefined ? [] : portCautions(port, built.port)),
+    ...terminalCautions(terminalHole(built, settled.request.fittings?.terminal)),
+    ...vibrationCautions(vibration),
+    ...standingWaveCautions(standingWaves, vibration.wantedHz / bracingTargets.frequencyRatio),
+    ...(fit === undefined ? [] : fitCautions(fit)),
+    ...driverCautions(settled),
+    ...massCautions(box)
+  ]
+}
