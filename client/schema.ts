@@ -5332,8 +5332,10 @@ export interface components {
             count: number;
             /** @description Circle through the centres of the holes [mm] */
             diameterMm: number;
-            /** @description Diameter of each hole [mm] */
+            /** @description Diameter of the pilots for that screw; a T-nut has them opened to its barrel [mm] */
             holeDiameterMm: number;
+            /** @description What goes into the holes, by the mass of the driver; a plan buys the same */
+            screw: string;
             /** @description First hole, anticlockwise from u [°] */
             startAngleDeg: number;
         };

@@ -84,7 +84,7 @@ export function cutOutText(
     screwCircle === undefined
       ? []
       : [
-          `${screwCircle.count} × ⌀${d(screwCircle.holeDiameterM)} on ⌀${d(screwCircle.diameterM)}, first at ${figure(screwCircle.startAngleDeg, 1)}°`
+          `${screwCircle.count} × ⌀${d(screwCircle.holeDiameterM)} on ⌀${d(screwCircle.diameterM)}, first at ${figure(screwCircle.startAngleDeg, 1)}°, pilots for ${screwCircle.screw}`
         ]
   return [size + depth, ...screws]
 }

@@ -1,9 +1,11 @@
 /** Board, screws, glue, sealant and fittings of the box. */
+
+import { driverFixing, HEAVY_DRIVER_KG, USUAL_SCREW_COUNT } from '../domain/box/driver-fixing.ts'
 import type { Panel } from '../domain/box/panel.ts'
 import type { SheetPlan } from '../domain/sheet/sheet-plan.ts'
 import { type BillRow, billRow, mm, rounded } from './bill-row.ts'
 import { type Joint, jointLengthM } from './joints.ts'
-import { driverFixingRule, gasketRule, glueRule, screwRule, screwSizes, sealantRule } from './workshop-practice.ts'
+import { gasketRule, glueRule, MACHINE_SCREW_EXTRA_M, screwRule, screwSizes, sealantRule } from './workshop-practice.ts'
 
 export interface BillDriver {
   readonly count: number
@@ -62,7 +64,7 @@ function screwSizeFor(thicknessM: number): (typeof screwSizes)[number] {
 
 function screwRow(joints: readonly Joint[]): readonly BillRow[] {
   const screwed = joints.filter(joint => joint.screwed)
-  const { diameterMm, lengthMm } = screwSizeFor(joints[0]?.faceM ?? 0.018)
+  const { diameterMm, lengthMm, pilotMm } = screwSizeFor(joints[0]?.faceM ?? 0.018)
   const jointCount = screwed.reduce((sum, { count }) => sum + count, 0)
   return billRow({
     group: 'joining',
@@ -70,7 +72,7 @@ function screwRow(joints: readonly Joint[]): readonly BillRow[] {
     need: screwed.reduce((sum, { count, lengthM }) => sum + count * screwsAlong(lengthM), 0),
     unit: 'piece',
     sparePercent: screwRule.sparePercent,
-    basis: `every ${mm(screwRule.spacingM)} mm along ${jointCount} joints, first and last ${mm(screwRule.fromCornerM)} mm from the corner`
+    basis: `every ${mm(screwRule.spacingM)} mm along ${jointCount} joints, first and last ${mm(screwRule.fromCornerM)} mm from the corner; pilots of ${pilotMm} mm`
   })
 }
 
@@ -104,24 +106,27 @@ export function joiningRows(joints: readonly Joint[], laminatedM2: number): read
   return [...screwRow(joints), ...glueRow(joints, laminatedM2), ...sealantRow(joints)]
 }
 
-/** A heavy driver hangs on machine screws: wood screws work loose in board. */
 function fixingRows({
   count,
-  massKg = 0,
-  screwCount = driverFixingRule.holes,
+  massKg,
+  screwCount = USUAL_SCREW_COUNT,
   baffleThicknessM
 }: BillDriver): readonly BillRow[] {
-  const { heavyKg, machineScrewExtraM } = driverFixingRule
+  const { kind, screw, pilotM } = driverFixing(massKg)
+  const holes = `${screwCount} holes a driver, pilots of ${mm(pilotM)} mm`
   const fitting = (item: string, basis: string) =>
     billRow({ group: 'fittings', item, need: count * screwCount, unit: 'piece', basis })
-  if (massKg <= heavyKg) return fitting('pan-head wood screw 4.5 × 30 mm', `${screwCount} holes a driver`)
-  const lengthMm = Math.ceil((baffleThicknessM + machineScrewExtraM) * 1000)
+  if (kind === 'wood-screw') return fitting(screw, holes)
+  const lengthMm = Math.ceil((baffleThicknessM + MACHINE_SCREW_EXTRA_M) * 1000)
   return [
     ...fitting(
       `machine screw M5 × ${lengthMm} mm with washer`,
-      `${screwCount} holes a driver; the driver weighs more than ${heavyKg} kg`
+      `${screwCount} holes a driver; the driver weighs more than ${HEAVY_DRIVER_KG} kg`
     ),
-    ...fitting('T-nut M5', 'one for each machine screw, glued in from behind')
+    ...fitting(
+      'T-nut M5',
+      `one for each machine screw, glued in from behind: pilots of ${mm(pilotM)} mm opened to its barrel`
+    )
   ]
 }
 

@@ -20,8 +20,8 @@ export const sealantRule = { legM: 0.006, cartridgeM3: 310e-6, sparePercent: 15 
 /** Closed-cell strip under the driver: overlap of its ends [m]. */
 export const gasketRule = { overlapM: 0.02, sparePercent: 5 } as const
 
-/** Heavier drivers [kg] get machine screws in T-nuts. */
-export const driverFixingRule = { heavyKg: 5, holes: 8, machineScrewExtraM: 0.015, sparePercent: 0 } as const
+/** How far a machine screw is longer than the baffle is thick [m]. */
+export const MACHINE_SCREW_EXTRA_M = 0.015
 
 /** Carpet: overlap of the wrap, turn-in at each open edge, margin of each end piece [m]. */
 export const carpetRule = {

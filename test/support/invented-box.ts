@@ -44,7 +44,7 @@ const driverHole: CutOut = {
   uM: 0.25,
   vM: 0.182,
   diameterM: 0.282,
-  screwCircle: { diameterM: 0.3, count: 8, startAngleDeg: 22.5, holeDiameterM: 0.0045 }
+  screwCircle: { diameterM: 0.3, count: 8, startAngleDeg: 22.5, holeDiameterM: 0.0045, screw: 'machine screw M4' }
 }
 
 export const inventedBox: BoxLayout = {

@@ -45,9 +45,15 @@ function massCautions({ massKg }: BoxLayout): readonly Caution[] {
   return [caution('heavy-box', `The box weighs ${Math.round(massKg)} kg: two people.`, { figures: { massKg } })]
 }
 
+/** A message that starts with the name of a face, a driver or a port starts a sentence all the same. */
+const asSentence = ({ message, ...rest }: Caution): Caution => ({
+  ...rest,
+  message: message.charAt(0).toUpperCase() + message.slice(1)
+})
+
 export function boxCautions(box: BoxLayout, built: BuiltBox, settled: Settled): readonly Caution[] {
   const { clearances, port, vibration, standingWaves, fit } = box
-  return [
+  const found = [
     ...clearanceCautions(clearances),
     ...(port === undefined || built.port === undefined ? [] : portCautions(port, built.port)),
     ...terminalCautions(terminalHole(built, settled.request.fittings?.terminal)),
@@ -57,4 +63,5 @@ export function boxCautions(box: BoxLayout, built: BuiltBox, settled: Settled): 
     ...driverCautions(settled),
     ...massCautions(box)
   ]
+  return found.map(asSentence)
 }

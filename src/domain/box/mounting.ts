@@ -4,6 +4,7 @@ import { leftPart } from '../../numeric/polygon.ts'
 import { DesignError } from '../design-error.ts'
 import { arrange } from './arrange.ts'
 import type { BoxDriver, BoxRequest, FaceName, PlaceOnPanel, RoundPort } from './box-request.ts'
+import { driverFixing, USUAL_SCREW_COUNT } from './driver-fixing.ts'
 import { type Face, findFace, type Inside, inFrame, onFace } from './face.ts'
 import type { CutOut, Point3 } from './panel.ts'
 import type { BarePanel } from './shell-panels.ts'
@@ -161,26 +162,27 @@ export function withoutStrip(clear: Polygon, edge: 'lower' | 'upper' | 'left' | 
   return leftPart(clear, lines[edge])
 }
 
+function screwsOf({
+  screwCircleDiameterM,
+  screwCount = USUAL_SCREW_COUNT,
+  massKg
+}: BoxDriver): Pick<CutOut, 'screwCircle'> {
+  if (screwCircleDiameterM === undefined) return {}
+  const { screw, pilotM } = driverFixing(massKg)
+  return {
+    screwCircle: { diameterM: screwCircleDiameterM, count: screwCount, startAngleDeg: 0, holeDiameterM: pilotM, screw }
+  }
+}
+
 function driverHoles({ driver, label, centre }: MountedDriver): readonly CutOut[] {
-  const { cutOutDiameterM = 0, flangeDiameterM, rebateDepthM, screwCircleDiameterM, screwCount } = driver
-  const screws =
-    screwCircleDiameterM === undefined
-      ? {}
-      : {
-          screwCircle: {
-            diameterM: screwCircleDiameterM,
-            count: screwCount ?? 8,
-            startAngleDeg: 0,
-            holeDiameterM: 3e-3
-          }
-        }
+  const { cutOutDiameterM = 0, flangeDiameterM, rebateDepthM } = driver
   const hole: CutOut = {
     kind: 'circle',
     purpose: 'driver',
     label,
     ...centre,
     diameterM: cutOutDiameterM,
-    ...screws
+    ...screwsOf(driver)
   }
   if (rebateDepthM === undefined || flangeDiameterM === undefined) return [hole]
   return [

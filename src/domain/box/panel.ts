@@ -42,8 +42,10 @@ interface ScrewCircle {
   readonly diameterM: number
   readonly count: number
   readonly startAngleDeg: number
-  /** Pilot or clearance hole [m]. */
+  /** Pilot [m]; a T-nut has it opened to its barrel. */
   readonly holeDiameterM: number
+  /** What goes into the holes, as the bill names it. */
+  readonly screw: string
 }
 
 export const cutOutPurposes = [

@@ -30,7 +30,10 @@ const ScrewCircleBody = component('ScrewCircle', 'Holes evenly on a circle.', {
   diameterMm: quantity('mm', 'Circle through the centres of the holes', { above: 0 }),
   count: count('Holes', 1, 48),
   startAngleDeg: quantity('°', 'First hole, anticlockwise from u', { from: 0, to: 360 }),
-  holeDiameterMm: quantity('mm', 'Diameter of each hole', { above: 0 })
+  holeDiameterMm: quantity('mm', 'Diameter of the pilots for that screw; a T-nut has them opened to its barrel', {
+    above: 0
+  }),
+  screw: Type.String({ description: 'What goes into the holes, by the mass of the driver; a plan buys the same' })
 })
 
 export const CutOutBody = component('CutOut', 'A hole, or a rebate when it has a depth.', {

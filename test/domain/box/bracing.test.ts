@@ -39,6 +39,17 @@ describe('a batten', () => {
   })
 })
 
+describe('what a box is said to lack', () => {
+  it('begins with a capital, also where a face or a driver comes first', () => {
+    const tight = { ...box, drivers: [{ ...driver, label: 'woofer', mountingDepthM: 0.6 }] }
+    const { cautions } = layOutBox({ ...tight, outer: { depthM: 0.4 } })
+    const messages = [...cautions, ...layOutBox(box).cautions].map(({ message }) => message)
+    expect(messages.some(text => /^(Back|Front|Top|Bottom|Left|Right) \d+ Hz/i.test(text))).toBe(true)
+    expect(messages.some(text => /^woofer: /i.test(text))).toBe(true)
+    expect(messages.filter(text => !/^\p{Lu}/u.test(text))).toEqual([])
+  })
+})
+
 describe('bracing of a box', () => {
   const bare = layOutBox(box).result
   const { result: braced, cautions } = layOutBox({ ...box, bracing: {} })
