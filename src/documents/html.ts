@@ -42,6 +42,15 @@ export function tableOf(caption: string, columns: readonly Column[], rows: reado
   )
 }
 
+/** Rows from which a table that is looked up rather than read stands folded on a screen. */
+const LONG_TABLE = 8
+
+/** A table behind a line that opens it; on paper it stands open, its own caption above it. */
+export const foldedTable = (line: string, rows: readonly (readonly string[])[], table: string): string =>
+  rows.length < LONG_TABLE
+    ? table
+    : element('details', {}, element('summary', {}, escaped(`${line} (${rows.length})`)), table)
+
 export const section = (id: string, title: string, ...children: readonly string[]): string =>
   children.every(child => child === '')
     ? ''

@@ -1,4 +1,4 @@
-import { listOf, paragraph, section, tableOf } from './html.ts'
+import { foldedTable, listOf, paragraph, section, tableOf } from './html.ts'
 import { massText, type PaperUnits, significant } from './number-text.ts'
 import { gravestFirst, levelText, type PlanPaper, valueText, verdictText } from './plan-paper.ts'
 import { element, escaped } from './svg.ts'
@@ -106,25 +106,20 @@ export function commissioningSection({ commissioning }: PlanPaper): string {
   )
 }
 
-export function groundSection({ assumed, sources }: PlanPaper): string {
-  const defaults = assumed.map(({ field, value, why }) => [field, valueText(value), why])
-  const rows = sources.map(({ id, title, status }) => [id, title, status])
-  return section(
-    'ground',
-    'What it rests on',
-    defaults.length === 0
-      ? ''
-      : tableOf(
-          'Assumed because nothing was said (SI units)',
-          [{ title: 'Field' }, { title: 'Value' }, { title: 'Why' }],
-          defaults
-        ),
-    rows.length === 0
-      ? ''
-      : tableOf(
-          'Sources, and how well we know them',
-          [{ title: 'Source' }, { title: 'Title' }, { title: 'Known' }],
-          rows
-        )
-  )
+function assumedTable({ assumed }: PlanPaper): string {
+  if (assumed.length === 0) return ''
+  const rows = assumed.map(({ field, value, why }) => [field, valueText(value), why])
+  const columns = [{ title: 'Field' }, { title: 'Value' }, { title: 'Why' }]
+  const table = tableOf('Assumed because nothing was said (SI units)', columns, rows)
+  return foldedTable('What was assumed', rows, table)
 }
+
+function sourceTable({ sources }: PlanPaper): string {
+  if (sources.length === 0) return ''
+  const rows = sources.map(({ id, title, status }) => [id, title, status])
+  const columns = [{ title: 'Source' }, { title: 'Title' }, { title: 'Known' }]
+  return foldedTable('Sources', rows, tableOf('Sources, and how well we know them', columns, rows))
+}
+
+export const groundSection = (plan: PlanPaper): string =>
+  section('ground', 'What it rests on', assumedTable(plan), sourceTable(plan))

@@ -15,7 +15,7 @@ h3{font-size:1rem;margin:1.4rem 0 .4rem}
 p{margin:.4rem 0}
 ul{margin:.3rem 0;padding-left:1.2rem}
 a{color:var(--cut);text-underline-offset:.15em}
-a:focus-visible,.scroll:focus-visible{outline:3px solid var(--cut);outline-offset:2px}
+a:focus-visible,.scroll:focus-visible,summary:focus-visible{outline:3px solid var(--cut);outline-offset:2px}
 nav ul{display:flex;flex-wrap:wrap;gap:.2rem 1rem;padding:0;list-style:none}
 nav a{display:inline-block;padding:.25rem 0}
 .skip{position:absolute;left:-99rem}
@@ -39,6 +39,8 @@ th,td{overflow-wrap:break-word;text-align:left;vertical-align:top;padding:.4rem 
 th{font-size:.85rem;color:var(--quiet);border-bottom:1px solid var(--text)}
 .figures{text-align:right;white-space:nowrap}
 #ground td:first-child{overflow-wrap:anywhere;min-width:9rem}
+details{border-bottom:1px solid var(--rule)}
+summary{cursor:pointer;padding:.6rem 0;font-weight:600;color:var(--cut)}
 figure{margin:1rem 0}
 .scroll{overflow-x:auto;border:1px solid var(--rule);background:var(--paper)}
 .scroll svg{display:block;width:100%;height:auto;min-width:38rem}
@@ -111,6 +113,13 @@ figure,tr,.steps>li,.cautions li,.verdict{break-inside:avoid}
 .scroll svg{min-width:0}
 main,header,footer{max-width:none;padding:0}
 a{color:inherit;text-decoration:none}
+details{border:0}
+}
+@supports selector(details::details-content){
+@media print{
+summary{display:none}
+details::details-content{display:block;content-visibility:visible;block-size:auto}
+}
 }
 `
 

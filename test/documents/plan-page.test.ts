@@ -9,6 +9,13 @@ import { complaintsAboutXml } from '../support/well-formed.ts'
 
 const metric = { paper: { units: 'metric', inches: 'decimal' } } as const
 const page = planPage(inventedPlan(), metric)
+/** As many assumptions and sources as a whole plan has. */
+const longPlan = {
+  ...inventedPlan(),
+  assumed: Array.from({ length: 24 }, (_, n) => ({ field: `part: entry.field${n}`, value: n, why: `reason ${n}` })),
+  sources: Array.from({ length: 8 }, (_, n) => ({ id: `source-${n}`, title: `Title ${n}`, status: 'derived' as const }))
+}
+const longPage = planPage(longPlan, metric)
 const evil = '<img src=x onerror=alert(1)> "quoted" & \'single\''
 
 /** The page as XML: void elements closed, the style sheet taken out. */
@@ -96,6 +103,14 @@ describe('the page of a plan', () => {
     expect(bare).not.toContain('<section')
   })
 
+  it('folds a list from eight entries on', () => {
+    const folds = (count: number) =>
+      planPage({ ...longPlan, assumed: [], sources: longPlan.sources.slice(0, count) }, metric).match(/<details>/g) ??
+      []
+    expect([1, 7, 8].map(count => folds(count).length)).toEqual([0, 0, 1])
+    expect(complaintsAboutXml(asXml(longPage))).toEqual([])
+  })
+
   it('writes inches when asked', () => {
     const html = planPage(inventedPlan(), { paper: { units: 'imperial', inches: 'sixteenths' } })
     expect(html).toMatch(/\d+ \d+\/16 in/)
@@ -119,6 +134,27 @@ describe.skipIf(!there)('the page in a browser', () => {
     await browser?.close()
   })
 
+  it('folds long lists on a screen, opens them by keyboard, and prints them open without their lines', async () => {
+    const tab = await browser.newPage({ viewport: { width: 360, height: 800 } })
+    await tab.setContent(longPage, { waitUntil: 'domcontentloaded' })
+    const shown = (selector: string) =>
+      tab.evaluate(
+        `[...document.querySelectorAll(${JSON.stringify(selector)})].map(part => part.checkVisibility() && part.getBoundingClientRect().height > 0)`
+      ) as Promise<boolean[]>
+    const none = Array.from({ length: 24 + 8 }, () => false)
+    expect(await shown('#ground tbody tr')).toEqual(none)
+    expect(await shown('#ground summary')).toEqual([true, true])
+    await tab.emulateMedia({ media: 'print' })
+    expect(await shown('#ground tbody tr')).toEqual(none.map(() => true))
+    expect(await shown('#ground summary')).toEqual([false, false])
+    await tab.emulateMedia({ media: 'screen' })
+    expect(await shown('#ground tbody tr')).toEqual(none)
+    await tab.focus('#ground details:first-of-type summary')
+    await tab.keyboard.press('Enter')
+    expect((await shown('#ground tbody tr')).filter(Boolean)).toHaveLength(24)
+    await tab.close()
+  })
+
   for (const [width, colorScheme] of [
     [360, 'light'],
     [1280, 'dark']
@@ -128,10 +164,12 @@ describe.skipIf(!there)('the page in a browser', () => {
       const logged: string[] = []
       tab.on('console', message => logged.push(message.text()))
       tab.on('pageerror', error => logged.push(error.message))
-      await tab.setContent(page, { waitUntil: 'domcontentloaded' })
+      await tab.setContent(longPage, { waitUntil: 'domcontentloaded' })
       const beyond = await tab.evaluate('document.documentElement.scrollWidth - innerWidth')
       expect(beyond).toBeLessThanOrEqual(0)
       await tab.evaluate(readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'))
+      await tab.evaluate('for (const fold of document.querySelectorAll("details:last-of-type")) fold.open = true')
+      expect(await tab.evaluate('document.documentElement.scrollWidth - innerWidth')).toBeLessThanOrEqual(0)
       const { violations } = (await tab.evaluate('axe.run()')) as {
         violations: { id: string; impact: string; nodes: { html: string }[] }[]
       }
