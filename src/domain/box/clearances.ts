@@ -15,6 +15,7 @@ export const clearanceRules = {
   flangeToEdge: { needM: 15e-3, why: 'flange to the edge of the free baffle (common practice)' },
   flangeToFlange: { needM: 25e-3, why: 'flange to flange (common practice)' },
   web: { needM: 40e-3, why: 'wood between two holes (common practice)' },
+  tubeToWall: { needM: 0, why: 'the tube has to pass the walls' },
   motorToTube: { needM: 20e-3, why: 'motor to the wall of a port (common practice)' }
 } as const
 
@@ -106,12 +107,19 @@ function tubeMouth(inside: Inside, mounted: MountedTube): readonly Clearance[] {
   return [clearanceRow(`${label}: inner mouth to the wall it faces`, gap, { needM: port.innerDiameterM, why })]
 }
 
+/** Said only where it fails: a tube may lie against a wall. */
+function tubeHole({ face, centre, label, outerDiameterM }: MountedTube): readonly Clearance[] {
+  const edge = insideDistance(face.clear, { x: centre.uM, y: centre.vM }) - outerDiameterM / 2
+  const row = clearanceRow(`${label}: hole to the walls behind the panel`, edge, clearanceRules.tubeToWall)
+  return row.passes ? [] : [row]
+}
+
 export function clearanceRows(inside: Inside, mounted: readonly Mounted[]): readonly Clearance[] {
   return [
     ...mounted.flatMap(each =>
       each.kind === 'driver'
         ? [...behindMotor(inside, each), ...besideMotor(inside, each), ...onThePanel(each)]
-        : tubeMouth(inside, each)
+        : [...tubeMouth(inside, each), ...tubeHole(each)]
     ),
     ...mounted.flatMap((a, i) => mounted.slice(i + 1).flatMap(b => betweenTwo(a, b)))
   ]

@@ -29,7 +29,8 @@ function allClearances({ inside, mounted, port }: BuiltBox): readonly Clearance[
   const bends = mounted.flatMap(each =>
     each.kind === 'tube' && each.port.elbowRadiusM !== undefined ? elbowClearances(inside, each) : []
   )
-  return [...clearanceRows(inside, mounted), ...besideSlot, ...bends]
+  // What meets no wall ahead lies outside the box: the row of its hole says so, and this one has no figure.
+  return [...clearanceRows(inside, mounted), ...besideSlot, ...bends].filter(row => Number.isFinite(row.availableM))
 }
 
 function outerSize({ sizes, inside }: BuiltBox): OuterSize {

@@ -9,7 +9,8 @@ export const boxCautions = {
   },
   'driver-hits-box': {
     level: 'stop',
-    meaning: 'A driver does not go into the box: its body would touch a wall, or its hole does not fit its panel.',
+    meaning:
+      'A driver or a port does not go into the box: its body would touch a wall, or its hole does not fit its panel.',
     basis: 'geometry of the sizes given'
   },
   'driver-volume-missing': {
