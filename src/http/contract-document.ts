@@ -74,11 +74,17 @@ function addMappings({ components }: ContractDocument): void {
   }
 }
 
+/** By name, so that a schema may move to another file without the document changing. */
+function sortComponents({ components }: ContractDocument): void {
+  components.schemas = Object.fromEntries(Object.entries(components.schemas).toSorted(([a], [b]) => (a < b ? -1 : 1)))
+}
+
 export async function contractDocument(document: ContractDocument, answer: ExampleAnswer): Promise<ContractDocument> {
   const answers = answersOf(answer)
   // One that fails is reported by the await below, once.
   await Promise.allSettled(answers.values())
   await addExamples(document, answers)
   addMappings(document)
+  sortComponents(document)
   return document
 }
