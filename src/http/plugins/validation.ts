@@ -38,10 +38,10 @@ export function registerValidation(app: FastifyInstance): void {
   app.setValidatorCompiler(({ schema }) => {
     const found = findingsOf(schema as object)
     const validate = (value: unknown) => {
-      validate.errors = found(value)
+      validate.errors = [...found(value)]
       return validate.errors.length === 0
     }
-    validate.errors = [] as readonly ErrorObject[]
+    validate.errors = [] as ErrorObject[]
     return validate
   })
   // Answers leave as text that json-writer made; compiling a serialiser for each route would only cost start-up time.
