@@ -7,6 +7,7 @@ import type { CautionCode } from '../domain/caution.ts'
 import type { Outcome } from '../domain/outcome.ts'
 import type { Deprecation } from './deprecation.ts'
 import { type Digits, jsonWriter } from './json-writer.ts'
+import { saidOnce } from './said-once.ts'
 import type { JsonSchema } from './schemas/component.ts'
 import { answerOf } from './schemas/envelope.ts'
 import { toSi } from './to-si.ts'
@@ -84,16 +85,6 @@ interface Definition<Body extends TObject, Result extends TSchema, Domain> exten
 type Presented<Body extends TObject, Result extends TSchema, Domain> = Definition<Body, Result, Domain> &
   (Domain extends Si<Static<Result>> ? unknown : { readonly present: (result: Domain) => unknown })
 
-/** Two rooms may find the same danger at the same place: it is said once. */
-function said<Result>({ cautions, ...outcome }: Outcome<Result>): Outcome<Result> {
-  const known = new Set<string>()
-  const once = cautions.filter(each => {
-    const key = JSON.stringify(each)
-    return known.has(key) ? false : known.add(key)
-  })
-  return { ...outcome, cautions: once }
-}
-
 /** The answer component takes the operation's name with `Answer` behind it. */
 export function defineOperation<Body extends TObject, Result extends TSchema, Domain = Si<Static<Result>>>(
   presented: Presented<Body, Result, Domain>
@@ -117,10 +108,10 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
     ...definition,
     answer,
     forms,
-    answerText: (request, options) => text(said(compute(toSi(request as Static<Body>))), options),
+    answerText: (request, options) => text(saidOnce(compute(toSi(request as Static<Body>))), options),
     run: async (request, options) => {
       const si = toSi(request as Static<Body>)
-      const outcome = said(compute(si))
+      const outcome = saidOnce(compute(si))
       const form = forms.find(({ mediaType }) => mediaType === options.form)
       return {
         body: form === undefined ? text(outcome, options) : await form.render(outcome, si, options),
