@@ -8,6 +8,7 @@ import { registerCatalogues } from './http/plugins/catalogue-routes.ts'
 import { contractRoutes, registerContract } from './http/plugins/contract.ts'
 import { registerDocs } from './http/plugins/docs-routes.ts'
 import { registerHealth } from './http/plugins/health.ts'
+import { registerHost } from './http/plugins/host.ts'
 import { registerLimits } from './http/plugins/limits.ts'
 import { refuseOtherMethods, watchMethods } from './http/plugins/methods.ts'
 import { registerObservability } from './http/plugins/observability.ts'
@@ -17,6 +18,7 @@ import { registerProblems } from './http/plugins/problems.ts'
 import { registerQueryForms } from './http/plugins/query-routes.ts'
 import { registerSecurity } from './http/plugins/security.ts'
 import { serverOptions } from './http/plugins/server.ts'
+import { registerUnfinished } from './http/plugins/unfinished.ts'
 import { registerValidation } from './http/plugins/validation.ts'
 import { defaultSettings, type Settings } from './http/settings.ts'
 import { version } from './http/version.ts'
@@ -40,6 +42,8 @@ export async function buildApp({ logger = false, ...given }: AppOptions = {}): P
   await registerSecurity(app, settings)
   identifyCallers(app, settings)
   await registerLimits(app, settings)
+  registerHost(app)
+  registerUnfinished(app)
   requireKeys(app, settings)
   await registerOverload(app, settings)
   registerHealth(app)

@@ -3,7 +3,7 @@ import { DesignError } from '../domain/design-error.ts'
 import { designProblem } from './design-problem.ts'
 import type { Answer, AnswerOptions, Operation } from './operation.ts'
 import { type Problem, type ProblemError, problem } from './problem.ts'
-import { Refusal } from './refusal.ts'
+import { hasLeft, Refusal } from './refusal.ts'
 import type { JsonSchema } from './schemas/component.ts'
 
 export interface BatchCall {
@@ -29,6 +29,7 @@ export interface BatchText {
 function problemOf(error: unknown, operation: Operation, report: BatchMeans['report']): Problem {
   if (error instanceof DesignError) return designProblem(error, operation.body as JsonSchema)
   if (error instanceof Refusal) return problem(error.code, error.message, error.errors)
+  if (hasLeft(error)) return problem('out-of-time', 'The client has gone.')
   report(error)
   return problem('internal', 'The call met a defect of the service.')
 }

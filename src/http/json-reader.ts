@@ -7,6 +7,8 @@ import { Refusal } from './refusal.ts'
 
 /** Deeper than any request of the contract. */
 export const MOST_DEPTH = 16
+/** No list of a request is longer; what is, is refused before anything looks at its entries. */
+export const MOST_ITEMS = 2000
 const MOST_FAULTS = 50
 /** Names that reach into an object's prototype in careless code. */
 const forbiddenNames = new Set(['__proto__', 'constructor', 'prototype'])
@@ -103,6 +105,16 @@ function passMark(walk: Walk, at: number): number {
   return at + 1
 }
 
+function refuseEndless({ levels }: Walk): void {
+  const level = levels.at(-1)
+  if (level === undefined || level.names !== undefined || level.index < MOST_ITEMS) return
+  const pointer = pointerTo(levels.slice(0, -1))
+  const detail = `Takes at most ${MOST_ITEMS} entries.`
+  throw new Refusal('invalid-request', 'A list is longer than any that the contract has.', {
+    errors: [{ pointer, code: 'too-many', detail, bounds: { maxItems: MOST_ITEMS } }]
+  })
+}
+
 /** Walks a text that JSON.parse has accepted, once. */
 function quietChanges(text: string): readonly ProblemError[] {
   const walk: Walk = { text, levels: [], faults: [], awaitsName: false }
@@ -111,6 +123,7 @@ function quietChanges(text: string): readonly ProblemError[] {
     if (character === '"') at = passString(walk, at)
     else if (character === '-' || (character >= '0' && character <= '9')) at = passNumber(walk, at)
     else at = passMark(walk, at)
+    refuseEndless(walk)
     if (walk.levels.length > MOST_DEPTH) {
       complain({ ...walk, levels: walk.levels.slice(0, -1) }, 'too-deep', `Nested deeper than ${MOST_DEPTH} levels.`)
       break
@@ -127,7 +140,7 @@ function parsed(text: string): unknown {
   }
 }
 
-/** @throws Refusal `unreadable-body` with a pointer to each fault */
+/** @throws Refusal `unreadable-body` with a pointer to each fault; `invalid-request` for a list beyond the contract's longest */
 export function readJson(text: string): unknown {
   const value = parsed(text)
   const errors = quietChanges(text)

@@ -38,6 +38,9 @@ function qualityOf(ranges: readonly Range[], offer: string): number {
   return quality
 }
 
+/** Commas within quotes part nothing. A string that does not end takes the rest with it, so that each sign is read once. */
+export const withoutQuoted = (header: string) => header.replace(/"(?:[^"\\]|\\.?)*(?:"|$)/gs, '""')
+
 /**
  * The media type to answer with.
  *
@@ -51,8 +54,7 @@ export function acceptedType<const Offer extends string>(
   offers: readonly [Offer, ...Offer[]]
 ): Offer | undefined {
   if (accept === undefined || accept.trim() === '') return offers[0]
-  const ranges = accept
-    .replace(/"(\\.|[^"\\])*"/g, '""')
+  const ranges = withoutQuoted(accept)
     .split(',')
     .flatMap(text => rangeOf(text) ?? [])
   let best: Offer | undefined

@@ -7,6 +7,7 @@ import type { CautionCode } from '../domain/caution.ts'
 import type { Outcome } from '../domain/outcome.ts'
 import type { Deprecation } from './deprecation.ts'
 import { type Digits, jsonWriter } from './json-writer.ts'
+import { saidOnce } from './said-once.ts'
 import type { JsonSchema } from './schemas/component.ts'
 import { answerOf } from './schemas/envelope.ts'
 import { toSi } from './to-si.ts'
@@ -107,10 +108,10 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
     ...definition,
     answer,
     forms,
-    answerText: (request, options) => text(compute(toSi(request as Static<Body>)), options),
+    answerText: (request, options) => text(saidOnce(compute(toSi(request as Static<Body>))), options),
     run: async (request, options) => {
       const si = toSi(request as Static<Body>)
-      const outcome = compute(si)
+      const outcome = saidOnce(compute(si))
       const form = forms.find(({ mediaType }) => mediaType === options.form)
       return {
         body: form === undefined ? text(outcome, options) : await form.render(outcome, si, options),

@@ -3,15 +3,9 @@
  * `{ "return": { "kind": "chassis" }, "amplifiers": [{ "powerW": 500 }] }`. What is built is held against the body's schema.
  */
 import { numberFault } from './json-reader.ts'
-import { type JsonSchema, resolve } from './schemas/component.ts'
+import { branchesOf, type JsonSchema, resolve } from './schemas/component.ts'
 
 export type QueryValues = Readonly<Record<string, string | readonly string[] | undefined>>
-
-const branchesOf = (schema: JsonSchema): readonly JsonSchema[] => {
-  const here = resolve(schema)
-  const branches = here.oneOf ?? here.anyOf
-  return branches === undefined ? [here] : branches.flatMap(branchesOf)
-}
 
 /** The schemas that may stand at a name inside any of the given ones. */
 const inside = (schemas: readonly JsonSchema[], token: string): readonly JsonSchema[] =>

@@ -1,6 +1,15 @@
 /** A refusal that HTTP itself makes, before or around the calculation; the domain's own is DesignError. */
 import type { ProblemCode, ProblemError } from './problem.ts'
 
+/** The client closed its connection before the answer had left: no fault, and no work for anybody. */
+export class ClientGone extends Error {
+  override readonly name = 'ClientGone'
+  readonly code = 'client-gone'
+}
+
+export const hasLeft = (error: unknown): boolean =>
+  error instanceof ClientGone || (error as { code?: unknown }).code === 'ERR_STREAM_PREMATURE_CLOSE'
+
 export class Refusal extends Error {
   override readonly name = 'Refusal'
   readonly code: ProblemCode

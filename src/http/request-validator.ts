@@ -11,7 +11,9 @@ export function requestValidator(): Ajv2020 {
     coerceTypes: false,
     removeAdditional: false,
     useDefaults: false,
-    discriminator: true
+    discriminator: true,
+    // The refusal of an unknown kind lists the known ones from its schema.
+    verbose: true
   })
   for (const schema of namedComponents()) ajv.addSchema(schema)
   return ajv

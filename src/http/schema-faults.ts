@@ -1,6 +1,7 @@
 /** What is wrong with a request, from the validator's findings: one entry a fault, each with its pointer and bound. */
 import type { ErrorObject } from 'ajv'
 import type { ProblemError } from './problem.ts'
+import { type JsonSchema, resolve } from './schemas/component.ts'
 
 /** More than this many faults tell a caller nothing new. */
 const MOST_FAULTS = 50
@@ -22,6 +23,21 @@ function pointer({ instancePath, keyword, params }: ErrorObject): string {
 
 type Reading = { readonly code: string; readonly detail: string; readonly bounds?: ProblemError['bounds'] }
 
+const unknownValue = (allowed: readonly string[]): Reading => ({
+  code: 'unknown-value',
+  detail: `Must be one of ${allowed.join(', ')}.`,
+  bounds: { allowed }
+})
+
+/** The kinds that a union is told apart by. */
+function tagsOf({ params, parentSchema }: ErrorObject): readonly string[] {
+  const branches = (parentSchema as JsonSchema | undefined)?.oneOf ?? []
+  return branches.flatMap(branch => {
+    const tag = resolve(branch).properties?.[String(params.tag)]
+    return tag?.const === undefined ? (tag?.enum ?? []).map(String) : [String(tag.const)]
+  })
+}
+
 const readings: Record<string, (error: ErrorObject) => Reading> = {
   required: () => ({ code: 'missing-field', detail: 'This field is required.' }),
   additionalProperties: () => ({ code: 'unknown-field', detail: 'The contract has no such field.' }),
@@ -29,17 +45,13 @@ const readings: Record<string, (error: ErrorObject) => Reading> = {
     code: 'wrong-type',
     detail: `Must be of type ${[params.type].flat().join(' or ')}; nothing is converted.`
   }),
-  enum: ({ params }) => ({
-    code: 'unknown-value',
-    detail: `Must be one of ${params.allowedValues.join(', ')}.`,
-    bounds: { allowed: params.allowedValues }
-  }),
+  enum: ({ params }) => unknownValue(params.allowedValues),
   const: ({ params }) => ({
     code: 'unknown-value',
     detail: `Must be ${params.allowedValue}.`,
     bounds: { allowed: [params.allowedValue] }
   }),
-  discriminator: ({ params }) => ({ code: 'unknown-value', detail: `${params.tag} names no known kind.` }),
+  discriminator: error => unknownValue(tagsOf(error)),
   minimum: ({ params }) => ({
     code: 'too-small',
     detail: `Must be at least ${params.limit}.`,

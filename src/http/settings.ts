@@ -1,4 +1,6 @@
 /** What an operator can set, read from the environment: every wrong value is named at once, none is guessed at. */
+import { isIP } from 'node:net'
+
 export interface Settings {
   readonly port: number
   readonly host: string
@@ -15,6 +17,8 @@ export interface Settings {
   readonly bodyLimitBytes: number
   readonly batchItemsMax: number
   readonly workers: number
+  /** Largest heap of a worker thread [MiB]. */
+  readonly workerHeapMb: number
   /** Calls that may wait for a worker; one more is answered 503. */
   readonly workQueueMax: number
   /** Time one heavy call may take. */
@@ -61,8 +65,15 @@ function readProxies(text: string): Settings['trustProxy'] | undefined {
   if (text === 'false' || text === '0') return false
   if (/^\d{1,2}$/.test(text)) return Number(text)
   const networks = listed(text)
-  const known = /^(loopback|linklocal|uniquelocal|[\da-fA-F:.]+(\/\d{1,3})?)$/
-  return networks.length > 0 && networks.every(network => known.test(network)) ? networks : undefined
+  return networks.length > 0 && networks.every(isNetwork) ? networks : undefined
+}
+
+/** A range with a name, an address, or an address with the length of its prefix. */
+function isNetwork(text: string): boolean {
+  if (/^(loopback|linklocal|uniquelocal)$/.test(text)) return true
+  const [address = '', prefix = '0', ...rest] = text.split('/')
+  const bits = { 0: -1, 4: 32, 6: 128 }[isIP(address)] ?? -1
+  return rest.length === 0 && /^\d{1,3}$/.test(prefix) && Number(prefix) <= bits
 }
 
 function readOrigins(text: string): readonly string[] | undefined {
@@ -138,6 +149,12 @@ export const settingTable: { readonly [Name in keyof Settings]: Setting<Settings
   },
   batchItemsMax: { variable: 'BATCH_ITEMS_MAX', byDefault: '100', ...whole(1, 100), meaning: 'Most calls in a batch' },
   workers: { variable: 'WORKERS', byDefault: '2', ...whole(1, 64), meaning: 'Threads for heavy calls' },
+  workerHeapMb: {
+    variable: 'WORKER_HEAP_MB',
+    byDefault: '256',
+    ...whole(96, 4096),
+    meaning: 'Heap of each of these threads in MiB; a call that needs more gets 503'
+  },
   workQueueMax: {
     variable: 'WORK_QUEUE_MAX',
     byDefault: '32',
@@ -190,6 +207,13 @@ export interface SettingFault {
   readonly allowed: string
 }
 
+/** What only two settings together show; one that does not read clashes with nothing. */
+function clashes({ port, metricsPort }: Settings): readonly SettingFault[] {
+  if (metricsPort === 0 || metricsPort !== port) return []
+  const { variable } = settingTable.metricsPort
+  return [{ variable, value: String(metricsPort), allowed: `another port than ${settingTable.port.variable}, or 0` }]
+}
+
 /** @returns the settings, or what is wrong with the environment; an empty variable is one that is not set */
 export function readSettings(
   environment: Readonly<Record<string, string | undefined>>
@@ -203,7 +227,9 @@ export function readSettings(
     if (value === undefined) faults.push({ variable, value: name === 'apiKeys' ? '(not shown)' : text, allowed })
     return [name, value]
   })
-  return faults.length > 0 ? { faults } : { settings: Object.fromEntries(entries) as Settings }
+  const settings = Object.fromEntries(entries) as Settings
+  const all = [...faults, ...clashes(settings)]
+  return all.length > 0 ? { faults: all } : { settings }
 }
 
 export function defaultSettings(): Settings {

@@ -1,7 +1,20 @@
 import { describe, expect, it } from 'vitest'
-import { acceptedType } from '../../src/http/negotiate.ts'
+import { acceptedType, withoutQuoted } from '../../src/http/negotiate.ts'
 
 const offers = ['application/json', 'text/html', 'application/pdf', 'image/svg+xml'] as const
+
+describe('quoted strings', () => {
+  // A reading that starts anew at every quote is quadratic: one that takes all at the first has looked at each sign once.
+  it('a string without an end is one string, however many quotes and backslashes it holds', () => {
+    expect(withoutQuoted('"\\'.repeat(8000))).toBe('""')
+    expect(withoutQuoted(`a/b;x=${'"\\'.repeat(8000)}`)).toBe('a/b;x=""')
+    expect(withoutQuoted('"'.repeat(8001))).toBe('""'.repeat(4001))
+  })
+
+  it('ends at its quote, not at an escaped one', () => {
+    expect(withoutQuoted('a;b="1,\\",2", c;d="x"')).toBe('a;b="", c;d=""')
+  })
+})
 
 describe('accepted type (RFC 9110 §12.5.1)', () => {
   for (const [accept, expected] of [

@@ -40,6 +40,12 @@ describe('settings', () => {
     ['LOG_LEVEL', 'loud'],
     ['RATE_LIMIT_MAX', 'none'],
     ['TRUST_PROXY', 'true'],
+    ['TRUST_PROXY', '999.1.1.1/99'],
+    ['TRUST_PROXY', '10.0.0.0/33'],
+    ['TRUST_PROXY', '10.0.0.0/'],
+    ['TRUST_PROXY', 'fd00::/129'],
+    ['TRUST_PROXY', 'loopback, 10.0.0'],
+    ['WORKER_HEAP_MB', '8'],
     ['CORS_ORIGIN', 'shop.example'],
     ['CORS_ORIGIN', 'https://shop.example/path'],
     ['BODY_LIMIT_BYTES', '99999999'],
@@ -48,6 +54,19 @@ describe('settings', () => {
     it(`refuses ${variable}=${value}`, () =>
       expect(readSettings({ [variable]: value })).toMatchObject({ faults: [{ variable, value }] }))
   }
+
+  it('takes addresses and networks of both families', () => {
+    for (const value of ['10.0.0.0/32', '192.168.1.1', 'fd00::/128, loopback', '::1']) {
+      expect(readSettings({ TRUST_PROXY: value })).toMatchObject({ settings: { trustProxy: value.split(', ') } })
+    }
+  })
+
+  it('refuses one port for two servers, and names it', () => {
+    expect(readSettings({ PORT: '8080', METRICS_PORT: '8080' })).toMatchObject({
+      faults: [{ variable: 'METRICS_PORT', value: '8080' }]
+    })
+    expect(readSettings({ PORT: '0', METRICS_PORT: '0' })).toHaveProperty('settings')
+  })
 
   it('names every wrong value at once, and never shows a key', () => {
     const read = readSettings({ PORT: 'x', API_KEYS_SHA256: 'my-secret-key' })

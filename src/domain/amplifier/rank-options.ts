@@ -33,6 +33,13 @@ const lesser: readonly Reason[] = [
   (a, b) => Number(a.bridged) - Number(b.bridged)
 ]
 
+/** What is left decides the same however the amplifiers were listed. */
+const last: readonly Reason[] = [
+  (a, b) => distance(a) - distance(b),
+  (a, b) => (a.totalPowerW ?? 0) - (b.totalPowerW ?? 0),
+  (a, b) => (a.amplifier < b.amplifier ? -1 : Number(a.amplifier > b.amplifier))
+]
+
 /**
  * Usable before unknown before forbidden; what the amplifiers at hand can do before what needs more of them; power closest
  * to the drivers' in ratio (common practice, no source), or price or size among those within the band.
@@ -44,7 +51,7 @@ export function ranked(
 ): readonly MatchOption[] {
   const atHand: Reason = (a, b) =>
     Number(a.amplifiersNeeded > amplifierCount) - Number(b.amplifiersNeeded > amplifierCount)
-  const reasons: readonly Reason[] = [(a, b) => usable(a) - usable(b), atHand, ...wish[ranking], ...lesser]
+  const reasons: readonly Reason[] = [(a, b) => usable(a) - usable(b), atHand, ...wish[ranking], ...lesser, ...last]
   return [...options].sort((a, b) => {
     for (const reason of reasons) {
       const order = reason(a, b)

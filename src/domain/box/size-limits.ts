@@ -4,6 +4,7 @@ import type { BoxDriver, BoxLimits, BoxRequest } from './box-request.ts'
 import { clearanceRules } from './clearances.ts'
 import { tubeOuter } from './mounting.ts'
 import type { Settled } from './settle.ts'
+import { LEAST_OVER_SLOT_M } from './slot-port.ts'
 
 export const axes = ['width', 'height', 'depth'] as const
 export type Axis = (typeof axes)[number]
@@ -13,6 +14,8 @@ interface Range {
   readonly max: number
 }
 export type Ranges = Readonly<Record<Axis, Range>>
+
+export const freeAxes = (ranges: Ranges) => axes.filter(axis => ranges[axis].max > ranges[axis].min)
 
 /** No box of one board is longer [m]. */
 const LONGEST_M = 3
@@ -66,6 +69,14 @@ function depthNeed({ drivers = [], port }: BoxRequest): number {
   return Math.max(tube, ...onFront.map(need))
 }
 
+/** Clear height over the wall that a slot runs along, in the axis in which it stands [m]. */
+function slotNeed({ port }: BoxRequest, boardM: number, axis: Axis): number {
+  if (port?.kind !== 'slot') return 0
+  const { along = 'bottom', heightM, wallThicknessM = boardM } = port
+  const stands = along === 'left' || along === 'right' ? 'width' : 'height'
+  return axis === stands ? heightM + wallThicknessM + LEAST_OVER_SLOT_M : 0
+}
+
 /** What a limit leaves for the box itself: less play and covering on both sides. */
 function allowed(limits: BoxLimits, axis: Axis): number | undefined {
   const limit = limits[sizeField[axis]]
@@ -84,8 +95,9 @@ export function sizeRanges({ request, fixed, slopeRad = 0 }: Settled, rows: numb
   // The motor of a driver half way up meets a sloped wall there.
   const lean = depthNeed(request) > 0 ? (front.height / 2) * Math.tan(Math.max(0, slopeRad)) : 0
   const least = {
-    width: 2 * t + Math.max(LEAST_INSIDE_M, front.width),
-    height: 2 * t + Math.max(LEAST_INSIDE_M, shape === 'prism' ? 0 : front.height),
+    width: 2 * t + Math.max(LEAST_INSIDE_M, front.width, slotNeed(request, t, 'width')),
+    height:
+      2 * t + Math.max(LEAST_INSIDE_M, ...(shape === 'prism' ? [] : [front.height, slotNeed(request, t, 'height')])),
     depth: recessM + t + lean + Math.max(frontLayers * t + LEAST_INSIDE_M, depthNeed(request))
   }
   const range = (axis: Axis): Range => {

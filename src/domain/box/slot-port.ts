@@ -1,5 +1,5 @@
 /** A slot port in a box: chosen legs, the air it takes, its plates, and its mouth in the front. */
-import { edgeLine, meeting, signedArea } from '../../numeric/polygon.ts'
+import { edgeLine, leftOf, meeting, signedArea, vertex } from '../../numeric/polygon.ts'
 import { DesignError } from '../design-error.ts'
 import type { SlotPort } from './box-request.ts'
 import { type Inside, inFrame } from './face.ts'
@@ -25,10 +25,29 @@ export interface BuiltSlot {
   readonly fits: boolean
 }
 
+const mm = (metres: number) => Math.round(metres * 1e3)
+
 /** A slot has at least half its height free before its mouth; below its whole height there is a caution. */
 const LEAST_GAP_SHARE = 0.5
 
-/** @throws DesignError `out-of-range` when the slot is wider than the box or leaves no room for its cheek */
+/** Over the plate of a slot the front keeps at least this much of its height [m]. */
+export const LEAST_OVER_SLOT_M = 1e-3
+
+/** A slot that leaves nothing of the front over its plate leaves no box behind it. */
+function requireFront({ plane: { inner, front } }: PlacedPlane, heightM: number, wallM: number): void {
+  const roomM = leftOf(edgeLine(inner, front + 1), vertex(inner, front))
+  const maximum = Math.max(0, roomM - wallM - LEAST_OVER_SLOT_M)
+  if (heightM <= maximum + 1e-9) return
+  throw new DesignError('no-solution', {
+    field: 'port.heightM',
+    value: heightM,
+    maximum,
+    unit: 'm',
+    detail: `The front is ${mm(roomM)} mm high inside where the slot runs; with its plate of ${mm(wallM)} mm the slot can be ${mm(maximum)} mm high at most.`
+  })
+}
+
+/** @throws DesignError `no-solution` when the slot is wider or higher than the box or leaves no room for its cheek */
 export function slotSpace(inside: Inside, slot: SlotPort, boardM: number): SlotSpace {
   const placed = slotPlane(inside, slot)
   const wallM = slot.wallThicknessM ?? boardM
@@ -43,10 +62,9 @@ export function slotSpace(inside: Inside, slot: SlotPort, boardM: number): SlotS
       detail: `The box is ${Math.round(placed.clear * 1e3)} mm wide inside; a slot takes all of it, or leaves room for a cheek of ${Math.round(wallM * 1e3)} mm.`
     })
   }
+  requireFront(placed, slot.heightM, wallM)
   return { placed, heightM: slot.heightM, wallM, widthM, hasCheek }
 }
-
-const mm = (metres: number) => Math.round(metres * 1e3)
 
 /** The fewest legs that hold a length; when none does, the nearest length that would. */
 function chooseLegs({ placed, heightM, wallM }: SlotSpace, lengthM: number) {
@@ -82,7 +100,7 @@ function refusal(
     value: lengthM,
     ...(ranges.length === 0 ? {} : { maximum: Math.max(...ranges.map(({ longest }) => longest)) }),
     unit: 'm',
-    detail: `A slot of ${mm(lengthM)} mm finds no place in this box; its walls have room for ${lengths || 'none'}. Change the area of the port, its tuning, or the depth of the box.`
+    detail: `A slot of ${mm(lengthM)} mm finds no place in this box; its walls have room for ${lengths || 'none at this height, a lower slot finds some'}. Change the area of the port, its tuning, or the depth of the box.`
   })
 }
 

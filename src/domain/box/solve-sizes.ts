@@ -3,17 +3,25 @@
 import { bracketedRoot } from '../../numeric/bracketed-root.ts'
 import { DesignError } from '../design-error.ts'
 import { noPlace, places, standsInBoot } from './boot-ranges.ts'
-import type { BoxRequest, Strategy } from './box-request.ts'
+import type { Strategy } from './box-request.ts'
 import type { ShellSizes } from './box-shell.ts'
 import { buildBox } from './build-box.ts'
 import { clearanceRows } from './clearances.ts'
 import type { Settled } from './settle.ts'
-import { type Axis, axes, frontDiameters, noFit, type Ranges, rangeFaults, sizeRanges } from './size-limits.ts'
+import {
+  type Axis,
+  axes,
+  freeAxes,
+  frontDiameters,
+  noFit,
+  type Ranges,
+  rangeFaults,
+  sizeRanges
+} from './size-limits.ts'
+import { type Candidate, type Three, tooLarge, tooSmall } from './size-refusals.ts'
 
 /** Inside width : height : depth that a balanced box keeps where the limits let it. */
 const preferredRatio = { width: 1.62, height: 1, depth: 0.62 } as const
-
-type Three = Readonly<Record<Axis, number>>
 
 function sizesOf({ fixed, slopeRad, request }: Settled, { width, height, depth }: Three): ShellSizes {
   const topDepthM = slopeRad === undefined ? (request.outer?.topDepthM ?? depth) : depth - height * Math.tan(slopeRad)
@@ -67,15 +75,11 @@ function reached(low: number, high: number, excess: (value: number) => number): 
   return excessHigh < 0 ? high : bracketedRoot(excess, low, high, excessLow, excessHigh, SAME_SIZE)
 }
 
-interface Candidate {
-  readonly three: Three
-  readonly netM3: number
-}
-
 /** Every free size but the last on the saw's step, then the last one solved again and put on the step that comes nearest. */
 function onSawStep(settled: Settled, ranges: Ranges, three: Three, target: number): Candidate {
   const step = settled.sawStepM
-  const free = axes.filter(axis => ranges[axis].max > ranges[axis].min)
+  const free = freeAxes(ranges)
+  if (free.length === 0) return { three, netM3: netOf(settled, three) }
   const steps = (count: number) => Math.round(count * step * 1e9) / 1e9
   const onStep = (value: number, { min, max }: { min: number; max: number }) => {
     const near = steps(Math.round(value / step))
@@ -100,20 +104,8 @@ function onSawStep(settled: Settled, ranges: Ranges, three: Three, target: numbe
   return options.reduce((a, b) => (Math.abs(b.netM3 - target) < Math.abs(a.netM3 - target) ? b : a))
 }
 
-const litres = (m3: number) => `${Number((m3 * 1e3).toPrecision(4))} l`
-
-function tooLarge(target: number, most: Candidate, request: BoxRequest): DesignError {
-  const { width, height, depth } = most.three
-  const size = [width, height, depth].map(m => Math.round(m * 1e3)).join(' × ')
-  const bound = axes.filter(axis => request.limits?.[`${axis}M`] !== undefined).join(', ')
-  return new DesignError('no-solution', {
-    field: 'netVolumeM3',
-    value: target,
-    maximum: Math.max(0, most.netM3),
-    unit: 'm3',
-    detail: `${litres(target)} do not fit: the largest box allowed, ${size} mm, holds ${litres(Math.max(0, most.netM3))} net, ${litres(target - Math.max(0, most.netM3))} too little. In the way: ${bound || 'the longest board'}. Ask for that volume, another alignment or a thinner board.`
-  })
-}
+/** Net volume within this share of the wanted one is met. */
+const SAME_VOLUME = 0.005
 
 /** Ranges solved; the fixed axis, when given, keeps one size. */
 function solveIn(settled: Settled, target: number, ranges: Ranges): Candidate | DesignError {
@@ -121,8 +113,11 @@ function solveIn(settled: Settled, target: number, ranges: Ranges): Candidate | 
   const path = pathOf(request.strategy ?? 'balanced', ranges, fixed.thicknessM)
   const most = { three: path(1), netM3: netOf(settled, path(1)) }
   if (most.netM3 < target) return tooLarge(target, most, request)
-  const s = reached(0, 1, value => netOf(settled, path(value)) - target)
-  return onSawStep(settled, ranges, path(s), target)
+  const three = path(reached(0, 1, value => netOf(settled, path(value)) - target))
+  const netM3 = netOf(settled, three)
+  return netM3 > target * (1 + SAME_VOLUME)
+    ? tooSmall(target, { three, netM3 }, ranges)
+    : onSawStep(settled, ranges, three, target)
 }
 
 /** How far a box is from the preferred proportions. */
@@ -143,7 +138,7 @@ function holds(settled: Settled, { three, netM3 }: Candidate, target: number): b
   try {
     const { inside, mounted } = buildBox(settled, sizesOf(settled, three), 'outer')
     const touches = clearanceRows(inside, mounted).some(({ availableM, passes }) => !passes && availableM < TOUCH_M)
-    return !touches && Math.abs(netM3 / target - 1) < 0.005
+    return !touches && Math.abs(netM3 / target - 1) < SAME_VOLUME
   } catch (error) {
     if (error instanceof DesignError && error.code === 'no-solution') return false
     throw error
@@ -168,13 +163,14 @@ function nudged(settled: Settled, best: Candidate, target: number, ranges: Range
   return best
 }
 
-/** Of all refusals the one that comes nearest to what was asked. */
-function nearestMiss(tries: readonly (Candidate | DesignError)[]): DesignError | undefined {
+/** Of all refusals the one that comes nearest to the volume asked for; a box that its place has no room for is farthest. */
+function nearestMiss(tries: readonly (Candidate | DesignError)[], target: number): DesignError | undefined {
   const refusals = tries.filter(each => each instanceof DesignError)
-  const most = ({ faults }: DesignError) => faults[0]?.maximum ?? 0
+  const miss = ({ faults: [first] }: DesignError) =>
+    first?.field === 'netVolumeM3' ? Math.abs((first.maximum ?? first.minimum ?? Infinity) - target) : Infinity
   return refusals.length < tries.length || refusals.length === 0
     ? undefined
-    : refusals.reduce((a, b) => (most(b) > most(a) ? b : a))
+    : refusals.reduce((a, b) => (miss(b) < miss(a) ? b : a))
 }
 
 interface SizeTry {
@@ -235,7 +231,13 @@ export function solveSizes(settled: Settled): ShellSizes {
     solved instanceof DesignError || !standsInBoot(settled, solved.three) ? [] : [{ ranges, solved }]
   )
   const [first, ...rest] = found
-  if (first === undefined) throw nearestMiss(tries.map(({ solved }) => solved)) ?? noPlace(request)
+  if (first === undefined)
+    throw (
+      nearestMiss(
+        tries.map(({ solved }) => solved),
+        netVolumeM3
+      ) ?? noPlace(request)
+    )
   const best = rest.reduce((a, b) => (strain(b.solved) < strain(a.solved) ? b : a), first)
   return sizesOf(settled, nudged(settled, best.solved, netVolumeM3, best.ranges).three)
 }

@@ -99,7 +99,8 @@ export const loadCautions = {
   },
   'target-off': {
     level: 'note',
-    meaning: 'No allowed load with equal shares lies at the load asked for; the nearest is given.',
+    meaning:
+      'No allowed load with equal shares lies at the load asked for; the nearest is given, or the most even where no network shares the power equally.',
     basis: 'ours: more than 1 % off'
   }
 } as const satisfies CautionCatalogue

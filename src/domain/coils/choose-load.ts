@@ -1,6 +1,6 @@
 /** Which of the possible loads to wire. */
 import type { Assumptions } from '../assume.ts'
-import { type NetworkLoad, ohmNumber } from './coil-loads.ts'
+import { type NetworkLoad, ohmNumber, type PossibleLoad } from './coil-loads.ts'
 import type { CoilSet } from './coil-set.ts'
 
 export interface Wanted {
@@ -12,14 +12,14 @@ export interface Wanted {
 
 export interface LoadChoice {
   /** The loads worth wiring, ascending: balanced ones, or the most even where unlike coils allow no balance. */
-  readonly candidates: readonly NetworkLoad[]
+  readonly candidates: readonly PossibleLoad[]
   readonly load: NetworkLoad | undefined
   readonly why: string
 }
 
 /** Nearest in ratio; of two equally near, the lower. */
-export function nearestInRatio(loads: readonly NetworkLoad[], targetOhm: number): NetworkLoad | undefined {
-  const distance = (load: NetworkLoad) => Math.abs(Math.log(ohmNumber(load) / targetOhm))
+export function nearestInRatio(loads: readonly PossibleLoad[], targetOhm: number): PossibleLoad | undefined {
+  const distance = (load: PossibleLoad) => Math.abs(Math.log(ohmNumber(load) / targetOhm))
   const [first, ...others] = loads
   return others.reduce(
     (best, load) => (best === undefined || distance(load) < distance(best) - 1e-12 ? load : best),
@@ -27,7 +27,7 @@ export function nearestInRatio(loads: readonly NetworkLoad[], targetOhm: number)
   )
 }
 
-function candidatesOf(loads: readonly NetworkLoad[]): readonly NetworkLoad[] {
+function candidatesOf(loads: readonly PossibleLoad[]): readonly PossibleLoad[] {
   const balanced = loads.filter(load => load.balanced)
   return balanced.length > 0 ? balanced : loads
 }
@@ -38,7 +38,7 @@ function candidatesOf(loads: readonly NetworkLoad[]): readonly NetworkLoad[] {
  */
 export function chooseLoad(
   set: CoilSet,
-  loads: readonly NetworkLoad[],
+  loads: readonly PossibleLoad[],
   { lowestLoadOhm, targetOhm }: Wanted,
   assumed: Assumptions
 ): LoadChoice {
@@ -48,20 +48,24 @@ export function chooseLoad(
     const evenest = Math.min(...allowed.map(load => load.unevenness))
     const even = allowed.filter(load => load.unevenness <= evenest + 1e-9)
     const load = targetOhm === undefined ? even[0] : nearestInRatio(even, targetOhm)
-    return { candidates, load, why: 'No network of these coils balances; this is the most even one that is allowed.' }
+    return {
+      candidates,
+      load: load?.made(),
+      why: 'No network of these coils balances; this is the most even one that is allowed.'
+    }
   }
   if (targetOhm === undefined && lowestLoadOhm !== undefined) {
-    return { candidates, load: allowed[0], why: 'The lowest balanced load that the amplifier may drive.' }
+    return { candidates, load: allowed[0]?.made(), why: 'The lowest balanced load that the amplifier may drive.' }
   }
   const target = assumed.or(
     targetOhm,
     'targetOhm',
-    set.alikeOhm ?? ohmNumber(allowed[0] as NetworkLoad),
+    set.alikeOhm ?? ohmNumber(allowed[0] as PossibleLoad),
     'Neither a target nor a minimum load was given: a load like that of one coil suits most amplifiers.'
   )
   return {
     candidates,
-    load: nearestInRatio(allowed, target),
+    load: nearestInRatio(allowed, target)?.made(),
     why: `The balanced load nearest to ${Number(target.toPrecision(4))} Ω${lowestLoadOhm === undefined ? '' : ' that the amplifier may drive'}.`
   }
 }

@@ -21,9 +21,19 @@ export interface NetworkLoad {
   readonly unevenness: number
 }
 
+/** A load as far as choosing needs it; its network is only worked out for the one that is chosen or shown. */
+export interface PossibleLoad {
+  readonly ohm: Rational
+  readonly balanced: boolean
+  readonly unevenness: number
+  readonly made: () => NetworkLoad
+}
+
 export interface NetworkLoads {
-  /** One for each distinct load, ascending; of very many the most even. */
+  /** To be shown, ascending; of very many the most even. */
   readonly loads: readonly NetworkLoad[]
+  /** One for each distinct load, ascending. */
+  readonly every: readonly PossibleLoad[]
   readonly distinctLoadCount: number
   /** Of all series-parallel networks; absent where they are not enumerated. */
   readonly networkCount?: number
@@ -81,13 +91,22 @@ function balancedLoads(set: CoilSet): readonly NetworkLoad[] {
   })
 }
 
+const asPossible = (load: NetworkLoad): PossibleLoad => ({ ...load, made: () => load })
+
+const ascending = (loads: readonly PossibleLoad[]) => [...loads].sort((a, b) => numberOf(a.ohm) - numberOf(b.ohm))
+
+/** Shares are exact, their unevenness is not: equal shares within this. */
+const SAME_SHARE = 1e-9
+
 /**
  * All loads of few coils, the balanced loads of many. Balanced networks of like coils are the s by p grids, R/Zc = s/p with
  * s·p = n: equal power in equal coils means equal current, so every path crosses s coils and every cut p.
  */
 export function coilLoads(set: CoilSet): NetworkLoads {
   const preferred = set.alike === undefined ? [] : balancedLoads(set)
-  if (set.coils.length > MOST_COILS_LISTED_IN_FULL) return { loads: preferred, distinctLoadCount: preferred.length }
+  if (set.coils.length > MOST_COILS_LISTED_IN_FULL) {
+    return { loads: preferred, every: ascending(preferred.map(asPossible)), distinctLoadCount: preferred.length }
+  }
   const kinds = kindsOf(set)
   const networks = seriesParallelNetworks(kinds.map(coils => coils.length))
   const best = evenest(
@@ -97,15 +116,18 @@ export function coilLoads(set: CoilSet): NetworkLoads {
   const made = new Set(preferred.map(load => textOf(load.ohm)))
   const others = [...best.entries()]
     .filter(([key]) => !made.has(key))
-    .map(([, sketch]) => sketch)
-    .sort((a, b) => a.unevenness - b.unevenness)
-    .slice(0, MOST_LOADS_SHOWN - preferred.length)
-    .map(({ network: kindNetwork }) => {
-      const network = assign(set, kinds, kindNetwork)
-      return loadOf(set, network, networkText(network, set.coilsPerDriver))
+    .map(([, { ohm, unevenness: uneven, network: kindNetwork }]): PossibleLoad => {
+      const load = () => {
+        const network = assign(set, kinds, kindNetwork)
+        return loadOf(set, network, networkText(network, set.coilsPerDriver))
+      }
+      return { ohm, unevenness: uneven, balanced: uneven < 1 + SAME_SHARE, made: load }
     })
+    .sort((a, b) => a.unevenness - b.unevenness)
+  const shown = others.slice(0, MOST_LOADS_SHOWN - preferred.length).map(load => load.made())
   return {
-    loads: [...preferred, ...others].sort((a, b) => compare(a.ohm, b.ohm)),
+    loads: [...preferred, ...shown].sort((a, b) => compare(a.ohm, b.ohm)),
+    every: ascending([...preferred.map(asPossible), ...others]),
     networkCount: networks.length,
     distinctLoadCount: best.size
   }
@@ -116,4 +138,4 @@ export function ratioText(set: CoilSet, ohm: Rational): string | undefined {
   return set.alike === undefined ? undefined : textOf(product(ohm, reciprocal(set.alike)))
 }
 
-export const ohmNumber = ({ ohm }: NetworkLoad): number => numberOf(ohm)
+export const ohmNumber = ({ ohm }: Pick<PossibleLoad, 'ohm'>): number => numberOf(ohm)

@@ -197,7 +197,7 @@ function sourcesOf({ networkCount, cableCandidates }: CoilWiring): readonly Sour
 /** The network {@link wireCoils} chooses, for drawing it; undefined when no load is allowed. */
 export function chosenNetwork(request: CoilWiringRequest): NetworkLoad | undefined {
   const set = coilSet(request)
-  return chooseLoad(set, coilLoads(set).loads, wantedOf(request), assumptions()).load
+  return chooseLoad(set, coilLoads(set).every, wantedOf(request), assumptions()).load
 }
 
 /**
@@ -215,9 +215,9 @@ export function wireCoils(request: CoilWiringRequest): Outcome<CoilWiring> {
   const assumed = assumptions()
   const { totalPowerW, coilReOhm } = request
   const set = coilSet(request)
-  const { loads, networkCount, distinctLoadCount } = coilLoads(set)
+  const { loads, every, networkCount, distinctLoadCount } = coilLoads(set)
   const wanted = wantedOf(request)
-  const choice = chooseLoad(set, loads, wanted, assumed)
+  const choice = chooseLoad(set, every, wanted, assumed)
   const chosen = choice.load
   const reOhm = loadReOhm(set, chosen, coilReOhm)
   const cable = cableFor(request, chosen, reOhm, assumed)
@@ -235,7 +235,10 @@ export function wireCoils(request: CoilWiringRequest): Outcome<CoilWiring> {
   }
   return {
     result,
-    cautions: [...wiringCautions({ set, loads, wanted, chosen }), ...(cable?.cautions ?? [])],
+    cautions: [
+      ...wiringCautions({ set, loads: every, candidates: choice.candidates, wanted, chosen }),
+      ...(cable?.cautions ?? [])
+    ],
     assumed: assumed.list,
     sources: sourcesOf(result),
     basis: [...basisOf(set, chosen, totalPowerW), ...speakerCableBasis(chosen && ohmNumber(chosen), cable?.cable)]

@@ -1,7 +1,7 @@
 /** What to mind about a load and the way it is joined. */
 import { type Caution, caution } from '../caution.ts'
-import type { Wanted } from './choose-load.ts'
-import { type NetworkLoad, ohmNumber } from './coil-loads.ts'
+import { nearestInRatio, type Wanted } from './choose-load.ts'
+import { type NetworkLoad, ohmNumber, type PossibleLoad } from './coil-loads.ts'
 import type { Coil, CoilNetwork } from './coil-network.ts'
 import type { CoilSet } from './coil-set.ts'
 
@@ -11,14 +11,16 @@ const TARGET_TOLERANCE = 0.01
 
 interface WiringFacts {
   readonly set: CoilSet
-  readonly loads: readonly NetworkLoad[]
+  readonly loads: readonly PossibleLoad[]
+  /** The loads worth wiring. */
+  readonly candidates: readonly PossibleLoad[]
   readonly wanted: Wanted
   readonly chosen: NetworkLoad | undefined
 }
 
 const short = (value: number) => Number(value.toPrecision(4))
 
-function noAllowedLoad(loads: readonly NetworkLoad[], minimumOhm: number, at: string): Caution {
+function noAllowedLoad(loads: readonly PossibleLoad[], minimumOhm: number, at: string): Caution {
   const highestOhm = Math.max(...loads.map(ohmNumber))
   return caution(
     'no-allowed-load',
@@ -27,7 +29,7 @@ function noAllowedLoad(loads: readonly NetworkLoad[], minimumOhm: number, at: st
   )
 }
 
-function belowMinimum(loads: readonly NetworkLoad[], minimumOhm: number, at: string): readonly Caution[] {
+function belowMinimum(loads: readonly PossibleLoad[], minimumOhm: number, at: string): readonly Caution[] {
   const below = loads.filter(load => ohmNumber(load) < minimumOhm).length
   if (below === 0) return []
   return [
@@ -101,8 +103,32 @@ function hasDriversInSeries(network: CoilNetwork<Coil>): boolean {
   return (network.join === 'series' && across) || network.parts.some(hasDriversInSeries)
 }
 
+/** The load wired need not be the nearest: where no network balances, even shares come before the target. */
+function targetOff({ candidates, wanted: { targetOhm, lowestLoadOhm = 0 }, chosen }: WiringFacts): readonly Caution[] {
+  if (chosen === undefined || targetOhm === undefined) return []
+  const ohm = ohmNumber(chosen)
+  const percentOff = (load: number) => 100 * (load / targetOhm - 1)
+  if (Math.abs(percentOff(ohm)) <= 100 * TARGET_TOLERANCE) return []
+  const nearest = nearestInRatio(
+    candidates.filter(load => ohmNumber(load) >= lowestLoadOhm),
+    targetOhm
+  )
+  const nearestOhm = nearest === undefined ? ohm : ohmNumber(nearest)
+  const off = `${short(percentOff(ohm))} % off the ${short(targetOhm)} Ω asked for`
+  const message =
+    nearestOhm === ohm
+      ? `The nearest load that can be used is ${short(ohm)} Ω, ${off}.`
+      : `The most even load that can be used, ${short(ohm)} Ω, is ${off}; the nearest, ${short(nearestOhm)} Ω, shares the power less evenly.`
+  return [
+    caution('target-off', message, {
+      at: 'targetOhm',
+      figures: { ohm, nearestOhm, targetOhm, offPercent: percentOff(ohm) }
+    })
+  ]
+}
+
 export function wiringCautions(facts: WiringFacts): readonly Caution[] {
-  const { set, chosen, wanted } = facts
+  const { set, chosen } = facts
   const cautions = [...limitCautions(facts), ...shareCautions(facts)]
   if (set.coilsPerDriver > 1) {
     cautions.push(
@@ -117,17 +143,5 @@ export function wiringCautions(facts: WiringFacts): readonly Caution[] {
       )
     )
   }
-  if (chosen !== undefined && wanted.targetOhm !== undefined) {
-    const off = ohmNumber(chosen) / wanted.targetOhm - 1
-    if (Math.abs(off) > TARGET_TOLERANCE) {
-      cautions.push(
-        caution(
-          'target-off',
-          `The nearest load that can be used is ${short(ohmNumber(chosen))} Ω, ${short(100 * off)} % off the ${short(wanted.targetOhm)} Ω asked for.`,
-          { at: 'targetOhm', figures: { ohm: ohmNumber(chosen), targetOhm: wanted.targetOhm, offPercent: 100 * off } }
-        )
-      )
-    }
-  }
-  return cautions
+  return [...cautions, ...targetOff(facts)]
 }

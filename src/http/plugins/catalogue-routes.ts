@@ -47,6 +47,8 @@ function read(app: FastifyInstance, reading: Reading): void {
     reading.path,
     {
       schema: documentation(reading),
+      // What is no code is no entry: 404, however long it is.
+      validatorCompiler: () => () => true,
       onRequest: async (request, reply) => {
         negotiated(json, request, reply)
       }

@@ -7,7 +7,7 @@ import { acceptedType } from '../negotiate.ts'
 import { type Answer, type AnswerOptions, isHeavy, type Operation } from '../operation.ts'
 import { pagePolicy } from '../page-policy.ts'
 import { problemKinds } from '../problem.ts'
-import { Refusal } from '../refusal.ts'
+import { ClientGone, Refusal } from '../refusal.ts'
 import { ref } from '../schemas/component.ts'
 import { ProblemBody } from '../schemas/problem.ts'
 import { choice } from '../schemas/quantities.ts'
@@ -34,11 +34,11 @@ export type AnswerCall = (
   reply: FastifyReply
 ) => Promise<Answer>
 
-/** Aborts when the connection closes before the answer has left. */
+/** Aborts with {@link ClientGone} when the connection closes before the answer has left. */
 export function clientGone({ raw }: FastifyReply): AbortSignal {
   const gone = new AbortController()
   raw.once('close', () => {
-    if (!raw.writableFinished) gone.abort()
+    if (!raw.writableFinished) gone.abort(new ClientGone('the client has gone'))
   })
   return gone.signal
 }
@@ -93,9 +93,18 @@ export const mediaTypes = ({ forms }: Operation): Forms => [
 export const contentType = (form: string) =>
   /^(text\/|application\/json|application\/x-ndjson|image\/svg)/.test(form) ? `${form}; charset=utf-8` : form
 
+/** Adds a field to Vary, beside those that stand there already, `Origin` for one. */
+function varyBy(reply: FastifyReply, field: string): void {
+  const named = String(reply.getHeader('vary') ?? '')
+    .split(',')
+    .map(name => name.trim())
+    .filter(name => name !== '')
+  if (!named.includes(field)) reply.header('vary', [...named, field].join(', '))
+}
+
 /** Chooses the form before a body is read. @throws Refusal 406 */
 export function negotiated(forms: Forms, { headers }: FastifyRequest, reply: FastifyReply): string {
-  if (forms.length > 1) reply.header('vary', 'Accept')
+  if (forms.length > 1) varyBy(reply, 'Accept')
   const form = acceptedType(headers.accept, forms)
   if (form === undefined) throw new Refusal('not-acceptable', `This resource has ${forms.join(', ')}.`)
   return form

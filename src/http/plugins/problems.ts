@@ -3,7 +3,7 @@ import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from
 import { DesignError } from '../../domain/design-error.ts'
 import { designProblem } from '../design-problem.ts'
 import { type Problem, type ProblemCode, problem, problemKinds } from '../problem.ts'
-import { Refusal } from '../refusal.ts'
+import { hasLeft, Refusal } from '../refusal.ts'
 import { schemaFaults } from '../schema-faults.ts'
 import type { JsonSchema } from '../schemas/component.ts'
 import { plainHeaders } from './security.ts'
@@ -14,7 +14,8 @@ const codeByFrameworkError: Readonly<Record<string, ProblemCode>> = {
   FST_ERR_CTP_EMPTY_JSON_BODY: 'unreadable-body',
   FST_ERR_CTP_INVALID_JSON_BODY: 'unreadable-body',
   FST_ERR_CTP_BODY_TOO_LARGE: 'body-too-large',
-  FST_ERR_BAD_URL: 'not-found'
+  FST_ERR_BAD_URL: 'not-found',
+  FST_ERR_MAX_PARAM_LENGTH: 'not-found'
 }
 
 const codeByStatus: Readonly<Record<number, ProblemCode>> = {
@@ -71,6 +72,8 @@ function problemOf(error: AnyError, request: FastifyRequest): Problem {
   }
   if (error instanceof Refusal) return problem(error.code, error.message, error.errors)
   if (error.validation !== undefined) return validationProblem(error)
+  // Nobody reads this one.
+  if (hasLeft(error)) return problem('out-of-time', 'The client has gone.')
   const code = codeByFrameworkError[error.code] ?? codeByStatus[error.statusCode ?? 500] ?? 'internal'
   if (code === 'internal') {
     request.log.error({ err: error }, 'fault of ours')

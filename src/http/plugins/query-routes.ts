@@ -2,7 +2,7 @@
 import type { FastifyInstance } from 'fastify'
 import { entityTag, sendCacheable } from '../etag.ts'
 import type { AnswerOptions, Operation } from '../operation.ts'
-import { problem } from '../problem.ts'
+import { type ProblemError, problem } from '../problem.ts'
 import { type QueryValues, queryFields, requestFromQuery } from '../query-request.ts'
 import { Refusal } from '../refusal.ts'
 import type { JsonSchema } from '../schemas/component.ts'
@@ -15,6 +15,8 @@ import {
   refusals,
   successOf
 } from './operation-routes.ts'
+
+const MOST_REPEATED_SHOWN = 50
 
 /** Operations whose whole input fits into a short URL. */
 export const byQuery: ReadonlySet<string> = new Set([
@@ -57,10 +59,28 @@ function requestOf(app: FastifyInstance, { body }: Operation, query: QueryValues
     ...fault,
     parameter: fault.pointer.slice(1).replaceAll('/', '.')
   }))
-  if (errors.length === 0) return request
-  throw new Refusal('invalid-request', `The query has ${errors.length} ${errors.length === 1 ? 'fault' : 'faults'}.`, {
+  if (errors.length > 0) throw faulty(errors)
+  return request
+}
+
+function faulty(errors: readonly ProblemError[]): Refusal {
+  return new Refusal('invalid-request', `The query has ${errors.length} ${errors.length === 1 ? 'fault' : 'faults'}.`, {
     errors
   })
+}
+
+/** Readers would disagree about which of the two counts. @throws Refusal `invalid-request` */
+function refuseRepeated(query: QueryValues): void {
+  const errors = Object.entries(query)
+    .filter(([, given]) => typeof given === 'object')
+    .slice(0, MOST_REPEATED_SHOWN)
+    .map(([name]) => ({
+      pointer: `/${name.replaceAll('~', '~0').replaceAll('/', '~1').replaceAll('.', '/').slice(0, 300)}`.toWellFormed(),
+      parameter: name.slice(0, 300).toWellFormed(),
+      code: 'duplicate-name',
+      detail: 'This parameter is given twice.'
+    }))
+  if (errors.length > 0) throw faulty(errors)
 }
 
 function optionsOf({ digits = 'six', basis = 'false' }: QueryValues): AnswerOptions {
@@ -111,6 +131,7 @@ function mount(app: FastifyInstance, operation: Operation, answer: AnswerCall, s
       schema: documentation(operation)
     },
     async (request, reply) => {
+      refuseRepeated(request.query)
       const { digits, basis, ...query } = request.query
       const given = { ...(digits === undefined ? {} : { digits }), ...(basis === undefined ? {} : { basis }) }
       const form = negotiated(accepted, request, reply)

@@ -73,12 +73,14 @@ export function serverOptions(
     // Longer than a batch may be silent.
     connectionTimeout: workTimeoutMs * 3 + 15_000,
     keepAliveTimeout: 65_000,
-    http: { headersTimeout: 8_000, connectionsCheckingInterval: 2_000 },
+    // A missing Host is refused by host.ts, with a document.
+    http: { headersTimeout: 8_000, connectionsCheckingInterval: 2_000, requireHostHeader: false },
     forceCloseConnections: 'idle',
     exposeHeadRoutes: true,
     allowErrorHandlerOverride: false,
     return503OnClosing: false,
-    routerOptions: { maxParamLength: 100 },
+    // No path is longer than the headers: a long one is looked up like any other, behind limits, hooks and metrics.
+    routerOptions: { maxParamLength: 16_384 },
     frameworkErrors: answerError,
     clientErrorHandler: onParserFault
   }

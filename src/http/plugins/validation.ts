@@ -2,10 +2,11 @@
 import type { ErrorObject } from 'ajv'
 import type { FastifyInstance } from 'fastify'
 import type { TSchema } from 'typebox'
+import { longLists } from '../long-lists.ts'
 import type { ProblemError } from '../problem.ts'
 import { requestValidator } from '../request-validator.ts'
 import { schemaFaults } from '../schema-faults.ts'
-import { namedComponents } from '../schemas/component.ts'
+import { branchesOf, type JsonSchema, namedComponents } from '../schemas/component.ts'
 
 declare module 'fastify' {
   interface FastifyInstance {
@@ -14,18 +15,36 @@ declare module 'fastify' {
   }
 }
 
-export function registerValidation(app: FastifyInstance): void {
+/** What is wrong with a value; empty where nothing is. */
+type Finding = (value: unknown) => readonly ErrorObject[]
+
+function findings(): (schema: object) => Finding {
   const ajv = requestValidator()
-  for (const schema of namedComponents()) app.addSchema(schema)
-  const compiled = (schema: object) => {
+  return schema => {
     const id = (schema as { $id?: string }).$id
-    return (id === undefined ? undefined : ajv.getSchema(id)) ?? ajv.compile(schema)
+    const validate = (id === undefined ? undefined : ajv.getSchema(id)) ?? ajv.compile(schema)
+    const branches = branchesOf(schema as JsonSchema)
+    return value => {
+      const long = longLists(value, branches)
+      if (long.length > 0) return long
+      return validate(value) === true ? [] : ((validate.errors ?? []) as ErrorObject[])
+    }
   }
-  app.setValidatorCompiler(({ schema }) => compiled(schema as object))
+}
+
+export function registerValidation(app: FastifyInstance): void {
+  const findingsOf = findings()
+  for (const schema of namedComponents()) app.addSchema(schema)
+  app.setValidatorCompiler(({ schema }) => {
+    const found = findingsOf(schema as object)
+    const validate = (value: unknown) => {
+      validate.errors = [...found(value)]
+      return validate.errors.length === 0
+    }
+    validate.errors = [] as ErrorObject[]
+    return validate
+  })
   // Answers leave as text that json-writer made; compiling a serialiser for each route would only cost start-up time.
   app.setSerializerCompiler(() => data => JSON.stringify(data))
-  app.decorate('faultsOf', (schema, request) => {
-    const validate = compiled(schema)
-    return validate(request) === true ? [] : schemaFaults((validate.errors ?? []) as ErrorObject[])
-  })
+  app.decorate('faultsOf', (schema, request) => schemaFaults(findingsOf(schema)(request)))
 }

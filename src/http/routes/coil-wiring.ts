@@ -109,9 +109,11 @@ const Result = component('CoilWiringResult', 'The loads the coils can present, a
   coilPowerW: Type.Optional(quantity('W', 'Power in each coil of any balanced network of like coils')),
   driverPowerW: Type.Optional(quantity('W', 'Power in each driver of any balanced network of like coils')),
   lowestLoadOhm: optionalOhm('The limit that was applied; twice the channel minimum for a bridged pair'),
-  lowestAllowedOhm: optionalOhm('Lowest balanced load not below the limit; absent when there is none'),
+  lowestAllowedOhm: optionalOhm(
+    'Lowest load not below the limit, of the balanced ones where there are any; absent when there is none'
+  ),
   nearestOhm: optionalOhm(
-    'Balanced load nearest to the target in ratio, allowed or not; of two equally near the lower'
+    'Load nearest to the target in ratio, allowed or not, of the balanced ones where there are any; of two equally near the lower'
   ),
   chosen: Type.Optional(ref(Chosen, 'The load to wire; absent when none is allowed')),
   cable: Type.Optional(ref(SpeakerCableResult, 'Speaker cable for the chosen load; absent when no size passes')),

@@ -1,6 +1,7 @@
 /** POST /v1/plans */
 import type { PaperUnits } from '../../documents/number-text.ts'
 import { paperOfPlan } from '../../documents/paper-of-plan.ts'
+import { plainOrder } from '../../documents/plain-order.ts'
 import { planPage } from '../../documents/plan-page.ts'
 import { planPdf } from '../../documents/plan-pdf.ts'
 import { planText } from '../../documents/plan-text.ts'
@@ -50,7 +51,11 @@ export const planSystem = defineOperation({
       render: ({ result }, _request, { digits }) =>
         csvOfRecords(result.billOfMaterials, Object.keys(BillRowBody.properties), digits)
     },
-    { mediaType: 'text/plain', description: 'The plan for a terminal', render: planText }
+    {
+      mediaType: 'text/plain',
+      description: 'The plan for a terminal',
+      render: outcome => plainOrder(planText(outcome))
+    }
   ],
   examples: {
     estate: { summary: 'Two drivers in an estate car, enclosure left open', request: estatePlan },

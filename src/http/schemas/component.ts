@@ -86,3 +86,10 @@ export function resolve(schema: JsonSchema): JsonSchema {
   if (found === undefined) throw new TypeError(`no component ${target}`)
   return found as JsonSchema
 }
+
+/** Every reading of a schema: itself, or the branches of its union. */
+export function branchesOf(schema: JsonSchema): readonly JsonSchema[] {
+  const here = resolve(schema)
+  const branches = here.oneOf ?? here.anyOf
+  return branches === undefined ? [here] : branches.flatMap(branchesOf)
+}

@@ -4,7 +4,7 @@ import { pathToFileURL } from 'node:url'
 import { Piscina } from 'piscina'
 import { DesignError } from '../../domain/design-error.ts'
 import type { Answer } from '../operation.ts'
-import { Refusal } from '../refusal.ts'
+import { ClientGone, Refusal } from '../refusal.ts'
 import type { Settings } from '../settings.ts'
 import type { Task, TaskOutcome } from './task.ts'
 
@@ -17,7 +17,7 @@ export interface Work {
   readonly close: () => Promise<void>
 }
 
-type Sizes = Pick<Settings, 'workers' | 'workQueueMax' | 'workTimeoutMs'>
+type Sizes = Pick<Settings, 'workers' | 'workerHeapMb' | 'workQueueMax' | 'workTimeoutMs'>
 
 /** From sources the threads need the same loader as the tests and scripts; from dist they need none. */
 function threadOptions() {
@@ -31,20 +31,20 @@ function threadOptions() {
   }
 }
 
-function pool({ workers }: Sizes): Piscina<Task, TaskOutcome> {
+function pool({ workers, workerHeapMb }: Sizes): Piscina<Task, TaskOutcome> {
   return new Piscina<Task, TaskOutcome>({
     ...threadOptions(),
     minThreads: 1,
     maxThreads: workers,
     idleTimeout: 60_000,
     concurrentTasksPerWorker: 1,
-    resourceLimits: { maxOldGenerationSizeMb: 256 }
+    resourceLimits: { maxOldGenerationSizeMb: workerHeapMb }
   })
 }
 
 const outOfMemory = (error: unknown) => (error as NodeJS.ErrnoException).code === 'ERR_WORKER_OUT_OF_MEMORY'
 
-/** @throws Refusal `out-of-time` when the budget or the memory of a thread is spent */
+/** @throws Refusal `out-of-time` when the budget or the memory of a thread is spent, ClientGone when nobody waits any longer */
 async function outcome(
   threads: Piscina<Task, TaskOutcome>,
   task: Task,
@@ -55,6 +55,7 @@ async function outcome(
   try {
     return await threads.run(task, { signal: AbortSignal.any([nobodyWaits, budget]) })
   } catch (error) {
+    if (nobodyWaits.reason instanceof ClientGone) throw nobodyWaits.reason
     if (!budget.aborted && !nobodyWaits.aborted && !outOfMemory(error)) throw error
     throw new Refusal('out-of-time', `The calculation took more than the ${budgetMs / 1000} s or memory granted.`)
   }

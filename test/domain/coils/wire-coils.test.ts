@@ -200,3 +200,57 @@ describe('coil wiring', () => {
     expect(balancedOhm(request)).toEqual([4 / 7, 28])
   })
 })
+
+describe('coils of five impedances', () => {
+  const request = { driverCount: 5, coilsPerDriver: 1, coilsOhm: [4, 14, 2, 4.7, 0.9] }
+
+  /** Second way: every split of a set in two, joined in series or in parallel; a set of n coils has all its networks among them. */
+  function everyOhm(coilsOhm: readonly number[]): readonly number[] {
+    if (coilsOhm.length === 1) return coilsOhm
+    const [first = 0, ...others] = coilsOhm
+    const found = new Map<string, number>()
+    for (let bits = 0; bits < 2 ** others.length - 1; bits++) {
+      const here = others.filter((_, i) => bits & (1 << i))
+      const there = others.filter((_, i) => !(bits & (1 << i)))
+      for (const a of everyOhm([first, ...here])) {
+        for (const b of everyOhm(there)) {
+          for (const ohm of [a + b, (a * b) / (a + b)]) found.set(ohm.toPrecision(12), ohm)
+        }
+      }
+    }
+    return [...found.values()]
+  }
+  const all = everyOhm(request.coilsOhm)
+  const nearest = (loads: readonly number[], target: number) =>
+    loads.reduce((a, b) => (Math.abs(Math.log(b / target)) < Math.abs(Math.log(a / target)) ? b : a))
+
+  it('looks at every load, also at those that are not shown', () => {
+    const { result } = wireCoils({ ...request, minimumOhm: 1, targetOhm: 0.45 })
+    expect(result.distinctLoadCount).toBe(all.length)
+    expect(result.loads.length).toBeLessThan(all.length)
+    expect(result.nearestOhm).toBeCloseTo(nearest(all, 0.45), 9)
+    expect(result.lowestAllowedOhm).toBeCloseTo(Math.min(...all.filter(ohm => ohm >= 1)), 9)
+  })
+
+  it('calls the most even load by that name, and names the nearest beside it', () => {
+    const { result, cautions } = wireCoils({ ...request, minimumOhm: 1, targetOhm: 0.45 })
+    const off = cautions.find(({ code }) => code === 'target-off')
+    const allowed = nearest(
+      all.filter(ohm => ohm >= 1),
+      0.45
+    )
+    expect(off?.figures?.nearestOhm).toBeCloseTo(allowed, 9)
+    expect(result.chosen?.ohm).toBeGreaterThan(allowed)
+    expect(off?.message).toMatch(
+      /^The most even load that can be used, .* the nearest, .* shares the power less evenly\.$/
+    )
+  })
+
+  it('finds the one load above a limit that none of the shown reaches', () => {
+    // All in series: 25.6 Ω, whose coil of 14 Ω takes 14/25.6 of the power.
+    const { result } = wireCoils({ ...request, minimumOhm: 25 })
+    expect(result.chosen?.ohm).toBeCloseTo(25.6, 9)
+    const below = wireCoils({ ...request, minimumOhm: 26 }).cautions.find(({ code }) => code === 'no-allowed-load')
+    expect(below?.figures?.highestOhm).toBeCloseTo(25.6, 9)
+  })
+})

@@ -9,7 +9,7 @@ const coils = operations.find(({ operationId }) => operationId === 'wireCoils')
 const request = Object.values(coils?.examples ?? {})[0]?.request
 const options = { digits: 'six', basis: false } as const
 const task = { operationId: 'wireCoils', request, options }
-const sizes = { workers: 1, workQueueMax: 4, workTimeoutMs: 20_000 }
+const sizes = { workers: 1, workerHeapMb: 256, workQueueMax: 4, workTimeoutMs: 20_000 }
 
 describe('worker pool', () => {
   const work = workPool(sizes)
