@@ -66,6 +66,7 @@ function roundingAllowances({ given, roundings }: PrintedSet, stiffnessPa: numbe
 export function disagreements(printed: PrintedSet, stiffnessPa: number): readonly Disagreement[] {
   const set = completeSet(printed.given, stiffnessPa)
   const held = set.redundant.map(identity => ({ identity, ...heldAgainst(identity, set, stiffnessPa) }))
+  if (held.length === 0) return []
   const logs = held.map(({ log }) => log)
   const allowances = roundingAllowances(printed, stiffnessPa, logs)
   return held.map(({ log, ...rest }, index) => {

@@ -4,7 +4,7 @@ import { disagreements, type PrintedSet } from './disagreement.ts'
 import { oddFigures } from './odd-figures.ts'
 import type { Roundings } from './printed-rounding.ts'
 import type { PartialSmallSignalSet } from './small-signal-quantities.ts'
-import { faultsOf, suspectedSlips } from './unit-slips.ts'
+import { faultsOf, isOdd, suspectedSlips } from './unit-slips.ts'
 import { looseSlips } from './unprinted-slips.ts'
 
 export interface NamedSlip {
@@ -40,18 +40,21 @@ interface SheetAir {
 
 export function judgeSet(figures: JudgedFigures, { stiffnessPa, densityKgPerM3 }: SheetAir): SetJudgement {
   const { stated, roundings, taken } = figures
-  const printed: PrintedSet = { given: stated, roundings }
-  const units = suspectedSlips(printed, stiffnessPa, densityKgPerM3).map(
-    ({ slip, mended }): NamedSlip => ({ id: slip.id, detail: slip.says, mended: { [slip.quantity]: mended } })
-  )
-  const odd = oddFigures(printed, faultsOf(printed, stiffnessPa), stiffnessPa).map(
-    ({ id, says, mended }): NamedSlip => ({ id, detail: says, mended })
-  )
-  // The exact factor of a unit tells more than that the others agree without the figure.
-  const tied = units.length > 0 ? units : odd
+  const tied = tiedSlips({ given: stated, roundings }, stiffnessPa, densityKgPerM3)
   const sdM2 = tied.find(({ mended }) => mended.sdM2 !== undefined)?.mended.sdM2 ?? figures.sdM2
   const loose = looseSlips({ ...figures, sdM2, ...(stated.sdM2 === undefined ? {} : { statedSdM2: stated.sdM2 }) }).map(
     ({ id, says, mended }): NamedSlip => ({ id, detail: says, mended })
   )
   return { checks: identityChecks(disagreements({ given: taken, roundings }, stiffnessPa)), slips: [...tied, ...loose] }
+}
+
+function tiedSlips(printed: PrintedSet, stiffnessPa: number, densityKgPerM3: number): readonly NamedSlip[] {
+  const before = faultsOf(printed, stiffnessPa)
+  if (!isOdd(before)) return []
+  const units = suspectedSlips(printed, before, stiffnessPa, densityKgPerM3)
+  // The exact factor of a unit tells more than that the others agree without the figure.
+  if (units.length > 0) {
+    return units.map(({ slip, mended }) => ({ id: slip.id, detail: slip.says, mended: { [slip.quantity]: mended } }))
+  }
+  return oddFigures(printed, before, stiffnessPa).map(({ id, says, mended }) => ({ id, detail: says, mended }))
 }

@@ -8,7 +8,7 @@ import {
   printedValue,
   type SmallSignalQuantity
 } from './small-signal-quantities.ts'
-import { explainsGrossly, type Faults, faultsOf, isOdd } from './unit-slips.ts'
+import { explainsGrossly, type Faults, faultsOf } from './unit-slips.ts'
 
 export interface OddFigure {
   readonly id: 'odd-figure' | 'decimal-place' | 'figures-swapped'
@@ -105,7 +105,6 @@ function swaps(printed: PrintedSet, before: Faults, stiffnessPa: number): readon
  * @check  fs 38.5 among figures that otherwise agree on 28.3 → odd-figure, 28.3 Hz; Qes 4.8 for 0.48 → decimal-place
  */
 export function oddFigures(printed: PrintedSet, before: Faults, stiffnessPa: number): readonly OddFigure[] {
-  if (!isOdd(before)) return []
   const pairs = swaps(printed, before, stiffnessPa)
   if (pairs.length === 1 || before.worst <= agreementLimits.note) return pairs.length === 1 ? pairs : []
   const found = suspects(printed, stiffnessPa)

@@ -115,18 +115,18 @@ export interface SlipSuspicion {
  * named; the completed set keeps what the sheet says.
  *
  * @param printed  the figures of the sheet, SI, and their roundings
+ * @param before  faults of the set as printed
  * @validity One slip at a time. Two slips of equal effect on every relation (Re doubled, Qes halved) are both named.
  * @source derived: each slip is undone in turn and the relations are asked again
  * @check  Vas 2.1189 "L" among otherwise consistent figures → vas-in-cubic-feet, 60.0 L
  */
 export function suspectedSlips(
   printed: PrintedSet,
+  before: Faults,
   stiffnessPa: number,
   densityKgPerM3: number
 ): readonly SlipSuspicion[] {
   const { given } = printed
-  const before = faultsOf(printed, stiffnessPa)
-  if (!isOdd(before)) return []
   return slips.flatMap(slip => {
     const value = given[slip.quantity]
     const mended = value === undefined ? undefined : slip.mended(value, given, densityKgPerM3)
