@@ -7,7 +7,7 @@ import { sizeEnclosure } from '../../../src/domain/enclosure/size-enclosure.ts'
 
 describe('the air load of a free cone', () => {
   /**
-   * Lamb, Hydrodynamics, 1932, art. 114 and 373 (from memory): an oblate spheroid of semi-axes a, a, c that moves along c drags
+   * Lamb, Hydrodynamics, 1932, art. 114 (from memory): an oblate spheroid of semi-axes a, a, c that moves along c drags
    * (4/3)·π·ρ·a²·c·γ/(2 − γ), γ = (2/e³)·(e − √(1−e²)·asin e), e² = 1 − c²/a². A disc is its limit.
    */
   it('is what a very flat spheroid drags along', () => {
