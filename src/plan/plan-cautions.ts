@@ -1,5 +1,6 @@
 /** What a person must know before starting, over the whole plan. */
 import { type Caution, type CautionCode, caution, cautionCatalogue } from '../domain/caution.ts'
+import { driverCautions } from '../domain/cautions/driver.ts'
 import type { Part } from './part.ts'
 import { type Restraint, restraintCautions } from './restraint.ts'
 
@@ -24,8 +25,12 @@ const aboutAlternatives: readonly CautionCode[] = [
 ]
 
 function ofParts(parts: Readonly<Record<string, Part<unknown, unknown> | undefined>>): readonly Caution[] {
-  return Object.values(parts)
-    .flatMap(part => (part?.done ? part.outcome.cautions.map(({ at: _, ...rest }) => rest) : []))
+  return Object.entries(parts)
+    .flatMap(([name, part]) => {
+      const told = part?.done ? part.outcome.cautions.map(({ at: _, ...rest }) => rest) : []
+      // The sheet is judged once, as it was given, not again by the figures completed from it.
+      return name.startsWith('driver') ? told : told.filter(({ code }) => !(code in driverCautions))
+    })
     .filter(({ code }) => !aboutAlternatives.includes(code))
 }
 

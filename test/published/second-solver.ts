@@ -9,6 +9,7 @@ export const secondSolverDriver = {
   qms: 5,
   qes: 0.4,
   vasM3: 0.06,
+  vasAir: 'request' as const,
   sdM2: 0.0483,
   reOhm: 3.4,
   leH: 0.0015

@@ -56,7 +56,8 @@ export function randomDriver(draw: Draw): DriverRequest {
     fsHz: between(18, 60),
     qms: between(2, 12),
     qes: between(0.25, 1.1),
-    vasM3: between(0.01, 0.2)
+    vasM3: between(0.01, 0.2),
+    vasAir: 'request' as const
   }
   const mechanical = {
     mmsKg: between(0.04, 0.5),

@@ -5,14 +5,15 @@ export const driverCautions = {
   'driver-figures-disagree': {
     level: 'note',
     meaning:
-      'Two ways to the same parameter give different values. Up to 10 % is a note, up to 25 % care; above, do not build by this sheet until the wrong figure is found.',
+      'Two ways to the same parameter give different values, by more than the rounding of the printed digits explains. Up to 10 % beyond that is a note, up to 25 % care; above, do not build by this sheet until the wrong figure is found.',
     basis: 'relations of Small 1972; the limits are an engineering choice of this service'
   },
   'driver-unit-slip': {
     level: 'care',
     meaning:
-      'One slip of unit or reading would explain what is odd on the sheet. It is named, never applied: check the sheet and send the right figure.',
-    basis: 'exact unit factors; which slips are common is practice, no source'
+      'One slip of unit, reading or typing would explain what is odd on the sheet. It is named, never applied: check the sheet and send the right figure.',
+    basis:
+      'exact unit factors, and elimination over the relations of Small 1972; which slips are common is practice, no source'
   },
   'driver-value-unusual': {
     level: 'note',

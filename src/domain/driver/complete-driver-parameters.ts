@@ -2,8 +2,8 @@
 import { type Air, airOf } from '../air/air.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import type { Outcome } from '../outcome.ts'
+import { freeConeAirLoadKg } from './air-load.ts'
 import { coilFactors } from './coil-connection.ts'
-import { identityChecks } from './consistency.ts'
 import { figuresBasis, setBasis } from './driver-basis.ts'
 import { symbolOf } from './driver-identities.ts'
 import type {
@@ -17,11 +17,11 @@ import type {
 } from './driver-parameters.ts'
 import { halfSpaceLevelDb, referenceEfficiency } from './efficiency.ts'
 import { type GatheredSet, gatherSet } from './gather-set.ts'
+import { judgeSet } from './judge-set.ts'
 import { EBP_LIMITS_HZ } from './judgement.ts'
 import { sheetCautions } from './sheet-cautions.ts'
 import { type SmallSignalQuantity, type SmallSignalSet, smallSignalQuantities } from './small-signal-quantities.ts'
-import { conePistonAirLoadKg, suspectedSlips } from './unit-slips.ts'
-import { looseSlips } from './unprinted-slips.ts'
+import { airOfVas } from './vas-air.ts'
 
 /**
  * @throws DesignError `missing-input` (naming what would complete the set), `conflicting-input`
@@ -33,11 +33,12 @@ export function completeDriverParameters(request: DriverParametersRequest): Outc
   const air = airOf(request.air, assume)
   const { driver: sheet } = request
   const coils = settledCoils(request.coils, assume)
-  const gathered = gatherSet(sheet, coils, air, assume)
+  const sheetAir = airOfVas(sheet.vasAir, air, assume)
+  const gathered = gatherSet(sheet, coils, sheetAir, assume)
   const inUse = withConnection(gathered.set.known as SmallSignalSet, sheet, coils)
-  const slips = slipsOf(gathered, sheet, inUse.driver, air)
-  const checks = identityChecks(gathered.set, air.stiffnessPa)
-  const figures = figuresOf(inUse.driver, sheet, air)
+  const { sdM2 } = inUse.driver
+  const { checks, slips } = judgeSet({ ...gathered, ...looseFigures(sheet), sdM2 }, sheetAir)
+  const figures = figuresOf(inUse.driver, sheet, air, sheetAir)
   const result: DriverParameters = {
     driver: inUse.driver,
     origins: originsOf(gathered, sheet, inUse.changed),
@@ -51,7 +52,7 @@ export function completeDriverParameters(request: DriverParametersRequest): Outc
     cautions: sheetCautions(result, sheet),
     assumed: assume.list,
     sources: ['small-1972-direct-radiator', 'beranek-mellow-2012', 'practice-driver-choice', 'ours-driver-limits'],
-    basis: [...setBasis(gathered.set, inUse.driver, air), ...figuresBasis(figures, inUse.driver, air)]
+    basis: [...setBasis(gathered.set, inUse.driver, sheetAir), ...figuresBasis(figures, inUse.driver, air, sheetAir)]
   }
 }
 
@@ -74,8 +75,12 @@ function settledCoils(coils: SheetCoils | undefined, assume: Assumptions): Requi
 
 /** The completed set in the wanted connection; Qes and Qts change only between one coil and all of them. */
 function withConnection(set: SmallSignalSet, sheet: DriverSheet, coils: Required<SheetCoils> | undefined) {
-  const { leH, leParallelOhm, xmaxM, powerW } = sheet
-  const extras = { ...(xmaxM === undefined ? {} : { xmaxM }), ...(powerW === undefined ? {} : { powerW }) }
+  const { leH, leParallelOhm, xmaxM, powerW, vasAir } = sheet
+  const extras = {
+    ...(xmaxM === undefined ? {} : { xmaxM }),
+    ...(powerW === undefined ? {} : { powerW }),
+    ...(vasAir === undefined ? {} : { vasAir })
+  }
   const changed = coils !== undefined && coils.wanted !== coils.statedFor
   const one = { resistance: 1, forceFactor: 1, inductance: 1, electricalQ: 1 }
   const from = coils === undefined ? one : coilFactors(coils.count, coils.statedFor, 'coils.statedFor')
@@ -107,7 +112,7 @@ function originsOf(
     if (derivation !== undefined) {
       return { origin: 'derived', rule: `${symbolOf[name]} = ${derivation.identity.formulas[name]}` }
     }
-    if (name === 'mmsKg' && sheet.mmdKg !== undefined) return { origin: 'derived', rule: 'Mms = Mmd + 16/3·ρ·a³' }
+    if (name === 'mmsKg' && sheet.mmdKg !== undefined) return { origin: 'derived', rule: 'Mms = Mmd + 8/3·ρ·a³' }
     if (stated[name] === undefined) return { origin: 'assumed', rule: 'see the assumed values' }
     return stated[name] === sheet[name]
       ? { origin: 'given' }
@@ -116,20 +121,18 @@ function originsOf(
   return Object.fromEntries(smallSignalQuantities.map(name => [name, originOf(name)])) as DriverParameters['origins']
 }
 
-function slipsOf({ stated }: GatheredSet, sheet: DriverSheet, driver: CompletedDriver, air: Air) {
-  const tied = suspectedSlips(stated, air.stiffnessPa, air.densityKgPerM3)
-    .filter(({ slip }) => sheet[slip.quantity] !== undefined)
-    .map(({ slip, mended }) => ({ id: slip.id, detail: slip.says, mended: { [slip.quantity]: mended } }))
-  const loose = looseSlips({
-    sdM2: driver.sdM2,
-    ...(sheet.xmaxM === undefined ? {} : { xmaxM: sheet.xmaxM }),
-    ...(sheet.leH === undefined ? {} : { leH: sheet.leH })
-  }).map(({ id, says, mended }) => ({ id, detail: says, mended }))
-  return [...tied, ...loose]
+function looseFigures({ xmaxM, leH, nominalDiameterM }: DriverSheet) {
+  return {
+    ...(xmaxM === undefined ? {} : { xmaxM }),
+    ...(leH === undefined ? {} : { leH }),
+    ...(nominalDiameterM === undefined ? {} : { nominalDiameterM })
+  }
 }
 
-function figuresOf(driver: CompletedDriver, sheet: DriverSheet, air: Air): DriverFigures {
-  const efficiency = referenceEfficiency(driver.fsHz, driver.qes, driver.vasM3, air.soundSpeedMPerS)
+/** Vas as the air of the request makes it: what radiates there is not what the sheet's air would. */
+function figuresOf(driver: CompletedDriver, sheet: DriverSheet, air: Air, sheetAir: Air): DriverFigures {
+  const vasM3 = (driver.vasM3 * air.stiffnessPa) / sheetAir.stiffnessPa
+  const efficiency = referenceEfficiency(driver.fsHz, driver.qes, vasM3, air.soundSpeedMPerS)
   const impedance = air.densityKgPerM3 * air.soundSpeedMPerS
   const levelOf = (electricalW: number) => halfSpaceLevelDb(efficiency * electricalW, impedance)
   const { ratedImpedanceOhm: rated } = sheet
@@ -141,7 +144,7 @@ function figuresOf(driver: CompletedDriver, sheet: DriverSheet, air: Air): Drive
     ...(rated === undefined ? {} : { levelRated1WDb: levelOf(rated / driver.reOhm) }),
     impedancePeakOhm: driver.reOhm * (1 + driver.qms / driver.qes),
     ...(driver.xmaxM === undefined ? {} : { sweptVolumeM3: driver.sdM2 * driver.xmaxM }),
-    airLoadKg: conePistonAirLoadKg(driver.sdM2, air.densityKgPerM3)
+    airLoadKg: freeConeAirLoadKg(driver.sdM2, sheetAir.densityKgPerM3)
   }
 }
 

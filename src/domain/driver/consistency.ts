@@ -1,5 +1,5 @@
 /** Whether the figures of a data sheet fit one another, and whether they are those of a driver for low frequencies. */
-import type { CompletedSet } from './complete-set.ts'
+import type { Disagreement } from './disagreement.ts'
 import type { DriverIdentity } from './driver-identities.ts'
 import {
   type PartialSmallSignalSet,
@@ -10,10 +10,10 @@ import {
 } from './small-signal-quantities.ts'
 
 /**
- * Limits of |ln(given/computed)|; engineering choice of this service. Rounding on a sheet alone accounts for 1 to 3 %;
- * above a quarter no box should be cut.
+ * Limits of |ln(given/computed)| beyond rounding; engineering choice of this service. Sheets are measured on several
+ * specimens and in other air, which accounts for 1 to 3 %; above a quarter no box should be cut.
  */
-const agreementLimits = { agrees: 0.03, note: 0.1, care: 0.25 } as const
+export const agreementLimits = { agrees: 0.03, note: 0.1, care: 0.25 } as const
 export type Verdict = 'agrees' | 'note' | 'care' | 'stop'
 
 export interface IdentityCheck {
@@ -31,36 +31,17 @@ function verdictOf(deviation: number): Verdict {
   return deviation <= agreementLimits.care ? 'care' : 'stop'
 }
 
-/** |ln(given/computed)| of one redundant relation; infinite where the members exclude each other. */
-function ratioOf(identity: DriverIdentity, known: PartialSmallSignalSet, stiffnessPa: number) {
-  const [member] = identity.members as readonly [SmallSignalQuantity]
-  const computed = identity.solve(member, known, stiffnessPa)
-  const stated = known[member] ?? Number.NaN
-  return { member, stated, computed, ratio: stated / computed }
-}
-
-export function deviations({ known, redundant }: CompletedSet, stiffnessPa: number): readonly number[] {
-  return redundant.map(identity => {
-    const { ratio } = ratioOf(identity, known, stiffnessPa)
-    return ratio > 0 ? Math.abs(Math.log(ratio)) : Number.POSITIVE_INFINITY
-  })
-}
-
-/**
- * Holds each relation that was not needed for completing the set against its members.
- *
- * @source derived from the relations; limits are an engineering choice of this service
- */
-export function identityChecks(set: CompletedSet, stiffnessPa: number): readonly IdentityCheck[] {
-  return set.redundant.map(identity => {
-    const { member, stated, computed, ratio } = ratioOf(identity, set.known, stiffnessPa)
+/** Each relation that was not needed for completing the set, held against its members. */
+export function identityChecks(found: readonly Disagreement[]): readonly IdentityCheck[] {
+  return found.map(({ identity, member, stated, computed, beyond }) => {
+    const ratio = stated / computed
     const percent = Number((Math.abs(ratio - 1) * 100).toPrecision(2))
     const others = identity.members.filter(name => name !== member).map(name => printedQuantities[name].symbol)
     return {
       identity: identity.id,
       relation: identity.relation,
       ratio,
-      verdict: verdictOf(Math.abs(Math.log(ratio))),
+      verdict: verdictOf(beyond),
       detail: `${printedValue(member, stated)} against ${printedValue(member, computed)} from ${others.join(', ')}: ${percent} % apart`
     }
   })

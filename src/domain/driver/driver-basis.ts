@@ -41,10 +41,15 @@ export function setBasis({ derivations }: CompletedSet, driver: CompletedDriver,
   })
 }
 
-export function figuresBasis(figures: DriverFigures, driver: CompletedDriver, air: Air): readonly Basis[] {
+export function figuresBasis(
+  figures: DriverFigures,
+  driver: CompletedDriver,
+  air: Air,
+  sheetAir: Air
+): readonly Basis[] {
   const fs = { symbol: 'fs', value: driver.fsHz, unit: 'Hz' }
   const qes = { symbol: 'Qes', value: driver.qes, unit: '1' }
-  const vas = { symbol: 'Vas', value: driver.vasM3, unit: 'm3' }
+  const vas = { symbol: 'Vas', value: (driver.vasM3 * air.stiffnessPa) / sheetAir.stiffnessPa, unit: 'm3' }
   const c = { symbol: 'c', value: air.soundSpeedMPerS, unit: 'm/s' }
   const rho = { symbol: 'rho', value: air.densityKgPerM3, unit: 'kg/m3' }
   const efficiency = '4*pi^2*fs^3*Vas/(c^3*Qes)'

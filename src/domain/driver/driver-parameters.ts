@@ -2,9 +2,13 @@
 import type { AirRequest } from '../air/air.ts'
 import type { CoilConnection } from './coil-connection.ts'
 import type { IdentityCheck } from './consistency.ts'
+import type { NamedSlip } from './judge-set.ts'
 import type { PartialSmallSignalSet, SmallSignalQuantity, SmallSignalSet } from './small-signal-quantities.ts'
+import type { VasAir } from './vas-air.ts'
 
 export interface DriverSheet extends PartialSmallSignalSet {
+  /** The air Vas was stated for; `reference` when absent. */
+  readonly vasAir?: VasAir
   /** Moving mass without air load. */
   readonly mmdKg?: number
   readonly leH?: number
@@ -40,6 +44,7 @@ export interface Origin {
 }
 
 export interface CompletedDriver extends SmallSignalSet {
+  readonly vasAir?: VasAir
   readonly leH?: number
   readonly leParallelOhm?: number
   readonly xmaxM?: number
@@ -62,11 +67,7 @@ export interface DriverParameters {
   readonly driver: CompletedDriver
   readonly origins: { readonly [Name in SmallSignalQuantity]: Origin }
   readonly checks: readonly IdentityCheck[]
-  readonly slips: readonly {
-    readonly id: string
-    readonly detail: string
-    readonly mended: PartialSmallSignalSet & { readonly xmaxM?: number; readonly leH?: number }
-  }[]
+  readonly slips: readonly NamedSlip[]
   readonly figures: DriverFigures
   readonly leaning: { readonly kind: 'closed' | 'either' | 'vented'; readonly why: string }
 }

@@ -1,6 +1,8 @@
 /** One driver, coils already joined: whichever parameter set a caller gives becomes the mechanical set the network computes with. */
 import type { Air } from '../air/air.ts'
+import { type Assumptions, assumptions } from '../assume.ts'
 import { DesignError, type Fault } from '../design-error.ts'
+import { airOfVas, type VasAir } from './vas-air.ts'
 
 /** What a data sheet may state of the coil's inductance; all parts lie in series with the resistance. */
 export interface CoilRequest {
@@ -23,6 +25,8 @@ export interface DriverRequest extends CoilRequest {
   readonly qes?: number
   readonly qts?: number
   readonly vasM3?: number
+  /** The air Vas was stated for; `reference` when absent. */
+  readonly vasAir?: VasAir
   readonly mmsKg?: number
   readonly cmsMPerN?: number
   readonly rmsKgPerS?: number
@@ -50,6 +54,7 @@ export interface Driver {
   readonly qms: number
   readonly qes: number
   readonly qts: number
+  /** In the air of the request. */
   readonly vasM3: number
   readonly sdM2: number
   readonly mmsKg: number
@@ -93,9 +98,9 @@ const missing = (field: string, detail: string) => new DesignError('missing-inpu
  * fs, Mms and Cms from what is given; the compliance from Vas comes before a stated Cms, the mass from fs before a stated Mms,
  * so that resonance and compliance volume of a data sheet stay exactly as printed.
  */
-function movingSystem(request: DriverRequest, air: Air, at: string) {
+function movingSystem(request: DriverRequest, vasStiffnessPa: number, at: string) {
   const { fsHz, vasM3, sdM2, mmsKg } = request
-  const given = vasM3 === undefined ? request.cmsMPerN : vasM3 / (air.stiffnessPa * sdM2 ** 2)
+  const given = vasM3 === undefined ? request.cmsMPerN : vasM3 / (vasStiffnessPa * sdM2 ** 2)
   const omega = fsHz === undefined ? undefined : 2 * Math.PI * fsHz
   if (omega !== undefined && given !== undefined) return { omega, cms: given, mms: 1 / (omega ** 2 * given) }
   if (omega !== undefined && mmsKg !== undefined) return { omega, cms: 1 / (omega ** 2 * mmsKg), mms: mmsKg }
@@ -132,24 +137,28 @@ function qualities(request: DriverRequest, omega: number, mms: number, at: strin
 /**
  * The canonical driver.
  *
- *   Cms = Vas/(ρc²·Sd²)   Mms = 1/(ωs²·Cms)   Rms = ωs·Mms/Qms   Bl = √(ωs·Mms·Re/Qes)   ωs = 2π·fs
+ *   Cms = Vas/(K·Sd²)   Mms = 1/(ωs²·Cms)   Rms = ωs·Mms/Qms   Bl = √(ωs·Mms·Re/Qes)   ωs = 2π·fs
  *
- * @param request  any determining part of the small-signal and the mechanical set; Vas belongs to the air given
- * @param at  path of the driver in the request
+ * K = ρc² of the air Vas was stated for; the Vas returned is ρc²·Sd²·Cms in the air given.
+ *
+ * @param request  any determining part of the small-signal and the mechanical set
+ * @param assume  collects the air taken for Vas where that matters
  * @throws DesignError `missing-input`, `conflicting-input`
  * @source Small, "Direct-radiator loudspeaker system analysis", JAES 20(5), 1972 (from memory)
  * @check  fs 30 Hz, Qms 5, Qes 0.45, Vas 60 L, Sd 483 cm², Re 3.4 Ω → Mms 155.2 g, Bl 14.87 T·m
  */
-export function driverOf(request: DriverRequest, air: Air, at = 'driver'): Driver {
-  const { sdM2, reOhm, xmaxM, powerW } = request
-  const { omega, cms, mms } = movingSystem(request, air, at)
+export function driverOf(request: DriverRequest, air: Air, assume: Assumptions = assumptions()): Driver {
+  const { sdM2, reOhm, xmaxM, powerW, vasM3, vasAir } = request
+  const at = 'driver'
+  const vasStiffnessPa = vasM3 === undefined ? air.stiffnessPa : airOfVas(vasAir, air, assume).stiffnessPa
+  const { omega, cms, mms } = movingSystem(request, vasStiffnessPa, at)
   const { qms, qes } = qualities(request, omega, mms, at)
   return {
     fsHz: request.fsHz ?? omega / (2 * Math.PI),
     qms,
     qes,
     qts: 1 / (1 / qms + 1 / qes),
-    vasM3: request.vasM3 ?? air.stiffnessPa * sdM2 ** 2 * cms,
+    vasM3: vasM3 === undefined ? air.stiffnessPa * sdM2 ** 2 * cms : (vasM3 * air.stiffnessPa) / vasStiffnessPa,
     sdM2,
     mmsKg: mms,
     cmsMPerN: cms,

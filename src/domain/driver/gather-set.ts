@@ -1,17 +1,14 @@
 /** From a data sheet to a complete set: what is given, what follows, what has to be assumed, and what is missing. */
 import type { Assumptions } from '../assume.ts'
-import { DesignError, type Fault } from '../design-error.ts'
+import { DesignError } from '../design-error.ts'
+import { freeConeAirLoadKg } from './air-load.ts'
 import { coilFactors } from './coil-connection.ts'
-import { type CompletedSet, completeSet, smallestAdditions, unknownOf } from './complete-set.ts'
+import { type CompletedSet, completeSet, unknownOf } from './complete-set.ts'
 import type { DriverSheet, SheetCoils } from './driver-parameters.ts'
 import { PISTON_DIAMETER_SHARE, USUAL_QMS, USUAL_RESISTANCE_RATIO } from './judgement.ts'
-import {
-  type PartialSmallSignalSet,
-  printedQuantities,
-  type SmallSignalQuantity,
-  smallSignalQuantities
-} from './small-signal-quantities.ts'
-import { conePistonAirLoadKg } from './unit-slips.ts'
+import { missingFigures } from './missing-figures.ts'
+import { type Roundings, relativeRounding, roundingsOf } from './printed-rounding.ts'
+import { type PartialSmallSignalSet, printedQuantities, smallSignalQuantities } from './small-signal-quantities.ts'
 
 interface AirFigures {
   readonly densityKgPerM3: number
@@ -21,6 +18,10 @@ interface AirFigures {
 export interface GatheredSet {
   /** What the sheet says, Re moved to the connection of Bl and Q. */
   readonly stated: PartialSmallSignalSet
+  /** Of what the sheet says. */
+  readonly roundings: Roundings
+  /** What the set was completed from: what is stated, and what had to be assumed. */
+  readonly taken: PartialSmallSignalSet
   readonly set: CompletedSet
 }
 
@@ -49,9 +50,16 @@ export function gatherSet(
     taken = { ...taken, ...more }
     set = completeSet(taken, air.stiffnessPa)
   }
-  if (unknownOf(set.known).length > 0) throw missing(taken)
+  if (unknownOf(set.known).length > 0) throw missingFigures(taken)
   refuseImpossible(set)
-  return { stated, set }
+  return { stated, roundings: printedRoundings(sheet, stated), taken, set }
+}
+
+/** Mms from a bare mass is as uncertain as that mass was printed. */
+function printedRoundings(sheet: DriverSheet, { mmsKg }: PartialSmallSignalSet): Roundings {
+  const roundings = roundingsOf(statedSet(sheet))
+  if (sheet.mmdKg === undefined || mmsKg === undefined) return roundings
+  return { ...roundings, mmsKg: (relativeRounding('mmsKg', sheet.mmdKg) * sheet.mmdKg) / mmsKg }
 }
 
 function withOneConnection(stated: PartialSmallSignalSet, coils: SheetCoils | undefined): PartialSmallSignalSet {
@@ -64,14 +72,14 @@ function withOneConnection(stated: PartialSmallSignalSet, coils: SheetCoils | un
 function withAirLoad(stated: PartialSmallSignalSet, { mmdKg }: DriverSheet, density: number): PartialSmallSignalSet {
   if (mmdKg === undefined) return stated
   if (stated.mmsKg !== undefined) {
-    const detail = 'Mms and Mmd are the same mass with and without air load: give one of them'
+    const detail = 'Mms and Mmd are the same mass with and without air load: give one of them.'
     throw new DesignError('conflicting-input', { field: 'driver.mmdKg', detail })
   }
   if (stated.sdM2 === undefined) {
-    const detail = 'Mmd needs Sd, from which the air load follows'
+    const detail = 'Mmd needs Sd, from which the air load follows.'
     throw new DesignError('missing-input', { field: 'driver.sdM2', detail })
   }
-  return { ...stated, mmsKg: mmdKg + conePistonAirLoadKg(stated.sdM2, density) }
+  return { ...stated, mmsKg: mmdKg + freeConeAirLoadKg(stated.sdM2, density) }
 }
 
 type Fallback = (
@@ -99,20 +107,6 @@ const fallbacks: readonly Fallback[] = [
   }
 ]
 
-function missing(taken: PartialSmallSignalSet): DesignError {
-  const ways = smallestAdditions(taken)
-  const spoken = (names: readonly SmallSignalQuantity[]) =>
-    names.map(name => printedQuantities[name].symbol).join(' with ')
-  const shown = ways.slice(0, 6).map(spoken)
-  const rest = ways.length > shown.length ? ` or ${ways.length - shown.length} other ways` : ''
-  const detail = `the set lacks ${shown.length === 1 ? shown[0] : `one of: ${shown.join('; ')}${rest}`}`
-  const pointed: readonly Fault[] = (ways[0] ?? []).map(name => ({
-    field: `driver.${name}`,
-    detail: `${printedQuantities[name].symbol} is missing and follows from nothing given`
-  }))
-  return new DesignError('missing-input', { field: 'driver', detail }, ...pointed)
-}
-
 function refuseImpossible({ known, derivations }: CompletedSet): void {
   for (const { member, identity } of derivations) {
     const value = known[member]
@@ -120,9 +114,9 @@ function refuseImpossible({ known, derivations }: CompletedSet): void {
     const others = identity.members.filter(name => name !== member)
     throw new DesignError('conflicting-input', {
       field: `driver.${others[0] ?? member}`,
-      detail: `no positive ${printedQuantities[member].symbol} fits ${identity.relation} with the ${others
+      detail: `These figures exclude each other: no ${printedQuantities[member].symbol} above nought fits ${identity.relation} with the ${others
         .map(name => printedQuantities[name].symbol)
-        .join(', ')} given`
+        .join(', ')} given.`
     })
   }
 }

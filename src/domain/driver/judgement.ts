@@ -8,6 +8,8 @@ export const USUAL_RESISTANCE_RATIO = 0.85
 export const RESISTANCE_RATIO_RANGE = [0.6, 1] as const
 /** Share of the nominal diameter that moves as a piston. Common practice, no source: 12 in → 0.049 m². */
 export const PISTON_DIAMETER_SHARE = 0.82
+/** Sd over the circle of the nominal diameter from which on it was probably reckoned from that diameter; real cones lie near 0.67. Ours. */
+export const NOMINAL_AREA_SHARE = [0.9, 1.1] as const
 /** One-way excursion beyond which a sheet probably means peak to peak [m], and the same as a share of the cone radius. Ours. */
 export const XMAX_DOUBTFUL_M = 0.04
 export const XMAX_DOUBTFUL_RADIUS_SHARE = 0.25

@@ -2,24 +2,29 @@
 import { type Caution, caution } from '../caution.ts'
 import { surfaceDensityIsUnusual, unusualValues } from './consistency.ts'
 import type { DriverParameters, DriverSheet } from './driver-parameters.ts'
+import type { SetJudgement } from './judge-set.ts'
 import { RESISTANCE_RATIO_RANGE } from './judgement.ts'
-import { printedQuantities, printedValue } from './small-signal-quantities.ts'
+import { type PartialSmallSignalSet, printedQuantities, printedValue } from './small-signal-quantities.ts'
 
 /** Rounded for a sentence. */
 const round = (value: number, digits = 3) => Number(value.toPrecision(digits))
 
+/** Whether the figures of the set can be believed, wherever a driver comes in. */
+export function setCautions(judged: SetJudgement, known: PartialSmallSignalSet): readonly Caution[] {
+  return [...disagreements(judged), ...slipCautions(judged), ...unusual(known)]
+}
+
+/** And what else a sheet prints. */
 export function sheetCautions(result: DriverParameters, sheet: DriverSheet): readonly Caution[] {
   return [
-    ...disagreements(result),
-    ...slipCautions(result),
-    ...unusual(result),
+    ...setCautions(result, result.driver),
     ...impedance(result, sheet),
     ...level(result, sheet),
     ...inductance(sheet)
   ]
 }
 
-function disagreements({ checks }: DriverParameters): readonly Caution[] {
+function disagreements({ checks }: SetJudgement): readonly Caution[] {
   return checks.flatMap(({ relation, detail, ratio, verdict }) =>
     verdict === 'agrees'
       ? []
@@ -33,7 +38,7 @@ function disagreements({ checks }: DriverParameters): readonly Caution[] {
   )
 }
 
-function slipCautions({ slips }: DriverParameters): readonly Caution[] {
+function slipCautions({ slips }: SetJudgement): readonly Caution[] {
   return slips.map(({ detail, mended }) => {
     const [name = ''] = Object.keys(mended)
     return caution('driver-unit-slip', `${detail}. Nothing was changed: check the sheet and send the right figure.`, {
@@ -42,16 +47,17 @@ function slipCautions({ slips }: DriverParameters): readonly Caution[] {
   })
 }
 
-function unusual({ driver }: DriverParameters): readonly Caution[] {
-  const values = unusualValues(driver).map(({ name, value, usual: [low, high] }) => {
+function unusual(known: PartialSmallSignalSet): readonly Caution[] {
+  const values = unusualValues(known).map(({ name, value, usual: [low, high] }) => {
     const { perSi, unit } = printedQuantities[name]
     const range = `${round(low * perSi)} to ${round(high * perSi)} ${unit}`.trim()
     return caution('driver-value-unusual', `${printedValue(name, value)} lies outside the usual ${range}.`, {
       at: `driver.${name}`
     })
   })
-  if (!surfaceDensityIsUnusual(driver)) return values
-  const density = driver.mmsKg / driver.sdM2
+  const { mmsKg, sdM2 } = known
+  if (mmsKg === undefined || sdM2 === undefined || !surfaceDensityIsUnusual(known)) return values
+  const density = mmsKg / sdM2
   const message = `Mms over Sd is ${round(density)} kg/m²: unusual for a bass driver; Vas, Sd or Mms may be wrong.`
   return [...values, caution('driver-value-unusual', message, { at: 'driver', figures: { densityKgPerM2: density } })]
 }

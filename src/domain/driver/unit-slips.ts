@@ -1,7 +1,9 @@
 /** The slips of unit and reading that data sheets and their copyists make, and which of them would explain a contradiction. */
 import { CUBIC_FOOT_M3, INCH_M } from '../constants.ts'
+import { freeConeAirLoadKg } from './air-load.ts'
 import { completeSet } from './complete-set.ts'
-import { deviations, surfaceDensityIsUnusual, unusualValues } from './consistency.ts'
+import { agreementLimits, surfaceDensityIsUnusual, unusualValues } from './consistency.ts'
+import { disagreements, type PrintedSet } from './disagreement.ts'
 import type { PartialSmallSignalSet, SmallSignalQuantity } from './small-signal-quantities.ts'
 
 export interface Slip {
@@ -16,24 +18,24 @@ export interface Slip {
 
 const times = (factor: number) => (value: number) => value * factor
 
-/**
- * Air load of a cone in a baffle on both sides, which Mms contains and the bare mass Mmd does not.
- *
- *   2·(8/3)·ρ·a³,  a = √(Sd/π)
- *
- * @source Beranek & Mellow, "Acoustics: Sound Fields and Transducers", 2012; from memory
- * @check  a 0.124 m, ρ 1.2041 → 0.012244 kg
- */
-export function conePistonAirLoadKg(sdM2: number, densityKgPerM3: number): number {
-  return (16 / 3) * densityKgPerM3 * Math.sqrt(sdM2 / Math.PI) ** 3
-}
-
 const slips: readonly Slip[] = [
   {
     id: 'vas-in-cubic-feet',
     quantity: 'vasM3',
     says: 'Vas looks like cubic feet, not litres',
     mended: times(CUBIC_FOOT_M3 * 1e3)
+  },
+  {
+    id: 'vas-in-cubic-inches',
+    quantity: 'vasM3',
+    says: 'Vas looks like cubic inches, not litres',
+    mended: times(INCH_M ** 3 * 1e3)
+  },
+  {
+    id: 'sd-in-square-millimetres',
+    quantity: 'sdM2',
+    says: 'Sd looks like mm², not cm²',
+    mended: times(1e-2)
   },
   {
     id: 'sd-in-square-inches',
@@ -87,7 +89,7 @@ const slips: readonly Slip[] = [
     id: 'mass-without-air-load',
     quantity: 'mmsKg',
     says: 'Mms looks like the bare moving mass without the air load (Mmd)',
-    mended: (value, { sdM2 }, density) => (sdM2 === undefined ? undefined : value + conePistonAirLoadKg(sdM2, density)),
+    mended: (value, { sdM2 }, density) => (sdM2 === undefined ? undefined : value + freeConeAirLoadKg(sdM2, density)),
     fine: true
   },
   {
@@ -112,46 +114,52 @@ export interface SlipSuspicion {
  * Every slip which, if it had happened, would leave a set without contradiction and with usual values. A slip is only
  * named; the completed set keeps what the sheet says.
  *
- * @param given  the values of the sheet, SI
+ * @param printed  the figures of the sheet, SI, and their roundings
+ * @param before  faults of the set as printed
  * @validity One slip at a time. Two slips of equal effect on every relation (Re doubled, Qes halved) are both named.
  * @source derived: each slip is undone in turn and the relations are asked again
  * @check  Vas 2.1189 "L" among otherwise consistent figures → vas-in-cubic-feet, 60.0 L
  */
 export function suspectedSlips(
-  given: PartialSmallSignalSet,
+  printed: PrintedSet,
+  before: Faults,
   stiffnessPa: number,
   densityKgPerM3: number
 ): readonly SlipSuspicion[] {
-  const before = faultsOf(given, stiffnessPa)
+  const { given } = printed
   return slips.flatMap(slip => {
     const value = given[slip.quantity]
     const mended = value === undefined ? undefined : slip.mended(value, given, densityKgPerM3)
     if (mended === undefined) return []
-    const after = faultsOf({ ...given, [slip.quantity]: mended }, stiffnessPa)
+    const after = faultsOf({ ...printed, given: { ...given, [slip.quantity]: mended } }, stiffnessPa)
     const explains = slip.fine ? explainsFinely(before, after) : explainsGrossly(before, after)
     return explains ? [{ slip, mended }] : []
   })
 }
 
-interface Faults {
+export interface Faults {
+  /** Largest deviation of a relation beyond rounding. */
   readonly worst: number
   readonly unusual: number
 }
 
-function faultsOf(given: PartialSmallSignalSet, stiffnessPa: number): Faults {
-  const set = completeSet(given, stiffnessPa)
+export function faultsOf(printed: PrintedSet, stiffnessPa: number): Faults {
+  const { known } = completeSet(printed.given, stiffnessPa)
   return {
-    worst: Math.max(0, ...deviations(set, stiffnessPa)),
-    unusual: unusualValues(set.known).length + (surfaceDensityIsUnusual(set.known) ? 1 : 0)
+    worst: Math.max(0, ...disagreements(printed, stiffnessPa).map(({ beyond }) => beyond)),
+    unusual: unusualValues(known).length + (surfaceDensityIsUnusual(known) ? 1 : 0)
   }
 }
 
-/** Within 6 % afterwards, as the roundings of several printed figures may add up. */
-function explainsGrossly(before: Faults, after: Faults): boolean {
+export const isOdd = ({ worst, unusual }: Faults): boolean => worst > agreementLimits.agrees || unusual > 0
+
+/** Within 6 % beyond rounding afterwards: the exact factor of a unit is telling enough for a sheet that is a little off besides. */
+export function explainsGrossly(before: Faults, after: Faults): boolean {
   if (after.worst > 0.06) return false
   return before.worst > 0.1 ? after.unusual <= before.unusual : after.unusual < before.unusual
 }
 
 function explainsFinely(before: Faults, after: Faults): boolean {
-  return before.worst > 0.03 && before.worst <= 0.25 && after.worst <= 0.02 && after.unusual <= before.unusual
+  const slight = before.worst > agreementLimits.agrees && before.worst <= agreementLimits.care
+  return slight && after.worst <= 0.02 && after.unusual <= before.unusual
 }

@@ -1,14 +1,31 @@
-/** Slips in the figures that no relation ties to the others: excursion and inductance. */
-import { INDUCTANCE_RANGE_H, XMAX_DOUBTFUL_M, XMAX_DOUBTFUL_RADIUS_SHARE, XMAX_TINY_M } from './judgement.ts'
+/** Slips in figures that no relation ties to the others: excursion, inductance, and an area that only the size can prove. */
+import {
+  INDUCTANCE_RANGE_H,
+  NOMINAL_AREA_SHARE,
+  PISTON_DIAMETER_SHARE,
+  XMAX_DOUBTFUL_M,
+  XMAX_DOUBTFUL_RADIUS_SHARE,
+  XMAX_TINY_M
+} from './judgement.ts'
+import { printedQuantities } from './small-signal-quantities.ts'
 
 export interface LooseSlip {
-  readonly id: 'xmax-peak-to-peak' | 'xmax-in-inches' | 'inductance-in-microhenry' | 'inductance-in-henry'
+  readonly id:
+    | 'sd-from-nominal-diameter'
+    | 'xmax-peak-to-peak'
+    | 'xmax-in-inches'
+    | 'inductance-in-microhenry'
+    | 'inductance-in-henry'
   readonly says: string
-  readonly mended: { readonly xmaxM?: number; readonly leH?: number }
+  readonly mended: { readonly sdM2?: number; readonly xmaxM?: number; readonly leH?: number }
 }
 
 interface LooseFigures {
+  /** The area to believe: as it would be without the slip that was found in it. */
   readonly sdM2: number
+  /** As on the sheet, where it is. */
+  readonly statedSdM2?: number
+  readonly nominalDiameterM?: number
   readonly xmaxM?: number
   readonly leH?: number
 }
@@ -17,16 +34,36 @@ interface LooseFigures {
  * @source common practice, no source; the limits stand in judgement.ts
  * @check  Xmax 28 mm on 300 cm² (cone radius 98 mm) → xmax-peak-to-peak, 14 mm
  */
-export function looseSlips({ sdM2, xmaxM, leH }: LooseFigures): readonly LooseSlip[] {
-  return [...(xmaxM === undefined ? [] : excursionSlips(xmaxM, sdM2)), ...(leH === undefined ? [] : coilSlips(leH))]
+export function looseSlips(figures: LooseFigures): readonly LooseSlip[] {
+  const { xmaxM, leH } = figures
+  const area = areaSlips(figures)
+  const sdM2 = area[0]?.mended.sdM2 ?? figures.sdM2
+  return [
+    ...area,
+    ...(xmaxM === undefined ? [] : excursionSlips(xmaxM, sdM2)),
+    ...(leH === undefined ? [] : coilSlips(leH))
+  ]
 }
 
+/** The circle of the nominal diameter is the frame, not the cone. */
+function areaSlips({ statedSdM2, nominalDiameterM }: LooseFigures): readonly LooseSlip[] {
+  if (statedSdM2 === undefined || nominalDiameterM === undefined) return []
+  const circleM2 = (Math.PI / 4) * nominalDiameterM ** 2
+  const [low, high] = NOMINAL_AREA_SHARE
+  const share = statedSdM2 / circleM2
+  if (share < low || share > high) return []
+  const says = 'Sd looks like the circle of the nominal diameter; the cone proper is about two thirds of it'
+  return [{ id: 'sd-from-nominal-diameter', says, mended: { sdM2: PISTON_DIAMETER_SHARE ** 2 * circleM2 } }]
+}
+
+/** An area that is itself in doubt proves nothing about the excursion. */
 function excursionSlips(xmaxM: number, sdM2: number): readonly LooseSlip[] {
   if (xmaxM < XMAX_TINY_M) {
     return [{ id: 'xmax-in-inches', says: 'Xmax looks like inches, not millimetres', mended: { xmaxM: xmaxM * 25.4 } }]
   }
-  const limit = Math.min(XMAX_DOUBTFUL_M, XMAX_DOUBTFUL_RADIUS_SHARE * Math.sqrt(sdM2 / Math.PI))
-  if (xmaxM <= limit) return []
+  const [low, high] = printedQuantities.sdM2.usual
+  const byRadius = sdM2 >= low && sdM2 <= high ? XMAX_DOUBTFUL_RADIUS_SHARE * Math.sqrt(sdM2 / Math.PI) : Infinity
+  if (xmaxM <= Math.min(XMAX_DOUBTFUL_M, byRadius)) return []
   const says = 'Xmax looks like peak to peak; it is counted one way from rest here'
   return [{ id: 'xmax-peak-to-peak', says, mended: { xmaxM: xmaxM / 2 } }]
 }

@@ -4,6 +4,7 @@ import type { CabinModel } from '../cabin/cabin.ts'
 import { type CabinGain, cabinGain } from '../cabin/cabin-gain.ts'
 import { hearingCautions } from '../cabin/hearing.ts'
 import type { Caution } from '../caution.ts'
+import { givenDriverCautions } from '../driver/given-driver-cautions.ts'
 import type { FilterSection } from '../filter/filter.ts'
 import { chainTransfer } from '../filter/filter-transfer.ts'
 import type { Outcome } from '../outcome.ts'
@@ -138,7 +139,7 @@ export function computeResponse(request: ResponseRequest): Outcome<Response> {
       ...(request.timeResponse && { timeResponse: timeResponse(system, scalars, request.timeResponse, assume) }),
       ...(named ? { parts: partCurves(system, solution) } : {})
     },
-    cautions: cautionsOf(system, curves, extras),
+    cautions: [...givenDriverCautions(request.driver, system.air), ...cautionsOf(system, curves, extras)],
     assumed: assume.list,
     sources: sourcesOf(request, system, extras),
     basis: [

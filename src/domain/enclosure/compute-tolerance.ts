@@ -4,6 +4,7 @@ import { type Assumptions, assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { CELSIUS_ZERO_K } from '../constants.ts'
 import { DesignError } from '../design-error.ts'
+import { givenDriverCautions } from '../driver/given-driver-cautions.ts'
 import type { Basis, Outcome } from '../outcome.ts'
 import { frequenciesOf } from './frequencies.ts'
 import type { SystemRequest } from './request.ts'
@@ -231,7 +232,7 @@ export function computeTolerance(request: ToleranceRequest): Outcome<Tolerance> 
       ...(within === undefined ? {} : { withinXmaxPercent: within }),
       sensitivities: sensitivities(fixed, driver, scatters, frequenciesHz)
     },
-    cautions: cautionsOf(nominal, within),
+    cautions: [...givenDriverCautions(request.driver, nominal.system.air), ...cautionsOf(nominal, within)],
     assumed: assume.list,
     sources: ['acoustic-network', 'small-1972-direct-radiator', 'tolerance-spreads', 'tolerance-sampling'],
     basis: basisOf(nominal)

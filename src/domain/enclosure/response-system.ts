@@ -86,7 +86,7 @@ function customWiring({ network }: BuiltNetwork, driver: Driver): DriverWiring {
 export function responseSystem(request: SystemRequest, assume: Assumptions): ResponseSystem {
   const { enclosure } = request
   const air = airOf(request.air, assume)
-  const driver = driverOf(request.driver, air)
+  const driver = driverOf(request.driver, air, assume)
   const custom = enclosure.kind === 'custom'
   const wired = driverWiring(request.drivers, driver, custom ? assumptions() : assume)
   const parts = built(request, driver, wired, air, assume)

@@ -3,6 +3,7 @@ import { type Assumptions, assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { isComputable } from '../computable.ts'
 import { requireWithin } from '../design-error.ts'
+import { givenDriverCautions } from '../driver/given-driver-cautions.ts'
 import type { Basis, Outcome } from '../outcome.ts'
 import type { Draft, Drafts } from './drafts.ts'
 import { sizeBandPass } from './size-band-pass.ts'
@@ -13,7 +14,7 @@ import { sizeVented } from './size-vented.ts'
 import type { EnclosureCandidate, EnclosureSizing, SizedKind, SizingRequest } from './sizing.ts'
 import { ROUGH_BOARD_M, ROUGH_DISPLACEMENT_SHARE } from './sizing-judgement.ts'
 import { type SizingProblem, sizingProblem } from './sizing-problem.ts'
-import { figure } from './suitability.ts'
+import { figure, leastAirReason } from './suitability.ts'
 
 const sizers: Readonly<Record<SizedKind, (problem: SizingProblem, assume: Assumptions) => Drafts>> = {
   closed: sizeClosed,
@@ -36,7 +37,10 @@ export function sizeEnclosure(request: SizingRequest): Outcome<EnclosureSizing> 
   const drivers = driversOf(problem)
   if (request.kinds === undefined) assume.or(undefined, 'kinds', 'closed, vented', 'the two every builder weighs first')
   const parts = (request.kinds ?? (['closed', 'vented'] as const)).map(kind => sizers[kind](problem, assume))
-  const drafts = parts.flatMap(part => part.drafts).filter(isComputable)
+  const drafts = parts
+    .flatMap(part => part.drafts)
+    .filter(isComputable)
+    .map(draft => withLeastAir(draft, problem))
   const candidates = drafts.map(draft => candidateOf(draft, drafts, problem))
   return {
     result: {
@@ -44,7 +48,7 @@ export function sizeEnclosure(request: SizingRequest): Outcome<EnclosureSizing> 
       candidates,
       unsuited: parts.flatMap(part => part.unsuited)
     },
-    cautions: sizingCautions(problem, candidates),
+    cautions: [...givenDriverCautions(request.driver, problem.air), ...sizingCautions(problem, candidates)],
     assumed: assume.list,
     sources: [
       ...candidates.map(({ source }) => source),
@@ -57,6 +61,11 @@ export function sizeEnclosure(request: SizingRequest): Outcome<EnclosureSizing> 
     ],
     basis: candidates.flatMap((candidate, index) => candidateBasis(candidate, index, problem))
   }
+}
+
+function withLeastAir(draft: Draft, { driver, count, volumeFactor }: SizingProblem): Draft {
+  const drivers = { sdM2: driver.sdM2, xmaxM: driver.xmaxM, count }
+  return { ...draft, reasons: [...draft.reasons, ...leastAirReason(draft.netVolumeM3 / volumeFactor, drivers)] }
 }
 
 /** @throws DesignError `out-of-range` for parameters no driver has */

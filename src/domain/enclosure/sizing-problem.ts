@@ -42,7 +42,7 @@ export interface SizingProblem {
  */
 export function sizingProblem(request: SizingRequest, assume: Assumptions): SizingProblem {
   const air = airOf(request.air, assume)
-  const driver = driverOf(request.driver, air)
+  const driver = driverOf(request.driver, air, assume)
   const count = assume.or(request.drivers?.count, 'drivers.count', 1, 'a single driver')
   const inSeries = assume.or(request.drivers?.inSeries, 'drivers.inSeries', 1, 'all drivers in parallel')
   if (count % inSeries !== 0) {

@@ -1,6 +1,6 @@
 /** Whether a candidate suits the driver and the space, each reason with its figures; limits stand in sizing-judgement.ts. */
 import type { CandidateResponse } from './sizing.ts'
-import { EBP_LIMITS_HZ, HIGHEST_F3_HZ, RIPPLE_LIMIT_DB } from './sizing-judgement.ts'
+import { EBP_LIMITS_HZ, HIGHEST_F3_HZ, RIPPLE_LIMIT_DB, SWEPT_VOLUMES } from './sizing-judgement.ts'
 
 export interface Reason {
   readonly against: boolean
@@ -35,6 +35,33 @@ export function bandReasons(
     reasons.push({ against: true, text: `${figure(rippleDb)} dB of ripple, more than ${rippleLimitDb} dB` })
   }
   return reasons
+}
+
+interface Cones {
+  readonly sdM2: number
+  readonly xmaxM: number | undefined
+  readonly count: number
+}
+
+/**
+ * Least air behind the cones for the box to be called suitable: neither air squeezed beyond what Xmax itself allows, nor a
+ * box smaller than what stands in it.
+ *
+ *   V ≥ N·6·Sd·Xmax   V ≥ N·(2/3)·π·a³,  a = √(Sd/π)
+ *
+ * @source derived, limits ours: see SWEPT_VOLUMES and the half sphere behind each cone
+ * @check  490 cm², Xmax 14 mm → 4.12 L by the sweep, 4.08 L by the half sphere
+ */
+export function leastAirReason(airM3: number, { sdM2, xmaxM, count }: Cones): readonly Reason[] {
+  const sweptM3 = count * sdM2 * (xmaxM ?? 0)
+  const driversM3 = count * (2 / 3) * Math.PI * Math.sqrt(sdM2 / Math.PI) ** 3
+  if (airM3 < SWEPT_VOLUMES * sweptM3) {
+    const text = `${litres(airM3)} is ${figure(airM3 / sweptM3)} times the ${litres(sweptM3)} that Sd·Xmax sweeps, less than ${SWEPT_VOLUMES} times: the air spring alone distorts by more than a tenth`
+    return [{ against: true, text }]
+  }
+  if (airM3 >= driversM3) return []
+  const text = `${litres(airM3)} is less than the drivers themselves take behind their cones (${litres(driversM3)})`
+  return [{ against: true, text }]
 }
 
 /** A rule of thumb: it is told, and only counts against a kind where it is clearly on the other side. */

@@ -34,7 +34,7 @@ export function portDemand(request: PortSizingRequest, setting: Setting, assume:
     const detail = 'Give one of the three: a driver with its drive, a swept volume, or a peak flow.'
     throw new DesignError('conflicting-input', { field: driver === undefined ? 'peakFlowM3PerS' : 'driver', detail })
   }
-  if (driver !== undefined) return drivenDemand(request, driverOf(driver, setting.air), setting, assume)
+  if (driver !== undefined) return drivenDemand(request, driverOf(driver, setting.air, assume), setting, assume)
   if (peakFlowM3PerS !== undefined) {
     return {
       by: 'given-flow',

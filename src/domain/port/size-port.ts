@@ -3,6 +3,7 @@ import { type Air, airOf } from '../air/air.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import { isComputable } from '../computable.ts'
 import { DesignError } from '../design-error.ts'
+import { givenDriverCautions } from '../driver/given-driver-cautions.ts'
 import type { Outcome } from '../outcome.ts'
 import type { SourceId } from '../source.ts'
 import { portBasis } from './port-basis.ts'
@@ -41,7 +42,10 @@ export function sizePort(request: PortSizingRequest): Outcome<PortSizing> {
   const result = checked(chosen(request, wish, full, room))
   return {
     result,
-    cautions: portCautions(result, full),
+    cautions: [
+      ...(request.driver === undefined ? [] : givenDriverCautions(request.driver, air)),
+      ...portCautions(result, full)
+    ],
     assumed: assume.list,
     sources: sourcesOf(result),
     basis: portBasis(result, full)

@@ -5,6 +5,7 @@ import { completeDriverParameters as compute } from '../../domain/driver/complet
 import { defineOperation } from '../operation.ts'
 import { AirBody } from '../schemas/air.ts'
 import { component, ref } from '../schemas/component.ts'
+import { SD_CM2_BOUNDS, vasAir } from '../schemas/driver.ts'
 import { choice, list, quantity } from '../schemas/quantities.ts'
 
 /** Wide bounds on purpose: a slip of unit has to reach the service before it can be named. */
@@ -17,7 +18,8 @@ export const Sheet = component(
     qes: Type.Optional(quantity('1', 'Electrical Q', { from: 0.02, to: 50 })),
     qts: Type.Optional(quantity('1', 'Total Q', { from: 0.02, to: 50 })),
     vasL: Type.Optional(quantity('L', 'Air volume as compliant as the suspension', { from: 1e-4, to: 20_000 })),
-    sdCm2: Type.Optional(quantity('cm²', 'Effective area of the cone', { from: 0.001, to: 20_000 })),
+    vasAir,
+    sdCm2: Type.Optional(quantity('cm²', 'Effective area of the cone', SD_CM2_BOUNDS)),
     reOhm: Type.Optional(quantity('Ω', 'Direct-current resistance of the coil', { from: 0.02, to: 200 })),
     blTm: Type.Optional(quantity('T·m', 'Force factor', { from: 0.1, to: 500 })),
     mmsG: Type.Optional(quantity('g', 'Moving mass with its air load', { from: 1e-3, to: 50_000 })),
@@ -51,6 +53,7 @@ const Body = component('DriverParametersRequest', 'A data sheet to be completed 
 })
 
 const Completed = component('CompletedDriver', 'The full small-signal set in the wanted coil connection.', {
+  vasAir,
   fsHz: quantity('Hz', 'Free-air resonance'),
   qms: quantity('1', 'Mechanical Q'),
   qes: quantity('1', 'Electrical Q'),
@@ -92,26 +95,32 @@ const Check = component('ParameterCheck', 'A relation that the sheet over-determ
   identity: choice('Which relation', ['total-q', 'compliance-volume', 'resonance', 'electrical-q', 'mechanical-q']),
   relation: Type.String({ description: 'The relation as printed in the literature' }),
   ratio: quantity('1', 'Value on the sheet over the value the others give'),
-  verdict: choice('`agrees` up to 3 %, `note` up to 10 %, `care` up to 25 %, else `stop`', [
-    'agrees',
-    'note',
-    'care',
-    'stop'
-  ]),
+  verdict: choice(
+    'Beyond what the rounding of the printed digits explains: `agrees` up to 3 %, `note` up to 10 %, `care` up to 25 %, else `stop`',
+    ['agrees', 'note', 'care', 'stop']
+  ),
   detail: Type.String({ description: 'Both values and what they were reached from' })
 })
 
-const Mended = component('MendedParameter', 'The one figure as it would be if the slip had happened; never applied.', {
-  vasL: Type.Optional(quantity('L', 'Vas')),
-  sdCm2: Type.Optional(quantity('cm²', 'Sd')),
-  reOhm: Type.Optional(quantity('Ω', 'Re')),
-  qes: Type.Optional(quantity('1', 'Qes')),
-  mmsG: Type.Optional(quantity('g', 'Mms')),
-  cmsMmPerN: Type.Optional(quantity('mm/N', 'Cms')),
-  rmsKgPerS: Type.Optional(quantity('kg/s', 'Rms')),
-  xmaxMm: Type.Optional(quantity('mm', 'Xmax')),
-  leMh: Type.Optional(quantity('mH', 'Le'))
-})
+const Mended = component(
+  'MendedParameter',
+  'The figure, or the two that changed places, as it would be if the slip had happened; never applied.',
+  {
+    fsHz: Type.Optional(quantity('Hz', 'fs')),
+    qms: Type.Optional(quantity('1', 'Qms')),
+    qes: Type.Optional(quantity('1', 'Qes')),
+    qts: Type.Optional(quantity('1', 'Qts')),
+    vasL: Type.Optional(quantity('L', 'Vas')),
+    sdCm2: Type.Optional(quantity('cm²', 'Sd')),
+    reOhm: Type.Optional(quantity('Ω', 'Re')),
+    blTm: Type.Optional(quantity('T·m', 'Bl')),
+    mmsG: Type.Optional(quantity('g', 'Mms')),
+    cmsMmPerN: Type.Optional(quantity('mm/N', 'Cms')),
+    rmsKgPerS: Type.Optional(quantity('kg/s', 'Rms')),
+    xmaxMm: Type.Optional(quantity('mm', 'Xmax')),
+    leMh: Type.Optional(quantity('mH', 'Le'))
+  }
+)
 
 const SlipBody = component('UnitSlip', 'A slip that would explain what is odd on the sheet.', {
   id: Type.String({ description: 'Name of the slip' }),
@@ -127,7 +136,7 @@ const Figures = component('DriverFigures', 'What follows from the set; half spac
   levelRated1WDb: Type.Optional(quantity('dB', 'Level for 1 W into the rated impedance')),
   impedancePeakOhm: quantity('Ω', 'Modulus at the free-air resonance, inductance left out'),
   sweptVolumeL: Type.Optional(quantity('L', 'Volume the cone sweeps one way, Sd·Xmax')),
-  airLoadG: quantity('g', 'Air load on both sides of the cone in a baffle, part of Mms')
+  airLoadG: quantity('g', 'Air load on both sides of the cone without a baffle, as fs is measured; part of Mms')
 })
 
 const Leaning = component('DriverLeaning', 'The kind of box the driver leans to; a rule of thumb, not a computation.', {
@@ -150,7 +159,7 @@ export const completeDriverParameters = defineOperation({
   tag: 'Drivers',
   summary: 'Complete and check the small-signal set of a driver',
   description:
-    'Takes whatever a data sheet gives and works out the rest, each value marked given, derived or assumed. Relations the sheet over-determines are checked; a likely slip of unit is named with the value it would mean and never applied. Coils can be moved between connections. Too little given is refused with what would complete the set.',
+    'Takes whatever a data sheet gives and works out the rest, each value marked given, derived or assumed. Relations the sheet over-determines are checked; what the rounding of the printed digits explains is not held against the sheet; a likely slip of unit, decimal place or line is named with the value it would mean and never applied. Coils can be moved between connections. Too little given is refused, a pointer to each figure that is missing.',
   body: Body,
   result: Result,
   compute,

@@ -1,20 +1,32 @@
 /** Schema of one driver by its data sheet. */
 import Type from 'typebox'
+import { vasAirs } from '../../domain/driver/vas-air.ts'
 import { component } from './component.ts'
-import { quantity } from './quantities.ts'
+import { choice, quantity } from './quantities.ts'
 
 const given = (unit: string, description: string, to: number) =>
   Type.Optional(quantity(unit, description, { above: 0, to }))
 
+/** From m² to mm² typed as cm²: a slip of unit has to reach the service before it can be named. */
+export const SD_CM2_BOUNDS = { from: 0.001, to: 200_000 } as const
+
+export const vasAir = Type.Optional(
+  choice(
+    'Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, when absent; or that of the `request`',
+    vasAirs
+  )
+)
+
 /** Fields of a driver that matter to its motion and its coil. */
 export const driverProperties = {
-  sdCm2: quantity('cm²', 'Effective piston area', { from: 1, to: 10_000 }),
+  sdCm2: quantity('cm²', 'Effective piston area', SD_CM2_BOUNDS),
   reOhm: quantity('Ω', 'DC resistance of the coils as they are joined', { from: 0.05, to: 200 }),
   fsHz: given('Hz', 'Free-air resonance', 2000),
   qms: given('1', 'Mechanical Q at resonance', 1000),
   qes: given('1', 'Electrical Q at resonance', 1000),
   qts: given('1', 'Total Q at resonance; stands in for one of the other two', 1000),
-  vasL: given('L', 'Air volume of equal compliance, in the air of the request', 20_000),
+  vasL: given('L', 'Air volume of equal compliance, as the sheet prints it', 20_000),
+  vasAir,
   mmsG: given('g', 'Moving mass with air load', 20_000),
   cmsMmPerN: given('mm/N', 'Compliance of the suspension', 1000),
   rmsKgPerS: given('kg/s', 'Mechanical resistance', 10_000),
@@ -33,6 +45,6 @@ export const driverProperties = {
 
 export const DriverBody = component(
   'Driver',
-  'One driver, its coils already joined. Area and resistance, and either the small-signal set (fs, Vas, two of Qms, Qes, Qts) or the mechanical set (Mms, Cms, Rms, Bl). Where both are given the small-signal set counts.',
+  'One driver, its coils already joined. Area and resistance, and either the small-signal set (fs, Vas, two of Qms, Qes, Qts) or the mechanical set (Mms, Cms, Rms, Bl). Where both are given the small-signal set counts and the rest is held against it.',
   driverProperties
 )

@@ -2,7 +2,18 @@
 import { describe, expect, it } from 'vitest'
 import { post } from '../../support/call.ts'
 
-const sheet = { fsHz: 30, qms: 5, qes: 0.45, vasL: 60, sdCm2: 483, reOhm: 3.4, leMh: 1.5, xmaxMm: 12, powerW: 500 }
+const sheet = {
+  fsHz: 30,
+  qms: 5,
+  qes: 0.45,
+  vasL: 60,
+  vasAir: 'request',
+  sdCm2: 483,
+  reOhm: 3.4,
+  leMh: 1.5,
+  xmaxMm: 12,
+  powerW: 500
+}
 const air = { densityKgPerM3: 1.2041, soundSpeedMPerS: 343.2 }
 
 describe('POST /v1/drivers/parameters', () => {

@@ -1,0 +1,37 @@
+/** The check of a sheet in every operation that takes a driver whose coils are already joined. */
+import type { Air } from '../air/air.ts'
+import { assumptions } from '../assume.ts'
+import type { Caution } from '../caution.ts'
+import { completeSet } from './complete-set.ts'
+import type { DriverRequest } from './driver.ts'
+import { judgeSet } from './judge-set.ts'
+import { roundingsOf } from './printed-rounding.ts'
+import { setCautions } from './sheet-cautions.ts'
+import { type PartialSmallSignalSet, smallSignalQuantities } from './small-signal-quantities.ts'
+import { airOfVas } from './vas-air.ts'
+
+/**
+ * The same codes and levels as completing the sheet gives for the same figures; none where nothing is odd.
+ *
+ * @param driver  as given; the redundant figures, which the calculation does not use, are what can contradict it
+ * @param air  of the request
+ */
+export function givenDriverCautions(driver: DriverRequest, air: Air): readonly Caution[] {
+  const stated: PartialSmallSignalSet = Object.fromEntries(
+    smallSignalQuantities.flatMap(name => (driver[name] === undefined ? [] : [[name, driver[name]]]))
+  )
+  const sheetAir = airOfVas(driver.vasAir, air, assumptions())
+  const { sdM2, xmaxM, leH } = driver
+  const judged = judgeSet(
+    {
+      stated,
+      roundings: roundingsOf(stated),
+      taken: stated,
+      sdM2,
+      ...(xmaxM === undefined ? {} : { xmaxM }),
+      ...(leH === undefined ? {} : { leH })
+    },
+    sheetAir
+  )
+  return setCautions(judged, completeSet(stated, sheetAir.stiffnessPa).known)
+}
