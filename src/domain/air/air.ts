@@ -16,6 +16,8 @@ export interface Air {
   readonly soundSpeedMPerS: number
   /** ρc² [Pa]: the stiffness that turns a volume into a compliance. */
   readonly stiffnessPa: number
+  /** Density and speed of sound were stated as such, not worked out from temperature and pressure. */
+  readonly stated: boolean
 }
 
 const REFERENCE_C = 20
@@ -24,10 +26,11 @@ const REFERENCE_K = REFERENCE_C + CELSIUS_ZERO_K
 const REFERENCE_DENSITY = 1.2041
 const REFERENCE_SPEED = 343.21
 
-const air = (densityKgPerM3: number, soundSpeedMPerS: number): Air => ({
+const air = (densityKgPerM3: number, soundSpeedMPerS: number, stated: boolean): Air => ({
   densityKgPerM3,
   soundSpeedMPerS,
-  stiffnessPa: densityKgPerM3 * soundSpeedMPerS ** 2
+  stiffnessPa: densityKgPerM3 * soundSpeedMPerS ** 2,
+  stated
 })
 
 /**
@@ -45,7 +48,8 @@ export function dryAir(temperatureC: number, pressurePa: number): Air {
   const kelvin = temperatureC + CELSIUS_ZERO_K
   return air(
     (REFERENCE_DENSITY * pressurePa * REFERENCE_K) / (STANDARD_PRESSURE_PA * kelvin),
-    REFERENCE_SPEED * Math.sqrt(kelvin / REFERENCE_K)
+    REFERENCE_SPEED * Math.sqrt(kelvin / REFERENCE_K),
+    false
   )
 }
 
@@ -70,5 +74,5 @@ export function airOf(request: AirRequest | undefined, assume: Assumptions): Air
     const field = densityKgPerM3 === undefined ? 'air.densityKgPerM3' : 'air.soundSpeedMPerS'
     throw new DesignError('missing-input', { field, detail: 'Density and speed of sound go together.' })
   }
-  return air(densityKgPerM3, soundSpeedMPerS)
+  return air(densityKgPerM3, soundSpeedMPerS, true)
 }

@@ -9,15 +9,17 @@ export type VasAir = (typeof vasAirs)[number]
 const NOTICEABLE = 1e-3
 
 /**
- * Dry air at 20 °C and 101 325 Pa unless the request says that its own air is meant: a sheet is not rewritten for the place
- * where a box is built.
+ * A sheet is not rewritten for the place where a box is built: Vas belongs to dry air at 20 °C and 101 325 Pa. Who states the
+ * constants of the air instead of its temperature and pressure states a calculation whole, Vas included.
  */
 export function airOfVas(vasAir: VasAir | undefined, air: Air, assume: Assumptions): Air {
-  if (vasAir === 'request') return air
-  if (Math.abs(air.stiffnessPa / standardAir.stiffnessPa - 1) > NOTICEABLE) {
-    const why =
-      'a sheet states Vas for air at sea level (20 °C, 101 325 Pa); Cms follows from it and holds at any height'
-    assume.or(vasAir, 'driver.vasAir', 'reference', why)
+  if (vasAir !== undefined) return vasAir === 'request' ? air : standardAir
+  if (Math.abs(air.stiffnessPa / standardAir.stiffnessPa - 1) <= NOTICEABLE) return air.stated ? air : standardAir
+  if (air.stated) {
+    assume.or(vasAir, 'driver.vasAir', 'request', 'density and speed of sound are stated: Vas is taken in that air')
+    return air
   }
+  const why = 'a sheet states Vas for air at sea level (20 °C, 101 325 Pa); Cms follows from it and holds at any height'
+  assume.or(vasAir, 'driver.vasAir', 'reference', why)
   return standardAir
 }

@@ -12,7 +12,7 @@ export const SD_CM2_BOUNDS = { from: 0.001, to: 200_000 } as const
 
 export const vasAir = Type.Optional(
   choice(
-    'Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, when absent; or that of the `request`',
+    'Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference',
     vasAirs
   )
 )

@@ -79,4 +79,19 @@ describe('one driver by two sheets, 79.5 kPa', () => {
     const here = { ...small, vasM3: (small.vasM3 * 79_500) / 101_325, vasAir: 'request' as const }
     expect(heard(here).result.scalars.fcHz).toBeCloseTo(heard(small).result.scalars.fcHz ?? 0, 9)
   })
+
+  it('has its Vas in the air of the request where density and speed of sound are stated', () => {
+    const stated = { densityKgPerM3: (1.2041 * 79_500) / 101_325, soundSpeedMPerS: 343.21 }
+    const at = (driver: typeof small) =>
+      computeResponse({
+        driver,
+        enclosure: { kind: 'closed', rear: { netVolumeM3 } },
+        source: { voltageV: 2.83 },
+        frequenciesHz: [45],
+        air: stated
+      })
+    const answer = at({ ...small, vasM3: (small.vasM3 * 79_500) / 101_325 })
+    expect(answer.result.scalars.fcHz).toBeCloseTo(heard(small).result.scalars.fcHz ?? 0, 9)
+    expect(answer.assumed).toContainEqual(expect.objectContaining({ field: 'driver.vasAir', value: 'request' }))
+  })
 })
