@@ -7,6 +7,7 @@ import { attempt, type Part } from './part.ts'
 import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
 import type { JoinedDrivers } from './plan-load.ts'
 import type { PlanRequest } from './plan-request.ts'
+import { planFilters } from './plan-response.ts'
 
 export type PortPart = Part<PortSizingRequest, PortSizing>
 
@@ -58,7 +59,7 @@ export function planPort(
   request: PlanRequest,
   drivers: DriverPart & { readonly done: true },
   joined: JoinedDrivers,
-  { airSpeedMPerS, form, ...question }: PortQuestion
+  { airSpeedMPerS, form, highPassHz, ...question }: PortQuestion
 ): PortPart {
   const { air } = request
   return attempt(
@@ -67,6 +68,7 @@ export function planPort(
       driver: acousticDriver(drivers.outcome.result),
       drivers: joinedDrivers(request, joined),
       source: { voltageV: joined.targetVoltageV, seriesOhm: joined.seriesOhm },
+      filters: planFilters(request, highPassHz),
       airSpeedLimitMPerS: airSpeedMPerS,
       ...wish(request, form),
       ...(air === undefined ? {} : { air })

@@ -40,7 +40,7 @@ function responseRequest(
       }
     },
     source: { voltageV: joined.targetVoltageV, seriesOhm: joined.seriesOhm },
-    filters: [lowPass(request)],
+    filters: planFilters(request),
     limits: {
       amplifierVoltageV: joined.amplifierVoltageV,
       ratedOhm: joined.loadOhm,
@@ -64,7 +64,7 @@ export function planResponse(
   const first = attempt(bare, computeResponse)
   const corner = first.done ? protectiveCornerHz(first.outcome.result, bare) : undefined
   if (corner === undefined) return first
-  return attempt({ ...bare, filters: [lowPass(request), protectiveHighPass(corner)] }, computeResponse)
+  return attempt({ ...bare, filters: planFilters(request, corner) }, computeResponse)
 }
 
 /** Dials do not go lower, and music has nothing there. Common practice, no source. */
@@ -87,3 +87,9 @@ const lowPass = (request: PlanRequest) =>
 
 const protectiveHighPass = (cornerHz: number) =>
   ({ kind: 'high-pass', family: 'butterworth', order: PROTECTIVE_ORDER, cornerHz }) as const
+
+/** What the plan sets before the amplifier; port and response are computed with the same. */
+export const planFilters = (request: PlanRequest, highPassHz?: number) => [
+  lowPass(request),
+  ...(highPassHz === undefined ? [] : [protectiveHighPass(highPassHz)])
+]

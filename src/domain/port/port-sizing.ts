@@ -1,6 +1,8 @@
 /** Request and result of sizing a port; SI. */
 import type { AirRequest } from '../air/air.ts'
 import type { DriverRequest } from '../driver/driver.ts'
+import type { DriversRequest, SourceRequest } from '../enclosure/request.ts'
+import type { Filter } from '../filter/filter.ts'
 import type { EndSituation } from './end-correction.ts'
 
 export const portMouths = ['sharp', 'flared'] as const
@@ -36,19 +38,17 @@ export interface PortSizingRequest {
   readonly tuningHz?: number
   readonly air?: AirRequest
   readonly driver?: DriverRequest
-  readonly drivers?: { readonly count?: number; readonly inSeries?: number }
-  readonly source?: {
-    readonly voltageV?: number
-    readonly powerW?: number
-    readonly loadOhm?: number
-    readonly seriesOhm?: number
-  }
+  readonly drivers?: DriversRequest
+  readonly source?: SourceRequest
+  /** Before the amplifier: they weigh the flow. */
+  readonly filters?: readonly Filter[]
   readonly leakQ?: number
   /** N·Sd·Xmax, one way, peak: in place of the driver. */
   readonly sweptVolumeM3?: number
   readonly peakFlowM3PerS?: number
   readonly airSpeedLimitMPerS?: number
   readonly mouth?: PortMouth
+  /** Lowest frequency at which the flow is looked at. */
   readonly highPassHz?: number
   readonly lowPassHz?: number
   readonly port?: PortWish

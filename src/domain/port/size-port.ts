@@ -8,7 +8,7 @@ import type { SourceId } from '../source.ts'
 import { portBasis } from './port-basis.ts'
 import { portShapes } from './port-candidates.ts'
 import { portCautions } from './port-cautions.ts'
-import { portDemand } from './port-demand.ts'
+import { coneAreaM2, portDemand } from './port-demand.ts'
 import {
   effectiveOfM,
   type PortSetting,
@@ -55,7 +55,7 @@ function chosen(request: PortSizingRequest, wish: PortWish, setting: PortSetting
   const first = (judge: (design: PortDesign) => number) =>
     [...designs].sort((a, b) => judge(a.design) - judge(b.design))[0] as (typeof designs)[number]
   const { design: recommended } = first(design => buildCost(design, roomM))
-  const cones = request.driver === undefined ? undefined : request.driver.sdM2 * (request.drivers?.count ?? 1)
+  const cones = coneAreaM2(request, setting.air)
   return {
     tuningHz: setting.tuningHz,
     ...(demand === undefined ? {} : { demand }),
@@ -111,9 +111,19 @@ function settingOf(
     chamberHeightM,
     bends,
     flareM: flareOf(request, wish, assume),
-    lowPassHz: assume.or(request.lowPassHz, 'lowPassHz', USUAL_LOW_PASS_HZ, 'usual corner of a subwoofer (practice)'),
+    lowPassHz: lowPassOf(request, assume),
     roomM: bends > 0 ? room.bentM : room.straightM
   }
+}
+
+/** The lowest corner among the filters stands in for the end of the range. */
+function lowPassOf({ lowPassHz, filters = [] }: PortSizingRequest, assume: Assumptions): number {
+  const corners = filters.flatMap(filter => (filter.kind === 'low-pass' ? [filter.cornerHz] : []))
+  const [value, why] =
+    corners.length > 0
+      ? [Math.min(...corners), 'the corner of the low-pass among the filters']
+      : [USUAL_LOW_PASS_HZ, 'usual corner of a subwoofer (practice)']
+  return assume.or(lowPassHz, 'lowPassHz', value, why)
 }
 
 function flareOf({ mouth }: PortSizingRequest, wish: PortWish, assume: Assumptions): number {
