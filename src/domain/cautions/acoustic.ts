@@ -54,7 +54,8 @@ export const acousticCautions = {
   },
   'amplifier-out-of-reach': {
     level: 'care',
-    meaning: 'The drive asks for more voltage or current than the amplifier gives: it clips or shuts off.',
+    meaning:
+      'The drive, with the boost of the filters before the amplifier, asks for more voltage or current than that gives: it clips or shuts off. Boost less, or drive less.',
     basis: 'stated voltage and current of the amplifier'
   },
   'level-lost-at-drive': {
