@@ -135,6 +135,10 @@ export const acousticSources = {
     title: 'Limits by which an alignment counts as suited, an engineering choice of this service',
     status: 'ours'
   },
+  'air-spring-harmonic': {
+    title: 'Second harmonic of adiabatic air squeezed by a sine, p ∝ V^−γ to second order: (γ+1)/4·ΔV/V',
+    status: 'derived'
+  },
   'tolerance-spreads': { title: 'Spread of parts from the same line; no published figures were found', status: 'ours' },
   'tolerance-sampling': {
     title:
