@@ -1,4 +1,5 @@
 /** The port of a vented candidate: sized at full drive, kept quiet as far as the space lets it be. */
+import { portSpeeds } from '../domain/air-speed.ts'
 import type { BoxPort } from '../domain/box/box-request.ts'
 import type { PortRequest } from '../domain/enclosure/request.ts'
 import type { PortDesign, PortSizing, PortSizingRequest } from '../domain/port/port-sizing.ts'
@@ -11,8 +12,11 @@ import { planFilters } from './plan-response.ts'
 
 export type PortPart = Part<PortSizingRequest, PortSizing>
 
-/** Peak air speeds tried in turn where the caller states none: quiet, audible up close, the most that common practice allows. */
-export const AIR_SPEEDS_TRIED = [17, 25, 30] as const
+/**
+ * Peak air speeds tried in turn where the caller states none: quiet, audible up close, the most that common practice allows, less
+ * what the finished box may differ from the one asked for.
+ */
+export const AIR_SPEEDS_TRIED = [portSpeeds.sharp, portSpeeds.flared, 0.95 * portSpeeds.highest] as const
 
 export const portShapes = ['round', 'slot'] as const
 export type PortShape = (typeof portShapes)[number]
@@ -90,6 +94,10 @@ export function boxPort(design: PortDesign): BoxPort | undefined {
   return { kind: 'slot', widthM, heightM: toMillimetre(heightM), tuningHz, endFactor }
 }
 
-export function acousticPort({ count, areaM2, lengthM, endFactor }: PortDesign): PortRequest {
-  return { count, areaM2, lengthM: toMillimetre(lengthM), endFactor }
+/** The port as the response takes it, its friction in it. */
+export function acousticPort({ count, areaM2, lengthM, endFactor, lossQ, lossFactor }: PortDesign): {
+  readonly port: PortRequest
+  readonly portLossFactor: number
+} {
+  return { port: { count, areaM2, lengthM: toMillimetre(lengthM), endFactor, lossQ }, portLossFactor: lossFactor }
 }

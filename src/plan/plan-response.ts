@@ -13,6 +13,8 @@ export interface BuiltEnclosure {
   readonly kind: PlannedKind
   readonly netVolumeM3: number
   readonly port?: PortRequest
+  /** K of ends, walls and bends. */
+  readonly portLossFactor?: number
   readonly leakQ?: number
 }
 
@@ -23,7 +25,7 @@ function responseRequest(
   request: PlanRequest,
   drivers: DriverPart & { readonly done: true },
   joined: JoinedDrivers,
-  { kind, netVolumeM3, port, leakQ }: BuiltEnclosure,
+  { kind, netVolumeM3, port, portLossFactor, leakQ }: BuiltEnclosure,
   frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']>
 ): ResponseRequest {
   const { car, air } = request
@@ -44,7 +46,8 @@ function responseRequest(
     limits: {
       amplifierVoltageV: joined.amplifierVoltageV,
       ratedOhm: joined.loadOhm,
-      ...(airLimit === undefined || port === undefined ? {} : { airSpeedMPerS: airLimit })
+      ...(airLimit === undefined || port === undefined ? {} : { airSpeedMPerS: airLimit }),
+      ...(portLossFactor === undefined ? {} : { portLossFactor })
     },
     frequenciesHz,
     ...(car.cabin === undefined ? {} : { cabin: car.cabin }),

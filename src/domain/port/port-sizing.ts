@@ -90,6 +90,12 @@ export interface PortDesign {
   /** Both ends together, over the radius of one port. */
   readonly endFactor: number
   readonly bends: number
+  /** 4·S/P of one port. */
+  readonly hydraulicDiameterM: number
+  /** K of the ends, the walls and the bends. */
+  readonly lossFactor: number
+  /** Q of the friction along the walls, at the tuning. */
+  readonly lossQ: number
   readonly tuningHz: number
   readonly airSpeedAtTuningMPerS?: number
   readonly airSpeedMPerS?: number
@@ -111,6 +117,10 @@ export const wayOutChanges = [
   'fewer-ports',
   'larger-box',
   'higher-tuning',
+  'smaller-box-higher-tuning',
+  'flared-mouths',
+  'less-drive',
+  'narrower-slot',
   'passive-radiator'
 ] as const
 
@@ -123,6 +133,8 @@ export interface PortWayOut {
   readonly count?: number
   readonly netVolumeM3?: number
   readonly tuningHz?: number
+  /** Of the power of the drive. */
+  readonly powerShare?: number
   readonly radiatorAreaM2?: number
   readonly radiatorMassKg?: number
 }

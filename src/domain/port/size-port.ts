@@ -1,5 +1,6 @@
 /** POST /v1/ports/sizing: area for the air speed, length for the tuning, and an honest word where it does not fit. */
 import { type Air, airOf } from '../air/air.ts'
+import { portSpeeds } from '../air-speed.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import { isComputable } from '../computable.ts'
 import { DesignError } from '../design-error.ts'
@@ -18,7 +19,7 @@ import {
   round,
   slot
 } from './port-design.ts'
-import { STRAIGHT_SHARE, speedLimits, USUAL_LOW_PASS_HZ } from './port-judgement.ts'
+import { STRAIGHT_SHARE, USUAL_LOW_PASS_HZ } from './port-judgement.ts'
 import { equivalentRadiusM, tuningHz } from './port-length.ts'
 import type { PortDesign, PortSizing, PortSizingRequest, PortWish } from './port-sizing.ts'
 import { type Room, waysOut } from './ways-out.ts'
@@ -70,7 +71,7 @@ function limitOf(request: PortSizingRequest, assume: Assumptions): number {
   const mouth = assume.or(request.mouth, 'mouth', 'sharp', 'plain ends')
   const why =
     mouth === 'sharp' ? '5 % of the speed of sound (Small 1973, from memory)' : 'flared ends (choice of this service)'
-  return assume.or(request.airSpeedLimitMPerS, 'airSpeedLimitMPerS', speedLimits[mouth], why)
+  return assume.or(request.airSpeedLimitMPerS, 'airSpeedLimitMPerS', portSpeeds[mouth], why)
 }
 
 function roomOf({ space, netVolumeM3 }: PortSizingRequest, assume: Assumptions): Room {
@@ -110,6 +111,7 @@ function settingOf(
     walls,
     chamberHeightM,
     bends,
+    mouth: request.mouth ?? 'sharp',
     flareM: flareOf(request, wish, assume),
     lowPassHz: lowPassOf(request, assume),
     roomM: bends > 0 ? room.bentM : room.straightM
@@ -190,6 +192,8 @@ function sourcesOf({ demand, recommended }: PortSizing): readonly SourceId[] {
     ...(recommended.bends > 0 ? (['mitred-bend'] as const) : []),
     ...(demand === undefined ? [] : (['small-1973-vented-box', 'practice-port-speed'] as const)),
     ...(demand?.by === 'network' ? (['acoustic-network'] as const) : []),
+    'port-friction',
+    ...(recommended.kind === 'slot' ? (['practice-slot-shape'] as const) : []),
     'ours-port-limits'
   ]
 }

@@ -77,7 +77,11 @@ const Body = component('PortSizingRequest', 'A vented box looking for its port.'
   ),
   peakFlowM3PerS: Type.Optional(quantity('m³/s', 'In place of the driver: peak flow', { from: 1e-5, to: 100 })),
   airSpeedLimitMPerS: Type.Optional(
-    quantity('m/s', 'Peak; 17 for sharp ends, 25 for flares when absent, 30 is the lenient bound', { from: 3, to: 60 })
+    quantity(
+      'm/s',
+      'Peak; 17 for sharp ends, 25 for flares when absent; above 34, 10 % of the speed of sound, none is built',
+      { from: 3, to: 60 }
+    )
   ),
   mouth: Type.Optional(choice('Ends `sharp`, or `flared` at both sides', portMouths)),
   highPassHz: Type.Optional(
