@@ -6,6 +6,7 @@ import type { Driver } from '../driver/driver.ts'
 import { BEHIND, type Branch, type Chamber, type DriverGroup, OUTSIDE, type Place } from '../network/network.ts'
 import type { BuiltNetwork, Opening } from './built-network.ts'
 import { endLengths } from './chamber.ts'
+import { requireHeard } from './heard-outside.ts'
 import { echoLossless } from './lossless.ts'
 import type {
   CustomChamberRequest,
@@ -169,11 +170,14 @@ export function customNetwork(
   const ports = (enclosure.ports ?? []).map((port, index) => portOf(port, index, builder))
   const radiators = (enclosure.passiveRadiators ?? []).map((unit, index) => radiatorOf(unit, index, builder))
   const leaks = [...leaksOf(enclosure, builder.place), ...built.flatMap(part => part.leaks)]
+  const branches = [...[...ports, ...radiators].map(({ branch }) => branch), ...leaks]
+  const drivers = driverGroups.map((group, index) => groupOf(group, index, driver, builder))
+  requireHeard(drivers, branches)
   return {
     network: {
       chambers: built.map(({ chamber }) => chamber),
-      branches: [...[...ports, ...radiators].map(({ branch }) => branch), ...leaks],
-      drivers: driverGroups.map((group, index) => groupOf(group, index, driver, builder)),
+      branches,
+      drivers,
       connection: connectionOf(enclosure, assume)
     },
     chambers: {},
