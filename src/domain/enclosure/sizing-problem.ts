@@ -9,6 +9,7 @@ import { groupDelayCurve } from './curves.ts'
 import { driverWiring } from './driver-wiring.ts'
 import { pressureQuantity } from './extremes.ts'
 import { usualLining } from './lining.ts'
+import { echoLossless } from './lossless.ts'
 import { highestLevelDb, passBandOf } from './pass-band.ts'
 import type { EnclosureRequest } from './request.ts'
 import { DISTANCE_M, pointSolver, type ResponseSystem, responseSystem, solveGrid } from './response-system.ts'
@@ -84,6 +85,9 @@ function lossesOf(request: SizingRequest, assume: Assumptions) {
     lined === undefined
       ? losses?.absorptionQ
       : assume.or(losses?.absorptionQ, 'losses.absorptionQ', lined, `lining: ${lining?.amount} (practice, no source)`)
+  echoLossless(absorptionQ, 'losses.absorptionQ', 'nothing in the box absorbs', assume)
+  if (opensAny(request)) echoLossless(losses?.portQ, 'losses.portQ', 'no friction in the port', assume)
+  else echoLossless(losses?.leakQ, 'losses.leakQ', 'a tight chamber', assume)
   const openedLeakQ = opensAny(request)
     ? assume.or(losses?.leakQ, 'losses.leakQ', USUAL_LEAK_Q, 'opened boxes of 25 to 100 L measure 5 to 10 (Small 1973)')
     : (losses?.leakQ ?? USUAL_LEAK_Q)

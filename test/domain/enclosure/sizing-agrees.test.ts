@@ -126,6 +126,15 @@ describe('sizing and response', () => {
     }
   })
 
+  it('echo the losses that nobody stated', () => {
+    const driver = { fsHz: 30, qms: 5, qes: 0.4, vasM3: 0.06, sdM2: 0.05, reOhm: 3.4 }
+    const echoed = (request: Partial<SizingRequest>) =>
+      sizeEnclosure({ driver, ...request }).assumed.flatMap(({ field, value }) => (value === 'none' ? [field] : []))
+    expect(echoed({ kinds: ['closed'] })).toEqual(['losses.absorptionQ', 'losses.leakQ'])
+    expect(echoed({ kinds: ['vented'] })).toEqual(['losses.absorptionQ', 'losses.portQ'])
+    expect(echoed({ losses: { leakQ: 8, absorptionQ: 80, portQ: 60 } })).toEqual([])
+  })
+
   it('give an isobaric pair as many passive radiators as it shows faces, twice over', () => {
     const driver = { fsHz: 30, qms: 5, qes: 0.4, vasM3: 0.06, sdM2: 0.05, reOhm: 3.4, xmaxM: 0.012 }
     const drivers = { count: 2, isobaric: { couplingVolumeM3: 0.005 } }
