@@ -1,21 +1,27 @@
 /** The port of a vented candidate: sized at full drive, kept quiet as far as the space lets it be. */
+import { portSpeeds } from '../domain/air-speed.ts'
 import type { BoxPort } from '../domain/box/box-request.ts'
 import type { PortRequest } from '../domain/enclosure/request.ts'
+import { FLATTEST_SLOT } from '../domain/port/port-judgement.ts'
 import type { PortDesign, PortSizing, PortSizingRequest } from '../domain/port/port-sizing.ts'
 import { sizePort } from '../domain/port/size-port.ts'
 import { attempt, type Part } from './part.ts'
 import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
 import type { JoinedDrivers } from './plan-load.ts'
 import type { PlanRequest } from './plan-request.ts'
+import { planFilters } from './plan-response.ts'
 
 export type PortPart = Part<PortSizingRequest, PortSizing>
 
-/** Peak air speeds tried in turn where the caller states none: quiet, audible up close, the most that common practice allows. */
-export const AIR_SPEEDS_TRIED = [17, 25, 30] as const
+/**
+ * Peak air speeds tried in turn where the caller states none: quiet, audible up close, the most that common practice allows, less
+ * what the finished box may differ from the one asked for.
+ */
+export const AIR_SPEEDS_TRIED = [portSpeeds.sharp, portSpeeds.flared, 0.95 * portSpeeds.highest] as const
 
 export const portShapes = ['round', 'slot'] as const
 export type PortShape = (typeof portShapes)[number]
-/** Tubes first, then a slot of half the box's width, which is less flat, then one of the whole width. */
+/** Tubes first, then a slot of half the box's width, then one of the whole width, or of a third where that would be flat. */
 export const portFormsTried = ['round', 'half-slot', 'slot'] as const
 export type PortForm = (typeof portFormsTried)[number]
 
@@ -32,6 +38,9 @@ export interface PortQuestion {
 /** Left free behind an inner mouth, and for the bend of a folded slot; the layout of the box then measures it. Ours. */
 const MOUTH_ROOM_M = 0.1
 
+/** Height that a slot of ordinary area has. Ours. */
+const USUAL_SLOT_M = 0.05
+
 /** A slot along the floor, folded along floor and back where it is long; its flat mouth needs the end corrections of its shape. */
 function wish({ car, board }: PlanRequest, form: PortForm): Pick<PortSizingRequest, 'port' | 'endModel' | 'space'> {
   const { coveringM = 0, clearanceM = 0, ...space } = car.space
@@ -43,10 +52,10 @@ function wish({ car, board }: PlanRequest, form: PortForm): Pick<PortSizingReque
   }
   const foldedM = heightM - 2 * board.thicknessM - MOUTH_ROOM_M
   const clearM = widthM - 2 * board.thicknessM
-  const slot =
-    form === 'slot'
-      ? ({ widthM: clearM, walls: 'full-width' } as const)
-      : ({ widthM: clearM / 2, walls: 'one-shared' } as const)
+  const shared = (widthM: number) => ({ widthM, walls: 'one-shared' }) as const
+  const whole =
+    clearM > FLATTEST_SLOT * USUAL_SLOT_M ? shared(clearM / 3) : ({ widthM: clearM, walls: 'full-width' } as const)
+  const slot = form === 'slot' ? whole : shared(clearM / 2)
   return {
     port: { kind: 'slot', count: 1, ...slot },
     endModel: 'by-shape',
@@ -58,7 +67,7 @@ export function planPort(
   request: PlanRequest,
   drivers: DriverPart & { readonly done: true },
   joined: JoinedDrivers,
-  { airSpeedMPerS, form, ...question }: PortQuestion
+  { airSpeedMPerS, form, highPassHz, ...question }: PortQuestion
 ): PortPart {
   const { air } = request
   return attempt(
@@ -67,6 +76,7 @@ export function planPort(
       driver: acousticDriver(drivers.outcome.result),
       drivers: joinedDrivers(request, joined),
       source: { voltageV: joined.targetVoltageV, seriesOhm: joined.seriesOhm },
+      filters: planFilters(request, highPassHz),
       airSpeedLimitMPerS: airSpeedMPerS,
       ...wish(request, form),
       ...(air === undefined ? {} : { air })
@@ -88,6 +98,10 @@ export function boxPort(design: PortDesign): BoxPort | undefined {
   return { kind: 'slot', widthM, heightM: toMillimetre(heightM), tuningHz, endFactor }
 }
 
-export function acousticPort({ count, areaM2, lengthM, endFactor }: PortDesign): PortRequest {
-  return { count, areaM2, lengthM: toMillimetre(lengthM), endFactor }
+/** The port as the response takes it, its friction in it. */
+export function acousticPort({ count, areaM2, lengthM, endFactor, lossQ, lossFactor }: PortDesign): {
+  readonly port: PortRequest
+  readonly portLossFactor: number
+} {
+  return { port: { count, areaM2, lengthM: toMillimetre(lengthM), endFactor, lossQ }, portLossFactor: lossFactor }
 }

@@ -13,6 +13,8 @@ export interface BuiltEnclosure {
   readonly kind: PlannedKind
   readonly netVolumeM3: number
   readonly port?: PortRequest
+  /** K of ends, walls and bends. */
+  readonly portLossFactor?: number
   readonly leakQ?: number
 }
 
@@ -23,7 +25,7 @@ function responseRequest(
   request: PlanRequest,
   drivers: DriverPart & { readonly done: true },
   joined: JoinedDrivers,
-  { kind, netVolumeM3, port, leakQ }: BuiltEnclosure,
+  { kind, netVolumeM3, port, portLossFactor, leakQ }: BuiltEnclosure,
   frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']>
 ): ResponseRequest {
   const { car, air } = request
@@ -40,11 +42,12 @@ function responseRequest(
       }
     },
     source: { voltageV: joined.targetVoltageV, seriesOhm: joined.seriesOhm },
-    filters: [lowPass(request)],
+    filters: planFilters(request),
     limits: {
       amplifierVoltageV: joined.amplifierVoltageV,
       ratedOhm: joined.loadOhm,
-      ...(airLimit === undefined || port === undefined ? {} : { airSpeedMPerS: airLimit })
+      ...(airLimit === undefined || port === undefined ? {} : { airSpeedMPerS: airLimit }),
+      ...(portLossFactor === undefined ? {} : { portLossFactor })
     },
     frequenciesHz,
     ...(car.cabin === undefined ? {} : { cabin: car.cabin }),
@@ -64,7 +67,7 @@ export function planResponse(
   const first = attempt(bare, computeResponse)
   const corner = first.done ? protectiveCornerHz(first.outcome.result, bare) : undefined
   if (corner === undefined) return first
-  return attempt({ ...bare, filters: [lowPass(request), protectiveHighPass(corner)] }, computeResponse)
+  return attempt({ ...bare, filters: planFilters(request, corner) }, computeResponse)
 }
 
 /** Dials do not go lower, and music has nothing there. Common practice, no source. */
@@ -87,3 +90,9 @@ const lowPass = (request: PlanRequest) =>
 
 const protectiveHighPass = (cornerHz: number) =>
   ({ kind: 'high-pass', family: 'butterworth', order: PROTECTIVE_ORDER, cornerHz }) as const
+
+/** What the plan sets before the amplifier; port and response are computed with the same. */
+export const planFilters = (request: PlanRequest, highPassHz?: number) => [
+  lowPass(request),
+  ...(highPassHz === undefined ? [] : [protectiveHighPass(highPassHz)])
+]

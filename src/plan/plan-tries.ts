@@ -55,7 +55,7 @@ export function enclosureOf(
   return {
     kind: candidate.kind,
     netVolumeM3: box.done ? box.outcome.result.volume.netM3 : wanted,
-    ...(port?.done ? { port: acousticPort(port.outcome.result.recommended) } : {}),
+    ...(port?.done ? acousticPort(port.outcome.result.recommended) : {}),
     ...(leakQ === undefined ? {} : { leakQ })
   }
 }

@@ -41,6 +41,25 @@ export const acousticCautions = {
       'The largest level was found without the travel of the passive radiators, which often is the first limit. Give `passiveRadiatorXmaxMm`.',
     basis: 'no travel was stated'
   },
+  'air-spring-stiffens': {
+    level: 'note',
+    meaning:
+      'At this drive the air of a chamber is squeezed so far that its spring is no longer linear: it adds distortion and pushes hard on the walls. Use a larger chamber or less drive, and brace it. A `note` from 8 % of the volume, `care` from 16 %.',
+    basis:
+      'second harmonic of adiabatic air (γ+1)/4·ΔV/V, derived: 5 % at 8 % of the volume; the two shares are an engineering choice'
+  },
+  'chamber-too-small': {
+    level: 'care',
+    meaning:
+      'A chamber holds less than a few times what its cones sweep, or less than the cones themselves take: no such box can be built, and what is computed for it means little.',
+    basis: 'four times Sd·Xmax, or 0.1·Sd^1.5 without an Xmax: an engineering choice of this service'
+  },
+  'chamber-taken-as-tight': {
+    level: 'note',
+    meaning:
+      'No leak was stated for an opened chamber, so it was computed without one. Real boxes leak, and are quieter at their tuning. Give `leakQ`: 7 is the usual start, 5 to 10 are measured.',
+    basis: 'level at the tuning with and without a leak of Q 7 (Small 1973 part III, opening read: 5 to 10), computed'
+  },
   'drive-above-thermal-rating': {
     level: 'care',
     meaning:
@@ -54,7 +73,8 @@ export const acousticCautions = {
   },
   'amplifier-out-of-reach': {
     level: 'care',
-    meaning: 'The drive asks for more voltage or current than the amplifier gives: it clips or shuts off.',
+    meaning:
+      'The drive, with the boost of the filters before the amplifier, asks for more voltage or current than that gives: it clips or shuts off. Boost less, or drive less.',
     basis: 'stated voltage and current of the amplifier'
   },
   'level-lost-at-drive': {

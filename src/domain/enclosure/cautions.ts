@@ -1,5 +1,6 @@
 /** What a person should know before trusting or building a response at its drive. */
-import { type Caution, type CautionLevel, caution } from '../caution.ts'
+import { airSpeedLevel } from '../air-speed.ts'
+import { type Caution, caution } from '../caution.ts'
 import type { ResponseCurves } from './curves.ts'
 import { loadedFromHz } from './protection.ts'
 import type { ResponseSystem } from './response-system.ts'
@@ -33,12 +34,6 @@ export function tracesOfDrive({ frequenciesHz, coneM, ports }: UnitDrive, voltag
   }
 }
 
-/** Peak air speeds from which a port is heard: sharp ends, flared ends, any [m/s]; common practice, no source. */
-const AIR_SPEEDS: readonly (readonly [number, CautionLevel])[] = [
-  [34, 'stop'],
-  [25, 'care'],
-  [17, 'note']
-]
 /** Beyond this multiple of Xmax the suspension or the coil former is at its end; an engineering choice. */
 const DESTRUCTIVE = 2
 
@@ -81,7 +76,7 @@ function excursionCautions(system: ResponseSystem, { coneM, frequencyHz }: Trace
 function airSpeedCautions({ custom }: ResponseSystem, { ports, frequencyHz: at }: Traces): readonly Caution[] {
   return ports.flatMap(({ name, values }) => {
     const { value, frequencyHz } = highest(values, at) ?? { value: 0, frequencyHz: 0 }
-    const level = AIR_SPEEDS.find(([speed]) => value > speed)?.[1]
+    const level = airSpeedLevel(value)
     if (level === undefined) return []
     const figures = { airSpeedMPerS: round(value), frequencyHz: round(frequencyHz) }
     const message = `Air in the ${name} port reaches ${figures.airSpeedMPerS} m/s at ${figures.frequencyHz} Hz.`

@@ -3,6 +3,7 @@ import type { Air } from '../air/air.ts'
 import type { Assumptions } from '../assume.ts'
 import type { Branch, Chamber, Place } from '../network/network.ts'
 import { OUTSIDE } from '../network/network.ts'
+import { echoLossless } from './lossless.ts'
 import type { ChamberRequest, PassiveRadiatorRequest, PortRequest } from './request.ts'
 
 /** One end flush with a flange, one end free: 0.85 + 0.613. */
@@ -127,11 +128,13 @@ function openingOf(request: ChamberRequest, air: Air, assume: Assumptions, place
   const { node, opensTo, at } = place
   if (port !== undefined) {
     const parts = portOf(port, netVolumeM3, air, assume, `${at}.port`)
+    echoLossless(port.lossQ, `${at}.port.lossQ`, 'no friction in the port', assume)
     const opening = portBranch(parts, node, opensTo, port.lossQ, air)
     return { opening, port: parts, lossHz: parts.tuningHz }
   }
   if (passiveRadiators !== undefined) {
     const parts = radiatorsOf(passiveRadiators, netVolumeM3, air, assume, `${at}.passiveRadiators`)
+    echoLossless(passiveRadiators.qm, `${at}.passiveRadiators.qm`, 'a suspension without loss', assume)
     const opening = radiatorBranch(parts, node, opensTo, passiveRadiators)
     return { opening, passiveRadiators: parts, lossHz: parts.tuningHz }
   }
@@ -153,6 +156,13 @@ export function chamberParts(
 ): ChamberParts {
   const { netVolumeM3, leakQ, absorptionQ } = request
   const complianceM3PerPa = netVolumeM3 / air.stiffnessPa
+  echoLossless(
+    leakQ,
+    `${place.at}.leakQ`,
+    'a tight chamber; opened boxes of 25 to 100 L measure 5 to 10 (Small 1973)',
+    assume
+  )
+  echoLossless(absorptionQ, `${place.at}.absorptionQ`, 'nothing in the chamber absorbs', assume)
   const opened = openingOf(request, air, assume, place)
   const reactance = 1 / (2 * Math.PI * opened.lossHz * complianceM3PerPa)
   const leak: Branch | undefined =

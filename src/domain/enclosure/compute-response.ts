@@ -9,6 +9,7 @@ import type { FilterSection } from '../filter/filter.ts'
 import { chainTransfer } from '../filter/filter-transfer.ts'
 import type { Outcome } from '../outcome.ts'
 import type { SourceId } from '../source.ts'
+import { smallChamberCautions, springCautions } from './air-spring.ts'
 import { responseBasis, responseSources } from './basis.ts'
 import { driveCautions, tracesOfCurves, tracesOfDrive } from './cautions.ts'
 import { type PartCurve, partCurves, type ResponseCurves, responseCurves } from './curves.ts'
@@ -19,6 +20,7 @@ import { limitsBasis } from './limits-basis.ts'
 import type { ResponseRequest } from './request.ts'
 import { type ResponseSystem, responseSystem, solveGrid } from './response-system.ts'
 import { type ResponseScalars, responseScalars } from './scalars.ts'
+import { tightnessCautions } from './tightness.ts'
 import { type TimeResponse, timeResponse } from './time-response.ts'
 
 /** What the filters alone do. */
@@ -81,13 +83,21 @@ function extrasOf(request: ResponseRequest, system: ResponseSystem, frequencies:
 }
 type Extras = ReturnType<typeof extrasOf>
 
-function cautionsOf(system: ResponseSystem, curves: Response['curves'], { seat, loud }: Extras): readonly Caution[] {
+function cautionsOf(
+  request: ResponseRequest,
+  system: ResponseSystem,
+  curves: Response['curves'],
+  { seat, loud }: Extras
+): readonly Caution[] {
   const traces = loud === undefined ? tracesOfCurves(curves) : tracesOfDrive(loud.programme, system.voltageV)
   const frequencies = Float64Array.from(curves.frequencyHz)
   const ears =
     curves.seatLevelDb === undefined ? [] : hearingCautions(frequencies, Float64Array.from(curves.seatLevelDb))
   return [
     ...driveCautions(system, traces),
+    ...springCautions(system, traces.frequencyHz),
+    ...smallChamberCautions(system),
+    ...tightnessCautions(request, system),
     ...(loud === undefined ? [] : limitCautions(system, loud, frequencies)),
     ...ears,
     ...(seat?.cautions ?? [])
@@ -129,6 +139,7 @@ export function computeResponse(request: ResponseRequest): Outcome<Response> {
     ...seatCurves(seat, linear.levelDb, loud),
     ...loud?.curves
   }
+  const cautions = [...givenDriverCautions(request.driver, system.air), ...cautionsOf(request, system, curves, extras)]
   const named = system.custom || system.wiring.isobaric !== undefined
   return {
     result: {
@@ -139,9 +150,12 @@ export function computeResponse(request: ResponseRequest): Outcome<Response> {
       ...(request.timeResponse && { timeResponse: timeResponse(system, scalars, request.timeResponse, assume) }),
       ...(named ? { parts: partCurves(system, solution) } : {})
     },
-    cautions: [...givenDriverCautions(request.driver, system.air), ...cautionsOf(system, curves, extras)],
+    cautions,
     assumed: assume.list,
-    sources: sourcesOf(request, system, extras),
+    sources: [
+      ...sourcesOf(request, system, extras),
+      ...(cautions.some(({ code }) => code === 'air-spring-stiffens') ? (['air-spring-harmonic'] as const) : [])
+    ],
     basis: [
       ...responseBasis(system, scalars),
       ...(seat?.basis ?? []),

@@ -6,6 +6,8 @@ import type { Driver } from '../driver/driver.ts'
 import { BEHIND, type Branch, type Chamber, type DriverGroup, OUTSIDE, type Place } from '../network/network.ts'
 import type { BuiltNetwork, Opening } from './built-network.ts'
 import { endLengths } from './chamber.ts'
+import { requireHeard } from './heard-outside.ts'
+import { echoLossless } from './lossless.ts'
 import type {
   CustomChamberRequest,
   CustomDriverRequest,
@@ -57,10 +59,12 @@ function lossReactance(
   return 1 / (2 * Math.PI * lossHz * compliance)
 }
 
-function chamberOf(request: CustomChamberRequest, index: number, { air }: Builder) {
+function chamberOf(request: CustomChamberRequest, index: number, { air, assume }: Builder) {
   const complianceM3PerPa = request.netVolumeM3 / air.stiffnessPa
   const reactance = lossReactance(request, complianceM3PerPa, index)
   const { leakQ, absorptionQ } = request
+  echoLossless(leakQ, at('chambers', index, 'leakQ'), 'a tight chamber', assume)
+  echoLossless(absorptionQ, at('chambers', index, 'absorptionQ'), 'nothing in the chamber absorbs', assume)
   const chamber: Chamber = {
     complianceM3PerPa,
     absorptionPaSPerM3: absorptionQ === undefined ? 0 : reactance / absorptionQ
@@ -82,6 +86,7 @@ function portOf(request: CustomPortRequest, index: number, { air, assume, place 
   if (lossQ !== undefined && lossHz === undefined) {
     throw missing(at('ports', index, 'lossHz'), 'A loss Q of a custom port needs the frequency it holds at.')
   }
+  echoLossless(lossQ, at('ports', index, 'lossQ'), 'no friction in the port', assume)
   const { count, effectiveLengthM } = endLengths(request, assume, `enclosure.ports[${index}]`)
   const massKgPerM4 = (air.densityKgPerM3 * effectiveLengthM) / areaM2
   const branch: Branch = {
@@ -98,6 +103,7 @@ function portOf(request: CustomPortRequest, index: number, { air, assume, place 
 function radiatorOf(request: CustomRadiatorRequest, index: number, { assume, place }: Builder): Opening {
   const { name, areaM2, massKg, complianceMPerN, qm } = request
   const count = assume.or(request.count, at('passiveRadiators', index, 'count'), 1, 'a single radiator')
+  echoLossless(qm, at('passiveRadiators', index, 'qm'), 'a suspension without loss', assume)
   const branch: Branch = {
     from: place(request.from, at('passiveRadiators', index, 'from')),
     to: place(request.to, at('passiveRadiators', index, 'to')),
@@ -164,11 +170,14 @@ export function customNetwork(
   const ports = (enclosure.ports ?? []).map((port, index) => portOf(port, index, builder))
   const radiators = (enclosure.passiveRadiators ?? []).map((unit, index) => radiatorOf(unit, index, builder))
   const leaks = [...leaksOf(enclosure, builder.place), ...built.flatMap(part => part.leaks)]
+  const branches = [...[...ports, ...radiators].map(({ branch }) => branch), ...leaks]
+  const drivers = driverGroups.map((group, index) => groupOf(group, index, driver, builder))
+  requireHeard(drivers, branches)
   return {
     network: {
       chambers: built.map(({ chamber }) => chamber),
-      branches: [...[...ports, ...radiators].map(({ branch }) => branch), ...leaks],
-      drivers: driverGroups.map((group, index) => groupOf(group, index, driver, builder)),
+      branches,
+      drivers,
       connection: connectionOf(enclosure, assume)
     },
     chambers: {},

@@ -74,16 +74,21 @@ export function jetsCanBeSolved({ ports }: ResponseSystem, frequencies: number):
 function compressionOf(
   system: ResponseSystem,
   request: LimitsRequest,
+  { amplifierV }: Limits,
   heating: CoilHeating | undefined,
   at: Float64Array,
   assume: Assumptions
 ) {
   const { value, why } = limitDefaults.portLossFactor
-  const lossFactor = jetsCanBeSolved(system, at.length)
-    ? assume.or(request.portLossFactor, 'limits.portLossFactor', value, why)
-    : undefined
-  const ratio = heating === undefined ? undefined : heating.steadyReOhm / system.groupOhm
-  return compressionCurves(system, at, ratio, lossFactor) ?? {}
+  return (
+    compressionCurves(system, at, {
+      ...(jetsCanBeSolved(system, at.length)
+        ? { portLossFactor: assume.or(request.portLossFactor, 'limits.portLossFactor', value, why) }
+        : {}),
+      ...(heating === undefined ? {} : { coilRatio: heating.steadyReOhm / system.groupOhm }),
+      ...(amplifierV === undefined ? {} : { amplifierV })
+    }) ?? {}
+  )
 }
 
 const sourcesOf = (system: ResponseSystem, heating: CoilHeating | undefined): readonly SourceId[] => [
@@ -122,7 +127,7 @@ export function largeSignal(
       maximumLevelDb: drive.levelDb.map((level, k) => level + 20 * Math.log10(governing.voltageV[k] as number)),
       maximumVoltageV: [...governing.voltageV],
       governingLimit: governing.limit,
-      ...compressionOf(system, request, heating, frequenciesHz, assume)
+      ...compressionOf(system, request, bounds, heating, frequenciesHz, assume)
     },
     limits: {
       atDrive: drivePeaks(system, programmeDrive),

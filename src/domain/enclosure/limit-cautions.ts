@@ -1,5 +1,7 @@
 /** What the limits of a system say about the drive it is given. */
+import { goldenMaximum } from '../../numeric/golden-maximum.ts'
 import { type Caution, caution } from '../caution.ts'
+import { chainGain } from '../filter/filter-transfer.ts'
 import { jetsCanBeSolved, type LargeSignalAnswer } from './large-signal.ts'
 import type { ResponseSystem } from './response-system.ts'
 
@@ -39,13 +41,42 @@ function thermalCautions(system: ResponseSystem, { bounds, programme, limits }: 
   return said
 }
 
-function amplifierCautions(system: ResponseSystem, { bounds, limits }: LargeSignalAnswer): readonly Caution[] {
+/**
+ * The most that is asked of the amplifier within the programme.
+ *
+ *   V = max over f of E·|H(f)|
+ *
+ * @source derived; found on the grid of the programme, then between its points
+ */
+function highestDrive({ voltageV, filters }: ResponseSystem, frequenciesHz: Float64Array) {
+  const gain = (frequencyHz: number) => chainGain(filters, frequencyHz)
+  const gains = [...frequenciesHz].map(gain)
+  const best = gains.indexOf(Math.max(...gains))
+  const onGrid = frequenciesHz[best] as number
+  const between = goldenMaximum(gain, frequenciesHz[Math.max(0, best - 1)] as number, frequenciesHz[best + 1] ?? onGrid)
+  const frequencyHz = gain(between) > gain(onGrid) ? between : onGrid
+  return { voltageV: voltageV * gain(frequencyHz), frequencyHz }
+}
+
+function amplifierCautions(
+  system: ResponseSystem,
+  { bounds, limits, programme }: LargeSignalAnswer
+): readonly Caution[] {
   const { amplifierV, amplifierA } = bounds
   const said: Caution[] = []
-  if (amplifierV !== undefined && system.voltageV > amplifierV * (1 + 1e-9)) {
-    const figures = { voltageV: round(system.voltageV), amplifierV: round(amplifierV) }
-    const message = `The drive is ${figures.voltageV} V; the amplifier gives ${figures.amplifierV} V.`
-    said.push(caution('amplifier-out-of-reach', message, { at: 'source', figures }))
+  const asked = highestDrive(system, programme.frequenciesHz)
+  if (amplifierV !== undefined && asked.voltageV > amplifierV * (1 + 1e-9)) {
+    const filtered = system.filters.length > 0
+    const figures = {
+      voltageV: round(asked.voltageV),
+      amplifierV: round(amplifierV),
+      ...(filtered ? { frequencyHz: round(asked.frequencyHz) } : {})
+    }
+    const drive = filtered
+      ? `With the filters before it the drive asks for ${figures.voltageV} V at ${round(asked.frequencyHz)} Hz`
+      : `The drive is ${figures.voltageV} V`
+    const message = `${drive}; the amplifier gives ${figures.amplifierV} V.`
+    said.push(caution('amplifier-out-of-reach', message, { at: filtered ? 'filters' : 'source', figures }))
   }
   const { currentA, currentHz } = limits.atDrive
   if (amplifierA !== undefined && currentA > amplifierA * (1 + 1e-9)) {

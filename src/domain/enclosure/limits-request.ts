@@ -1,4 +1,5 @@
 /** What a system must not exceed, as a caller states it, and the judgement values that stand in for what is left out. */
+import { portSpeeds } from '../air-speed.ts'
 import type { CoilMetal } from './coil-heating.ts'
 
 /** Coil to magnet to air; without it the rise at rated power is assumed. */
@@ -41,7 +42,10 @@ export interface LimitsRequest {
 
 /** Judgement values; a response echoes each that it used. */
 export const limitDefaults = {
-  airSpeedMPerS: { value: 17, why: 'common practice: 5 % of the speed of sound, for straight ports with sharp ends' },
+  airSpeedMPerS: {
+    value: portSpeeds.sharp,
+    why: 'common practice: 5 % of the speed of sound, for straight ports with sharp ends'
+  },
   dutyFactor: {
     value: 1,
     why: 'a continuous full sine, the worst case; music heats with 0.13 to 0.2 of that (common practice)'

@@ -22,12 +22,12 @@ export function sizePassiveRadiator(problem: SizingProblem, assume: Assumptions)
 }
 
 function radiatorsFor(problem: SizingProblem, volumeM3: number, tuningHz: number, assume: Assumptions) {
-  const { air, driver, count, boxed, request } = problem
+  const { air, driver, faces, boxed, request } = problem
   const given = request.passiveRadiators ?? {}
   const field = 'passiveRadiators'
   const twice = 'twice the area of the drivers moves twice their volume (practice, no source)'
   const size: RadiatorSize = {
-    count: assume.or(given.count, `${field}.count`, 2 * count, twice),
+    count: assume.or(given.count, `${field}.count`, 2 * faces, twice),
     areaM2: assume.or(given.areaM2, `${field}.areaM2`, driver.sdM2, 'the area of one driver')
   }
   const delta = Math.max(SMALLEST_DELTA, boxed.vasM3 / volumeM3)
@@ -40,7 +40,7 @@ function radiatorsFor(problem: SizingProblem, volumeM3: number, tuningHz: number
   const tuning = radiatorTuning(tuningHz, volumeM3, size, complianceMPerN, air.stiffnessPa)
   // Twice the volume that the drivers sweep, shared by all radiators.
   const swept =
-    driver.xmaxM === undefined ? undefined : (2 * count * driver.sdM2 * driver.xmaxM) / (size.count * size.areaM2)
+    driver.xmaxM === undefined ? undefined : (2 * faces * driver.sdM2 * driver.xmaxM) / (size.count * size.areaM2)
   const radiators: RadiatorCandidate = {
     ...size,
     complianceMPerN,

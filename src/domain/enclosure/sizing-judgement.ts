@@ -25,9 +25,3 @@ export const TUNING_SPAN_HZ = [15, 100] as const
 export const EBP_LIMITS_HZ = [50, 100] as const
 /** Frequencies at which candidates are compared [Hz]. */
 export const COMPARED_HZ = [20, 25, 31.5, 40, 50, 63, 80] as const
-/**
- * Least air in swept volumes Sd·Xmax. Air squeezed by ε = ΔV/V bends as (1 − ε)^−γ: its second harmonic over the fundamental
- * is (γ + 1)/4·ε = 0.6·ε. Xmax itself is commonly read at 10 % of distortion (IEC 62458, from memory); air that distorts as
- * much alone leaves nothing for motor and suspension: ε = 1/6. Derived; that limit is ours.
- */
-export const SWEPT_VOLUMES = 6

@@ -2,13 +2,14 @@
 import { type Air, airOf } from '../air/air.ts'
 import type { Assumptions } from '../assume.ts'
 import { assumptions } from '../assume.ts'
-import { DesignError } from '../design-error.ts'
 import { type Driver, driverOf } from '../driver/driver.ts'
 import type { Solution } from '../network/solution.ts'
 import type { BoxedDriver } from './closed-box.ts'
 import { groupDelayCurve } from './curves.ts'
+import { driverWiring } from './driver-wiring.ts'
 import { pressureQuantity } from './extremes.ts'
 import { usualLining } from './lining.ts'
+import { echoLossless } from './lossless.ts'
 import { highestLevelDb, passBandOf } from './pass-band.ts'
 import type { EnclosureRequest } from './request.ts'
 import { DISTANCE_M, pointSolver, type ResponseSystem, responseSystem, solveGrid } from './response-system.ts'
@@ -21,7 +22,8 @@ export interface SizingProblem {
   readonly air: Air
   readonly driver: Driver
   readonly count: number
-  readonly inSeries: number
+  /** Drivers whose front is seen: half of them in isobaric pairs. */
+  readonly faces: number
   /** All drivers, the source's resistance in the Q. */
   readonly boxed: BoxedDriver
   readonly ebpHz: number
@@ -38,17 +40,12 @@ export interface SizingProblem {
 /**
  * Resistance before the group raises Qes: Qes′ = Qes·(Re + Rg·N/S²)/Re.
  *
- * @throws DesignError whatever the driver or the air refuses; `conflicting-input` where strings do not divide the drivers
+ * @throws DesignError whatever the driver or the air refuses; `conflicting-input` where strings or pairs do not divide the drivers
  */
 export function sizingProblem(request: SizingRequest, assume: Assumptions): SizingProblem {
   const air = airOf(request.air, assume)
   const driver = driverOf(request.driver, air, assume)
-  const count = assume.or(request.drivers?.count, 'drivers.count', 1, 'a single driver')
-  const inSeries = assume.or(request.drivers?.inSeries, 'drivers.inSeries', 1, 'all drivers in parallel')
-  if (count % inSeries !== 0) {
-    const detail = `${count} drivers cannot be split into strings of ${inSeries}.`
-    throw new DesignError('conflicting-input', { field: 'drivers.inSeries', value: inSeries, detail })
-  }
+  const { count, faces, inSeries, vasM3 } = driverWiring(request.drivers, driver, assume)
   const sourceOhm = assume.or(
     request.source?.seriesOhm,
     'source.seriesOhm',
@@ -59,14 +56,14 @@ export function sizingProblem(request: SizingRequest, assume: Assumptions): Sizi
   const boxed = {
     fsHz: driver.fsHz,
     qts: (driver.qms * qes) / (driver.qms + qes),
-    vasM3: count * driver.vasM3
+    vasM3
   }
   return {
     request,
     air,
     driver,
     count,
-    inSeries,
+    faces,
     boxed,
     ebpHz: driver.fsHz / driver.qes,
     ...lossesOf(request, assume),
@@ -88,6 +85,9 @@ function lossesOf(request: SizingRequest, assume: Assumptions) {
     lined === undefined
       ? losses?.absorptionQ
       : assume.or(losses?.absorptionQ, 'losses.absorptionQ', lined, `lining: ${lining?.amount} (practice, no source)`)
+  echoLossless(absorptionQ, 'losses.absorptionQ', 'nothing in the box absorbs', assume)
+  if (opensAny(request)) echoLossless(losses?.portQ, 'losses.portQ', 'no friction in the port', assume)
+  else echoLossless(losses?.leakQ, 'losses.leakQ', 'a tight chamber', assume)
   const openedLeakQ = opensAny(request)
     ? assume.or(losses?.leakQ, 'losses.leakQ', USUAL_LEAK_Q, 'opened boxes of 25 to 100 L measure 5 to 10 (Small 1973)')
     : (losses?.leakQ ?? USUAL_LEAK_Q)

@@ -1,6 +1,7 @@
 /** Whether a candidate suits the driver and the space, each reason with its figures; limits stand in sizing-judgement.ts. */
+import { SWEPT_VOLUMES } from './air-spring.ts'
 import type { CandidateResponse } from './sizing.ts'
-import { EBP_LIMITS_HZ, HIGHEST_F3_HZ, RIPPLE_LIMIT_DB, SWEPT_VOLUMES } from './sizing-judgement.ts'
+import { EBP_LIMITS_HZ, HIGHEST_F3_HZ, RIPPLE_LIMIT_DB } from './sizing-judgement.ts'
 
 export interface Reason {
   readonly against: boolean
@@ -49,7 +50,7 @@ interface Cones {
  *
  *   V ≥ N·6·Sd·Xmax   V ≥ N·(2/3)·π·a³,  a = √(Sd/π)
  *
- * @source derived, limits ours: see SWEPT_VOLUMES and the half sphere behind each cone
+ * @source derived, limits ours: see SWEPT_VOLUMES of the air spring, and the half sphere behind each cone
  * @check  490 cm², Xmax 14 mm → 4.12 L by the sweep, 4.08 L by the half sphere
  */
 export function leastAirReason(airM3: number, { sdM2, xmaxM, count }: Cones): readonly Reason[] {

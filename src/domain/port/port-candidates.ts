@@ -1,7 +1,7 @@
 /** The shapes worth looking at: for each number of ports the smallest size that keeps the limit, and the one below it. */
 import { DesignError } from '../design-error.ts'
-import { type PortShape, round, slot } from './port-design.ts'
-import { MOST_PORTS, roundDiametersM, SLOT_STEP_M } from './port-judgement.ts'
+import { isFlat, type PortShape, round, slot } from './port-design.ts'
+import { FLATTEST_SLOT, LOWEST_SLOT_M, MOST_PORTS, roundDiametersM, SLOT_STEP_M } from './port-judgement.ts'
 import type { PortWish } from './port-sizing.ts'
 
 type Fits = (shape: PortShape) => boolean
@@ -21,8 +21,15 @@ export function portShapes(wish: PortWish, areaM2: number | undefined, hasRoom: 
       wish.kind === 'round'
         ? roundDiametersM.map(diameter => round(count, diameter))
         : slotHeights(neededArea(areaM2) / (count * wish.widthM)).map(height => slot(count, wish.widthM, height))
-    return around(sizes, neededArea(areaM2), hasRoom)
+    const found = around(sizes, neededArea(areaM2), hasRoom)
+    return wish.kind === 'slot' && found.every(isFlat) ? [...found, sturdySlot(count, wish.widthM)] : found
   })
+}
+
+/** The lowest slot of the width that is not flat: more area than asked for, where there is room for the length that takes. */
+function sturdySlot(count: number, widthM: number): PortShape {
+  const least = Math.max(LOWEST_SLOT_M, widthM / FLATTEST_SLOT)
+  return slot(count, widthM, Math.ceil(least / SLOT_STEP_M - 1e-9) * SLOT_STEP_M)
 }
 
 /** Two slots are as many as share their walls with a box sensibly. */

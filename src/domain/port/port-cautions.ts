@@ -1,4 +1,5 @@
 /** What a person should know before cutting a port. */
+import { airSpeedLevel } from '../air-speed.ts'
 import { type Caution, caution } from '../caution.ts'
 import { type PortSetting, rounded } from './port-design.ts'
 import { LARGE_PORT_SHARE, RESONANCE_CLEAR } from './port-judgement.ts'
@@ -26,12 +27,16 @@ function speedCautions({ demand, recommended }: PortSizing): readonly Caution[] 
     return [caution('port-speed-unchecked', message)]
   }
   const { airSpeedMPerS: speed = 0 } = recommended
-  if (speed <= demand.limitMPerS * (1 + 1e-9)) return []
-  const message = `${rounded(speed)} m/s peak in the port at full drive, above the ${rounded(demand.limitMPerS)} m/s asked for.`
+  const kept = speed <= demand.limitMPerS * (1 + 1e-9)
+  const level = airSpeedLevel(speed)
+  // A note says no more than the limit that was kept already does.
+  if (kept && (level === undefined || level === 'note')) return []
+  const judged = kept ? 'within' : 'above'
+  const message = `${rounded(speed)} m/s peak in the port at full drive, ${judged} the ${rounded(demand.limitMPerS)} m/s asked for.`
   return [
     caution('port-air-speed', message, {
       figures: { airSpeedMPerS: speed, limitMPerS: demand.limitMPerS },
-      level: speed > 34 ? 'stop' : 'care'
+      level: level === 'stop' ? 'stop' : 'care'
     })
   ]
 }

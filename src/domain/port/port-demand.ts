@@ -2,11 +2,16 @@
 import { goldenMaximum } from '../../numeric/golden-maximum.ts'
 import { logarithmicGrid } from '../../numeric/grid.ts'
 import type { Air } from '../air/air.ts'
-import type { Assumptions } from '../assume.ts'
+import { type Assumptions, assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
 import { type Driver, driverOf } from '../driver/driver.ts'
+import { type DriverWiring, driverWiring } from '../enclosure/driver-wiring.ts'
+import { limitDefaults } from '../enclosure/limits-request.ts'
+import { presetNetwork } from '../enclosure/preset-network.ts'
+import { filterSections } from '../filter/filter-sections.ts'
 import { branchFlow } from '../network/branch-flow.ts'
-import { type Branch, type Network, OUTSIDE } from '../network/network.ts'
+import { filteredSolver } from '../network/filtered-solver.ts'
+import type { Branch } from '../network/network.ts'
 import { emptySolution } from '../network/solution.ts'
 import { networkSolver } from '../network/solver.ts'
 import { displacementRuleAreaM2, RULE_SPEED_SHARE } from './displacement-rule.ts'
@@ -25,7 +30,8 @@ const POINTS = 160
 
 /**
  * @returns undefined where nothing tells the flow
- * @throws DesignError `conflicting-input` where flow, swept volume and driver are given together
+ * @throws DesignError `conflicting-input` where flow, swept volume and driver are given together; `missing-input` where the
+ *   request says how a driver is driven, but not which
  */
 export function portDemand(request: PortSizingRequest, setting: Setting, assume: Assumptions): PortDemand | undefined {
   const { driver, sweptVolumeM3, peakFlowM3PerS } = request
@@ -35,6 +41,7 @@ export function portDemand(request: PortSizingRequest, setting: Setting, assume:
     throw new DesignError('conflicting-input', { field: driver === undefined ? 'peakFlowM3PerS' : 'driver', detail })
   }
   if (driver !== undefined) return drivenDemand(request, driverOf(driver, setting.air, assume), setting, assume)
+  requireNothingDriven(request)
   if (peakFlowM3PerS !== undefined) {
     return {
       by: 'given-flow',
@@ -46,6 +53,16 @@ export function portDemand(request: PortSizingRequest, setting: Setting, assume:
   return sweptVolumeM3 === undefined ? undefined : sweptDemand(sweptVolumeM3, setting)
 }
 
+/** What only a driver's flow depends on; beside a flow or a swept volume it would be dropped. */
+const ofTheDriver = ['drivers', 'source', 'filters', 'leakQ', 'highPassHz'] as const
+
+function requireNothingDriven(request: PortSizingRequest): void {
+  const idle = ofTheDriver.find(field => request[field] !== undefined)
+  if (idle === undefined) return
+  const detail = `\`${idle}\` only bears on the air that a driver moves: give the driver, or leave it out.`
+  throw new DesignError('missing-input', { field: 'driver', detail })
+}
+
 /** The rule stands for 5 % of the speed of sound; other limits scale its area. */
 function sweptDemand(sweptVolumeM3: number, { tuningHz, limitMPerS, air }: Setting): PortDemand {
   const ruleAreaM2 = displacementRuleAreaM2(tuningHz, sweptVolumeM3)
@@ -53,10 +70,18 @@ function sweptDemand(sweptVolumeM3: number, { tuningHz, limitMPerS, air }: Setti
   return { by: 'swept-volume', peakFlowM3PerS, limitMPerS, areaM2: peakFlowM3PerS / limitMPerS, ruleAreaM2 }
 }
 
-/** @throws DesignError `out-of-range` where nothing of the span is left above it */
-function lowestHz({ highPassHz }: PortSizingRequest, tuningHz: number, assume: Assumptions): number {
-  const why = `${HIGH_PASS_SHARE} of the tuning: below it a high-pass has to protect the driver (practice, no source)`
-  const fromHz = assume.or(highPassHz, 'highPassHz', HIGH_PASS_SHARE * tuningHz, why)
+/**
+ * With the high-pass among the filters the whole programme is looked at; without it the range ends where one has to protect.
+ *
+ * @throws DesignError `out-of-range` where nothing of the span is left above it
+ */
+function lowestHz({ highPassHz, filters = [] }: PortSizingRequest, tuningHz: number, assume: Assumptions): number {
+  const { value } = limitDefaults.programmeFromHz
+  const weighed = filters.some(({ kind }) => kind === 'high-pass')
+  const why = weighed
+    ? 'music seldom reaches lower, and the high-pass among the filters weighs the flow'
+    : `${HIGH_PASS_SHARE} of the tuning: below it a high-pass has to protect the driver (practice, no source)`
+  const fromHz = assume.or(highPassHz, 'highPassHz', weighed ? value : HIGH_PASS_SHARE * tuningHz, why)
   const maximum = SPAN * tuningHz
   if (fromHz < maximum) return fromHz
   throw new DesignError('out-of-range', { field: 'highPassHz', value: fromHz, maximum, unit: 'Hz' })
@@ -75,11 +100,12 @@ function highestFlow(flow: (frequencyHz: number) => number, fromHz: number, toHz
 
 function drivenDemand(request: PortSizingRequest, driver: Driver, setting: Setting, assume: Assumptions): PortDemand {
   const { tuningHz, limitMPerS } = setting
-  const flow = flowAtDrive(request, driver, setting, assume)
+  const wiring = driverWiring(request.drivers, driver, assume)
+  const flow = flowAtDrive(request, driver, wiring, setting, assume)
   const fromHz = lowestHz(request, tuningHz, assume)
   const highest = (held: boolean) => highestFlow(hz => flow(hz, held), fromHz, SPAN * tuningHz)
   const full = highest(false)
-  const swept = driver.xmaxM === undefined ? undefined : (request.drivers?.count ?? 1) * driver.sdM2 * driver.xmaxM
+  const swept = driver.xmaxM === undefined ? undefined : wiring.faces * driver.sdM2 * driver.xmaxM
   return {
     by: 'network',
     peakFlowM3PerS: full.flow,
@@ -96,45 +122,53 @@ function drivenDemand(request: PortSizingRequest, driver: Driver, setting: Setti
   }
 }
 
-/** @throws DesignError `conflicting-input` where the drivers do not split into equal strings */
-function stringsOf({ drivers }: PortSizingRequest, assume: Assumptions) {
-  const count = assume.or(drivers?.count, 'drivers.count', 1, 'a single driver')
-  const inSeries = assume.or(drivers?.inSeries, 'drivers.inSeries', 1, 'all drivers in parallel')
-  if (count % inSeries === 0) return { count, inSeries }
-  const detail = `${count} drivers cannot be split into strings of ${inSeries}.`
-  throw new DesignError('conflicting-input', { field: 'drivers.inSeries', value: inSeries, detail })
+/** The area of all cones that face the listener; of isobaric pairs one each. */
+export function coneAreaM2({ driver, drivers }: PortSizingRequest, air: Air): number | undefined {
+  if (driver === undefined) return undefined
+  const completed = driverOf(driver, air)
+  return driverWiring(drivers, completed, assumptions()).faces * completed.sdM2
 }
 
-/** Peak flow through the port [m³/s]; the mass of a lumped port follows from the tuning alone, whatever its area. */
-function flowAtDrive(request: PortSizingRequest, driver: Driver, { tuningHz, air }: Setting, assume: Assumptions) {
-  const { count, inSeries } = stringsOf(request, assume)
-  const compliance = request.netVolumeM3 / air.stiffnessPa
-  const omega = 2 * Math.PI * tuningHz
+/** The box as the response builds it; its port has the mass that the tuning asks for, whatever its area. */
+function ventedNetwork(
+  request: PortSizingRequest,
+  driver: Driver,
+  wiring: DriverWiring,
+  { tuningHz, air }: Setting,
+  assume: Assumptions
+) {
+  const { netVolumeM3 } = request
   const measured = 'opened boxes of 25 to 100 L measure 5 to 10 (Small 1973)'
   const leakQ = assume.or(request.leakQ, 'leakQ', USUAL_LEAK_Q, measured)
-  const port = branch({ massKgPerM4: 1 / (omega ** 2 * compliance) })
-  const leak = branch({ resistancePaSPerM3: leakQ / (omega * compliance) })
-  const network: Network = {
-    chambers: [{ complianceM3PerPa: compliance, absorptionPaSPerM3: 0 }],
-    branches: [port, leak],
-    drivers: [{ front: OUTSIDE, rear: 0, driver, count, inSeries, polarity: 1 }],
-    connection: 'parallel'
-  }
-  const solver = networkSolver(network, request.source?.seriesOhm ?? 0)
+  const areaM2 = driver.sdM2
+  const lengthM = (areaM2 * air.soundSpeedMPerS ** 2) / (netVolumeM3 * (2 * Math.PI * tuningHz) ** 2)
+  const rear = { netVolumeM3, leakQ, port: { count: 1, areaM2, lengthM, endFactor: 0 } }
+  return presetNetwork({ kind: 'vented', rear }, driver, wiring, air, assumptions())
+}
+
+/** Peak flow through the port [m³/s], the filters before the amplifier in it. */
+function flowAtDrive(
+  request: PortSizingRequest,
+  driver: Driver,
+  wiring: DriverWiring,
+  setting: Setting,
+  assume: Assumptions
+) {
+  const { network, ports } = ventedNetwork(request, driver, wiring, setting, assume)
+  const port = ports[0]?.branch as Branch
+  const noResistance = 'cable and amplifier without resistance'
+  const sourceOhm = assume.or(request.source?.seriesOhm, 'source.seriesOhm', 0, noResistance)
+  const solver = filteredSolver(networkSolver(network, sourceOhm), filterSections(request.filters ?? [], 'filters'))
   const solution = emptySolution(network, new Float64Array(1))
-  const peak = Math.SQRT2 * driveV(request, driver, (driver.coil.reOhm * inSeries ** 2) / count, count, assume)
+  const peak = Math.SQRT2 * driveV(request, driver, wiring.groupOhm, wiring.count, assume)
   return (frequencyHz: number, heldToXmax: boolean): number => {
     solution.omegas[0] = 2 * Math.PI * frequencyHz
     solver.solve(solution)
-    const cone = solution.velocities[0]
-    const excursion = (peak * Math.hypot(cone?.re[0] ?? 0, cone?.im[0] ?? 0)) / (2 * Math.PI * frequencyHz)
+    const speeds = solution.velocities.map(({ re, im }) => Math.hypot(re[0] ?? 0, im[0] ?? 0))
+    const excursion = (peak * Math.max(...speeds)) / (2 * Math.PI * frequencyHz)
     const held = heldToXmax && driver.xmaxM !== undefined ? Math.min(1, driver.xmaxM / excursion) : 1
     return held * peak * (branchFlow(solution, port)[0] ?? 0)
   }
-}
-
-function branch(part: Partial<Branch>): Branch {
-  return { from: 0, to: OUTSIDE, count: 1, resistancePaSPerM3: 0, massKgPerM4: 0, stiffnessPaPerM3: 0, ...part }
 }
 
 /** @returns RMS over the group, before the series resistance */

@@ -8,7 +8,8 @@ import {
   slotEndM
 } from './end-correction.ts'
 import { flaredEndM } from './flare.ts'
-import { LARGE_PORT_SHARE, RESONANCE_CLEAR, RESONANCE_CLOSE } from './port-judgement.ts'
+import { hydraulicDiameterM, lossFactor, wallFrictionQ } from './port-friction.ts'
+import { FLATTEST_SLOT, LARGE_PORT_SHARE, LOWEST_SLOT_M, RESONANCE_CLEAR, RESONANCE_CLOSE } from './port-judgement.ts'
 import {
   effectiveLengthM,
   equivalentRadiusM,
@@ -17,7 +18,7 @@ import {
   tuningHz,
   waveguideTuningRatio
 } from './port-length.ts'
-import type { EndModel, PortDemand, PortDesign, SlotWalls } from './port-sizing.ts'
+import type { EndModel, PortDemand, PortDesign, PortMouth, SlotWalls } from './port-sizing.ts'
 
 export interface PortShape {
   readonly kind: 'round' | 'slot'
@@ -38,6 +39,7 @@ export interface PortSetting {
   readonly walls: SlotWalls
   readonly chamberHeightM: number
   readonly bends: number
+  readonly mouth: PortMouth
   /** Radius of the rounding at both mouths of round ports. */
   readonly flareM: number
   readonly lowPassHz: number
@@ -113,6 +115,9 @@ export function portDesign(shape: PortShape, setting: PortSetting): PortDesign {
     effectiveLengthM: effective,
     endFactor: endsM(shape, setting, endModel) / equivalentRadiusM(shape.areaM2),
     bends,
+    hydraulicDiameterM: hydraulicDiameterM(shape),
+    lossFactor: lossFactor(shape, lengthM, setting.mouth, bends),
+    lossQ: wallFrictionQ(shape, lengthM, effective, setting.tuningHz, air),
     tuningHz: setting.tuningHz,
     ...speeds(total, demand),
     pipeResonanceHz: pipeResonanceHz(effective, c),
@@ -156,6 +161,7 @@ function reasonsOf(shape: PortShape, lengthM: number, effective: number, setting
   return [
     ...lengthReasons(shape, lengthM, setting),
     ...speedReasons(shape, setting),
+    ...slotReasons(shape),
     ...pipeReasons(shape, effective, setting)
   ]
 }
@@ -177,6 +183,18 @@ function lengthReasons(shape: PortShape, lengthM: number, setting: PortSetting):
   }
   const against = lengthM > roomM * (1 + 1e-9)
   return [{ against, text: `${mm(lengthM)} long, there is room for ${mm(roomM)}` }]
+}
+
+export const isFlat = ({ widthM, depthM }: PortShape) =>
+  widthM !== undefined && (widthM > FLATTEST_SLOT * depthM * (1 + 1e-9) || depthM < LOWEST_SLOT_M * (1 - 1e-9))
+
+function slotReasons(shape: PortShape): readonly Reason[] {
+  const { widthM, depthM } = shape
+  if (widthM === undefined) return []
+  const flat = `${rounded(widthM / depthM, 2)} times as wide as high, ${mm(depthM)} high`
+  if (!isFlat(shape)) return [{ against: false, text: flat }]
+  const rule = `beyond ${FLATTEST_SLOT} times or below ${mm(LOWEST_SLOT_M)} the walls brake the air and each millimetre of height counts (common practice)`
+  return [{ against: true, text: `${flat}: ${rule}` }]
 }
 
 function speedReasons(shape: PortShape, { demand }: PortSetting): readonly Reason[] {

@@ -1,12 +1,12 @@
 /** Judgement values of the port room, in one place; those that stand in for an absent field are echoed as assumed. */
-import type { PortMouth } from './port-sizing.ts'
 
-/**
- * Peak air speed [m/s]: sharp ends 5 % of the speed of sound (Small 1973, from memory); flares 25 (ours).
- * Common practice, no source, also allows 30 as a lenient bound; a caller may ask for it.
- */
-export const speedLimits: Readonly<Record<PortMouth, number>> = { sharp: 17, flared: 25 }
-export const LENIENT_SPEED_M_PER_S = 30
+/** A slot flatter than this, or lower than this [m], is braked by its walls and hangs on every millimetre. Common practice, no source. */
+export const FLATTEST_SLOT = 10
+export const LOWEST_SLOT_M = 0.04
+/** Width over height of a slot that is closed in with a cheek instead. Ours. */
+export const CHEEKED_SLOT = 6
+/** Share of the volume that a smaller box with a higher tuning is offered at. Ours. */
+export const SMALLER_BOX_SHARE = 0.75
 /** The high-pass of a vented box lies at 0.7 to 0.9 of its tuning. Common practice, no source. */
 export const HIGH_PASS_SHARE = 0.8
 /** Usual end of the range of a subwoofer [Hz]. Common practice, no source. */

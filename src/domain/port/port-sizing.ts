@@ -1,6 +1,8 @@
 /** Request and result of sizing a port; SI. */
 import type { AirRequest } from '../air/air.ts'
 import type { DriverRequest } from '../driver/driver.ts'
+import type { DriversRequest, SourceRequest } from '../enclosure/request.ts'
+import type { Filter } from '../filter/filter.ts'
 import type { EndSituation } from './end-correction.ts'
 
 export const portMouths = ['sharp', 'flared'] as const
@@ -36,19 +38,17 @@ export interface PortSizingRequest {
   readonly tuningHz?: number
   readonly air?: AirRequest
   readonly driver?: DriverRequest
-  readonly drivers?: { readonly count?: number; readonly inSeries?: number }
-  readonly source?: {
-    readonly voltageV?: number
-    readonly powerW?: number
-    readonly loadOhm?: number
-    readonly seriesOhm?: number
-  }
+  readonly drivers?: DriversRequest
+  readonly source?: SourceRequest
+  /** Before the amplifier: they weigh the flow. */
+  readonly filters?: readonly Filter[]
   readonly leakQ?: number
   /** N·Sd·Xmax, one way, peak: in place of the driver. */
   readonly sweptVolumeM3?: number
   readonly peakFlowM3PerS?: number
   readonly airSpeedLimitMPerS?: number
   readonly mouth?: PortMouth
+  /** Lowest frequency at which the flow is looked at. */
   readonly highPassHz?: number
   readonly lowPassHz?: number
   readonly port?: PortWish
@@ -90,6 +90,12 @@ export interface PortDesign {
   /** Both ends together, over the radius of one port. */
   readonly endFactor: number
   readonly bends: number
+  /** 4·S/P of one port. */
+  readonly hydraulicDiameterM: number
+  /** K of the ends, the walls and the bends. */
+  readonly lossFactor: number
+  /** Q of the friction along the walls, at the tuning. */
+  readonly lossQ: number
   readonly tuningHz: number
   readonly airSpeedAtTuningMPerS?: number
   readonly airSpeedMPerS?: number
@@ -111,6 +117,10 @@ export const wayOutChanges = [
   'fewer-ports',
   'larger-box',
   'higher-tuning',
+  'smaller-box-higher-tuning',
+  'flared-mouths',
+  'less-drive',
+  'narrower-slot',
   'passive-radiator'
 ] as const
 
@@ -123,6 +133,8 @@ export interface PortWayOut {
   readonly count?: number
   readonly netVolumeM3?: number
   readonly tuningHz?: number
+  /** Of the power of the drive. */
+  readonly powerShare?: number
   readonly radiatorAreaM2?: number
   readonly radiatorMassKg?: number
 }

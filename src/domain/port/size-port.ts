@@ -1,5 +1,6 @@
 /** POST /v1/ports/sizing: area for the air speed, length for the tuning, and an honest word where it does not fit. */
 import { type Air, airOf } from '../air/air.ts'
+import { portSpeeds } from '../air-speed.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import { isComputable } from '../computable.ts'
 import { DesignError } from '../design-error.ts'
@@ -9,7 +10,7 @@ import type { SourceId } from '../source.ts'
 import { portBasis } from './port-basis.ts'
 import { portShapes } from './port-candidates.ts'
 import { portCautions } from './port-cautions.ts'
-import { portDemand } from './port-demand.ts'
+import { coneAreaM2, portDemand } from './port-demand.ts'
 import {
   effectiveOfM,
   type PortSetting,
@@ -19,7 +20,7 @@ import {
   round,
   slot
 } from './port-design.ts'
-import { STRAIGHT_SHARE, speedLimits, USUAL_LOW_PASS_HZ } from './port-judgement.ts'
+import { STRAIGHT_SHARE, USUAL_LOW_PASS_HZ } from './port-judgement.ts'
 import { equivalentRadiusM, tuningHz } from './port-length.ts'
 import type { PortDesign, PortSizing, PortSizingRequest, PortWish } from './port-sizing.ts'
 import { type Room, waysOut } from './ways-out.ts'
@@ -59,7 +60,7 @@ function chosen(request: PortSizingRequest, wish: PortWish, setting: PortSetting
   const first = (judge: (design: PortDesign) => number) =>
     [...designs].sort((a, b) => judge(a.design) - judge(b.design))[0] as (typeof designs)[number]
   const { design: recommended } = first(design => buildCost(design, roomM))
-  const cones = request.driver === undefined ? undefined : request.driver.sdM2 * (request.drivers?.count ?? 1)
+  const cones = coneAreaM2(request, setting.air)
   return {
     tuningHz: setting.tuningHz,
     ...(demand === undefined ? {} : { demand }),
@@ -74,7 +75,7 @@ function limitOf(request: PortSizingRequest, assume: Assumptions): number {
   const mouth = assume.or(request.mouth, 'mouth', 'sharp', 'plain ends')
   const why =
     mouth === 'sharp' ? '5 % of the speed of sound (Small 1973, from memory)' : 'flared ends (choice of this service)'
-  return assume.or(request.airSpeedLimitMPerS, 'airSpeedLimitMPerS', speedLimits[mouth], why)
+  return assume.or(request.airSpeedLimitMPerS, 'airSpeedLimitMPerS', portSpeeds[mouth], why)
 }
 
 function roomOf({ space, netVolumeM3 }: PortSizingRequest, assume: Assumptions): Room {
@@ -114,10 +115,21 @@ function settingOf(
     walls,
     chamberHeightM,
     bends,
+    mouth: request.mouth ?? 'sharp',
     flareM: flareOf(request, wish, assume),
-    lowPassHz: assume.or(request.lowPassHz, 'lowPassHz', USUAL_LOW_PASS_HZ, 'usual corner of a subwoofer (practice)'),
+    lowPassHz: lowPassOf(request, assume),
     roomM: bends > 0 ? room.bentM : room.straightM
   }
+}
+
+/** The lowest corner among the filters stands in for the end of the range. */
+function lowPassOf({ lowPassHz, filters = [] }: PortSizingRequest, assume: Assumptions): number {
+  const corners = filters.flatMap(filter => (filter.kind === 'low-pass' ? [filter.cornerHz] : []))
+  const [value, why] =
+    corners.length > 0
+      ? [Math.min(...corners), 'the corner of the low-pass among the filters']
+      : [USUAL_LOW_PASS_HZ, 'usual corner of a subwoofer (practice)']
+  return assume.or(lowPassHz, 'lowPassHz', value, why)
 }
 
 function flareOf({ mouth }: PortSizingRequest, wish: PortWish, assume: Assumptions): number {
@@ -184,6 +196,8 @@ function sourcesOf({ demand, recommended }: PortSizing): readonly SourceId[] {
     ...(recommended.bends > 0 ? (['mitred-bend'] as const) : []),
     ...(demand === undefined ? [] : (['small-1973-vented-box', 'practice-port-speed'] as const)),
     ...(demand?.by === 'network' ? (['acoustic-network'] as const) : []),
+    'port-friction',
+    ...(recommended.kind === 'slot' ? (['practice-slot-shape'] as const) : []),
     'ours-port-limits'
   ]
 }

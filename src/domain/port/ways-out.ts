@@ -1,7 +1,16 @@
 /** What would fit where the port that is wanted does not, each way computed. */
 import { bisect } from '../../numeric/bisect.ts'
-import { effectiveOfM, type PortSetting, type PortShape, physicalLengthM, rounded } from './port-design.ts'
-import { LENIENT_SPEED_M_PER_S } from './port-judgement.ts'
+import { portSpeeds } from '../air-speed.ts'
+import {
+  effectiveOfM,
+  isFlat,
+  type PortSetting,
+  type PortShape,
+  physicalLengthM,
+  rounded,
+  slot
+} from './port-design.ts'
+import { CHEEKED_SLOT, SMALLER_BOX_SHARE } from './port-judgement.ts'
 import { effectiveLengthM, equivalentRadiusM, mitreExtraM, tuningHz } from './port-length.ts'
 import type { PortWayOut } from './port-sizing.ts'
 
@@ -22,7 +31,11 @@ export function waysOut(shape: PortShape, setting: PortSetting, room: Room, cone
     ...(tooLong ? fewer(shape, setting) : []),
     ...(tooLong ? larger(shape, setting) : []),
     ...(tooLong ? higher(shape, setting) : []),
+    ...(tooLong ? smallerBox(shape, setting) : []),
+    ...(tooLong ? flared(shape, setting) : []),
+    ...(tooLong ? gentler(shape, setting) : []),
     ...(tooLong ? [] : wider(shape, setting)),
+    ...(isFlat(shape) ? cheeked(shape, setting) : []),
     ...radiator(shape, setting, coneAreaM2)
   ]
 }
@@ -40,16 +53,21 @@ const scaled = (shape: PortShape, share: number): PortShape =>
     ? { ...shape, areaM2: shape.areaM2 * share, depthM: shape.depthM * Math.sqrt(share) }
     : { ...shape, areaM2: shape.areaM2 * share, depthM: shape.depthM * share }
 
-function smaller(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
+/** The most of the shape that fits; nothing where even a fiftieth is too long. */
+function largestThatFits(shape: PortShape, setting: PortSetting): PortShape | undefined {
   const excess = (share: number) => physicalLengthM(scaled(shape, share), setting) - setting.roomM
-  if (excess(0.02) > 0) return []
-  const fitted = scaled(shape, bisect(excess, 0.02, 1))
+  return excess(0.02) > 0 ? undefined : scaled(shape, bisect(excess, 0.02, 1))
+}
+
+const judgement = (speed: number) =>
+  speed <= portSpeeds.highest ? `audible at full drive, below ${portSpeeds.highest} m/s` : 'too fast at this drive'
+
+function smaller(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
+  const fitted = largestThatFits(shape, setting)
+  if (fitted === undefined) return []
   const total = fitted.count * fitted.areaM2
   const speed = setting.demand === undefined ? undefined : setting.demand.peakFlowM3PerS / total
-  const judged =
-    speed === undefined
-      ? ''
-      : `, ${rounded(speed)} m/s: ${speed <= LENIENT_SPEED_M_PER_S ? 'audible at full drive, under the lenient 30 m/s' : 'too fast at this drive'}`
+  const judged = speed === undefined ? '' : `, ${rounded(speed)} m/s: ${judgement(speed)}`
   return [
     {
       change: 'smaller-area',
@@ -107,6 +125,50 @@ function higher(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
       tuningHz: tuned
     }
   ]
+}
+
+/** Less air and a higher tuning together: the alignment stays one, only smaller. */
+function smallerBox(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
+  const netVolumeM3 = SMALLER_BOX_SHARE * setting.volumeM3
+  const effective = effectiveOfM(setting.roomM, shape, setting, setting.endModel)
+  const tuned = tuningHz(effective, netVolumeM3, shape, setting.air.soundSpeedMPerS)
+  const detail = `a smaller box of ${rounded(netVolumeM3 * 1e3)} L net tuned to ${rounded(tuned)} Hz takes this area in ${mm(setting.roomM)}`
+  return [{ change: 'smaller-box-higher-tuning', detail, netVolumeM3, tuningHz: tuned }]
+}
+
+/** Flares are heard later, so less area does, if that fits. */
+function flared(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
+  const { demand, mouth } = setting
+  if (shape.kind === 'slot' || mouth === 'flared' || demand === undefined) return []
+  const share = demand.peakFlowM3PerS / portSpeeds.flared / (shape.count * shape.areaM2)
+  const less = scaled(shape, share)
+  const lengthM = physicalLengthM(less, setting)
+  if (share >= 1 || lengthM > setting.roomM) return []
+  const total = less.count * less.areaM2
+  const detail = `with both mouths flared ${portSpeeds.flared} m/s are hardly heard: ${cm2(total)} in all, ${mm(lengthM)} and what the flares add`
+  return [{ change: 'flared-mouths', detail, totalAreaM2: total, lengthM, airSpeedMPerS: portSpeeds.flared }]
+}
+
+/** The air follows the voltage: the share of the power at which the area that fits keeps the limit. */
+function gentler(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
+  const { demand } = setting
+  const fitted = largestThatFits(shape, setting)
+  if (demand?.by !== 'network' || fitted === undefined) return []
+  const total = fitted.count * fitted.areaM2
+  const powerShare = ((demand.limitMPerS * total) / demand.peakFlowM3PerS) ** 2
+  if (powerShare >= 1) return []
+  const detail = `${cm2(total)} in all, which fits, keeps ${rounded(demand.limitMPerS)} m/s up to ${rounded(powerShare * 100, 2)} % of the power`
+  return [{ change: 'less-drive', detail, powerShare, totalAreaM2: total, airSpeedMPerS: demand.limitMPerS }]
+}
+
+/** The same area in a slot that a cheek keeps from the whole width. */
+function cheeked(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
+  const heightM = Math.sqrt(shape.areaM2 / CHEEKED_SLOT)
+  const narrower = slot(shape.count, CHEEKED_SLOT * heightM, heightM)
+  const lengthM = physicalLengthM(narrower, { ...setting, walls: 'one-shared' })
+  if (isFlat(narrower) || lengthM <= 0) return []
+  const detail = `a cheek that closes the slot to ${mm(narrower.widthM ?? 0)} × ${mm(heightM)}: the same area, about ${mm(lengthM)} long`
+  return [{ change: 'narrower-slot', detail, totalAreaM2: narrower.count * narrower.areaM2, lengthM }]
 }
 
 /**

@@ -135,6 +135,10 @@ export const acousticSources = {
     title: 'Limits by which an alignment counts as suited, an engineering choice of this service',
     status: 'ours'
   },
+  'air-spring-harmonic': {
+    title: 'Second harmonic of adiabatic air squeezed by a sine, p ∝ V^−γ to second order: (γ+1)/4·ΔV/V',
+    status: 'derived'
+  },
   'tolerance-spreads': { title: 'Spread of parts from the same line; no published figures were found', status: 'ours' },
   'tolerance-sampling': {
     title:
@@ -156,8 +160,18 @@ export const acousticSources = {
     title: 'Corner square of a mitred channel in potential flow counts 0.559 of its width',
     status: 'from memory'
   },
+  'port-friction': {
+    title:
+      'Friction of ports: thin laminar layer along the walls (Kinsler et al., "Fundamentals of Acoustics"); K of ends, 0.02·L/d and bends from handbooks of pipe fittings',
+    status: 'from memory'
+  },
+  'practice-slot-shape': {
+    title: 'Common practice: slots at most about ten times as wide as high and at least about 40 mm high',
+    status: 'practice'
+  },
   'practice-port-speed': {
-    title: 'Common practice: peak air speed in ports 17 m/s for sharp ends, 25 m/s for flares, 30 m/s as lenient bound',
+    title:
+      'Common practice: peak air speed in ports 17 m/s for sharp ends, 25 m/s for flares, 34 m/s (10 % of the speed of sound) at most',
     status: 'practice'
   },
   'ours-port-limits': {

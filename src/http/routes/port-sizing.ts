@@ -9,6 +9,7 @@ import { AirBody } from '../schemas/air.ts'
 import { byTag, component, ref } from '../schemas/component.ts'
 import { DriverBody } from '../schemas/driver.ts'
 import { DriversBody, SourceBody } from '../schemas/enclosure.ts'
+import { filterChain } from '../schemas/filter.ts'
 import { PortSizingResultBody } from '../schemas/port-sizing.ts'
 import { choice, count, quantity } from '../schemas/quantities.ts'
 
@@ -69,17 +70,26 @@ const Body = component('PortSizingRequest', 'A vented box looking for its port.'
   driver: Type.Optional(ref(DriverBody)),
   drivers: Type.Optional(ref(DriversBody)),
   source: Type.Optional(ref(SourceBody, 'Full drive; the rated power of the drivers when absent')),
+  filters: Type.Optional(filterChain),
   leakQ: Type.Optional(quantity('1', 'Leak of the box as a Q at the tuning', { from: 0.5, to: 1e6 })),
   sweptVolumeL: Type.Optional(
     quantity('L', 'In place of the driver: area times one-way excursion of all cones', { from: 0.001, to: 100 })
   ),
   peakFlowM3PerS: Type.Optional(quantity('m³/s', 'In place of the driver: peak flow', { from: 1e-5, to: 100 })),
   airSpeedLimitMPerS: Type.Optional(
-    quantity('m/s', 'Peak; 17 for sharp ends, 25 for flares when absent, 30 is the lenient bound', { from: 3, to: 60 })
+    quantity(
+      'm/s',
+      'Peak; 17 for sharp ends, 25 for flares when absent; above 34, 10 % of the speed of sound, none is built',
+      { from: 3, to: 60 }
+    )
   ),
   mouth: Type.Optional(choice('Ends `sharp`, or `flared` at both sides', portMouths)),
   highPassHz: Type.Optional(
-    quantity('Hz', 'Lowest frequency at full drive; 0.8 of the tuning when absent', { from: 1, to: 300 })
+    quantity(
+      'Hz',
+      'Lowest frequency at which the flow is looked at. Absent: 15 where the filters hold a high-pass, otherwise 0.8 of the tuning',
+      { from: 1, to: 300 }
+    )
   ),
   lowPassHz: Type.Optional(quantity('Hz', 'Upper end of the range the box plays', { from: 20, to: 500 })),
   port: Type.Optional(
@@ -102,7 +112,7 @@ export const sizePort = defineOperation({
   tag: 'Enclosures',
   summary: 'Area, count and length of a port, its air speed, and whether it fits',
   description:
-    'The flow at full drive comes from the acoustic network; area from the air-speed limit, length from the tuning with the ends as they stand. Each port says its speed at the tuning and at worst, its first resonance as a pipe and its length by the other way of counting ends. Where none fits, the answer lists what would, computed. A port given whole tells its tuning.',
+    'The flow at full drive, weighed with the filters before the amplifier, comes from the acoustic network; area from the air-speed limit, length from the tuning with the ends as they stand. Each port says its speed at the tuning and at worst, its first resonance as a pipe and its length by the other way of counting ends. Where none fits, the answer lists what would, computed. A port given whole tells its tuning.',
   body: Body,
   result: PortSizingResultBody,
   compute,

@@ -22,7 +22,10 @@ export const largeSignalCurves = {
   maximumVoltageV: someCurve('V', 'With limits: RMS voltage of that sine at the source'),
   governingLimit: Type.Optional(list('With limits: the limit that sine reaches', limit, 1, MOST_FREQUENCIES)),
   maximumSeatLevelDb: someCurve('dB', 'With limits and a cabin: maximumLevelDb + cabinGainDb'),
-  compressedLevelDb: someCurve('dB', 'With limits: level at the given drive with the losses below, an estimate'),
+  compressedLevelDb: someCurve(
+    'dB',
+    'With limits: level at the given drive with the losses below and no more than the amplifier swings, an estimate'
+  ),
   coilCompressionDb: someCurve('dB', 'With limits: change of level by the warm coil, an estimate'),
   portCompressionDb: someCurve('dB', 'With limits: change of level by the jets in the ports, an estimate (±50 %)')
 }

@@ -36,6 +36,9 @@ const Design = component('PortDesign', 'One port, or several equal ones.', {
   effectiveLengthMm: quantity('mm', 'Length the air sees, both ends in it'),
   endFactor: quantity('1', 'Both ends over the radius of one port; /v1/enclosures/response takes it'),
   bends: Type.Integer({ description: 'Mitred right-angle bends' }),
+  hydraulicDiameterMm: quantity('mm', 'Four times the area of one over its perimeter'),
+  lossFactor: quantity('1', 'K of ends, walls and bends; `limits.portLossFactor` of /v1/enclosures/response takes it'),
+  lossQ: quantity('1', 'Q of the friction along the walls; `port.lossQ` of /v1/enclosures/response takes it'),
   tuningHz: quantity('Hz', 'Tuning'),
   airSpeedAtTuningMPerS: Type.Optional(quantity('m/s', 'Peak air speed at the tuning, full drive')),
   airSpeedMPerS: Type.Optional(quantity('m/s', 'Highest peak air speed, full drive')),
@@ -58,6 +61,7 @@ const WayOut = component('PortWayOut', 'A change with which a port would fit.', 
   count: Type.Optional(Type.Integer({ description: 'Ports' })),
   netVolumeL: Type.Optional(quantity('L', 'Net volume')),
   tuningHz: Type.Optional(quantity('Hz', 'Tuning')),
+  powerShare: Type.Optional(quantity('1', 'Share of the power of the drive')),
   radiatorAreaCm2: Type.Optional(quantity('cm²', 'Area of all passive radiators')),
   radiatorMassG: Type.Optional(quantity('g', 'Moving mass of all of them, very soft suspension'))
 })
@@ -71,6 +75,6 @@ export const PortSizingResultBody = component(
     fits: Type.Boolean({ description: 'The recommended port keeps tuning, air speed and space' }),
     recommended: ref(Design, 'The port to build, or the one nearest to it'),
     candidates: list('Every port looked at', ref(Design), 1, 16),
-    waysOut: list('What would fit where the recommended port does not', ref(WayOut), 0, 8)
+    waysOut: list('What would fit where the recommended port does not', ref(WayOut), 0, 12)
   }
 )

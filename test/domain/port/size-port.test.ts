@@ -128,7 +128,7 @@ describe('sizing a port', () => {
   })
 
   it('takes a swept volume by the rule and a flow as it is', () => {
-    const { driver: _d, source: _s, ...rest } = base
+    const { driver: _d, source: _s, leakQ: _q, ...rest } = base
     const swept = sizePort({ ...rest, sweptVolumeM3: 0.000_7 }).result.demand
     // 0.8 × 33 × 0.7 L = 184.8 cm² at 17.16 m/s, so 186.5 cm² at 17 m/s.
     expect((swept?.ruleAreaM2 ?? 0) * 1e4).toBeCloseTo(184.8, 6)
