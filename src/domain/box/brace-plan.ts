@@ -2,6 +2,7 @@
 
 import { type Frame, frameAt, framePlaces } from './brace-windows.ts'
 import type { BuiltBox } from './build-box.ts'
+import type { BraceAir } from './chambers.ts'
 import {
   BATTEN_HEIGHT_M,
   bracedFrequency,
@@ -48,15 +49,18 @@ function battenVolume(face: FreeFace, count: number, thicknessM: number): number
 }
 
 /** Volume of a plan in a box; a frame that finds no place is left out. */
-export function planVolume(built: BuiltBox, settled: Settled, plan: BracePlan): number {
+export function planVolume(built: BuiltBox, settled: Settled, plan: BracePlan): BraceAir {
   const placed = placeFrames(built, settled, plan.frames)
   const frames = (placed?.frames ?? []).reduce((sum, { volumeM3 }) => sum + volumeM3, 0)
   const faces = freeFaces(built, placed?.places ?? [])
-  return faces.reduce(
+  const rearM3 = faces.reduce(
     (sum, face) => sum + battenVolume(face, plan.battens[face.name] ?? 0, settled.fixed.thicknessM),
     frames
   )
+  return { rearM3, frontM3: 0 }
 }
+
+const bracesM3 = ({ rearM3, frontM3 }: BraceAir) => rearM3 + frontM3
 
 /** Peak pressure in the box: given, or that of a closed box at full excursion, which is the upper bound of the pass band. */
 export function boxPressure({ request, air }: Settled, netM3: number): number | undefined {
@@ -106,7 +110,7 @@ function withFrames(built: BuiltBox, settled: Settled, count: number): Try | und
     if (best > 0) battens[face.name] = best
   }
   const plan = { frames: count, battens }
-  return { plan, failing, volumeM3: planVolume(built, settled, plan) }
+  return { plan, failing, volumeM3: bracesM3(planVolume(built, settled, plan)) }
 }
 
 /** Fewest faces that fail, then least volume, then fewest frames. */

@@ -12,6 +12,7 @@ import type { BoxRequest } from './box-request.ts'
 import { boxVibration } from './box-vibration.ts'
 import { joined, noBraces, planBraces, samePlan } from './brace-plan.ts'
 import { type BuiltBox, buildBox } from './build-box.ts'
+import { airOfPort } from './chambers.ts'
 import { clearanceRows } from './clearances.ts'
 import { displacedTotals } from './displaced.ts'
 import { blankArea, gathered } from './finish-panels.ts'
@@ -95,7 +96,9 @@ function layoutOf(built: BuiltBox, settled: Settled): BoxLayout {
     panels,
     boardAreaM2: panels.reduce((sum, panel) => sum + blankArea(panel) * panel.quantity, 0),
     clearances: allClearances(built),
-    ...(built.port === undefined ? {} : { port: portLayout(built.port, built.netM3, { settled }) }),
+    ...(built.port === undefined
+      ? {}
+      : { port: portLayout(built.port, airOfPort(built.netM3, built.chambers, built.port), { settled }) }),
     vibration: boxVibration(built, settled),
     standingWaves: standingWaves(inner, air.soundSpeedMPerS),
     ...(fit === undefined ? {} : { fit }),

@@ -33,12 +33,6 @@ function checkDivider({ divider = {}, port }: BoxRequest): void {
       detail: 'Give either the clear depth or the net volume of the front chamber.'
     })
   }
-  if (port?.tuningHz !== undefined) {
-    throw conflict(
-      'port.tuningHz',
-      'With two chambers give the length of the port, from the tuning of its own chamber.'
-    )
-  }
   if (port?.kind === 'slot') {
     throw conflict('port.kind', 'A slot along the walls would cross the divider; use tubes.')
   }
