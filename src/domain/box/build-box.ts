@@ -123,7 +123,7 @@ function carcassOf({ settled, sizes, field, lenient }: BoxTry, braces: BraceAir)
 
 /** Everything that takes air, with what is placed in the box already. */
 const allRows = ({ settled, sizes, liningM2 }: Carcass, placed: readonly VolumeRow[]): readonly VolumeRow[] =>
-  displacedRows(settled.request, sizes.thicknessM * sizes.frontLayers, liningM2, placed)
+  displacedRows(settled.request, sizes, liningM2, placed)
 
 /** The box with braces of a volume: its port gets the air that is left. */
 function withBraces(asked: BoxTry, braces: BraceAir): BuiltBox {

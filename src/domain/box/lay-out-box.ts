@@ -4,8 +4,9 @@ import { type Assumptions, assumptions } from '../assume.ts'
 import type { Outcome } from '../outcome.ts'
 import { boxBasis, boxSources } from './box-basis.ts'
 import { boxCautions } from './box-cautions.ts'
+import { boxClearances } from './box-clearances.ts'
 import { boxFit } from './box-fit.ts'
-import type { BoxLayout, Clearance, OuterSize } from './box-layout.ts'
+import type { BoxLayout, OuterSize } from './box-layout.ts'
 import { boxMass } from './box-mass.ts'
 import { boxParts } from './box-parts.ts'
 import type { BoxRequest } from './box-request.ts'
@@ -13,26 +14,13 @@ import { boxVibration } from './box-vibration.ts'
 import { joined, noBraces, planBraces, samePlan } from './brace-plan.ts'
 import { type BuiltBox, buildBox } from './build-box.ts'
 import { airOfPort } from './chambers.ts'
-import { clearanceRows } from './clearances.ts'
 import { displacedTotals } from './displaced.ts'
 import { blankArea, gathered } from './finish-panels.ts'
 import { portLayout } from './port-layout.ts'
 import { type Settled, settle } from './settle.ts'
 import { clearLength } from './shell.ts'
-import { slotClearances } from './slot-clearances.ts'
 import { solveSizes } from './solve-sizes.ts'
 import { standingWaves } from './standing-waves.ts'
-import { elbowClearances } from './tube-elbow.ts'
-
-function allClearances({ inside, mounted, port }: BuiltBox): readonly Clearance[] {
-  const besideSlot =
-    port?.kind === 'slot' ? mounted.flatMap(each => (each.kind === 'driver' ? slotClearances(port, each) : [])) : []
-  const bends = mounted.flatMap(each =>
-    each.kind === 'tube' && each.port.elbowRadiusM !== undefined ? elbowClearances(inside, each) : []
-  )
-  // What meets no wall ahead lies outside the box: the row of its hole says so, and this one has no figure.
-  return [...clearanceRows(inside, mounted), ...besideSlot, ...bends].filter(row => Number.isFinite(row.availableM))
-}
 
 function outerSize({ sizes, inside }: BuiltBox): OuterSize {
   const box = bounds(inside.shell.profile)
@@ -95,7 +83,7 @@ function layoutOf(built: BuiltBox, settled: Settled): BoxLayout {
     volume: volumeBalance(built, request.netVolumeM3),
     panels,
     boardAreaM2: panels.reduce((sum, panel) => sum + blankArea(panel) * panel.quantity, 0),
-    clearances: allClearances(built),
+    clearances: boxClearances(built, settled),
     ...(built.port === undefined
       ? {}
       : { port: portLayout(built.port, airOfPort(built.netM3, built.chambers, built.port), { settled }) }),
