@@ -1,7 +1,7 @@
 /** Distance and overlap of convex bodies against closed forms and against points drawn at random. */
 import { describe, expect, it } from 'vitest'
 import { drum, polytope } from '../../src/domain/box/solids.ts'
-import { convexDistance, overlapDepth, type Vector3, vector } from '../../src/numeric/convex-distance.ts'
+import { convexDistance, overlapDepth, type Vector3, vector, wayOutByAxes } from '../../src/numeric/convex-distance.ts'
 import { randomStream } from '../../src/numeric/random-stream.ts'
 
 const block = (from: Vector3, size: Vector3) =>
@@ -45,6 +45,14 @@ describe('the distance of two bodies', () => {
     const over = roller(vector(-1, 0.5, 1.4), vector(1, 0, 0), 0.1, 3)
     expect(convexDistance(cube, over)).toBeCloseTo(0.3, 6)
     expect(convexDistance(over, cube)).toBeCloseTo(0.3, 6)
+  })
+})
+
+describe('the way out along the likely directions', () => {
+  it('is negative by the gap of parted blocks, nil at contact, and the overlap of one face (arithmetic)', () => {
+    expect(wayOutByAxes(cube, block(vector(1.2, 0, 0), vector(1, 1, 1)))).toBeCloseTo(-0.2, 9)
+    expect(wayOutByAxes(cube, block(vector(1, 0, 0), vector(1, 1, 1)))).toBeCloseTo(0, 9)
+    expect(wayOutByAxes(cube, block(vector(0.9, 0.7, 0.6), vector(1, 1, 1)))).toBeCloseTo(0.1, 9)
   })
 })
 

@@ -1,5 +1,5 @@
 /** Every two bodies of a box against each other: how far apart, or how deep in each other. */
-import { type Convex, convexDistance, dot, overlapDepth, vector } from '../../numeric/convex-distance.ts'
+import { type Convex, convexDistance, dot, overlapDepth, vector, wayOutByAxes } from '../../numeric/convex-distance.ts'
 import type { Body } from './bodies.ts'
 import type { Clearance } from './box-layout.ts'
 import { clearanceRow, clearanceRules } from './clearances.ts'
@@ -29,6 +29,9 @@ interface Gap {
 function gapOf(a: Convex, b: Convex, withinM: number): number {
   const least = boundsApart(a, b)
   if (least > withinM) return least
+  // Boards that lie against each other are the many: an axis parts them at once.
+  const out = wayOutByAxes(a, b)
+  if (out < CONTACT_M && Math.max(0, -out) >= withinM) return Math.max(0, -out)
   const apart = convexDistance(a, b)
   if (apart > 0) return apart
   const depth = overlapDepth(a, b)

@@ -35,6 +35,7 @@ function placeFrames(
   count: number,
   others: readonly Body[]
 ): readonly Frame[] | undefined {
+  if (count === 0) return []
   const slot = built.port?.kind === 'slot' ? built.port : undefined
   const { inside, divider } = built
   const space = {
@@ -43,14 +44,19 @@ function placeFrames(
     ...(slot === undefined ? {} : { slot }),
     ...(divider === undefined ? {} : { divider })
   }
-  // Frames are cut round the slot and the divider.
-  const inTheWay = others.filter(({ kind }) => kind !== 'slot' && kind !== 'divider')
+  // Frames are cut round slot and divider, and stand beside the whole depth of a driver or a straight tube anyway.
+  const bent = built.mounted.filter(each => each.kind === 'tube' && each.port.elbowRadiusM !== undefined)
+  const inTheWay = others.filter(
+    ({ kind, name }) => kind === 'cup' || kind === 'amplifier' || bent.some(({ label }) => label === name)
+  )
   const standsClear = (place: number) => {
+    if (inTheWay.length === 0) return true
     const bodies = framesAt(space, place)?.map(frame => frameBodies(inside, frame, fixed.thicknessM, 'brace'))
     return bodies?.every(frame => !inTheWay.some(other => overlaps(frame, other))) ?? false
   }
   const places = framePlaces(inside, built.mounted, slot, fixed.thicknessM, count, standsClear)
-  return places?.flatMap(place => framesAt(space, place) ?? [])
+  const frames = places?.map(place => framesAt(space, place))
+  return frames?.every(each => each !== undefined) ? frames.flat() : undefined
 }
 
 const placesOf = (frames: readonly Frame[]) => [...new Set(frames.map(({ placeM }) => placeM))]
