@@ -71,6 +71,9 @@ export function boxVibration(built: BuiltBox, settled: Settled): BoxVibration {
   }
 }
 
+/** A tenth of the air lost is 20·log(0.9), a decibel less bass: no longer a note. */
+const FELT_PERCENT = 10
+
 /** @param wasBraced  whether bracing was asked for already */
 export function vibrationCautions(
   { faces, wantedHz, movedSharePercent = 0 }: BoxVibration,
@@ -85,7 +88,7 @@ export function vibrationCautions(
       : [
           caution(
             'panel-in-band',
-            `${low.map(({ face, builtHz }) => `${face} ${Math.round(builtHz)} Hz`).join(', ')}: below the ${Math.round(wantedHz)} Hz that keep panels out of the band. ${wasBraced ? 'Braces alone do not reach it: take a thicker board or a second front board, a smaller box, or a lower top of the band.' : 'Ask for bracing, a thicker board or a second front board.'}`,
+            `${low.map(({ face, builtHz }) => `${face} ${Math.round(builtHz)} Hz`).join(', ')}: below the ${Math.round(wantedHz)} Hz that keep panels out of the band. ${wasBraced ? 'Braces alone do not reach it: take a thicker board or a second front board, a smaller box, or a lower top of the band.' : 'Bracing, a thicker board or a second front board raises them.'}`,
             { figures: { lowestHz: lowest, wantedHz } }
           )
         ]),
@@ -95,7 +98,7 @@ export function vibrationCautions(
           caution(
             'panels-move-air',
             `The panels move ${movedSharePercent.toFixed(1)} % of the air the cones move; ${share} % should do.`,
-            { figures: { movedSharePercent } }
+            { ...(movedSharePercent > FELT_PERCENT ? { level: 'care' as const } : {}), figures: { movedSharePercent } }
           )
         ])
   ]
