@@ -179,6 +179,7 @@ export function placeBattens(
   others: readonly Body[]
 ): readonly SpanBattens[] | undefined {
   const { face } = site
+  if (count === 0) return spansOf(face).map(span => ({ span, battens: [] }))
   const found: SpanBattens[] = []
   for (const span of spansOf(face)) {
     const dividedM = Math.max(span.length, face.acrossM)

@@ -94,9 +94,15 @@ function woodOf({ frames, faces }: PlacedBraces, built: BuiltBox, { fixed }: Set
   return { rearM3: frameM3('rear') + battenM3(false), frontM3: frameM3('front') + battenM3(true) }
 }
 
-/** Volume of a plan in a box; a frame that finds no place is left out. */
-export const planVolume = (built: BuiltBox, settled: Settled, plan: BracePlan): BraceAir =>
-  woodOf(placeBraces(built, settled, plan), built, settled)
+/** Volume of a plan in a box, before its braces give way to anything: moving them does not change their wood. */
+export function planVolume(built: BuiltBox, settled: Settled, plan: BracePlan): BraceAir {
+  const frames = placeFrames(built, settled, plan.frames, []) ?? []
+  const faces = freeFaces(built, placesOf(frames)).map(face => {
+    const site = { built, face, thicknessM: settled.fixed.thicknessM }
+    return { face, spans: placeBattens(site, plan.battens[face.name] ?? 0, []) ?? [] }
+  })
+  return woodOf({ frames, faces }, built, settled)
+}
 
 /** Peak pressure in the box: given, or that of a closed box at full excursion, which is the upper bound of the pass band. */
 export function boxPressure({ request, air }: Settled, netM3: number): number | undefined {

@@ -4,7 +4,7 @@ import { insideDistance } from '../../numeric/polygon-distance.ts'
 import type { BuiltDivider } from './divider.ts'
 import type { Inside } from './face.ts'
 import { profilePoint } from './face.ts'
-import type { Mounted } from './mounting.ts'
+import type { Mounted, MountedDriver } from './mounting.ts'
 import type { CutOut } from './panel.ts'
 import { clearLength } from './shell.ts'
 import { type BarePanel, inBox } from './shell-panels.ts'
@@ -21,6 +21,10 @@ const SHIFT_SHARE = 0.15
 /** Places tried to either side of the even one. */
 const STEPS = 12
 
+/** Of a driver on the divider the flange stands in the box as well. */
+const widest = ({ driver, face }: MountedDriver) =>
+  Math.max(driver.cutOutDiameterM ?? 0, face.name === 'divider' ? (driver.flangeDiameterM ?? 0) : 0)
+
 /** Stretches of the axis, from the inner face of the low cap, where a frame would cut into something. */
 function keptClear(inside: Inside, mounted: readonly Mounted[], slot: BuiltSlot | undefined, thicknessM: number) {
   const start = inside.shell.caps.low.thicknessM
@@ -34,7 +38,7 @@ function keptClear(inside: Inside, mounted: readonly Mounted[], slot: BuiltSlot 
       zM: each.face.inwards.z
     }).along
     const depth = each.kind === 'driver' ? (each.driver.mountingDepthM ?? 0) : each.insideM + each.port.innerDiameterM
-    const radius = (each.kind === 'driver' ? (each.driver.cutOutDiameterM ?? 0) : each.outerDiameterM) / 2
+    const radius = (each.kind === 'driver' ? widest(each) : each.outerDiameterM) / 2
     const centre = along - start
     return Math.abs(direction) < 0.5
       ? { from: centre - radius - half, to: centre + radius + half }

@@ -4,7 +4,7 @@ import type { Chamber, VolumeRow } from './box-layout.ts'
 import { boxShell, type ShellSizes } from './box-shell.ts'
 import { type BracePlan, planVolume } from './brace-plan.ts'
 import { type BuiltPort, buildPort } from './built-port.ts'
-import { airBeforePort, type BraceAir, chambersOf, dividerOf, noBraceAir } from './chambers.ts'
+import { airBeforePort, type BraceAir, chambersOf, checkChambers, dividerOf, noBraceAir } from './chambers.ts'
 import { displacedRows } from './displaced.ts'
 import type { BuiltDivider } from './divider.ts'
 import type { Face, Inside } from './face.ts'
@@ -126,8 +126,7 @@ const allRows = ({ settled, sizes, liningM2 }: Carcass, placed: readonly VolumeR
   displacedRows(settled.request, sizes, liningM2, placed)
 
 /** The box with braces of a volume: its port gets the air that is left. */
-function withBraces(asked: BoxTry, braces: BraceAir): BuiltBox {
-  const carcass = carcassOf(asked, braces)
+function withBraces(carcass: Carcass, braces: BraceAir): BuiltBox {
   const { settled, sizes, inside, panels, volumes, divider, lenient } = carcass
   const othersM3 = total(
     allRows(carcass, dividerRows(divider)).filter(({ item }) => item !== 'ports' && item !== 'braces')
@@ -144,11 +143,13 @@ function withBraces(asked: BoxTry, braces: BraceAir): BuiltBox {
   const rows = allRows(carcass, placed)
   const free = (face: Face) => freePart(port, panels, face)
   const tubeInsideM = port?.kind === 'round' ? port.insideM : 0
+  const mounted = mountAll(inside, panels, settled.request, free, tubeInsideM)
+  checkChambers(inside, divider, mounted)
   return {
     sizes,
     inside,
     panels,
-    mounted: mountAll(inside, panels, settled.request, free, tubeInsideM),
+    mounted,
     volumes,
     rows,
     netM3: volumes.grossM3 - total(rows),
@@ -163,10 +164,16 @@ function withBraces(asked: BoxTry, braces: BraceAir): BuiltBox {
  */
 export function buildBox(settled: Settled, sizes: ShellSizes, field: string, lenient = false): BuiltBox {
   const asked = { settled, sizes, field, lenient }
-  const bare = withBraces(asked, noBraceAir)
+  const carcass = carcassOf(asked, noBraceAir)
+  const bare = withBraces(carcass, noBraceAir)
   const { plan, request } = settled
   if (plan === undefined || request.displacement?.bracesM3 !== undefined) return bare
+  // Only a divider that has to leave a net volume gives way to braces.
+  const isFree = request.divider?.frontNetVolumeM3 !== undefined
+  const besideBraces = (braces: BraceAir) => (isFree ? carcassOf(asked, braces) : carcass)
   // A frame is cut round the slot, whose length depends on what the frames leave: twice is enough for a tenth of a millilitre.
-  const once = withBraces(asked, planVolume(bare, settled, plan))
-  return withBraces(asked, planVolume(once, settled, plan))
+  const first = planVolume(bare, settled, plan)
+  const once = withBraces(besideBraces(first), first)
+  const second = planVolume(once, settled, plan)
+  return withBraces(besideBraces(second), second)
 }

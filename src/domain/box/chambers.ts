@@ -1,10 +1,12 @@
 /** The two chambers of a band-pass box: where the board between them stands, and the air of each. */
+
+import { DesignError } from '../design-error.ts'
 import type { Chamber, VolumeRow } from './box-layout.ts'
 import type { BoxRequest, RoundPort } from './box-request.ts'
 import { type BuiltPort, openingOf, tubePanel, tubeVolume } from './built-port.ts'
-import { type BuiltDivider, dividerAt, dividerFor } from './divider.ts'
-import type { Inside } from './face.ts'
-import { tubeInside } from './mounting.ts'
+import { type BuiltDivider, chamberAt, dividerAt, dividerFor } from './divider.ts'
+import { type Inside, moved, profilePoint } from './face.ts'
+import { type Mounted, tubeInside } from './mounting.ts'
 import { lengthForTuning } from './port-tuning.ts'
 import type { Settled } from './settle.ts'
 
@@ -87,4 +89,21 @@ export function chambersOf(
 export function airOfPort(netM3: number, chambers: readonly Chamber[] | undefined, port: BuiltPort): number {
   const name = port.kind === 'round' ? (port.port.chamber ?? 'rear') : 'rear'
   return chambers?.find(chamber => chamber.name === name)?.netM3 ?? netM3
+}
+
+/** @throws DesignError `conflicting-input` where a tube stands in another chamber than it is said to open from */
+export function checkChambers(inside: Inside, divider: BuiltDivider | undefined, mounted: readonly Mounted[]): void {
+  if (divider === undefined) return
+  for (const each of mounted) {
+    if (each.kind !== 'tube') continue
+    const behind = moved(each.at, each.face.inwards, each.face.thicknessM + 1e-6)
+    const { inner } = chamberAt(inside, divider, profilePoint(inside.shell.axis, behind))
+    const [stands, said] = [inner === divider.parts.front ? 'front' : 'rear', each.port.chamber ?? 'rear']
+    if (stands === said) continue
+    throw new DesignError('conflicting-input', {
+      field: 'port.chamber',
+      value: said,
+      detail: `A tube there opens from the ${stands} chamber, not from the ${said} one: say so, or give it another face or centre.`
+    })
+  }
 }

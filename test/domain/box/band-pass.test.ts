@@ -53,4 +53,13 @@ describe('the port of a band-pass box', () => {
       if (divider.frontNetVolumeM3 !== undefined) expect(air).toBeCloseTo(0.045, 4)
     }
   })
+
+  it('is refused where it stands in the other chamber than it is said to open from', () => {
+    const port = { kind: 'round', innerDiameterM: 0.1, lengthM: 0.15 } as const
+    for (const wrong of [port, { ...port, face: 'back', chamber: 'front' } as const]) {
+      expect(() => layOutBox({ ...box, divider: { fromFrontM: 0.2 }, port: wrong })).toThrow(
+        expect.objectContaining({ faults: [expect.objectContaining({ field: 'port.chamber' })] })
+      )
+    }
+  })
 })
