@@ -13,6 +13,9 @@ export interface Convex {
   readonly middle: Vector3
   /** Directions in which the body is likely to be thinnest: normals of its faces, its axis; unit vectors. */
   readonly axes: readonly Vector3[]
+  /** Corners of the box round it, square to the axes of the space. */
+  readonly low: Vector3
+  readonly high: Vector3
 }
 
 export const vector = (x: number, y: number, z: number): Vector3 => ({ x, y, z })

@@ -1,5 +1,5 @@
 /** Every two bodies of a box against each other: how far apart, or how deep in each other. */
-import { type Convex, convexDistance, dot, overlapDepth, vector, wayOutByAxes } from '../../numeric/convex-distance.ts'
+import { type Convex, convexDistance, overlapDepth, wayOutByAxes } from '../../numeric/convex-distance.ts'
 import type { Body } from './bodies.ts'
 import type { Clearance } from './box-layout.ts'
 import { clearanceRow, clearanceRules } from './clearances.ts'
@@ -7,17 +7,10 @@ import { clearanceRow, clearanceRules } from './clearances.ts'
 /** A depth up to which glued or leaning bodies only touch [m]. */
 const CONTACT_M = 1e-5
 
-const threeWays = [vector(1, 0, 0), vector(0, 1, 0), vector(0, 0, 1)]
-
 /** Distance of the boxes round two bodies: a lower bound of their own. */
 function boundsApart(a: Convex, b: Convex): number {
-  const gaps = threeWays.map(along => {
-    const back = { x: -along.x, y: -along.y, z: -along.z }
-    const span = (each: Convex) => [dot(along, each.support(back)), dot(along, each.support(along))] as const
-    const [[lowA, highA], [lowB, highB]] = [span(a), span(b)]
-    return Math.max(0, lowB - highA, lowA - highB)
-  })
-  return Math.hypot(...gaps)
+  const gap = (axis: 'x' | 'y' | 'z') => Math.max(0, b.low[axis] - a.high[axis], a.low[axis] - b.high[axis])
+  return Math.hypot(gap('x'), gap('y'), gap('z'))
 }
 
 interface Gap {

@@ -10,13 +10,21 @@ import { inBox } from './shell-panels.ts'
 export const toVector = ({ xM, yM, zM }: Point3): Vector3 => vector(xM, yM, zM)
 export const toDirection = ({ x, y, z }: Direction3): Vector3 => vector(x, y, z)
 
+/** A body with the box round it, which most pairs need only. */
+function bounded(body: Omit<Convex, 'low' | 'high'>): Convex {
+  const { support } = body
+  const at = (sign: number) =>
+    vector(support(vector(sign, 0, 0)).x, support(vector(0, sign, 0)).y, support(vector(0, 0, sign)).z)
+  return { ...body, low: at(-1), high: at(1) }
+}
+
 export function polytope(corners: readonly Vector3[], axes: readonly Vector3[]): Convex {
   const sum = corners.reduce((all, corner) => plus(all, corner), vector(0, 0, 0))
-  return {
+  return bounded({
     axes,
     middle: plus(vector(0, 0, 0), sum, 1 / corners.length),
     support: along => corners.reduce((best, corner) => (dot(corner, along) > dot(best, along) ? corner : best))
-  }
+  })
 }
 
 export interface Disc {
@@ -33,14 +41,14 @@ function rimOf({ centre, along, radius }: Disc, towards: Vector3): Vector3 {
 
 /** A cylinder, a frustum or a slice of a bend. */
 export function drum(a: Disc, b: Disc): Convex {
-  return {
+  return bounded({
     axes: [a.along, b.along],
     middle: plus(plus(vector(0, 0, 0), a.centre, 0.5), b.centre, 0.5),
     support: towards => {
       const [first, second] = [rimOf(a, towards), rimOf(b, towards)]
       return dot(first, towards) >= dot(second, towards) ? first : second
     }
-  }
+  })
 }
 
 /** A convex polygon of the profile plane along the axis of the box. */
