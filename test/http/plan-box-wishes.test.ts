@@ -11,7 +11,9 @@ describe('the box of a plan', () => {
   it('has the hole of a usual cup, said as assumed, or of the one that was bought', async () => {
     const usual = (await post('/v1/plans', hatchbackPlan)).body.result.parts.box.answer
     expect(cups(usual.result.panels)).toMatchObject([{ diameterMm: 76 }])
-    expect(usual.assumed.map(({ field }: { field: string }) => field)).toContain('/fittings/terminal/cutOutDiameterMm')
+    expect(usual.assumed.map(({ pointer }: { pointer: string }) => pointer)).toContain(
+      '/fittings/terminal/cutOutDiameterMm'
+    )
     const terminal = { cutOutWidthMm: 90, cutOutHeightMm: 60 }
     const bought = { ...hatchbackPlan, board: { ...hatchbackPlan.board, terminal } }
     const own = (await post('/v1/plans', bought)).body.result.parts.box.answer
