@@ -5,7 +5,16 @@ import type { Panel } from '../domain/box/panel.ts'
 import type { SheetPlan } from '../domain/sheet/sheet-plan.ts'
 import { type BillRow, billRow, mm, rounded } from './bill-row.ts'
 import { type Joint, jointLengthM } from './joints.ts'
-import { gasketRule, glueRule, MACHINE_SCREW_EXTRA_M, screwRule, screwSizes, sealantRule } from './workshop-practice.ts'
+import {
+  gasketRule,
+  glueRule,
+  laminationRule,
+  MACHINE_SCREW_EXTRA_M,
+  machineScrewLengthsMm,
+  screwRule,
+  screwSizes,
+  sealantRule
+} from './workshop-practice.ts'
 
 export interface BillDriver {
   readonly count: number
@@ -102,8 +111,40 @@ function sealantRow(joints: readonly Joint[]): readonly BillRow[] {
   })
 }
 
-export function joiningRows(joints: readonly Joint[], laminatedM2: number): readonly BillRow[] {
-  return [...screwRow(joints), ...glueRow(joints, laminatedM2), ...sealantRow(joints)]
+/**
+ * Between two layers of a baffle, from behind: through both boards but for what keeps the point inside the front face.
+ *
+ * @source derived: length ≤ 2·t − 4 mm, of the lengths sold; spacing common practice, no source
+ * @check  2 × 18 mm → 4 × 30 mm; a front of 604 × 364 mm → 5 × 3
+ */
+function laminationRow(panels: readonly Panel[]): readonly BillRow[] {
+  const fronts = panels.filter(({ role }) => role === 'front')
+  const layers = fronts.reduce((sum, { quantity }) => sum + quantity, 0)
+  const [front] = fronts
+  if (front === undefined || layers < 2) return []
+  const { diameterMm, pilotMm } = screwSizeFor(front.thicknessM)
+  const mostMm = (2 * front.thicknessM - laminationRule.pointKeepsM) * 1e3 + 1e-6
+  const lengthMm = laminationRule.lengthsMm.findLast(length => length <= mostMm)
+  if (lengthMm === undefined) return []
+  const [longM, shortM] = ['lengthM', 'widthM'].map(side =>
+    Math.min(...fronts.map(panel => panel[side as 'lengthM' | 'widthM']))
+  ) as [number, number]
+  return billRow({
+    group: 'joining',
+    item: `countersunk wood screw ${diameterMm} × ${lengthMm} mm, for the layers of the front only`,
+    need: (layers - 1) * screwsAlong(longM) * screwsAlong(shortM),
+    unit: 'piece',
+    sparePercent: screwRule.sparePercent,
+    basis: `every ${mm(screwRule.spacingM)} mm both ways between ${layers} layers, from behind; longer ones would come through the front; pilots of ${pilotMm} mm`
+  })
+}
+
+export function joiningRows(
+  joints: readonly Joint[],
+  laminatedM2: number,
+  panels: readonly Panel[] = []
+): readonly BillRow[] {
+  return [...screwRow(joints), ...laminationRow(panels), ...glueRow(joints, laminatedM2), ...sealantRow(joints)]
 }
 
 function fixingRows({
@@ -117,7 +158,8 @@ function fixingRows({
   const fitting = (item: string, basis: string) =>
     billRow({ group: 'fittings', item, need: count * screwCount, unit: 'piece', basis })
   if (kind === 'wood-screw') return fitting(screw, holes)
-  const lengthMm = Math.ceil((baffleThicknessM + MACHINE_SCREW_EXTRA_M) * 1000)
+  const leastMm = (baffleThicknessM + MACHINE_SCREW_EXTRA_M) * 1e3 - 1e-6
+  const lengthMm = machineScrewLengthsMm.find(length => length >= leastMm) ?? Math.ceil(leastMm / 10) * 10
   return [
     ...fitting(
       `machine screw M5 × ${lengthMm} mm with washer`,

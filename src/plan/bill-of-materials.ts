@@ -4,9 +4,11 @@ import type { SheetPlan } from '../domain/sheet/sheet-plan.ts'
 import { type BillDriver, driverRows, joiningRows, panelRows, sheetRows } from './bill-box.ts'
 import { type BillCarpet, type BillLining, coveringRows, liningRows, surfaceRows } from './bill-finish.ts'
 import { portRows } from './bill-port.ts'
+import { restraintRows } from './bill-restraint.ts'
 import { type BillRow, billGroups } from './bill-row.ts'
 import { type BillCable, type BillTerminals, type BillWire, cableRows, terminalRows, wireRows } from './bill-wiring.ts'
 import { boxJoints, laminatedAreaM2, shellOutline } from './joints.ts'
+import type { Restraint } from './restraint.ts'
 
 /** Every part is optional but the box: a caller gets the rows of what there is. */
 export interface BillRequest {
@@ -18,6 +20,7 @@ export interface BillRequest {
   readonly carpet?: BillCarpet
   readonly cable?: BillCable
   readonly wire?: BillWire
+  readonly restraint?: Restraint
 }
 
 /**
@@ -32,18 +35,20 @@ export function billOfMaterials({
   lining,
   carpet,
   cable,
-  wire
+  wire,
+  restraint
 }: BillRequest): readonly BillRow[] {
   const rows = [
     ...(sheets === undefined ? [] : sheetRows(sheets)),
     ...panelRows(box.panels, sheets !== undefined),
-    ...joiningRows(boxJoints(box), laminatedAreaM2(box.panels)),
+    ...joiningRows(boxJoints(box), laminatedAreaM2(box.panels), box.panels),
     ...(driver === undefined ? [] : driverRows(driver)),
     ...portRows(box),
     ...(terminals === undefined ? [] : terminalRows(terminals)),
     ...(lining === undefined ? [] : liningRows(lining)),
     ...(carpet === undefined ? [] : coveringRows(shellOutline(box), carpet)),
     ...surfaceRows(box.panels),
+    ...(restraint === undefined ? [] : restraintRows(restraint)),
     ...(cable === undefined ? [] : cableRows(cable)),
     ...(wire === undefined ? [] : wireRows(wire))
   ]

@@ -28,6 +28,12 @@ function roundingOf(panels: readonly Panel[]): number {
   return rounded.length === 0 ? 0 : Math.min(...rounded)
 }
 
+/** To half a degree, as a saw is set. */
+function bevelsOf(panels: readonly Panel[]): readonly number[] {
+  const tilts = panels.flatMap(({ edges }) => edges.map(({ tiltDeg }) => Math.round(2 * tiltDeg) / 2))
+  return [...new Set(tilts)].filter(angle => angle > 0).toSorted((a, b) => a - b)
+}
+
 export function buildFacts({ panels }: BoxLayout, choice: BuildChoice): BuildFacts {
   return {
     ...choice,
@@ -36,6 +42,7 @@ export function buildFacts({ panels }: BoxLayout, choice: BuildChoice): BuildFac
     frontLayers: Math.max(1, countOf(panels, 'front')),
     port: portOf(panels),
     braceCount: countOf(panels, 'brace'),
+    bevelsDeg: bevelsOf(panels),
     roundingRadiusM: roundingOf(panels),
     closing: closingPanel(panels) ?? { name: 'front', openingM: 0, reachM: 0, reachable: false }
   }

@@ -39,22 +39,42 @@ const cutPanels = ({ panelCount, sheetCount }: BuildFacts): BuildNode =>
     warnings: [dust]
   })
 
-const dryFit = step({
-  id: 'dry-fit',
-  title: 'Put the box together dry',
-  actions: [
-    'Stand the panels up without glue and hold the corners with tape.',
-    'Lay driver, port and terminal on their places.'
-  ],
-  needs: ['cut-panels'],
-  tools: ['tape', 'square'],
-  uses: [],
-  minutes: 20,
-  checks: [
-    'No gap is wider than 0.5 mm.',
-    'Outer size, both diagonals of the opening, and the boot opening agree with the plan.'
-  ]
-})
+/** Sloped edges come last of all cuts: the blade is tilted once for each angle. */
+const sawBevels = (angles: readonly number[]): BuildNode =>
+  step({
+    id: 'saw-bevels',
+    title: 'Saw the sloped edges',
+    actions: [
+      `Tilt the blade to the angle of the drawing (${angles.map(angle => `${angle}°`).join(', ')}), all edges of one angle in one go, and try it on an offcut first.`,
+      'The drawing says which face stays the longer one: lay that face so that the blade leans over the waste, and clamp a stop.'
+    ],
+    needs: ['cut-panels'],
+    tools: ['saw with a blade that tilts, or a track saw', 'bevel gauge', 'clamps'],
+    uses: ['panel drawings'],
+    minutes: 10 + 5 * angles.length,
+    checks: ['Two offcuts of one angle, laid together, give twice the angle.'],
+    warnings: [dust]
+  })
+
+const hasBevels = ({ bevelsDeg = [] }: BuildFacts) => bevelsDeg.length > 0
+
+const dryFit = (facts: BuildFacts): BuildNode =>
+  step({
+    id: 'dry-fit',
+    title: 'Put the box together dry',
+    actions: [
+      'Stand the panels up without glue and hold the corners with tape.',
+      'Lay driver, port and terminal on their places.'
+    ],
+    needs: hasBevels(facts) ? ['cut-panels', 'saw-bevels'] : ['cut-panels'],
+    tools: ['tape', 'square'],
+    uses: [],
+    minutes: 20,
+    checks: [
+      'No gap is wider than 0.5 mm.',
+      'Outer size, both diagonals of the opening, and the boot opening agree with the plan.'
+    ]
+  })
 
 const cutHoles = ({ cutOutCount, port }: BuildFacts): BuildNode =>
   step({
@@ -101,7 +121,10 @@ const driverFixings = step({
 const laminateBaffle = step({
   id: 'laminate-baffle',
   title: 'Glue the layers of the baffle',
-  actions: ['Spread glue over the whole face, line up the holes, screw from behind.'],
+  actions: [
+    'Spread glue over the whole face, line up the holes, screw from behind.',
+    'Take the screws that the bill names for the layers: those of the joints come out through the front.'
+  ],
   needs: ['cut-holes', 'drill-pilots'],
   tools: ['glue roller', 'drill'],
   uses: ['glue', 'screws'],
@@ -157,7 +180,8 @@ export function boardNodes(facts: BuildFacts): readonly BuildNode[] {
   return [
     measureBoard,
     cutPanels(facts),
-    dryFit,
+    ...(hasBevels(facts) ? [sawBevels(facts.bevelsDeg ?? [])] : []),
+    dryFit(facts),
     cutHoles(facts),
     drillPilots,
     driverFixings,

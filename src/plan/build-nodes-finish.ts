@@ -16,7 +16,11 @@ const leakTest = ({ port }: BuildFacts): BuildNode =>
   step({
     id: 'leak-test',
     title: 'Test for leaks',
-    actions: [leakMethod(port), 'Mark every leak, seal it, test again.'],
+    actions: [
+      'Close the hole of the terminal cup with a board on a gasket too.',
+      leakMethod(port),
+      'Mark every leak, seal it, test again.'
+    ],
     needs: ['close-box'],
     tools: ['cover board', 'gasket strip', 'pencil'],
     uses: ['sealant'],

@@ -16,6 +16,8 @@ export interface BuildFacts {
   readonly frontLayers: number
   readonly port: 'none' | 'round' | 'slot'
   readonly braceCount: number
+  /** Angles of the sloped edges, each once [°]. */
+  readonly bevelsDeg?: readonly number[]
   /** Up to which outer edges may be rounded; 0: they stay sharp. */
   readonly roundingRadiusM: number
   readonly lined: boolean

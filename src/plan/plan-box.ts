@@ -22,7 +22,7 @@ function boxDriver({ driver, driverCount }: PlanRequest): BoxDriver {
 }
 
 function shellRequest(request: PlanRequest): BoxRequest {
-  const { thicknessM, frontLayers, sheet: _, ...board } = request.board
+  const { thicknessM, frontLayers, bracing: _bracing, terminal = {}, sheet: _sheet, ...board } = request.board
   const wedge = request.car.space.shape === 'wedge' ? ({ shape: 'wedge', slopedFace: 'back' } as const) : {}
   return {
     ...wedge,
@@ -30,7 +30,7 @@ function shellRequest(request: PlanRequest): BoxRequest {
     ...(frontLayers === undefined ? {} : { frontLayers }),
     ...(Object.keys(board).length === 0 ? {} : { board }),
     drivers: [boxDriver(request)],
-    fittings: { terminal: {}, ...(request.finish?.lined === true ? { lining: LINING } : {}) }
+    fittings: { terminal, ...(request.finish?.lined === true ? { lining: LINING } : {}) }
   }
 }
 
@@ -64,7 +64,8 @@ export function bracedBox(
   { curves }: Response
 ): BoxPart {
   const pressurePa = Math.max(...(curves.rearChamberPressurePa ?? [0]))
-  const bracing = { upperHz: crossoverHz(request), ...(pressurePa > 0 ? { pressurePa } : {}) }
+  const upperHz = request.board.bracing?.upperHz ?? crossoverHz(request)
+  const bracing = { upperHz, ...(pressurePa > 0 ? { pressurePa } : {}) }
   return attempt({ ...box, bracing }, layOutBox)
 }
 

@@ -89,7 +89,14 @@ function billedCable({ supply: run }: PlanRequest, supply: PlannedSupply): BillC
   }
 }
 
-function billed(request: PlanRequest, finish: Finish, box: BoxLayout, sheets: SheetsPart, supply: PlannedSupply) {
+function billed(
+  request: PlanRequest,
+  finish: Finish,
+  box: BoxLayout,
+  sheets: SheetsPart,
+  supply: PlannedSupply,
+  held: Restraint
+) {
   const { driverCount, car, signal } = request
   const driver = billedDriver(request)
   const cable = billedCable(request, supply)
@@ -99,6 +106,7 @@ function billed(request: PlanRequest, finish: Finish, box: BoxLayout, sheets: Sh
     ...(sheets.done ? { sheets: sheets.outcome.result } : {}),
     ...(driver === undefined ? {} : { driver }),
     terminals: { cupCount: 1, driverCount },
+    restraint: held,
     ...(finish.lined ? { lining: { thicknessM: LINING.thicknessM, areaM2: liningAreaM2(box) } } : {}),
     ...(finish.covered ? { carpet: {} } : {}),
     ...(cable === undefined ? {} : { cable }),
@@ -146,14 +154,15 @@ export function planBuild(request: PlanRequest, finish: Finish, box: BoxPart, su
     driverCount: request.driverCount,
     ...(driverMassKg === undefined ? {} : { driverMassKg })
   })
+  const held = restraint({
+    massKg: layout.massKg,
+    ...(request.car.massKg === undefined ? {} : { vehicleMassKg: request.car.massKg })
+  })
   return {
     sheets,
-    billOfMaterials: [...billed(request, finish, layout, sheets, supply), ...branchRows(supply)],
+    billOfMaterials: [...billed(request, finish, layout, sheets, supply, held), ...branchRows(supply)],
     facts,
     buildOrder: buildOrder(facts),
-    restraint: restraint({
-      massKg: layout.massKg,
-      ...(request.car.massKg === undefined ? {} : { vehicleMassKg: request.car.massKg })
-    })
+    restraint: held
   }
 }

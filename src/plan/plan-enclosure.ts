@@ -68,7 +68,8 @@ function heard({ request, drivers, joined }: Setting, { candidate, port, box, le
   const response = hear(box)
   if (!box.done || !response.done) return { box, response }
   const braced = bracedBox(request, box, response.outcome.result)
-  return clears(braced) ? { box: braced, response: hear(braced) } : { box, response }
+  const isAsked = request.board.bracing !== undefined && braced.done
+  return isAsked || clears(braced) ? { box: braced, response: hear(braced) } : { box, response }
 }
 
 function finished(

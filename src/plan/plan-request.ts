@@ -1,7 +1,7 @@
 /** What a caller says of the whole job, in SI: what was bought, where it goes, what feeds it. */
 import type { AirRequest } from '../domain/air/air.ts'
 import type { AmplifierSheet } from '../domain/amplifier/amplifier-sheet.ts'
-import type { BoardChoice, BoxDriver, BoxLimits, Strategy } from '../domain/box/box-request.ts'
+import type { BoardChoice, BoxDriver, BoxFittings, BoxLimits, Strategy } from '../domain/box/box-request.ts'
 import type { Cabin } from '../domain/cabin/cabin.ts'
 import type { CoilConnection } from '../domain/driver/coil-connection.ts'
 import type { DriverSheet } from '../domain/driver/driver-parameters.ts'
@@ -46,6 +46,10 @@ export interface PlanEnclosure {
 export interface PlanBoard extends BoardChoice {
   readonly thicknessM: number
   readonly frontLayers?: number
+  /** Asks for braces up to a top of the band; without it they are set where they fit, up to the crossover. */
+  readonly bracing?: { readonly upperHz?: number }
+  /** The cup for the wires; a usual one on the back when absent. */
+  readonly terminal?: NonNullable<BoxFittings['terminal']>
   readonly sheet?: {
     readonly lengthM: number
     readonly widthM: number

@@ -94,7 +94,8 @@ function heard(request: PlanRequest, { drivers, joined }: Electrics, made: Try, 
   if (!box.done || !response.done) return { box, response }
   const pressure = pressureOf(response)
   const braced = pressure.done ? bracedBox(request, box, pressure.outcome.result) : box
-  return clears(braced) ? { box: braced, response: hear(braced) } : { box, response }
+  const isAsked = request.board.bracing !== undefined && braced.done
+  return isAsked || clears(braced) ? { box: braced, response: hear(braced) } : { box, response }
 }
 
 function figuresOf({ figures }: Electrics, { candidate }: Try, { box, response }: Heard): DesignFigures | undefined {

@@ -20,8 +20,17 @@ export const sealantRule = { legM: 0.006, cartridgeM3: 310e-6, sparePercent: 15 
 /** Closed-cell strip under the driver: overlap of its ends [m]. */
 export const gasketRule = { overlapM: 0.02, sparePercent: 5 } as const
 
-/** How far a machine screw is longer than the baffle is thick [m]. */
+/** How far a machine screw is at least longer than the baffle is thick [m]. */
 export const MACHINE_SCREW_EXTRA_M = 0.015
+
+/** Lengths machine screws are sold in [mm]: ISO 888, preferred series, from memory. */
+export const machineScrewLengthsMm = [16, 20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 80, 90, 100, 110, 120] as const
+
+/**
+ * Screws that hold two layers of a baffle while the glue sets, driven from behind: lengths of the trade [mm], and what the
+ * point keeps from the front face [m]. One every 150 mm both ways, as along a joint; common practice.
+ */
+export const laminationRule = { lengthsMm: [12, 16, 20, 25, 30, 35, 40, 45, 50, 60, 70], pointKeepsM: 0.004 } as const
 
 /** Carpet: overlap of the wrap, turn-in at each open edge, margin of each end piece [m]. */
 export const carpetRule = {

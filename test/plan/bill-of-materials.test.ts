@@ -6,6 +6,7 @@ import { carpetNeed } from '../../src/plan/bill-finish.ts'
 import { billOfMaterials } from '../../src/plan/bill-of-materials.ts'
 import { portRows } from '../../src/plan/bill-port.ts'
 import { boxJoints, jointLengthM, shellJoints, shellOutline } from '../../src/plan/joints.ts'
+import { restraint } from '../../src/plan/restraint.ts'
 import { inventedBox } from '../support/invented-box.ts'
 
 describe('joints', () => {
@@ -100,10 +101,38 @@ describe('bill of materials', () => {
   })
 
   it('fixes a driver over 5 kg with T-nuts, a lighter one with wood screws', () => {
-    expect(row('machine screw M5 × 33 mm').quantity).toBe(8)
+    expect(row('machine screw M5 × 35 mm').quantity).toBe(8)
     expect(row('T-nut').quantity).toBe(8)
     const light = driverRows({ count: 2, massKg: 4, cutOutDiameterM: 0.2, screwCount: 6, baffleThicknessM: 0.018 })
     expect(light[0]).toMatchObject({ item: 'pan-head wood screw 4.5 × 30 mm', quantity: 12 })
+  })
+
+  it('screws the layers of a front from behind without coming through: 4 × 30 mm in 2 × 18 mm, 5 × 3 of them', () => {
+    const front = inventedBox.panels.find(({ role }) => role === 'front')
+    const double = { ...inventedBox, panels: [...inventedBox.panels, ...(front === undefined ? [] : [front])] }
+    const found = billOfMaterials({ box: double }).filter(({ item }) => item.includes('for the layers'))
+    expect(found).toMatchObject([{ item: expect.stringContaining('4 × 30 mm'), need: 15, quantity: 17 }])
+    expect(billOfMaterials({ box: inventedBox }).some(({ item }) => item.includes('for the layers'))).toBe(false)
+    for (const thicknessM of [0.012, 0.015, 0.018, 0.019, 0.022, 0.025]) {
+      const panels = double.panels.map(panel => ({ ...panel, thicknessM }))
+      const { item = '' } =
+        billOfMaterials({ box: { ...double, panels } }).find(row => row.item.includes('layers')) ?? {}
+      const lengthMm = Number(/× (\d+) mm/.exec(item)?.[1])
+      expect(lengthMm).toBeGreaterThan(1300 * thicknessM)
+      expect(lengthMm).toBeLessThanOrEqual(2000 * thicknessM - 4)
+    }
+  })
+
+  it('buys machine screws in lengths that are sold: 36 mm of board and 15 mm more → 55, not 51', () => {
+    const [screw] = driverRows({ count: 1, massKg: 9, cutOutDiameterM: 0.28, screwCount: 8, baffleThicknessM: 0.036 })
+    expect(screw?.item).toContain('M5 × 55 mm')
+  })
+
+  it('buys what holds the box: the straps of the plan, or bolts instead', () => {
+    const held = restraint({ massKg: 40 })
+    const found = billOfMaterials({ box: inventedBox, restraint: held }).filter(({ item }) => /strap/.test(item))
+    expect(found.map(({ needed }) => needed)).toEqual([true, false])
+    expect(found[0]?.quantity).toBe(held.strapCount)
   })
 
   it('buys the tubes of a round port by their inside, and paint for any port', () => {

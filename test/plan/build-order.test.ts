@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { layOutBox } from '../../src/domain/box/lay-out-box.ts'
 import { buildFacts } from '../../src/plan/build-facts.ts'
 import { type BuildFacts, buildCautions, buildNodes, buildOrder } from '../../src/plan/build-order.ts'
 import { inOrder, step } from '../../src/plan/build-step.ts'
@@ -34,6 +35,28 @@ describe('build order', () => {
       const place = new Map(steps.map(({ id, number }) => [id, number]))
       for (const { number, needs } of steps) for (const need of needs) expect(place.get(need)).toBeLessThan(number)
     }
+  })
+
+  it('saws the sloped edges after the panels and before they are put together, only where there are any', () => {
+    const wedge = layOutBox({
+      shape: 'wedge',
+      outer: { widthM: 0.64, heightM: 0.4, depthM: 0.38, topDepthM: 0.25 },
+      thicknessM: 0.018
+    }).result
+    const slopeDeg = (Math.atan2(0.13, 0.4) * 180) / Math.PI
+    const sloped = buildFacts(wedge, { sheetCount: 1, lined: false, covered: false, driverCount: 1 })
+    expect(sloped.bevelsDeg).toEqual([Math.round(2 * slopeDeg) / 2])
+    const ids = buildOrder(sloped).steps.map(({ id }) => id)
+    expect(ids.indexOf('saw-bevels')).toBeGreaterThan(ids.indexOf('cut-panels'))
+    expect(ids.indexOf('saw-bevels')).toBeLessThan(ids.indexOf('dry-fit'))
+    expect(buildOrder(facts()).steps.some(({ id }) => id === 'saw-bevels')).toBe(false)
+  })
+
+  it('closes the hole of the cup in the leak test, and takes the short screws for the layers', () => {
+    const { steps } = buildOrder(facts({ frontLayers: 2 }))
+    const text = (id: string) => steps.find(each => each.id === id)?.actions.join(' ')
+    expect(text('leak-test')).toMatch(/hole of the terminal cup/)
+    expect(text('laminate-baffle')).toMatch(/through the front/)
   })
 
   it('would notice a circle', () => {

@@ -36,10 +36,10 @@ function tuningBasis(port: PortLayout, netM3: number, { air, endFactor }: Settle
   }
 }
 
-export const boxBasis = ({ volume, port }: BoxLayout, settled: Settled): readonly Basis[] => [
-  balanceBasis(volume),
-  ...(port === undefined ? [] : [tuningBasis(port, volume.netM3, settled)])
-]
+export function boxBasis({ volume, port, chambers }: BoxLayout, settled: Settled): readonly Basis[] {
+  const own = chambers?.find(({ name }) => name === (settled.request.port?.chamber ?? 'rear'))
+  return [balanceBasis(volume), ...(port === undefined ? [] : [tuningBasis(port, own?.netM3 ?? volume.netM3, settled)])]
+}
 
 export const boxSources = ({ port, fit }: BoxLayout, { board }: Settled): Outcome<BoxLayout>['sources'] => [
   'box-geometry',

@@ -5,19 +5,17 @@ import type { BoxLayout } from './box-layout.ts'
 import { vibrationCautions } from './box-vibration.ts'
 import type { BuiltBox } from './build-box.ts'
 import { clearanceCautions } from './clearances.ts'
-import { oneDriver } from './displaced.ts'
+import { boardsOf, oneDriver } from './displaced.ts'
 import { portCautions } from './port-layout.ts'
 import type { Settled } from './settle.ts'
 import { standingWaveCautions } from './standing-waves.ts'
-import { terminalCautions, terminalHole } from './terminal-hole.ts'
 import { bracingTargets } from './vibration-targets.ts'
 
 function driverCautions({ request, fixed }: Settled): readonly Caution[] {
   const { drivers = [], displacement } = request
   if (displacement?.driversM3 !== undefined) return []
-  const baffleM = fixed.thicknessM * fixed.frontLayers
   return drivers.flatMap((driver, i) => {
-    const one = oneDriver(driver, baffleM)
+    const one = oneDriver(driver, boardsOf(driver, fixed))
     const at = `drivers[${i}]`
     if (one === undefined) {
       return [
@@ -56,8 +54,7 @@ export function boxCautions(box: BoxLayout, built: BuiltBox, settled: Settled): 
   const found = [
     ...clearanceCautions(clearances),
     ...(port === undefined || built.port === undefined ? [] : portCautions(port, built.port)),
-    ...terminalCautions(terminalHole(built, settled.request.fittings?.terminal)),
-    ...vibrationCautions(vibration),
+    ...vibrationCautions(vibration, settled.request.bracing !== undefined),
     ...standingWaveCautions(standingWaves, vibration.wantedHz / bracingTargets.frequencyRatio),
     ...(fit === undefined ? [] : fitCautions(fit)),
     ...driverCautions(settled),

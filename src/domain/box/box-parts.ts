@@ -68,7 +68,10 @@ export function boxParts(built: BuiltBox, settled: Settled): readonly Panel[] {
       built.panels.some(outer => outer.place === face.place && outer.wall === bare.wall)
     )
     const { panel, holes } = withMouth(bare, built)
-    const cups = cup !== undefined && cup.panel === bare ? [cup.hole] : []
+    const cups =
+      cup !== undefined && cup.panel.wall === bare.wall && bare.wall !== 'inside'
+        ? holesOn(panel, cup.face, [cup.hole])
+        : []
     return finishPanel(panel, board, [
       ...holes,
       ...cups,

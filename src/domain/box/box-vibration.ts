@@ -1,8 +1,8 @@
 /** How stiff a built box is, face by face, and what still falls short. */
 import { type Caution, caution } from '../caution.ts'
-import { type BracePlan, boxPressure, noBraces, placeFrames, wantedFrequency } from './brace-plan.ts'
+import { type BracePlan, boxPressure, noBraces, placeBraces, wantedFrequency } from './brace-plan.ts'
 import type { BuiltBox } from './build-box.ts'
-import { bareFrequencies, bracedFrequency, faceBending, freeFaces } from './face-strength.ts'
+import { bareFrequencies, bracedFrequency, faceBending } from './face-strength.ts'
 import type { Settled } from './settle.ts'
 import { bracingTargets } from './vibration-targets.ts'
 
@@ -43,11 +43,10 @@ export function boxVibration(built: BuiltBox, settled: Settled): BoxVibration {
   const plan: BracePlan = settled.plan ?? noBraces
   const wantedHz = wantedFrequency(settled)
   const pressurePa = boxPressure(settled, built.netM3)
-  const places = placeFrames(built, settled, plan.frames)?.places ?? []
-  const faces = freeFaces(built, places).map((face): FaceVibration => {
-    const battens = plan.battens[face.name] ?? 0
-    const builtHz = bracedFrequency(face, battens, built, settled)
-    const bending = pressurePa === undefined ? undefined : faceBending(face, battens, settled, pressurePa)
+  const faces = placeBraces(built, settled, plan).faces.map(({ face, spans }): FaceVibration => {
+    const battens = Math.max(0, ...spans.map(each => each.battens.length))
+    const builtHz = bracedFrequency(face, spans, built, settled)
+    const bending = pressurePa === undefined ? undefined : faceBending(face, spans, settled, pressurePa)
     return {
       face: face.name,
       lengthM: Math.max(face.alongM, face.acrossM),
@@ -72,7 +71,14 @@ export function boxVibration(built: BuiltBox, settled: Settled): BoxVibration {
   }
 }
 
-export function vibrationCautions({ faces, wantedHz, movedSharePercent = 0 }: BoxVibration): readonly Caution[] {
+/** A tenth of the air lost is 20·log(0.9), a decibel less bass: no longer a note. */
+const FELT_PERCENT = 10
+
+/** @param wasBraced  whether bracing was asked for already */
+export function vibrationCautions(
+  { faces, wantedHz, movedSharePercent = 0 }: BoxVibration,
+  wasBraced: boolean
+): readonly Caution[] {
   const low = faces.filter(({ builtHz }) => builtHz < wantedHz)
   const lowest = Math.min(...low.map(({ builtHz }) => builtHz))
   const share = bracingTargets.volumeShare * 100
@@ -82,7 +88,7 @@ export function vibrationCautions({ faces, wantedHz, movedSharePercent = 0 }: Bo
       : [
           caution(
             'panel-in-band',
-            `${low.map(({ face, builtHz }) => `${face} ${Math.round(builtHz)} Hz`).join(', ')}: below the ${Math.round(wantedHz)} Hz that keep panels out of the band. Ask for bracing, a second board on that face, or a post in the slot.`,
+            `${low.map(({ face, builtHz }) => `${face} ${Math.round(builtHz)} Hz`).join(', ')}: below the ${Math.round(wantedHz)} Hz that keep panels out of the band. ${wasBraced ? 'Braces alone do not reach it: take a thicker board or a second front board, a smaller box, or a lower top of the band.' : 'Bracing, a thicker board or a second front board raises them.'}`,
             { figures: { lowestHz: lowest, wantedHz } }
           )
         ]),
@@ -92,7 +98,7 @@ export function vibrationCautions({ faces, wantedHz, movedSharePercent = 0 }: Bo
           caution(
             'panels-move-air',
             `The panels move ${movedSharePercent.toFixed(1)} % of the air the cones move; ${share} % should do.`,
-            { figures: { movedSharePercent } }
+            { ...(movedSharePercent > FELT_PERCENT ? { level: 'care' as const } : {}), figures: { movedSharePercent } }
           )
         ])
   ]

@@ -1,9 +1,10 @@
-/** Frames and battens as parts of the cut list. */
-
-import { battenLengths, placeFrames } from './brace-plan.ts'
-import { framePanel } from './brace-windows.ts'
+/** Frames and battens as parts of the cut list and as bodies. */
+import { BATTEN_HEIGHT_M, battenLengthM } from './batten-places.ts'
+import type { Body } from './bodies.ts'
+import { frameBodies } from './brace-bodies.ts'
+import { noBraces, type PlacedBraces, placeBraces } from './brace-plan.ts'
+import { type Frame, framePanel } from './brace-windows.ts'
 import type { BuiltBox } from './build-box.ts'
-import { BATTEN_HEIGHT_M, freeFaces } from './face-strength.ts'
 import { finishPanel } from './finish-panels.ts'
 import type { Panel } from './panel.ts'
 import type { Settled } from './settle.ts'
@@ -31,19 +32,44 @@ function batten(name: string, length: number, { fixed, board }: Settled): Panel 
   }
 }
 
+function bracesOf(built: BuiltBox, settled: Settled): PlacedBraces {
+  const { plan, request } = settled
+  const given = plan === undefined || request.displacement?.bracesM3 !== undefined
+  return placeBraces(built, settled, given ? noBraces : plan)
+}
+
+/** Frames of two chambers bear the same number. */
+function frameNames(frames: readonly Frame[]): readonly string[] {
+  const places = [...new Set(frames.map(({ placeM }) => placeM))]
+  const isParted = frames.some(({ chamber }) => chamber === 'front')
+  return frames.map(({ placeM, chamber }) => {
+    const number = `brace ${places.indexOf(placeM) + 1}`
+    return isParted ? `${number}, ${chamber} chamber` : number
+  })
+}
+
+const battensOf = ({ faces }: PlacedBraces) =>
+  faces.flatMap(({ face, spans }) => {
+    const all = spans.flatMap(({ battens }) => battens)
+    return all.map((each, i) => ({ ...each, name: `batten, ${face.name}${all.length > 1 ? ` ${i + 1}` : ''}` }))
+  })
+
 export function braceParts(built: BuiltBox, settled: Settled): readonly Panel[] {
-  const { plan, fixed, board, request } = settled
-  if (plan === undefined || request.displacement?.bracesM3 !== undefined) return []
-  const placed = placeFrames(built, settled, plan.frames) ?? { places: [], frames: [] }
-  const frames = placed.frames.map((frame, i) => {
-    const { panel, holes } = framePanel(built.inside, frame, fixed.thicknessM, placed.places[i] ?? 0, i + 1)
+  const { fixed, board } = settled
+  const braces = bracesOf(built, settled)
+  const names = frameNames(braces.frames)
+  const frames = braces.frames.map((frame, i) => {
+    const { panel, holes } = framePanel(built.inside, frame, fixed.thicknessM, names[i] ?? 'brace')
     return finishPanel(panel, board, holes)
   })
-  const battens = freeFaces(built, placed.places).flatMap(face => {
-    const lengths = battenLengths(face, plan.battens[face.name] ?? 0)
-    return lengths.map((length, i) =>
-      batten(`batten, ${face.name}${lengths.length > 1 ? ` ${i + 1}` : ''}`, length, settled)
-    )
-  })
-  return [...frames, ...battens]
+  return [...frames, ...battensOf(braces).map(each => batten(each.name, battenLengthM(each), settled))]
+}
+
+export function braceBodies(built: BuiltBox, settled: Settled): readonly Body[] {
+  const braces = bracesOf(built, settled)
+  const names = frameNames(braces.frames)
+  return [
+    ...braces.frames.map((frame, i) => frameBodies(built.inside, frame, settled.fixed.thicknessM, names[i] ?? 'brace')),
+    ...battensOf(braces).map(({ name, body }) => ({ ...body, name }))
+  ]
 }

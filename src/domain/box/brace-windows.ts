@@ -1,9 +1,10 @@
 /** Braces across the axis of a box: frames with a window, each a line that holds every wall it touches. */
 import { bounds, centroid, type Polygon, signedArea, vertex } from '../../numeric/polygon.ts'
 import { insideDistance } from '../../numeric/polygon-distance.ts'
+import type { BuiltDivider } from './divider.ts'
 import type { Inside } from './face.ts'
 import { profilePoint } from './face.ts'
-import type { Mounted } from './mounting.ts'
+import type { Mounted, MountedDriver } from './mounting.ts'
 import type { CutOut } from './panel.ts'
 import { clearLength } from './shell.ts'
 import { type BarePanel, inBox } from './shell-panels.ts'
@@ -17,6 +18,12 @@ const LARGEST_WINDOW = 0.6
 const PLAY_M = 5e-3
 /** How far a brace may leave its even place, as a share of the clear length. */
 const SHIFT_SHARE = 0.15
+/** Places tried to either side of the even one. */
+const STEPS = 12
+
+/** Of a driver on the divider the flange stands in the box as well. */
+const widest = ({ driver, face }: MountedDriver) =>
+  Math.max(driver.cutOutDiameterM ?? 0, face.name === 'divider' ? (driver.flangeDiameterM ?? 0) : 0)
 
 /** Stretches of the axis, from the inner face of the low cap, where a frame would cut into something. */
 function keptClear(inside: Inside, mounted: readonly Mounted[], slot: BuiltSlot | undefined, thicknessM: number) {
@@ -31,7 +38,7 @@ function keptClear(inside: Inside, mounted: readonly Mounted[], slot: BuiltSlot 
       zM: each.face.inwards.z
     }).along
     const depth = each.kind === 'driver' ? (each.driver.mountingDepthM ?? 0) : each.insideM + each.port.innerDiameterM
-    const radius = (each.kind === 'driver' ? (each.driver.cutOutDiameterM ?? 0) : each.outerDiameterM) / 2
+    const radius = (each.kind === 'driver' ? widest(each) : each.outerDiameterM) / 2
     const centre = along - start
     return Math.abs(direction) < 0.5
       ? { from: centre - radius - half, to: centre + radius + half }
@@ -47,6 +54,7 @@ function keptClear(inside: Inside, mounted: readonly Mounted[], slot: BuiltSlot 
 /**
  * Places of n frames, as even as what stands in the box allows.
  *
+ * @param standsClear  whether a frame there is clear of what `mounted` does not tell: elbows, a cup, an amplifier
  * @returns distances from the inner face of the low cap, or none when a frame finds no place
  */
 export function framePlaces(
@@ -54,22 +62,28 @@ export function framePlaces(
   mounted: readonly Mounted[],
   slot: BuiltSlot | undefined,
   thicknessM: number,
-  count: number
+  count: number,
+  standsClear: (place: number) => boolean
 ): readonly number[] | undefined {
   if (slot !== undefined && slot.space.placed.axis !== inside.shell.axis) return count === 0 ? [] : undefined
   const clear = clearLength(inside.shell)
   const taken = keptClear(inside, mounted, slot, thicknessM)
   const isFree = (place: number) =>
-    place > thicknessM && place < clear - thicknessM && taken.every(({ from, to }) => place <= from || place >= to)
+    place > thicknessM &&
+    place < clear - thicknessM &&
+    taken.every(({ from, to }) => place <= from || place >= to) &&
+    standsClear(place)
   const places: number[] = []
   for (let k = 1; k <= count; k++) {
     const even = (clear * k) / (count + 1)
-    const near = [even, ...taken.flatMap(({ from, to }) => [from - 1e-6, to + 1e-6])]
-      .filter(place => isFree(place) && Math.abs(place - even) <= SHIFT_SHARE * clear)
+    const steps = Array.from({ length: 2 * STEPS + 1 }, (_, i) => even + ((i - STEPS) / STEPS) * SHIFT_SHARE * clear)
+    const near = [even, ...taken.flatMap(({ from, to }) => [from - 1e-6, to + 1e-6]), ...steps]
+      .filter(place => Math.abs(place - even) <= SHIFT_SHARE * clear + 1e-9)
       .filter(place => places.every(other => Math.abs(other - place) > 2 * thicknessM))
       .toSorted((a, b) => Math.abs(a - even) - Math.abs(b - even))
-    if (near[0] === undefined) return undefined
-    places.push(near[0])
+      .find(isFree)
+    if (near === undefined) return undefined
+    places.push(near)
   }
   return places.toSorted((a, b) => a - b)
 }
@@ -87,42 +101,60 @@ function besideSlot({ space, run }: BuiltSlot): Polygon {
 }
 
 export interface Frame {
+  /** From the inner face of the low cap to its middle [m]. */
+  readonly placeM: number
+  readonly chamber: 'rear' | 'front'
   readonly outline: Polygon
-  readonly window?: { readonly x: number; readonly y: number; readonly width: number; readonly height: number }
+  readonly window: { readonly x: number; readonly y: number; readonly width: number; readonly height: number }
   readonly volumeM3: number
-  readonly openingM2: number
 }
 
-/** A frame at a place: the profile, less a slot that passes there, with the widest window its webs allow. */
-export function frameAt({ inner }: Inside, slot: BuiltSlot | undefined, thicknessM: number, place: number): Frame {
+interface FrameSpace {
+  readonly inside: Inside
+  readonly slot?: BuiltSlot
+  readonly divider?: BuiltDivider
+  readonly thicknessM: number
+}
+
+/** What a frame fills: the profile less a slot that passes there, or each chamber by itself: none runs through a divider. */
+function outlinesAt({ inside, slot, divider }: FrameSpace, placeM: number) {
+  if (divider !== undefined) {
+    return [
+      { chamber: 'front' as const, outline: divider.parts.front },
+      { chamber: 'rear' as const, outline: divider.parts.rear }
+    ]
+  }
   const width = slot === undefined ? 0 : slot.space.widthM + (slot.space.hasCheek ? slot.space.wallM : 0)
-  const outline = slot !== undefined && place < width ? besideSlot(slot) : inner
+  const outline = slot !== undefined && placeM < width ? besideSlot(slot) : inside.inner
+  return [{ chamber: 'rear' as const, outline }]
+}
+
+/** The widest window whose webs an outline allows; none where it would be a slit: a brace without a window parts the air. */
+function widestWindow(outline: Polygon): Frame['window'] | undefined {
   const { width: w, height: h } = bounds(outline)
   const { x, y } = centroid(outline)
-  const area = signedArea(outline)
+  const corners = [-1, 0, 1].flatMap(i => [-1, 0, 1].map(k => [i, k] as const)).filter(([i, k]) => i !== 0 || k !== 0)
   const room = (share: number) =>
     Math.min(
-      ...[
-        [-1, -1],
-        [1, -1],
-        [1, 1],
-        [-1, 1],
-        [0, -1],
-        [0, 1],
-        [1, 0],
-        [-1, 0]
-      ].map(([i = 0, k = 0]) => insideDistance(outline, { x: x + (i * w * share) / 2, y: y + (k * h * share) / 2 }))
+      ...corners.map(([i, k]) => insideDistance(outline, { x: x + (i * w * share) / 2, y: y + (k * h * share) / 2 }))
     )
-  let share = Math.min(1, Math.sqrt((LARGEST_WINDOW * area) / (w * h)))
+  let share = Math.min(1, Math.sqrt((LARGEST_WINDOW * signedArea(outline)) / (w * h)))
   while (share > 0.1 && room(share) < WEB_M) share -= 0.02
-  if (share <= 0.1) return { outline, volumeM3: area * thicknessM, openingM2: 0 }
-  const window = { x, y, width: w * share, height: h * share }
-  const openingM2 = window.width * window.height
-  return { outline, window, volumeM3: (area - openingM2) * thicknessM, openingM2 }
+  return share > 0.1 ? { x, y, width: w * share, height: h * share } : undefined
+}
+
+/** The frames that stand at one place, one in each chamber; none where one of them would have no window. */
+export function framesAt(space: FrameSpace, placeM: number): readonly Frame[] | undefined {
+  const frames = outlinesAt(space, placeM).flatMap(({ chamber, outline }): readonly Frame[] => {
+    const window = widestWindow(outline)
+    if (window === undefined) return []
+    const volumeM3 = (signedArea(outline) - window.width * window.height) * space.thicknessM
+    return [{ placeM, chamber, outline, window, volumeM3 }]
+  })
+  return frames.length === (space.divider === undefined ? 1 : 2) ? frames : undefined
 }
 
 function windowHoles({ outline, window }: Frame): readonly CutOut[] {
-  if (window === undefined) return []
   const { left, low } = bounds(outline)
   return [
     {
@@ -139,11 +171,11 @@ function windowHoles({ outline, window }: Frame): readonly CutOut[] {
 }
 
 /** The frame as a part, seen along the axis as the right side or the lid of the box is. */
-export function framePanel({ shell }: Inside, frame: Frame, thicknessM: number, place: number, number: number) {
+export function framePanel({ shell }: Inside, frame: Frame, thicknessM: number, name: string) {
   const box = bounds(frame.outline)
   const upright = shell.axis === 'x'
   const panel: BarePanel = {
-    name: `brace ${number}`,
+    name,
     role: 'brace',
     wall: 'inside',
     layer: 0,
@@ -151,7 +183,7 @@ export function framePanel({ shell }: Inside, frame: Frame, thicknessM: number, 
     outline: frame.outline.map(({ x, y }) => ({ uM: x - box.left, vM: y - box.low })),
     edges: [],
     place: {
-      origin: inBox(shell.axis, { x: box.left, y: box.low }, shell.caps.low.thicknessM + place + thicknessM / 2),
+      origin: inBox(shell.axis, { x: box.left, y: box.low }, shell.caps.low.thicknessM + frame.placeM + thicknessM / 2),
       uAxis: upright ? { x: 0, y: 1, z: 0 } : { x: 1, y: 0, z: 0 },
       vAxis: upright ? { x: 0, y: 0, z: 1 } : { x: 0, y: 1, z: 0 }
     },

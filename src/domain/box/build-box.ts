@@ -4,10 +4,11 @@ import type { Chamber, VolumeRow } from './box-layout.ts'
 import { boxShell, type ShellSizes } from './box-shell.ts'
 import { type BracePlan, planVolume } from './brace-plan.ts'
 import { type BuiltPort, buildPort } from './built-port.ts'
+import { airBeforePort, type BraceAir, chambersOf, checkChambers, dividerOf, noBraceAir } from './chambers.ts'
 import { displacedRows } from './displaced.ts'
-import { type BuiltDivider, dividerAt, dividerFor } from './divider.ts'
+import type { BuiltDivider } from './divider.ts'
 import type { Face, Inside } from './face.ts'
-import { type Mounted, mountAll, tubeInside, tubeOuter, withoutStrip } from './mounting.ts'
+import { type Mounted, mountAll, withoutStrip } from './mounting.ts'
 import type { Settled } from './settle.ts'
 import { clearLength, innerProfile, type Shell, type ShellVolumes, shellVolumes } from './shell.ts'
 import { type BarePanel, shellPanels } from './shell-panels.ts'
@@ -22,6 +23,7 @@ export interface BuiltBox {
   readonly rows: readonly VolumeRow[]
   readonly netM3: number
   readonly port?: BuiltPort
+  readonly divider?: BuiltDivider
   readonly chambers?: readonly Chamber[]
 }
 
@@ -37,43 +39,6 @@ function liningArea(shell: Shell, inner: Polygon, areaOfProfile: number): number
 function dividerRows(divider: BuiltDivider | undefined): readonly VolumeRow[] {
   if (divider === undefined) return []
   return [{ item: 'divider', volumeM3: divider.boardM3, known: 'computed', how: 'the board between the chambers' }]
-}
-
-/** What stands in the front chamber: its port, and a driver on the divider whose magnet looks forward. */
-function frontTaken({ request, fixed }: Settled): number {
-  const { port, drivers = [], displacement } = request
-  const tubes = port?.kind === 'round' && port.chamber === 'front' ? port : undefined
-  const tube =
-    tubes === undefined
-      ? 0
-      : (displacement?.portsM3 ??
-        (tubes.count ?? 1) *
-          (Math.PI / 4) *
-          tubeOuter(tubes) ** 2 *
-          tubeInside(tubes, fixed.thicknessM * fixed.frontLayers))
-  const reversed = drivers.filter(({ face, mount }) => face === 'divider' && mount === 'reversed')
-  return tube + reversed.reduce((sum, { displacementM3 = 0, count = 1 }) => sum + displacementM3 * count, 0)
-}
-
-function dividerOf(settled: Settled, inside: Inside): BuiltDivider | undefined {
-  const { divider } = settled.request
-  if (divider === undefined) return undefined
-  const { thicknessM } = settled.fixed
-  return divider.fromFrontM === undefined
-    ? dividerFor(inside, (divider.frontNetVolumeM3 ?? 0) + frontTaken(settled), thicknessM)
-    : dividerAt(inside, divider.fromFrontM, thicknessM)
-}
-
-function chambersOf(settled: Settled, divider: BuiltDivider, rows: readonly VolumeRow[]): readonly Chamber[] {
-  const front = frontTaken(settled)
-  const rear = total(rows) - front - divider.boardM3
-  const chamber = (name: Chamber['name'], grossM3: number, displacedM3: number): Chamber => ({
-    name,
-    grossM3,
-    displacedM3,
-    netM3: grossM3 - displacedM3
-  })
-  return [chamber('rear', divider.rearGrossM3, rear), chamber('front', divider.frontGrossM3, front)]
 }
 
 function portRows(port: BuiltPort | undefined): readonly VolumeRow[] {
@@ -129,11 +94,18 @@ interface Carcass {
   readonly lenient: boolean
 }
 
-function carcassOf(settled: Settled, sizes: ShellSizes, field: string, lenient: boolean): Carcass {
+interface BoxTry {
+  readonly settled: Settled
+  readonly sizes: ShellSizes
+  readonly field: string
+  readonly lenient: boolean
+}
+
+function carcassOf({ settled, sizes, field, lenient }: BoxTry, braces: BraceAir): Carcass {
   const shell = boxShell(sizes)
   const inner = innerProfile(shell, field)
   const inside = { shell, inner }
-  const divider = dividerOf(settled, inside)
+  const divider = dividerOf(settled, inside, braces)
   const panels = [...shellPanels(shell, inner), ...(divider === undefined ? [] : [divider.panel])]
   const volumes = shellVolumes(shell, inner)
   const lining = settled.request.fittings?.lining
@@ -151,27 +123,38 @@ function carcassOf(settled: Settled, sizes: ShellSizes, field: string, lenient: 
 
 /** Everything that takes air, with what is placed in the box already. */
 const allRows = ({ settled, sizes, liningM2 }: Carcass, placed: readonly VolumeRow[]): readonly VolumeRow[] =>
-  displacedRows(settled.request, sizes.thicknessM * sizes.frontLayers, liningM2, placed)
+  displacedRows(settled.request, sizes, liningM2, placed)
 
 /** The box with braces of a volume: its port gets the air that is left. */
-function withBraces(carcass: Carcass, bracesM3: number): BuiltBox {
+function withBraces(carcass: Carcass, braces: BraceAir): BuiltBox {
   const { settled, sizes, inside, panels, volumes, divider, lenient } = carcass
-  const others = total(allRows(carcass, dividerRows(divider)).filter(({ item }) => item !== 'ports'))
-  const port = buildPort({ settled, inside, freeM3: volumes.grossM3 - others - bracesM3, lenient })
-  const placed = [...portRows(port), ...braceRows(settled.plan, bracesM3), ...dividerRows(divider)]
+  const othersM3 = total(
+    allRows(carcass, dividerRows(divider)).filter(({ item }) => item !== 'ports' && item !== 'braces')
+  )
+  const given = settled.request.displacement?.bracesM3
+  const air = given === undefined ? braces : { rearM3: given, frontM3: 0 }
+  const freeM3 = airBeforePort(settled, { grossM3: volumes.grossM3, othersM3, braces: air }, divider)
+  const port = buildPort({ settled, inside, freeM3, lenient })
+  const placed = [
+    ...portRows(port),
+    ...braceRows(settled.plan, braces.rearM3 + braces.frontM3),
+    ...dividerRows(divider)
+  ]
   const rows = allRows(carcass, placed)
   const free = (face: Face) => freePart(port, panels, face)
   const tubeInsideM = port?.kind === 'round' ? port.insideM : 0
+  const mounted = mountAll(inside, panels, settled.request, free, tubeInsideM)
+  checkChambers(inside, divider, mounted)
   return {
     sizes,
     inside,
     panels,
-    mounted: mountAll(inside, panels, settled.request, free, tubeInsideM),
+    mounted,
     volumes,
     rows,
     netM3: volumes.grossM3 - total(rows),
     ...(port === undefined ? {} : { port }),
-    ...(divider === undefined ? {} : { chambers: chambersOf(settled, divider, rows) })
+    ...(divider === undefined ? {} : { divider, chambers: chambersOf(settled, divider, rows, braces) })
   }
 }
 
@@ -180,11 +163,17 @@ function withBraces(carcass: Carcass, bracesM3: number): BuiltBox {
  * @throws DesignError `no-solution` when boards, drivers or port leave nothing
  */
 export function buildBox(settled: Settled, sizes: ShellSizes, field: string, lenient = false): BuiltBox {
-  const carcass = carcassOf(settled, sizes, field, lenient)
-  const bare = withBraces(carcass, 0)
+  const asked = { settled, sizes, field, lenient }
+  const carcass = carcassOf(asked, noBraceAir)
+  const bare = withBraces(carcass, noBraceAir)
   const { plan, request } = settled
   if (plan === undefined || request.displacement?.bracesM3 !== undefined) return bare
+  // Only a divider that has to leave a net volume gives way to braces.
+  const isFree = request.divider?.frontNetVolumeM3 !== undefined
+  const besideBraces = (braces: BraceAir) => (isFree ? carcassOf(asked, braces) : carcass)
   // A frame is cut round the slot, whose length depends on what the frames leave: twice is enough for a tenth of a millilitre.
-  const once = withBraces(carcass, planVolume(bare, settled, plan))
-  return withBraces(carcass, planVolume(once, settled, plan))
+  const first = planVolume(bare, settled, plan)
+  const once = withBraces(besideBraces(first), first)
+  const second = planVolume(once, settled, plan)
+  return withBraces(besideBraces(second), second)
 }

@@ -31,17 +31,23 @@ interface PortContext {
 const LENGTH_STEP_M = 1e-3
 
 /** Board of the face a tube stands in [m]. */
-function tubePanel({ fixed }: Settled, { face = 'front' }: RoundPort): number {
+export function tubePanel({ fixed }: Settled, { face = 'front' }: RoundPort): number {
   return face === 'front' ? fixed.thicknessM * fixed.frontLayers : fixed.thicknessM
+}
+
+/** Air that tubes take which reach so far behind their panel [m³]. */
+export function tubeVolume(port: RoundPort, insideM: number): number {
+  const outer = tubeOuter(port)
+  const { flangeDiameterM = outer, flangeThicknessM = 0, count = 1 } = port
+  const flange = Math.max(0, flangeDiameterM ** 2 - outer ** 2) * flangeThicknessM
+  return count * (Math.PI / 4) * (outer ** 2 * insideM + flange)
 }
 
 function buildTube(settled: Settled, port: RoundPort, lengthM: number | undefined): BuiltTube {
   const panelM = tubePanel(settled, port)
   const insideM = lengthM === undefined ? tubeInside(port, panelM) : Math.max(0, lengthM - panelM)
-  const outer = tubeOuter(port)
-  const { flangeDiameterM = outer, flangeThicknessM = 0, count = 1 } = port
-  const one = (Math.PI / 4) * (outer ** 2 * insideM + Math.max(0, flangeDiameterM ** 2 - outer ** 2) * flangeThicknessM)
-  return { kind: 'round', port, lengthM: lengthM ?? insideM + panelM, insideM, takenM3: count * one, fits: true }
+  const takenM3 = tubeVolume(port, insideM)
+  return { kind: 'round', port, lengthM: lengthM ?? insideM + panelM, insideM, takenM3, fits: true }
 }
 
 export function openingOf(port: BoxPort, endFactor: number, widthM: number): Opening {

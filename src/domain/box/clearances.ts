@@ -3,7 +3,7 @@
 import { insideDistance } from '../../numeric/polygon-distance.ts'
 import { type Caution, caution } from '../caution.ts'
 import type { Clearance } from './box-layout.ts'
-import { type Inside, moved, onFace, roomAhead, roomAround } from './face.ts'
+import { type Inside, moved, onFace, roomAhead } from './face.ts'
 import type { Mounted, MountedDriver, MountedTube } from './mounting.ts'
 import type { Point3 } from './panel.ts'
 
@@ -56,17 +56,29 @@ function behindMotor(inside: Inside, mounted: MountedDriver): readonly Clearance
   return [clearanceRow(`${label}: motor to the wall behind it`, Math.min(...ahead) - depth - rebateDepthM, rule)]
 }
 
+/** From the axis of a driver at a depth square outwards to the first wall; its own board is none. */
+function roomRound(inside: Inside, mounted: MountedDriver, depthM: number): number {
+  const axis = moved(mounted.at, mounted.face.inwards, depthM + 1e-9)
+  const ways = rim(mounted, 1, depthM).map(point => toward(axis, point))
+  return Math.min(...ways.map(way => roomAhead(inside, axis, way)))
+}
+
+/** Unit vector from a point to one a metre away. */
+const toward = (from: Point3, to: Point3) => ({ x: to.xM - from.xM, y: to.yM - from.yM, z: to.zM - from.zM })
+
 function besideMotor(inside: Inside, mounted: MountedDriver): readonly Clearance[] {
   const { driver, face, label } = mounted
   const { mountingDepthM: depth, magnetDiameterM, magnetHeightM = 0, cutOutDiameterM = 0 } = driver
   const hole = insideDistance(face.clear, { x: mounted.centre.uM, y: mounted.centre.vM }) - cutOutDiameterM / 2
   const basket = clearanceRow(`${label}: hole to the walls behind the panel`, hole, clearanceRules.basketToWall)
   if (depth === undefined || magnetDiameterM === undefined || driver.mount === 'reversed') return [basket]
-  const from = Math.max(face.thicknessM, depth - magnetHeightM)
-  const sides = rim(mounted, magnetDiameterM / 2, from).map(point => roomAround(inside, point))
+  const { rebateDepthM = 0 } = driver
+  const rear = depth + rebateDepthM
+  const front = Math.max(face.thicknessM, rear - magnetHeightM)
+  const room = Math.min(...[front, Math.max(front, rear)].map(each => roomRound(inside, mounted, each)))
   return [
     basket,
-    clearanceRow(`${label}: motor to the walls beside it`, Math.min(...sides), clearanceRules.motorToSide)
+    clearanceRow(`${label}: motor to the walls beside it`, room - magnetDiameterM / 2, clearanceRules.motorToSide)
   ]
 }
 
@@ -114,13 +126,18 @@ function tubeHole({ face, centre, label, outerDiameterM }: MountedTube): readonl
   return row.passes ? [] : [row]
 }
 
-export function clearanceRows(inside: Inside, mounted: readonly Mounted[]): readonly Clearance[] {
+/** @param chamberOf  the inside that a thing stands in: one of the chambers of a box with a divider */
+export function clearanceRows(
+  chamberOf: (mounted: Mounted) => Inside,
+  mounted: readonly Mounted[]
+): readonly Clearance[] {
   return [
-    ...mounted.flatMap(each =>
-      each.kind === 'driver'
+    ...mounted.flatMap(each => {
+      const inside = chamberOf(each)
+      return each.kind === 'driver'
         ? [...behindMotor(inside, each), ...besideMotor(inside, each), ...onThePanel(each)]
         : [...tubeMouth(inside, each), ...tubeHole(each)]
-    ),
+    }),
     ...mounted.flatMap((a, i) => mounted.slice(i + 1).flatMap(b => betweenTwo(a, b)))
   ]
 }

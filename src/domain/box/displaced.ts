@@ -2,12 +2,10 @@
 import type { Displaced, DisplacedItem, Known, VolumeRow } from './box-layout.ts'
 import type { BoxDriver, BoxFittings, BoxRequest } from './box-request.ts'
 import { driverDisplacement } from './driver-displacement.ts'
+import { USUAL_CUP_M3 } from './terminal-hole.ts'
 
 /** Density of the solid fibre [kg/m³]; `dense` linings count in full. */
 const fibreDensity = { polyester: 1380, wool: 1310, glass: 2500 } as const
-/** A small cup, when its volume is not given [m³]. */
-const TERMINAL_M3 = 0.1e-3
-
 const litres = (m3: number) => `${Number((m3 * 1e3).toPrecision(3))} l`
 const row = (item: DisplacedItem, volumeM3: number, known: Known, how: string): VolumeRow => ({
   item,
@@ -34,9 +32,18 @@ export function oneDriver(driver: BoxDriver, baffleM: number): { volumeM3: numbe
   return { volumeM3: driverDisplacement(full, driver.mount ?? 'front'), known: 'estimated' }
 }
 
-function driverRows(drivers: readonly BoxDriver[], baffleM: number): readonly VolumeRow[] {
+/** Boards a driver is set into: only the front is laid of several [m]. */
+export const boardsOf = ({ face = 'front' }: BoxDriver, { thicknessM, frontLayers }: Boards): number =>
+  face === 'front' ? thicknessM * frontLayers : thicknessM
+
+interface Boards {
+  readonly thicknessM: number
+  readonly frontLayers: number
+}
+
+function driverRows(drivers: readonly BoxDriver[], boards: Boards): readonly VolumeRow[] {
   return drivers.flatMap(driver => {
-    const one = oneDriver(driver, baffleM)
+    const one = oneDriver(driver, boardsOf(driver, boards))
     const count = driver.count ?? 1
     const ring = driver.ring
     const rings =
@@ -70,7 +77,7 @@ function fittingRows(fittings: BoxFittings, liningAreaM2: number): readonly Volu
     ...(terminal === undefined
       ? []
       : terminal.volumeM3 === undefined
-        ? [row('terminal', TERMINAL_M3, 'estimated', 'a small cup, 0.1 l')]
+        ? [row('terminal', USUAL_CUP_M3, 'estimated', 'a small cup, 0.1 l')]
         : [row('terminal', terminal.volumeM3, 'given', 'behind the inner face of its panel')]),
     ...(amplifier === undefined
       ? []
@@ -104,7 +111,7 @@ const givenItems = {
 /** Rows that do not depend on port and braces. What is given for an item replaces what would be computed for it. */
 export function displacedRows(
   { drivers = [], fittings = {}, displacement = {} }: BoxRequest,
-  baffleM: number,
+  boards: Boards,
   liningAreaM2: number,
   placed: readonly VolumeRow[]
 ): readonly VolumeRow[] {
@@ -112,7 +119,7 @@ export function displacedRows(
     const volumeM3 = displacement[field as keyof typeof givenItems]
     return volumeM3 === undefined ? [] : [row(item, volumeM3, 'given', 'as given')]
   })
-  const computed = [...driverRows(drivers, baffleM), ...placed, ...fittingRows(fittings, liningAreaM2)]
+  const computed = [...driverRows(drivers, boards), ...placed, ...fittingRows(fittings, liningAreaM2)]
   return [...computed.filter(({ item }) => !given.some(other => other.item === item)), ...given]
 }
 

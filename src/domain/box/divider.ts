@@ -1,5 +1,14 @@
 /** The board between the two chambers of a band-pass box, parallel to the front. */
-import { alongLine, bounds, edgeLine, leftPart, type Polygon, signedArea, vertex } from '../../numeric/polygon.ts'
+import {
+  alongLine,
+  bounds,
+  edgeLine,
+  leftPart,
+  type Point2,
+  type Polygon,
+  signedArea,
+  vertex
+} from '../../numeric/polygon.ts'
 import { DesignError } from '../design-error.ts'
 import type { Inside } from './face.ts'
 import { clearLength } from './shell.ts'
@@ -12,6 +21,8 @@ export interface BuiltDivider {
   readonly frontGrossM3: number
   readonly rearGrossM3: number
   readonly boardM3: number
+  /** Profile of the board and of the chambers before and behind it. */
+  readonly parts: Parts
 }
 
 interface Parts {
@@ -91,11 +102,12 @@ export function dividerAt(inside: Inside, fromFrontM: number, thicknessM: number
     panel: dividerPanel(inside, front, fromFrontM, thicknessM, cut.board),
     frontGrossM3: signedArea(cut.front) * clear,
     rearGrossM3: signedArea(cut.rear) * clear,
-    boardM3: signedArea(cut.board) * clear
+    boardM3: signedArea(cut.board) * clear,
+    parts: cut
   }
 }
 
-function depthOf({ inner }: Inside, front: number, point: { readonly x: number; readonly y: number }): number {
+function depthOf({ inner }: Inside, front: number, point: Point2): number {
   const { at, along } = edgeLine(inner, front)
   return (point.y - at.y) * along.x - (point.x - at.x) * along.y
 }
@@ -112,4 +124,11 @@ export function dividerFor(inside: Inside, frontGrossM3: number, thicknessM: num
     else high = middle
   }
   return dividerAt(inside, high, thicknessM)
+}
+
+/** The chamber in which a point of the profile lies, as an inside of its own; the whole inside of a box of one chamber. */
+export function chamberAt(inside: Inside, divider: BuiltDivider | undefined, point: Point2): Inside {
+  if (divider === undefined) return inside
+  const isAhead = depthOf(inside, frontOf(inside), point) < divider.fromFrontM
+  return { ...inside, inner: isAhead ? divider.parts.front : divider.parts.rear }
 }

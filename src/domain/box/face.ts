@@ -1,6 +1,6 @@
 /** Faces of a box that carry drivers, ports and fittings: their frame, and the inside behind them. */
 import { type Polygon, vertex } from '../../numeric/polygon.ts'
-import { insideDistance, rayLength } from '../../numeric/polygon-distance.ts'
+import { rayLength } from '../../numeric/polygon-distance.ts'
 import { DesignError } from '../design-error.ts'
 import type { FaceName, PlaceOnPanel } from './box-request.ts'
 import type { Direction3, PanelPlace, Point3 } from './panel.ts'
@@ -50,13 +50,6 @@ const crossed = (a: Direction3, b: Direction3): Direction3 => ({
 /** A point of the box as (across the profile, along the axis). */
 export function profilePoint(axis: Shell['axis'], { xM, yM, zM }: Point3) {
   return axis === 'x' ? { x: yM, y: zM, along: xM } : { x: xM, y: yM, along: zM }
-}
-
-/** Distance from a point to the nearest inner face; negative outside the air. */
-export function roomAround({ shell, inner }: Inside, point: Point3): number {
-  const { x, y, along } = profilePoint(shell.axis, point)
-  const start = shell.caps.low.thicknessM
-  return Math.min(insideDistance(inner, { x, y }), along - start, start + clearLength(shell) - along)
 }
 
 /** From a point inside, straight on to the first inner face. */

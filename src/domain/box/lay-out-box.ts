@@ -4,34 +4,23 @@ import { type Assumptions, assumptions } from '../assume.ts'
 import type { Outcome } from '../outcome.ts'
 import { boxBasis, boxSources } from './box-basis.ts'
 import { boxCautions } from './box-cautions.ts'
+import { boxClearances } from './box-clearances.ts'
 import { boxFit } from './box-fit.ts'
-import type { BoxLayout, Clearance, OuterSize } from './box-layout.ts'
+import type { BoxLayout, OuterSize } from './box-layout.ts'
 import { boxMass } from './box-mass.ts'
 import { boxParts } from './box-parts.ts'
 import type { BoxRequest } from './box-request.ts'
 import { boxVibration } from './box-vibration.ts'
 import { joined, noBraces, planBraces, samePlan } from './brace-plan.ts'
 import { type BuiltBox, buildBox } from './build-box.ts'
-import { clearanceRows } from './clearances.ts'
+import { airOfPort } from './chambers.ts'
 import { displacedTotals } from './displaced.ts'
 import { blankArea, gathered } from './finish-panels.ts'
 import { portLayout } from './port-layout.ts'
 import { type Settled, settle } from './settle.ts'
 import { clearLength } from './shell.ts'
-import { slotClearances } from './slot-clearances.ts'
 import { solveSizes } from './solve-sizes.ts'
 import { standingWaves } from './standing-waves.ts'
-import { elbowClearances } from './tube-elbow.ts'
-
-function allClearances({ inside, mounted, port }: BuiltBox): readonly Clearance[] {
-  const besideSlot =
-    port?.kind === 'slot' ? mounted.flatMap(each => (each.kind === 'driver' ? slotClearances(port, each) : [])) : []
-  const bends = mounted.flatMap(each =>
-    each.kind === 'tube' && each.port.elbowRadiusM !== undefined ? elbowClearances(inside, each) : []
-  )
-  // What meets no wall ahead lies outside the box: the row of its hole says so, and this one has no figure.
-  return [...clearanceRows(inside, mounted), ...besideSlot, ...bends].filter(row => Number.isFinite(row.availableM))
-}
 
 function outerSize({ sizes, inside }: BuiltBox): OuterSize {
   const box = bounds(inside.shell.profile)
@@ -94,8 +83,10 @@ function layoutOf(built: BuiltBox, settled: Settled): BoxLayout {
     volume: volumeBalance(built, request.netVolumeM3),
     panels,
     boardAreaM2: panels.reduce((sum, panel) => sum + blankArea(panel) * panel.quantity, 0),
-    clearances: allClearances(built),
-    ...(built.port === undefined ? {} : { port: portLayout(built.port, built.netM3, { settled }) }),
+    clearances: boxClearances(built, settled),
+    ...(built.port === undefined
+      ? {}
+      : { port: portLayout(built.port, airOfPort(built.netM3, built.chambers, built.port), { settled }) }),
     vibration: boxVibration(built, settled),
     standingWaves: standingWaves(inner, air.soundSpeedMPerS),
     ...(fit === undefined ? {} : { fit }),

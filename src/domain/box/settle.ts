@@ -6,7 +6,9 @@ import { type BoardProperties, boardProperties } from '../material/board-propert
 import type { BoxRequest } from './box-request.ts'
 import type { ShellSizes } from './box-shell.ts'
 import type { BracePlan } from './brace-plan.ts'
+import { checkDrivers } from './driver-sizes.ts'
 import { FLANGED_FREE } from './port-tuning.ts'
+import { USUAL_CUP_M } from './terminal-hole.ts'
 
 export interface Settled {
   readonly request: BoxRequest
@@ -32,12 +34,6 @@ function checkDivider({ divider = {}, port }: BoxRequest): void {
       field: 'divider',
       detail: 'Give either the clear depth or the net volume of the front chamber.'
     })
-  }
-  if (port?.tuningHz !== undefined) {
-    throw conflict(
-      'port.tuningHz',
-      'With two chambers give the length of the port, from the tuning of its own chamber.'
-    )
   }
   if (port?.kind === 'slot') {
     throw conflict('port.kind', 'A slot along the walls would cross the divider; use tubes.')
@@ -125,6 +121,17 @@ function fixedOf(request: BoxRequest, assume: Assumptions): Settled['fixed'] {
   return { shape, slopedFace, ...footprint, thicknessM, frontLayers, recessM, frontBetween, ...joints }
 }
 
+/** A cup of no given size gets the usual one, so that its hole is on the drawing before the board is glued. */
+function withCup(request: BoxRequest, assume: Assumptions): BoxRequest {
+  const { fittings } = request
+  const { terminal } = fittings ?? {}
+  if (terminal === undefined || terminal.cutOutWidthM !== undefined || terminal.cutOutHeightM !== undefined)
+    return request
+  const why = 'a usual round cup; measure yours before the hole is cut'
+  const cutOutDiameterM = assume.or(terminal.cutOutDiameterM, 'fittings.terminal.cutOutDiameterM', USUAL_CUP_M, why)
+  return { ...request, fittings: { ...fittings, terminal: { ...terminal, cutOutDiameterM } } }
+}
+
 function endFactorOf({ port }: BoxRequest, assume: Assumptions): number {
   if (port === undefined) return FLANGED_FREE
   return assume.or(port.endFactor, 'port.endFactor', FLANGED_FREE, 'one end flanged, one free')
@@ -134,8 +141,9 @@ function endFactorOf({ port }: BoxRequest, assume: Assumptions): number {
 export function settle(request: BoxRequest, assume: Assumptions): Settled {
   checkShapeFields(request)
   const fixed = fixedOf(request, assume)
+  checkDrivers(request.drivers ?? [], fixed)
   return {
-    request,
+    request: withCup(request, assume),
     board: boardProperties(request.board ?? {}, request.thicknessM, 'board', assume),
     fixed,
     ...slope(request, assume),

@@ -8,7 +8,7 @@ import {
   type Point2,
   type Polygon
 } from '../../numeric/polygon.ts'
-import { rayLength } from '../../numeric/polygon-distance.ts'
+import { contains, rayLength } from '../../numeric/polygon-distance.ts'
 import { mitreShortening } from './bends.ts'
 
 /** The plane the slot runs in: an inner outline, the front being one of its edges, the slot on the edges that follow. */
@@ -106,12 +106,19 @@ export function runBounds(plane: SlotPlane, { heightM }: SlotSize, legs: number,
   return { shortest: before + least, longest: before + room - leastGapM }
 }
 
-/** Free way along a leg, over the whole height of the channel, from a point on its centre line. */
+/**
+ * Free way along a leg, over the whole height of the channel, from a point on its centre line. Beside a sloped front one rim of
+ * the channel starts before that point and the other behind it: a probe that starts in the board goes on to the air first.
+ */
 function roomAlong({ inner }: SlotPlane, { along }: Line, from: Point2, heightM: number): number {
   const across = { x: -along.y, y: along.x }
   const probes = [-0.5, 0, 0.5].map(share => {
     const at = { x: from.x + across.x * heightM * share * 0.999999, y: from.y + across.y * heightM * share * 0.999999 }
-    return rayLength(inner, { x: at.x + along.x * 1e-7, y: at.y + along.y * 1e-7 }, along)
+    const start = { x: at.x + along.x * 1e-7, y: at.y + along.y * 1e-7 }
+    const ahead = rayLength(inner, start, along)
+    if (contains(inner, start) || !Number.isFinite(ahead)) return ahead
+    const entered = { x: start.x + along.x * (ahead + 1e-7), y: start.y + along.y * (ahead + 1e-7) }
+    return ahead + rayLength(inner, entered, along)
   })
   const room = Math.min(...probes)
   return Number.isFinite(room) ? room : 0

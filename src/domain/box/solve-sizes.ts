@@ -3,10 +3,10 @@
 import { bracketedRoot } from '../../numeric/bracketed-root.ts'
 import { DesignError } from '../design-error.ts'
 import { noPlace, places, standsInBoot } from './boot-ranges.ts'
+import { boxClearances } from './box-clearances.ts'
 import type { Strategy } from './box-request.ts'
 import type { ShellSizes } from './box-shell.ts'
 import { buildBox } from './build-box.ts'
-import { clearanceRows } from './clearances.ts'
 import type { Settled } from './settle.ts'
 import {
   type Axis,
@@ -136,8 +136,8 @@ const TOUCH_M = 10e-3
 /** The port fits, no driver touches, and the volume is met. */
 function holds(settled: Settled, { three, netM3 }: Candidate, target: number): boolean {
   try {
-    const { inside, mounted } = buildBox(settled, sizesOf(settled, three), 'outer')
-    const touches = clearanceRows(inside, mounted).some(({ availableM, passes }) => !passes && availableM < TOUCH_M)
+    const built = buildBox(settled, sizesOf(settled, three), 'outer')
+    const touches = boxClearances(built, settled).some(({ availableM, passes }) => !passes && availableM < TOUCH_M)
     return !touches && Math.abs(netM3 / target - 1) < SAME_VOLUME
   } catch (error) {
     if (error instanceof DesignError && error.code === 'no-solution') return false

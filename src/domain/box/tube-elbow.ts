@@ -25,7 +25,7 @@ const turned = ({ x, y, z }: Direction3): Direction3 => ({ x: -x, y: -y, z: -z }
  * @source derived: length of an arc
  * @check  R 100 mm → the bend counts 157.08 mm
  */
-function elbowRoute(inside: Inside, { port, face, at, insideM, outerDiameterM }: MountedTube): ElbowRoute {
+export function elbowRoute(inside: Inside, { port, face, at, insideM, outerDiameterM }: MountedTube): ElbowRoute {
   const radius = port.elbowRadiusM ?? 0
   const arc = (Math.PI / 2) * radius
   const room = roomAhead(inside, moved(at, face.inwards, face.thicknessM), face.inwards)

@@ -10,7 +10,7 @@ export const boxCautions = {
   'driver-hits-box': {
     level: 'stop',
     meaning:
-      'A driver or a port does not go into the box: its body would touch a wall, or its hole does not fit its panel.',
+      'A driver, a port or a fitting does not go into the box: it would take the place of a wall or of another thing inside, or its hole does not fit its panel.',
     basis: 'geometry of the sizes given'
   },
   'driver-volume-missing': {

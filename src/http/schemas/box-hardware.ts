@@ -128,14 +128,18 @@ export const DisplacementBody = component(
   }
 )
 
-const TerminalBody = component('TerminalCup', 'The cup for the wires.', {
-  cutOutWidthMm: Type.Optional(quantity('mm', 'Of a rectangular cut-out', { from: 5, to: 400 })),
-  cutOutHeightMm: Type.Optional(quantity('mm', 'Of a rectangular cut-out', { from: 5, to: 400 })),
-  cutOutDiameterMm: Type.Optional(quantity('mm', 'Of a round cut-out', { from: 5, to: 400 })),
-  volumeL: Type.Optional(quantity('l', 'Behind the inner face of its panel', { from: 0, to: 5 })),
-  face: Type.Optional(choice('Face that carries it; the back when absent', faceNames)),
-  centre: Type.Optional(ref(PlaceOnPanelBody))
-})
+export const TerminalBody = component(
+  'TerminalCup',
+  'The cup for the wires; a round hole of 76 mm when no size is given.',
+  {
+    cutOutWidthMm: Type.Optional(quantity('mm', 'Of a rectangular cut-out', { from: 5, to: 400 })),
+    cutOutHeightMm: Type.Optional(quantity('mm', 'Of a rectangular cut-out', { from: 5, to: 400 })),
+    cutOutDiameterMm: Type.Optional(quantity('mm', 'Of a round cut-out', { from: 5, to: 400 })),
+    volumeL: Type.Optional(quantity('l', 'Behind the inner face of its panel', { from: 0, to: 5 })),
+    face: Type.Optional(choice('Face that carries it; the back when absent', faceNames)),
+    centre: Type.Optional(ref(PlaceOnPanelBody))
+  }
+)
 
 const AmplifierBody = component('InsideAmplifier', 'An amplifier in the air of the box.', {
   widthMm: quantity('mm', 'Width', { above: 0, to: 1000 }),

@@ -10,7 +10,7 @@ import { Input, Source, Tone, TurnOn } from '../routes/signal-setup.ts'
 import { Amplifier, Battery, Capacitor, Charging, SecondBattery } from '../routes/supply-current.ts'
 import { AirBody } from './air.ts'
 import { BoardBody } from './board.ts'
-import { BoxDriverBody } from './box-hardware.ts'
+import { BoxDriverBody, TerminalBody } from './box-hardware.ts'
 import { CabinBody } from './cabin.ts'
 import { component, ref } from './component.ts'
 import { amplifierOnSupply, conductorFields, systemVoltageV } from './electrical.ts'
@@ -79,10 +79,22 @@ const SheetSize = component('PlanSheetSize', 'The sheet the panels are cut from.
   price: Type.Optional(quantity('1', 'Price of one sheet, in any currency', { from: 0, to: 1e6 }))
 })
 
+const PlanBracing = component(
+  'PlanBracing',
+  'Asks for braces. Without it they are set where they fit, up to the crossover.',
+  {
+    upperHz: Type.Optional(
+      quantity('Hz', 'Top of the band the box plays; the crossover when absent', { from: 20, to: 500 })
+    )
+  }
+)
+
 export const PlanBoardBody = component('PlanBoard', 'What the box is made of.', {
   ...BoardBody.properties,
   thicknessMm: quantity('mm', 'Thickness as measured', { from: 6, to: 40 }),
   frontLayers: Type.Optional(count('Boards of the front', 1, 2)),
+  bracing: Type.Optional(ref(PlanBracing)),
+  terminal: Type.Optional(ref(TerminalBody)),
   sheet: Type.Optional(ref(SheetSize))
 })
 

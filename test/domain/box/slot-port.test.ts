@@ -237,3 +237,33 @@ it('gives the length for a tuning and the tuning for that length', () => {
   const lengthM = lengthForTuning(opening, 36, 0.07, 343.21)
   expect(tuningHz(opening, lengthM, 0.07, 343.21)).toBeCloseTo(36, 10)
 })
+
+describe('a straight slot in a box with a sloped front', () => {
+  const wedge = (topDepthM: number, lengthM: number): BoxRequest => ({
+    shape: 'wedge',
+    slopedFace: 'front',
+    outer: { widthM: 0.64, heightM: 0.4, depthM: 0.42, topDepthM },
+    thicknessM: 0.018,
+    port: { kind: 'slot', heightM: 0.04, lengthM }
+  })
+
+  it('finds its place at 0.3° as at 18°, in one leg', () => {
+    for (const topDepthM of [0.418, 0.29]) {
+      for (const lengthM of [0.15, 0.25, 0.32]) {
+        expect(layOutBox(wedge(topDepthM, lengthM)).result.port).toMatchObject({ legs: 1, lengthM })
+      }
+    }
+  })
+
+  it('keeps from the back what the floor leaves there (trigonometry)', () => {
+    const slope = Math.atan2(0.42 - 0.29, 0.4)
+    const { result } = layOutBox(wedge(0.29, 0.25))
+    // Outer face of the front at the height of the centre line: 38 mm above the floor, set back by 38·tan(slope).
+    const from = 0.038 * Math.tan(slope)
+    expect(result.port?.mouthGapM).toBeCloseTo(0.42 - 0.018 - from - 0.25, 6)
+  })
+
+  it('still refuses one that is longer than the box is deep', () => {
+    expect(() => layOutBox(wedge(0.29, 0.39))).toThrow(expect.objectContaining({ code: 'no-solution' }))
+  })
+})

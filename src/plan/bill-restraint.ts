@@ -1,0 +1,24 @@
+/** What holds the box in the vehicle. */
+import { type BillRow, billRow } from './bill-row.ts'
+import type { Restraint } from './restraint.ts'
+
+/** Straps by the force of the plan, or bolts with load plates instead of them. */
+export function restraintRows({ strapCount, strapCapacityN }: Restraint): readonly BillRow[] {
+  return [
+    ...billRow({
+      group: 'fittings',
+      item: `lashing strap with label, at least ${Math.round(strapCapacityN / 10)} daN`,
+      need: strapCount,
+      unit: 'piece',
+      basis: 'the straps that hold the crash force of the plan, to lashing eyes'
+    }),
+    ...billRow({
+      group: 'fittings',
+      item: 'or, instead of straps: bolt M8 with washer, self-locking nut and load plate of 50 × 50 mm',
+      need: 4,
+      unit: 'piece',
+      needed: false,
+      basis: 'one near each corner, into body structure (common practice, no source)'
+    })
+  ]
+}
