@@ -378,3 +378,46 @@ describe('POST /v1/supply/feeder', () => {
     }
   })
 })
+
+describe('a fuse that nobody described', () => {
+  /** 1000 W of class D, 0.85: 98.0 A at 12 V, so 100 A whatever passage is played. */
+  const at = (level: FeederRequest['level']): FeederRequest => ({
+    systemVoltageV: 12,
+    source: { voltageV: 13.8 },
+    trunk: { cable: { designation: '8 AWG', positiveLengthM: 4, insulationC: 105, ambientC: 50 } },
+    amplifiers: [
+      {
+        powerW: 1000,
+        class: 'D',
+        efficiency: 0.85,
+        regulation: 'regulated',
+        branch: { cable: { designation: '10 AWG', positiveLengthM: 1, insulationC: 105, ambientC: 50 } }
+      }
+    ],
+    ...(level === undefined ? {} : { level })
+  })
+
+  it('is rated by the full sine at every level: 100 A, and neither cable is guarded', () => {
+    for (const level of ['full-sine', 'heavy', 'average'] as const) {
+      const { cables } = computeFeeder(at(level)).result.protection
+      expect(
+        cables.map(({ fuseRatingA, guarded }) => [fuseRatingA, guarded]),
+        level
+      ).toEqual([
+        [100, false],
+        [100, false]
+      ])
+      expect(codes(at(level)).filter(text => text.endsWith('stop'))).toContain('cable-unguarded stop')
+    }
+  })
+
+  it('follows an unregulated amplifier too: 600 W at 14.4 V, efficiency 0.8, is 0.2765 Ω, 51.4 A at the 14.2 V of its source, at every level', () => {
+    const loose = (level: 'full-sine' | 'average') =>
+      computeFeeder({
+        ...at(level),
+        source: { voltageV: 14.2 },
+        amplifiers: [{ powerW: 600, class: 'AB', efficiency: 0.8, regulation: 'unregulated', ratedVoltageV: 14.4 }]
+      }).result.protection.mainRatingA
+    expect([loose('full-sine'), loose('average')]).toEqual([60, 60])
+  })
+})
