@@ -164,8 +164,9 @@ export const electricalCautions = {
   'breaking-capacity': {
     level: 'care',
     meaning:
-      'The source can drive more current into a short circuit than the fuse is able to break; use a fuse-link of high breaking capacity, such as class T.',
-    basis: '1000 A blade (read), 2000 A bolt-down (scope read), class T 20 kA (from memory)'
+      'A dead short right behind the fuse may drive more current than it is able to break: it may burst or keep an arc. The strong end of the battery and the cold fuse count here. Use a fuse-link whose maker states more at this voltage, or feed the load from behind a larger fuse.',
+    basis:
+      '1000 A blade (read), 2000 A bolt-down (scope read); 2 V over the cold cranking current for a warm full battery is our choice. ABYC E-11 asks 1500 A up to 650 A of cold cranking, 3000 A up to 1100 A and 5000 A above for main breakers at 12 to 24 V (second-hand)'
   },
   'fault-current-low': {
     level: 'care',
@@ -225,6 +226,12 @@ export const electricalCautions = {
     meaning:
       'The fuse before this cable is larger than the cable carries: a fault or overload would burn it first. Fit a smaller fuse if the load allows, else a larger cable.',
     basis: 'rating at most the ampacity of the cable'
+  },
+  'cable-overloaded': {
+    level: 'stop',
+    meaning:
+      'The load is more than this cable may carry for good in its surroundings, whatever fuse stands before it. Take a larger size, a better insulation or a cooler way.',
+    basis: '33 CFR 183.425(b) (read): the load is at most the allowable current'
   },
   'fuse-overcurrent': {
     level: 'note',

@@ -65,7 +65,7 @@ export const safetyCautions = {
   'lithium-battery': {
     level: 'care',
     meaning:
-      'A lithium battery drives more current into a short circuit than bolt-down fuses break and charges only under its own management; follow its maker’s charging and fusing rules.',
+      'A lithium battery may drive more current into a short circuit than blade and bolt-down fuses break and charges only under its own management; follow its maker’s charging and fusing rules.',
     basis: 'short-circuit current from its resistance, derived'
   },
   'amplifier-heat': {

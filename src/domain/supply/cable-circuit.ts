@@ -1,7 +1,7 @@
 /** The circuit around a cable: its task, fuse, source and the resistances that are not cable. */
-import type { Assumptions } from '../assume.ts'
+import { type Assumptions, assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
-import { batteryOhm, faultCurrent, openCircuit } from '../fuse/battery-source.ts'
+import { type Breaking, batteryOhm, openCircuit, strongestSource } from '../fuse/battery-source.ts'
 import { ratingBounds, withMaker } from '../fuse/chosen-fuse.ts'
 import { fuseJudgement } from '../fuse/fuse-judgement.ts'
 import { type FuseLink, nextRating } from '../fuse/fuse-rating.ts'
@@ -15,7 +15,7 @@ export interface Circuit {
   readonly task: CableTask
   readonly yard: Yardstick
   readonly lowestA: number
-  readonly prospectiveA: number
+  readonly breaking: Breaking
   readonly jointsOhm: number
   readonly chassisOhm: number
 }
@@ -41,11 +41,11 @@ function chooseLink(
   request: CableChoiceRequest,
   lowestA: number,
   loadA: number,
-  prospectiveA: number
+  breaking: Breaking
 ): FuseLink | undefined {
   const ask = {
     systemVoltageV: request.systemVoltageV,
-    prospectiveA,
+    breaking,
     ...(request.fuseTypes === undefined ? {} : { types: request.fuseTypes })
   }
   const { fuseA } = request
@@ -77,12 +77,13 @@ export function circuitOf(request: CableChoiceRequest, assumed: Assumptions): Ci
   const sourceOhm = batteryOhm(request.source ?? {}, request.systemVoltageV, assumed, 'source.')
   const openCircuitV = openCircuit(request.source ?? {}, request.systemVoltageV, assumed, 'source.')
   const rest = restOhms(request, assumed)
-  const prospectiveA = faultCurrent(openCircuitV, sourceOhm, 0)
-  const fuse = chooseLink(request, lowestA, loadA, prospectiveA)
+  // its defaults are told with those of the weak end of the same battery
+  const breaking = strongestSource(request.source ?? {}, request.systemVoltageV, 0, assumptions())
+  const fuse = chooseLink(request, lowestA, loadA, breaking)
   return {
     task,
     lowestA,
-    prospectiveA,
+    breaking,
     ...rest,
     yard: {
       policy: assumed.or<FusePolicy>(

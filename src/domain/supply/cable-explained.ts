@@ -155,7 +155,7 @@ function fuseCautions(
   }
   const fault = winner?.fault
   return [
-    ...breakingCaution(fuse, circuit.prospectiveA),
+    ...breakingCaution(fuse, circuit.breaking, request.systemVoltageV),
     ...makerCautions(request.makerFuseA, fuse.ratingA, load.currentA, winner?.carries.ampacityA ?? 0),
     ...overcurrentCautions(fuse, undefined, request.onboardFusesA),
     ...(fault === undefined || fault.clearsQuickly
@@ -165,6 +165,37 @@ function fuseCautions(
             'fault-current-low',
             `A short circuit at the amplifier drives ${plain(fault.faultA)} A, ${plain(fault.multiple)} times the fuse; three times is wanted.`,
             { figures: { faultA: fault.faultA, multiple: fault.multiple } }
+          )
+        ])
+  ]
+}
+
+/** Held whatever limits the caller named: naming them chooses a size, it makes none safe. */
+function guardCautions({ task }: Circuit, winner: JudgedSize | undefined, result: CableChoice): readonly Caution[] {
+  if (winner === undefined) return []
+  const { ampacityA = 0, highestFuseA = 0, designation } = winner.candidate
+  const { currentA } = task
+  const ratingA = result.fuse?.ratingA
+  const hair = 1 + 1e-12
+  return [
+    ...(currentA <= ampacityA * hair
+      ? []
+      : [
+          caution(
+            'cable-overloaded',
+            `${designation} carries ${plain(ampacityA)} A for good here, the load draws ${plain(currentA)} A.`,
+            { at: 'checks', figures: { ampacityA, currentA } }
+          )
+        ]),
+    ...(ratingA !== undefined && ratingA <= highestFuseA * hair
+      ? []
+      : [
+          caution(
+            'cable-unguarded',
+            ratingA === undefined
+              ? `${designation} has no fuse before it.`
+              : `${designation} may be fused at ${plain(highestFuseA)} A here, the fuse before it is ${ratingA} A.`,
+            { at: 'checks', figures: { highestFuseA, ...(ratingA === undefined ? {} : { fuseRatingA: ratingA }) } }
           )
         ])
   ]
@@ -184,6 +215,7 @@ export function cableCautions(
     ...(task.law.compositionUnknown ? [compositionCaution('conductor', result.cable?.designation ?? 'The cable')] : []),
     ...voltageCautions(request, result, assumed),
     ...(result.cable === undefined ? [] : dropCautions(result.cable, task.surroundings.insulationC)),
+    ...guardCautions(circuit, winner, result),
     ...fuseCautions(request, circuit, winner, result),
     ...returnCautions(request),
     ...(request.systemVoltageV > 36 ? [say('forty-eight-volt', 'systemVoltageV')] : []),

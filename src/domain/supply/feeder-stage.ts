@@ -65,7 +65,7 @@ function settleFuse(
     return { ratingA: stage.fuse.ratingA, ohm: (stage.fuse.resistanceOhm ?? fuseOhm(stage.fuse.ratingA)) / runs }
   }
   if (stage.cable === undefined || stage.unfused) return undefined
-  const next = nextRating({ lowestA: nominalA / runs, systemVoltageV, prospectiveA: 0 }, `${at}fuse`)
+  const next = nextRating({ lowestA: nominalA / runs, systemVoltageV }, `${at}fuse`)
   if (next === undefined) return undefined
   const ratingA = assumed.or(
     undefined,

@@ -1,6 +1,6 @@
 /** POST /v1/supply/current */
 import Type from 'typebox'
-import { batteryChemistries } from '../../domain/supply/engine-off.ts'
+import { batteryChemistries } from '../../domain/fuse/battery-source.ts'
 import { supplyCurrent as compute } from '../../domain/supply/supply-current.ts'
 import { amplifierClasses } from '../../domain/supply/supply-judgement.ts'
 import { defineOperation } from '../operation.ts'
