@@ -23,6 +23,7 @@ type Run = Pick<
   | 'conductor'
   | 'gaugeSystem'
   | 'insulationC'
+  | 'insulationMaterial'
   | 'ambientC'
   | 'spaces'
   | 'bundledConductors'

@@ -74,7 +74,8 @@ export const electricalSources = {
     status: 'from memory'
   },
   'iec-60364-adiabatic': {
-    title: 'IEC 60364-4-43 and 60364-5-54, k values of conductors under short circuit, as listed in a cable reference',
+    title:
+      'IEC 60364-4-43, 60364-5-54 and 60724, k values of conductors and final temperatures of insulations (PVC 160 °C, 140 °C above 300 mm², XLPE and EPR 250 °C), as listed in cable references',
     status: 'second-hand'
   },
   'voltage-drop-classes': {

@@ -4,6 +4,7 @@ import type { Surroundings } from '../cable/ampacity.ts'
 import { cableJudgement } from '../cable/cable-judgement.ts'
 import { type CableSize, cableSize, type GaugeSystem } from '../cable/cable-size.ts'
 import { type ConductorLaw, type ConductorRequest, conductorLaw } from '../cable/conductor-resistance.ts'
+import { type InsulationMaterial, insulationMaterialOf } from '../cable/insulation-material.ts'
 import { DesignError } from '../design-error.ts'
 import type { BatterySource } from '../fuse/battery-source.ts'
 import type { LoadOnFuse } from '../fuse/chosen-fuse.ts'
@@ -37,6 +38,7 @@ export interface CableChoiceRequest extends ConductorRequest, SurroundingsReques
   /** Power drawn (not put out), or currentA. */
   readonly loadPowerW?: number
   readonly currentA?: number
+  readonly insulationMaterial?: InsulationMaterial
   readonly systemVoltageV: number
   readonly sourceVoltageV?: number
   readonly loadModel?: 'constant-current' | 'constant-power'
@@ -77,6 +79,7 @@ export interface CableTask {
   readonly sizes: readonly CableSize[]
   readonly law: ConductorLaw
   readonly surroundings: Surroundings
+  readonly insulationMaterial: InsulationMaterial
 }
 
 function loadOf(request: CableChoiceRequest): { readonly powerW: number; readonly amperes: number } {
@@ -148,6 +151,7 @@ export function cableTask(request: CableChoiceRequest, assumed: Assumptions): Ca
     })
   }
   const law = conductorLaw(request, assumed)
+  const around = surroundings(request, assumed, '')
   return {
     loadPowerW: powerW,
     currentA: constantPower ? powerW / (sourceV - dropLimitV) : amperes,
@@ -160,6 +164,7 @@ export function cableTask(request: CableChoiceRequest, assumed: Assumptions): Ca
     checks: request.checks ?? cableLimits,
     sizes: sizesOf(request, law, assumed),
     law,
-    surroundings: surroundings(request, assumed, '')
+    surroundings: around,
+    insulationMaterial: insulationMaterialOf(request.insulationMaterial, around.insulationC, assumed)
   }
 }

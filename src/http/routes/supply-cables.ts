@@ -12,6 +12,7 @@ import {
   fuseTypeList,
   gaugeSystem,
   insulationFields,
+  insulationMaterial,
   loadOnFuseFields,
   policy
 } from '../schemas/fuse.ts'
@@ -54,6 +55,7 @@ const Body = component('CableRequest', 'A feeder that wants a cable and a fuse. 
   gaugeSystem: Type.Optional(gaugeSystem),
   sizes: Type.Optional(list('Sizes to choose from', designation, 1, 64)),
   ...insulationFields,
+  insulationMaterial: Type.Optional(insulationMaterial),
   dropLimitPercent: Type.Optional(
     quantity('%', 'Largest drop on the conductors, of nominal voltage', { above: 0, to: 100 })
   ),

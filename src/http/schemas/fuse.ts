@@ -2,6 +2,7 @@
 import Type from 'typebox'
 import { gaugeSystems } from '../../domain/cable/cable-size.ts'
 import { conductors } from '../../domain/cable/conductor-materials.ts'
+import { insulationMaterials } from '../../domain/cable/insulation-material.ts'
 import { batteryChemistries } from '../../domain/fuse/battery-source.ts'
 import { fuseTypes } from '../../domain/fuse/fuse-families-iso-8820.ts'
 import { fusePolicies, runSpaces } from '../../domain/fuse/protected-cable.ts'
@@ -27,6 +28,11 @@ export const insulationFields = {
     })
   )
 }
+
+export const insulationMaterial = choice(
+  'What the insulation is made of; sets what it survives in a short circuit, which its class does not: PVC 160 °C, XLPE (cross-linked polyethylene) and EPR 250 °C, rubber 200 to 220 °C, silicone 350 °C',
+  insulationMaterials
+)
 
 export const loadOnFuseFields = {
   heavyCurrentA: Type.Optional(

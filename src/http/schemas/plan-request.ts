@@ -14,7 +14,7 @@ import { BoxDriverBody } from './box-hardware.ts'
 import { CabinBody } from './cabin.ts'
 import { component, ref } from './component.ts'
 import { amplifierOnSupply, conductorFields, systemVoltageV } from './electrical.ts'
-import { BatterySource, gaugeSystem, insulationFields } from './fuse.ts'
+import { BatterySource, gaugeSystem, insulationFields, insulationMaterial } from './fuse.ts'
 import { choice, count, label, list, quantity } from './quantities.ts'
 import { ReturnPath } from './return-path.ts'
 
@@ -106,6 +106,7 @@ export const PlanSupplyBody = component('PlanSupply', 'Battery, cable run, charg
   conductor: conductorFields.conductor,
   gaugeSystem: Type.Optional(gaugeSystem),
   ...insulationFields,
+  insulationMaterial: Type.Optional(insulationMaterial),
   dropLimitPercent: Type.Optional(
     quantity('%', 'Largest drop on the conductors, of nominal voltage', { above: 0, to: 10 })
   ),
