@@ -13,7 +13,7 @@ import { BoardBody } from './board.ts'
 import { BoxDriverBody } from './box-hardware.ts'
 import { CabinBody } from './cabin.ts'
 import { component, ref } from './component.ts'
-import { amplifierOnSupply, conductorFields, systemVoltageV } from './electrical.ts'
+import { amplifierOnSupply, conductorFields, drive, systemVoltageV } from './electrical.ts'
 import { BatterySource, gaugeSystem, insulationFields, insulationMaterial } from './fuse.ts'
 import { choice, count, label, list, quantity } from './quantities.ts'
 import { ReturnPath } from './return-path.ts'
@@ -96,6 +96,7 @@ export const PlanCarBody = component('PlanCar', 'The vehicle around the box.', {
   space: ref(RoomForBox),
   cabin: Type.Optional(ref(CabinBody)),
   speakerCableLengthM: Type.Optional(quantity('m', 'Speaker cable from amplifier to box', { from: 0.1, to: 20 })),
+  drive: Type.Optional(drive),
   massKg: Type.Optional(quantity('kg', 'Mass of the vehicle', { from: 300, to: 3500 }))
 })
 
