@@ -34,7 +34,7 @@ export const supplyJudgement = {
   standbyLimitA: 0.001,
   regulation:
     'supply type not stated: current as a regulated amplifier, output as an unregulated one, the safe side of each',
-  ratingVoltsPerCell: 1.2,
+  ratingVPer12V: 14.4,
   idleFraction: {
     value: 0.5,
     why: 'alternator output at idle 0.4 to 0.6 of its rating, common practice; give idleA when the rating line is known'
