@@ -101,7 +101,7 @@ export const electricalCautions = {
   'total-drop': {
     level: 'care',
     meaning:
-      'Cable, fuse, joints and return together take more than 5 % of nominal voltage with the conductor hot; above 10 % do not build it so.',
+      'Cable, fuse, joints and return together take more than 5 % of nominal voltage with the conductor hot; above 10 % do not build it so. Where the body’s resistance was assumed it counts into no stop: measure it, or run a return cable.',
     basis: 'engineering choice of this service beside the 3 and 10 % classes of ABYC E-11 (second-hand)'
   },
   'conductor-hot': {
@@ -226,12 +226,6 @@ export const electricalCautions = {
     meaning:
       'The fuse before this cable is larger than the cable carries: a fault or overload would burn it first. Fit a smaller fuse if the load allows, else a larger cable.',
     basis: 'rating at most the ampacity of the cable'
-  },
-  'cable-overloaded': {
-    level: 'stop',
-    meaning:
-      'The load is more than this cable may carry for good in its surroundings, whatever fuse stands before it. Take a larger size, a better insulation or a cooler way.',
-    basis: '33 CFR 183.425(b) (read): the load is at most the allowable current'
   },
   'fuse-overcurrent': {
     level: 'note',

@@ -15,26 +15,32 @@ export interface Circuit {
   readonly task: CableTask
   readonly yard: Yardstick
   readonly lowestA: number
+  /** Dense bass. */
+  readonly heavyA: number
   readonly breaking: Breaking
   readonly jointsOhm: number
   readonly chassisOhm: number
+  /** The part of the body that nobody stated. */
+  readonly assumedOhm: number
 }
 
 const JOINTS = 4
 
-function restOhms(
-  request: CableChoiceRequest,
-  assumed: Assumptions
-): { readonly jointsOhm: number; readonly chassisOhm: number } {
+interface RestOhms {
+  readonly jointsOhm: number
+  readonly chassisOhm: number
+  /** The body where nobody stated it: no stop rests on it. */
+  readonly assumedOhm: number
+}
+
+function restOhms(request: CableChoiceRequest, assumed: Assumptions): RestOhms {
   const { jointOhm, chassisOhm } = supplyJudgement
   const path = request.return
-  return {
-    jointsOhm: JOINTS * assumed.or(request.jointOhm, 'jointOhm', jointOhm.value, `${jointOhm.why}; four of them`),
-    chassisOhm:
-      path.kind === 'cable'
-        ? 0
-        : assumed.or(path.resistanceOhm, 'return.resistanceOhm', chassisOhm.value, chassisOhm.why)
-  }
+  const why = `${jointOhm.why}; four of them`
+  const jointsOhm = JOINTS * assumed.or(request.jointOhm, 'jointOhm', jointOhm.value, why)
+  if (path.kind === 'cable') return { jointsOhm, chassisOhm: 0, assumedOhm: 0 }
+  const body = assumed.or(path.resistanceOhm, 'return.resistanceOhm', chassisOhm.value, chassisOhm.why)
+  return { jointsOhm, chassisOhm: body, assumedOhm: path.resistanceOhm === undefined ? body : 0 }
 }
 
 function chooseLink(
@@ -71,6 +77,13 @@ function chooseLink(
   })
 }
 
+/** Its default is told by the fuse, which looks at it unless the full sine lasts. */
+function heavyCurrent(request: CableChoiceRequest, fullSineA: number, assumed: Assumptions): number {
+  const { heavyShare, heavyWhy } = fuseJudgement
+  if (!request.continuousTone) return request.heavyCurrentA ?? fullSineA * heavyShare
+  return assumed.or(request.heavyCurrentA, 'heavyCurrentA', fullSineA * heavyShare, heavyWhy)
+}
+
 export function circuitOf(request: CableChoiceRequest, assumed: Assumptions): Circuit {
   const task = cableTask(request, assumed)
   const { lowestA, loadA } = ratingBounds({ ...request, currentA: task.currentA }, task.surroundings.ambientC, assumed)
@@ -83,6 +96,7 @@ export function circuitOf(request: CableChoiceRequest, assumed: Assumptions): Ci
   return {
     task,
     lowestA,
+    heavyA: heavyCurrent(request, task.currentA, assumed),
     breaking,
     ...rest,
     yard: {

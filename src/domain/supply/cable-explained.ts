@@ -7,8 +7,9 @@ import { breakingCaution, makerCautions, overcurrentCautions } from '../fuse/fus
 import { compositionCaution } from '../fuse/protected-cable.ts'
 import type { JudgedSize } from './cable-candidate.ts'
 import type { Circuit } from './cable-circuit.ts'
+import { dropCautions, nearMiss } from './cable-drop.ts'
 import type { CableChoiceRequest, CableTask } from './cable-request.ts'
-import type { CableChoice, ChosenCable } from './choose-cable.ts'
+import type { CableChoice } from './choose-cable.ts'
 import { say } from './supply-cautions.ts'
 import { supplyJudgement } from './supply-judgement.ts'
 
@@ -43,34 +44,6 @@ function noCable(result: CableChoice, task: CableTask): readonly Caution[] {
             { figures: { runs: parallel.runs, fuseRatingA: parallel.fuseRatingA } }
           )
         ])
-  ]
-}
-
-function dropCautions(cable: ChosenCable, insulationC: number): readonly Caution[] {
-  const { hotTotalDropPercent: percent, hotTotalDropV, conductorC } = cable
-  const { totalDropCarePercent, totalDropStopPercent } = supplyJudgement
-  return [
-    ...(percent > totalDropCarePercent
-      ? [
-          caution(
-            'total-drop',
-            `Cable, fuse, joints and return take ${hotTotalDropV.toFixed(2)} V, ${plain(percent)} % of nominal, with the conductor at ${plain(conductorC)} °C.`,
-            {
-              level: percent > totalDropStopPercent ? 'stop' : 'care',
-              figures: { dropV: hotTotalDropV, dropPercent: percent, conductorC }
-            }
-          )
-        ]
-      : []),
-    ...(conductorC > insulationC
-      ? [
-          caution(
-            'conductor-hot',
-            `At a sustained full sine the conductor is estimated at ${plain(conductorC)} °C, above its ${insulationC} °C insulation.`,
-            { figures: { conductorC, insulationC } }
-          )
-        ]
-      : [])
   ]
 }
 
@@ -214,8 +187,9 @@ export function cableCautions(
     ...noCable(result, task),
     ...(task.law.compositionUnknown ? [compositionCaution('conductor', result.cable?.designation ?? 'The cable')] : []),
     ...voltageCautions(request, result, assumed),
-    ...(result.cable === undefined ? [] : dropCautions(result.cable, task.surroundings.insulationC)),
+    ...(result.cable === undefined ? [] : dropCautions(result.cable, circuit)),
     ...guardCautions(circuit, winner, result),
+    ...nearMiss(circuit, result),
     ...fuseCautions(request, circuit, winner, result),
     ...returnCautions(request),
     ...(request.systemVoltageV > 36 ? [say('forty-eight-volt', 'systemVoltageV')] : []),

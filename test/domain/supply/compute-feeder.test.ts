@@ -421,3 +421,79 @@ describe('a fuse that nobody described', () => {
     expect([loose('full-sine'), loose('average')]).toEqual([60, 60])
   })
 })
+
+describe('a branch and its amplifier', () => {
+  const branch = (more: object, cable: object = {}): FeederRequest => ({
+    systemVoltageV: 12,
+    source: { voltageV: 13.8 },
+    trunk: { cable: { designation: '1/0 AWG', positiveLengthM: 4, insulationC: 105, ambientC: 70 } },
+    amplifiers: [
+      {
+        powerW: 600,
+        class: 'D',
+        efficiency: 0.85,
+        regulation: 'regulated',
+        ...more,
+        branch: { cable: { designation: '2 AWG', positiveLengthM: 1, insulationC: 105, ...cable } }
+      },
+      { powerW: 400, class: 'D', efficiency: 0.85, regulation: 'regulated' }
+    ]
+  })
+  const said = (request: FeederRequest, code: string) =>
+    computeFeeder(request).cautions.filter(caution => caution.code === code)
+
+  it('is judged by its own terminal: 33.6 mm² into 21.5, the trunk of 53.5 mm² that ends in a block is not', () => {
+    const [caution, ...more] = said(branch({ terminalAreaM2: 21.5e-6 }), 'terminal-too-small')
+    expect(caution).toMatchObject({ level: 'care', at: 'amplifiers[0].terminalAreaM2' })
+    expect(caution?.message).toContain('33.63 mm²')
+    expect(more).toEqual([])
+    expect(said(branch({ terminalAreaM2: 34e-6 }), 'terminal-too-small')).toEqual([])
+  })
+
+  it('takes its maker’s fuse where that carries it: 58.8 A, 60 A by the list, 75 A of the maker above', () => {
+    const rating = (makerFuseA: number) =>
+      computeFeeder(branch({ makerFuseA })).result.protection.cables.find(({ stretch }) => stretch === '0')?.fuseRatingA
+    expect([rating(60), rating(75), rating(40)]).toEqual([60, 60, 60])
+    expect(said(branch({ makerFuseA: 40 }), 'maker-fuse-too-small')[0]).toMatchObject({
+      at: 'amplifiers[0].makerFuseA'
+    })
+    expect(said(branch({ makerFuseA: 75 }), 'maker-fuse-too-small')).toEqual([])
+  })
+
+  it('has surroundings of its own: 2 AWG at 210 A carries 143 A at 70 °C and 180 A in a boot of 50 °C', () => {
+    const carries = (cable: object) =>
+      computeFeeder(branch({}, cable)).result.protection.cables.find(({ stretch }) => stretch === '0')?.ampacityA
+    expectPrinted(carries({ ambientC: 70 }) ?? 0, '143')
+    expectPrinted(carries({ spaces: ['boot'] }) ?? 0, '180')
+  })
+})
+
+describe('a stop on an assumed body', () => {
+  const long = (resistanceOhm?: number): FeederRequest => ({
+    systemVoltageV: 12,
+    source: { voltageV: 12.4 },
+    trunk: {
+      cable: {
+        designation: '1/0 AWG',
+        conductor: 'copper',
+        positiveLengthM: 4.8,
+        insulationC: 105,
+        ambientC: 50,
+        return: { kind: 'chassis', ...(resistanceOhm === undefined ? {} : { resistanceOhm }) }
+      }
+    },
+    amplifiers: [{ powerW: 2400, class: 'D', efficiency: 0.85, regulation: 'regulated', dropOutV: 11.4 }]
+  })
+  const levels = (request: FeederRequest) =>
+    computeFeeder(request)
+      .cautions.filter(({ code }) => code === 'total-drop' || code === 'below-drop-out')
+      .map(({ code, level }) => `${code} ${level}`)
+
+  it('is care that names measure and return cable, with the voltage that dense bass leaves; a measured body stops', () => {
+    expect(levels(long())).toEqual(['below-drop-out care', 'total-drop care'])
+    const [low] = computeFeeder(long()).cautions.filter(({ code }) => code === 'below-drop-out')
+    expect(low?.message).toContain('Dense bass leaves')
+    expect(low?.message).toContain('run a return cable')
+    expect(levels(long(0.002))).toEqual(['below-drop-out stop', 'total-drop stop'])
+  })
+})
