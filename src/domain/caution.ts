@@ -1,6 +1,7 @@
 /** Doubt, said beside a result. Refusals are {@link DesignError}; a caution never stops a calculation. */
 import { acousticCautions } from './cautions/acoustic.ts'
 import { boxCautions } from './cautions/box.ts'
+import { conductorCautions } from './cautions/conductor.ts'
 import { driverCautions } from './cautions/driver.ts'
 import { electricalCautions } from './cautions/electrical.ts'
 import { loadCautions } from './cautions/load.ts'
@@ -24,6 +25,7 @@ export type CautionCatalogue = Readonly<Record<string, CautionEntry>>
 export const cautionCatalogue = {
   ...acousticCautions,
   ...boxCautions,
+  ...conductorCautions,
   ...driverCautions,
   ...electricalCautions,
   ...loadCautions,

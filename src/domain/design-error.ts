@@ -45,7 +45,8 @@ export class DesignError extends Error {
   readonly faults: readonly Fault[]
 
   constructor(code: DesignErrorCode, ...faults: readonly [Fault, ...Fault[]]) {
-    super(faults.map(fault => sentence(code, fault)).join(' '))
+    // two fields may share one fault; its sentence is said once
+    super([...new Set(faults.map(fault => sentence(code, fault)))].join(' '))
     this.code = code
     this.faults = faults.map(fault => ({ ...fault, detail: sentence(code, fault) }))
   }

@@ -10,7 +10,7 @@ export interface CommissioningStep {
   readonly cautions: readonly CautionCode[]
 }
 
-const volts = (value: number) => `${value.toPrecision(2)} V`
+const millivolts = (value: number) => `${Number((1000 * value).toPrecision(2))} mV`
 
 const batteryOff: CommissioningStep = {
   id: 'battery-off',
@@ -47,8 +47,11 @@ function beforePower({ cable, fuse, ground }: CableChoice): readonly Commissioni
     },
     {
       id: 'ground-drop',
-      text: 'With music at full level, measure from the amplifier’s ground terminal to the negative post of the battery.',
-      passIf: `At most ${volts(ground.acceptanceV)}; more means a joint that must be remade.`,
+      text: 'With dense bass music at full level, measure from the amplifier’s ground terminal to the negative post of the battery.',
+      passIf:
+        ground.heavy === undefined
+          ? 'No warm joint.'
+          : `About ${millivolts(ground.heavy.expectedV)} at ${ground.heavy.currentA.toFixed(0)} A, at most ${millivolts(ground.heavy.acceptanceV)}; more means a joint to remake, or a body that conducts worse than the plan took it: measure and plan again.`,
       cautions: ['amplifier-heat']
     }
   ]

@@ -47,12 +47,10 @@ export function planCautions(
   restraint: Restraint | undefined,
   work: readonly Caution[]
 ): readonly Caution[] {
-  const high = caution('high-voltage-orange', cautionCatalogue['high-voltage-orange'].meaning, { level: 'care' })
   return once([
     ...ofParts(parts),
     ...(restraint === undefined ? [] : restraintCautions(restraint)),
     ...work,
-    ...always.map(code => caution(code, cautionCatalogue[code].meaning)),
-    high
+    ...always.map(code => caution(code, cautionCatalogue[code].meaning))
   ])
 }

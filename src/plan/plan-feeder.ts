@@ -42,7 +42,7 @@ function branch(request: PlanRequest, currentA: number, heavyCurrentA: number): 
   const { supply } = request
   const positiveLengthM = supply.branchLengthM ?? USUAL_BRANCH_M
   const path: ReturnPath = { kind: 'cable', lengthM: leadM(supply.return) || positiveLengthM }
-  const { gaugeSystem } = supply
+  const { gaugeSystem, insulationMaterial } = supply
   const wish: CableChoiceRequest = {
     currentA,
     heavyCurrentA,
@@ -50,7 +50,8 @@ function branch(request: PlanRequest, currentA: number, heavyCurrentA: number): 
     positiveLengthM,
     return: path,
     ...conductorOf(request),
-    ...(gaugeSystem === undefined ? {} : { gaugeSystem })
+    ...(gaugeSystem === undefined ? {} : { gaugeSystem }),
+    ...(insulationMaterial === undefined ? {} : { insulationMaterial })
   }
   const chosen = attempt(wish, chooseCable)
   return chosen.done ? stage(request, chosen.outcome.result, positiveLengthM, path) : undefined

@@ -6,6 +6,7 @@ import type { Cabin } from '../domain/cabin/cabin.ts'
 import type { CoilConnection } from '../domain/driver/coil-connection.ts'
 import type { DriverSheet } from '../domain/driver/driver-parameters.ts'
 import type { AmplifierOnSupply } from '../domain/supply/amplifier-draw.ts'
+import type { Drive } from '../domain/supply/supply-current.ts'
 import type { FinishRequest } from './plan-finish.ts'
 import type { PlanSignal } from './plan-signal.ts'
 import type { PlanSupply } from './plan-supply.ts'
@@ -62,6 +63,7 @@ export interface PlanCar {
   /** Room for the box. */
   readonly space: BoxLimits & { readonly strategy?: Strategy; readonly shape?: PlannedShape }
   readonly cabin?: Cabin
+  readonly drive?: Drive
   /** Amplifier to box, along the cable. */
   readonly speakerCableLengthM?: number
   /** Mass of the vehicle, for holding the box. */

@@ -23,6 +23,7 @@ type Run = Pick<
   | 'conductor'
   | 'gaugeSystem'
   | 'insulationC'
+  | 'insulationMaterial'
   | 'ambientC'
   | 'spaces'
   | 'bundledConductors'
@@ -54,11 +55,12 @@ function bassAmplifier({ draw, name }: PlanAmplifier, { amplifierPowerW, loadOhm
   return { ...(name === undefined ? {} : { name }), ...draw, powerW: amplifierPowerW, loadOhm }
 }
 
-function currentRequest({ amplifier, supply }: PlanRequest, joined: JoinedDrivers): CurrentRequest {
+function currentRequest({ amplifier, car, supply }: PlanRequest, joined: JoinedDrivers): CurrentRequest {
   const { systemVoltageV, charging, battery, secondBattery, capacitor, otherAmplifiers = [] } = supply
   return {
     amplifiers: [bassAmplifier(amplifier, joined), ...otherAmplifiers],
     systemVoltageV,
+    ...(car.drive === undefined ? {} : { drive: car.drive }),
     ...(charging === undefined ? {} : { charging }),
     ...(battery === undefined ? {} : { battery }),
     ...(secondBattery === undefined ? {} : { secondBattery }),

@@ -110,7 +110,8 @@ export function ampacity(size: CableSize, material: KnownConductor, surroundings
   const columnC = insulationColumn(insulationC, `${at}insulationC`)
   const factors = {
     columnC,
-    ambientFactor: ambientFactor(columnC, ambientC, `${at}insulationC`),
+    // the table is for 30 °C: a colder place raises nothing, the run warms the air around it
+    ambientFactor: Math.min(1, ambientFactor(columnC, ambientC, `${at}insulationC`)),
     bundleFactor: bundleFactor(bundledConductors),
     metalFactor: metalFactor(material)
   }

@@ -1,7 +1,7 @@
 /** A cable size of one of three series. A gauge number without its series is not a size: SAE 4 holds a tenth less than 4 AWG. */
 import { DesignError } from '../design-error.ts'
 import { awgArea, awgNumber } from './awg-astm-b258.ts'
-import { saeArea } from './sae-j1127-areas.ts'
+import { saeArea, saeJ1127Areas } from './sae-j1127-areas.ts'
 
 export const gaugeSystems = ['awg', 'sae', 'mm2'] as const
 export type GaugeSystem = (typeof gaugeSystems)[number]
@@ -48,6 +48,18 @@ function readSeries(designation: string): { readonly system: GaugeSystem | undef
   return { system: undefined, text: designation.trim() }
 }
 
+/** What a size of each series looks like. */
+const listed: Readonly<Record<GaugeSystem, string>> = {
+  awg: 'write 40 to 1, 1/0, 2/0, 3/0 or 4/0 before AWG',
+  sae: `${saeJ1127Areas.rows.map(([gauge]) => gauge).join(', ')}`,
+  mm2: 'write its section, 0.05 to 500, before mm2'
+}
+
+/** Whether a designation says its series itself. */
+export function namesItsSeries(designation: string): boolean {
+  return readSeries(designation).system !== undefined
+}
+
 /**
  * Reads a size.
  *
@@ -79,6 +91,6 @@ export function cableSize(designation: string, system: GaugeSystem | undefined, 
   throw new DesignError('unknown-designation', {
     field,
     value: designation,
-    detail: `${designation} is no size of the series ${series}.`
+    detail: `${designation} is no size of the series ${series}: ${listed[series]}.`
   })
 }

@@ -67,9 +67,3 @@ export function withstandA2s(k: number, areaM2: number): number {
 export function leastAreaForFault(k: number, currentA: number, durationS: number): number {
   return (currentA * Math.sqrt(durationS)) / k / 1e6
 }
-
-/** Temperature the insulation survives once [°C], by the class of the cable; rows of the table above, PVC below 90 °C. */
-export function finalTemperatureC(insulationC: number): number {
-  if (insulationC < 90) return 160
-  return insulationC < 180 ? 250 : 350
-}

@@ -101,7 +101,7 @@ export const electricalCautions = {
   'total-drop': {
     level: 'care',
     meaning:
-      'Cable, fuse, joints and return together take more than 5 % of nominal voltage with the conductor hot; above 10 % do not build it so.',
+      'Cable, fuse, joints and return together take more than 5 % of nominal voltage with the conductor hot; above 10 % do not build it so. Where the body’s resistance was assumed it counts into no stop: measure it, or run a return cable.',
     basis: 'engineering choice of this service beside the 3 and 10 % classes of ABYC E-11 (second-hand)'
   },
   'conductor-hot': {
@@ -164,8 +164,9 @@ export const electricalCautions = {
   'breaking-capacity': {
     level: 'care',
     meaning:
-      'The source can drive more current into a short circuit than the fuse is able to break; use a fuse-link of high breaking capacity, such as class T.',
-    basis: '1000 A blade (read), 2000 A bolt-down (scope read), class T 20 kA (from memory)'
+      'A dead short right behind the fuse may drive more current than it is able to break: it may burst or keep an arc. The strong end of the battery and the cold fuse count here. Use a fuse-link whose maker states more at this voltage, or feed the load from behind a larger fuse.',
+    basis:
+      '1000 A blade (read), 2000 A bolt-down (scope read); 2 V over the cold cranking current for a warm full battery is our choice. ABYC E-11 asks 1500 A up to 650 A of cold cranking, 3000 A up to 1100 A and 5000 A above for main breakers at 12 to 24 V (second-hand)'
   },
   'fault-current-low': {
     level: 'care',

@@ -51,10 +51,16 @@ export const safetyCautions = {
     basis: '33 CFR 183.420 (read, boats); common practice'
   },
   'high-voltage-orange': {
-    level: 'stop',
+    level: 'care',
     meaning:
-      'Orange cables carry more than 60 V DC: do not touch, move or run anything along them. Work on a high-voltage vehicle’s battery area only after a qualified person has made it safe.',
-    basis: 'UN R100 clause 5.1.1.5.3, wording seen in a national copy (second-hand)'
+      'Orange cables carry more than 60 V DC, up to some hundred, also with the ignition off: touch, move or drill nothing near them. Work near them only once a person trained on this vehicle has opened its service disconnect and proved it dead, as its maker says.',
+    basis: 'UN R100 clause 5.1.1.5.3, wording seen in a national copy (second-hand); vehicle maker’s handbook'
+  },
+  'ready-mode': {
+    level: 'care',
+    meaning:
+      'In ready mode the vehicle may move off or start its engine without a sound, and its converter keeps the 12 V side live: ready mode off and the key out of reach before work, P and hand brake with nobody in front or behind for a test.',
+    basis: 'vehicle maker’s handbook'
   },
   'forty-eight-volt': {
     level: 'care',
@@ -65,7 +71,7 @@ export const safetyCautions = {
   'lithium-battery': {
     level: 'care',
     meaning:
-      'A lithium battery drives more current into a short circuit than bolt-down fuses break and charges only under its own management; follow its maker’s charging and fusing rules.',
+      'A lithium battery may drive more current into a short circuit than blade and bolt-down fuses break and charges only under its own management; follow its maker’s charging and fusing rules.',
     basis: 'short-circuit current from its resistance, derived'
   },
   'amplifier-heat': {

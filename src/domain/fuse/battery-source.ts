@@ -1,17 +1,41 @@
-/** The battery as a source: its rest voltage and resistance, and what it drives into a short circuit. */
+/** The battery as a source: its rest voltage, both ends of its resistance, and what it drives into a short circuit. */
 import type { Assumptions } from '../assume.ts'
-import { fuseJudgement } from './fuse-judgement.ts'
+import { DesignError } from '../design-error.ts'
+import { batteryOhmAh, fuseJudgement } from './fuse-judgement.ts'
+
+export const batteryChemistries = ['flooded', 'agm', 'gel', 'lithium'] as const
+export type BatteryChemistry = (typeof batteryChemistries)[number]
 
 export interface BatterySource {
   readonly openCircuitV?: number
   readonly resistanceOhm?: number
   readonly coldCrankingA?: number
+  /** With its capacity in place of the cold cranking current, which lithium and many sealed batteries do not print. */
+  readonly chemistry?: BatteryChemistry
+  readonly capacityAh?: number
 }
 
-/** How many 12 V batteries a system voltage stands for: 1, 2 or 4. */
+/** Nominal voltages whose batteries and drop-out voltages are known: [from, to, how many 12 V batteries]. */
+const nominals = [
+  [10, 16, 1],
+  [20, 32, 2],
+  [40, 58, 4]
+] as const
+
+/**
+ * How many 12 V batteries a system voltage stands for: 1, 2 or 4.
+ *
+ * @throws DesignError `out-of-range` for 6, 36 and other voltages whose rest and drop-out voltages are not known here
+ */
 export function twelves(systemVoltageV: number): number {
-  if (systemVoltageV <= 16) return 1
-  return systemVoltageV <= 32 ? 2 : 4
+  const found = nominals.find(([from, to]) => systemVoltageV >= from && systemVoltageV <= to)
+  if (found !== undefined) return found[2]
+  throw new DesignError('out-of-range', {
+    field: 'systemVoltageV',
+    value: systemVoltageV,
+    unit: 'V',
+    detail: `${systemVoltageV} V is no 12, 24 or 48 V system (10 to 16, 20 to 32, 40 to 58 V): its rest, charging and drop-out voltages are not known here.`
+  })
 }
 
 /** Battery resistance from its cold cranking current [Ω]: (12.6 − 7.2)/CCA for each 12 V; a cold upper bound. @check 600 A → 9 mΩ */
@@ -19,14 +43,51 @@ export function batteryOhmFromCranking(coldCrankingA: number): number {
   return (fuseJudgement.batteryRestVPer12V - fuseJudgement.crankingEndV) / coldCrankingA
 }
 
-/** Resistance of a battery bank [Ω]: stated, from its cold cranking current, or the default. */
+/** The resistance that a kind and a capacity leave between two ends [Ω per 12 V]; undefined where either is not said. */
+function byCapacity({ chemistry, capacityAh }: BatterySource, end: 'lowest' | 'highest'): number | undefined {
+  if (chemistry === undefined || chemistry === 'flooded' || capacityAh === undefined) return undefined
+  return batteryOhmAh[chemistry][end] / capacityAh
+}
+
+/**
+ * Highest plausible resistance of a battery bank [Ω], for drop, sag and the clearing of a far fault.
+ *
+ *   stated; else 5.4 V/CCA; else the upper end by kind and capacity; else the default
+ */
 export function batteryOhm(battery: BatterySource, systemVoltageV: number, assumed: Assumptions, at: string): number {
   const inSeries = twelves(systemVoltageV)
-  if (battery.resistanceOhm === undefined && battery.coldCrankingA !== undefined) {
-    return inSeries * batteryOhmFromCranking(battery.coldCrankingA)
+  if (battery.resistanceOhm === undefined) {
+    if (battery.coldCrankingA !== undefined) return inSeries * batteryOhmFromCranking(battery.coldCrankingA)
+    const upper = byCapacity(battery, 'highest')
+    if (upper !== undefined) {
+      const why = `upper end for ${battery.chemistry} of this capacity; measure it or give the maker’s figure`
+      return assumed.or(undefined, `${at}resistanceOhm`, inSeries * upper, why)
+    }
   }
   const { value, why } = fuseJudgement.batteryOhmPer12V
   return assumed.or(battery.resistanceOhm, `${at}resistanceOhm`, inSeries * value, why)
+}
+
+/** Lower end of the resistance for each 12 V [Ω], where the caller says anything that leads to it. */
+function lowerEnd(battery: BatterySource): number | undefined {
+  const { coldCrankingA } = battery
+  return coldCrankingA === undefined ? byCapacity(battery, 'lowest') : fuseJudgement.crankingLowestV / coldCrankingA
+}
+
+/**
+ * Lowest plausible resistance of a battery bank [Ω], for what a fuse must break.
+ *
+ *   stated; else 2 V/CCA; else the lower end by kind and capacity; else 3 mΩ for each 12 V
+ *
+ * @source our choice between 2 and 5.4 V/CCA; the cold test is at −18 °C and contains polarisation, a warm full battery gives more
+ * @check  640 A → 3.125 mΩ; lithium 100 Ah → 0.6 mΩ
+ */
+export function lowestBatteryOhm(battery: BatterySource, systemVoltageV: number, assumed: Assumptions): number {
+  const inSeries = twelves(systemVoltageV)
+  const lower = battery.resistanceOhm === undefined ? lowerEnd(battery) : undefined
+  if (lower !== undefined) return inSeries * lower
+  const { value, why } = fuseJudgement.batteryLowestOhmPer12V
+  return assumed.or(battery.resistanceOhm, 'source.resistanceOhm', inSeries * value, why)
 }
 
 /** Rest voltage of a full battery bank [V]. */
@@ -54,7 +115,66 @@ export function faultCurrent(openCircuitV: number, sourceOhm: number, loopOhm: n
   return openCircuitV / (sourceOhm + loopOhm)
 }
 
-/** Resistance of a fuse-link [Ω] when its sheet is not at hand. @check 75 mV at 40 A is 1.875 mΩ, the rule gives 2.25 */
+/** Resistance of a fuse-link at its rated current [Ω] when its sheet is not at hand. @check 75 mV at 40 A is 1.875 mΩ, the rule gives 2.25 */
 export function fuseOhm(ratingA: number): number {
   return fuseJudgement.fuseDropV / ratingA
+}
+
+/** The same cold, as a fault meets it [Ω]. @check 40 A → 1.425 mΩ (a data sheet, second-hand: 1.4) */
+export function coldFuseOhm(ratingA: number): number {
+  return fuseJudgement.coldFuseV / ratingA
+}
+
+/** What a fuse may have to break: the strongest the battery can be, and the way to the fuse. */
+export interface Breaking {
+  readonly openCircuitV: number
+  /** Battery and the way to the fuse, out and back [Ω]. */
+  readonly loopOhm: number
+  /** False where the resistance of the battery was not given. */
+  readonly stated: boolean
+}
+
+/** @throws DesignError `missing-input` for a capacity from which no resistance follows */
+function requireKind(battery: BatterySource): void {
+  const { resistanceOhm, coldCrankingA, capacityAh, chemistry } = battery
+  if (capacityAh === undefined || resistanceOhm !== undefined || coldCrankingA !== undefined) return
+  if (byCapacity(battery, 'lowest') !== undefined) return
+  throw new DesignError('missing-input', {
+    field: chemistry === undefined ? 'source.chemistry' : 'source.coldCrankingA',
+    detail:
+      chemistry === undefined
+        ? 'A capacity says what a battery drives into a short circuit only with its kind.'
+        : 'The capacity of a flooded battery says too little of its resistance: give the cold cranking current on its label.'
+  })
+}
+
+/**
+ * Source of the largest fault: highest rest voltage, lowest resistance.
+ *
+ * @param tailOhm  from the battery to the fuse and back [Ω]; 0 for a fuse on the post
+ */
+export function strongestSource(
+  battery: BatterySource,
+  systemVoltageV: number,
+  tailOhm: number,
+  assumed: Assumptions
+): Breaking {
+  requireKind(battery)
+  const { batteryAboveRestV, lithiumAboveRestV } = fuseJudgement
+  const above = battery.chemistry === 'lithium' ? lithiumAboveRestV : batteryAboveRestV
+  const highestV = restVoltage(systemVoltageV) + above * twelves(systemVoltageV)
+  return {
+    openCircuitV: assumed.or(battery.openCircuitV, 'source.openCircuitV', highestV, 'the highest rest voltage'),
+    loopOhm: lowestBatteryOhm(battery, systemVoltageV, assumed) + tailOhm,
+    stated: battery.resistanceOhm !== undefined
+  }
+}
+
+/**
+ * Largest current a fuse-link must break: a dead short right behind it, its own cold resistance in the loop.
+ *
+ * @check  12.8 V, 3 mΩ: 5 A link 889 A, 30 A link 2612 A, 100 A link 3585 A
+ */
+export function breakingCurrent({ openCircuitV, loopOhm }: Breaking, ratingA: number): number {
+  return faultCurrent(openCircuitV, loopOhm, coldFuseOhm(ratingA))
 }

@@ -1,6 +1,8 @@
 /** Cautions on a chosen fuse, each with the figures that triggered it. */
 import { type Caution, caution, cautionCatalogue } from '../caution.ts'
+import { type Breaking, breakingCurrent } from './battery-source.ts'
 import type { FuseType } from './fuse-families-iso-8820.ts'
+import { familyThatBreaks } from './fuse-rating.ts'
 import { type TimeBand, timeBand, timeTable } from './fuse-time-current.ts'
 import type { Selectivity } from './selectivity.ts'
 
@@ -12,13 +14,31 @@ interface Rated {
 
 const plain = (value: number) => String(Number(value.toPrecision(4)))
 
-export function breakingCaution(fuse: Rated, prospectiveA: number): readonly Caution[] {
+/** Why the battery is taken to be as strong as it is. */
+function strengthOf({ stated }: Breaking): string {
+  return stated
+    ? 'by the resistance given for the battery'
+    : 'if the battery is as strong as it may be (its measured resistance or its maker’s short-circuit current settles it)'
+}
+
+/** A stop only where the resistance was given and a family of the list would do: what is assumed is for the caller to settle. */
+export function breakingCaution(fuse: Rated, breaking: Breaking, systemVoltageV: number): readonly Caution[] {
+  const prospectiveA = breakingCurrent(breaking, fuse.ratingA)
   if (prospectiveA <= fuse.breakingA) return []
+  const other = familyThatBreaks(breaking, fuse.ratingA, systemVoltageV)
+  const way =
+    other === undefined
+      ? `None of the families listed here breaks that at this rating: use a fuse-link whose maker states at least ${plain(Math.ceil(prospectiveA / 100) * 100)} A of direct current at this voltage, or feed the load from behind a larger fuse and a length of cable.`
+      : `A ${other.form} (${other.standard}) breaks ${other.breakingA} A.`
   return [
     caution(
       'breaking-capacity',
-      `The source drives ${plain(prospectiveA)} A into a short circuit behind the fuse; type ${fuse.type} breaks ${fuse.breakingA} A. Use a fuse-link of high breaking capacity, such as class T (20 kA, from memory).`,
-      { at: 'source', figures: { prospectiveA, breakingA: fuse.breakingA } }
+      `Up to ${plain(prospectiveA)} A flow into a dead short right behind the ${fuse.ratingA} A fuse, ${strengthOf(breaking)}; type ${fuse.type} breaks ${fuse.breakingA} A. ${way}`,
+      {
+        at: 'source',
+        level: breaking.stated && other !== undefined ? 'stop' : 'care',
+        figures: { prospectiveA, breakingA: fuse.breakingA }
+      }
     )
   ]
 }

@@ -17,12 +17,31 @@ export const fuseJudgement = {
   sheathedM: 1.016,
   batteryOhmPer12V: {
     value: 0.01,
-    why: 'battery 10 mΩ per 12 V (3 to 20), common practice; from its cold cranking current when given'
+    why: 'battery 10 mΩ per 12 V (3 to 20) for drop and clearing, 3 mΩ and 12.8 V for what the fuse must break, common practice; from its cold cranking current when given'
   },
+  /** Lower end of the same range, for what a fuse must break. */
+  batteryLowestOhmPer12V: {
+    value: 0.003,
+    why: 'battery 3 mΩ per 12 V for what the fuse must break, the strong end of 3 to 20, common practice; give its resistance, cold cranking current, or kind and capacity'
+  },
+  /** A warm full battery: volts over cold cranking current; our choice. */
+  crankingLowestV: 2,
+  /** Highest rest voltage over the usual one, for each 12 V: a full lead battery after charging, a full lithium one; from memory. */
+  batteryAboveRestV: 0.2,
+  lithiumAboveRestV: 0.8,
   batteryRestVPer12V: 12.6,
   crankingEndV: 7.2,
   /** Fuse resistance is this voltage over its rating; two data-sheet points at 40 A: 75 mV and 96 mV. */
-  fuseDropV: 0.09
+  fuseDropV: 0.09,
+  /** The same cold: a data sheet gives 1.4 mΩ at 40 A (second-hand). */
+  coldFuseV: 0.057
+} as const
+
+/** Resistance times capacity, both ends [Ω·A·h for each 12 V]; data sheets of AGM batteries lie at 0.32 and 0.49, the ends are our choice. */
+export const batteryOhmAh = {
+  agm: { lowest: 0.25, highest: 0.8 },
+  gel: { lowest: 0.4, highest: 1.2 },
+  lithium: { lowest: 0.06, highest: 1.2 }
 } as const
 
 /** Allowed share of the rating by fuse ambient [°C], type E 40 A, from a data sheet (second-hand); straight between. */

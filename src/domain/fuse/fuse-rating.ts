@@ -1,5 +1,6 @@
 /** The rating of a fuse: next above the load and its heating, of a family that breaks the fault at this voltage. */
 import { DesignError } from '../design-error.ts'
+import { type Breaking, breakingCurrent } from './battery-source.ts'
 import { type FuseFamily, type FuseType, fuseFamilies, voltageClass } from './fuse-families-iso-8820.ts'
 import { fuseDeratingTypeE, fuseJudgement } from './fuse-judgement.ts'
 
@@ -43,8 +44,8 @@ export interface RatingAsk {
   /** The rating is at least this [A]. */
   readonly lowestA: number
   readonly systemVoltageV: number
-  /** What the source drives into a fault right behind the fuse [A]. */
-  readonly prospectiveA: number
+  /** What the fuse may have to break; left out, every family does. */
+  readonly breaking?: Breaking
   readonly types?: readonly FuseType[]
 }
 
@@ -72,7 +73,8 @@ function familiesAt(
 /**
  * The next standard rating at or above a current.
  *
- * Families that break the prospective current come first (those that break most when none does), then the lower rating, then the order of preference.
+ * A fuse-link that breaks the fault behind itself comes first where its rating is at most twice the next one; else the
+ * next rating, of the family that breaks most. A fuse far above its load would take its small cable along.
  *
  * @returns the fuse-link, or undefined when no list reaches the current
  * @throws DesignError `fuse-voltage`
@@ -84,10 +86,30 @@ export function nextRating(ask: RatingAsk, field: string): FuseLink | undefined 
   const links = families.flatMap(family =>
     family.ratingsA.filter(ratingA => ratingA >= ask.lowestA * (1 - 1e-12)).map(ratingA => ({ family, ratingA }))
   )
-  const most = Math.max(...links.map(({ family }) => family.breakingA))
-  const pool = links.filter(({ family }) => family.breakingA >= Math.min(ask.prospectiveA, most))
-  return pool.reduce<FuseLink | undefined>(
-    (best, link) => (best === undefined || link.ratingA < best.ratingA ? link : best),
-    undefined
-  )
+  const inOrder = links.toSorted((one, other) => one.ratingA - other.ratingA)
+  const [next] = inOrder
+  if (next === undefined) return undefined
+  const able = inOrder.find(link => breaks(link, ask.breaking))
+  if (able !== undefined && able.ratingA <= next.ratingA * LARGEST_STEP) return able
+  return inOrder
+    .filter(({ ratingA }) => ratingA === next.ratingA)
+    .reduce((best, link) => (link.family.breakingA > best.family.breakingA ? link : best))
+}
+
+/** How far above the next rating a fuse-link may lie because it breaks more; our choice. */
+const LARGEST_STEP = 2
+
+/** Whether a fuse-link breaks a dead short right behind it. */
+function breaks({ family, ratingA }: FuseLink, breaking: Breaking | undefined): boolean {
+  return breaking === undefined || breakingCurrent(breaking, ratingA) <= family.breakingA
+}
+
+/** Whether a family left out of the request would break the fault with this rating or the next of its own list. */
+export function familyThatBreaks(breaking: Breaking, ratingA: number, systemVoltageV: number): FuseFamily | undefined {
+  const needed = voltageClass(systemVoltageV)
+  return fuseFamilies.find(family => {
+    const rating = family.ratingsA.find(candidate => candidate >= ratingA && candidate <= ratingA * LARGEST_STEP)
+    const made = family.voltagesV.some(voltage => voltage >= needed)
+    return made && rating !== undefined && breaks({ family, ratingA: rating }, breaking)
+  })
 }

@@ -1,10 +1,10 @@
 /** The fuse of a cable: rating between what the load draws and what the cable carries, its family, its place. */
 import { type Assumptions, assumptions } from '../assume.ts'
+import { conductorLaw, conductorOhmPerM } from '../cable/conductor-resistance.ts'
 import type { Caution } from '../caution.ts'
 import { DesignError } from '../design-error.ts'
-import type { Basis, Outcome } from '../outcome.ts'
-import type { SourceId } from '../source.ts'
-import { type BatterySource, batteryOhm, faultCurrent, openCircuit } from './battery-source.ts'
+import type { Outcome } from '../outcome.ts'
+import { type BatterySource, type Breaking, breakingCurrent, strongestSource } from './battery-source.ts'
 import {
   type ChosenFuse,
   chosenFuse,
@@ -13,11 +13,12 @@ import {
   ratingBounds,
   withMaker
 } from './chosen-fuse.ts'
+import { ampacityBasis, fuseSources, thermalBasis } from './fuse-basis.ts'
 import { breakingCaution, makerCautions, overcurrentCautions, selectivityCautions } from './fuse-cautions.ts'
 import type { FuseType } from './fuse-families-iso-8820.ts'
 import { fuseJudgement } from './fuse-judgement.ts'
 import { placementCautions } from './fuse-placement.ts'
-import { type FuseLink, fuseTemperatureFactor, nextRating } from './fuse-rating.ts'
+import { type FuseLink, nextRating } from './fuse-rating.ts'
 import { type TimeBand, timeBand } from './fuse-time-current.ts'
 import {
   type CableRequest,
@@ -59,115 +60,93 @@ export interface FuseAnswer {
   readonly selectivity?: readonly Selectivity[]
 }
 
-function refuseRating(link: FuseLink | undefined, lowestA: number, cable: ProtectedCable, at: string): never {
-  if (link === undefined) {
-    throw new DesignError('no-solution', {
-      field: 'currentA',
-      value: lowestA,
-      unit: 'A',
-      detail: `No fuse-link of the allowed families reaches ${lowestA.toFixed(1)} A: split the load into runs with a fuse each.`
-    })
-  }
-  const stronger = strongerCable(cable, link.ratingA)
-  const advice =
-    stronger === undefined
-      ? 'no size of this series carries it here: use parallel runs with a fuse each'
-      : `use ${stronger.designation}, which carries ${stronger.ampacityA.toFixed(1)} A`
+interface Task {
+  readonly policy: FusePolicy
+  readonly systemVoltageV: number
+  readonly loadA: number
+}
+
+function refuseLoad(lowestA: number): never {
   throw new DesignError('no-solution', {
-    field: `${at}designation`,
-    value: cable.size.designation,
-    detail: `The load needs a ${link.ratingA} A fuse, but ${cable.size.designation} may be fused at ${cable.highestFuseA.toFixed(1)} A here: ${advice}. A smaller fuse would open on the load, a larger one would not protect the cable.`
+    field: 'currentA',
+    value: lowestA,
+    unit: 'A',
+    detail: `No fuse-link of the allowed families reaches ${lowestA.toFixed(1)} A: split the load into runs with a fuse each.`
   })
 }
 
-function sourcesOf(request: FuseRequest, type: FuseType): readonly SourceId[] {
-  const byType: Readonly<Record<FuseType, SourceId>> = {
-    F: 'iso-8820-3',
-    C: 'iso-8820-3',
-    E: 'iso-8820-3',
-    SF30: 'iso-8820-5',
-    SF51: 'iso-8820-5',
-    SB: 'iso-8820-6'
-  }
-  return [
-    '33-cfr-183-425',
-    'ambient-square-root',
-    byType[type],
-    'fuse-load-ratio',
-    'fuse-derating',
-    '33-cfr-183-455',
-    'fuse-placement-practice',
-    ...(request.branchFusesA === undefined ? [] : (['fuse-selectivity'] as const)),
-    ...(request.overcurrentA === undefined ? [] : (['fuse-time-current'] as const))
-  ]
-}
-
-function ampacityBasis({ ampacity, ampacityA }: ProtectedCable): Basis {
-  const { tableA = 0, ambientFactor, bundleFactor, metalFactor } = ampacity
-  return {
-    quantity: 'cables[0].ampacityA',
-    formula: 'I30*Fa*Fb*Fm',
-    inputs: [
-      { symbol: 'I30', value: tableA, unit: 'A' },
-      { symbol: 'Fa', value: ambientFactor, unit: '1' },
-      { symbol: 'Fb', value: bundleFactor, unit: '1' },
-      { symbol: 'Fm', value: metalFactor, unit: '1' }
-    ],
-    value: ampacityA,
-    unit: 'A',
-    source: '33-cfr-183-425'
-  }
-}
-
-/** The inputs as they were settled: given, or the default that was recorded. */
-function thermalBasis(request: FuseRequest, thermalA: number, assumed: Assumptions): Basis {
-  const settled = (field: string) => Number(assumed.list.find(entry => entry.field === field)?.value)
-  const heavyA = request.continuousTone ? request.currentA : (request.heavyCurrentA ?? settled('heavyCurrentA'))
-  const factor = fuseTemperatureFactor(request.fuseAmbientC ?? settled('fuseAmbientC'), 'fuseAmbientC')
-  return {
-    quantity: 'bounds.thermalA',
-    formula: 'I/(ratio*F)',
-    inputs: [
-      { symbol: 'I', value: heavyA, unit: 'A' },
-      { symbol: 'ratio', value: request.loadRatio ?? settled('loadRatio'), unit: '1' },
-      { symbol: 'F', value: factor, unit: '1' }
-    ],
-    value: thermalA,
-    unit: 'A',
-    source: 'fuse-load-ratio'
-  }
+/** The cable is too thin for the load, or for the fuse that the load needs; says by which of the two, and what would do. */
+function refuseCable(
+  { ratingA }: FuseLink,
+  cable: ProtectedCable,
+  { policy, systemVoltageV, loadA }: Task,
+  at: string
+) {
+  const { ampacityA, highestFuseA, size } = cable
+  const stronger = strongerCable(cable, ratingA, loadA, policy, systemVoltageV)
+  const advice =
+    stronger === undefined
+      ? 'no size of this series does here: use parallel runs with a fuse each'
+      : `use ${stronger.designation}, which carries ${stronger.ampacityA.toFixed(1)} A${policy === 'strict' ? '' : ` and may be fused at ${stronger.highestFuseA.toFixed(1)} A by the policy ${policy}`}`
+  const detail =
+    loadA > ampacityA
+      ? `The load draws ${loadA.toFixed(1)} A, but ${size.designation} carries ${ampacityA.toFixed(1)} A for good here, whatever its fuse: ${advice}.`
+      : `The load needs a ${ratingA} A fuse, but ${size.designation} may be fused at ${highestFuseA.toFixed(1)} A here: ${advice}. A smaller fuse would open on the load, a larger one would not protect the cable.`
+  return new DesignError('no-solution', { field: `${at}designation`, value: size.designation, detail })
 }
 
 interface Settled {
-  readonly cables: readonly [ProtectedCable, ...ProtectedCable[]]
-  readonly weakest: ProtectedCable
-  readonly weakestAt: string
+  /** The thinnest first. */
+  readonly cables: readonly ProtectedCable[]
+  readonly places: readonly string[]
 }
 
-function settleCables(request: FuseRequest, policy: FusePolicy, assumed: Assumptions): Settled {
+/** In the order of the request. */
+function protectedCables(request: FuseRequest, policy: FusePolicy, assumed: Assumptions) {
   const first = protectedCable(request.cable, policy, request.systemVoltageV, assumed, 'cable.')
   const others = (request.alsoProtects ?? []).map((cable, index) =>
     protectedCable(cable, policy, request.systemVoltageV, assumed, `alsoProtects[${index}].`)
   )
-  const cables = [first, ...others] as const
-  const index = cables.reduce(
-    (best, cable, here) => (cable.highestFuseA < (cables[best] ?? first).highestFuseA ? here : best),
-    0
+  return [first, ...others] as const
+}
+
+function weakestFirst(cables: readonly ProtectedCable[]): Settled {
+  const placed = cables
+    .map((cable, index) => ({ cable, place: index === 0 ? 'cable.' : `alsoProtects[${index - 1}].` }))
+    .toSorted((one, other) => one.cable.highestFuseA - other.cable.highestFuseA)
+  return { cables: placed.map(({ cable }) => cable), places: placed.map(({ place }) => place) }
+}
+
+/** Battery and way to the fuse: stated, or the planned piece of cable, once out. */
+function breakingOf(request: FuseRequest, { size, material }: ProtectedCable, assumed: Assumptions): Breaking {
+  const { source = {}, distanceM = 0, systemVoltageV } = request
+  const law = conductorLaw({ conductor: material }, assumptions())
+  const tailOhm = assumed.or(
+    source.leadOhm,
+    'source.leadOhm',
+    distanceM * conductorOhmPerM(size, law, 20),
+    distanceM > 0
+      ? 'the planned piece of cable before the fuse, once'
+      : 'the fuse on the battery post, where a short circuit is strongest'
   )
-  return { cables, weakest: cables[index] ?? first, weakestAt: index === 0 ? 'cable.' : `alsoProtects[${index - 1}].` }
+  return strongestSource(source, systemVoltageV, tailOhm, assumed)
 }
 
-function prospectiveCurrent({ source = {}, systemVoltageV }: FuseRequest, assumed: Assumptions): number {
-  const sourceOhm = batteryOhm(source, systemVoltageV, assumed, 'source.')
-  const openV = openCircuit(source, systemVoltageV, assumed, 'source.')
-  return faultCurrent(openV, sourceOhm, source.leadOhm ?? 0)
-}
-
-function linkFor(request: FuseRequest, bounds: RatingBounds, prospectiveA: number): FuseLink | undefined {
+function linkFor(request: FuseRequest, bounds: RatingBounds, breaking: Breaking): FuseLink {
   const { systemVoltageV, types, makerFuseA } = request
-  const ask = { systemVoltageV, prospectiveA, lowestA: bounds.lowestA, ...(types === undefined ? {} : { types }) }
+  const ask = { systemVoltageV, breaking, lowestA: bounds.lowestA, ...(types === undefined ? {} : { types }) }
   const ruled = nextRating(ask, 'types')
-  return ruled && withMaker(ruled, makerFuseA, bounds.loadA)
+  return ruled === undefined ? refuseLoad(bounds.lowestA) : withMaker(ruled, makerFuseA, bounds.loadA)
+}
+
+const HAIR = 1 + 1e-12
+
+/** @throws DesignError `no-solution` for the first cable that the load or its fuse is too much for */
+function requireCables(link: FuseLink, { cables, places }: Settled, task: Task): void {
+  for (const [index, cable] of cables.entries()) {
+    if (task.loadA <= cable.ampacityA * HAIR && link.ratingA <= cable.highestFuseA * HAIR) continue
+    throw refuseCable(link, cable, task, places[index] ?? '')
+  }
 }
 
 /** How it behaves under overload and beside the fuses behind it, where that is asked. */
@@ -181,7 +160,7 @@ function behaviour({ overcurrentA, branchFusesA }: FuseRequest, { type, ratingA 
 /**
  * Rates the fuse of a cable.
  *
- *   I_fullSine ≤ In, I_heavy/(ratio·F_T) ≤ In, In ≤ Iz of every cable up to the next fuse
+ *   I_fullSine ≤ In, I_heavy/(ratio·F_T) ≤ In, In ≤ Iz of every cable up to the next fuse (1.5 times the table by policy), I_fullSine ≤ Iz by any policy
  *
  * @param request  currentA the full-sine current [A] > 0
  * @throws DesignError `no-solution` where no rating lies between load and cable, `fuse-voltage`, and those of the cable
@@ -193,39 +172,43 @@ export function rateFuse(request: FuseRequest): Outcome<FuseAnswer> {
   const assumed = assumptions()
   const why = 'rating at most the ampacity of the cable'
   const policy = assumed.or<FusePolicy>(request.policy, 'policy', fuseJudgement.policy, why)
-  const { cables, weakest, weakestAt } = settleCables(request, policy, assumed)
+  const cables = protectedCables(request, policy, assumed)
   const bounds = ratingBounds(request, cables[0].surroundings.ambientC, assumed)
-  const prospectiveA = prospectiveCurrent(request, assumed)
-  const link = linkFor(request, bounds, prospectiveA)
-  if (link === undefined || link.ratingA > weakest.highestFuseA * (1 + 1e-12)) {
-    return refuseRating(link, bounds.lowestA, weakest, weakestAt)
-  }
+  const breaking = breakingOf(request, cables[0], assumed)
+  const link = linkFor(request, bounds, breaking)
+  const weakest = weakestFirst(cables)
+  requireCables(link, weakest, { policy, systemVoltageV: request.systemVoltageV, loadA: bounds.loadA })
   const fuse = chosenFuse(link, request.systemVoltageV, request.linksTwoBatteries ?? false)
   const result: FuseAnswer = {
     fuse,
-    bounds: { ...bounds, highestA: weakest.highestFuseA },
+    bounds: { ...bounds, highestA: weakest.cables[0]?.highestFuseA ?? 0 },
     cables: cables.map(({ size, ampacityA, highestFuseA }) => ({
       designation: size.designation,
       ampacityA,
       highestFuseA
     })),
-    prospectiveA,
+    prospectiveA: breakingCurrent(breaking, link.ratingA),
     ...behaviour(request, fuse)
   }
   return {
     result,
-    cautions: cautionsOf(request, result, cables),
+    cautions: cautionsOf(request, result, cables, breaking),
     assumed: assumed.list,
-    sources: sourcesOf(request, fuse.type),
+    sources: fuseSources(request, fuse.type),
     basis: [ampacityBasis(cables[0]), thermalBasis(request, bounds.thermalA, assumed)]
   }
 }
 
-function cautionsOf(request: FuseRequest, result: FuseAnswer, cables: readonly ProtectedCable[]): readonly Caution[] {
-  const { fuse, bounds, prospectiveA } = result
+function cautionsOf(
+  request: FuseRequest,
+  result: FuseAnswer,
+  cables: readonly ProtectedCable[],
+  breaking: Breaking
+): readonly Caution[] {
+  const { fuse, bounds } = result
   return [
     ...placementCautions(request.distanceM, request.sheathed ?? false, request.linksTwoBatteries ?? false),
-    ...breakingCaution(fuse, prospectiveA),
+    ...breakingCaution(fuse, breaking, request.systemVoltageV),
     ...cables.flatMap(({ compositionUnknown, size }, index) =>
       compositionUnknown
         ? [compositionCaution(index === 0 ? 'cable' : `alsoProtects[${index - 1}]`, size.designation)]

@@ -74,7 +74,8 @@ export const electricalSources = {
     status: 'from memory'
   },
   'iec-60364-adiabatic': {
-    title: 'IEC 60364-4-43 and 60364-5-54, k values of conductors under short circuit, as listed in a cable reference',
+    title:
+      'IEC 60364-4-43, 60364-5-54 and 60724, k values of conductors and final temperatures of insulations (PVC 160 °C, 140 °C above 300 mm², XLPE and EPR 250 °C), as listed in cable references',
     status: 'second-hand'
   },
   'voltage-drop-classes': {
@@ -160,6 +161,15 @@ export const electricalSources = {
   'fuse-resistance': {
     title: 'Fuse resistance ≈ 0.09 V over its rating, from two data-sheet points',
     status: 'derived'
+  },
+  'fuse-cold-resistance': {
+    title: 'Cold fuse resistance ≈ 0.057 V over its rating: 1.4 mΩ at 40 A, from a data sheet',
+    status: 'second-hand'
+  },
+  'battery-short-circuit': {
+    title:
+      'Strong end of a battery for breaking capacity: 2 V over its cold cranking current, 0.25 Ω·Ah AGM, 0.4 gel, 0.06 lithium',
+    status: 'ours'
   },
   'fault-multiple': {
     title: 'ECSS-Q-ST-30-11C Rev. 2, 6.17.3: the source delivers at least three times the fuse rating',

@@ -175,7 +175,7 @@ function ratedVoltageOf(
   at: string
 ): number {
   const { ratedVoltageV, regulation, inputCurrentA, inputVoltageV } = amplifier
-  const usual = 12 * twelves(systemVoltageV) * supplyJudgement.ratingVoltsPerCell
+  const usual = supplyJudgement.ratingVPer12V * twelves(systemVoltageV)
   const matters = regulation !== 'regulated' || (inputCurrentA !== undefined && inputVoltageV === undefined)
   if (!matters) return ratedVoltageV ?? usual
   return assumed.or(ratedVoltageV, `${at}ratedVoltageV`, usual, 'rating supply of ANSI/CTA-2006, 14.4 V per 12 V')

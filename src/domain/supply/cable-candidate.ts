@@ -2,7 +2,7 @@
 import { type Ampacity, ampacity } from '../cable/ampacity.ts'
 import type { CableSize } from '../cable/cable-size.ts'
 import { areaForOhmPerM, conductorOhmPerM } from '../cable/conductor-resistance.ts'
-import { finalTemperatureC } from '../cable/short-circuit.ts'
+import { finalTemperatureC } from '../cable/insulation-material.ts'
 import { faultCurrent, fuseOhm } from '../fuse/battery-source.ts'
 import { type CableFault, cableFault } from '../fuse/cable-fault.ts'
 import type { FuseLink } from '../fuse/fuse-rating.ts'
@@ -63,8 +63,8 @@ function faultOf(task: CableTask, size: CableSize, loopOhm: number, yard: Yardst
   return cableFault(yard.fuse, faultCurrent(yard.openCircuitV, yard.sourceOhm, loop), {
     areaM2: size.areaM2,
     material: task.law.material,
-    startC: Math.min(insulationC, finalTemperatureC(insulationC) - 1),
-    endC: finalTemperatureC(insulationC)
+    startC: insulationC,
+    endC: finalTemperatureC(task.insulationMaterial, insulationC, size.areaM2)
   })
 }
 

@@ -1,7 +1,7 @@
 /** The circuit around a cable: its task, fuse, source and the resistances that are not cable. */
-import type { Assumptions } from '../assume.ts'
+import { type Assumptions, assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
-import { batteryOhm, faultCurrent, openCircuit } from '../fuse/battery-source.ts'
+import { type Breaking, batteryOhm, openCircuit, strongestSource } from '../fuse/battery-source.ts'
 import { ratingBounds, withMaker } from '../fuse/chosen-fuse.ts'
 import { fuseJudgement } from '../fuse/fuse-judgement.ts'
 import { type FuseLink, nextRating } from '../fuse/fuse-rating.ts'
@@ -15,37 +15,43 @@ export interface Circuit {
   readonly task: CableTask
   readonly yard: Yardstick
   readonly lowestA: number
-  readonly prospectiveA: number
+  /** Dense bass. */
+  readonly heavyA: number
+  readonly breaking: Breaking
   readonly jointsOhm: number
   readonly chassisOhm: number
+  /** The part of the body that nobody stated. */
+  readonly assumedOhm: number
 }
 
 const JOINTS = 4
 
-function restOhms(
-  request: CableChoiceRequest,
-  assumed: Assumptions
-): { readonly jointsOhm: number; readonly chassisOhm: number } {
+interface RestOhms {
+  readonly jointsOhm: number
+  readonly chassisOhm: number
+  /** The body where nobody stated it: no stop rests on it. */
+  readonly assumedOhm: number
+}
+
+function restOhms(request: CableChoiceRequest, assumed: Assumptions): RestOhms {
   const { jointOhm, chassisOhm } = supplyJudgement
   const path = request.return
-  return {
-    jointsOhm: JOINTS * assumed.or(request.jointOhm, 'jointOhm', jointOhm.value, `${jointOhm.why}; four of them`),
-    chassisOhm:
-      path.kind === 'cable'
-        ? 0
-        : assumed.or(path.resistanceOhm, 'return.resistanceOhm', chassisOhm.value, chassisOhm.why)
-  }
+  const why = `${jointOhm.why}; four of them`
+  const jointsOhm = JOINTS * assumed.or(request.jointOhm, 'jointOhm', jointOhm.value, why)
+  if (path.kind === 'cable') return { jointsOhm, chassisOhm: 0, assumedOhm: 0 }
+  const body = assumed.or(path.resistanceOhm, 'return.resistanceOhm', chassisOhm.value, chassisOhm.why)
+  return { jointsOhm, chassisOhm: body, assumedOhm: path.resistanceOhm === undefined ? body : 0 }
 }
 
 function chooseLink(
   request: CableChoiceRequest,
   lowestA: number,
   loadA: number,
-  prospectiveA: number
+  breaking: Breaking
 ): FuseLink | undefined {
   const ask = {
     systemVoltageV: request.systemVoltageV,
-    prospectiveA,
+    breaking,
     ...(request.fuseTypes === undefined ? {} : { types: request.fuseTypes })
   }
   const { fuseA } = request
@@ -71,18 +77,27 @@ function chooseLink(
   })
 }
 
+/** Its default is told by the fuse, which looks at it unless the full sine lasts. */
+function heavyCurrent(request: CableChoiceRequest, fullSineA: number, assumed: Assumptions): number {
+  const { heavyShare, heavyWhy } = fuseJudgement
+  if (!request.continuousTone) return request.heavyCurrentA ?? fullSineA * heavyShare
+  return assumed.or(request.heavyCurrentA, 'heavyCurrentA', fullSineA * heavyShare, heavyWhy)
+}
+
 export function circuitOf(request: CableChoiceRequest, assumed: Assumptions): Circuit {
   const task = cableTask(request, assumed)
   const { lowestA, loadA } = ratingBounds({ ...request, currentA: task.currentA }, task.surroundings.ambientC, assumed)
   const sourceOhm = batteryOhm(request.source ?? {}, request.systemVoltageV, assumed, 'source.')
   const openCircuitV = openCircuit(request.source ?? {}, request.systemVoltageV, assumed, 'source.')
   const rest = restOhms(request, assumed)
-  const prospectiveA = faultCurrent(openCircuitV, sourceOhm, 0)
-  const fuse = chooseLink(request, lowestA, loadA, prospectiveA)
+  // its defaults are told with those of the weak end of the same battery
+  const breaking = strongestSource(request.source ?? {}, request.systemVoltageV, 0, assumptions())
+  const fuse = chooseLink(request, lowestA, loadA, breaking)
   return {
     task,
     lowestA,
-    prospectiveA,
+    heavyA: heavyCurrent(request, task.currentA, assumed),
+    breaking,
     ...rest,
     yard: {
       policy: assumed.or<FusePolicy>(

@@ -7,8 +7,9 @@ import { breakingCaution, makerCautions, overcurrentCautions } from '../fuse/fus
 import { compositionCaution } from '../fuse/protected-cable.ts'
 import type { JudgedSize } from './cable-candidate.ts'
 import type { Circuit } from './cable-circuit.ts'
+import { dropCautions, nearMiss } from './cable-drop.ts'
 import type { CableChoiceRequest, CableTask } from './cable-request.ts'
-import type { CableChoice, ChosenCable } from './choose-cable.ts'
+import type { CableChoice } from './choose-cable.ts'
 import { say } from './supply-cautions.ts'
 import { supplyJudgement } from './supply-judgement.ts'
 
@@ -43,34 +44,6 @@ function noCable(result: CableChoice, task: CableTask): readonly Caution[] {
             { figures: { runs: parallel.runs, fuseRatingA: parallel.fuseRatingA } }
           )
         ])
-  ]
-}
-
-function dropCautions(cable: ChosenCable, insulationC: number): readonly Caution[] {
-  const { hotTotalDropPercent: percent, hotTotalDropV, conductorC } = cable
-  const { totalDropCarePercent, totalDropStopPercent } = supplyJudgement
-  return [
-    ...(percent > totalDropCarePercent
-      ? [
-          caution(
-            'total-drop',
-            `Cable, fuse, joints and return take ${hotTotalDropV.toFixed(2)} V, ${plain(percent)} % of nominal, with the conductor at ${plain(conductorC)} °C.`,
-            {
-              level: percent > totalDropStopPercent ? 'stop' : 'care',
-              figures: { dropV: hotTotalDropV, dropPercent: percent, conductorC }
-            }
-          )
-        ]
-      : []),
-    ...(conductorC > insulationC
-      ? [
-          caution(
-            'conductor-hot',
-            `At a sustained full sine the conductor is estimated at ${plain(conductorC)} °C, above its ${insulationC} °C insulation.`,
-            { figures: { conductorC, insulationC } }
-          )
-        ]
-      : [])
   ]
 }
 
@@ -155,7 +128,7 @@ function fuseCautions(
   }
   const fault = winner?.fault
   return [
-    ...breakingCaution(fuse, circuit.prospectiveA),
+    ...breakingCaution(fuse, circuit.breaking, request.systemVoltageV),
     ...makerCautions(request.makerFuseA, fuse.ratingA, load.currentA, winner?.carries.ampacityA ?? 0),
     ...overcurrentCautions(fuse, undefined, request.onboardFusesA),
     ...(fault === undefined || fault.clearsQuickly
@@ -165,6 +138,37 @@ function fuseCautions(
             'fault-current-low',
             `A short circuit at the amplifier drives ${plain(fault.faultA)} A, ${plain(fault.multiple)} times the fuse; three times is wanted.`,
             { figures: { faultA: fault.faultA, multiple: fault.multiple } }
+          )
+        ])
+  ]
+}
+
+/** Held whatever limits the caller named: naming them chooses a size, it makes none safe. */
+function guardCautions({ task }: Circuit, winner: JudgedSize | undefined, result: CableChoice): readonly Caution[] {
+  if (winner === undefined) return []
+  const { ampacityA = 0, highestFuseA = 0, designation } = winner.candidate
+  const { currentA } = task
+  const ratingA = result.fuse?.ratingA
+  const hair = 1 + 1e-12
+  return [
+    ...(currentA <= ampacityA * hair
+      ? []
+      : [
+          caution(
+            'cable-overloaded',
+            `${designation} carries ${plain(ampacityA)} A for good here, the load draws ${plain(currentA)} A.`,
+            { at: 'checks', figures: { ampacityA, currentA } }
+          )
+        ]),
+    ...(ratingA !== undefined && ratingA <= highestFuseA * hair
+      ? []
+      : [
+          caution(
+            'cable-unguarded',
+            ratingA === undefined
+              ? `${designation} has no fuse before it.`
+              : `${designation} may be fused at ${plain(highestFuseA)} A here, the fuse before it is ${ratingA} A.`,
+            { at: 'checks', figures: { highestFuseA, ...(ratingA === undefined ? {} : { fuseRatingA: ratingA }) } }
           )
         ])
   ]
@@ -183,7 +187,9 @@ export function cableCautions(
     ...noCable(result, task),
     ...(task.law.compositionUnknown ? [compositionCaution('conductor', result.cable?.designation ?? 'The cable')] : []),
     ...voltageCautions(request, result, assumed),
-    ...(result.cable === undefined ? [] : dropCautions(result.cable, task.surroundings.insulationC)),
+    ...(result.cable === undefined ? [] : dropCautions(result.cable, circuit)),
+    ...guardCautions(circuit, winner, result),
+    ...nearMiss(circuit, result),
     ...fuseCautions(request, circuit, winner, result),
     ...returnCautions(request),
     ...(request.systemVoltageV > 36 ? [say('forty-eight-volt', 'systemVoltageV')] : []),

@@ -2,8 +2,9 @@
 import type { Assumptions } from '../assume.ts'
 import type { Surroundings } from '../cable/ampacity.ts'
 import { cableJudgement } from '../cable/cable-judgement.ts'
-import { type CableSize, cableSize, type GaugeSystem } from '../cable/cable-size.ts'
+import { type CableSize, cableSize, type GaugeSystem, namesItsSeries } from '../cable/cable-size.ts'
 import { type ConductorLaw, type ConductorRequest, conductorLaw } from '../cable/conductor-resistance.ts'
+import { type InsulationMaterial, insulationMaterialOf } from '../cable/insulation-material.ts'
 import { DesignError } from '../design-error.ts'
 import type { BatterySource } from '../fuse/battery-source.ts'
 import type { LoadOnFuse } from '../fuse/chosen-fuse.ts'
@@ -37,6 +38,7 @@ export interface CableChoiceRequest extends ConductorRequest, SurroundingsReques
   /** Power drawn (not put out), or currentA. */
   readonly loadPowerW?: number
   readonly currentA?: number
+  readonly insulationMaterial?: InsulationMaterial
   readonly systemVoltageV: number
   readonly sourceVoltageV?: number
   readonly loadModel?: 'constant-current' | 'constant-power'
@@ -77,6 +79,7 @@ export interface CableTask {
   readonly sizes: readonly CableSize[]
   readonly law: ConductorLaw
   readonly surroundings: Surroundings
+  readonly insulationMaterial: InsulationMaterial
 }
 
 function loadOf(request: CableChoiceRequest): { readonly powerW: number; readonly amperes: number } {
@@ -107,15 +110,23 @@ function dropLimit({ dropLimitPercent, dropLimitV, systemVoltageV }: CableChoice
   return (assumed.or(dropLimitPercent, 'dropLimitPercent', value, why) / 100) * systemVoltageV
 }
 
+/** The series of the request; one that every size names itself is neither asked for nor assumed. */
+function seriesOf({ gaugeSystem, sizes }: CableChoiceRequest, assumed: Assumptions): GaugeSystem | undefined {
+  if (gaugeSystem === undefined && sizes?.every(namesItsSeries)) return undefined
+  return assumed.or<GaugeSystem>(gaugeSystem, 'gaugeSystem', 'awg', 'series not stated: AWG')
+}
+
 function sizesOf(request: CableChoiceRequest, law: ConductorLaw, assumed: Assumptions): readonly CableSize[] {
-  const system = assumed.or<GaugeSystem>(request.gaugeSystem, 'gaugeSystem', 'awg', 'series not stated: AWG')
+  const system = seriesOf(request, assumed)
   const judged = cableJudgement
   const metric = law.material === 'aluminium' ? judged.metricAluminiumSizes : judged.metricSizes
-  const usual = { awg: judged.awgSizes, sae: judged.saeSizes, mm2: metric }[system]
+  const usual = { awg: judged.awgSizes, sae: judged.saeSizes, mm2: metric }[system ?? 'awg']
   const texts =
     request.sizes ??
     assumed.or(undefined, 'sizes', usual.join(', '), 'sizes on sale everywhere; others when listed').split(', ')
-  return texts.map((text, index) => cableSize(text, system, `sizes[${index}]`)).toSorted((a, b) => a.areaM2 - b.areaM2)
+  const read = (text: string, index: number) =>
+    cableSize(text, request.gaugeSystem ?? (namesItsSeries(text) ? undefined : system), `sizes[${index}]`)
+  return texts.map(read).toSorted((a, b) => a.areaM2 - b.areaM2)
 }
 
 function returnLength(path: ReturnPath, assumed: Assumptions): number {
@@ -148,6 +159,7 @@ export function cableTask(request: CableChoiceRequest, assumed: Assumptions): Ca
     })
   }
   const law = conductorLaw(request, assumed)
+  const around = surroundings(request, assumed, '')
   return {
     loadPowerW: powerW,
     currentA: constantPower ? powerW / (sourceV - dropLimitV) : amperes,
@@ -160,6 +172,7 @@ export function cableTask(request: CableChoiceRequest, assumed: Assumptions): Ca
     checks: request.checks ?? cableLimits,
     sizes: sizesOf(request, law, assumed),
     law,
-    surroundings: surroundings(request, assumed, '')
+    surroundings: around,
+    insulationMaterial: insulationMaterialOf(request.insulationMaterial, around.insulationC, assumed)
   }
 }

@@ -1,9 +1,10 @@
 /** Whether the alternator, or the converter of a car without one, keeps up with the music. */
 import type { Assumptions } from '../assume.ts'
+import { DesignError } from '../design-error.ts'
 import { supplyJudgement } from './supply-judgement.ts'
 
 export interface ChargingRequest {
-  /** `converter`: the 12 V of an electric, hybrid or 48 V car, the same at any engine speed. */
+  /** `converter`: from 24, 48 V or a traction battery, the same at any engine speed. */
   readonly kind: 'alternator' | 'converter'
   readonly ratedA: number
   /** Output at idle from the rating line (1500 shaft revolutions per minute), cold. */
@@ -23,7 +24,28 @@ export interface ChargingBalance {
   readonly cruiseHeavySurplusA: number
 }
 
+/** @throws DesignError `conflicting-input` for what this source of current does not use */
+function requireUsed(request: ChargingRequest, at: string): void {
+  const { kind, idleA, idleFraction } = request
+  const refuse = (fields: readonly (keyof ChargingRequest)[], detail: string) => {
+    const [first, ...others] = fields
+      .filter(field => request[field] !== undefined)
+      .map(field => ({ field: `${at}${field}`, detail }))
+    if (first !== undefined) throw new DesignError('conflicting-input', first, ...others)
+  }
+  if (kind === 'converter') {
+    refuse(
+      ['idleA', 'idleFraction', 'hotFactor'],
+      'A converter gives the same at any engine speed: idle and hot figures belong to an alternator. Give what it really gives as ratedA.'
+    )
+  }
+  if (idleA !== undefined && idleFraction !== undefined) {
+    refuse(['idleFraction'], 'Give the output at idle in amperes or as a share of the rated output, not both.')
+  }
+}
+
 function available(request: ChargingRequest, assumed: Assumptions, at: string): { idle: number; cruise: number } {
+  requireUsed(request, at)
   if (request.kind === 'converter') return { idle: request.ratedA, cruise: request.ratedA }
   const judged = supplyJudgement
   const hot = assumed.or(request.hotFactor, `${at}hotFactor`, judged.hotFactor.value, judged.hotFactor.why)

@@ -11,7 +11,7 @@ import { type Circuit, circuitOf } from './cable-circuit.ts'
 import { cableCautions } from './cable-explained.ts'
 import type { CableChoiceRequest, CableLimit } from './cable-request.ts'
 import { largestPower, voltageAtConstantPower } from './constant-power-feeder.ts'
-import { type Ground, groundOf } from './ground.ts'
+import { type Ground, type GroundPath, groundOf } from './ground.ts'
 import { type ParallelRuns, parallelRuns } from './parallel-runs.ts'
 import { type ShortCircuitAnswer, shortCircuitAnswer } from './short-circuit-question.ts'
 
@@ -131,7 +131,10 @@ export function chooseCable(request: CableChoiceRequest): Outcome<CableChoice> {
     candidates: judged.map(({ candidate }) => candidate),
     ...(parallel === undefined ? {} : { parallel }),
     ...(upsized === undefined ? {} : { upsized }),
-    ground: groundOf(request.return, winner?.size.designation, task.currentA),
+    ground: groundOf(request.return, winner?.size.designation, winner && groundPath(request, circuit, winner), {
+      fullSineA: winner?.candidate.currentA ?? task.currentA,
+      heavyA: circuit.heavyA
+    }),
     ...(request.shortCircuit === undefined
       ? {}
       : { shortCircuit: shortCircuitAnswer(request.shortCircuit, task, winner?.size, assumed) })
@@ -142,6 +145,17 @@ export function chooseCable(request: CableChoiceRequest): Outcome<CableChoice> {
     assumed: assumed.list,
     sources: cableSources(task, result),
     basis: cableBasis(circuit, result)
+  }
+}
+
+/** The half of the loop that the ground test reads: its conductor, two of the four lugs, the body. */
+function groundPath(request: CableChoiceRequest, circuit: Circuit, { size }: JudgedSize): GroundPath {
+  const { task, jointsOhm, chassisOhm } = circuit
+  const returnM = task.conductorLengthM - request.positiveLengthM
+  return {
+    coldOhm: returnM * conductorOhmPerM(size, task.law, 20),
+    hotOhm: returnM * conductorOhmPerM(size, task.law, task.surroundings.insulationC),
+    restOhm: jointsOhm / 2 + chassisOhm
   }
 }
 

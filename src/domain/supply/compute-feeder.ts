@@ -3,10 +3,11 @@ import { type Assumptions, assumptions } from '../assume.ts'
 import type { Basis, Outcome } from '../outcome.ts'
 import type { SourceId } from '../source.ts'
 import { type Feeder, feederAnswer } from './feeder-answer.ts'
-import { feederCautions } from './feeder-cautions.ts'
+import { type Comparisons, feederCautions } from './feeder-cautions.ts'
 import type { FeederRequest } from './feeder-request.ts'
 import { groundNoise } from './ground.ts'
-import { type Solved, settleFeeder, solveFeeder } from './solve-feeder.ts'
+import { bareOfAssumedBody, type SettledFeeder, type Solved, settleFeeder, solveFeeder } from './solve-feeder.ts'
+import { supplyJudgement } from './supply-judgement.ts'
 
 function basisOf(feeder: Feeder): readonly Basis[] {
   const { blockVoltageV } = feeder
@@ -68,6 +69,26 @@ function noiseOf(request: FeederRequest, { answer }: Solved, assumed: Assumption
   return rippleA > 0 ? groundNoise(rippleA, asked.sharedOhm, asked.signalV) : undefined
 }
 
+function answerOf(request: FeederRequest, feeder: SettledFeeder): Feeder {
+  return feederAnswer(request, feeder, solveFeeder(feeder, request.conductorTemperatureC), undefined)
+}
+
+/** What a failed figure is held against: the feeder without the assumed body, and dense bass. Solved only where one fails. */
+function comparisonsOf(request: FeederRequest, feeder: SettledFeeder, result: Feeder): Comparisons {
+  const { totalDropCarePercent } = supplyJudgement
+  const fine = ({ runs, dropPercent = 100 }: Feeder['amplifiers'][number]) =>
+    runs && dropPercent <= totalDropCarePercent
+  if (result.amplifiers.every(fine)) return {}
+  const bare = bareOfAssumedBody(feeder)
+  const scales =
+    (request.level ?? 'full-sine') === 'full-sine' && request.amplifiers.some(stated => stated.powerW ?? stated.ratings)
+  const heavy = { ...request, level: 'heavy' as const }
+  return {
+    ...(bare === undefined ? {} : { bare: answerOf(request, bare) }),
+    ...(scales ? { heavy: answerOf(heavy, settleFeeder(heavy, assumptions())) } : {})
+  }
+}
+
 /**
  * Solves a feeder of one or several amplifiers behind a shared trunk.
  *
@@ -87,7 +108,7 @@ export function computeFeeder(request: FeederRequest): Outcome<Feeder> {
   const result = feederAnswer(request, feeder, solved, noiseOf(request, solved, assumed))
   return {
     result,
-    cautions: feederCautions(request, feeder, result),
+    cautions: feederCautions(request, feeder, result, comparisonsOf(request, feeder, result)),
     assumed: assumed.list,
     sources: sourcesOf(request),
     basis: basisOf(result)

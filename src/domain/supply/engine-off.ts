@@ -1,11 +1,8 @@
 /** How long the battery plays with the engine off, and how far it sags. */
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
-import { batteryOhm, restVoltage } from '../fuse/battery-source.ts'
+import { type BatteryChemistry, batteryOhm, restVoltage } from '../fuse/battery-source.ts'
 import { supplyJudgement } from './supply-judgement.ts'
-
-export const batteryChemistries = ['flooded', 'agm', 'gel', 'lithium'] as const
-export type BatteryChemistry = (typeof batteryChemistries)[number]
 
 export interface BatteryRequest {
   /** Capacity at the rated hours, of the whole bank at system voltage. */

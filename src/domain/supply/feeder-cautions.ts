@@ -11,7 +11,21 @@ import { supplyJudgement } from './supply-judgement.ts'
 const plain = (value: number) => String(Number(value.toPrecision(4)))
 const named = (amplifier: AmplifierAnswer, index: number) => amplifier.name ?? `amplifier ${index + 1}`
 
-function collapse({ feasible, collapseMargin: margin, maximumPowerW, sourceVoltageV }: Feeder): readonly Caution[] {
+/** The same feeder solved otherwise, where a figure failed. */
+export interface Comparisons {
+  /** Without the body's resistance where nobody stated it. */
+  readonly bare?: Feeder
+  /** At dense bass. */
+  readonly heavy?: Feeder
+}
+
+const SETTLES =
+  'It rests on an assumed body: measure the drop between ground point and negative post and give return.resistanceOhm, or run a return cable.'
+
+function collapse(
+  { feasible, collapseMargin: margin, maximumPowerW, sourceVoltageV }: Feeder,
+  bare: Feeder | undefined
+): readonly Caution[] {
   if (margin === undefined || (margin <= 0 && feasible)) return []
   const most =
     maximumPowerW === undefined ? '' : ` The source drives at most ${plain(maximumPowerW)} W through these resistances.`
@@ -27,7 +41,7 @@ function collapse({ feasible, collapseMargin: margin, maximumPowerW, sourceVolta
         margin > 0
           ? `There is no steady state: the amplifiers ask for ${plain(1 / margin)} times what this feeder carries.${most}`
           : 'There is no steady state: the source has nothing left for the amplifiers.',
-        { figures }
+        { level: bare?.feasible ? 'care' : 'stop', figures }
       )
     ]
   }
@@ -41,26 +55,61 @@ function collapse({ feasible, collapseMargin: margin, maximumPowerW, sourceVolta
   ]
 }
 
-function amplifierVoltage(amplifier: AmplifierAnswer, index: number): readonly Caution[] {
+function amplifierVoltage(amplifier: AmplifierAnswer, index: number, { bare, heavy }: Comparisons): readonly Caution[] {
   const { voltageV, dropOutV, runs, dropPercent = 0, dropV = 0 } = amplifier
   const at = `amplifiers[${index}]`
   if (voltageV === undefined) return []
+  const [without, music] = [bare?.amplifiers[index], heavy?.amplifiers[index]]
+  const { totalDropCarePercent, totalDropStopPercent } = supplyJudgement
+  const name = named(amplifier, index)
+  const bass =
+    music?.voltageV === undefined
+      ? ''
+      : ` Dense bass leaves ${plain(music.voltageV)} V and loses ${plain(music.dropPercent ?? 0)} %.`
+  const settles = (fails: boolean) => (without !== undefined && !fails ? ` ${SETTLES}` : '')
+  const stays = { low: !(without?.runs ?? false), lossy: (without?.dropPercent ?? dropPercent) > totalDropStopPercent }
   const low = caution(
     'below-drop-out',
-    `${plain(voltageV)} V are left at ${named(amplifier, index)}; its converter stops below ${plain(dropOutV)} V.`,
-    { at, figures: { voltageV, dropOutV } }
+    `${plain(voltageV)} V are left at ${name}; its converter stops below ${plain(dropOutV)} V.${bass}${settles(stays.low)}`,
+    { at, level: stays.low ? 'stop' : 'care', figures: { voltageV, dropOutV } }
   )
-  const { totalDropCarePercent, totalDropStopPercent } = supplyJudgement
   const drop = caution(
     'total-drop',
-    `${plain(dropV)} V, ${plain(dropPercent)} % of nominal, are lost on the way to ${named(amplifier, index)}.`,
-    {
-      at,
-      level: dropPercent > totalDropStopPercent ? 'stop' : 'care',
-      figures: { dropV, dropPercent }
-    }
+    `${plain(dropV)} V, ${plain(dropPercent)} % of nominal, are lost on the way to ${name}.${bass}${settles(stays.lossy)}`,
+    { at, level: stays.lossy ? 'stop' : 'care', figures: { dropV, dropPercent } }
   )
   return [...(runs ? [] : [low]), ...(dropPercent > totalDropCarePercent ? [drop] : [])]
+}
+
+/** The amplifier's own terminal and its maker's fuse, at the stretch that ends in it. */
+function atAmplifier(request: FeederRequest, feeder: SettledFeeder, index: number): readonly Caution[] {
+  const { terminalAreaM2, makerFuseA, branch } = request.amplifiers[index] ?? {}
+  const alone = request.amplifiers.length === 1 && branch === undefined
+  const stage = alone ? feeder.trunk : feeder.branches[index]
+  const areaM2 = stage?.cable === undefined ? 0 : stage.cable.size.areaM2 * stage.cable.runs
+  const ratingA = stage?.fuse?.ratingA ?? feeder.trunk.fuse?.ratingA
+  const at = `amplifiers[${index}]`
+  const loadA = feeder.loads[index]?.nominalA ?? 0
+  return [
+    ...(terminalAreaM2 === undefined || areaM2 <= terminalAreaM2
+      ? []
+      : [
+          caution(
+            'terminal-too-small',
+            `${stage?.cable?.size.designation}, ${plain(areaM2 * 1e6)} mm² in all, ends in a terminal for ${plain(terminalAreaM2 * 1e6)} mm².`,
+            { at: `${at}.terminalAreaM2`, figures: { areaMm2: areaM2 * 1e6, terminalAreaMm2: terminalAreaM2 * 1e6 } }
+          )
+        ]),
+    ...(makerFuseA === undefined || ratingA === undefined || ratingA <= makerFuseA
+      ? []
+      : [
+          caution(
+            makerFuseA < loadA ? 'maker-fuse-too-small' : 'maker-fuse-not-obeyed',
+            `The maker states ${makerFuseA} A, the fuse before this amplifier is ${ratingA} A; it draws ${plain(loadA)} A at full sine.`,
+            { at: `${at}.makerFuseA`, level: 'care', figures: { makerA: makerFuseA, ratingA, loadA } }
+          )
+        ])
+  ]
 }
 
 function stretchCautions(stage: SettledStage, conductorC: number | undefined, at: string): readonly Caution[] {
@@ -139,10 +188,16 @@ function noise({ groundNoise }: Feeder): readonly Caution[] {
   ]
 }
 
-export function feederCautions(request: FeederRequest, feeder: SettledFeeder, result: Feeder): readonly Caution[] {
+export function feederCautions(
+  request: FeederRequest,
+  feeder: SettledFeeder,
+  result: Feeder,
+  compared: Comparisons
+): readonly Caution[] {
   return [
-    ...collapse(result),
-    ...result.amplifiers.flatMap(amplifierVoltage),
+    ...collapse(result, compared.bare),
+    ...result.amplifiers.flatMap((amplifier, index) => amplifierVoltage(amplifier, index, compared)),
+    ...result.amplifiers.flatMap((_, index) => atAmplifier(request, feeder, index)),
     ...(result.mode === 'battery-assists' && result.feasible
       ? [
           caution(

@@ -8,7 +8,7 @@ import { supplyJudgement } from './supply-judgement.ts'
 
 export interface SettledLoad {
   readonly load: FeederLoad
-  /** Current at nominal voltage, at the level asked for [A]. */
+  /** Largest current at full sine, whatever level is asked for, at nominal voltage or unregulated at that of the source: what fuses are rated by [A]. */
   readonly nominalA: number
 }
 
@@ -45,7 +45,10 @@ export function settleLoad(
   const sheet = extraPowerW > 0 && amplifier.quiescentW === undefined ? { ...amplifier, quiescentW: 0 } : amplifier
   const draw = amplifierDraw(sheet, systemVoltageV, assumed, at)
   const drawnW = inputPower(draw, shares[level]) + extraPowerW
-  if (draw.regulated) return { load: { kind: 'power', amount: drawnW }, nominalA: drawnW / systemVoltageV }
-  const ohm = draw.ratedVoltageV ** 2 / drawnW
-  return { load: { kind: 'resistance', amount: ohm }, nominalA: systemVoltageV / ohm }
+  const fullW = inputPower(draw, 1) + extraPowerW
+  if (draw.regulated) return { load: { kind: 'power', amount: drawnW }, nominalA: fullW / systemVoltageV }
+  const square = draw.ratedVoltageV ** 2
+  // without regulation the current rises with the supply
+  const highestV = Math.max(systemVoltageV, request.source.voltageV)
+  return { load: { kind: 'resistance', amount: square / drawnW }, nominalA: (highestV * fullW) / square }
 }

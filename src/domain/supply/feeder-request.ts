@@ -36,6 +36,10 @@ export interface FeederAmplifier extends AmplifierOnSupply {
   /** On top of power over efficiency, where a sheet states idle draw apart. */
   readonly extraPowerW?: number
   readonly dropOutV?: number
+  /** Largest conductor its terminal takes. */
+  readonly terminalAreaM2?: number
+  /** External fuse its maker states. */
+  readonly makerFuseA?: number
   readonly branch?: FeederStage
 }
 

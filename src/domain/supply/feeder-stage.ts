@@ -5,6 +5,7 @@ import { type CableSize, cableSize } from '../cable/cable-size.ts'
 import { type ConductorLaw, conductorLaw, conductorOhmPerM } from '../cable/conductor-resistance.ts'
 import { conductorTemperature } from '../cable/conductor-temperature.ts'
 import { fuseOhm } from '../fuse/battery-source.ts'
+import { withMaker } from '../fuse/chosen-fuse.ts'
 import { nextRating } from '../fuse/fuse-rating.ts'
 import { surroundings } from '../fuse/protected-cable.ts'
 import type { FeederCable, FeederStage } from './feeder-request.ts'
@@ -19,6 +20,8 @@ interface SettledCable {
   readonly positiveM: number
   readonly returnM: number
   readonly chassisOhm: number
+  /** Nobody stated it, so no stop rests on it. */
+  readonly bodyAssumed: boolean
 }
 
 export interface SettledStage {
@@ -48,7 +51,8 @@ function settleCable(cable: FeederCable, assumed: Assumptions, at: string): Sett
       : (path?.lengthM ?? 0),
     chassisOhm: throughBody
       ? assumed.or(path.resistanceOhm, `${at}return.resistanceOhm`, chassisOhm.value, chassisOhm.why)
-      : 0
+      : 0,
+    bodyAssumed: throughBody && path.resistanceOhm === undefined
   }
 }
 
@@ -58,20 +62,21 @@ function settleFuse(
   nominalA: number,
   systemVoltageV: number,
   assumed: Assumptions,
-  at: string
+  at: string,
+  makerA: number | undefined
 ): SettledStage['fuse'] {
   const runs = stage.cable?.runs ?? 1
   if (stage.fuse !== undefined) {
     return { ratingA: stage.fuse.ratingA, ohm: (stage.fuse.resistanceOhm ?? fuseOhm(stage.fuse.ratingA)) / runs }
   }
   if (stage.cable === undefined || stage.unfused) return undefined
-  const next = nextRating({ lowestA: nominalA / runs, systemVoltageV, prospectiveA: 0 }, `${at}fuse`)
+  const next = nextRating({ lowestA: nominalA / runs, systemVoltageV }, `${at}fuse`)
   if (next === undefined) return undefined
   const ratingA = assumed.or(
     undefined,
     `${at}fuse.ratingA`,
-    next.ratingA,
-    'no fuse described: the next standard rating above the full sine'
+    withMaker(next, makerA, nominalA).ratingA,
+    'no fuse described: the next standard rating above the full sine, or the maker’s where that carries it'
   )
   return { ratingA, ohm: fuseOhm(ratingA) / runs }
 }
@@ -84,14 +89,15 @@ export function settleStage(
   nominalA: number,
   systemVoltageV: number,
   assumed: Assumptions,
-  at: string
+  at: string,
+  makerA?: number
 ): SettledStage {
   if (stage === undefined) return { unfused: true, jointsOhm: 0, otherOhm: 0 }
   const joints =
     stage.joints ??
     (stage.cable === undefined ? 0 : assumed.or(undefined, `${at}joints`, LUGS, 'a lug at each end of each conductor'))
   const { jointOhm } = supplyJudgement
-  const fuse = settleFuse(stage, nominalA, systemVoltageV, assumed, at)
+  const fuse = settleFuse(stage, nominalA, systemVoltageV, assumed, at, makerA)
   return {
     ...(stage.cable === undefined ? {} : { cable: settleCable(stage.cable, assumed, `${at}cable.`) }),
     ...(fuse === undefined ? {} : { fuse }),
@@ -131,4 +137,10 @@ export function stageTemperature({ cable }: SettledStage, currentA: number): num
     { areaM2: size.areaM2, ohmPerM20: conductorOhmPerM(size, law, 20), perK: law.perK, ambientC: around.ambientC },
     currentA / runs
   )
+}
+
+/** The same stretch with a body of no resistance where nobody stated one. */
+export function withoutAssumedBody(stage: SettledStage): SettledStage {
+  const { cable } = stage
+  return cable?.bodyAssumed ? { ...stage, cable: { ...cable, chassisOhm: 0 } } : stage
 }

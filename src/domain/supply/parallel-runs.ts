@@ -1,6 +1,6 @@
 /** Several equal runs side by side, each with a fuse of its own, where no single size fits. */
 import { nextRating } from '../fuse/fuse-rating.ts'
-import { judgeSize } from './cable-candidate.ts'
+import { judgeSize, type Yardstick } from './cable-candidate.ts'
 import type { Circuit } from './cable-circuit.ts'
 import type { CableChoiceRequest } from './cable-request.ts'
 import { supplyJudgement } from './supply-judgement.ts'
@@ -15,6 +15,11 @@ export interface ParallelRuns {
   readonly dropV: number
 }
 
+/** All runs end in one terminal. */
+function terminalShare({ terminalAreaM2 }: Yardstick, runs: number): Pick<Yardstick, 'terminalAreaM2'> {
+  return terminalAreaM2 === undefined ? {} : { terminalAreaM2: terminalAreaM2 / runs }
+}
+
 /**
  * Fewest equal runs that pass every limit, each carrying its share.
  *
@@ -23,12 +28,12 @@ export interface ParallelRuns {
  * @source Ohm’s law; a fuse for each run: our rule
  */
 export function parallelRuns(request: CableChoiceRequest, circuit: Circuit): ParallelRuns | undefined {
-  const { task, yard, lowestA, prospectiveA } = circuit
+  const { task, yard, lowestA, breaking } = circuit
   for (let runs = 2; runs <= supplyJudgement.parallelRuns; runs++) {
     const fuse = nextRating(
       {
         systemVoltageV: request.systemVoltageV,
-        prospectiveA,
+        breaking,
         lowestA: lowestA / runs,
         ...(request.fuseTypes === undefined ? {} : { types: request.fuseTypes })
       },
@@ -42,7 +47,7 @@ export function parallelRuns(request: CableChoiceRequest, circuit: Circuit): Par
       contactOhm: task.contactOhm * runs
     }
     for (const size of task.sizes) {
-      const { candidate } = judgeSize(share, size, { ...yard, fuse })
+      const { candidate } = judgeSize(share, size, { ...yard, ...terminalShare(yard, runs), fuse })
       const { dropV, ampacityA, currentA } = candidate
       if (candidate.fails.length > 0 || dropV === undefined || currentA === undefined) continue
       return {

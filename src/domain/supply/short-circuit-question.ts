@@ -1,13 +1,8 @@
 /** A stated short circuit: the constant of the metal, the section it needs, and how long the chosen one survives. */
 import type { Assumptions } from '../assume.ts'
 import type { CableSize } from '../cable/cable-size.ts'
-import {
-  finalTemperatureC,
-  leastAreaForFault,
-  shortCircuitK,
-  shortCircuitKOfMetal,
-  withstandA2s
-} from '../cable/short-circuit.ts'
+import { finalTemperatureC } from '../cable/insulation-material.ts'
+import { leastAreaForFault, shortCircuitK, shortCircuitKOfMetal, withstandA2s } from '../cable/short-circuit.ts'
 import { DesignError } from '../design-error.ts'
 import type { CableTask, ShortCircuitRequest } from './cable-request.ts'
 
@@ -28,7 +23,9 @@ export interface ShortCircuitAnswer {
 }
 
 /** @throws DesignError `conflicting-input` unless the end temperature lies above the start */
-function temperaturesOf({ startC, endC }: ShortCircuitRequest, insulationC: number, assumed: Assumptions) {
+function temperaturesOf({ startC, endC }: ShortCircuitRequest, task: CableTask, assumed: Assumptions) {
+  const { insulationC } = task.surroundings
+  const largestM2 = Math.max(...task.sizes.map(({ areaM2 }) => areaM2))
   const from = assumed.or(
     startC,
     'shortCircuit.startC',
@@ -38,8 +35,8 @@ function temperaturesOf({ startC, endC }: ShortCircuitRequest, insulationC: numb
   const to = assumed.or(
     endC,
     'shortCircuit.endC',
-    finalTemperatureC(insulationC),
-    'what this class of insulation survives once, IEC 60364-5-54'
+    finalTemperatureC(task.insulationMaterial, insulationC, largestM2),
+    `what ${task.insulationMaterial} survives once, IEC 60364-4-43 and 60724`
   )
   if (to > from) return [from, to] as const
   throw new DesignError('conflicting-input', { field: 'shortCircuit.endC', value: to, minimum: from, unit: '°C' })
@@ -61,7 +58,7 @@ export function shortCircuitAnswer(
   assumed: Assumptions
 ): ShortCircuitAnswer {
   const { currentA, durationS, heatCapacityJPerM3K } = request
-  const [startC, endC] = temperaturesOf(request, task.surroundings.insulationC, assumed)
+  const [startC, endC] = temperaturesOf(request, task, assumed)
   const k = constantOf(task, heatCapacityJPerM3K, startC, endC)
   const letThroughA2s = currentA ** 2 * durationS
   const sizes = chosen === undefined ? task.sizes : [chosen, ...task.sizes.filter(size => size !== chosen)]

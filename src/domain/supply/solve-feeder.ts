@@ -3,7 +3,7 @@ import type { Assumptions } from '../assume.ts'
 import { batteryOhm, openCircuit, twelves } from '../fuse/battery-source.ts'
 import { type SettledLoad, settleLoad } from './feeder-loads.ts'
 import type { FeederRequest, FeederSource } from './feeder-request.ts'
-import { type SettledStage, settleStage, stageOhm, stageTemperature } from './feeder-stage.ts'
+import { type SettledStage, settleStage, stageOhm, stageTemperature, withoutAssumedBody } from './feeder-stage.ts'
 import { type Source, type SourceState, sourceState } from './limited-source.ts'
 import type { Branch } from './shared-trunk.ts'
 import { supplyJudgement } from './supply-judgement.ts'
@@ -43,6 +43,12 @@ function settleSource(source: FeederSource, systemVoltageV: number, assumed: Ass
   }
 }
 
+/** A trunk that ends in the only amplifier has its fuse; one that ends in a block has none of a maker's. */
+function makerOnTrunk({ amplifiers }: FeederRequest): number | undefined {
+  const [only] = amplifiers
+  return amplifiers.length === 1 && only?.branch === undefined ? only?.makerFuseA : undefined
+}
+
 export function settleFeeder(request: FeederRequest, assumed: Assumptions): SettledFeeder {
   const { systemVoltageV } = request
   const judged = supplyJudgement.dropOutV
@@ -52,15 +58,29 @@ export function settleFeeder(request: FeederRequest, assumed: Assumptions): Sett
   const total = loads.reduce((sum, { nominalA }) => sum + nominalA, 0)
   return {
     source: settleSource(request.source, systemVoltageV, assumed),
-    trunk: settleStage(request.trunk, total, systemVoltageV, assumed, 'trunk.'),
-    branches: request.amplifiers.map(({ branch }, index) =>
-      settleStage(branch, loads[index]?.nominalA ?? 0, systemVoltageV, assumed, `amplifiers[${index}].branch.`)
+    trunk: settleStage(request.trunk, total, systemVoltageV, assumed, 'trunk.', makerOnTrunk(request)),
+    branches: request.amplifiers.map(({ branch, makerFuseA }, index) =>
+      settleStage(
+        branch,
+        loads[index]?.nominalA ?? 0,
+        systemVoltageV,
+        assumed,
+        `amplifiers[${index}].branch.`,
+        makerFuseA
+      )
     ),
     loads,
     dropOutsV: request.amplifiers.map(({ dropOutV }, index) =>
       assumed.or(dropOutV, `amplifiers[${index}].dropOutV`, judged.value * twelves(systemVoltageV), judged.why)
     )
   }
+}
+
+/** The feeder without what was assumed of the body; undefined where nothing was. */
+export function bareOfAssumedBody(feeder: SettledFeeder): SettledFeeder | undefined {
+  const stages = [feeder.trunk, ...feeder.branches]
+  if (!stages.some(({ cable }) => cable?.bodyAssumed)) return undefined
+  return { ...feeder, trunk: withoutAssumedBody(feeder.trunk), branches: feeder.branches.map(withoutAssumedBody) }
 }
 
 const PASSES = 12

@@ -102,8 +102,7 @@ export function chargingCautions(balance: ChargingBalance, kind: 'alternator' | 
   return [
     ...(cruise < 0 ? [cruiseCaution(balance, kind)] : []),
     ...(idle < 0 ? [idleCaution(balance)] : []),
-    ...(heavy < 0 && cruise >= 0 ? [heavyCaution(balance)] : []),
-    ...(kind === 'converter' ? [say('high-voltage-orange', 'charging')] : [])
+    ...(heavy < 0 && cruise >= 0 ? [heavyCaution(balance)] : [])
   ]
 }
 

@@ -9,6 +9,7 @@ import { type AmplifierCurrents, amplifierCurrents, type Currents, totalCurrents
 import { type AmplifierDraw, type AmplifierOnSupply, amplifierDraw } from './amplifier-draw.ts'
 import { type CapacitorEffect, type CapacitorRequest, capacitorEffect } from './capacitor.ts'
 import { type ChargingBalance, type ChargingRequest, chargingBalance } from './charging-balance.ts'
+import { driveCautions } from './drive-cautions.ts'
 import { type BatteryRequest, batteryExponent, type EngineOff, engineOff } from './engine-off.ts'
 import { amplifierCautions, chargingCautions, engineOffCaution, say } from './supply-cautions.ts'
 import { supplyJudgement } from './supply-judgement.ts'
@@ -21,7 +22,12 @@ export interface SecondBattery extends BatteryRequest {
   readonly arrangement: 'isolated' | 'parallel'
 }
 
+export const drives = ['combustion', 'mild-hybrid', 'hybrid', 'electric'] as const
+export type Drive = (typeof drives)[number]
+
 export interface CurrentRequest {
+  /** What drives the vehicle; `mild-hybrid` is a 48 V one, without orange cables. */
+  readonly drive?: Drive
   readonly amplifiers: readonly AmplifierOnSupply[]
   readonly systemVoltageV: number
   readonly charging?: ChargingRequest
@@ -120,6 +126,7 @@ function cautionsOf(
     ...(charging === undefined || result.charging === undefined
       ? []
       : chargingCautions(result.charging, charging.kind)),
+    ...driveCautions(request.drive),
     ...(result.engineOff === undefined ? [] : [engineOffCaution(result.engineOff)]),
     ...(secondBattery === undefined ? [] : [say('second-battery'), say('battery-gas')]),
     ...([request.battery?.chemistry, secondBattery?.chemistry].includes('lithium') ? [say('lithium-battery')] : []),
@@ -135,7 +142,7 @@ function cautionsOf(
             }
           )
         ]),
-    ...(systemVoltageV > 36 ? [say('forty-eight-volt')] : []),
+    ...(systemVoltageV > 36 && request.drive !== 'mild-hybrid' ? [say('forty-eight-volt')] : []),
     say('amplifier-heat')
   ]
 }

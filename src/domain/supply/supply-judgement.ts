@@ -34,7 +34,7 @@ export const supplyJudgement = {
   standbyLimitA: 0.001,
   regulation:
     'supply type not stated: current as a regulated amplifier, output as an unregulated one, the safe side of each',
-  ratingVoltsPerCell: 1.2,
+  ratingVPer12V: 14.4,
   idleFraction: {
     value: 0.5,
     why: 'alternator output at idle 0.4 to 0.6 of its rating, common practice; give idleA when the rating line is known'
@@ -61,8 +61,11 @@ export const supplyJudgement = {
   totalDropStopPercent: 10,
   dropOutV: { value: 10.5, why: 'a 12 V amplifier’s converter stops near 10.5 V when its sheet says nothing' },
   groundLeadM: 0.5,
-  groundAcceptanceV: { cable: 0.1, chassis: 0.2 },
+  /** A ground reading may lie this many times above its design; our choice for length, area, lugs and meter. */
+  groundTolerance: 1.3,
   parallelRuns: 4,
+  /** A size that lacks no more of its section than this is told; our choice. */
+  nearMissPercent: 10,
   collapseMargin: 2,
   /** Ripple this loud under the signal is taken as audible; our choice. */
   groundNoiseDb: -60

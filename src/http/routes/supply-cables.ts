@@ -12,6 +12,7 @@ import {
   fuseTypeList,
   gaugeSystem,
   insulationFields,
+  insulationMaterial,
   loadOnFuseFields,
   policy
 } from '../schemas/fuse.ts'
@@ -54,6 +55,7 @@ const Body = component('CableRequest', 'A feeder that wants a cable and a fuse. 
   gaugeSystem: Type.Optional(gaugeSystem),
   sizes: Type.Optional(list('Sizes to choose from', designation, 1, 64)),
   ...insulationFields,
+  insulationMaterial: Type.Optional(insulationMaterial),
   dropLimitPercent: Type.Optional(
     quantity('%', 'Largest drop on the conductors, of nominal voltage', { above: 0, to: 100 })
   ),
@@ -118,12 +120,19 @@ const Parallel = component('ParallelRuns', 'Equal runs side by side where no sin
   ampacityA: quantity('A', 'What each may carry'),
   dropV: quantity('V', 'Drop')
 })
-const Ground = component('GroundAdvice', 'The way back.', {
+const GroundReading = component('GroundReading', 'The ground test at one current.', {
+  currentA: quantity('A', 'Current'),
+  expectedMv: quantity('mV', 'Expected between the ground terminal and the battery’s negative post, conductor cold'),
+  acceptanceMv: quantity('mV', 'Most that is accepted: 30 % over the design with the conductor hot')
+})
+const Ground = component('GroundAdvice', 'The way back, and what its test should read.', {
   kind: choice('Return', ['cable', 'chassis']),
   designation: Type.Optional(Type.String({ description: 'Size of ground lead, return cable and body strap' })),
   leadAtMostM: quantity('m', 'Longest ground lead'),
-  acceptanceMv: quantity('mV', 'Largest drop at full sine from the ground terminal to the battery’s negative post'),
-  acceptanceMohm: quantity('mΩ', 'Resistance that is just accepted'),
+  expectedMohm: Type.Optional(quantity('mΩ', 'Return conductor, its two lugs and the body; absent without a cable')),
+  acceptanceMohm: Type.Optional(quantity('mΩ', 'Resistance that is just accepted')),
+  fullSine: Type.Optional(ref(GroundReading, 'With a test tone')),
+  heavy: Type.Optional(ref(GroundReading, 'With dense bass music, 1/3 of rated output')),
   text: Type.String({ description: 'In words' })
 })
 const ShortCircuitSize = component('ShortCircuitSize', 'A size under the stated short circuit.', {

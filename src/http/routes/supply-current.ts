@@ -1,11 +1,11 @@
 /** POST /v1/supply/current */
 import Type from 'typebox'
-import { batteryChemistries } from '../../domain/supply/engine-off.ts'
+import { batteryChemistries } from '../../domain/fuse/battery-source.ts'
 import { supplyCurrent as compute } from '../../domain/supply/supply-current.ts'
 import { amplifierClasses } from '../../domain/supply/supply-judgement.ts'
 import { defineOperation } from '../operation.ts'
 import { component, ref } from '../schemas/component.ts'
-import { amplifierOnSupply, systemVoltageV } from '../schemas/electrical.ts'
+import { amplifierOnSupply, drive, systemVoltageV } from '../schemas/electrical.ts'
 import { choice, list, quantity } from '../schemas/quantities.ts'
 
 export const Amplifier = component(
@@ -15,11 +15,18 @@ export const Amplifier = component(
 )
 
 export const Charging = component('ChargingRequest', 'What charges the vehicle while it runs.', {
-  kind: choice('Alternator, or the DC-DC converter of an electric, hybrid or 48 V car', ['alternator', 'converter']),
+  kind: choice('Alternator, or a DC-DC converter: from 24 V of a truck, 48 V or the traction battery', [
+    'alternator',
+    'converter'
+  ]),
   ratedA: quantity('A', 'Rated output current at system voltage', { above: 0, to: 1000 }),
-  idleA: Type.Optional(quantity('A', 'Output at idle from the rating line, cold', { above: 0, to: 1000 })),
-  idleFraction: Type.Optional(quantity('1', 'Output at idle over rated output', { above: 0, to: 1 })),
-  hotFactor: Type.Optional(quantity('1', 'Output hot over output cold', { from: 0.3, to: 1 })),
+  idleA: Type.Optional(
+    quantity('A', 'Output of an alternator at idle from the rating line, cold; or idleFraction', { above: 0, to: 1000 })
+  ),
+  idleFraction: Type.Optional(
+    quantity('1', 'Output of an alternator at idle over rated output; or idleA', { above: 0, to: 1 })
+  ),
+  hotFactor: Type.Optional(quantity('1', 'Output of an alternator hot over cold', { from: 0.3, to: 1 })),
   baseLoadA: Type.Optional(quantity('A', 'What the vehicle itself draws while it runs', { from: 0, to: 500 }))
 })
 
@@ -60,6 +67,7 @@ export const Capacitor = component('CapacitorRequest', 'A stiffening capacitor a
 const Body = component('SupplyCurrentRequest', 'Amplifiers on one supply.', {
   amplifiers: list('Amplifiers fed from this supply', ref(Amplifier), 1, 32),
   systemVoltageV,
+  drive: Type.Optional(drive),
   charging: Type.Optional(ref(Charging)),
   battery: Type.Optional(ref(Battery)),
   secondBattery: Type.Optional(ref(SecondBattery)),

@@ -46,6 +46,8 @@ const Amplifier = component(
       quantity('W', 'Drawn on top of power over efficiency, where idle draw is stated apart', { from: 0, to: 10_000 })
     ),
     dropOutV: Type.Optional(quantity('V', 'Voltage at which its converter stops', { from: 0, to: 60 })),
+    terminalAreaMm2: Type.Optional(quantity('mm²', 'Largest conductor its terminal takes', { above: 0, to: 500 })),
+    makerFuseA: Type.Optional(quantity('A', 'External fuse its maker states', { above: 0, to: 1000 })),
     branch: Type.Optional(ref(Stage, 'From the distribution block to this amplifier'))
   }
 )

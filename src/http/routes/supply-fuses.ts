@@ -72,7 +72,10 @@ const Result = component('FuseResult', 'The fuse and the reasons.', {
   fuse: ref(ChosenFuse),
   bounds: ref(Bounds),
   cables: list('Cables it protects, the first of the request first', ref(CableShare), 1, 17),
-  prospectiveA: quantity('A', 'Short-circuit current right behind the fuse'),
+  prospectiveA: quantity(
+    'A',
+    'Most that may flow into a dead short right behind the fuse: strongest battery, cold fuse, way to the fuse'
+  ),
   timeCurrent: Type.Optional(ref(TimeBand)),
   selectivity: Type.Optional(list('Over each branch fuse', ref(Selectivity), 1, 16))
 })

@@ -2,13 +2,16 @@
 import Type from 'typebox'
 import { conductors } from '../../domain/cable/conductor-materials.ts'
 import { metricResistances } from '../../domain/cable/conductor-resistance.ts'
+import { drives } from '../../domain/supply/supply-current.ts'
 import { amplifierClasses } from '../../domain/supply/supply-judgement.ts'
 import { component, ref } from './component.ts'
 import { choice, label, list, quantity } from './quantities.ts'
 
+export const drive = choice('What drives the vehicle; `mild-hybrid` is a 48 V one without orange cables', drives)
+
 export const systemVoltageV = quantity(
   'V',
-  'Nominal system voltage, 12, 24 or 48; currents are given at this voltage',
+  'Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage',
   {
     from: 6,
     to: 58

@@ -2,6 +2,8 @@
 import Type from 'typebox'
 import { gaugeSystems } from '../../domain/cable/cable-size.ts'
 import { conductors } from '../../domain/cable/conductor-materials.ts'
+import { insulationMaterials } from '../../domain/cable/insulation-material.ts'
+import { batteryChemistries } from '../../domain/fuse/battery-source.ts'
 import { fuseTypes } from '../../domain/fuse/fuse-families-iso-8820.ts'
 import { fusePolicies, runSpaces } from '../../domain/fuse/protected-cable.ts'
 import { component, ref } from './component.ts'
@@ -26,6 +28,11 @@ export const insulationFields = {
     })
   )
 }
+
+export const insulationMaterial = choice(
+  'What the insulation is made of; sets what it survives in a short circuit, which its class does not: PVC 160 °C, XLPE (cross-linked polyethylene) and EPR 250 °C, rubber 200 to 220 °C, silicone 350 °C',
+  insulationMaterials
+)
 
 export const loadOnFuseFields = {
   heavyCurrentA: Type.Optional(
@@ -65,8 +72,12 @@ export const batterySourceFields = {
   openCircuitV: Type.Optional(quantity('V', 'Open-circuit voltage of the battery', { from: 5, to: 60 })),
   resistanceOhm: Type.Optional(quantity('Ω', 'Internal resistance of the battery', { from: 1e-4, to: 1 })),
   coldCrankingA: Type.Optional(
-    quantity('A', 'Cold cranking current, from which the resistance follows', { from: 10, to: 5000 })
-  )
+    quantity('A', 'Cold cranking current, from which both ends of the resistance follow', { from: 10, to: 5000 })
+  ),
+  chemistry: Type.Optional(
+    choice('Kind of battery; with capacityAh in place of the cold cranking current', batteryChemistries)
+  ),
+  capacityAh: Type.Optional(quantity('A·h', 'Capacity of the bank at 20 h', { from: 1, to: 2000 }))
 }
 export const BatterySource = component(
   'BatterySource',

@@ -13,8 +13,8 @@ import { BoardBody } from './board.ts'
 import { BoxDriverBody, TerminalBody } from './box-hardware.ts'
 import { CabinBody } from './cabin.ts'
 import { component, ref } from './component.ts'
-import { amplifierOnSupply, conductorFields, systemVoltageV } from './electrical.ts'
-import { BatterySource, gaugeSystem, insulationFields } from './fuse.ts'
+import { amplifierOnSupply, conductorFields, drive, systemVoltageV } from './electrical.ts'
+import { BatterySource, gaugeSystem, insulationFields, insulationMaterial } from './fuse.ts'
 import { choice, count, label, list, quantity } from './quantities.ts'
 import { ReturnPath } from './return-path.ts'
 
@@ -108,6 +108,7 @@ export const PlanCarBody = component('PlanCar', 'The vehicle around the box.', {
   space: ref(RoomForBox),
   cabin: Type.Optional(ref(CabinBody)),
   speakerCableLengthM: Type.Optional(quantity('m', 'Speaker cable from amplifier to box', { from: 0.1, to: 20 })),
+  drive: Type.Optional(drive),
   massKg: Type.Optional(quantity('kg', 'Mass of the vehicle', { from: 300, to: 3500 }))
 })
 
@@ -118,6 +119,7 @@ export const PlanSupplyBody = component('PlanSupply', 'Battery, cable run, charg
   conductor: conductorFields.conductor,
   gaugeSystem: Type.Optional(gaugeSystem),
   ...insulationFields,
+  insulationMaterial: Type.Optional(insulationMaterial),
   dropLimitPercent: Type.Optional(
     quantity('%', 'Largest drop on the conductors, of nominal voltage', { above: 0, to: 10 })
   ),

@@ -129,3 +129,14 @@ describe('ampacity', () => {
     expect(refused(60, 59.9)).toBe('accepted')
   })
 })
+
+describe('surroundings colder than the table', () => {
+  it('raise nothing above its 30 °C value: 4 AWG, 105 °C carries 160 A at −40, 0 and 30 °C', () => {
+    for (const ambientC of [-40, 0, 30]) {
+      expect(ampacity(cableSize('4 AWG', undefined, 'd'), 'copper', { ...cool, ambientC }).ampacityA).toBe(160)
+    }
+    expect(ampacity(cableSize('4 AWG', undefined, 'd'), 'copper', { ...cool, ambientC: 31 }).ampacityA).toBeLessThan(
+      160
+    )
+  })
+})

@@ -59,7 +59,7 @@ describe('fuse tables', () => {
 
   it('asks 31.37 A for 20 A at 65 °C, the next rating of type E is 40 A', () => {
     expectPrinted(thermalRating(20, 0.75, 0.85), '31.37')
-    expect(nextRating({ lowestA: 31.37, systemVoltageV: 12, prospectiveA: 500, types: ['E'] }, 't')?.ratingA).toBe(40)
+    expect(nextRating({ lowestA: 31.37, systemVoltageV: 12, types: ['E'] }, 't')?.ratingA).toBe(40)
   })
 
   for (const [load, rating] of [
@@ -72,15 +72,25 @@ describe('fuse tables', () => {
     [500, 500]
   ] as const) {
     it(`rounds ${load} A up to ${rating} A`, () =>
-      expect(nextRating({ lowestA: load, systemVoltageV: 12, prospectiveA: 1260 }, 't')?.ratingA).toBe(rating))
+      expect(
+        nextRating(
+          { lowestA: load, systemVoltageV: 12, breaking: { openCircuitV: 12.6, loopOhm: 0.01, stated: false } },
+          't'
+        )?.ratingA
+      ).toBe(rating))
   }
 
   it('has nothing above 500 A at 12 V and 300 A at 48 V, and prefers a family that breaks the fault', () => {
-    expect(nextRating({ lowestA: 501, systemVoltageV: 12, prospectiveA: 0 }, 't')).toBeUndefined()
-    expect(nextRating({ lowestA: 301, systemVoltageV: 48, prospectiveA: 0 }, 't')).toBeUndefined()
-    expect(nextRating({ lowestA: 30, systemVoltageV: 12, prospectiveA: 1000 }, 't')?.family.type).toBe('C')
-    expect(nextRating({ lowestA: 30, systemVoltageV: 12, prospectiveA: 1001 }, 't')?.family.type).toBe('SF30')
-    expect(nextRating({ lowestA: 120, systemVoltageV: 48, prospectiveA: 1000 }, 't')?.family.type).toBe('SB')
+    expect(nextRating({ lowestA: 501, systemVoltageV: 12 }, 't')).toBeUndefined()
+    expect(nextRating({ lowestA: 301, systemVoltageV: 48 }, 't')).toBeUndefined()
+    // 30 A cold is 0.057 V/30 A = 1.9 mΩ: a source of 12 V and 10.1 mΩ drives exactly 1000 A through it
+    const behind = (loopOhm: number) => ({ openCircuitV: 12, loopOhm, stated: true })
+    const type = (loopOhm: number) =>
+      nextRating({ lowestA: 30, systemVoltageV: 12, breaking: behind(loopOhm) }, 't')?.family.type
+    expect(type(0.0101 * (1 + 1e-9))).toBe('C')
+    expect(type(0.01009)).toBe('SF30')
+    const at48 = { lowestA: 120, systemVoltageV: 48, breaking: behind(0.03) }
+    expect(nextRating(at48, 't')?.family.type).toBe('SB')
   })
 
   it('reckons faults: 708.3 A clears a 100 A fuse seven times over, 3657 A is beyond 2000', () => {

@@ -53,16 +53,6 @@ describe('fuse of a cable', () => {
     expect(body.detail).toContain('32 V')
   })
 
-  it('warns when the battery outruns the breaking capacity: 12.8 V, 3.5 mΩ, 3657 A', () => {
-    const source = { openCircuitV: 12.8, resistanceOhm: 0.003, leadOhm: 0.0005 }
-    const outcome = rateFuse({ ...base, source })
-    expectPrinted(outcome.result.prospectiveA, '3657')
-    expect(outcome.cautions.find(({ code }) => code === 'breaking-capacity')?.figures).toMatchObject({
-      breakingA: 2000
-    })
-    expect(codes(base).join()).not.toContain('breaking-capacity')
-  })
-
   it('reports a maker’s fuse that contradicts, and obeys only the one that is safe', () => {
     expect(codes({ ...base, makerFuseA: 40 })).toContain('maker-fuse-too-small care')
     expect(codes({ ...base, makerFuseA: 80 })).toContain('maker-fuse-not-obeyed note')
@@ -158,7 +148,9 @@ describe('fuse of a cable', () => {
         const cold = ratingOf(request)
         if (cold === undefined) return
         const hot = ratingOf({ ...request, cable: { ...request.cable, ambientC: request.cable.ambientC + hotter } })
-        expect(hot?.bounds.highestA ?? 0).toBeLessThan(cold.bounds.highestA)
+        const highestA = hot?.bounds.highestA ?? 0
+        expect(highestA).toBeLessThanOrEqual(cold.bounds.highestA)
+        if (request.cable.ambientC >= 30) expect(highestA).toBeLessThan(cold.bounds.highestA)
       }),
       { seed: 8, numRuns: 400 }
     )

@@ -378,3 +378,122 @@ describe('POST /v1/supply/feeder', () => {
     }
   })
 })
+
+describe('a fuse that nobody described', () => {
+  /** 1000 W of class D, 0.85: 98.0 A at 12 V, so 100 A whatever passage is played. */
+  const at = (level: FeederRequest['level']): FeederRequest => ({
+    systemVoltageV: 12,
+    source: { voltageV: 13.8 },
+    trunk: { cable: { designation: '8 AWG', positiveLengthM: 4, insulationC: 105, ambientC: 50 } },
+    amplifiers: [
+      {
+        powerW: 1000,
+        class: 'D',
+        efficiency: 0.85,
+        regulation: 'regulated',
+        branch: { cable: { designation: '10 AWG', positiveLengthM: 1, insulationC: 105, ambientC: 50 } }
+      }
+    ],
+    ...(level === undefined ? {} : { level })
+  })
+
+  it('is rated by the full sine at every level: 100 A, and neither cable is guarded', () => {
+    for (const level of ['full-sine', 'heavy', 'average'] as const) {
+      const { cables } = computeFeeder(at(level)).result.protection
+      expect(
+        cables.map(({ fuseRatingA, guarded }) => [fuseRatingA, guarded]),
+        level
+      ).toEqual([
+        [100, false],
+        [100, false]
+      ])
+      expect(codes(at(level)).filter(text => text.endsWith('stop'))).toContain('cable-unguarded stop')
+    }
+  })
+
+  it('follows an unregulated amplifier too: 600 W at 14.4 V, efficiency 0.8, is 0.2765 Ω, 51.4 A at the 14.2 V of its source, at every level', () => {
+    const loose = (level: 'full-sine' | 'average') =>
+      computeFeeder({
+        ...at(level),
+        source: { voltageV: 14.2 },
+        amplifiers: [{ powerW: 600, class: 'AB', efficiency: 0.8, regulation: 'unregulated', ratedVoltageV: 14.4 }]
+      }).result.protection.mainRatingA
+    expect([loose('full-sine'), loose('average')]).toEqual([60, 60])
+  })
+})
+
+describe('a branch and its amplifier', () => {
+  const branch = (more: object, cable: object = {}): FeederRequest => ({
+    systemVoltageV: 12,
+    source: { voltageV: 13.8 },
+    trunk: { cable: { designation: '1/0 AWG', positiveLengthM: 4, insulationC: 105, ambientC: 70 } },
+    amplifiers: [
+      {
+        powerW: 600,
+        class: 'D',
+        efficiency: 0.85,
+        regulation: 'regulated',
+        ...more,
+        branch: { cable: { designation: '2 AWG', positiveLengthM: 1, insulationC: 105, ...cable } }
+      },
+      { powerW: 400, class: 'D', efficiency: 0.85, regulation: 'regulated' }
+    ]
+  })
+  const said = (request: FeederRequest, code: string) =>
+    computeFeeder(request).cautions.filter(caution => caution.code === code)
+
+  it('is judged by its own terminal: 33.6 mm² into 21.5, the trunk of 53.5 mm² that ends in a block is not', () => {
+    const [caution, ...more] = said(branch({ terminalAreaM2: 21.5e-6 }), 'terminal-too-small')
+    expect(caution).toMatchObject({ level: 'care', at: 'amplifiers[0].terminalAreaM2' })
+    expect(caution?.message).toContain('33.63 mm²')
+    expect(more).toEqual([])
+    expect(said(branch({ terminalAreaM2: 34e-6 }), 'terminal-too-small')).toEqual([])
+  })
+
+  it('takes its maker’s fuse where that carries it: 58.8 A, 60 A by the list, 75 A of the maker above', () => {
+    const rating = (makerFuseA: number) =>
+      computeFeeder(branch({ makerFuseA })).result.protection.cables.find(({ stretch }) => stretch === '0')?.fuseRatingA
+    expect([rating(60), rating(75), rating(40)]).toEqual([60, 60, 60])
+    expect(said(branch({ makerFuseA: 40 }), 'maker-fuse-too-small')[0]).toMatchObject({
+      at: 'amplifiers[0].makerFuseA'
+    })
+    expect(said(branch({ makerFuseA: 75 }), 'maker-fuse-too-small')).toEqual([])
+  })
+
+  it('has surroundings of its own: 2 AWG at 210 A carries 143 A at 70 °C and 180 A in a boot of 50 °C', () => {
+    const carries = (cable: object) =>
+      computeFeeder(branch({}, cable)).result.protection.cables.find(({ stretch }) => stretch === '0')?.ampacityA
+    expectPrinted(carries({ ambientC: 70 }) ?? 0, '143')
+    expectPrinted(carries({ spaces: ['boot'] }) ?? 0, '180')
+  })
+})
+
+describe('a stop on an assumed body', () => {
+  const long = (resistanceOhm?: number): FeederRequest => ({
+    systemVoltageV: 12,
+    source: { voltageV: 12.4 },
+    trunk: {
+      cable: {
+        designation: '1/0 AWG',
+        conductor: 'copper',
+        positiveLengthM: 4.8,
+        insulationC: 105,
+        ambientC: 50,
+        return: { kind: 'chassis', ...(resistanceOhm === undefined ? {} : { resistanceOhm }) }
+      }
+    },
+    amplifiers: [{ powerW: 2400, class: 'D', efficiency: 0.85, regulation: 'regulated', dropOutV: 11.4 }]
+  })
+  const levels = (request: FeederRequest) =>
+    computeFeeder(request)
+      .cautions.filter(({ code }) => code === 'total-drop' || code === 'below-drop-out')
+      .map(({ code, level }) => `${code} ${level}`)
+
+  it('is care that names measure and return cable, with the voltage that dense bass leaves; a measured body stops', () => {
+    expect(levels(long())).toEqual(['below-drop-out care', 'total-drop care'])
+    const [low] = computeFeeder(long()).cautions.filter(({ code }) => code === 'below-drop-out')
+    expect(low?.message).toContain('Dense bass leaves')
+    expect(low?.message).toContain('run a return cable')
+    expect(levels(long(0.002))).toEqual(['below-drop-out stop', 'total-drop stop'])
+  })
+})
