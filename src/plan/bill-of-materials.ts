@@ -4,8 +4,9 @@ import type { SheetPlan } from '../domain/sheet/sheet-plan.ts'
 import { type BillDriver, driverRows, joiningRows, panelRows, sheetRows } from './bill-box.ts'
 import { type BillCarpet, type BillLining, coveringRows, liningRows, surfaceRows } from './bill-finish.ts'
 import { portRows } from './bill-port.ts'
+import { type BillBranch, type BillCable, cableRows } from './bill-power.ts'
 import { type BillRow, billGroups } from './bill-row.ts'
-import { type BillCable, type BillTerminals, type BillWire, cableRows, terminalRows, wireRows } from './bill-wiring.ts'
+import { type BillTerminals, type BillWire, terminalRows, wireRows } from './bill-wiring.ts'
 import { boxJoints, laminatedAreaM2, shellOutline } from './joints.ts'
 
 /** Every part is optional but the box: a caller gets the rows of what there is. */
@@ -17,6 +18,7 @@ export interface BillRequest {
   readonly lining?: BillLining
   readonly carpet?: BillCarpet
   readonly cable?: BillCable
+  readonly branches?: readonly BillBranch[]
   readonly wire?: BillWire
 }
 
@@ -32,6 +34,7 @@ export function billOfMaterials({
   lining,
   carpet,
   cable,
+  branches,
   wire
 }: BillRequest): readonly BillRow[] {
   const rows = [
@@ -44,7 +47,7 @@ export function billOfMaterials({
     ...(lining === undefined ? [] : liningRows(lining)),
     ...(carpet === undefined ? [] : coveringRows(shellOutline(box), carpet)),
     ...surfaceRows(box.panels),
-    ...(cable === undefined ? [] : cableRows(cable)),
+    ...(cable === undefined ? [] : cableRows(cable, branches)),
     ...(wire === undefined ? [] : wireRows(wire))
   ]
   return billGroups.flatMap(group => rows.filter(row => row.group === group))

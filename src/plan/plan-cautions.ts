@@ -1,5 +1,6 @@
 /** What a person must know before starting, over the whole plan. */
 import { type Caution, type CautionCode, caution, cautionCatalogue } from '../domain/caution.ts'
+import { oneOperatingPoint } from './one-operating-point.ts'
 import type { Part } from './part.ts'
 import { type Restraint, restraintCautions } from './restraint.ts'
 
@@ -24,8 +25,11 @@ const aboutAlternatives: readonly CautionCode[] = [
 ]
 
 function ofParts(parts: Readonly<Record<string, Part<unknown, unknown> | undefined>>): readonly Caution[] {
-  return Object.values(parts)
-    .flatMap(part => (part?.done ? part.outcome.cautions.map(({ at: _, ...rest }) => rest) : []))
+  const named = Object.entries(parts).map(
+    ([name, part]) => [name, part?.done ? part.outcome.cautions.map(({ at: _, ...rest }) => rest) : []] as const
+  )
+  return Object.values(oneOperatingPoint(Object.fromEntries(named)))
+    .flat()
     .filter(({ code }) => !aboutAlternatives.includes(code))
 }
 

@@ -28,6 +28,7 @@ function noCable(result: CableChoice, task: CableTask): readonly Caution[] {
       `No listed size carries ${plain(task.currentA)} A within every limit; ${largest?.designation ?? 'the largest'} fails ${largest?.fails.join(', ') ?? 'all'}. ${way}`,
       {
         at: 'sizes',
+        level: parallel === undefined ? 'stop' : 'care',
         figures: {
           currentA: task.currentA,
           ...(result.minimumAreaM2 === undefined ? {} : { minimumAreaMm2: result.minimumAreaM2 * 1e6 })

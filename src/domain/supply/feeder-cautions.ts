@@ -139,8 +139,15 @@ function noise({ groundNoise }: Feeder): readonly Caution[] {
   ]
 }
 
+const levelNames = { 'full-sine': 'full sine', heavy: 'dense bass', average: 'ordinary music' } as const
+
+/** A voltage belongs to the level it was worked out at. */
+const atLevel =
+  ({ level = 'full-sine' }: FeederRequest) =>
+  (voltage: Caution): Caution => ({ ...voltage, message: `At ${levelNames[level]}: ${voltage.message}` })
+
 export function feederCautions(request: FeederRequest, feeder: SettledFeeder, result: Feeder): readonly Caution[] {
-  return [
+  const voltages = [
     ...collapse(result),
     ...result.amplifiers.flatMap(amplifierVoltage),
     ...(result.mode === 'battery-assists' && result.feasible
@@ -154,7 +161,10 @@ export function feederCautions(request: FeederRequest, feeder: SettledFeeder, re
             }
           )
         ]
-      : []),
+      : [])
+  ]
+  return [
+    ...voltages.map(atLevel(request)),
     ...protection(result),
     ...stretchCautions(feeder.trunk, result.trunk?.conductorC, 'trunk'),
     ...feeder.branches.flatMap((stage, index) =>
