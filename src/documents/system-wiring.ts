@@ -2,19 +2,9 @@
 import { ink } from './paper.ts'
 import { svgDocument, textAt } from './svg.ts'
 import { blockSide } from './system-wiring-block.ts'
-import {
-  alarm,
-  bodyPoint,
-  device,
-  driversInBox,
-  fitted,
-  fuseLink,
-  note,
-  type Points,
-  run,
-  sign
-} from './system-wiring-figures.ts'
+import { alarm, device, driversInBox, fitted, note, type Points, run, sign } from './system-wiring-figures.ts'
 import { BASS_HEIGHT, SECOND_HEIGHT, TOP, type WiringLayout, wiringLayout } from './system-wiring-layout.ts'
+import { returnPath, trunk } from './system-wiring-trunk.ts'
 
 /** From the distribution block to one amplifier. */
 export interface WiringBranch {
@@ -91,80 +81,6 @@ function wrapped(text: string, most: number): readonly string[] {
     else lines[lines.length - 1] = `${last} ${word}`
   }
   return lines
-}
-
-const FUSE_X = 196
-const FUSE_WIDTH = 44
-
-/** Every cable of the trunk from the battery through its fuse; without a rated fuse nothing is joined. */
-function trunk({ fuse, fusePlace, positive, block }: SystemWiring, layout: WiringLayout): string {
-  const { plusY, blockX, amplifierX } = layout
-  const end = block === undefined ? amplifierX : blockX
-  const [firstY = 111] = plusY
-  const label = note((240 + end) / 2, (plusY.at(-1) ?? firstY) + 17, positive, { width: end - 244 })
-  if (fuse === undefined) return alarm(250, 92, 'no fuse rated: do not connect') + label
-  const lines = plusY.flatMap(y => {
-    const toFuse: Points =
-      y === firstY
-        ? [
-            [130, y],
-            [FUSE_X, y]
-          ]
-        : [
-            [150, firstY],
-            [150, y],
-            [FUSE_X, y]
-          ]
-    const on: Points = [
-      [FUSE_X + FUSE_WIDTH, y],
-      [end, y]
-    ]
-    return [run(toFuse, 'plus'), run(on, 'plus'), fuseLink(FUSE_X, y)]
-  })
-  return [
-    ...lines,
-    textAt(268, 95, fitted(fuse, 250), { size: 11, anchor: 'middle', bold: true }),
-    fusePlace === undefined
-      ? ''
-      : textAt(268, 80, fitted(fusePlace, 250), {
-          size: 10.5,
-          anchor: 'middle',
-          colour: ink.quiet,
-          className: 'quiet'
-        }),
-    label
-  ].join('')
-}
-
-/** With a block the leads of the amplifiers are drawn with their branches. */
-function returnPath({ negative, returnBy, block }: SystemWiring, { minusY, amplifierX }: WiringLayout): string {
-  if (returnBy === 'cable') {
-    if (block !== undefined) return ''
-    const line: Points = [
-      [130, minusY],
-      [amplifierX, minusY]
-    ]
-    return run(line, 'minus') + note(265, minusY + 18, negative)
-  }
-  const atBattery: Points = [
-    [130, minusY],
-    [168, minusY],
-    [168, minusY + 30]
-  ]
-  const battery = run(atBattery, 'minus') + bodyPoint(168, minusY + 30)
-  if (block !== undefined) return battery + note(188, minusY + 40, negative, { anchor: 'start', width: 206 })
-  const atAmplifier: Points = [
-    [amplifierX, minusY],
-    [330, minusY],
-    [330, minusY + 30]
-  ]
-  return [
-    battery,
-    run(atAmplifier, 'minus'),
-    bodyPoint(330, minusY + 30),
-    note(250, minusY + 60, negative),
-    note(250, minusY + 75, 'each to its own bolt on bare metal')
-  ].join('')
 }
 
 function batteries({ battery, secondBattery }: SystemWiring, { batteryHeight, minusY, secondY }: WiringLayout): string {

@@ -46,7 +46,7 @@ function read(svg: string) {
   })
   const lines = [...svg.matchAll(/<polyline ([^>]*)\/>/g)].map(match => {
     const { points = '', class: kind } = attributes(match[1] ?? '')
-    return { kind, points: points.split(' ').map(point => point.split(',').map(Number) as [number, number]) }
+    return { kind, points: points.split(' ').map((point: string) => point.split(',').map(Number) as [number, number]) }
   })
   const titled = (title: string) =>
     rects.filter(({ x, y, width }) =>
@@ -142,7 +142,8 @@ describe.each(Object.entries(plans))('the picture of %s', (_, wire) => {
   })
 
   it('cuts no lettering off and keeps it on the sheet', () => {
-    const [, , width = 0, height = 0] = (attributes(picture)['viewBox'] ?? '').split(' ').map(Number)
+    const { viewBox = '' } = attributes(picture)
+    const [, , width = 0, height = 0] = viewBox.split(' ').map(Number)
     for (const { text, x, y, size, anchor } of reading.texts) {
       expect(text).not.toContain('…')
       const long = [...text].length * size * 0.52

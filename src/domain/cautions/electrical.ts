@@ -35,13 +35,6 @@ export const electricalCautions = {
     basis: 'engineering choice of this service'
   },
 
-  'unregulated-sizing': {
-    level: 'note',
-    meaning:
-      'An amplifier that does not regulate draws more the higher the supply: fuse and cable are sized at charging voltage, the larger case.',
-    basis: 'rails follow the supply, derived; 14.4 V per 12 V while charging, common practice'
-  },
-
   // energy
   'charge-deficit-idle': {
     level: 'care',
@@ -72,11 +65,6 @@ export const electricalCautions = {
     meaning:
       'A second battery: same chemistry, charge relay or converter between, a fuse at each end of the link since each end is a source, held down, vented outside unless sealed.',
     basis: '33 CFR 183.420 for hold-down and venting (boats, read); common practice'
-  },
-  'not-planned': {
-    level: 'care',
-    meaning: 'A part of the system is not planned here: it stands in no bill and no picture.',
-    basis: 'scope of this service'
   },
   'capacitor-no-energy': {
     level: 'note',

@@ -1,17 +1,12 @@
 /** The battery as a source: its rest voltage and resistance, and what it drives into a short circuit. */
 import type { Assumptions } from '../assume.ts'
+import { twelves } from '../twelves.ts'
 import { fuseJudgement } from './fuse-judgement.ts'
 
 export interface BatterySource {
   readonly openCircuitV?: number
   readonly resistanceOhm?: number
   readonly coldCrankingA?: number
-}
-
-/** How many 12 V batteries a system voltage stands for: 1, 2 or 4. */
-export function twelves(systemVoltageV: number): number {
-  if (systemVoltageV <= 16) return 1
-  return systemVoltageV <= 32 ? 2 : 4
 }
 
 /** Battery resistance from its cold cranking current [Ω]: (12.6 − 7.2)/CCA for each 12 V; a cold upper bound. @check 600 A → 9 mΩ */

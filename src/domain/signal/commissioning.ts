@@ -1,7 +1,7 @@
 /** Switching the signal side on for the first time: fixed order, each step with what must be seen before the next. */
 import { TOUCH_LIMIT_V } from '../amplifier/touch-voltage.ts'
 import type { CautionCode } from '../caution.ts'
-import { twelves } from '../fuse/battery-source.ts'
+import { twelves } from '../twelves.ts'
 import type { Crossover } from './crossover.ts'
 import type { TurnOn } from './turn-on.ts'
 

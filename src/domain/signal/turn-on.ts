@@ -1,6 +1,6 @@
 /** How the amplifier learns that it shall be on. */
 import type { Assumptions } from '../assume.ts'
-import { twelves } from '../fuse/battery-source.ts'
+import { twelves } from '../twelves.ts'
 import { signalJudgement } from './signal-judgement.ts'
 
 export interface TurnOnRequest {

@@ -1,5 +1,5 @@
 /** The four currents of each amplifier and of all together. */
-import { twelves } from '../fuse/battery-source.ts'
+import { twelves } from '../twelves.ts'
 import { type AmplifierDraw, type AmplifierOnSupply, inputPower, plausiblePower } from './amplifier-draw.ts'
 import { type AmplifierClass, supplyJudgement } from './supply-judgement.ts'
 

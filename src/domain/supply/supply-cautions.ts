@@ -1,6 +1,6 @@
 /** Cautions on amplifiers, charging and battery, each with the figures that triggered it. */
 import { type Caution, type CautionCode, caution, cautionCatalogue } from '../caution.ts'
-import { twelves } from '../fuse/battery-source.ts'
+import { twelves } from '../twelves.ts'
 import type { AmplifierCurrents } from './amplifier-currents.ts'
 import { type AmplifierDraw, type AmplifierOnSupply, plausiblePower } from './amplifier-draw.ts'
 import type { ChargingBalance } from './charging-balance.ts'

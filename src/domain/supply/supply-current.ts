@@ -2,9 +2,10 @@
 import { type Assumptions, assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { DesignError } from '../design-error.ts'
-import { batteryOhm, twelves } from '../fuse/battery-source.ts'
+import { batteryOhm } from '../fuse/battery-source.ts'
 import type { Basis, Outcome } from '../outcome.ts'
 import type { SourceId } from '../source.ts'
+import { twelves } from '../twelves.ts'
 import {
   type AmplifierCurrents,
   amplifierCurrents,
