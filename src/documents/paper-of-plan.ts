@@ -1,8 +1,10 @@
 /** Brings a computed plan onto paper: which figures, curves, drawings and lists it has to show. */
 import type { Assumption, Outcome } from '../domain/outcome.ts'
 import { sources as sourceCatalogue } from '../domain/source.ts'
+import type { Feeder } from '../domain/supply/feeder-answer.ts'
 import type { Part } from '../plan/part.ts'
 import type { PlanRequest } from '../plan/plan-request.ts'
+import type { PowerRun } from '../plan/plan-run.ts'
 import type { SystemPlan } from '../plan/plan-system.ts'
 import { figure, lengthText, massText, type PaperUnits, volumeText } from './number-text.ts'
 import { resultOf } from './part-result.ts'
@@ -87,19 +89,32 @@ function powerFacts({ parts }: SystemPlan): PaperFacts {
   }
 }
 
-function supplyFacts({ parts }: SystemPlan): PaperFacts {
+/** Of the amplifier that gets least. */
+function atAmplifier(feeder: Feeder | undefined): string | undefined {
+  const [least] = (feeder?.amplifiers ?? [])
+    .flatMap(({ voltageV, dropV }) => (voltageV === undefined || dropV === undefined ? [] : [{ voltageV, dropV }]))
+    .sort((a, b) => a.voltageV - b.voltageV)
+  if (least === undefined) return feeder === undefined ? undefined : 'none: it collapses'
+  return `${figure(least.voltageV, 2)} V, ${figure(least.dropV, 2)} V lost on the way`
+}
+
+function supplyFacts({ parts, circuit: { trunk, branches } }: SystemPlan): PaperFacts {
   const currents = resultOf(parts.current)?.currents
-  const choice = resultOf(parts.cable)
-  const fuse = resultOf(parts.fuse)?.fuse
+  const sized = ({ runs, designation }: PowerRun) => `${runs === 1 ? '' : `${runs} × `}${designation}`
+  const rated = ({ runs, fuse }: PowerRun) =>
+    fuse === undefined ? undefined : `${runs === 1 ? '' : `${runs} × `}${fuse.ratingA} A, ${fuse.form}`
   return {
     title: 'Supply',
     rows: [
       ...row('Current, full sine', unit(currents?.fullSineA, 'A')),
       ...row('Current, music on average', unit(currents?.averageA, 'A')),
-      ...row('Power cable', choice?.cable?.designation),
-      ...row('Fuse', fuse === undefined ? undefined : `${fuse.ratingA} A, ${fuse.form}`),
-      ...row('Drop along the cable', unit(choice?.cable?.dropPercent, '%', 2)),
-      ...row('Left at the amplifier', unit(choice?.amplifierVoltageV, 'V', 2))
+      ...row('Power cable', trunk === undefined ? undefined : sized(trunk)),
+      ...row('Fuse', trunk === undefined ? undefined : rated(trunk)),
+      ...branches.flatMap(run =>
+        row(`Branch to ${run.amplifier}`, [sized(run), rated(run)].filter(text => text !== undefined).join(', fuse '))
+      ),
+      ...row('At the amplifier, full sine, driving', atAmplifier(resultOf(parts.feeder))),
+      ...row('At the amplifier, dense bass, driving', atAmplifier(resultOf(parts.feederHeavy)))
     ]
   }
 }

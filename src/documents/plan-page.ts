@@ -56,6 +56,7 @@ const wiringSection = ({ wiring, coils }: PlanPaper) =>
     'wiring',
     'Wiring',
     wiring === undefined ? '' : figureOf(systemWiring(wiring), 'Wiring from battery to drivers'),
+    ...(wiring?.notDrawn ?? []).map(text => paragraph(`Not drawn: ${text}`, 'warning')),
     coils === undefined ? '' : figureOf(wiringDiagram(coils), 'Wiring of the coils, terminal by terminal')
   )
 

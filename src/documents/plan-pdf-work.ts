@@ -115,6 +115,7 @@ function wiringDrawings({ wiring, coils }: PlanPaper): Content[] {
   return [
     heading('Wiring'),
     ...(wiring === undefined ? [] : [{ svg: plainFonts(systemWiring(wiring)), width: 510 }]),
+    ...(wiring?.notDrawn ?? []).map(text => plain(`Not drawn: ${text}`)),
     ...(coils === undefined ? [] : [{ svg: plainFonts(wiringDiagram(coils)), width: 400 }])
   ]
 }

@@ -1,9 +1,9 @@
-/** Parts of the wiring diagram: devices, runs, fuse, body points, drivers. */
+/** Parts of the wiring diagram: devices, runs, fuses, body points, drivers. */
 import { ink } from './paper.ts'
 import { element, textAt } from './svg.ts'
-import type { SystemWiring } from './system-wiring.ts'
 
-export const size = { width: 760, height: 400 }
+export type Points = readonly (readonly [number, number])[]
+
 const wire = { plus: 2.6, minus: 2.6, thin: 1.4 } as const
 
 export function device(
@@ -41,7 +41,7 @@ export const fitted = (text: string, width: number) => {
 }
 
 /** Three bars that shorten: joined to the body of the car. */
-function bodyPoint(x: number, y: number): string {
+export function bodyPoint(x: number, y: number): string {
   const bars = [12, 8, 4].map((half, index) =>
     element('line', {
       x1: x - half,
@@ -56,43 +56,8 @@ function bodyPoint(x: number, y: number): string {
   return bars.join('')
 }
 
-export function returnPath({ negative, returnBy }: SystemWiring): string {
-  if (returnBy === 'cable')
-    return (
-      run(
-        [
-          [130, 176],
-          [400, 176]
-        ],
-        'minus'
-      ) + note(265, 194, negative)
-    )
-  return [
-    run(
-      [
-        [130, 176],
-        [168, 176],
-        [168, 206]
-      ],
-      'minus'
-    ),
-    bodyPoint(168, 206),
-    run(
-      [
-        [400, 176],
-        [330, 176],
-        [330, 206]
-      ],
-      'minus'
-    ),
-    bodyPoint(330, 206),
-    note(250, 236, negative),
-    note(250, 251, 'each to its own bolt on bare metal')
-  ].join('')
-}
-
 /** Plus lines run whole, minus lines dashed, so that they differ without colour. */
-export function run(points: readonly (readonly [number, number])[], kind: 'plus' | 'minus' | 'thin'): string {
+export function run(points: Points, kind: 'plus' | 'minus' | 'thin'): string {
   const look = {
     plus: { stroke: ink.limit, class: 'limit' },
     minus: { stroke: ink.text, class: 'ink-line', 'stroke-dasharray': '9 4' },
@@ -106,74 +71,76 @@ export function run(points: readonly (readonly [number, number])[], kind: 'plus'
   })
 }
 
-export const note = (x: number, y: number, text: string, anchor: 'start' | 'middle' | 'end' = 'middle') =>
-  textAt(x, y, fitted(text, 330), { size: 11, anchor })
+export const note = (
+  x: number,
+  y: number,
+  text: string,
+  { anchor = 'middle', width = 330 }: { readonly anchor?: 'start' | 'middle' | 'end'; readonly width?: number } = {}
+) => textAt(x, y, fitted(text, width), { size: 11, anchor })
 
-export function driverFigures(count: number): string {
-  const shown = Math.min(count, 4)
+export const sign = (x: number, y: number, text: string, size: number) => textAt(x, y, text, { size, bold: true })
+
+/** What must not be overlooked. */
+export const alarm = (x: number, y: number, text: string, anchor: 'start' | 'middle' = 'middle') =>
+  textAt(x, y, text, { size: 11.5, anchor, colour: ink.limit, className: 'limit-text', bold: true })
+
+/** A fuse-link on a line at this height, 44 wide. */
+export const fuseLink = (x: number, y: number): string =>
+  element('rect', {
+    x,
+    y: y - 9,
+    width: 44,
+    height: 18,
+    fill: ink.paper,
+    class: 'paper-shape',
+    stroke: ink.limit,
+    'stroke-width': 1.6
+  }) + element('line', { x1: x + 4, x2: x + 40, y1: y, y2: y, stroke: ink.limit, class: 'limit', 'stroke-width': 1.4 })
+
+function driver(x: number, y: number, number: number): string {
   return (
-    Array.from({ length: shown }, (_, index) => {
-      const y = 92 + index * 76
-      return (
-        element('circle', {
-          cx: 706,
-          cy: y,
-          r: 25,
-          fill: ink.paper,
-          class: 'paper-shape',
-          stroke: ink.text,
-          'stroke-width': 1.4
-        }) +
-        element('circle', {
-          cx: 706,
-          cy: y,
-          r: 9,
-          fill: ink.wood,
-          class: 'wood',
-          stroke: ink.text,
-          'stroke-width': 1
-        }) +
-        textAt(706, y + 40, `driver ${index + 1}`, {
-          size: 10,
-          anchor: 'middle',
-          colour: ink.quiet,
-          className: 'quiet'
-        })
-      )
-    }).join('') +
-    (count > shown ? textAt(706, 92 + shown * 76, `and ${count - shown} more`, { size: 10.5, anchor: 'middle' }) : '')
+    element('circle', {
+      cx: x,
+      cy: y,
+      r: 25,
+      fill: ink.paper,
+      class: 'paper-shape',
+      stroke: ink.text,
+      'stroke-width': 1.4
+    }) +
+    element('circle', {
+      cx: x,
+      cy: y,
+      r: 9,
+      fill: ink.wood,
+      class: 'wood',
+      stroke: ink.text,
+      'stroke-width': 1
+    }) +
+    textAt(x, y + 40, `driver ${number}`, { size: 10, anchor: 'middle', colour: ink.quiet, className: 'quiet' })
   )
 }
 
-export function fuseFigure({ fuse, fusePlace }: SystemWiring): string {
-  if (fuse === undefined)
-    return textAt(250, 92, 'no fuse rated: do not connect', {
-      size: 12,
-      anchor: 'middle',
-      colour: ink.limit,
-      className: 'limit-text',
-      bold: true
-    })
-  return (
+/** The box and its drivers, at most four of them drawn. */
+export function driversInBox(x: number, top: number, count: number): string {
+  const shown = Math.min(count, 4)
+  const figures = Array.from({ length: shown }, (_, index) => driver(x + 66, top + 36 + index * 76, index + 1))
+  return [
     element('rect', {
-      x: 196,
-      y: 102,
-      width: 44,
-      height: 18,
-      fill: ink.paper,
-      class: 'paper-shape',
-      stroke: ink.limit,
-      'stroke-width': 1.6
-    }) +
-    element('line', { x1: 200, x2: 236, y1: 111, y2: 111, stroke: ink.limit, class: 'limit', 'stroke-width': 1.4 }) +
-    textAt(268, 95, fitted(fuse, 220), { size: 11, anchor: 'middle', bold: true }) +
-    (fusePlace === undefined
-      ? ''
-      : textAt(268, 80, fitted(fusePlace, 230), {
-          size: 10.5,
-          anchor: 'middle',
-          colour: ink.quiet,
-          className: 'quiet'
-        }))
-  )
+      x,
+      y: top,
+      width: 100,
+      height: shown * 76 + 6,
+      rx: 3,
+      fill: 'none',
+      stroke: ink.quiet,
+      class: 'thin',
+      'stroke-dasharray': '4 3'
+    }),
+    textAt(x + 50, top - 8, 'box', { size: 11, anchor: 'middle', colour: ink.quiet, className: 'quiet' }),
+    ...figures,
+    count > shown
+      ? textAt(x + 66, top + 36 + shown * 76, `and ${count - shown} more`, { size: 10.5, anchor: 'middle' })
+      : ''
+  ].join('')
 }

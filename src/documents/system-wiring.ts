@@ -1,10 +1,30 @@
 /** The wiring from battery to drivers as a line drawing: what connects to what, with size and rating at each line. */
 import { ink } from './paper.ts'
-import { element, svgDocument, textAt } from './svg.ts'
-import { device, driverFigures, fitted, fuseFigure, note, returnPath, run, size } from './system-wiring-figures.ts'
+import { svgDocument, textAt } from './svg.ts'
+import { blockSide } from './system-wiring-block.ts'
+import { alarm, device, driversInBox, fitted, note, type Points, run, sign } from './system-wiring-figures.ts'
+import { BASS_HEIGHT, SECOND_HEIGHT, TOP, type WiringLayout, wiringLayout } from './system-wiring-layout.ts'
+import { returnPath, trunk } from './system-wiring-trunk.ts'
+
+/** From the distribution block to one amplifier. */
+export interface WiringBranch {
+  /** Rating and type; absent when there is no fused branch. */
+  readonly fuse?: string
+  readonly positive: string
+  readonly negative: string
+}
+export interface WiringBlock {
+  readonly ways: readonly string[]
+  readonly bass: WiringBranch
+  readonly others: readonly (WiringBranch & { readonly amplifier: string })[]
+}
 
 export interface SystemWiring {
   readonly battery: string
+  /** A second battery stands there; what leads to it is not drawn. */
+  readonly secondBattery?: string
+  /** Cables of the trunk side by side, each with its fuse. */
+  readonly runs: number
   /** Rating and type; absent when the fuse could not be rated. */
   readonly fuse?: string
   readonly fusePlace?: string
@@ -12,6 +32,8 @@ export interface SystemWiring {
   readonly negative: string
   /** `body`: both ends go to the body of the car; `cable`: a cable runs back to the battery. */
   readonly returnBy: 'body' | 'cable'
+  /** Absent with one amplifier. */
+  readonly block?: WiringBlock
   readonly amplifier: readonly string[]
   readonly speakerWire: string
   readonly load: string
@@ -20,17 +42,33 @@ export interface SystemWiring {
   readonly joints: readonly string[]
   readonly source: string
   readonly signal: string
+  /** What stands between that lead and the amplifier. */
+  readonly signalEnd?: string
   /** Absent when the amplifier wakes by the signal. */
   readonly turnOn?: string
+  /** What belongs to the system and is not in the drawing, a sentence each. */
+  readonly notDrawn: readonly string[]
+}
+
+function branchText(name: string, { fuse, positive, negative }: WiringBranch): string {
+  return `From the block through ${fuse ?? 'no fuse'} and ${positive} to ${name}, minus by ${negative}.`
 }
 
 function systemWiringText(diagram: SystemWiring): string {
-  const { battery, fuse, positive, negative, speakerWire, load, driverCount, joints, source, signal, turnOn } = diagram
+  const { battery, fuse, positive, negative, block, speakerWire, load, driverCount, joints, source, signal, turnOn } =
+    diagram
   return [
-    `${battery}, plus through ${fuse ?? 'no rated fuse'} and ${positive} to the amplifier; minus by ${negative}.`,
+    `${battery}, plus through ${fuse ?? 'no rated fuse'} and ${positive} to the ${block === undefined ? 'amplifier' : 'distribution block'}; minus by ${negative}.`,
+    ...(block === undefined
+      ? []
+      : [
+          ...block.others.map(branch => branchText(branch.amplifier, branch)),
+          branchText('the bass amplifier', block.bass)
+        ]),
     `Amplifier by ${speakerWire} to ${driverCount} ${driverCount === 1 ? 'driver' : 'drivers'}, ${load}.`,
     ...joints,
-    `${source} by ${signal} to the amplifier${turnOn === undefined ? '' : `, turned on by ${turnOn}`}.`
+    `${source} by ${signal} to the amplifier${diagram.signalEnd === undefined ? '' : ` through a ${diagram.signalEnd}`}${turnOn === undefined ? '' : `, turned on by ${turnOn}`}.`,
+    ...diagram.notDrawn.map(text => `Not drawn: ${text}`)
   ].join(' ')
 }
 
@@ -45,103 +83,102 @@ function wrapped(text: string, most: number): readonly string[] {
   return lines
 }
 
-type Points = Parameters<typeof run>[0]
-
-const sign = (x: number, y: number, text: string, size: number) => textAt(x, y, text, { size, bold: true })
-
-/** Battery, fuse and return path, up to the amplifier. */
-function supplySide(diagram: SystemWiring): string {
-  const toFuse: Points = [
-    [130, 111],
-    [196, 111]
-  ]
-  const fromFuse: Points = [
-    [240, 111],
-    [400, 111]
-  ]
+function batteries({ battery, secondBattery }: SystemWiring, { batteryHeight, minusY, secondY }: WiringLayout): string {
   return [
-    run(toFuse, 'plus'),
-    run(fromFuse, 'plus'),
-    returnPath(diagram),
-    fuseFigure(diagram),
-    note(320, 128, diagram.positive),
-    device(20, 84, 110, 118, 'Battery', [diagram.battery]),
+    device(20, TOP, 110, batteryHeight, 'Battery', [battery]),
     sign(136, 106, '+', 14),
-    sign(136, 172, '−', 14)
+    sign(136, minusY - 4, '−', 14),
+    secondBattery === undefined
+      ? ''
+      : device(20, secondY, 130, SECOND_HEIGHT, 'Second battery', [secondBattery, 'its link is not drawn'])
   ].join('')
 }
 
-function boxOutline(driverCount: number): string {
-  return element('rect', {
-    x: 640,
-    y: 56,
-    width: 100,
-    height: Math.min(driverCount, 4) * 76 + 6,
-    rx: 3,
-    fill: 'none',
-    stroke: ink.quiet,
-    class: 'thin',
-    'stroke-dasharray': '4 3'
-  })
-}
-
-/** The amplifier and what it drives. */
-function driverSide({ amplifier, speakerWire, load, driverCount }: SystemWiring): string {
+/** The bass amplifier and what it drives. */
+function driverSide(diagram: SystemWiring, { amplifierX, bassY, driversX }: WiringLayout): string {
+  const { amplifier, speakerWire, load, driverCount } = diagram
+  const right = amplifierX + 150
+  const middle = (right + driversX) / 2
   const plus: Points = [
-    [550, 120],
-    [640, 120]
+    [right, bassY + 26],
+    [driversX, bassY + 26]
   ]
   const minus: Points = [
-    [550, 150],
-    [640, 150]
+    [right, bassY + 46],
+    [driversX, bassY + 46]
   ]
   return [
-    device(400, 84, 150, 150, 'Amplifier', amplifier),
+    device(amplifierX, bassY, 150, BASS_HEIGHT, 'Amplifier', amplifier),
     run(plus, 'plus'),
     run(minus, 'minus'),
-    sign(556, 115, '+', 13),
-    sign(556, 166, '−', 13),
-    boxOutline(driverCount),
-    textAt(690, 48, 'box', { size: 11, anchor: 'middle', colour: ink.quiet, className: 'quiet' }),
-    driverFigures(driverCount),
-    textAt(595, 186, fitted(speakerWire, 100), { size: 10, anchor: 'middle' }),
-    textAt(595, 201, fitted(load, 100), { size: 10, anchor: 'middle' })
+    sign(right + 6, bassY + 21, '+', 13),
+    sign(right + 6, bassY + 60, '−', 13),
+    driversInBox(driversX, bassY - 28, driverCount),
+    ...wrapped(speakerWire, 15).map((text, index) =>
+      textAt(middle, bassY + 78 + index * 13, text, { size: 10, anchor: 'middle' })
+    ),
+    textAt(middle, bassY + 124, fitted(load, 100), { size: 10, anchor: 'middle' })
   ].join('')
 }
 
 /** The source, its signal line and, where the amplifier needs one, the turn-on line. */
-function sourceSide({ source, signal, turnOn }: SystemWiring): string {
+function sourceSide(
+  { source, signal, signalEnd, turnOn }: SystemWiring,
+  { sourceY, amplifierX, bassY }: WiringLayout
+): string {
+  const into = bassY + BASS_HEIGHT
   const signalLine: Points = [
-    [170, 310],
-    [475, 310],
-    [475, 234]
+    [170, sourceY + 20],
+    [amplifierX + 75, sourceY + 20],
+    [amplifierX + 75, into]
   ]
   const turnOnLine: Points = [
-    [170, 336],
-    [510, 336],
-    [510, 234]
+    [170, sourceY + 46],
+    [amplifierX + 110, sourceY + 46],
+    [amplifierX + 110, into]
   ]
+  const width = amplifierX - 110
+  const middle = (170 + amplifierX + 75) / 2
   return [
-    device(20, 290, 150, 60, 'Source', [source]),
+    device(20, sourceY, 150, 60, 'Source', [source]),
     run(signalLine, 'thin'),
-    note(320, 303, signal),
-    ...(turnOn === undefined ? [] : [run(turnOnLine, 'thin'), note(320, 330, turnOn)])
+    note(middle, sourceY + 13, signal, { width }),
+    signalEnd === undefined ? '' : note(amplifierX + 68, into + 16, signalEnd, { anchor: 'end' }),
+    ...(turnOn === undefined ? [] : [run(turnOnLine, 'thin'), note(middle, sourceY + 40, turnOn, { width })])
   ].join('')
 }
 
 const LEGEND =
-  'Whole lines plus or signal, dashed lines minus. The fuse goes in last; the battery is off while anything is joined.'
+  'Whole lines plus or signal, dashed lines minus. Power cables are joined with the battery off; the fuse goes in last.'
 
 export function systemWiring(diagram: SystemWiring, id = 'wiring-diagram'): string {
-  const jointLines = diagram.joints.flatMap(joint => wrapped(joint, 112))
+  const layout = wiringLayout(diagram)
+  const { width, legendY, plusY } = layout
+  const most = Math.floor(width / 6.8)
+  const missing = diagram.notDrawn.flatMap(text => wrapped(`Not drawn: ${text}`, most))
+  const joints = diagram.joints.flatMap(joint => wrapped(joint, most))
+  const below = legendY + 20 + missing.length * 15
   return svgDocument(
     { id, title: 'Wiring from battery to drivers', description: systemWiringText(diagram) },
-    { ...size, height: size.height + jointLines.length * 15 },
+    { width, height: below + 4 + joints.length * 15 },
     textAt(20, 30, 'Wiring', { size: 17, bold: true }),
-    supplySide(diagram),
-    driverSide(diagram),
-    sourceSide(diagram),
-    textAt(20, 376, LEGEND, { size: 10.5, colour: ink.quiet, className: 'quiet' }),
-    ...jointLines.map((line, index) => textAt(20, 396 + index * 15, line, { size: 11 }))
+    trunk(diagram, layout),
+    plusY.length > 1
+      ? run(
+          [
+            [130, 111],
+            [150, 111]
+          ],
+          'plus'
+        )
+      : '',
+    returnPath(diagram, layout),
+    batteries(diagram, layout),
+    ...(diagram.block === undefined ? [] : [blockSide(diagram, diagram.block, layout)]),
+    driverSide(diagram, layout),
+    sourceSide(diagram, layout),
+    textAt(20, legendY, LEGEND, { size: 10.5, colour: ink.quiet, className: 'quiet' }),
+    ...missing.map((line, index) => alarm(20, legendY + 20 + index * 15, line, 'start')),
+    ...joints.map((line, index) => textAt(20, below + index * 15, line, { size: 11 }))
   )
 }

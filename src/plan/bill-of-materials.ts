@@ -4,9 +4,10 @@ import type { SheetPlan } from '../domain/sheet/sheet-plan.ts'
 import { type BillDriver, driverRows, joiningRows, panelRows, sheetRows } from './bill-box.ts'
 import { type BillCarpet, type BillLining, coveringRows, liningRows, surfaceRows } from './bill-finish.ts'
 import { portRows } from './bill-port.ts'
+import { type BillBranch, type BillCable, cableRows } from './bill-power.ts'
 import { restraintRows } from './bill-restraint.ts'
 import { type BillRow, billGroups } from './bill-row.ts'
-import { type BillCable, type BillTerminals, type BillWire, cableRows, terminalRows, wireRows } from './bill-wiring.ts'
+import { type BillTerminals, type BillWire, terminalRows, wireRows } from './bill-wiring.ts'
 import { boxJoints, laminatedAreaM2, shellOutline } from './joints.ts'
 import type { Restraint } from './restraint.ts'
 
@@ -19,6 +20,7 @@ export interface BillRequest {
   readonly lining?: BillLining
   readonly carpet?: BillCarpet
   readonly cable?: BillCable
+  readonly branches?: readonly BillBranch[]
   readonly wire?: BillWire
   readonly restraint?: Restraint
 }
@@ -35,6 +37,7 @@ export function billOfMaterials({
   lining,
   carpet,
   cable,
+  branches,
   wire,
   restraint
 }: BillRequest): readonly BillRow[] {
@@ -49,7 +52,7 @@ export function billOfMaterials({
     ...(carpet === undefined ? [] : coveringRows(shellOutline(box), carpet)),
     ...surfaceRows(box.panels),
     ...(restraint === undefined ? [] : restraintRows(restraint)),
-    ...(cable === undefined ? [] : cableRows(cable)),
+    ...(cable === undefined ? [] : cableRows(cable, branches)),
     ...(wire === undefined ? [] : wireRows(wire))
   ]
   return billGroups.flatMap(group => rows.filter(row => row.group === group))

@@ -1,32 +1,24 @@
-/** Cables, fuse, lugs and small parts from the battery to the drivers. */
-import { type BillRow, billRow, mm, rounded } from './bill-row.ts'
+/** Loudspeaker wire, signal and turn-on leads, and what is sold by the metre or piece among them. */
+import { type BillRow, billRow, rounded } from './bill-row.ts'
+import { CONVERTER_TAIL_M, LEAD_MM2, type SignalLead } from './plan-lead.ts'
+import type { SpeakerWire } from './plan-wires.ts'
 import { wiringRule } from './workshop-practice.ts'
 
-export interface BillCable {
-  readonly designation: string
-  readonly positiveLengthM: number
-  /** `chassis`: a lead to the body; `cable`: all the way back to the battery. */
-  readonly returnKind: 'chassis' | 'cable'
-  readonly returnLengthM: number
-  readonly fuse?: { readonly ratingA: number; readonly type: string }
-  /** Sheet-metal walls the positive cable passes. */
-  readonly grommetCount: number
-}
-
 export interface BillWire {
-  /** Two-core speaker wire from amplifier to terminal. */
-  readonly speakerLengthM: number
-  readonly speakerAreaM2?: number
-  /** From the source to the amplifier; 0 when turn-on comes with the signal. */
-  readonly remoteLengthM: number
-  readonly signalLengthM: number
+  /** Two-core speaker wire from each output to its terminal; absent where no size fits. */
+  readonly speaker?: Pick<SpeakerWire, 'designation' | 'areaM2' | 'lengthM' | 'count'>
+  readonly lead: SignalLead
 }
 
 export interface BillTerminals {
   readonly cupCount: number
-  /** Two-core wire inside the box, one for each driver. */
   readonly driverCount: number
+  /** Two-core wire inside the box, one for each driver; absent where no size fits. */
+  readonly wire?: Pick<SpeakerWire, 'designation' | 'areaM2' | 'lengthM' | 'count'>
 }
+
+const sizeText = ({ designation, areaM2 }: Pick<SpeakerWire, 'designation' | 'areaM2'>) =>
+  designation.includes('mm²') ? designation : `${designation} (${rounded(areaM2 * 1e6)} mm²)`
 
 /** Wire and cable are sold by the half metre. */
 export const offTheReel = (item: string, lengthM: number, basis: string): readonly BillRow[] =>
@@ -43,8 +35,7 @@ export const offTheReel = (item: string, lengthM: number, basis: string): readon
 export const wiringPieces = (item: string, need: number, basis: string): readonly BillRow[] =>
   billRow({ group: 'wiring', item, need, unit: 'piece', basis })
 
-export function terminalRows({ cupCount, driverCount }: BillTerminals): readonly BillRow[] {
-  const { wireInsideM } = wiringRule
+export function terminalRows({ cupCount, driverCount, wire }: BillTerminals): readonly BillRow[] {
   return [
     ...billRow({
       group: 'fittings',
@@ -60,11 +51,13 @@ export function terminalRows({ cupCount, driverCount }: BillTerminals): readonly
       unit: 'piece',
       basis: 'four for each terminal cup'
     }),
-    ...offTheReel(
-      'two-core wire inside the box, 2.5 mm²',
-      driverCount * wireInsideM,
-      `${wireInsideM} m for each driver`
-    ),
+    ...(wire === undefined
+      ? []
+      : offTheReel(
+          `two-core wire inside the box, ${sizeText(wire)}`,
+          wire.count * wire.lengthM,
+          `${rounded(wire.lengthM)} m for each driver, sized for its share of the current`
+        )),
     ...wiringPieces(
       'push-on receptacle or ferrule for driver and cup',
       4 * driverCount,
@@ -73,99 +66,49 @@ export function terminalRows({ cupCount, driverCount }: BillTerminals): readonly
   ]
 }
 
-function powerCableRows({ designation, positiveLengthM, returnKind, returnLengthM }: BillCable): readonly BillRow[] {
-  const back = returnKind === 'chassis' ? 'earth lead to the body' : 'return to the battery'
+function leadRows({ kind, name, lengthM, count, converter }: SignalLead): readonly BillRow[] {
+  const way = `${rounded(lengthM)} m${count === 1 ? '' : ` for each of ${count} channels`}, apart from the power cable`
+  if (kind === 'screened') return offTheReel(name, lengthM * count, way)
+  const ends = 2 * count
   return [
-    ...offTheReel(`power cable ${designation}, positive`, positiveLengthM, `${rounded(positiveLengthM)} m as routed`),
-    ...offTheReel(
-      `power cable ${designation}, ${back}`,
-      returnLengthM,
-      `${rounded(returnLengthM)} m, the same size as the positive cable`
-    )
-  ]
-}
-
-function fuseRows({ designation, fuse }: BillCable): readonly BillRow[] {
-  if (fuse === undefined) return []
-  return [
+    ...offTheReel(name, lengthM * count, `${way}; both cores carry the loudspeaker level, neither goes to ground`),
     ...billRow({
       group: 'wiring',
-      item: `fuse ${fuse.ratingA} A, ${fuse.type}`,
-      need: 1,
+      item: 'solder sleeve or insulated crimp splice, 0.5 to 1 mm²',
+      need: ends,
       unit: 'piece',
-      sparePercent: 100,
-      basis: 'as rated for this cable; one in reserve, of the same rating only'
+      sparePercent: 25,
+      basis: 'where each core joins the loudspeaker wires of the source'
     }),
     ...wiringPieces(
-      `fuse holder for ${fuse.type}, covered, for ${designation}`,
-      1,
-      'within the distance from the battery that the fuse rating states'
-    )
+      `ferrule ${LEAD_MM2} mm²`,
+      ends,
+      `each core at the ${converter ? 'converter' : 'loudspeaker-level input of the amplifier'}`
+    ),
+    ...(converter
+      ? [
+          ...wiringPieces(`line-output converter, isolated, ${count} channels`, 1, 'beside the amplifier'),
+          ...offTheReel('screened signal cable', CONVERTER_TAIL_M, 'from the converter to the amplifier')
+        ]
+      : [])
   ]
 }
 
-function cableEndRows({ designation, returnKind, fuse }: BillCable): readonly BillRow[] {
+export function wireRows({ speaker, lead }: BillWire): readonly BillRow[] {
+  const { turnOnLengthM } = lead
   return [
-    ...wiringPieces(
-      `crimp ring lug for ${designation}`,
-      (fuse === undefined ? 1 : 3) + 1,
-      `battery${fuse === undefined ? '' : ', both sides of the fuse holder'}, ${returnKind === 'chassis' ? 'body' : 'battery return'}`
-    ),
-    ...wiringPieces(`ferrule or reducing pin for ${designation}`, 2, 'positive and return at the amplifier'),
-    ...billRow({
-      group: 'wiring',
-      item: 'heat-shrink sleeve, adhesive-lined',
-      need: 6 * 0.05,
-      unit: 'm',
-      step: 0.1,
-      basis: '50 mm over each crimp'
-    })
-  ]
-}
-
-function cableRunRows({
-  designation,
-  positiveLengthM,
-  returnKind,
-  returnLengthM,
-  grommetCount
-}: BillCable): readonly BillRow[] {
-  const clippedM = positiveLengthM + (returnKind === 'chassis' ? 0 : returnLengthM)
-  return [
-    ...wiringPieces(
-      `rubber grommet for ${designation}`,
-      grommetCount,
-      'one for each sheet-metal wall the cable passes'
-    ),
-    ...wiringPieces(
-      'cable clip or tie',
-      clippedM / wiringRule.clipSpacingM,
-      `every ${mm(wiringRule.clipSpacingM)} mm along the run`
-    )
-  ]
-}
-
-export function cableRows(cable: BillCable): readonly BillRow[] {
-  return [...powerCableRows(cable), ...fuseRows(cable), ...cableEndRows(cable), ...cableRunRows(cable)]
-}
-
-export function wireRows({
-  speakerLengthM,
-  speakerAreaM2 = 2.5e-6,
-  remoteLengthM,
-  signalLengthM
-}: BillWire): readonly BillRow[] {
-  return [
-    ...offTheReel(
-      `two-core speaker wire ${rounded(speakerAreaM2 * 1e6)} mm²`,
-      speakerLengthM,
-      `${rounded(speakerLengthM)} m from amplifier to terminal cup`
-    ),
+    ...(speaker === undefined
+      ? []
+      : offTheReel(
+          `two-core speaker wire ${sizeText(speaker)}`,
+          speaker.lengthM * speaker.count,
+          `${rounded(speaker.lengthM)} m from ${speaker.count === 1 ? 'the amplifier' : `each of ${speaker.count} outputs`} to the terminal cup`
+        )),
     ...offTheReel(
       'turn-on wire 0.75 mm²',
-      remoteLengthM,
-      `${rounded(remoteLengthM)} m from the source to the amplifier`
+      turnOnLengthM,
+      `${rounded(turnOnLengthM)} m from the source to the amplifier`
     ),
-    ...offTheReel('screened signal cable', signalLengthM, `${rounded(signalLengthM)} m, apart from the power cable`)
+    ...leadRows(lead)
   ]
 }

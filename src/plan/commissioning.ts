@@ -2,6 +2,7 @@
 import type { CautionCode } from '../domain/caution.ts'
 import type { SignalStep } from '../domain/signal/commissioning.ts'
 import type { CableChoice } from '../domain/supply/choose-cable.ts'
+import type { PlanCircuit } from './plan-circuit.ts'
 
 export interface CommissioningStep {
   readonly id: string
@@ -27,42 +28,73 @@ const noShort: CommissioningStep = {
   cautions: []
 }
 
-/** Order is part of the meaning: nothing is live before everything is joined, and the fuse goes in last. */
-function beforePower({ cable, fuse, ground }: CableChoice): readonly CommissioningStep[] {
-  const size = cable === undefined ? 'the cable' : `the ${cable.designation} cable`
-  return [
-    batteryOff,
-    {
-      id: 'cable-seen',
-      text: `Look along ${size} from end to end: grommet in every metal wall, clear of heat, pedals, seat rails and sharp edges, clamped.`,
-      passIf: 'No bare metal touches it and it cannot move or chafe.',
-      cautions: ['bulkhead-grommet', 'cable-routing']
-    },
-    noShort,
-    {
-      id: 'fuse-last',
-      text: `Join the battery again, negative last, then put the ${fuse === undefined ? 'main' : `${fuse.ratingA} A`} fuse in its holder.`,
-      passIf: 'No spark beyond the charging tick of the amplifier; no smell, nothing warm.',
-      cautions: ['fuse-last', 'battery-gas']
-    },
-    {
-      id: 'ground-drop',
-      text: 'With dense bass music at full level, measure from the amplifier’s ground terminal to the negative post of the battery.',
-      passIf:
-        ground.heavy === undefined
-          ? 'No warm joint.'
-          : `About ${millivolts(ground.heavy.expectedV)} at ${ground.heavy.currentA.toFixed(0)} A, at most ${millivolts(ground.heavy.acceptanceV)}; more means a joint to remake, or a body that conducts worse than the plan took it: measure and plan again.`,
-      cautions: ['amplifier-heat']
-    }
-  ]
+/** No screen, no core to ground: a short of either core would load the output stage of the source. */
+const speakerLead: CommissioningStep = {
+  id: 'speaker-level-lead',
+  text: 'Source off, the twisted signal pairs off the amplifier or its converter: measure each core to the body, and the cores of each pair to those of the other.',
+  passIf:
+    'No core shows less than 1 kΩ to the body or to the other pair; within a pair there are a few ohms of loudspeaker, or nothing where it is disconnected.',
+  cautions: ['bridge-tied-source']
 }
 
-/** Supply first; the drop under load is measured when the gain stands, so it comes last. */
+function cableSeen({ trunk, branches }: PlanCircuit): CommissioningStep {
+  const sizes = [...new Set([trunk, ...branches].flatMap(run => (run === undefined ? [] : [run.designation])))]
+  const what = sizes.length === 0 ? 'the cable' : `the ${sizes.join(', ')} ${sizes.length === 1 ? 'cable' : 'cables'}`
+  const along = (trunk?.runs ?? 1) > 1 ? `, all ${trunk?.runs} that lie side by side` : ''
+  return {
+    id: 'cable-seen',
+    text: `Look along ${what}${along} from end to end: grommet in every metal wall, clear of heat, pedals, seat rails and sharp edges, clamped.`,
+    passIf: 'No bare metal touches it and it cannot move or chafe.',
+    cautions: ['bulkhead-grommet', 'cable-routing']
+  }
+}
+
+function fuseLast({ trunk, branches }: PlanCircuit): CommissioningStep {
+  const { fuse, runs = 1 } = trunk ?? {}
+  const rated = fuse === undefined ? 'main' : `${fuse.ratingA} A`
+  const main =
+    runs === 1 ? `the ${rated} fuse in its holder` : `a ${rated} fuse in the holder of each of the ${runs} cables`
+  const behind = branches.flatMap(({ amplifier, fuse: own }) =>
+    own === undefined ? [] : [`${own.ratingA} A for ${amplifier}`]
+  )
+  const block = behind.length === 0 ? '' : `Put the fuses of the branches in the block: ${behind.join(', ')}. `
+  return {
+    id: 'fuse-last',
+    text: `${block}Join the battery again, negative last, then put ${main}.`,
+    passIf: 'No spark beyond the charging tick of the amplifier; no smell, nothing warm.',
+    cautions: ['fuse-last', 'battery-gas']
+  }
+}
+
+function groundDrop({ heavy }: CableChoice['ground']): CommissioningStep {
+  return {
+    id: 'ground-drop',
+    text: 'With dense bass music at full level, measure from the amplifier’s ground terminal to the negative post of the battery.',
+    passIf:
+      heavy === undefined
+        ? 'No warm joint.'
+        : `About ${millivolts(heavy.expectedV)} at ${heavy.currentA.toFixed(0)} A, at most ${millivolts(heavy.acceptanceV)}; more means a joint to remake, or a body that conducts worse than the plan took it: measure and plan again.`,
+    cautions: ['amplifier-heat']
+  }
+}
+
+/**
+ * Order is part of the meaning: nothing is live before everything is joined, the fuse goes in last, and the drop under load
+ * is measured when the gain stands.
+ */
 export function commissioning(
   cable: CableChoice | undefined,
+  circuit: PlanCircuit,
   signal: readonly SignalStep[]
 ): readonly CommissioningStep[] {
-  const power = cable === undefined ? [] : beforePower(cable)
-  const underLoad = power.filter(({ id }) => id === 'ground-drop')
-  return [...power.filter(({ id }) => id !== 'ground-drop'), ...signal, ...underLoad]
+  if (cable === undefined) return signal
+  return [
+    batteryOff,
+    cableSeen(circuit),
+    noShort,
+    ...(circuit.signalLead.kind === 'twisted-pair' ? [speakerLead] : []),
+    fuseLast(circuit),
+    ...signal,
+    groundDrop(cable.ground)
+  ]
 }

@@ -6,15 +6,16 @@ import { nestPanels } from '../domain/sheet/nest-panels.ts'
 import type { SheetPanel, SheetPlan, SheetPlanRequest } from '../domain/sheet/sheet-plan.ts'
 import type { BillDriver } from './bill-box.ts'
 import { billOfMaterials } from './bill-of-materials.ts'
+import type { BillCable } from './bill-power.ts'
 import { type BillRow, mm } from './bill-row.ts'
-import { type BillCable, offTheReel, wiringPieces } from './bill-wiring.ts'
 import { buildFacts } from './build-facts.ts'
 import { type BuildFacts, type BuildOrder, buildOrder } from './build-order.ts'
 import { attempt, type Part, waitingFor } from './part.ts'
 import type { BoxPart } from './plan-box.ts'
+import type { PlanCircuit } from './plan-circuit.ts'
 import { type Finish, LINING } from './plan-finish.ts'
 import type { PlanRequest } from './plan-request.ts'
-import type { PlannedSupply } from './plan-supply.ts'
+import type { PowerRun } from './plan-run.ts'
 import { type Restraint, restraint } from './restraint.ts'
 
 /** The sheet most dealers cut from, where the table of boards knows none. Common practice, no source. */
@@ -76,45 +77,36 @@ function billedDriver({ driver, driverCount, board }: PlanRequest): BillDriver |
   }
 }
 
-function billedCable({ supply: run }: PlanRequest, supply: PlannedSupply): BillCable | undefined {
-  const chosen = supply.cable.done ? supply.cable.outcome.result : undefined
-  if (chosen?.cable === undefined) return undefined
-  return {
-    designation: chosen.cable.designation,
-    positiveLengthM: run.positiveLengthM,
-    returnKind: run.return.kind,
-    returnLengthM: run.return.kind === 'cable' ? run.return.lengthM : (run.return.leadLengthM ?? 0.5),
-    ...(chosen.fuse === undefined ? {} : { fuse: chosen.fuse }),
-    grommetCount: 1
-  }
-}
+const billedRun = ({ returnBy, ...run }: PowerRun): Omit<BillCable, 'grommetCount'> => ({
+  ...run,
+  returnKind: returnBy === 'body' ? 'chassis' : 'cable'
+})
 
 function billed(
   request: PlanRequest,
   finish: Finish,
   box: BoxLayout,
   sheets: SheetsPart,
-  supply: PlannedSupply,
+  circuit: PlanCircuit,
   held: Restraint
 ) {
-  const { driverCount, car, signal } = request
   const driver = billedDriver(request)
-  const cable = billedCable(request, supply)
-  const runM = request.supply.positiveLengthM
+  const { trunk, branches, speakerWire, insideWire, signalLead } = circuit
   return billOfMaterials({
     box,
     ...(sheets.done ? { sheets: sheets.outcome.result } : {}),
     ...(driver === undefined ? {} : { driver }),
-    terminals: { cupCount: 1, driverCount },
+    terminals: {
+      cupCount: 1,
+      driverCount: request.driverCount,
+      ...(insideWire === undefined ? {} : { wire: insideWire })
+    },
     restraint: held,
     ...(finish.lined ? { lining: { thicknessM: LINING.thicknessM, areaM2: liningAreaM2(box) } } : {}),
     ...(finish.covered ? { carpet: {} } : {}),
-    ...(cable === undefined ? {} : { cable }),
-    wire: {
-      speakerLengthM: car.speakerCableLengthM ?? 2,
-      remoteLengthM: signal.turnOn?.remoteOutput === true ? runM : 0,
-      signalLengthM: runM
-    }
+    ...(trunk === undefined ? {} : { cable: { ...billedRun(trunk), grommetCount: 1 } }),
+    branches: branches.map(branch => ({ ...billedRun(branch), amplifier: branch.amplifier })),
+    wire: { ...(speakerWire === undefined ? {} : { speaker: speakerWire }), lead: signalLead }
   })
 }
 
@@ -124,25 +116,7 @@ function liningAreaM2({ inner }: BoxLayout): number {
   return widthM * heightM + 2 * depthM * (widthM + heightM)
 }
 
-/** Behind a distribution block: cable and fuse of each branch. */
-function branchRows({ feeder }: PlannedSupply): readonly BillRow[] {
-  if (!feeder.done) return []
-  const branches = feeder.request.amplifiers.flatMap(({ branch }) => (branch?.cable === undefined ? [] : [branch]))
-  if (branches.length === 0) return []
-  return [
-    ...wiringPieces(`distribution block, 1 in, ${branches.length} out, fused`, 1, 'one branch an amplifier'),
-    ...branches.flatMap(({ cable, fuse }, index) => {
-      const lengthM = (cable?.positiveLengthM ?? 0) + (cable?.return?.kind === 'cable' ? cable.return.lengthM : 0)
-      const place = `branch ${index + 1}`
-      return [
-        ...offTheReel(`power cable ${cable?.designation}, ${place}`, lengthM, 'from the block, and its ground lead'),
-        ...(fuse === undefined ? [] : wiringPieces(`fuse ${fuse.ratingA} A, ${fuse.type}, ${place}`, 1, 'in the block'))
-      ]
-    })
-  ]
-}
-
-export function planBuild(request: PlanRequest, finish: Finish, box: BoxPart, supply: PlannedSupply): PlannedBuild {
+export function planBuild(request: PlanRequest, finish: Finish, box: BoxPart, circuit: PlanCircuit): PlannedBuild {
   if (!box.done) return { sheets: waitingFor('a laid-out box'), billOfMaterials: [] }
   const layout = box.outcome.result
   const sheets = attempt(sheetRequest(request, layout), nestPanels)
@@ -160,7 +134,7 @@ export function planBuild(request: PlanRequest, finish: Finish, box: BoxPart, su
   })
   return {
     sheets,
-    billOfMaterials: [...billed(request, finish, layout, sheets, supply, held), ...branchRows(supply)],
+    billOfMaterials: billed(request, finish, layout, sheets, circuit, held),
     facts,
     buildOrder: buildOrder(facts),
     restraint: held

@@ -1,6 +1,7 @@
 /** What a person must know before starting, over the whole plan. */
 import { type Caution, type CautionCode, caution, cautionCatalogue } from '../domain/caution.ts'
 import { driverCautions } from '../domain/cautions/driver.ts'
+import { oneOperatingPoint } from './one-operating-point.ts'
 import type { Part } from './part.ts'
 import { type Restraint, restraintCautions } from './restraint.ts'
 
@@ -25,12 +26,13 @@ const aboutAlternatives: readonly CautionCode[] = [
 ]
 
 function ofParts(parts: Readonly<Record<string, Part<unknown, unknown> | undefined>>): readonly Caution[] {
-  return Object.entries(parts)
-    .flatMap(([name, part]) => {
-      const told = part?.done ? part.outcome.cautions.map(({ at: _, ...rest }) => rest) : []
-      // The sheet is judged once, as it was given, not again by the figures completed from it.
-      return name.startsWith('driver') ? told : told.filter(({ code }) => !(code in driverCautions))
-    })
+  const named = Object.entries(parts).map(([name, part]) => {
+    const told = part?.done ? part.outcome.cautions.map(({ at: _, ...rest }) => rest) : []
+    // The sheet is judged once, as it was given, not again by the figures completed from it.
+    return [name, name.startsWith('driver') ? told : told.filter(({ code }) => !(code in driverCautions))] as const
+  })
+  return Object.values(oneOperatingPoint(Object.fromEntries(named)))
+    .flat()
     .filter(({ code }) => !aboutAlternatives.includes(code))
 }
 

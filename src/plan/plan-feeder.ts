@@ -1,90 +1,94 @@
-/** The run as it will lie in the car: trunk, block and branches, the voltage that reaches each amplifier. */
+/** The run as it will lie in the car: trunk, block and branches, the voltage that reaches each amplifier at two levels. */
 import type { AmplifierOnSupply } from '../domain/supply/amplifier-draw.ts'
-import type { CableChoiceRequest, ReturnPath } from '../domain/supply/cable-request.ts'
-import { type CableChoice, chooseCable } from '../domain/supply/choose-cable.ts'
+import type { ReturnPath } from '../domain/supply/cable-request.ts'
 import { computeFeeder } from '../domain/supply/compute-feeder.ts'
 import type { Feeder } from '../domain/supply/feeder-answer.ts'
-import type { FeederAmplifier, FeederRequest, FeederStage } from '../domain/supply/feeder-request.ts'
+import type { FeederAmplifier, FeederRequest, FeederSource, FeederStage } from '../domain/supply/feeder-request.ts'
 import type { SupplyCurrent } from '../domain/supply/supply-current.ts'
 import { attempt, type Part, waitingFor } from './part.ts'
+import { type Branches, branchCable } from './plan-branches.ts'
 import { conductorOf } from './plan-conductor.ts'
 import type { PlanRequest } from './plan-request.ts'
+import type { PowerRun } from './plan-run.ts'
 
 export type FeederPart = Part<FeederRequest, Feeder>
 
 /** Common practice, no source: a regulated alternator holds 13.8 V for each 12 V. */
 const RUNNING_OVER_NOMINAL = 13.8 / 12
-/** Block and amplifiers stand together. Common practice, no source. */
-const USUAL_BRANCH_M = 1
-const USUAL_GROUND_LEAD_M = 0.5
-
-const leadM = (path: ReturnPath) => (path.kind === 'chassis' ? (path.leadLengthM ?? USUAL_GROUND_LEAD_M) : 0)
 
 /** With a block the ground leads belong to the branches; the trunk returns through the body or its own cable. */
-function trunkReturn(path: ReturnPath, shared: boolean): ReturnPath {
+export function trunkReturn(path: ReturnPath, shared: boolean): ReturnPath {
   return shared && path.kind === 'chassis' ? { ...path, leadLengthM: 0 } : path
 }
 
-function stage(
-  request: PlanRequest,
-  { cable, fuse }: CableChoice,
-  positiveLengthM: number,
-  path: ReturnPath
-): FeederStage | undefined {
-  if (cable === undefined) return undefined
+/** The battery as a source, from what is said of it in either place. */
+function batteryOf({ source, battery }: PlanRequest['supply']): FeederSource['battery'] {
+  if (source !== undefined || battery === undefined) return source
+  const { resistanceOhm, coldCrankingA } = battery
+  if (resistanceOhm === undefined && coldCrankingA === undefined) return undefined
   return {
-    cable: { designation: cable.designation, positiveLengthM, return: path, ...conductorOf(request) },
-    ...(fuse === undefined ? {} : { fuse: { ratingA: fuse.ratingA, type: fuse.type } })
+    ...(resistanceOhm === undefined ? {} : { resistanceOhm }),
+    ...(coldCrankingA === undefined ? {} : { coldCrankingA })
   }
 }
 
-function branch(request: PlanRequest, currentA: number, heavyCurrentA: number): FeederStage | undefined {
-  const { supply } = request
-  const positiveLengthM = supply.branchLengthM ?? USUAL_BRANCH_M
-  const path: ReturnPath = { kind: 'cable', lengthM: leadM(supply.return) || positiveLengthM }
-  const { gaugeSystem, insulationMaterial } = supply
-  const wish: CableChoiceRequest = {
-    currentA,
-    heavyCurrentA,
-    systemVoltageV: supply.systemVoltageV,
-    positiveLengthM,
-    return: path,
-    ...conductorOf(request),
-    ...(gaugeSystem === undefined ? {} : { gaugeSystem }),
-    ...(insulationMaterial === undefined ? {} : { insulationMaterial })
+/** The plan's own alternator or converter, driving and hot, with the battery behind it; stiff where none is described. */
+function sourceOf({ supply }: PlanRequest, { charging }: SupplyCurrent): FeederSource {
+  const battery = batteryOf(supply)
+  return {
+    voltageV: supply.systemVoltageV * RUNNING_OVER_NOMINAL,
+    ...(charging === undefined ? {} : { currentLimitA: charging.cruiseAvailableA, baseLoadA: charging.baseLoadA }),
+    ...(battery === undefined ? {} : { battery })
   }
-  const chosen = attempt(wish, chooseCable)
-  return chosen.done ? stage(request, chosen.outcome.result, positiveLengthM, path) : undefined
 }
 
-export function planFeeder(
+const fused = ({ fuse }: PowerRun): Pick<FeederStage, 'fuse'> =>
+  fuse === undefined ? {} : { fuse: { ratingA: fuse.ratingA, type: fuse.type } }
+
+function trunkStage(request: PlanRequest, trunk: PowerRun, shared: boolean): FeederStage {
+  const { designation, runs, positiveLengthM } = trunk
+  return {
+    cable: {
+      designation,
+      positiveLengthM,
+      ...(runs === 1 ? {} : { runs }),
+      return: trunkReturn(request.supply.return, shared),
+      ...conductorOf(request)
+    },
+    ...fused(trunk)
+  }
+}
+
+/** Both levels of one run: the test tone that fuse and gain are set by, and dense bass, the loudest that music asks for. */
+export function planFeeders(
   request: PlanRequest,
   amplifiers: readonly AmplifierOnSupply[],
   current: SupplyCurrent,
-  cable: Part<CableChoiceRequest, CableChoice>
-): FeederPart {
-  const { supply } = request
-  const shared = amplifiers.length > 1
-  const trunk = cable.done
-    ? stage(request, cable.outcome.result, supply.positiveLengthM, trunkReturn(supply.return, shared))
-    : undefined
-  if (trunk === undefined) return waitingFor('a cable that passes')
+  trunk: PowerRun | undefined,
+  { runs, missing }: Branches
+): { readonly feeder: FeederPart; readonly feederHeavy: FeederPart } {
+  const wanting =
+    trunk === undefined
+      ? 'a cable that passes'
+      : missing === undefined
+        ? undefined
+        : `a branch cable to ${missing} that passes`
+  if (trunk === undefined || wanting !== undefined) {
+    const part = waitingFor(wanting ?? 'a cable that passes')
+    return { feeder: part, feederHeavy: part }
+  }
   const fed = amplifiers.map((amplifier, index): FeederAmplifier => {
-    const share = current.amplifiers[index]
-    const own = shared && share !== undefined ? branch(request, share.fullSineA, share.heavyA) : undefined
-    return { ...amplifier, ...(own === undefined ? {} : { branch: own }) }
+    const run = runs[index]
+    return run === undefined ? amplifier : { ...amplifier, branch: { cable: branchCable(request, run), ...fused(run) } }
   })
-  const battery = supply.source
-  return attempt(
-    {
-      systemVoltageV: supply.systemVoltageV,
-      source: {
-        voltageV: supply.systemVoltageV * RUNNING_OVER_NOMINAL,
-        ...(battery === undefined ? {} : { battery })
-      },
-      trunk,
-      amplifiers: fed
-    },
-    computeFeeder
-  )
+  const asked = {
+    systemVoltageV: request.supply.systemVoltageV,
+    source: sourceOf(request, current),
+    trunk: trunkStage(request, trunk, amplifiers.length > 1),
+    amplifiers: fed
+  }
+  return {
+    feeder: attempt({ ...asked, level: 'full-sine' as const }, computeFeeder),
+    feederHeavy: attempt({ ...asked, level: 'heavy' as const }, computeFeeder)
+  }
 }

@@ -31,6 +31,7 @@ export function planSignal(
   return attempt(
     {
       ...signal,
+      systemVoltageV: request.supply.systemVoltageV,
       amplifier: {
         powerW: joined.amplifierPowerW / joined.outputs,
         loadOhm: joined.loadOhm,

@@ -1,6 +1,8 @@
 /** The plan in a few lines: what it is, what it does, and whether to go on. */
 import type { Caution } from '../domain/caution.ts'
 import type { EnclosureCandidate } from '../domain/enclosure/sizing.ts'
+import type { Feeder } from '../domain/supply/feeder-answer.ts'
+import type { PlanCircuit } from './plan-circuit.ts'
 import type { JoinedDrivers } from './plan-load.ts'
 import type { PlanRequest } from './plan-request.ts'
 import type { PlanParts } from './plan-system.ts'
@@ -68,18 +70,49 @@ function soundLine({ response }: PlanParts): readonly string[] {
   return [`${half}up to ${whole(scalars.peakLevelDb)} dB in half space at 1 m${peak}.`]
 }
 
-function supplyLine({ current, cable, fuse }: PlanParts): readonly string[] {
-  const lines: string[] = []
-  if (current.done)
-    lines.push(
-      `${current.outcome.result.currents.fullSineA.toFixed(1)} A at full sine, ${current.outcome.result.currents.averageA.toFixed(1)} A on average with music.`
-    )
-  const chosen = cable.done ? cable.outcome.result.cable : undefined
-  if (chosen !== undefined) {
-    const guard = fuse.done ? `, ${fuse.outcome.result.fuse.ratingA} A fuse (${fuse.outcome.result.fuse.form})` : ''
-    lines.push(`Power cable ${chosen.designation}${guard}; ${chosen.governedBy} decided the size.`)
+function runLines({ trunk, branches }: PlanCircuit, governedBy: string | undefined): readonly string[] {
+  if (trunk === undefined) return []
+  const { designation, runs, fuse } = trunk
+  const guard =
+    fuse === undefined ? '' : `, ${fuse.ratingA} A fuse (${fuse.form})${runs === 1 ? '' : ' in each of them'}`
+  const why = governedBy === undefined ? '' : `; ${governedBy} decided the size`
+  const behind = branches.map(
+    ({ amplifier, ...run }) =>
+      `${run.designation} to ${amplifier}${run.fuse === undefined ? '' : `, ${run.fuse.ratingA} A fuse`}`
+  )
+  return [
+    `Power cable ${runs === 1 ? '' : `${runs} × `}${designation}${guard}${why}.`,
+    ...(behind.length === 0 ? [] : [`Behind the distribution block: ${behind.join('; ')}.`])
+  ]
+}
+
+/** Lowest voltage at an amplifier, at the test tone and with music; both from the source the caller described. */
+function voltageLine({ feeder, feederHeavy }: PlanParts): readonly string[] {
+  if (!feeder.done || !feederHeavy.done) return []
+  const left = ({ amplifiers, feasible, mode }: Feeder) => {
+    const voltages = amplifiers.flatMap(({ voltageV }) => (voltageV === undefined ? [] : [voltageV]))
+    if (!feasible || voltages.length === 0) return 'no steady voltage'
+    return `${Math.min(...voltages).toFixed(1)} V${mode === 'battery-assists' ? ' (the battery helps)' : ''}`
   }
-  return lines
+  const { currentLimitA } = feeder.request.source
+  const source =
+    currentLimitA === undefined ? 'source taken as stiff' : `${whole(currentLimitA)} A from the charging system`
+  return [
+    `Left at the amplifier while driving, ${source}: ${left(feeder.outcome.result)} at full sine, ${left(feederHeavy.outcome.result)} with dense bass.`
+  ]
+}
+
+function supplyLine(parts: PlanParts, circuit: PlanCircuit): readonly string[] {
+  const { current, cable } = parts
+  const currents = current.done ? current.outcome.result.currents : undefined
+  const governedBy = cable.done ? cable.outcome.result.cable?.governedBy : undefined
+  return [
+    ...(currents === undefined
+      ? []
+      : [`${currents.fullSineA.toFixed(1)} A at full sine, ${currents.averageA.toFixed(1)} A on average with music.`]),
+    ...runLines(circuit, governedBy),
+    ...voltageLine(parts)
+  ]
 }
 
 export function planSummary(
@@ -87,7 +120,8 @@ export function planSummary(
   parts: PlanParts,
   joined: JoinedDrivers | undefined,
   chosen: EnclosureCandidate | undefined,
-  cautions: readonly Caution[]
+  cautions: readonly Caution[],
+  circuit: PlanCircuit
 ): PlanSummary {
   return {
     ...verdictOf(parts, cautions),
@@ -96,7 +130,7 @@ export function planSummary(
       ...boxLine(parts, chosen),
       ...portLine(parts),
       ...soundLine(parts),
-      ...supplyLine(parts)
+      ...supplyLine(parts, circuit)
     ]
   }
 }

@@ -12,6 +12,7 @@ import type { BoxPart } from './plan-box.ts'
 import { planBuild, type SheetsPart } from './plan-build.ts'
 import type { SizingPart } from './plan-candidates.ts'
 import { planCautions } from './plan-cautions.ts'
+import { type PlanCircuit, planCircuit } from './plan-circuit.ts'
 import { type DriverPart, planDrivers } from './plan-drivers.ts'
 import { planEnclosure, type Tried } from './plan-enclosure.ts'
 import type { FeederPart } from './plan-feeder.ts'
@@ -39,7 +40,10 @@ export interface PlanParts {
   readonly current: CurrentPart
   readonly cable: CablePart
   readonly fuse: FusePart
+  /** At the test tone of full output. */
   readonly feeder: FeederPart
+  /** At dense bass. */
+  readonly feederHeavy: FeederPart
   readonly signal: SignalPart
 }
 
@@ -47,6 +51,7 @@ export interface SystemPlan {
   readonly name?: string
   readonly summary: PlanSummary
   readonly parts: PlanParts
+  readonly circuit: PlanCircuit
   readonly tried: readonly Tried[]
   readonly billOfMaterials: readonly BillRow[]
   readonly buildOrder?: BuildOrder
@@ -70,28 +75,31 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const { joined, ...load } = planLoad(settled)
   const driver = planDrivers(settled, joined)
   const { tried, chosen, fits, ...enclosure } = planEnclosure(settled, driver, joined)
-  const supply = planSupply(settled, joined)
+  const { runs, ...supply } = planSupply(settled, joined)
   const signal = planSignal(settled, joined, enclosure.response)
-  const { sheets, ...build } = planBuild(settled, finish, enclosure.box, supply)
+  const wires = joined === undefined ? load : { ...load, joined }
+  const { circuit, ...circuitSays } = planCircuit(settled, wires, runs, signal)
+  const { sheets, ...build } = planBuild(settled, finish, enclosure.box, circuit)
   const parts: PlanParts = { ...load, driver, ...enclosure, sheets, ...supply, signal }
   const work = build.facts === undefined ? [] : buildCautions(build.facts)
   const built = fits ? parts : { ...parts, port: undefined, box: undefined, response: undefined }
-  const cautions = planCautions({ ...built }, build.restraint, work)
+  const cautions = planCautions({ ...built }, build.restraint, [...work, ...circuitSays.cautions])
   const cable = supply.cable.done ? supply.cable.outcome.result : undefined
   const steps = signal.done ? signal.outcome.result.steps : []
   return {
     result: {
       ...(request.name === undefined ? {} : { name: request.name }),
-      summary: planSummary(settled, parts, joined, chosen, cautions),
+      summary: planSummary(settled, parts, joined, chosen, cautions, circuit),
       parts,
+      circuit,
       tried,
       billOfMaterials: build.billOfMaterials,
       ...(build.buildOrder === undefined ? {} : { buildOrder: build.buildOrder }),
       ...(build.restraint === undefined ? {} : { restraint: build.restraint }),
-      commissioning: commissioning(cable, steps)
+      commissioning: commissioning(cable, circuit, steps)
     },
     cautions,
-    assumed: assumed.list,
+    assumed: [...assumed.list, ...circuitSays.assumed],
     sources: [
       ...sourcesOf(parts),
       ...(build.buildOrder === undefined ? [] : buildSources),

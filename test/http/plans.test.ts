@@ -15,6 +15,7 @@ const partNames = [
   'cable',
   'fuse',
   'feeder',
+  'feederHeavy',
   'signal'
 ]
 
@@ -31,7 +32,7 @@ describe('a plan', () => {
     expect(Object.keys(parts)).toEqual(expect.arrayContaining([...partNames, 'port']))
     for (const [name, part] of Object.entries<Reply['body']>(parts)) expect(part.done, name).toBe(true)
     expect(summary.verdict).toBe('take-care')
-    expect(summary.lines).toHaveLength(6)
+    expect(summary.lines).toHaveLength(7)
   })
 
   it('answers every part for one closed box on a speaker-level source', () => {

@@ -77,7 +77,16 @@ describe('bill of materials', () => {
       fuse: { ratingA: 80, type: 'bolt-down' },
       grommetCount: 2
     },
-    wire: { speakerLengthM: 1.2, remoteLengthM: 5, signalLengthM: 5 }
+    wire: {
+      lead: {
+        kind: 'screened',
+        name: 'screened signal cable',
+        lengthM: 5,
+        count: 1,
+        converter: false,
+        turnOnLengthM: 5
+      }
+    }
   })
   function row(start: string) {
     const found = rows.find(({ item }) => item.startsWith(start))

@@ -92,6 +92,8 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     cutPlan,
     wiring: {
       battery: '12 V, 70 Ah',
+      runs: 1,
+      notDrawn: [],
       fuse: '125 A, bolt-down',
       fusePlace: 'within 0.18 m of the battery',
       positive: '1/0 AWG copper, 5.0 m',
@@ -128,7 +130,17 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
         fuse: { ratingA: 125, type: 'bolt-down' },
         grommetCount: 2
       },
-      wire: { speakerLengthM: 2, remoteLengthM: 5, signalLengthM: 5 }
+      wire: {
+        speaker: { designation: '4 mm²', areaM2: 4e-6, lengthM: 2, count: 1 },
+        lead: {
+          kind: 'screened',
+          name: 'screened signal cable',
+          lengthM: 5,
+          count: 1,
+          converter: false,
+          turnOnLengthM: 5
+        }
+      }
     }),
     buildOrder: buildOrder(facts),
     restraint: held,

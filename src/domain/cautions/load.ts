@@ -97,6 +97,17 @@ export const loadCautions = {
     meaning: 'The speaker cable named carries too little current or has too much resistance for this load and length.',
     basis: '5 % of the load: common practice, no source; ampacity: 33 CFR 183.425 Table 5'
   },
+  'unregulated-sizing': {
+    level: 'note',
+    meaning:
+      'An amplifier that does not regulate draws more the higher the supply: fuse and cable are sized at charging voltage, the larger case.',
+    basis: 'rails follow the supply, derived; 14.4 V per 12 V while charging, common practice'
+  },
+  'not-planned': {
+    level: 'care',
+    meaning: 'A part of the system is not planned here: it stands in no bill and no picture.',
+    basis: 'scope of this service'
+  },
   'target-off': {
     level: 'note',
     meaning:

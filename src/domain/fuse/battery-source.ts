@@ -1,6 +1,7 @@
 /** The battery as a source: its rest voltage, both ends of its resistance, and what it drives into a short circuit. */
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
+import { twelves } from '../twelves.ts'
 import { batteryOhmAh, fuseJudgement } from './fuse-judgement.ts'
 
 export const batteryChemistries = ['flooded', 'agm', 'gel', 'lithium'] as const
@@ -13,29 +14,6 @@ export interface BatterySource {
   /** With its capacity in place of the cold cranking current, which lithium and many sealed batteries do not print. */
   readonly chemistry?: BatteryChemistry
   readonly capacityAh?: number
-}
-
-/** Nominal voltages whose batteries and drop-out voltages are known: [from, to, how many 12 V batteries]. */
-const nominals = [
-  [10, 16, 1],
-  [20, 32, 2],
-  [40, 58, 4]
-] as const
-
-/**
- * How many 12 V batteries a system voltage stands for: 1, 2 or 4.
- *
- * @throws DesignError `out-of-range` for 6, 36 and other voltages whose rest and drop-out voltages are not known here
- */
-export function twelves(systemVoltageV: number): number {
-  const found = nominals.find(([from, to]) => systemVoltageV >= from && systemVoltageV <= to)
-  if (found !== undefined) return found[2]
-  throw new DesignError('out-of-range', {
-    field: 'systemVoltageV',
-    value: systemVoltageV,
-    unit: 'V',
-    detail: `${systemVoltageV} V is no 12, 24 or 48 V system (10 to 16, 20 to 32, 40 to 58 V): its rest, charging and drop-out voltages are not known here.`
-  })
 }
 
 /** Battery resistance from its cold cranking current [Ω]: (12.6 − 7.2)/CCA for each 12 V; a cold upper bound. @check 600 A → 9 mΩ */

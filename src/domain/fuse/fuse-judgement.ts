@@ -12,7 +12,8 @@ export const fuseJudgement = {
   cfrPolicyBelowV: 50,
   selectivityRatio: 1.6,
   clearingMultiple: 3,
-  idealM: 0.18,
+  /** 7 in, 33 CFR 183.455(b)(1), rounded down: it is a limit. */
+  idealM: 0.175,
   usualM: 0.45,
   sheathedM: 1.016,
   batteryOhmPer12V: {

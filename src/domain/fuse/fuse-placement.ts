@@ -14,7 +14,7 @@ export interface Placement {
   readonly text: string
 }
 
-/** @source 33 CFR 183.455(b): 178 mm, 1016 mm when sheathed (read); 450 mm common practice */
+/** @source 33 CFR 183.455(b): 7 in, 177.8 mm, a limit and so printed as 175; 1016 mm when sheathed (read); 450 mm common practice */
 export function placement(linksTwoBatteries: boolean): Placement {
   const { idealM, usualM, sheathedM } = fuseJudgement
   const where = linksTwoBatteries
@@ -25,11 +25,11 @@ export function placement(linksTwoBatteries: boolean): Placement {
     usualM,
     sheathedM,
     bothEnds: linksTwoBatteries,
-    text: `Put the fuse ${where}: within 180 mm, at most 450 mm of conductor.`
+    text: `Put the fuse ${where}: within 175 mm, at most 450 mm of conductor.`
   }
 }
 
-/** What a planned distance deserves: nothing up to 180 mm, sleeve to 450, conduit to 1016, else move it. */
+/** What a planned distance deserves: nothing up to 175 mm, sleeve to 450, conduit to 1016, else move it. */
 export function placementCautions(
   distanceM: number | undefined,
   sheathed: boolean,
@@ -50,8 +50,8 @@ export function placementCautions(
   const allowed = sheathed ? sheathedM : usualM
   const level = distanceM > allowed ? 'stop' : distanceM > usualM ? 'care' : 'note'
   const advice = {
-    note: 'sleeve this piece against chafing',
-    care: 'only with a conduit over its whole length',
+    note: sheathed ? 'its sheath must stay whole' : 'sleeve this piece against chafing',
+    care: sheathed ? 'its sheath must be a conduit over the whole length' : 'only with a conduit over its whole length',
     stop: sheathed ? 'move the fuse nearer' : 'move the fuse nearer, or sheath the piece and stay within 1016 mm'
   }[level]
   return [
@@ -59,7 +59,7 @@ export function placementCautions(
     caution('fuse-too-far', `${mm} mm of conductor before the fuse are unprotected: ${advice}.`, {
       at: 'distanceM',
       level,
-      figures: { distanceMm: mm, idealMm: 180, usualMm: 450, sheathedMm: 1016 }
+      figures: { distanceMm: mm, idealMm: 175, usualMm: 450, sheathedMm: 1016 }
     })
   ]
 }

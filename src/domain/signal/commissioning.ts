@@ -1,6 +1,7 @@
 /** Switching the signal side on for the first time: fixed order, each step with what must be seen before the next. */
 import { TOUCH_LIMIT_V } from '../amplifier/touch-voltage.ts'
 import type { CautionCode } from '../caution.ts'
+import { twelves } from '../twelves.ts'
 import type { Crossover } from './crossover.ts'
 import type { TurnOn } from './turn-on.ts'
 
@@ -39,16 +40,23 @@ export interface SignalStepFacts {
   readonly toneLevelDb: number
   readonly crossover: Crossover
   readonly turnOn?: TurnOn
+  readonly systemVoltageV: number
 }
 
+/** Common practice, no source: for each 12 V, what a charger holds and what still counts as switched on. */
+const HELD_V = 13.8
+const SWITCHED_ON_V = 10
+
+const bankVolts = (perTwelveV: number, systemVoltageV: number) =>
+  `${Number((perTwelveV * twelves(systemVoltageV)).toFixed(1))} V`
 const volts = (value: number) => `${value.toPrecision(3)} V`
 const hertz = (value: number) => `${Math.round(value)} Hz`
 
 /** No load: a slip of the gain must reach no driver. */
-function speakersOff({ bridged, targetVoltageV, toneHz }: SignalStepFacts): SignalStep {
+function speakersOff({ bridged, targetVoltageV, toneHz, systemVoltageV }: SignalStepFacts): SignalStep {
   return {
     id: 'speakers-off',
-    text: `The speaker leads stay off the amplifier, insulated. Engine running, or a charger holding 13.8 V. A true-RMS meter that is right at ${hertz(toneHz)} goes on the ${bridged ? 'two terminals of the bridged pair' : 'speaker terminals'}.`,
+    text: `The speaker leads stay off the amplifier, insulated. Engine running, or a charger holding ${bankVolts(HELD_V, systemVoltageV)}. A true-RMS meter that is right at ${hertz(toneHz)} goes on the ${bridged ? 'two terminals of the bridged pair' : 'speaker terminals'}.`,
     passIf:
       'No driver is connected; the meter reads near 0 V without signal. An amplifier without a regulated supply reads a few percent high without its load.',
     cautions: [
@@ -84,11 +92,11 @@ const clipping: SignalStep = {
   cautions: []
 }
 
-function turnOnStep(method: TurnOn | undefined): SignalStep {
+function turnOnStep({ turnOn: method, systemVoltageV }: SignalStepFacts): SignalStep {
   const off =
     method?.method === 'signal-sensing'
       ? 'It comes on with music and goes off within the delay its handbook states.'
-      : 'Its turn-on terminal has more than 10 V with the source on and less than 1 V with it off, also with the ignition off.'
+      : `Its turn-on terminal has more than ${bankVolts(SWITCHED_ON_V, systemVoltageV)} with the source on and less than 1 V with it off, also with the ignition off.`
   return {
     id: 'turn-on',
     text: 'Speaker leads still off: switch the source on and off with the gain at its minimum.',
@@ -173,7 +181,7 @@ export function signalSteps(facts: SignalStepFacts): readonly SignalStep[] {
     startSafe,
     speakerResistance(facts),
     conePolarity,
-    turnOnStep(facts.turnOn),
+    turnOnStep(facts),
     sourceLevel,
     speakersOff(facts),
     gainStep(facts),

@@ -44,6 +44,8 @@ export interface SignalSetupRequest {
   readonly tone?: ToneRequest
   readonly filters?: CrossoverRequest
   readonly turnOn?: TurnOnRequest
+  /** Nominal voltage of the vehicle. */
+  readonly systemVoltageV?: number
 }
 
 export interface GainSetting extends GainTarget, MeterReading {
@@ -188,7 +190,9 @@ export function setUpSignal(request: SignalSetupRequest): Outcome<SignalSetup> {
   const input = inputOf(request, assumed)
   const filters = crossover(request.filters ?? {}, assumed)
   const gain = gainSetting(request, filters, input, assumed)
-  const on = request.turnOn === undefined ? undefined : turnOn(request.turnOn, assumed)
+  const { value, why } = signalJudgement.nominalVoltageV
+  const systemVoltageV = assumed.or(request.systemVoltageV, 'systemVoltageV', value, why)
+  const on = request.turnOn === undefined ? undefined : turnOn(request.turnOn, systemVoltageV, assumed)
   const switched = on === undefined ? {} : { turnOn: on }
   const bridged = gain.channelMeterVoltageV !== undefined
   const result: SignalSetup = {
@@ -196,7 +200,7 @@ export function setUpSignal(request: SignalSetupRequest): Outcome<SignalSetup> {
     gain,
     filters,
     ...switched,
-    steps: signalSteps({ ...gain, bridged, crossover: filters, ...switched })
+    steps: signalSteps({ ...gain, bridged, crossover: filters, systemVoltageV, ...switched })
   }
   const basis = signalBasis(gain, input)
   return {

@@ -18,7 +18,9 @@ export const signalJudgement = {
   },
   remoteLoadA: { value: 0.05, why: 'turn-on input of an amplifier: 5 to 50 mA; the upper is taken' },
   relayCoilOhm: { value: 90, why: 'coil of a common 12 V vehicle relay: 80 to 100 Ω' },
-  systemVoltageV: { value: 14.4, why: 'highest usual voltage with the engine running' },
+  nominalVoltageV: { value: 12, why: 'vehicle voltage not stated: 12 V' },
+  /** For each 12 V. */
+  systemVoltageV: { value: 14.4, why: 'highest usual voltage with the engine running, 14.4 V per 12 V' },
   lowPassHz: { value: 80, why: 'usual hand-over to the front speakers' },
   order: { value: 4, why: '24 dB an octave, as most amplifiers and processors offer' },
   /** Below the tuning the cone runs away; about a third of an octave of room is left to the port. */

@@ -1,5 +1,6 @@
 /** How the amplifier learns that it shall be on. */
 import type { Assumptions } from '../assume.ts'
+import { twelves } from '../twelves.ts'
 import { signalJudgement } from './signal-judgement.ts'
 
 export interface TurnOnRequest {
@@ -42,10 +43,11 @@ function turnOnFuse(loadA: number): number {
   )
 }
 
-function relayOf(request: TurnOnRequest, loadA: number, coilFrom: string, assumed: Assumptions) {
+function relayOf(request: TurnOnRequest, loadA: number, coilFrom: string, nominalV: number, assumed: Assumptions) {
   const { relayCoilOhm, systemVoltageV } = signalJudgement
+  const usualV = systemVoltageV.value * twelves(nominalV)
   const ohm = assumed.or(request.relayCoilOhm, 'turnOn.relayCoilOhm', relayCoilOhm.value, relayCoilOhm.why)
-  const volts = assumed.or(request.systemVoltageV, 'turnOn.systemVoltageV', systemVoltageV.value, systemVoltageV.why)
+  const volts = assumed.or(request.systemVoltageV, 'turnOn.systemVoltageV', usualV, systemVoltageV.why)
   const fuseA = turnOnFuse(loadA)
   return {
     coilCurrentA: volts / ohm,
@@ -65,7 +67,7 @@ function relayOf(request: TurnOnRequest, loadA: number, coilFrom: string, assume
  * @source ISO 10487 for the switched output (second-hand), DIN 72552 for the relay (second-hand); the order is common practice
  * @check  4 amplifiers of 50 mA on an output of 150 mA → relay
  */
-export function turnOn(request: TurnOnRequest, assumed: Assumptions): TurnOn {
+export function turnOn(request: TurnOnRequest, nominalV: number, assumed: Assumptions): TurnOn {
   const { remoteLoadA, remoteLimitA } = signalJudgement
   const loads = request.loadsA ?? [
     assumed.or(undefined as number | undefined, 'turnOn.loadsA', remoteLoadA.value, remoteLoadA.why)
@@ -83,7 +85,7 @@ export function turnOn(request: TurnOnRequest, assumed: Assumptions): TurnOn {
       why,
       loadA,
       limitA,
-      relay: relayOf(request, loadA, 'switched output of the source', assumed)
+      relay: relayOf(request, loadA, 'switched output of the source', nominalV, assumed)
     }
   }
   if (request.amplifierSenses === true) {
@@ -97,6 +99,6 @@ export function turnOn(request: TurnOnRequest, assumed: Assumptions): TurnOn {
     method: 'accessory-relay',
     why: 'The source has no switched output and the amplifier does not sense: an accessory feed switches a relay.',
     loadA,
-    relay: relayOf(request, loadA, 'fused accessory feed (75, or 15 where there is none)', assumed)
+    relay: relayOf(request, loadA, 'fused accessory feed (75, or 15 where there is none)', nominalV, assumed)
   }
 }

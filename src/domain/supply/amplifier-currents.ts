@@ -1,4 +1,5 @@
 /** The four currents of each amplifier and of all together. */
+import { twelves } from '../twelves.ts'
 import { type AmplifierDraw, type AmplifierOnSupply, inputPower, plausiblePower } from './amplifier-draw.ts'
 import { type AmplifierClass, supplyJudgement } from './supply-judgement.ts'
 
@@ -13,6 +14,12 @@ export interface Currents {
   readonly rippleRmsA: number
 }
 
+/** What fuse and cable are sized for: the voltage at which the amplifier draws most. */
+export interface SizingCurrents {
+  readonly fullSineA: number
+  readonly heavyA: number
+}
+
 export interface AmplifierCurrents extends Currents {
   readonly name?: string
   readonly class: AmplifierClass
@@ -21,6 +28,7 @@ export interface AmplifierCurrents extends Currents {
   readonly inputPowerW: number
   /** Output left at nominal supply if the amplifier does not regulate. */
   readonly unregulatedPowerW: number
+  readonly sizing: SizingCurrents & { readonly voltageV: number }
   readonly averageHeatW: number
   readonly fullSineHeatW: number
   readonly onboardFuseSumA?: number
@@ -40,6 +48,24 @@ export function rippleOf(meanA: number): Pick<Currents, 'peakNoStorageA' | 'ripp
  */
 export function unregulatedShare(supplyV: number, ratedV: number): number {
   return (supplyV / ratedV) ** 2
+}
+
+/**
+ * Supply voltage at which an amplifier draws most [V]: a regulated one at the lowest, the nominal voltage; one whose rails
+ * follow the supply, I = Pin·V/Vrated², at the highest, the charging voltage of 14.4 V per 12 V.
+ *
+ * @source derived from the two laws of input power; 14.4 V as the usual charging voltage common practice, no source
+ * @check  at 12 V: regulated 12 V, unregulated 14.4 V; at 24 V: 24 and 28.8 V
+ */
+export function thirstiestVoltage(regulated: boolean, systemVoltageV: number): number {
+  if (regulated) return systemVoltageV
+  return Math.max(systemVoltageV, supplyJudgement.chargingVPer12V * twelves(systemVoltageV))
+}
+
+function sizingOf(draw: AmplifierDraw, systemVoltageV: number): AmplifierCurrents['sizing'] {
+  const voltageV = thirstiestVoltage(draw.regulated, systemVoltageV)
+  const { fullSineA, heavyA } = currentsOf(draw, voltageV)
+  return { voltageV, fullSineA, heavyA }
 }
 
 function currentsOf(draw: AmplifierDraw, systemVoltageV: number): Currents {
@@ -72,6 +98,7 @@ export function amplifierCurrents(
     inputPowerW: currents.fullSineA * systemVoltageV,
     unregulatedPowerW: draw.powerW * left,
     ...currents,
+    sizing: sizingOf(draw, systemVoltageV),
     averageHeatW: currents.averageA * systemVoltageV - output * supplyJudgement.averageDuty,
     fullSineHeatW: currents.fullSineA * systemVoltageV - output,
     ...(fusesA === undefined
@@ -94,5 +121,13 @@ export function totalCurrents(parts: readonly Currents[]): Currents {
     fullSineA: sum('fullSineA'),
     peakNoStorageA: sum('peakNoStorageA'),
     rippleRmsA: sum('rippleRmsA')
+  }
+}
+
+/** Each amplifier at its own thirstiest voltage, added up: no single state of the car, but no state draws more. */
+export function totalSizing(amplifiers: readonly AmplifierCurrents[]): SizingCurrents {
+  return {
+    fullSineA: amplifiers.reduce((sum, { sizing }) => sum + sizing.fullSineA, 0),
+    heavyA: amplifiers.reduce((sum, { sizing }) => sum + sizing.heavyA, 0)
   }
 }

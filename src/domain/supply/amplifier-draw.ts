@@ -1,7 +1,7 @@
 /** What one amplifier takes from the supply, from silence to a full sine. */
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
-import { twelves } from '../fuse/battery-source.ts'
+import { twelves } from '../twelves.ts'
 import { type AmplifierClass, classDraws, supplyJudgement } from './supply-judgement.ts'
 
 export interface AmplifierOnSupply {

@@ -2,9 +2,9 @@
 import type { Assumptions } from '../assume.ts'
 import { ampacity } from '../cable/ampacity.ts'
 import { type Caution, caution, cautionCatalogue } from '../caution.ts'
-import { twelves } from '../fuse/battery-source.ts'
 import { breakingCaution, makerCautions, overcurrentCautions } from '../fuse/fuse-cautions.ts'
 import { compositionCaution } from '../fuse/protected-cable.ts'
+import { twelves } from '../twelves.ts'
 import type { JudgedSize } from './cable-candidate.ts'
 import type { Circuit } from './cable-circuit.ts'
 import { dropCautions, nearMiss } from './cable-drop.ts'
@@ -29,6 +29,7 @@ function noCable(result: CableChoice, task: CableTask): readonly Caution[] {
       `No listed size carries ${plain(task.currentA)} A within every limit; ${largest?.designation ?? 'the largest'} fails ${largest?.fails.join(', ') ?? 'all'}. ${way}`,
       {
         at: 'sizes',
+        level: parallel === undefined ? 'stop' : 'care',
         figures: {
           currentA: task.currentA,
           ...(result.minimumAreaM2 === undefined ? {} : { minimumAreaMm2: result.minimumAreaM2 * 1e6 })

@@ -188,16 +188,22 @@ function noise({ groundNoise }: Feeder): readonly Caution[] {
   ]
 }
 
+const levelNames = { 'full-sine': 'full sine', heavy: 'dense bass', average: 'ordinary music' } as const
+
+/** A voltage belongs to the level it was worked out at. */
+const atLevel =
+  ({ level = 'full-sine' }: FeederRequest) =>
+  (voltage: Caution): Caution => ({ ...voltage, message: `At ${levelNames[level]}: ${voltage.message}` })
+
 export function feederCautions(
   request: FeederRequest,
   feeder: SettledFeeder,
   result: Feeder,
   compared: Comparisons
 ): readonly Caution[] {
-  return [
+  const voltages = [
     ...collapse(result, compared.bare),
     ...result.amplifiers.flatMap((amplifier, index) => amplifierVoltage(amplifier, index, compared)),
-    ...result.amplifiers.flatMap((_, index) => atAmplifier(request, feeder, index)),
     ...(result.mode === 'battery-assists' && result.feasible
       ? [
           caution(
@@ -209,7 +215,11 @@ export function feederCautions(
             }
           )
         ]
-      : []),
+      : [])
+  ]
+  return [
+    ...voltages.map(atLevel(request)),
+    ...result.amplifiers.flatMap((_, index) => atAmplifier(request, feeder, index)),
     ...protection(result),
     ...stretchCautions(feeder.trunk, result.trunk?.conductorC, 'trunk'),
     ...feeder.branches.flatMap((stage, index) =>

@@ -1,6 +1,7 @@
 /** A feeder settled and solved: defaults chosen, conductors warmed until current and resistance agree. */
 import type { Assumptions } from '../assume.ts'
-import { batteryOhm, openCircuit, twelves } from '../fuse/battery-source.ts'
+import { batteryOhm, openCircuit } from '../fuse/battery-source.ts'
+import { twelves } from '../twelves.ts'
 import { type SettledLoad, settleLoad } from './feeder-loads.ts'
 import type { FeederRequest, FeederSource } from './feeder-request.ts'
 import { type SettledStage, settleStage, stageOhm, stageTemperature, withoutAssumedBody } from './feeder-stage.ts'

@@ -1,6 +1,7 @@
 /** Cautions on amplifiers, charging and battery, each with the figures that triggered it. */
 import { type Caution, type CautionCode, caution, cautionCatalogue } from '../caution.ts'
-import { twelves } from '../fuse/battery-source.ts'
+import { twelves } from '../twelves.ts'
+import type { AmplifierCurrents } from './amplifier-currents.ts'
 import { type AmplifierDraw, type AmplifierOnSupply, plausiblePower } from './amplifier-draw.ts'
 import type { ChargingBalance } from './charging-balance.ts'
 import type { EngineOff } from './engine-off.ts'
@@ -73,6 +74,21 @@ export function amplifierCautions(
     ...(draw.regulationKnown ? [] : [say('supply-type-unknown', at)]),
     // One voltage for all amplifiers: said once.
     ...(at === 'amplifiers[0]' ? aboveNominalCaution(systemVoltageV) : [])
+  ]
+}
+
+/** Said where fuse and cable follow another voltage than the one the currents are given at. */
+export function unregulatedCaution(
+  { name, sizing: { voltageV, fullSineA: sizingA }, fullSineA }: AmplifierCurrents,
+  at: string
+): readonly Caution[] {
+  if (sizingA <= fullSineA) return []
+  return [
+    caution(
+      'unregulated-sizing',
+      `${name ?? 'The amplifier'} does not regulate, so it draws most while the battery is being charged: ${one(sizingA)} A at ${one(voltageV)} V against ${one(fullSineA)} A at nominal voltage. Fuse and cable follow the ${one(sizingA)} A.`,
+      { at, figures: { sizingA, voltageV, nominalA: fullSineA } }
+    )
   ]
 }
 

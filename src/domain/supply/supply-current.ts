@@ -2,16 +2,24 @@
 import { type Assumptions, assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { DesignError } from '../design-error.ts'
-import { batteryOhm, twelves } from '../fuse/battery-source.ts'
+import { batteryOhm } from '../fuse/battery-source.ts'
 import type { Basis, Outcome } from '../outcome.ts'
 import type { SourceId } from '../source.ts'
-import { type AmplifierCurrents, amplifierCurrents, type Currents, totalCurrents } from './amplifier-currents.ts'
+import { twelves } from '../twelves.ts'
+import {
+  type AmplifierCurrents,
+  amplifierCurrents,
+  type Currents,
+  type SizingCurrents,
+  totalCurrents,
+  totalSizing
+} from './amplifier-currents.ts'
 import { type AmplifierDraw, type AmplifierOnSupply, amplifierDraw } from './amplifier-draw.ts'
 import { type CapacitorEffect, type CapacitorRequest, capacitorEffect } from './capacitor.ts'
 import { type ChargingBalance, type ChargingRequest, chargingBalance } from './charging-balance.ts'
 import { driveCautions } from './drive-cautions.ts'
 import { type BatteryRequest, batteryExponent, type EngineOff, engineOff } from './engine-off.ts'
-import { amplifierCautions, chargingCautions, engineOffCaution, say } from './supply-cautions.ts'
+import { amplifierCautions, chargingCautions, engineOffCaution, say, unregulatedCaution } from './supply-cautions.ts'
 import { supplyJudgement } from './supply-judgement.ts'
 
 export interface BatteryBank extends BatteryRequest {
@@ -38,6 +46,8 @@ export interface CurrentRequest {
 
 export interface SupplyCurrent {
   readonly currents: Currents
+  /** For fuse and cable: every amplifier at the voltage at which it draws most. */
+  readonly sizing: SizingCurrents
   readonly amplifiers: readonly AmplifierCurrents[]
   readonly charging?: ChargingBalance
   readonly engineOff?: EngineOff
@@ -123,6 +133,7 @@ function cautionsOf(
     ...draws.flatMap((draw, index) =>
       amplifierCautions(request.amplifiers[index] ?? {}, draw, systemVoltageV, `amplifiers[${index}]`)
     ),
+    ...result.amplifiers.flatMap((drawn, index) => unregulatedCaution(drawn, `amplifiers[${index}]`)),
     ...(charging === undefined || result.charging === undefined
       ? []
       : chargingCautions(result.charging, charging.kind)),
@@ -176,6 +187,7 @@ export function supplyCurrent(request: CurrentRequest): Outcome<SupplyCurrent> {
   const capacitor = holdUp(request, currents, assumed)
   const result: SupplyCurrent = {
     currents,
+    sizing: totalSizing(amplifiers),
     amplifiers,
     ...(charging === undefined ? {} : { charging }),
     ...(off === undefined ? {} : { engineOff: off }),

@@ -35,6 +35,8 @@ export const supplyJudgement = {
   regulation:
     'supply type not stated: current as a regulated amplifier, output as an unregulated one, the safe side of each',
   ratingVPer12V: 14.4,
+  /** Usual charging voltage with the engine running, common practice. */
+  chargingVPer12V: 14.4,
   idleFraction: {
     value: 0.5,
     why: 'alternator output at idle 0.4 to 0.6 of its rating, common practice; give idleA when the rating line is known'

@@ -107,7 +107,8 @@ const Body = component('SignalSetupRequest', 'The way from the music source to o
   converterLineV: Type.Optional(volts('Line level a line-output converter is set to')),
   tone: Type.Optional(ref(Tone)),
   filters: Type.Optional(ref(Filters)),
-  turnOn: Type.Optional(ref(TurnOn))
+  turnOn: Type.Optional(ref(TurnOn)),
+  systemVoltageV: Type.Optional(quantity('V', 'Nominal voltage of the vehicle, 12, 24 or 48', { from: 6, to: 58 }))
 })
 
 export const setUpSignal = defineOperation({

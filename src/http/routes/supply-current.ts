@@ -84,6 +84,20 @@ const currentFields = {
 }
 const Currents = component('SupplyCurrents', 'The four currents at system voltage, and the ripple.', currentFields)
 
+const sizingFields = {
+  fullSineA: quantity('A', 'Test tone at rated output'),
+  heavyA: quantity('A', 'Dense bass, 1/3 of rated output')
+}
+const AmplifierSizing = component('AmplifierSizing', 'What fuse and cable of one amplifier are sized for.', {
+  voltageV: quantity('V', 'Supply at which it draws most: nominal where it regulates, charging where it does not'),
+  ...sizingFields
+})
+const Sizing = component(
+  'SizingCurrents',
+  'What fuse and cable are sized for: every amplifier at the voltage at which it draws most.',
+  sizingFields
+)
+
 const AmplifierCurrents = component('AmplifierCurrents', 'One amplifier’s share.', {
   name: Type.Optional(Type.String({ description: 'Name from the request' })),
   class: choice('Class used', amplifierClasses),
@@ -92,6 +106,7 @@ const AmplifierCurrents = component('AmplifierCurrents', 'One amplifier’s shar
   inputPowerW: quantity('W', 'Input at full sine'),
   unregulatedPowerW: quantity('W', 'Output left at system voltage if the amplifier does not regulate'),
   ...currentFields,
+  sizing: ref(AmplifierSizing),
   averageHeatW: quantity('W', 'Heat at ordinary music'),
   fullSineHeatW: quantity('W', 'Heat at full sine'),
   onboardFuseSumA: Type.Optional(quantity('A', 'Sum of its own fuses')),
@@ -131,6 +146,7 @@ const CapacitorEffect = component('CapacitorEffect', 'What the capacitor does.',
 
 const Result = component('SupplyCurrentResult', 'Currents and what they ask of the vehicle.', {
   currents: ref(Currents),
+  sizing: ref(Sizing),
   amplifiers: list('Each amplifier in the order of the request', ref(AmplifierCurrents), 1, 32),
   charging: Type.Optional(ref(ChargingBalance)),
   engineOff: Type.Optional(ref(EngineOff)),

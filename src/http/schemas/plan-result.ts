@@ -16,6 +16,7 @@ import { supplyFeeder } from '../routes/supply-feeder.ts'
 import { supplyFuses } from '../routes/supply-fuses.ts'
 import { component, ref } from './component.ts'
 import { CautionBody } from './envelope.ts'
+import { PlanCircuitBody } from './plan-circuit.ts'
 import { ProblemBody } from './problem.ts'
 import { choice, quantity } from './quantities.ts'
 import { BillRowBody, BuildOrderBody, RestraintBody } from './workshop.ts'
@@ -34,6 +35,7 @@ export const partOperations = {
   cable: supplyCables,
   fuse: supplyFuses,
   feeder: supplyFeeder,
+  feederHeavy: supplyFeeder,
   signal: setUpSignal
 } as const satisfies Record<string, Operation>
 export type PartName = keyof typeof partOperations
@@ -50,6 +52,8 @@ function partBody(name: PartName) {
   })
 }
 
+const FeederPart = partBody('feeder')
+
 const PartsBody = component('PlanParts', 'Each part of the chain, as its own resource answers it.', {
   matching: ref(partBody('matching')),
   wiring: ref(partBody('wiring')),
@@ -62,7 +66,8 @@ const PartsBody = component('PlanParts', 'Each part of the chain, as its own res
   current: ref(partBody('current')),
   cable: ref(partBody('cable')),
   fuse: ref(partBody('fuse')),
-  feeder: ref(partBody('feeder')),
+  feeder: ref(FeederPart, 'At full sine, the test tone'),
+  feederHeavy: ref(FeederPart, 'The same run at dense bass'),
   signal: ref(partBody('signal'))
 })
 
@@ -93,6 +98,7 @@ export const PlanResultBody = component('PlanResult', 'A system that can be boug
   name: Type.Optional(Type.String({ description: 'Title as given' })),
   summary: ref(SummaryBody),
   parts: ref(PartsBody),
+  circuit: ref(PlanCircuitBody),
   tried: Type.Array(ref(TriedBody), { description: 'Enclosures passed over on the way' }),
   billOfMaterials: Type.Array(ref(BillRowBody), { description: 'What to buy' }),
   buildOrder: Type.Optional(ref(BuildOrderBody)),

@@ -64,10 +64,11 @@ describe('fuse of a cable', () => {
     expect(codes({ ...tone, makerFuseA: 60 })).toContain('maker-fuse-used note')
   })
 
-  it('places it: 180 mm fine, 300 sleeve, 700 conduit, further move it, both ends of a battery link', () => {
+  it('places it: 175 mm fine (7 in, 33 CFR 183.455), 300 sleeve, 700 conduit, further move it, both ends of a battery link', () => {
     const far = (distanceM: number, sheathed = false) =>
       codes({ ...base, distanceM, sheathed }).filter(text => text.startsWith('fuse-too-far'))
-    expect(far(0.18)).toEqual([])
+    expect(far(0.175)).toEqual([])
+    expect(far(7.01 * 0.0254)).toEqual(['fuse-too-far note'])
     expect(far(0.3)).toEqual(['fuse-too-far note'])
     expect(far(0.46)).toEqual(['fuse-too-far stop'])
     expect(far(0.46, true)).toEqual(['fuse-too-far care'])

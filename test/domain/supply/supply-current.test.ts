@@ -71,6 +71,24 @@ describe('current draw', () => {
     expect(averageA).toBeGreaterThan((fullSineA / 8) * 2.5)
   })
 
+  it('sizes fuse and cable of an unregulated amplifier at charging voltage: 1600/(0.85·14.4) = 130.7 A, not 108.9 A', () => {
+    const unregulated = { powerW: 1600, class: 'D', regulation: 'unregulated', ratedVoltageV: 14.4 } as const
+    const regulated = { powerW: 1600, class: 'D', regulation: 'regulated', ratedVoltageV: 14.4 } as const
+    const asked = (amplifiers: readonly AmplifierOnSupply[], systemVoltageV = 12) =>
+      supplyCurrent({ amplifiers, systemVoltageV })
+    // rails at 12 V leave (12/14.4)² of the input power: 1600/0.85·0.6944/12
+    expectPrinted(asked([unregulated]).result.currents.fullSineA, '108.93')
+    expectPrinted(asked([unregulated]).result.sizing.fullSineA, '130.72')
+    expectPrinted(asked([regulated]).result.sizing.fullSineA, '156.86')
+    // each at its own worst voltage: 1600/0.85·(1/14.4 + 1/12)
+    expectPrinted(asked([unregulated, regulated]).result.sizing.fullSineA, '287.58')
+    expectPrinted(asked([{ ...unregulated, ratedVoltageV: 28.8 }], 24).result.sizing.fullSineA, '65.36')
+    expect(asked([unregulated]).cautions.find(({ code }) => code === 'unregulated-sizing')?.message).toMatch(
+      /130\.7 A at 14\.4 V against 108\.9 A/
+    )
+    expect(codes({ amplifiers: [regulated], systemVoltageV: 12 })).not.toContain('unregulated-sizing')
+  })
+
   it('has the crest factors of the duties: 12.04 and 7.78 dB', () => {
     expectPrinted(crestFactorDb(1 / 8), '12.04')
     expectPrinted(crestFactorDb(1 / 3), '7.78')

@@ -1,0 +1,54 @@
+/** Where each device of the wiring drawing stands: one row an amplifier, the bass amplifier last, beside its drivers. */
+import type { SystemWiring } from './system-wiring.ts'
+
+export interface WiringLayout {
+  readonly width: number
+  readonly plusY: readonly number[]
+  readonly minusY: number
+  readonly batteryHeight: number
+  readonly blockX: number
+  readonly amplifierX: number
+  /** Tops of the amplifiers, the bass amplifier last. */
+  readonly rows: readonly number[]
+  readonly bassY: number
+  readonly driversX: number
+  readonly secondY: number
+  readonly returnY: number
+  readonly sourceY: number
+  readonly legendY: number
+}
+
+export const TOP = 84
+export const OTHER_HEIGHT = 84
+export const BASS_HEIGHT = 150
+export const BLOCK_WIDTH = 56
+export const SECOND_HEIGHT = 84
+/** Between cables side by side. */
+const RUN_PITCH = 22
+const ROW_PITCH = 134
+
+export function wiringLayout({ runs, block, secondBattery, driverCount }: SystemWiring): WiringLayout {
+  const others = block?.others.length ?? 0
+  const bassY = TOP + others * ROW_PITCH
+  const extra = Math.max(0, runs - 2) * RUN_PITCH
+  const batteryHeight = 118 + extra
+  const secondY = TOP + batteryHeight + 56
+  const amplifierX = block === undefined ? 400 : 690
+  const drivers = Math.min(driverCount, 4) * 76 + 6
+  const sourceY = Math.max(bassY + 206, secondBattery === undefined ? 0 : secondY + SECOND_HEIGHT + 30)
+  return {
+    width: block === undefined ? 760 : 1050,
+    plusY: Array.from({ length: runs }, (_, index) => 111 + index * RUN_PITCH),
+    minusY: 176 + extra,
+    batteryHeight,
+    blockX: 400,
+    amplifierX,
+    rows: Array.from({ length: others + 1 }, (_, index) => TOP + index * ROW_PITCH),
+    bassY,
+    driversX: amplifierX + 240,
+    secondY,
+    returnY: bassY + BASS_HEIGHT + 22,
+    sourceY,
+    legendY: Math.max(sourceY + 86, bassY - 28 + drivers + 20)
+  }
+}

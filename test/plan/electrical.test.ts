@@ -1,0 +1,357 @@
+/** The electrical half of a plan: one size for every conductor in parts, bill, picture and steps; the described source. */
+import { describe, expect, it } from 'vitest'
+import { estatePlan, hatchbackPlan } from '../../src/http/examples/plans.ts'
+import { table5AsPrinted } from '../published/33-cfr-183-425-table-5.ts'
+import { electricalHalf } from '../support/electrical-half.ts'
+import { expectPrinted } from '../support/printed.ts'
+
+const amplifier = (powerW: number, draw: object = {}) => ({
+  name: `Alder ${powerW}`,
+  ratings: [1, 2, 4].map(loadOhm => ({ loadOhm, powerW })),
+  minimumOhm: 1,
+  channels: 1,
+  draw: { class: 'D', regulation: 'regulated', ratedVoltageV: 14.4, ...draw }
+})
+const doors = { name: 'doors', powerW: 800, class: 'D', regulation: 'regulated' }
+const plan = (powerW: number, supply: object = {}, more: object = {}) => ({
+  ...estatePlan,
+  amplifier: amplifier(powerW),
+  supply: { ...estatePlan.supply, ...supply },
+  ...more
+})
+/** Two drivers of two 1-ohm coils, each wired to 2 Ω by series, on 1 Ω together. */
+const oneOhm = (powerW: number) =>
+  plan(
+    powerW,
+    {},
+    {
+      driver: { ...estatePlan.driver, coils: { ...estatePlan.driver.coils, ratedOhm: 1 } },
+      amplifier: { ...amplifier(powerW), ratings: [{ loadOhm: 1, powerW }] }
+    }
+  )
+
+type Half = ReturnType<typeof electricalHalf>
+const items = ({ bill }: Half) => bill.map(({ item }) => item)
+const has = (half: Half, start: string) => items(half).filter(item => item.startsWith(start))
+const step = ({ steps }: Half, id: string) => steps.find(each => each.id === id)
+
+/** Section of a solid conductor by ASTM B258: d = 0.127 mm·92^((36 − n)/39). */
+const awgMm2 = (gauge: number) => (Math.PI / 4) * (0.127 * 92 ** ((36 - gauge) / 39)) ** 2
+/** 33 CFR 183.425 Table 5, 80 °C, at 30 °C. */
+const table80 = new Map(
+  table5AsPrinted
+    .trim()
+    .split('\n')
+    .map(line => line.split(' ').map(Number))
+    .map(([size = 0, , , at80 = 0]) => [size, at80])
+)
+
+describe('loudspeaker wire', () => {
+  it('buys what carries the current: 2200 W into 1 Ω are 46.9 A, which 10 AWG carries at 80 °C and 12 AWG does not', () => {
+    const half = electricalHalf(oneOhm(2200))
+    expectPrinted(half.circuit.speakerWire?.currentA ?? 0, '46.904')
+    expect([table80.get(12), table80.get(10)]).toEqual([35, 50])
+    expectPrinted(awgMm2(10), '5.261')
+    expect(has(half, 'two-core speaker wire')).toEqual(['two-core speaker wire 10 AWG (5.26 mm²)'])
+    expect(half.wiring?.speakerWire).toContain('10 AWG')
+  })
+
+  it('sizes the wire inside by the share of each driver: half of 46.9 A in each of two strings, all of it in series', () => {
+    const parallel = electricalHalf(oneOhm(2200)).circuit.insideWire
+    expectPrinted(parallel?.currentA ?? 0, '23.452')
+    // 16 AWG carries 20 A at 80 °C, 14 AWG 25 A
+    expect([table80.get(16), table80.get(14)]).toEqual([20, 25])
+    expect(parallel).toMatchObject({ designation: '14 AWG', count: 2 })
+    expect(has(electricalHalf(oneOhm(2200)), 'two-core wire inside')).toEqual([
+      'two-core wire inside the box, 14 AWG (2.08 mm²)'
+    ])
+    const only = plan(2200, {}, { ...oneOhm(2200), driverCount: 1 })
+    const alone = electricalHalf({
+      ...only,
+      amplifier: { ...amplifier(2200), ratings: [{ loadOhm: 2, powerW: 2200 }] }
+    }).circuit
+    expect(alone.insideWire?.currentA).toBeCloseTo(Math.sqrt(2200 / 2), 9)
+    expect(alone.speakerWire?.currentA).toBeCloseTo(Math.sqrt(2200 / 2), 9)
+  })
+
+  it('buys no wire where none fits, and says so', () => {
+    const half = electricalHalf(oneOhm(8100))
+    // 90 A: more than the 70 A of 8 AWG
+    expect(table80.get(8)).toBe(70)
+    expect(has(half, 'two-core speaker wire')).toEqual([])
+    expect(half.cautions.map(({ code }) => code)).toContain('no-speaker-cable')
+    expect(half.wiring?.speakerWire).toBe('no speaker wire sized')
+    expect(items(half).join()).not.toContain('2.5 mm²')
+  })
+})
+
+describe('the source of the feeder', () => {
+  /** Highest voltage a constant power holds: U = (E + √(E² − 4·P·R))/2. */
+  const held = (emfV: number, powerW: number, ohm: number) => (emfV + Math.sqrt(emfV ** 2 - 4 * powerW * ohm)) / 2
+
+  it('is the alternator of the plan with the battery behind it: 2200 W leave 9.76 V, not 12.75 V', () => {
+    const { feeder, feederHeavy } = electricalHalf(plan(2200)).parts
+    if (!feeder.done || !feederHeavy.done) throw new Error('no feeder')
+    expect(feeder.request.source).toMatchObject({ currentLimitA: 119, baseLoadA: 35 })
+    // 140 A·0.85 − 35 A = 84 A flow beside the battery of 12.6 V and 5.4 V/680 A
+    const batteryOhm = 5.4 / 680
+    const { trunk, amplifiers, mode } = feeder.outcome.result
+    const byHand = held(12.6 + 84 * batteryOhm, 2200 / 0.85, batteryOhm + (trunk?.resistanceOhm ?? 0))
+    expect(mode).toBe('battery-assists')
+    expect(amplifiers[0]?.voltageV).toBeCloseTo(byHand, 5)
+    expectPrinted(byHand, '9.76')
+    // dense bass: (2200/0.85 − 15)/3 + 15 W from the regulator, within its 84 A
+    const heavy = feederHeavy.outcome.result
+    const heavyByHand = held(13.8, (2200 / 0.85 - 15) / 3 + 15, heavy.trunk?.resistanceOhm ?? 0)
+    expect(heavy.mode).toBe('regulated')
+    expect(heavy.amplifiers[0]?.voltageV).toBeCloseTo(heavyByHand, 5)
+  })
+
+  it('lets 3000 W on two amplifiers collapse at full sine and play dense bass at 11.93 V', () => {
+    const { parts, cautions } = electricalHalf(plan(2200, { otherAmplifiers: [doors], branchLengthM: 1.2 }))
+    if (!parts.feeder.done || !parts.feederHeavy.done) throw new Error('no feeder')
+    expect(parts.feeder.outcome.result.feasible).toBe(false)
+    expectPrinted(parts.feederHeavy.outcome.result.amplifiers[0]?.voltageV ?? 0, '11.93')
+    expect(cautions.find(({ code }) => code === 'feed-collapse')).toMatchObject({ level: 'stop' })
+  })
+
+  it('takes a hot factor and a base load that are given, and a stiff source where no alternator is described', () => {
+    const charging = { kind: 'alternator', ratedA: 180, hotFactor: 0.7, baseLoadA: 20 }
+    const sourceOf = (supply: object) => electricalHalf(plan(700, supply)).parts.feeder.request?.source
+    expect(sourceOf({ charging })).toMatchObject({ currentLimitA: 126, baseLoadA: 20 })
+    expect(sourceOf({ charging: undefined })).not.toHaveProperty('currentLimitA')
+  })
+
+  it('says one drop at one operating point, and keeps every stop', () => {
+    const { parts, cautions } = electricalHalf(plan(2200))
+    for (const code of ['total-drop', 'below-drop-out', 'collapse-margin', 'conductor-hot']) {
+      expect(cautions.filter(each => each.code === code).length, code).toBeLessThanOrEqual(1)
+    }
+    expect(cautions.find(({ code }) => code === 'below-drop-out')?.message).toMatch(/^At full sine: 9\.764 V/)
+    const stops = Object.values(parts).flatMap(part =>
+      part.done ? part.outcome.cautions.filter(({ level }) => level === 'stop').map(({ code }) => code) : []
+    )
+    const shown = cautions.filter(({ level }) => level === 'stop').map(({ code }) => code)
+    expect(shown).toEqual(expect.arrayContaining(stops))
+  })
+})
+
+describe('an amplifier that does not regulate', () => {
+  it('gets fuse and cable for charging voltage: 1600/(0.85·14.4) = 130.7 A on a fuse of 150 A, not 125 A', () => {
+    const { parts, cautions } = electricalHalf({
+      ...plan(1600),
+      amplifier: amplifier(1600, { regulation: 'unregulated' })
+    })
+    expectPrinted(parts.cable.request?.currentA ?? 0, '130.72')
+    expectPrinted(parts.fuse.request?.currentA ?? 0, '130.72')
+    expect(parts.fuse.done && parts.fuse.outcome.result.fuse.ratingA).toBe(150)
+    expect(cautions.find(({ code }) => code === 'unregulated-sizing')?.message).toContain('charged')
+  })
+
+  it('leaves a regulated one at nominal voltage: 1600/(0.85·12) = 156.9 A', () => {
+    const { parts } = electricalHalf(plan(1600))
+    expectPrinted(parts.cable.request?.currentA ?? 0, '156.86')
+    expect(parts.cable.request?.sourceVoltageV).toBeUndefined()
+  })
+})
+
+describe('a loudspeaker-level source', () => {
+  it('gets a twisted pair a channel with its splices, in bill, picture and steps; no screen anywhere', () => {
+    const half = electricalHalf(hatchbackPlan)
+    const pair = half.bill.find(({ item }) => item.startsWith('twisted pair'))
+    // left and right over 4.6 m
+    expectPrinted(pair?.need ?? 0, '9.2')
+    expect(Number(/([\d.]+) mm²/.exec(pair?.item ?? '')?.[1])).toBeGreaterThanOrEqual(0.5)
+    expect(Number(/([\d.]+) mm²/.exec(pair?.item ?? '')?.[1])).toBeLessThanOrEqual(1)
+    expect(half.bill.find(({ item }) => item.startsWith('solder sleeve'))?.need).toBe(4)
+    expect(half.picture).toContain('twisted pair')
+    expect(step(half, 'speaker-level-lead')?.text).toContain('twisted')
+    expect(items(half).join().replace('unscreened', '') + half.picture.replaceAll('unscreened', '')).not.toContain(
+      'screened'
+    )
+  })
+
+  it('ends in an isolated converter where the amplifier takes line level only', () => {
+    const { speakerLevelV: _, ...input } = hatchbackPlan.signal.input
+    const half = electricalHalf({ ...hatchbackPlan, signal: { ...hatchbackPlan.signal, input } })
+    expect(has(half, 'line-output converter, isolated')).toHaveLength(1)
+    expect(half.bill.find(({ item }) => item === 'screened signal cable')?.need).toBe(0.5)
+    expect(half.picture).toContain('line-output converter')
+  })
+
+  it('leaves a line level its screened cable', () => {
+    const half = electricalHalf(estatePlan)
+    expect(has(half, 'screened signal cable')).toHaveLength(1)
+    expect(half.steps.map(({ id }) => id)).not.toContain('speaker-level-lead')
+  })
+})
+
+describe('voltages of the steps', () => {
+  it('follow the system: 13.8 and 10 V for each 12 V', () => {
+    for (const [systemVoltageV, held, on] of [
+      [12, '13.8 V', '10 V'],
+      [24, '27.6 V', '20 V'],
+      [48, '55.2 V', '40 V']
+    ] as const) {
+      const half = electricalHalf({
+        ...estatePlan,
+        amplifier: {
+          ...estatePlan.amplifier,
+          draw: { ...estatePlan.amplifier.draw, ratedVoltageV: 1.2 * systemVoltageV }
+        },
+        supply: { ...estatePlan.supply, systemVoltageV }
+      })
+      expect(step(half, 'speakers-off')?.text).toContain(`holding ${held}.`)
+      expect(step(half, 'turn-on')?.passIf).toContain(`more than ${on} with`)
+    }
+  })
+
+  it('drives a relay coil with the charging voltage of the system: 28.8 V on 90 Ω are 320 mA', () => {
+    const turnOn = { remoteOutput: true, loadsA: [0.5] }
+    const half = electricalHalf({
+      ...estatePlan,
+      supply: { ...estatePlan.supply, systemVoltageV: 24 },
+      signal: { ...estatePlan.signal, turnOn }
+    })
+    const signal = half.parts.signal
+    expectPrinted((signal.done && signal.outcome.result.turnOn?.relay?.coilCurrentA) || 0, '0.320')
+  })
+})
+
+describe('behind a distribution block', () => {
+  const shared = (supply: object = {}) => plan(1400, { otherAmplifiers: [doors], branchLengthM: 1.2, ...supply })
+
+  it('judges the trunk by no terminal and no fuse of an amplifier, the branch by those of its own', () => {
+    const half = electricalHalf(shared({ terminalAreaMm2: 54, makerFuseA: 150 }))
+    expect(half.parts.cable.request).not.toHaveProperty('terminalAreaM2')
+    expect(half.parts.cable.request).not.toHaveProperty('makerFuseA')
+    expect(half.parts.fuse.request).not.toHaveProperty('makerFuseA')
+    const [bass, other] = half.circuit.branches
+    // 1/0 AWG is 53.5 mm², 2/0 67.4
+    expect(awgMm2(0)).toBeLessThan(54)
+    expect(awgMm2(-1)).toBeGreaterThan(54)
+    expect(['4 AWG', '2 AWG', '1/0 AWG']).toContain(bass?.designation)
+    expect(bass?.fuse?.ratingA).toBe(150)
+    expect(other?.amplifier).toBe('doors')
+    expect(half.cautions.map(({ message }) => message).join()).toContain('Branch to Alder 1400')
+    const alone = electricalHalf(plan(1400, { terminalAreaMm2: 54, makerFuseA: 150 })).parts
+    expect(alone.cable.request).toMatchObject({ makerFuseA: 150 })
+  })
+
+  it('reckons the branches at the 50 °C of the boot, the trunk at the 70 °C of the engine bay', () => {
+    const { feeder } = electricalHalf(shared()).parts
+    if (!feeder.done) throw new Error('no feeder')
+    const { assumed, result } = feeder.outcome
+    const ambient = (field: string) => assumed.find(entry => entry.field === field)?.value
+    expect(ambient('trunk.cable.ambientC')).toBe(70)
+    expect(ambient('amplifiers[0].branch.cable.ambientC')).toBe(50)
+    const given = electricalHalf(shared({ ambientC: 85 })).parts.feeder.request
+    expect(given?.amplifiers[0]?.branch?.cable).not.toHaveProperty('ambientC')
+    expect(electricalHalf(shared({ ambientC: 35 })).parts.feeder.request?.amplifiers[0]?.branch?.cable?.ambientC).toBe(
+      35
+    )
+    for (const { guarded } of result.protection.cables) expect(guarded).toBe(true)
+  })
+
+  it('shares one limit of drop between trunk and branch: 3 % of 12 V over both', () => {
+    for (const lengthM of [2, 5.5, 9]) {
+      const { parts, circuit } = electricalHalf(shared({ positiveLengthM: lengthM }))
+      if (!parts.cable.done) throw new Error('no cable')
+      const trunkV = parts.cable.outcome.result.cable?.dropV ?? 0
+      for (const [index, { designation, positiveLengthM, returnLengthM }] of circuit.branches.entries()) {
+        const gauge = /^(\d+)(\/0)?/.exec(designation)
+        const number = gauge?.[2] === undefined ? Number(gauge?.[1]) : 1 - Number(gauge?.[1])
+        // copper of 100 % IACS, 1/58 Ω·mm²/m, 2 % for the strand; the current at nominal voltage
+        const ohm = ((1.02 / 58) * (positiveLengthM + returnLengthM)) / awgMm2(number)
+        const currentA = [1400, 800][index] ?? 0
+        const branchV = (currentA / 0.85 / 12) * ohm
+        expect(trunkV + branchV, `${lengthM} m`).toBeLessThanOrEqual(0.36 * 1.001)
+      }
+    }
+  })
+
+  it('buys no ground lead of the trunk beside those of the branches, and ends the trunk in the block', () => {
+    const half = electricalHalf(shared())
+    const trunk = half.circuit.trunk?.designation ?? ''
+    expect(items(half)).not.toContain(`power cable ${trunk}, earth lead to the body`)
+    expect(has(half, 'power cable').filter(item => item.includes('earth lead'))).toHaveLength(2)
+    expect(half.bill.find(({ item }) => item === `ferrule or reducing pin for ${trunk}`)?.basis).toContain('block')
+  })
+
+  it('says in the steps which fuse belongs to which branch', () => {
+    const half = electricalHalf(shared())
+    const text = step(half, 'fuse-last')?.text ?? ''
+    for (const { amplifier: name, fuse } of half.circuit.branches)
+      expect(text).toContain(`${fuse?.ratingA} A for ${name}`)
+  })
+})
+
+describe('cables side by side', () => {
+  const half = electricalHalf(plan(3000, { return: { kind: 'cable', lengthM: 5.4 } }))
+
+  it('go on where no single size passes: 294 A on two cables of 147 A, each behind 150 A', () => {
+    expect(half.circuit.trunk).toMatchObject({ runs: 2, designation: '4/0 AWG' })
+    // 3000/0.85/12/2
+    expectPrinted(half.parts.fuse.request?.currentA ?? 0, '147.06')
+    expect(half.circuit.trunk?.fuse?.ratingA).toBe(150)
+    expect(half.parts.feeder.request?.trunk?.cable).toMatchObject({ runs: 2 })
+    expect(half.parts.feeder.done).toBe(true)
+    const level = half.cautions.find(({ code }) => code === 'no-cable-fits')?.level
+    expect(level).toBe('care')
+  })
+
+  it('are bought one by one: 2·5.5 m and 2·5.4 m, a fuse and a holder in each', () => {
+    const need = (start: string) => half.bill.find(({ item }) => item.startsWith(start))?.need
+    expectPrinted(need('power cable 4/0 AWG, positive') ?? 0, '11.0')
+    expectPrinted(need('power cable 4/0 AWG, return') ?? 0, '10.8')
+    expect(need('fuse 150 A')).toBe(2)
+    expect(need('fuse holder')).toBe(2)
+    // per cable: battery, two at the holder, battery return
+    expect(need('crimp ring lug')).toBe(8)
+    expect(step(half, 'fuse-last')?.text).toContain('each of the 2 cables')
+  })
+})
+
+describe('what is not planned', () => {
+  it('is said of a second battery, a capacitor and the leads of other amplifiers', () => {
+    const half = electricalHalf(
+      plan(1400, {
+        otherAmplifiers: [doors],
+        secondBattery: { arrangement: 'isolated', capacityAh: 95, chemistry: 'agm' },
+        capacitor: { capacitanceF: 2 }
+      })
+    )
+    const messages = half.cautions.filter(({ code }) => code === 'not-planned').map(({ message }) => message)
+    for (const part of ['second battery', 'capacitor', 'doors']) {
+      const said = messages.find(message => message.includes(part))
+      expect(said, part).toContain('not in this bill')
+      expect(half.wiring?.notDrawn).toContain(said)
+    }
+    expect(items(half).join()).not.toMatch(/second battery|capacitor/)
+  })
+
+  it('is empty for one amplifier on one battery', () => {
+    expect(electricalHalf(estatePlan).circuit.notPlanned).toEqual([])
+  })
+})
+
+describe('the place of the main fuse', () => {
+  it('is what the caller plans, its sheath included, and no advice to sleeve a sheathed piece', () => {
+    const half = electricalHalf(estatePlan)
+    expect(half.picture).toContain('250 mm from the source, in a sheath')
+    const far = half.cautions.find(({ code }) => code === 'fuse-too-far')
+    expect(far?.message).not.toContain('sleeve')
+    const { sheathed: _, ...bare } = estatePlan.supply
+    expect(
+      electricalHalf({ ...estatePlan, supply: bare }).cautions.find(({ code }) => code === 'fuse-too-far')?.message
+    ).toContain('sleeve')
+  })
+
+  it('keeps the 7 in of 33 CFR 183.455(b)(1), 177.8 mm, as a limit', () => {
+    const { fuseDistanceMm: _, ...open } = estatePlan.supply
+    const { picture } = electricalHalf({ ...estatePlan, supply: open })
+    const limitMm = Number(/within (\d+) mm of the source/.exec(picture)?.[1])
+    expect(limitMm).toBeLessThanOrEqual(7 * 25.4)
+    expect(limitMm).toBeGreaterThan(170)
+  })
+})

@@ -1,0 +1,44 @@
+/** The electrical half of a plan with its bill, steps and picture, on a box laid out beforehand: no enclosure is searched. */
+import { metric } from '../../src/documents/number-text.ts'
+import { systemWiring } from '../../src/documents/system-wiring.ts'
+import { wiringOf } from '../../src/documents/wiring-of-plan.ts'
+import { toSi } from '../../src/http/to-si.ts'
+import { commissioning } from '../../src/plan/commissioning.ts'
+import { waitingFor } from '../../src/plan/part.ts'
+import { planBuild } from '../../src/plan/plan-build.ts'
+import { planCautions } from '../../src/plan/plan-cautions.ts'
+import { planCircuit } from '../../src/plan/plan-circuit.ts'
+import { planLoad } from '../../src/plan/plan-load.ts'
+import type { PlanRequest } from '../../src/plan/plan-request.ts'
+import { planSignal } from '../../src/plan/plan-signal.ts'
+import { planSupply } from '../../src/plan/plan-supply.ts'
+import type { SystemPlan } from '../../src/plan/plan-system.ts'
+import { inventedBox } from './invented-box.ts'
+
+const outcome = <Result>(result: Result) => ({ result, cautions: [], assumed: [], sources: [], basis: [] })
+
+/** @param wire  a plan as a caller sends it */
+export function electricalHalf(wire: unknown) {
+  const request = toSi(wire) as PlanRequest
+  const { joined, ...load } = planLoad(request)
+  const { runs, ...supply } = planSupply(request, joined)
+  const signal = planSignal(request, joined, waitingFor('an enclosure'))
+  const wires = joined === undefined ? load : { ...load, joined }
+  const { circuit, ...says } = planCircuit(request, wires, runs, signal)
+  const parts = { ...load, ...supply, signal }
+  const box = { done: true, request: {}, outcome: outcome(inventedBox) } as unknown as Parameters<typeof planBuild>[2]
+  const { billOfMaterials } = planBuild(request, { lined: false, covered: false }, box, circuit)
+  const cable = supply.cable.done ? supply.cable.outcome.result : undefined
+  const wiring = wiringOf({ parts, circuit } as unknown as SystemPlan, request, metric)
+  return {
+    request,
+    parts,
+    circuit,
+    bill: billOfMaterials,
+    cautions: planCautions(parts, undefined, says.cautions),
+    assumed: says.assumed,
+    steps: commissioning(cable, circuit, signal.done ? signal.outcome.result.steps : []),
+    wiring,
+    picture: wiring === undefined ? '' : systemWiring(wiring)
+  }
+}
