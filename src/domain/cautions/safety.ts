@@ -5,8 +5,15 @@ export const safetyCautions = {
   'hearing-exposure': {
     level: 'care',
     meaning:
-      'The level at the seat can exceed the recommended exposure limit of 85 dB A-weighted over eight hours; each 3 dB more halves the time.',
+      'The level can pass the recommended exposure limit of 85 dB A-weighted over eight hours; each 3 dB more halves the time. Sit outside or wear ear protection for tests at full level; children bear less.',
     basis: 'NIOSH publication 98-126, 1998 (second-hand)'
+  },
+  'hearing-extreme': {
+    level: 'care',
+    meaning:
+      'At full level nobody sits in the car: the peaks come near the limit at which nobody may work, where a single moment can harm for good.',
+    basis:
+      'Directive 2003/10/EC, article 3: 140 dB(C) peak (second-hand); from 134 dB on, an engineering choice of this service. Never `stop`: the level at the seat is a model'
   },
   'battery-disconnect': {
     level: 'care',

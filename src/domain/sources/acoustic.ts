@@ -35,7 +35,14 @@ export const acousticSources = {
     title: 'NIOSH, Criteria for a recommended standard: occupational noise exposure, publication 98-126, 1998',
     status: 'second-hand'
   },
-  'iec-61672': { title: 'IEC 61672-1, Electroacoustics - Sound level meters: A weighting', status: 'from memory' },
+  'iec-61672': {
+    title: 'IEC 61672-1, Electroacoustics - Sound level meters: A and C weighting',
+    status: 'from memory'
+  },
+  'directive-2003-10-ec': {
+    title: 'Directive 2003/10/EC, article 3: noise at work, peak limit of 200 Pa or 140 dB(C), as quoted',
+    status: 'second-hand'
+  },
   'beranek-mellow-2012': {
     title: 'L. L. Beranek, T. J. Mellow, "Acoustics: Sound Fields and Transducers", 2012: air load of a piston',
     status: 'from memory'
