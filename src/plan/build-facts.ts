@@ -1,5 +1,6 @@
 /** Reads from a laid-out box what the order of work depends on. */
 import type { BoxLayout } from '../domain/box/box-layout.ts'
+import { HEAVY_BOX_KG } from '../domain/box/lift.ts'
 import type { Panel } from '../domain/box/panel.ts'
 import type { BuildFacts } from './build-order.ts'
 import { closingPanel } from './closing-panel.ts'
@@ -28,7 +29,7 @@ function roundingOf(panels: readonly Panel[]): number {
   return rounded.length === 0 ? 0 : Math.min(...rounded)
 }
 
-export function buildFacts({ panels }: BoxLayout, choice: BuildChoice): BuildFacts {
+export function buildFacts({ panels, massKg, boardMassKg }: BoxLayout, choice: BuildChoice): BuildFacts {
   return {
     ...choice,
     panelCount: panels.reduce((sum, panel) => sum + panel.quantity, 0),
@@ -36,6 +37,10 @@ export function buildFacts({ panels }: BoxLayout, choice: BuildChoice): BuildFac
     frontLayers: Math.max(1, countOf(panels, 'front')),
     port: portOf(panels),
     braceCount: countOf(panels, 'brace'),
+    braceWindows: panels.some(
+      ({ role, cutOuts }) => role === 'brace' && cutOuts.some(({ purpose }) => purpose === 'brace-window')
+    ),
+    heavy: massKg > HEAVY_BOX_KG && boardMassKg < massKg,
     roundingRadiusM: roundingOf(panels),
     closing: closingPanel(panels) ?? { name: 'front', openingM: 0, reachM: 0, reachable: false }
   }

@@ -1,4 +1,5 @@
 /** From the laid-out box to the workshop: sheets to cut, things to buy, steps in their order, how the box is held. */
+import type { Assumptions } from '../domain/assume.ts'
 import type { BoxLayout } from '../domain/box/box-layout.ts'
 import type { Panel } from '../domain/box/panel.ts'
 import { boards } from '../domain/material/boards.ts'
@@ -134,7 +135,13 @@ function branchRows({ feeder }: PlannedSupply): readonly BillRow[] {
   ]
 }
 
-export function planBuild(request: PlanRequest, finish: Finish, box: BoxPart, supply: PlannedSupply): PlannedBuild {
+export function planBuild(
+  request: PlanRequest,
+  finish: Finish,
+  box: BoxPart,
+  supply: PlannedSupply,
+  assumed: Assumptions
+): PlannedBuild {
   if (!box.done) return { sheets: waitingFor('a laid-out box'), billOfMaterials: [] }
   const layout = box.outcome.result
   const sheets = attempt(sheetRequest(request, layout), nestPanels)
@@ -151,9 +158,13 @@ export function planBuild(request: PlanRequest, finish: Finish, box: BoxPart, su
     billOfMaterials: [...billed(request, finish, layout, sheets, supply), ...branchRows(supply)],
     facts,
     buildOrder: buildOrder(facts),
-    restraint: restraint({
-      massKg: layout.massKg,
-      ...(request.car.massKg === undefined ? {} : { vehicleMassKg: request.car.massKg })
-    })
+    restraint: restraint(
+      {
+        massKg: layout.massKg,
+        ...(request.car.massKg === undefined ? {} : { vehicleMassKg: request.car.massKg }),
+        ...request.car.restraint
+      },
+      assumed
+    )
   }
 }

@@ -9,6 +9,7 @@ import type { AmplifierOnSupply } from '../domain/supply/amplifier-draw.ts'
 import type { FinishRequest } from './plan-finish.ts'
 import type { PlanSignal } from './plan-signal.ts'
 import type { PlanSupply } from './plan-supply.ts'
+import type { StrapRequest } from './restraint.ts'
 
 export interface PlanDriver {
   readonly name?: string
@@ -62,6 +63,7 @@ export interface PlanCar {
   readonly speakerCableLengthM?: number
   /** Mass of the vehicle, for holding the box. */
   readonly massKg?: number
+  readonly restraint?: StrapRequest
 }
 
 export interface PlanRequest {

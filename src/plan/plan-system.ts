@@ -72,7 +72,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const { tried, chosen, fits, ...enclosure } = planEnclosure(settled, driver, joined)
   const supply = planSupply(settled, joined)
   const signal = planSignal(settled, joined, enclosure.response)
-  const { sheets, ...build } = planBuild(settled, finish, enclosure.box, supply)
+  const { sheets, ...build } = planBuild(settled, finish, enclosure.box, supply, assumed)
   const parts: PlanParts = { ...load, driver, ...enclosure, sheets, ...supply, signal }
   const work = build.facts === undefined ? [] : buildCautions(build.facts)
   const built = fits ? parts : { ...parts, port: undefined, box: undefined, response: undefined }

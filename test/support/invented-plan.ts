@@ -1,6 +1,7 @@
 /** A plan of our own for tests of pages: an invented driver in an invented boot. */
 import { usualSheets } from '../../src/documents/draw-box.ts'
 import type { PlanPaper } from '../../src/documents/plan-paper.ts'
+import { assumptions } from '../../src/domain/assume.ts'
 import { layOutBox } from '../../src/domain/box/lay-out-box.ts'
 import { caution } from '../../src/domain/caution.ts'
 import { nestPanels } from '../../src/domain/sheet/nest-panels.ts'
@@ -39,7 +40,7 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     driverCount: 2,
     driverMassKg: 9
   })
-  const held = restraint({ massKg: box.massKg })
+  const held = restraint({ massKg: box.massKg }, assumptions())
   const frequencyHz = Array.from({ length: 120 }, (_, index) => 10 * 20 ** (index / 119))
   const resonance = (hz: number, at: number) => 1 / (1 + ((hz / at - at / hz) * 4) ** 2)
   return {
