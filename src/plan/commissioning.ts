@@ -1,6 +1,8 @@
 /** Switching the whole system on for the first time: the supply side before the fuse goes in, then the signal side. */
 import type { CautionCode } from '../domain/caution.ts'
 import type { SignalStep } from '../domain/signal/commissioning.ts'
+import type { CapacitorEffect } from '../domain/supply/capacitor.ts'
+import { resistorText, waitText } from '../domain/supply/capacitor-cautions.ts'
 import type { CableChoice } from '../domain/supply/choose-cable.ts'
 
 export interface CommissioningStep {
@@ -27,8 +29,37 @@ const noShort: CommissioningStep = {
   cautions: []
 }
 
+/** The empty fuse holder is where the resistor goes: between battery and capacitor. */
+function precharge({ prechargeOhm, prechargePeakW, prechargeDoneS }: CapacitorEffect): readonly CommissioningStep[] {
+  if (prechargeOhm === undefined || prechargePeakW === undefined || prechargeDoneS === undefined) return []
+  return [
+    {
+      id: 'precharge',
+      text: `Hold the resistor (${resistorText(prechargeOhm, prechargePeakW)}) across the empty fuse holder with insulated clips for about ${waitText(prechargeDoneS)}; it gets hot.`,
+      passIf: 'Less than 1 V across the resistor; only then the fuse.',
+      cautions: ['capacitor-charge']
+    }
+  ]
+}
+
+/** For whoever works on it next. */
+function discharge({ prechargeOhm, prechargePeakW }: CapacitorEffect): readonly CommissioningStep[] {
+  if (prechargeOhm === undefined || prechargePeakW === undefined) return []
+  return [
+    {
+      id: 'discharge',
+      text: `Before any later work on the supply: main fuse out, negative terminal off, then the resistor (${resistorText(prechargeOhm, prechargePeakW)}) across the two terminals of the capacitor. Tie it up beside the capacitor.`,
+      passIf: 'Less than 1 V across the capacitor before a hand or a tool goes near it.',
+      cautions: ['capacitor-discharge']
+    }
+  ]
+}
+
 /** Order is part of the meaning: nothing is live before everything is joined, and the fuse goes in last. */
-function beforePower({ cable, fuse, ground }: CableChoice): readonly CommissioningStep[] {
+function beforePower(
+  { cable, fuse, ground }: CableChoice,
+  capacitor: CapacitorEffect | undefined
+): readonly CommissioningStep[] {
   const size = cable === undefined ? 'the cable' : `the ${cable.designation} cable`
   return [
     batteryOff,
@@ -40,10 +71,17 @@ function beforePower({ cable, fuse, ground }: CableChoice): readonly Commissioni
     },
     noShort,
     {
+      id: 'battery-on',
+      text: 'Connect the battery again, negative last, face turned away. The main fuse stays out.',
+      passIf: 'Warning lamps go out as they did before; nothing else happens.',
+      cautions: ['battery-gas']
+    },
+    ...(capacitor === undefined ? [] : precharge(capacitor)),
+    {
       id: 'fuse-last',
-      text: `Join the battery again, negative last, then put the ${fuse === undefined ? 'main' : `${fuse.ratingA} A`} fuse in its holder.`,
-      passIf: 'No spark beyond the charging tick of the amplifier; no smell, nothing warm.',
-      cautions: ['fuse-last', 'battery-gas']
+      text: `Put the ${fuse === undefined ? 'main' : `${fuse.ratingA} A`} fuse in its holder.`,
+      passIf: 'No more than a small spark as the amplifier charges; no smell, nothing warm.',
+      cautions: ['fuse-last']
     },
     {
       id: 'ground-drop',
@@ -54,12 +92,18 @@ function beforePower({ cable, fuse, ground }: CableChoice): readonly Commissioni
   ]
 }
 
-/** Supply first; the drop under load is measured when the gain stands, so it comes last. */
+/** Supply first; the drop under load is measured when the gain stands, so it comes after; how to undo it, last. */
 export function commissioning(
   cable: CableChoice | undefined,
-  signal: readonly SignalStep[]
+  signal: readonly SignalStep[],
+  capacitor?: CapacitorEffect
 ): readonly CommissioningStep[] {
-  const power = cable === undefined ? [] : beforePower(cable)
+  const power = cable === undefined ? [] : beforePower(cable, capacitor)
   const underLoad = power.filter(({ id }) => id === 'ground-drop')
-  return [...power.filter(({ id }) => id !== 'ground-drop'), ...signal, ...underLoad]
+  return [
+    ...power.filter(({ id }) => id !== 'ground-drop'),
+    ...signal,
+    ...underLoad,
+    ...(capacitor === undefined || cable === undefined ? [] : discharge(capacitor))
+  ]
 }

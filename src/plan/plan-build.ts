@@ -6,6 +6,7 @@ import { boards } from '../domain/material/boards.ts'
 import { nestPanels } from '../domain/sheet/nest-panels.ts'
 import type { SheetPanel, SheetPlan, SheetPlanRequest } from '../domain/sheet/sheet-plan.ts'
 import type { BillDriver } from './bill-box.ts'
+import { capacitorRows } from './bill-capacitor.ts'
 import { billOfMaterials } from './bill-of-materials.ts'
 import { type BillRow, mm } from './bill-row.ts'
 import { type BillCable, offTheReel, wiringPieces } from './bill-wiring.ts'
@@ -155,7 +156,11 @@ export function planBuild(
   })
   return {
     sheets,
-    billOfMaterials: [...billed(request, finish, layout, sheets, supply), ...branchRows(supply)],
+    billOfMaterials: [
+      ...billed(request, finish, layout, sheets, supply),
+      ...branchRows(supply),
+      ...capacitorRows(supply.current)
+    ],
     facts,
     buildOrder: buildOrder(facts),
     restraint: restraint(

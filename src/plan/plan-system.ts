@@ -25,6 +25,7 @@ import { settledSpace } from './plan-space.ts'
 import { type PlanSummary, planSummary } from './plan-summary.ts'
 import { type CablePart, type CurrentPart, type FusePart, planSupply } from './plan-supply.ts'
 import { type Restraint, restraintSources } from './restraint.ts'
+import { withStepCautions } from './step-cautions.ts'
 
 /** Each part is what its own resource gives for its own request. */
 export interface PlanParts {
@@ -76,9 +77,11 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const parts: PlanParts = { ...load, driver, ...enclosure, sheets, ...supply, signal }
   const work = build.facts === undefined ? [] : buildCautions(build.facts)
   const built = fits ? parts : { ...parts, port: undefined, box: undefined, response: undefined }
-  const cautions = planCautions({ ...built }, build.restraint, work)
   const cable = supply.cable.done ? supply.cable.outcome.result : undefined
-  const steps = signal.done ? signal.outcome.result.steps : []
+  const capacitor = supply.current.done ? supply.current.outcome.result.capacitor : undefined
+  const switchingOn = commissioning(cable, signal.done ? signal.outcome.result.steps : [], capacitor)
+  const steps = [...(build.buildOrder?.steps ?? []), ...switchingOn]
+  const cautions = withStepCautions(planCautions({ ...built }, build.restraint, work), steps)
   return {
     result: {
       ...(request.name === undefined ? {} : { name: request.name }),
@@ -88,7 +91,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       billOfMaterials: build.billOfMaterials,
       ...(build.buildOrder === undefined ? {} : { buildOrder: build.buildOrder }),
       ...(build.restraint === undefined ? {} : { restraint: build.restraint }),
-      commissioning: commissioning(cable, steps)
+      commissioning: switchingOn
     },
     cautions,
     assumed: assumed.list,

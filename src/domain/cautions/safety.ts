@@ -15,6 +15,18 @@ export const safetyCautions = {
     basis:
       'Directive 2003/10/EC, article 3: 140 dB(C) peak (second-hand); from 134 dB on, an engineering choice of this service. Never `stop`: the level at the seat is a model'
   },
+  'engine-running': {
+    level: 'care',
+    meaning:
+      'Engine running only outdoors, never in a garage, not even with the door open: exhaust gas (carbon monoxide) kills unnoticed. A charger on the battery does as well. An electric or hybrid car stands in ready mode, parking brake on, nobody in front of it or behind it: it can move without a sound.',
+    basis: 'common practice; a garage fills within minutes even with its door open (second-hand)'
+  },
+  'probe-ground': {
+    level: 'care',
+    meaning:
+      'Both speaker terminals can be live, on an output that is not bridged too: the ground clip of a probe there short-circuits the amplifier. Two probes and their difference, or an instrument on batteries.',
+    basis: 'derived: neither output of a full bridge is at ground'
+  },
   'battery-disconnect': {
     level: 'care',
     meaning:
@@ -56,6 +68,18 @@ export const safetyCautions = {
     meaning:
       'Batteries give off hydrogen and can splash acid: eye protection, no sparks; a battery in the cabin must be sealed or vented outside, and held down against a crash.',
     basis: '33 CFR 183.420 (read, boats); common practice'
+  },
+  'capacitor-charge': {
+    level: 'care',
+    meaning:
+      'A capacitor put on by its fuse draws the full current of the battery and can weld the contact: charge it through a resistor until less than 1 V is left across that, then put the fuse in.',
+    basis: 'energy and time constant of a capacitor, derived; 1 V: engineering choice of this service'
+  },
+  'capacitor-discharge': {
+    level: 'care',
+    meaning:
+      'A capacitor stays charged with the battery off: discharge it through the same resistor before you touch it or work on it.',
+    basis: 'energy of a capacitor, derived'
   },
   'high-voltage-orange': {
     level: 'stop',

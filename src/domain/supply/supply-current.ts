@@ -7,7 +7,8 @@ import type { Basis, Outcome } from '../outcome.ts'
 import type { SourceId } from '../source.ts'
 import { type AmplifierCurrents, amplifierCurrents, type Currents, totalCurrents } from './amplifier-currents.ts'
 import { type AmplifierDraw, type AmplifierOnSupply, amplifierDraw } from './amplifier-draw.ts'
-import { type CapacitorEffect, type CapacitorRequest, capacitorEffect } from './capacitor.ts'
+import { type CapacitorEffect, type CapacitorRequest, capacitorEffect, usualPrechargeOhm } from './capacitor.ts'
+import { prechargeCautions } from './capacitor-cautions.ts'
 import { type ChargingBalance, type ChargingRequest, chargingBalance } from './charging-balance.ts'
 import { type BatteryRequest, batteryExponent, type EngineOff, engineOff } from './engine-off.ts'
 import { amplifierCautions, chargingCautions, engineOffCaution, say } from './supply-cautions.ts'
@@ -87,7 +88,15 @@ function holdUp(request: CurrentRequest, currents: Currents, assumed: Assumption
   const toV = assumed.or(capacitor.toV, 'capacitor.toV', 12 * inSeries, 'let down to nominal voltage')
   if (toV >= fromV)
     throw new DesignError('conflicting-input', { field: 'capacitor.toV', value: toV, maximum: fromV, unit: 'V' })
-  return capacitorEffect(capacitor, fromV, toV, currents.fullSineA * systemVoltageV, currents.fullSineA)
+  const why = 'engineering choice: about 20 W in the resistor at first, as a 21 W lamp takes'
+  const prechargeOhm = assumed.or(capacitor.prechargeOhm, 'capacitor.prechargeOhm', usualPrechargeOhm(inSeries), why)
+  return capacitorEffect(
+    { ...capacitor, prechargeOhm },
+    fromV,
+    toV,
+    currents.fullSineA * systemVoltageV,
+    currents.fullSineA
+  )
 }
 
 function sourcesOf(request: CurrentRequest): readonly SourceId[] {
@@ -133,7 +142,8 @@ function cautionsOf(
               at: 'capacitor',
               figures: { holdUpMs: result.capacitor.holdUpS * 1000, usableJ: result.capacitor.usableJ }
             }
-          )
+          ),
+          ...prechargeCautions(capacitor.capacitanceF, result.capacitor)
         ]),
     ...(systemVoltageV > 36 ? [say('forty-eight-volt')] : []),
     say('amplifier-heat')

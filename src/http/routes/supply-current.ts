@@ -118,7 +118,9 @@ const CapacitorEffect = component('CapacitorEffect', 'What the capacitor does.',
   cornerHz: Type.Optional(quantity('Hz', 'Ripple above this frequency is smoothed')),
   prechargeTimeConstantS: Type.Optional(quantity('s', 'Time constant of the first charge')),
   precharge99S: Type.Optional(quantity('s', 'Time to 99 %')),
-  prechargePeakW: Type.Optional(quantity('W', 'Power in the resistor at the start'))
+  prechargePeakW: Type.Optional(quantity('W', 'Power in the resistor at the start')),
+  prechargeOhm: Type.Optional(quantity('Ω', 'Resistor for the first charge and for the discharge')),
+  prechargeDoneS: Type.Optional(quantity('s', 'Time until less than 1 V is left across the resistor'))
 })
 
 const Result = component('SupplyCurrentResult', 'Currents and what they ask of the vehicle.', {

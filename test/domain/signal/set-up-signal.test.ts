@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest'
+import { cautionCatalogue } from '../../../src/domain/caution.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
 import { signalStepIds } from '../../../src/domain/signal/commissioning.ts'
 import { type SignalSetupRequest, setUpSignal } from '../../../src/domain/signal/set-up-signal.ts'
 import { converterDb, loadingDb } from '../../../src/domain/signal/source-level.ts'
+import { testResistor } from '../../../src/domain/signal/test-resistor.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
 const amplifier = { powerW: 500, loadOhm: 4 }
@@ -235,6 +237,33 @@ describe('first switching-on', () => {
       expect(place('gain')).toBeLessThan(place('speakers-on'))
       expect(place('speakers-on')).toBeLessThan(place('warm-check'))
     }
+  })
+
+  // Hand calculation: P = V²/1 kΩ, twice of it rounded up to a rating that is sold
+  it('names the test resistor in ohms and watts, by the target voltage', () => {
+    for (const [volts, heat, rated] of [
+      [22, '0.484', 1],
+      [52, '2.70', 10],
+      [110, '12.1', 25]
+    ] as const) {
+      expectPrinted(testResistor(volts).heatW, heat)
+      expect(testResistor(volts).ratedW).toBe(rated)
+    }
+    const step = (powerW: number) =>
+      setUpSignal({ amplifier: { powerW, loadOhm: 4 } }).result.steps.find(({ id }) => id === 'clipping')
+    expect(step(676)?.text).toMatch(/1000 Ω rated 10 W/)
+    expect(step(676)?.text).toMatch(/hands off/)
+    expect(step(121)?.text).not.toMatch(/hands off/)
+  })
+
+  it('names the hazards it leads into: exhaust gas, a ground clip, a ride inside', () => {
+    const { steps } = setUpSignal({ amplifier }).result
+    const step = (id: string) => steps.find(each => each.id === id)
+    expect(step('speakers-off')?.cautions).toContain('engine-running')
+    expect(step('clipping')?.cautions).toContain('probe-ground')
+    expect(step('clipping')?.text).toMatch(/no ground clip on a speaker terminal/)
+    expect(step('warm-check')?.text).toMatch(/Nobody inside.*ear protection/)
+    expect(cautionCatalogue['engine-running'].meaning).toMatch(/carbon monoxide.*ready mode, parking brake/)
   })
 
   it('carries the figures of the setting', () => {

@@ -292,7 +292,8 @@ describe('POST /v1/supply/current', () => {
       '/amplifiers/0/efficiency',
       '/amplifiers/0/quiescentW',
       '/capacitor/fromV',
-      '/capacitor/toV'
+      '/capacitor/toV',
+      '/capacitor/prechargeOhm'
     ])
   })
 
