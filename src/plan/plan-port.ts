@@ -10,8 +10,8 @@ import type { PlanRequest } from './plan-request.ts'
 
 export type PortPart = Part<PortSizingRequest, PortSizing>
 
-/** Peak air speeds tried in turn where the caller states none: quiet, audible up close, the most that common practice allows. */
-export const AIR_SPEEDS_TRIED = [17, 25, 30] as const
+/** Peak air speeds tried in turn where the caller states none: quiet, audible up close, a tenth of the speed of sound. */
+export const AIR_SPEEDS_TRIED = [17, 25, 34] as const
 
 export const portShapes = ['round', 'slot'] as const
 export type PortShape = (typeof portShapes)[number]

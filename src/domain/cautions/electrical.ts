@@ -165,7 +165,7 @@ export const electricalCautions = {
     level: 'care',
     meaning:
       'The source can drive more current into a short circuit than the fuse is able to break; use a fuse-link of high breaking capacity, such as class T.',
-    basis: '1000 A blade (read), 2000 A bolt-down (scope read), class T 20 kA (from memory)'
+    basis: '1000 A blade (read), 2000 A bolt-down (scope second-hand), class T 20 kA (from memory)'
   },
   'fault-current-low': {
     level: 'care',
@@ -201,7 +201,8 @@ export const electricalCautions = {
     level: 'care',
     meaning:
       'The unfused piece between source and fuse is longer than it should be; beyond 450 mm it needs a full conduit, beyond 1016 mm move the fuse.',
-    basis: '33 CFR 183.455(b) (read): 178 mm, 1016 mm when sheathed; 450 mm common practice'
+    basis:
+      '33 CFR 183.455(b) (read): 7 in, 40 in when sheathed, where the source itself is impractical; 450 mm common practice'
   },
   'link-both-ends': {
     level: 'care',

@@ -14,7 +14,7 @@ export interface Placement {
   readonly text: string
 }
 
-/** @source 33 CFR 183.455(b): 178 mm, 1016 mm when sheathed (read); 450 mm common practice */
+/** @source 33 CFR 183.455(b): 7 in, 40 in when sheathed (read), rounded down to 175 mm; 450 mm common practice */
 export function placement(linksTwoBatteries: boolean): Placement {
   const { idealM, usualM, sheathedM } = fuseJudgement
   const where = linksTwoBatteries
@@ -25,11 +25,11 @@ export function placement(linksTwoBatteries: boolean): Placement {
     usualM,
     sheathedM,
     bothEnds: linksTwoBatteries,
-    text: `Put the fuse ${where}: within 180 mm, at most 450 mm of conductor.`
+    text: `Put the fuse ${where}: within ${idealM * 1000} mm, at most ${usualM * 1000} mm of conductor.`
   }
 }
 
-/** What a planned distance deserves: nothing up to 180 mm, sleeve to 450, conduit to 1016, else move it. */
+/** What a planned distance deserves: nothing up to 175 mm, sleeve to 450, conduit to 1016, else move it. */
 export function placementCautions(
   distanceM: number | undefined,
   sheathed: boolean,
@@ -59,7 +59,7 @@ export function placementCautions(
     caution('fuse-too-far', `${mm} mm of conductor before the fuse are unprotected: ${advice}.`, {
       at: 'distanceM',
       level,
-      figures: { distanceMm: mm, idealMm: 180, usualMm: 450, sheathedMm: 1016 }
+      figures: { distanceMm: mm, idealMm: idealM * 1000, usualMm: usualM * 1000, sheathedMm: sheathedM * 1000 }
     })
   ]
 }

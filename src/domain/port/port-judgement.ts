@@ -3,10 +3,10 @@ import type { PortMouth } from './port-sizing.ts'
 
 /**
  * Peak air speed [m/s]: sharp ends 5 % of the speed of sound (Small 1973, from memory); flares 25 (ours).
- * Common practice, no source, also allows 30 as a lenient bound; a caller may ask for it.
  */
 export const speedLimits: Readonly<Record<PortMouth, number>> = { sharp: 17, flared: 25 }
-export const LENIENT_SPEED_M_PER_S = 30
+/** The most a port may do [m/s]: 10 % of the speed of sound; derived from the speed of sound. */
+export const HIGHEST_SPEED_M_PER_S = 34
 /** The high-pass of a vented box lies at 0.7 to 0.9 of its tuning. Common practice, no source. */
 export const HIGH_PASS_SHARE = 0.8
 /** Usual end of the range of a subwoofer [Hz]. Common practice, no source. */

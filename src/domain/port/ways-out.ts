@@ -1,7 +1,7 @@
 /** What would fit where the port that is wanted does not, each way computed. */
 import { bisect } from '../../numeric/bisect.ts'
 import { effectiveOfM, type PortSetting, type PortShape, physicalLengthM, rounded } from './port-design.ts'
-import { LENIENT_SPEED_M_PER_S } from './port-judgement.ts'
+import { HIGHEST_SPEED_M_PER_S } from './port-judgement.ts'
 import { effectiveLengthM, equivalentRadiusM, mitreExtraM, tuningHz } from './port-length.ts'
 import type { PortWayOut } from './port-sizing.ts'
 
@@ -49,7 +49,7 @@ function smaller(shape: PortShape, setting: PortSetting): readonly PortWayOut[] 
   const judged =
     speed === undefined
       ? ''
-      : `, ${rounded(speed)} m/s: ${speed <= LENIENT_SPEED_M_PER_S ? 'audible at full drive, under the lenient 30 m/s' : 'too fast at this drive'}`
+      : `, ${rounded(speed)} m/s: ${speed <= HIGHEST_SPEED_M_PER_S ? `audible at full drive, below ${HIGHEST_SPEED_M_PER_S} m/s, a tenth of the speed of sound` : 'too fast at this drive'}`
   return [
     {
       change: 'smaller-area',

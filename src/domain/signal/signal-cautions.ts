@@ -148,17 +148,17 @@ export function turnOnCautions(turnOn: TurnOn | undefined): readonly Caution[] {
 }
 
 export interface GainFacts {
-  readonly overlapDb: number
+  readonly quietRecordingDb: number
   readonly boostDb: number
   readonly toneHz: number
   readonly crossover: Crossover
 }
 
-function overlapCaution(overlapDb: number): Caution {
+function allowanceCaution(quietRecordingDb: number): Caution {
   return caution(
-    'overlap-heat',
-    `With ${short(overlapDb)} dB of overlap the loudest music clips; the average power, and the heat in the coils, can rise by up to ${short(overlapDb)} dB.`,
-    { at: 'tone.overlapDb', figures: { overlapDb } }
+    'allowance-clips',
+    `An allowance of ${short(quietRecordingDb)} dB for quiet recordings clips loud ones: average power, and the heat in the coils, can rise by up to ${short(quietRecordingDb)} dB.`,
+    { at: 'tone.quietRecordingDb', figures: { quietRecordingDb } }
   )
 }
 
@@ -184,11 +184,11 @@ const noHighPass = caution(
   { at: 'filters.acoustic' }
 )
 
-export function gainCautions({ overlapDb, boostDb, toneHz, crossover }: GainFacts): readonly Caution[] {
+export function gainCautions({ quietRecordingDb, boostDb, toneHz, crossover }: GainFacts): readonly Caution[] {
   const { lowPass, highPass } = crossover
   const outside = toneHz > lowPass.cornerHz || toneHz < (highPass?.cornerHz ?? 0)
   return [
-    ...(overlapDb > 0 ? [overlapCaution(overlapDb)] : []),
+    ...(quietRecordingDb > 0 ? [allowanceCaution(quietRecordingDb)] : []),
     ...(boostDb > 0 ? [boostCaution(boostDb)] : []),
     ...(outside ? [toneCaution(toneHz, lowPass.cornerHz)] : []),
     ...(highPass === undefined ? [noHighPass] : [])

@@ -159,7 +159,7 @@ function cautionsOf(
  * @throws DesignError `missing-input`, `conflicting-input`, `out-of-range`
  * @validity Unclipped output; long-term means.
  * @source class efficiencies common practice; 1/8 of EN 60065 (second-hand), 1/3 common practice
- * @check  500 W, η 0.85, 12 V → 49.0 A; 2000 W at 48 V → 49.0 A
+ * @check  640 W, η 0.85, 12 V → 62.7 A; 2560 W at 48 V → 62.7 A
  */
 export function supplyCurrent(request: CurrentRequest): Outcome<SupplyCurrent> {
   const assumed = assumptions()

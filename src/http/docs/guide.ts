@@ -10,9 +10,9 @@ const ref = (operationId: string, text: string): Html =>
   known.has(operationId) ? html`<a href="/docs/reference#${operationId}">${text}</a>` : html`${text}`
 
 const quickStart = (base: string) => html`
-<p>Cabinbass takes the figures of data sheets and gives back a bass system that can be cut, wired and switched on. It keeps nothing: each call holds all it needs, and the same call always gives the same bytes. The first call sizes a power cable for an amplifier that draws 590 W, 5.2 m from the battery.</p>
+<p>Cabinbass takes the figures of data sheets and gives back a bass system that can be cut, wired and switched on. It keeps nothing: each call holds all it needs, and the same call always gives the same bytes. The first call sizes a power cable for an amplifier that draws 1140 W, 4.4 m from the battery.</p>
 ${snippets(base).map(({ language, text }) => html`<h3>${language}</h3>${code(text, language)}`)}
-<p>The answer names the cable, the fuse and where it goes, the voltage left at the amplifier and every size that was looked at with the limit it fails. Change <code>positiveLengthM</code> to <code>"5.2"</code> and you get a refusal that points at the field:</p>
+<p>The answer names the cable, the fuse and where it goes, the voltage left at the amplifier and every size that was looked at with the limit it fails. Change <code>positiveLengthM</code> to <code>"4.4"</code> and you get a refusal that points at the field:</p>
 ${code(
   JSON.stringify(
     {

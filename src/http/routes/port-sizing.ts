@@ -75,7 +75,10 @@ const Body = component('PortSizingRequest', 'A vented box looking for its port.'
   ),
   peakFlowM3PerS: Type.Optional(quantity('m³/s', 'In place of the driver: peak flow', { from: 1e-5, to: 100 })),
   airSpeedLimitMPerS: Type.Optional(
-    quantity('m/s', 'Peak; 17 for sharp ends, 25 for flares when absent, 30 is the lenient bound', { from: 3, to: 60 })
+    quantity('m/s', 'Peak; 17 for sharp ends, 25 for flares when absent, 34 is a tenth of the speed of sound', {
+      from: 3,
+      to: 60
+    })
   ),
   mouth: Type.Optional(choice('Ends `sharp`, or `flared` at both sides', portMouths)),
   highPassHz: Type.Optional(
@@ -108,10 +111,10 @@ export const sizePort = defineOperation({
   compute,
   examples: {
     round: {
-      summary: 'Flared round ports for 55 L at 33 Hz, 400 W',
+      summary: 'Flared round ports for 55 L at 31 Hz, 400 W',
       request: {
         netVolumeL: 55,
-        tuningHz: 33,
+        tuningHz: 31,
         driver: twelveInch,
         source: { powerW: 400, loadOhm: 4 },
         mouth: 'flared',
@@ -123,7 +126,7 @@ export const sizePort = defineOperation({
       summary: 'A full-width slot with one bend',
       request: {
         netVolumeL: 55,
-        tuningHz: 33,
+        tuningHz: 31,
         driver: twelveInch,
         source: { powerW: 250, loadOhm: 4 },
         port: { kind: 'slot', widthMm: 404, walls: 'full-width', chamberHeightMm: 324 },

@@ -143,8 +143,8 @@ export const supplyCurrent = defineOperation({
   compute,
   examples: {
     oneClassD: {
-      summary: 'One class D amplifier, 500 W at 12 V',
-      request: { amplifiers: [{ powerW: 500, class: 'D', onboardFusesA: [30, 30] }], systemVoltageV: 12 }
+      summary: 'One class D amplifier, 640 W at 12 V',
+      request: { amplifiers: [{ powerW: 640, class: 'D', onboardFusesA: [30, 35] }], systemVoltageV: 12 }
     },
     twoAmplifiersInAnEstate: {
       summary: 'Class D for bass and class AB for the doors, with alternator, battery and capacitor',

@@ -64,7 +64,7 @@ const Enclosure = component(
     tuningHz: Type.Optional(quantity('Hz', 'Tuning wanted of a vented box', { from: 15, to: 100 })),
     portShape: Type.Optional(choice('Shape of the port', ['round', 'slot'])),
     airSpeedMPerS: Type.Optional(
-      quantity('m/s', 'Highest peak air speed in the port; 17, 25 and 30 are tried in turn when absent', {
+      quantity('m/s', 'Highest peak air speed in the port; 17, 25 and 34 are tried in turn when absent', {
         from: 5,
         to: 40
       })
