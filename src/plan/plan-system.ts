@@ -1,6 +1,7 @@
 /** POST /v1/plans: the whole chain, from data sheets to a system that can be built and switched on. */
 import type { AmplifierMatch, AmplifierMatchRequest } from '../domain/amplifier/match-amplifier.ts'
 import { assumptions } from '../domain/assume.ts'
+import { cautionSources } from '../domain/caution.ts'
 import type { CoilWiring, CoilWiringRequest } from '../domain/coils/wire-coils.ts'
 import type { Outcome } from '../domain/outcome.ts'
 import type { SourceId } from '../domain/source.ts'
@@ -97,6 +98,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
     assumed: assumed.list,
     sources: [
       ...sourcesOf(parts),
+      ...cautionSources(cautions),
       ...(build.buildOrder === undefined ? [] : buildSources),
       ...(build.restraint === undefined ? [] : restraintSources)
     ],

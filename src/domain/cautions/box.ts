@@ -97,6 +97,7 @@ export const boxCautions = {
     meaning:
       'A box above 16 kg takes more than one person over a boot sill. Above 33 kg, a `care`, it is more than two should lift: carry it empty, slide it on a board and fit the drivers when it stands in the car.',
     basis:
-      'HSE lifting guidance (second-hand): 25 kg for men and 16 kg for women near the body at waist height, two people two thirds of their sum, three half of it; filters, not limits'
+      'HSE lifting guidance (second-hand): 25 kg for men and 16 kg for women near the body at waist height, two people two thirds of their sum, three half of it; filters, not limits',
+    sources: ['lifting-hse']
   }
 } as const satisfies CautionCatalogue

@@ -19,7 +19,8 @@ export const workshopCautions = {
     meaning:
       'Wood dust can cause asthma and, hardwood above all, cancer of the nose. Extract it at the tool, wear a P3 (P100) mask, keep it out of living rooms.',
     basis:
-      'OSHA wood-dust page: 15 mg/m³ total, 5 mg/m³ respirable, NIOSH 1 mg/m³ (read); Directive (EU) 2017/2398: hardwood 2 mg/m³ (second-hand)'
+      'OSHA wood-dust page: 15 mg/m³ total, 5 mg/m³ respirable, NIOSH 1 mg/m³ (read); Directive (EU) 2017/2398: hardwood 2 mg/m³ (second-hand)',
+    sources: ['wood-dust-osha', 'wood-dust-eu-2017-2398']
   },
   'solvent-vapour': {
     level: 'care',
@@ -38,7 +39,8 @@ export const workshopCautions = {
     meaning:
       'An unfastened box becomes a missile in a crash. Bolt it to the body structure first of all; straps count with their angle and with the strength of the eye. Never on child-seat anchors, belt or seat bolts. The force is a yardstick taken from seat regulations, not proved for a crash and no legal demand on boxes.',
     basis:
-      '49 CFR 571.207 S4.2: 20 × mass × 9.8 N (read); driving loads: Berg, Sicks, Cheynet, ESV 09-0008 (read); lashing eyes: DIN 75410-2 (from memory)'
+      '49 CFR 571.207 S4.2: 20 × mass × 9.8 N (read); driving loads: Berg, Sicks, Cheynet, ESV 09-0008 (read); lashing eyes: DIN 75410-2 (from memory)',
+    sources: ['seat-inertia-49-cfr-571-207', 'load-securing-esv-09-0008', 'lashing-eyes-din-75410-2']
   },
   'under-car': {
     level: 'care',
