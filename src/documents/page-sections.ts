@@ -130,9 +130,9 @@ function assumedTable({ assumed }: PlanPaper): string {
 function sourceTable({ sources }: PlanPaper): string {
   if (sources.length === 0) return ''
   const rows = sources.map(({ id, title, status }) => [id, title, status])
-  const columns = [{ title: 'Source' }, { title: 'Title' }, { title: 'Known' }]
+  const columns = [{ title: 'Source' }, { title: 'Title' }, { title: 'How we know' }]
   return foldedTable('Sources', rows, tableOf('Sources, and how well we know them', columns, rows))
 }
 
 export const groundSection = (plan: PlanPaper): string =>
-  section('ground', 'What it rests on', assumedTable(plan), sourceTable(plan))
+  section('ground', 'Assumptions and sources', assumedTable(plan), sourceTable(plan))

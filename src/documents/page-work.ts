@@ -47,7 +47,7 @@ export function billSection({ bill: all }: PlanPaper): string {
             { title: 'Item' },
             { title: 'Buy', figures: true },
             { title: 'Spare', figures: true },
-            { title: 'Why so much' }
+            { title: 'How much and why' }
           ],
           rows
         )

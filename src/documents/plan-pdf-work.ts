@@ -20,7 +20,7 @@ function volumeTable({ volume }: BoxLayout, paper: PaperUnits): Content {
   const rows = [
     ['inside of the panels, empty', volumeText(volume.grossM3, paper), 'computed'],
     ...volume.rows.map(({ item, volumeM3, known }) => [item, `−${volumeText(volumeM3, paper)}`, known]),
-    ['left as air: the spring', volumeText(volume.netM3, paper), 'computed']
+    ['net air volume', volumeText(volume.netM3, paper), 'computed']
   ]
   return table('Air in the box', ['Part', 'Volume', 'How known'], ['*', 'auto', 'auto'], rows, [1])
 }
@@ -73,7 +73,7 @@ export function bill({ bill: all }: PlanPaper): Content[] {
       ])
     return mine.length === 0
       ? []
-      : [table(billGroupTitles[group], ['', 'Item', 'Buy', 'Why so much'], ['auto', 190, 'auto', '*'], mine, [2])]
+      : [table(billGroupTitles[group], ['', 'Item', 'Buy', 'How much and why'], ['auto', 190, 'auto', '*'], mine, [2])]
   })
   const [board, ...others] = tables
   if (board === undefined) return []
@@ -131,11 +131,13 @@ function groundTables({ assumed, sources }: PlanPaper): Content[] {
   const defaults = assumed.map(({ field, value, why }) => [field, valueText(value), why])
   const known = sources.map(({ title, status }) => [title, status])
   return [
-    heading('What it rests on'),
+    heading('Assumptions and sources'),
     ...(defaults.length === 0
       ? []
       : [table('Assumed because nothing was said (SI units)', ['Field', 'Value', 'Why'], [150, 80, '*'], defaults)]),
-    ...(known.length === 0 ? [] : [table('Sources, and how well we know them', ['Title', 'Known'], ['*', 72], known)])
+    ...(known.length === 0
+      ? []
+      : [table('Sources, and how well we know them', ['Title', 'How we know'], ['*', 72], known)])
   ]
 }
 

@@ -56,7 +56,7 @@ const factTables = ({ facts }: PlanPaper): Content[] =>
 function charts({ curves, limits }: PlanPaper): Content[] {
   if (curves === undefined) return []
   return [
-    heading('How it plays'),
+    heading('Sound'),
     ...responseCharts(curves, limits, 'curve').map(({ svg }) => ({
       svg: plainFonts(svg),
       width: 400,

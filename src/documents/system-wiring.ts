@@ -130,7 +130,7 @@ function sourceSide({ source, signal, turnOn }: SystemWiring): string {
 }
 
 const LEGEND =
-  'Whole lines plus or signal, dashed lines minus. The fuse goes in last; the battery is off while anything is joined.'
+  'Solid lines: positive and signal. Dashed: negative. The fuse goes in last; the battery is off while anything is joined.'
 
 export function systemWiring(diagram: SystemWiring, id = 'wiring-diagram'): string {
   const jointLines = diagram.joints.flatMap(joint => wrapped(joint, 112))

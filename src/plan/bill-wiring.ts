@@ -74,7 +74,7 @@ export function terminalRows({ cupCount, driverCount }: BillTerminals): readonly
 }
 
 function powerCableRows({ designation, positiveLengthM, returnKind, returnLengthM }: BillCable): readonly BillRow[] {
-  const back = returnKind === 'chassis' ? 'earth lead to the body' : 'return to the battery'
+  const back = returnKind === 'chassis' ? 'ground lead to the body' : 'return to the battery'
   return [
     ...offTheReel(`power cable ${designation}, positive`, positiveLengthM, `${rounded(positiveLengthM)} m as routed`),
     ...offTheReel(

@@ -47,6 +47,13 @@ for (const [name, wire] of [
         for (const printed of [page, text]) expect(printed.split(spaced(message)), message).toHaveLength(2)
     })
 
+    it('keeps to the words of this project', () => {
+      for (const printed of [page, text])
+        expect(printed).not.toMatch(
+          /no clamps|while you can reach|seam you can reach|plus to plus|sings|mirrors the slot|Go on if|earth lead|the air rings|does not shock|driver's seat|two people\.|push down on it/
+        )
+    })
+
     it('gives every caution that a step of the first start names', () => {
       const said = new Set<string>(cautions.map(({ code }) => code))
       for (const { id, cautions: codes } of result.commissioning)

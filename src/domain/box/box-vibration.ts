@@ -91,7 +91,7 @@ export function vibrationCautions({ faces, wantedHz, movedSharePercent = 0 }: Bo
       : [
           caution(
             'panels-move-air',
-            `The panels move ${movedSharePercent.toFixed(1)} % of the air the cones move; ${share} % should do.`,
+            `The panels flex: at full power they move ${movedSharePercent.toPrecision(2)} % as much air as the cones. Aim for under ${share} %: add a brace or a second layer.`,
             { figures: { movedSharePercent } }
           )
         ])

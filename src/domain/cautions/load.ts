@@ -27,7 +27,7 @@ export const loadCautions = {
   'all-coils-driven': {
     level: 'note',
     meaning:
-      'Every coil of a driver must be driven, equally and in phase: an open coil halves the motor force, a reversed one cancels it.',
+      'Connect every coil of a driver, with the same polarity: an open coil halves the motor force, a reversed one cancels it.',
     basis: 'common practice, no source'
   },
   'unlike-coils': {

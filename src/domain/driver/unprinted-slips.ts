@@ -27,7 +27,7 @@ function excursionSlips(xmaxM: number, sdM2: number): readonly LooseSlip[] {
   }
   const limit = Math.min(XMAX_DOUBTFUL_M, XMAX_DOUBTFUL_RADIUS_SHARE * Math.sqrt(sdM2 / Math.PI))
   if (xmaxM <= limit) return []
-  const says = 'Xmax looks like peak to peak; it is counted one way from rest here'
+  const says = 'Xmax may be a peak-to-peak figure; here it is one way from rest, half of that'
   return [{ id: 'xmax-peak-to-peak', says, mended: { xmaxM: xmaxM / 2 } }]
 }
 

@@ -62,7 +62,7 @@ const factoryWiringCautions: readonly Caution[] = [
   ),
   caution(
     'connector-pins',
-    'Pins of the source connector follow ISO 10487 only mostly (B1 to B8 loudspeakers, A5 switched output; some makes exchange A4 and A7): measure before connecting.'
+    'Most, not all, source connectors follow ISO 10487 (B1 to B8 loudspeakers, A5 switched output; some makes exchange A4 and A7): measure before connecting.'
   )
 ]
 
@@ -79,7 +79,7 @@ function speakerInputCaution({ sourceV }: InputLevel, { speakerLevelV }: Amplifi
 
 const factoryProcessing = caution(
   'factory-processing',
-  'The vehicle’s own source may equalise, delay and take bass away as the volume rises: measure its response at the volume in use before trusting filters and gain.',
+  'The vehicle’s own source may equalise, delay and cut bass as the volume rises: measure its response at the volume in use before trusting filters and gain.',
   { at: 'source.factory' }
 )
 
@@ -91,7 +91,7 @@ const differentialOutput = caution(
 
 const groundLoop = caution(
   'ground-loop',
-  'A single-ended line input shares its ground with the power cable: should the alternator be heard, give source and amplifier one ground point first; then think of a differential input or an isolator.',
+  'If you hear alternator whine: first one ground point for source and amplifier, then a differential input, then an isolator. Never take off a safety or vehicle ground.',
   { at: 'amplifier.input' }
 )
 
