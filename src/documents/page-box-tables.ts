@@ -21,7 +21,7 @@ export function volumeTable({ box }: PlanPaper, paper: PaperUnits): string {
     [
       ['inside of the panels, empty', volumeText(volume.grossM3, paper), 'computed', 'from the panels'],
       ...rows,
-      ['left as air: the spring', volumeText(volume.netM3, paper), 'computed', 'the balance of the rows above']
+      ['net air volume', volumeText(volume.netM3, paper), 'computed', 'the balance of the rows above']
     ]
   )
 }

@@ -1,6 +1,6 @@
 import { foldedTable, listOf, paragraph, section, tableOf } from './html.ts'
 import { massText, type PaperUnits, significant } from './number-text.ts'
-import { gravestFirst, levelText, type PlanPaper, valueText, verdictText } from './plan-paper.ts'
+import { gravestFirst, levelText, type PlanPaper, stepCautionTexts, valueText, verdictText } from './plan-paper.ts'
 import { element, escaped } from './svg.ts'
 
 export function verdictBox({ verdict, reasons, lines }: PlanPaper): string {
@@ -22,7 +22,7 @@ export function verdictBox({ verdict, reasons, lines }: PlanPaper): string {
   )
 }
 
-export function cautionSection({ cautions }: PlanPaper): string {
+export function cautionSection({ cautions, furtherCautions }: PlanPaper): string {
   const items = gravestFirst(cautions).map(({ level, message }) =>
     element(
       'li',
@@ -34,7 +34,8 @@ export function cautionSection({ cautions }: PlanPaper): string {
   return section(
     'cautions',
     'Read this first',
-    items.length === 0 ? '' : element('ul', { class: 'cautions' }, ...items)
+    items.length === 0 ? '' : element('ul', { class: 'cautions' }, ...items),
+    furtherCautions === undefined ? '' : paragraph(furtherCautions, 'quiet')
   )
 }
 
@@ -75,12 +76,15 @@ export function restraintSection({ restraint }: PlanPaper, paper: PaperUnits): s
     drivingSidewaysN,
     strapCount,
     strapCapacityN,
+    eyeStrengthN,
+    strapSlopeDeg,
+    strapSpreadDeg,
     advice
   } = restraint
   const force = (newton: number) => `${significant(newton)} N`
   return section(
     'restraint',
-    'Holding it in the car',
+    'Securing the box',
     tableOf(
       'Forces on the box',
       [{ title: 'Case' }, { title: 'Figure', figures: true }],
@@ -90,19 +94,28 @@ export function restraintSection({ restraint }: PlanPaper, paper: PaperUnits): s
         ['rearward', force(drivingRearwardN)],
         ['in a bend, sideways', force(drivingSidewaysN)],
         ['crash, 20 times the weight (yardstick taken from seat rules)', force(crashForceN)],
-        [`straps of ${force(strapCapacityN)} lashing capacity that hold the crash`, String(strapCount)]
+        [
+          `straps of ${force(strapCapacityN)} on eyes of ${force(eyeStrengthN)}, at most ${strapSlopeDeg}° steep and ${strapSpreadDeg}° aside`,
+          String(strapCount)
+        ]
       ]
     ),
     listOf(advice)
   )
 }
 
-export function commissioningSection({ commissioning }: PlanPaper): string {
-  const rows = commissioning.map(({ text, passIf }, index) => [String(index + 1), text, passIf])
+export function commissioningSection(plan: PlanPaper): string {
+  const rows = plan.commissioning.map(({ id, text, passIf }, index) => [
+    String(index + 1),
+    [text, ...stepCautionTexts(plan, id)].join(' '),
+    passIf
+  ])
   return section(
     'first-start',
     'Switching it on',
-    rows.length === 0 ? '' : tableOf('In this order', [{ title: 'Step' }, { title: 'Do' }, { title: 'Go on if' }], rows)
+    rows.length === 0
+      ? ''
+      : tableOf('In this order', [{ title: 'Step' }, { title: 'Do' }, { title: 'Continue when' }], rows)
   )
 }
 
@@ -117,9 +130,9 @@ function assumedTable({ assumed }: PlanPaper): string {
 function sourceTable({ sources }: PlanPaper): string {
   if (sources.length === 0) return ''
   const rows = sources.map(({ id, title, status }) => [id, title, status])
-  const columns = [{ title: 'Source' }, { title: 'Title' }, { title: 'Known' }]
+  const columns = [{ title: 'Source' }, { title: 'Title' }, { title: 'How we know' }]
   return foldedTable('Sources', rows, tableOf('Sources, and how well we know them', columns, rows))
 }
 
 export const groundSection = (plan: PlanPaper): string =>
-  section('ground', 'What it rests on', assumedTable(plan), sourceTable(plan))
+  section('ground', 'Assumptions and sources', assumedTable(plan), sourceTable(plan))

@@ -3,7 +3,7 @@ import type { BillRow } from '../plan/bill-row.ts'
 import type { BuildStep } from '../plan/build-step.ts'
 import { listOf, paragraph, section, tableOf } from './html.ts'
 import { durationText, figure } from './number-text.ts'
-import type { PlanPaper } from './plan-paper.ts'
+import { type PlanPaper, stepCautionTexts } from './plan-paper.ts'
 import { element, escaped } from './svg.ts'
 
 export const billGroupTitles: Readonly<Record<BillRow['group'], string>> = {
@@ -47,7 +47,7 @@ export function billSection({ bill: all }: PlanPaper): string {
             { title: 'Item' },
             { title: 'Buy', figures: true },
             { title: 'Spare', figures: true },
-            { title: 'Why so much' }
+            { title: 'How much and why' }
           ],
           rows
         )
@@ -57,7 +57,8 @@ export function billSection({ bill: all }: PlanPaper): string {
   return section('materials', 'What to buy', board, choice, ...others)
 }
 
-function stepItem({ number, title, actions, tools, uses, minutes, cureMinutes, checks, warnings }: BuildStep): string {
+function stepItem(plan: PlanPaper, step: BuildStep): string {
+  const { number, id, title, actions, tools, uses, minutes, cureMinutes, checks, warnings } = step
   const time = `${durationText(minutes)}${cureMinutes > 0 ? `, then wait ${durationText(cureMinutes)}` : ''}`
   const needs = [
     ...(tools.length > 0 ? [`Tools: ${tools.join(', ')}.`] : []),
@@ -70,19 +71,20 @@ function stepItem({ number, title, actions, tools, uses, minutes, cureMinutes, c
     paragraph(time, 'quiet'),
     listOf(actions),
     ...(needs === '' ? [] : [paragraph(needs, 'quiet')]),
-    ...warnings.map(warning => paragraph(warning, 'warning')),
+    ...[...stepCautionTexts(plan, id), ...warnings].map(warning => paragraph(warning, 'warning')),
     listOf(checks, 'check')
   )
   return element('li', {}, element('span', { class: 'number', 'aria-hidden': 'true' }, String(number)), words)
 }
 
-export function buildSection({ buildOrder }: PlanPaper): string {
+export function buildSection(plan: PlanPaper): string {
+  const { buildOrder } = plan
   if (buildOrder === undefined) return ''
   const { steps, workMinutes, elapsedMinutes } = buildOrder
   return section(
     'build',
     'Order of work',
     paragraph(`About ${durationText(workMinutes)} of work, ${durationText(elapsedMinutes)} with drying times.`),
-    element('ol', { class: 'steps' }, ...steps.map(stepItem))
+    element('ol', { class: 'steps' }, ...steps.map(step => stepItem(plan, step)))
   )
 }

@@ -6,6 +6,7 @@ import type { Part } from '../plan/part.ts'
 import type { PlanRequest } from '../plan/plan-request.ts'
 import type { PowerRun } from '../plan/plan-run.ts'
 import type { SystemPlan } from '../plan/plan-system.ts'
+import { furtherCautions, placedCautions } from '../plan/step-cautions.ts'
 import { figure, lengthText, massText, type PaperUnits, volumeText } from './number-text.ts'
 import { resultOf } from './part-result.ts'
 import type { PaperFact, PaperFacts, PlanPaper } from './plan-paper.ts'
@@ -160,10 +161,14 @@ export function paperOfPlan(
   const cutPlan = resultOf(plan.parts.sheets)
   const wiring = wiringOf(plan, request, paper)
   const coils = coilsOf(plan)
+  const placed = placedCautions(cautions, [...(plan.buildOrder?.steps ?? []), ...plan.commissioning])
+  const further = furtherCautions(placed)
   return {
     title: plan.name ?? 'Bass system',
     ...plan.summary,
-    cautions,
+    cautions: placed.ahead,
+    stepCautions: placed.atSteps,
+    ...(further === undefined ? {} : { furtherCautions: further }),
     facts: [boxFacts(plan, paper), soundFacts(plan), powerFacts(plan), supplyFacts(plan)].filter(
       ({ rows }) => rows.length > 0
     ),

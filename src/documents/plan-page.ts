@@ -25,7 +25,7 @@ function chartSection({ curves, limits }: PlanPaper): string {
   const figures = responseCharts(curves, limits, 'curve').map(({ svg, name }) =>
     figureOf(svg, `Chart: ${name.replace('-', ' ')}`)
   )
-  return section('curves', 'How it plays', element('div', { class: 'charts' }, ...figures))
+  return section('curves', 'Sound', element('div', { class: 'charts' }, ...figures))
 }
 
 function boxSection(plan: PlanPaper, { paper }: PaperOptions): string {

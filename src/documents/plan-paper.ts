@@ -23,6 +23,7 @@ export interface PaperFacts {
 }
 
 interface PaperCheck {
+  readonly id: string
   readonly text: string
   readonly passIf: string
 }
@@ -38,7 +39,12 @@ export interface PlanPaper {
   readonly verdict: 'ready' | 'take-care' | 'incomplete' | 'stop'
   readonly reasons: readonly string[]
   readonly lines: readonly string[]
+  /** Those that stand ahead of everything; the others stand at their steps. */
   readonly cautions: readonly Caution[]
+  /** By the id of the step. */
+  readonly stepCautions: ReadonlyMap<string, readonly Caution[]>
+  /** How many more stand further on. */
+  readonly furtherCautions?: string
   readonly facts: readonly PaperFacts[]
   readonly curves?: ChartCurves
   readonly limits?: ChartLimits
@@ -73,6 +79,10 @@ export const verdictText = {
 } as const
 
 export const levelText = { stop: 'Stop', care: 'Care', note: 'Note' } as const
+
+/** A caution as it stands at its step. */
+export const stepCautionTexts = ({ stepCautions }: PlanPaper, id: string): readonly string[] =>
+  gravestFirst(stepCautions.get(id) ?? []).map(({ level, message }) => `${levelText[level]}: ${message}`)
 
 const gravity = { stop: 0, care: 1, note: 2 } as const
 

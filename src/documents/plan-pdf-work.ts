@@ -12,7 +12,7 @@ import { PLAIN_PANELS, panelsToDraw, panelWork } from './panel-work.ts'
 import { ink } from './paper.ts'
 import { plainFonts } from './pdf.ts'
 import { heading, lines, plain, table } from './pdf-text.ts'
-import { type PaperOptions, type PlanPaper, valueText } from './plan-paper.ts'
+import { type PaperOptions, type PlanPaper, stepCautionTexts, valueText } from './plan-paper.ts'
 import { systemWiring } from './system-wiring.ts'
 import { wiringDiagram } from './wiring-diagram.ts'
 
@@ -20,7 +20,7 @@ function volumeTable({ volume }: BoxLayout, paper: PaperUnits): Content {
   const rows = [
     ['inside of the panels, empty', volumeText(volume.grossM3, paper), 'computed'],
     ...volume.rows.map(({ item, volumeM3, known }) => [item, `−${volumeText(volumeM3, paper)}`, known]),
-    ['left as air: the spring', volumeText(volume.netM3, paper), 'computed']
+    ['net air volume', volumeText(volume.netM3, paper), 'computed']
   ]
   return table('Air in the box', ['Part', 'Volume', 'How known'], ['*', 'auto', 'auto'], rows, [1])
 }
@@ -73,14 +73,15 @@ export function bill({ bill: all }: PlanPaper): Content[] {
       ])
     return mine.length === 0
       ? []
-      : [table(billGroupTitles[group], ['', 'Item', 'Buy', 'Why so much'], ['auto', 190, 'auto', '*'], mine, [2])]
+      : [table(billGroupTitles[group], ['', 'Item', 'Buy', 'How much and why'], ['auto', 190, 'auto', '*'], mine, [2])]
   })
   const [board, ...others] = tables
   if (board === undefined) return []
   return [heading('What to buy'), board, ...(rows.length < all.length ? [CUT_TO_SIZE] : []), ...others]
 }
 
-function stepBlock({ number, title, actions, tools, minutes, cureMinutes, checks, warnings }: BuildStep): Content {
+function stepBlock(plan: PlanPaper, step: BuildStep): Content {
+  const { number, id, title, actions, tools, minutes, cureMinutes, checks, warnings } = step
   const time = `${durationText(minutes)}${cureMinutes > 0 ? `, then wait ${durationText(cureMinutes)}` : ''}`
   return {
     unbreakable: true,
@@ -94,19 +95,25 @@ function stepBlock({ number, title, actions, tools, minutes, cureMinutes, checks
       },
       lines(actions),
       ...(tools.length > 0 ? [{ text: `Tools: ${plain(tools.join(', '))}.`, fontSize: 8, color: ink.quiet }] : []),
-      ...warnings.map(warning => ({ text: `Danger: ${plain(warning)}`, fontSize: 8.5, bold: true, color: ink.limit })),
+      ...[...stepCautionTexts(plan, id), ...warnings].map(warning => ({
+        text: plain(warning),
+        fontSize: 8.5,
+        bold: true,
+        color: ink.limit
+      })),
       ...checks.map(check => ({ text: `\u2610 ${plain(check)}`, fontSize: 8.5 }))
     ]
   }
 }
 
-export function build({ buildOrder }: PlanPaper): Content[] {
+export function build(plan: PlanPaper): Content[] {
+  const { buildOrder } = plan
   if (buildOrder === undefined) return []
   const { workMinutes, elapsedMinutes, steps } = buildOrder
   return [
     heading('Order of work'),
     `About ${durationText(workMinutes)} of work, ${durationText(elapsedMinutes)} with drying times.`,
-    ...steps.map(stepBlock)
+    ...steps.map(step => stepBlock(plan, step))
   ]
 }
 
@@ -125,11 +132,13 @@ function groundTables({ assumed, sources }: PlanPaper): Content[] {
   const defaults = assumed.map(({ field, value, why }) => [field, valueText(value), why])
   const known = sources.map(({ title, status }) => [title, status])
   return [
-    heading('What it rests on'),
+    heading('Assumptions and sources'),
     ...(defaults.length === 0
       ? []
       : [table('Assumed because nothing was said (SI units)', ['Field', 'Value', 'Why'], [150, 80, '*'], defaults)]),
-    ...(known.length === 0 ? [] : [table('Sources, and how well we know them', ['Title', 'Known'], ['*', 72], known)])
+    ...(known.length === 0
+      ? []
+      : [table('Sources, and how well we know them', ['Title', 'How we know'], ['*', 72], known)])
   ]
 }
 
@@ -140,19 +149,27 @@ function restraintTable({ restraint }: PlanPaper): Content[] {
     ['hard braking, forward', force(restraint.drivingForwardN)],
     ['rearward', force(restraint.drivingRearwardN)],
     ['in a bend, sideways', force(restraint.drivingSidewaysN)],
-    ['crash, 20 times the weight (yardstick taken from seat rules)', force(restraint.crashForceN)]
+    ['crash, 20 times the weight (yardstick taken from seat rules)', force(restraint.crashForceN)],
+    [
+      `straps of ${force(restraint.strapCapacityN)} on eyes of ${force(restraint.eyeStrengthN)}, at most ${restraint.strapSlopeDeg}° steep and ${restraint.strapSpreadDeg}° aside`,
+      String(restraint.strapCount)
+    ]
   ]
   return [
-    heading('Holding it in the car'),
-    table('Forces on the box', ['Case', 'Force'], ['*', 'auto'], rows, [1]),
+    heading('Securing the box'),
+    table('Forces on the box', ['Case', 'Figure'], ['*', 'auto'], rows, [1]),
     lines(restraint.advice)
   ]
 }
 
-function commissioningTable({ commissioning }: PlanPaper): Content[] {
-  if (commissioning.length === 0) return []
-  const rows = commissioning.map(({ text, passIf }, index) => [String(index + 1), text, passIf])
-  return [heading('Switching it on'), table('In this order', ['', 'Do', 'Go on if'], ['auto', '*', 150], rows)]
+function commissioningTable(plan: PlanPaper): Content[] {
+  if (plan.commissioning.length === 0) return []
+  const rows = plan.commissioning.map(({ id, text, passIf }, index) => [
+    String(index + 1),
+    [text, ...stepCautionTexts(plan, id)].join('\n'),
+    passIf
+  ])
+  return [heading('Switching it on'), table('In this order', ['', 'Do', 'Continue when'], ['auto', '*', 150], rows)]
 }
 
 export const endTables = (plan: PlanPaper): Content[] => [

@@ -33,7 +33,8 @@ function verdict({ verdict: kind, reasons, lines: said }: PlanPaper): Content[] 
 function cautions(plan: PlanPaper): Content[] {
   if (plan.cautions.length === 0) return []
   const rows = gravestFirst(plan.cautions).map(({ level, message }) => [levelText[level].toUpperCase(), message])
-  return [heading('Read this first'), table('', ['Level', 'What to know'], [44, '*'], rows)]
+  const further = plan.furtherCautions === undefined ? [] : [plan.furtherCautions]
+  return [heading('Read this first'), table('', ['Level', 'What to know'], [44, '*'], rows), ...further]
 }
 
 const factTables = ({ facts }: PlanPaper): Content[] =>
@@ -55,7 +56,7 @@ const factTables = ({ facts }: PlanPaper): Content[] =>
 function charts({ curves, limits }: PlanPaper): Content[] {
   if (curves === undefined) return []
   return [
-    heading('How it plays'),
+    heading('Sound'),
     ...responseCharts(curves, limits, 'curve').map(({ svg }) => ({
       svg: plainFonts(svg),
       width: 400,

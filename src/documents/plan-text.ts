@@ -1,7 +1,8 @@
 /** A plan as plain text, for a terminal. */
-import type { CautionLevel } from '../domain/caution.ts'
+import type { Caution, CautionLevel } from '../domain/caution.ts'
 import type { Outcome } from '../domain/outcome.ts'
 import type { SystemPlan } from '../plan/plan-system.ts'
+import { furtherCautions, type PlacedCautions, placedCautions } from '../plan/step-cautions.ts'
 
 const WIDTH = 96
 
@@ -57,19 +58,25 @@ function billLines({ billOfMaterials }: SystemPlan): readonly string[] {
   return [heading('To buy'), ...rows]
 }
 
-function workLines({ buildOrder }: SystemPlan): readonly string[] {
+/** Set in under their step. */
+const cautionLines = (cautions: readonly Caution[] = []): readonly string[] =>
+  cautions.map(({ level, message }) => bullet(`    ${marks[level]}`, message))
+
+function workLines({ buildOrder }: SystemPlan, { atSteps }: PlacedCautions): readonly string[] {
   if (buildOrder === undefined) return []
-  const steps = buildOrder.steps.map(({ number, title, actions }) =>
-    bullet(`${String(number).padStart(2)}. `, `${title}. ${actions.join(' ')}`)
-  )
+  const steps = buildOrder.steps.flatMap(({ number, id, title, actions }) => [
+    bullet(`${String(number).padStart(2)}. `, `${title}. ${actions.join(' ')}`),
+    ...cautionLines(atSteps.get(id))
+  ])
   return [heading(`Order of work, ${Math.round(buildOrder.workMinutes / 60)} h of it`), ...steps]
 }
 
-function commissioningLines({ commissioning }: SystemPlan): readonly string[] {
+function commissioningLines({ commissioning }: SystemPlan, { atSteps }: PlacedCautions): readonly string[] {
   if (commissioning.length === 0) return []
-  const steps = commissioning.map(({ text, passIf }, index) =>
-    bullet(`${String(index + 1).padStart(2)}. `, `${text} Go on if: ${passIf}`)
-  )
+  const steps = commissioning.flatMap(({ id, text, passIf }, index) => [
+    bullet(`${String(index + 1).padStart(2)}. `, `${text} Continue when: ${passIf}`),
+    ...cautionLines(atSteps.get(id))
+  ])
   return [heading('Switching on'), ...steps]
 }
 
@@ -78,7 +85,9 @@ const gravestFirst: readonly CautionLevel[] = ['stop', 'care', 'note']
 
 export function planText({ result: plan, cautions, sources }: Outcome<SystemPlan>): string {
   const { name = 'Bass system', summary, tried } = plan
-  const sorted = gravestFirst.flatMap(level => cautions.filter(each => each.level === level))
+  const placed = placedCautions(cautions, [...(plan.buildOrder?.steps ?? []), ...plan.commissioning])
+  const sorted = gravestFirst.flatMap(level => placed.ahead.filter(each => each.level === level))
+  const further = furtherCautions(placed)
   return [
     name,
     '═'.repeat(name.length),
@@ -88,12 +97,13 @@ export function planText({ result: plan, cautions, sources }: Outcome<SystemPlan
     ...summary.lines.map(line => bullet('• ', line)),
     heading('Cautions'),
     ...sorted.map(({ level, message }) => bullet(marks[level], message)),
+    ...(further === undefined ? [] : [bullet('   ', further)]),
     ...(tried.length === 0 ? [] : [heading('Tried and passed over')]),
     ...tried.map(each => bullet(' · ', `${each.name}: ${each.why}`)),
     ...panelLines(plan),
     ...billLines(plan),
-    ...workLines(plan),
-    ...commissioningLines(plan),
+    ...workLines(plan, placed),
+    ...commissioningLines(plan, placed),
     heading('Sources'),
     wrapped([...new Set(sources)].sort().join(', '), 0),
     ''

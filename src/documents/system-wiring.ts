@@ -149,7 +149,7 @@ function sourceSide(
 }
 
 const LEGEND =
-  'Whole lines plus or signal, dashed lines minus. Power cables are joined with the battery off; the fuse goes in last.'
+  'Solid lines: positive and signal. Dashed: negative. Power cables are joined with the battery off; the fuse goes in last.'
 
 export function systemWiring(diagram: SystemWiring, id = 'wiring-diagram'): string {
   const layout = wiringLayout(diagram)

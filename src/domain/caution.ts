@@ -8,6 +8,7 @@ import { loadCautions } from './cautions/load.ts'
 import { safetyCautions } from './cautions/safety.ts'
 import { signalCautions } from './cautions/signal.ts'
 import { workshopCautions } from './cautions/workshop.ts'
+import type { SourceId } from './source.ts'
 
 /** `note`: know this. `care`: change it or watch it. `stop`: do not build or switch this on. */
 export type CautionLevel = 'note' | 'care' | 'stop'
@@ -18,6 +19,8 @@ export interface CautionEntry {
   readonly meaning: string
   /** Where the threshold comes from: a source in words, or 'common practice, no source'. */
   readonly basis: string
+  /** Ids of the published texts that the basis names; a plan that gives the caution lists them. */
+  readonly sources?: readonly SourceId[]
 }
 export type CautionCatalogue = Readonly<Record<string, CautionEntry>>
 
@@ -34,6 +37,10 @@ export const cautionCatalogue = {
   ...workshopCautions
 } as const satisfies CautionCatalogue
 export type CautionCode = keyof typeof cautionCatalogue
+
+/** The published texts behind cautions. */
+export const cautionSources = (cautions: readonly Caution[]): readonly SourceId[] =>
+  cautions.flatMap(({ code }) => (cautionCatalogue[code] as CautionEntry).sources ?? [])
 
 export interface Caution {
   readonly code: CautionCode

@@ -6,8 +6,8 @@ import { loadSources } from './sources/load.ts'
 import { workshopSources } from './sources/workshop.ts'
 
 /**
- * How the source is known. A weaker mark is never upgraded.
- * `read`: text seen; `second-hand`: quoted in another text that was seen; `from memory`: recalled, not read;
+ * How the source is known. A weaker mark is never upgraded; the weakest of what is relied on counts.
+ * `read`: the passage relied on was seen; `second-hand`: quoted in another text, or only its abstract or introduction, was seen; `from memory`: recalled, not read;
  * `derived`: follows from stated equations; `practice`: common practice, no source; `ours`: an engineering choice of this service.
  */
 export type SourceStatus = 'read' | 'second-hand' | 'from memory' | 'derived' | 'practice' | 'ours'

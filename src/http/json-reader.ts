@@ -31,7 +31,7 @@ function endOfString(text: string, start: number): number {
 
 function nameFault(name: string, known: Set<string>): Pick<ProblemError, 'code' | 'detail'> | undefined {
   if (forbiddenNames.has(name)) return { code: 'forbidden-name', detail: 'This name is not allowed anywhere.' }
-  if (known.has(name)) return { code: 'duplicate-name', detail: 'This name stands twice in one object.' }
+  if (known.has(name)) return { code: 'duplicate-name', detail: 'Duplicate name in one object.' }
   return undefined
 }
 
@@ -64,7 +64,7 @@ function passString(walk: Walk, at: number): number {
   return end
 }
 
-/** Nearer to nought than any quantity here; further down, conversion and powers would lose digits or end at nought. */
+/** Smaller than any quantity here; further down, conversion and powers would lose digits or end at zero. */
 export const LEAST_MAGNITUDE = 1e-30
 
 /** What is wrong with a number that JSON.parse has taken, `1e999` and `1e-999` for two. */
@@ -75,7 +75,7 @@ export function numberFault(digits: string): Pick<ProblemError, 'code' | 'detail
   }
   const isNought = !/[1-9]/.test(digits.split(/e/i)[0] ?? '')
   if (size >= LEAST_MAGNITUDE || isNought) return undefined
-  return { code: 'too-small', detail: `Nearer to nought than ${LEAST_MAGNITUDE}, but not nought.` }
+  return { code: 'too-small', detail: `Smaller than ${LEAST_MAGNITUDE} but not zero.` }
 }
 
 const numberText = /-?\d+(?:\.\d+)?(?:[eE][+-]?\d+)?/y

@@ -20,12 +20,12 @@ const designProblems: Record<DesignErrorCode, ProblemKind> = {
   },
   'missing-input': {
     status: 422,
-    title: 'Too little given',
+    title: 'Not enough information',
     meaning: 'The fields given do not determine the answer; the detail names what would.'
   },
   'conflicting-input': {
     status: 422,
-    title: 'Contradicting input',
+    title: 'Contradictory input',
     meaning: 'Two fields exclude or contradict each other.'
   },
   'no-solution': {
@@ -78,7 +78,7 @@ const requestProblems = {
     title: 'API key missing or unknown',
     meaning: 'This service asks for a key; send it in the header X-Api-Key.'
   },
-  'not-found': { status: 404, title: 'No such resource', meaning: 'Nothing lives at this path.' },
+  'not-found': { status: 404, title: 'No such resource', meaning: 'No resource at this path.' },
   'method-not-allowed': {
     status: 405,
     title: 'Method not allowed',
@@ -86,7 +86,7 @@ const requestProblems = {
   },
   'not-acceptable': {
     status: 406,
-    title: 'No acceptable form',
+    title: 'No such format',
     meaning: 'The detail lists the media types this resource has.'
   },
   'too-slow': {
@@ -108,12 +108,12 @@ const requestProblems = {
   'too-many-requests': { status: 429, title: 'Too many requests', meaning: 'Wait as long as Retry-After says.' },
   internal: {
     status: 500,
-    title: 'A fault of ours',
+    title: 'Internal error',
     meaning: 'The request met a defect of the service; the request id finds it in the log.'
   },
   'out-of-time': {
     status: 503,
-    title: 'Out of time',
+    title: 'Time limit reached',
     meaning: 'The calculation took longer than the service grants one call; ask for less or try again later.'
   },
   overloaded: { status: 503, title: 'Too busy', meaning: 'The service sheds load; wait as long as Retry-After says.' }

@@ -1,5 +1,6 @@
 /** Reads from a laid-out box what the order of work depends on. */
 import type { BoxLayout } from '../domain/box/box-layout.ts'
+import { HEAVY_BOX_KG } from '../domain/box/lift.ts'
 import type { Panel } from '../domain/box/panel.ts'
 import type { BuildFacts } from './build-order.ts'
 import { closingPanel } from './closing-panel.ts'
@@ -34,7 +35,7 @@ function bevelsOf(panels: readonly Panel[]): readonly number[] {
   return [...new Set(tilts)].filter(angle => angle > 0).toSorted((a, b) => a - b)
 }
 
-export function buildFacts({ panels }: BoxLayout, choice: BuildChoice): BuildFacts {
+export function buildFacts({ panels, massKg, boardMassKg }: BoxLayout, choice: BuildChoice): BuildFacts {
   return {
     ...choice,
     panelCount: panels.reduce((sum, panel) => sum + panel.quantity, 0),
@@ -43,6 +44,10 @@ export function buildFacts({ panels }: BoxLayout, choice: BuildChoice): BuildFac
     port: portOf(panels),
     braceCount: countOf(panels, 'brace'),
     bevelsDeg: bevelsOf(panels),
+    braceWindows: panels.some(
+      ({ role, cutOuts }) => role === 'brace' && cutOuts.some(({ purpose }) => purpose === 'brace-window')
+    ),
+    heavy: massKg > HEAVY_BOX_KG && boardMassKg < massKg,
     roundingRadiusM: roundingOf(panels),
     closing: closingPanel(panels) ?? { name: 'front', openingM: 0, reachM: 0, reachable: false }
   }

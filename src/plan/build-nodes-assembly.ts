@@ -21,29 +21,44 @@ const assembleShell = ({ closing }: BuildFacts): BuildNode =>
     checks: ['Diagonals of the opening agree to 1 mm before the glue sets.']
   })
 
-const fitInside = step({
-  id: 'fit-inside',
-  title: 'Fit port and braces',
-  actions: ['Glue and screw the port and the braces to their marks.'],
-  needs: ['assemble-shell', 'port-walls', 'port-tubes', 'braces'],
-  tools: ['drill'],
-  uses: ['glue', 'screws'],
-  minutes: 20,
-  cureMinutes: 45,
-  checks: [
-    'The clear way at the inner end of the port is at least what the plan states.',
-    'The driver still clears port and braces.'
+/** What goes into the shell; a tube is glued into its panel before. */
+const insideParts = ({ port, braceCount }: BuildFacts): readonly string[] => [
+  ...(port === 'slot' ? ['the port'] : []),
+  ...(braceCount === 0 ? [] : [braceCount === 1 ? 'the brace' : 'the braces'])
+]
+
+function fitInside(facts: BuildFacts): readonly BuildNode[] {
+  const parts = insideParts(facts)
+  if (parts.length === 0) return []
+  const named = parts.join(' and ')
+  return [
+    step({
+      id: 'fit-inside',
+      title: `Fit ${named}`,
+      actions: [`Glue and screw ${named} to the marks.`],
+      needs: ['assemble-shell', 'port-walls', 'port-tubes', 'braces'],
+      tools: ['drill'],
+      uses: ['glue', 'screws'],
+      minutes: 20,
+      cureMinutes: 45,
+      checks: [
+        ...(facts.port === 'slot'
+          ? ['The clear way at the inner end of the port is at least what the plan states.']
+          : []),
+        `The driver still clears ${named}.`
+      ]
+    })
   ]
-})
+}
 
 const sealSeams = step({
   id: 'seal-seams',
-  title: 'Seal every seam you can reach',
+  title: 'Seal the inner seams',
   actions: [
     'Run a fillet of sealant along every inner seam and smooth it with a finger.',
-    'Do it now: once the lid is on, these seams are out of reach.'
+    'The last panel will cover them, so leave none out.'
   ],
-  needs: ['fit-inside'],
+  needs: ['assemble-shell', 'fit-inside', 'port-tubes'],
   tools: ['caulking gun'],
   uses: ['sealant (neutral-cure or acrylic)'],
   minutes: 20,
@@ -53,14 +68,15 @@ const sealSeams = step({
 
 const colourPort = step({
   id: 'colour-port',
-  title: 'Spray the port while you can reach it',
+  title: 'Paint the port dark inside',
   actions: ['Sand the channel and spray it matt black from both ends; mask the glue faces.'],
-  needs: ['fit-inside'],
+  needs: ['assemble-shell', 'fit-inside', 'port-tubes'],
   tools: ['abrasive paper', 'masking tape'],
   uses: ['matt black paint'],
   minutes: 20,
   cureMinutes: 120,
-  warnings: ['Spray outdoors, with a vapour mask, away from flames.']
+  warnings: ['Spray outdoors, with a vapour mask, away from flames.'],
+  cautions: ['solvent-vapour']
 })
 
 const lineWalls = step({
@@ -75,16 +91,15 @@ const lineWalls = step({
   uses: ['lining', 'adhesive'],
   minutes: 30,
   cureMinutes: 60,
-  warnings: [
-    'Contact adhesive is extremely flammable: outdoors or with strong ventilation, no flame; let it flash off fully before the box is closed.'
-  ]
+  warnings: ['Contact adhesive is extremely flammable: let it flash off fully before the box is closed.'],
+  cautions: ['solvent-vapour']
 })
 
 const wireInside = step({
   id: 'wire-inside',
   title: 'Lay the wires inside',
   actions: [
-    'Lead the wires from the place of the terminal to the driver hole, clip them so that they cannot rattle, mark plus.'
+    'Lead the wires from the place of the terminal to the driver hole, clip them so that they cannot rattle, mark the positive one.'
   ],
   needs: ['seal-seams', 'line-walls'],
   tools: ['wire stripper', 'crimping tool'],
@@ -109,13 +124,14 @@ const closeBox = (facts: BuildFacts): BuildNode =>
     uses: ['glue', 'screws', 'sealant'],
     minutes: 25,
     cureMinutes: dayMinutes,
-    checks: ['No light shows through any seam with a lamp inside.']
+    checks: ['No light shows through any seam with a lamp inside.'],
+    cautions: ['seams-out-of-reach']
   })
 
 export function assemblyNodes(facts: BuildFacts): readonly BuildNode[] {
   return [
     assembleShell(facts),
-    fitInside,
+    ...fitInside(facts),
     sealSeams,
     ...(facts.port === 'none' ? [] : [colourPort]),
     ...(facts.lined ? [lineWalls] : []),

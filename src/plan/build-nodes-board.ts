@@ -2,8 +2,7 @@
 import type { BuildFacts } from './build-order.ts'
 import { type BuildNode, step } from './build-step.ts'
 
-const dust =
-  'Wood dust harms the lungs: extractor on the machine, P3 mask, outdoors if you can. Ear and eye protection at every machine.'
+const machine = 'Extractor and mask on; ear and eye protection; no gloves or loose sleeves near a turning blade.'
 
 const measureBoard = step({
   id: 'measure-board',
@@ -36,7 +35,8 @@ const cutPanels = ({ panelCount, sheetCount }: BuildFacts): BuildNode =>
     uses: ['sheets', 'cut sheets'],
     minutes: 20 * sheetCount + 4 * panelCount,
     checks: ['Equal panels are equal to 0.5 mm.', 'Both diagonals of each panel agree to 1 mm.'],
-    warnings: [dust]
+    warnings: [machine],
+    cautions: ['wood-dust', 'narrow-strip']
   })
 
 /** Sloped edges come last of all cuts: the blade is tilted once for each angle. */
@@ -53,7 +53,8 @@ const sawBevels = (angles: readonly number[]): BuildNode =>
     uses: ['panel drawings'],
     minutes: 10 + 5 * angles.length,
     checks: ['Two offcuts of one angle, laid together, give twice the angle.'],
-    warnings: [dust]
+    warnings: [machine],
+    cautions: ['wood-dust']
   })
 
 const hasBevels = ({ bevelsDeg = [] }: BuildFacts) => bevelsDeg.length > 0
@@ -89,7 +90,7 @@ const cutHoles = ({ cutOutCount, port }: BuildFacts): BuildNode =>
     tools: ['router with circle jig', ...(port === 'none' ? [] : ['round-over bit 12.7 mm']), 'jigsaw'],
     uses: ['panel drawings'],
     minutes: 15 * Math.max(1, cutOutCount),
-    warnings: [dust]
+    warnings: [machine]
   })
 
 const drillPilots = step({
@@ -98,7 +99,7 @@ const drillPilots = step({
   actions: [
     'Through the outer panel: clearance holes with a small countersink, along every joint.',
     'Into the edge behind: pilot holes of the size in the bill, 1 mm deeper than the screw.',
-    'The screws then pull the joint shut and hold it while the glue sets: no clamps are needed.'
+    'The screws draw each joint together and stand in for clamps until the glue has set.'
   ],
   needs: ['dry-fit'],
   tools: ['drill', 'pilot and countersink bits', 'square'],
@@ -108,7 +109,7 @@ const drillPilots = step({
 
 const driverFixings = step({
   id: 't-nuts',
-  title: 'Set T-nuts or pilot holes for the driver',
+  title: 'Fit T-nuts (or drill pilot holes) for the driver',
   actions: [
     'For machine screws, open the pilot holes of the drawing to the barrel of the T-nut, set it with glue from behind and pull it in with a screw and a washer; wood screws take the pilots as they are.'
   ],
@@ -120,7 +121,7 @@ const driverFixings = step({
 
 const laminateBaffle = step({
   id: 'laminate-baffle',
-  title: 'Glue the layers of the baffle',
+  title: 'Glue the layers of the front',
   actions: [
     'Spread glue over the whole face, line up the holes, screw from behind.',
     'Take the screws that the bill names for the layers: those of the joints come out through the front.'
@@ -163,16 +164,18 @@ const portTubes = step({
   checks: ['Length from the outer face agrees with the plan to 1 mm.']
 })
 
-const braces = (braceCount: number): BuildNode =>
+const braces = ({ braceCount, braceWindows }: BuildFacts): BuildNode =>
   step({
     id: 'braces',
     title: 'Prepare the braces',
-    actions: ['Cut their windows, round the edges, mark their places on the panels.'],
+    actions: [
+      `${braceWindows ? 'Cut their windows, round the edges' : 'Break their edges'}, mark their places on the panels.`
+    ],
     needs: ['cut-panels'],
     tools: ['jigsaw', 'router'],
     uses: ['braces'],
     minutes: 10 * braceCount,
-    warnings: [dust]
+    warnings: [machine]
   })
 
 export function boardNodes(facts: BuildFacts): readonly BuildNode[] {
@@ -188,6 +191,6 @@ export function boardNodes(facts: BuildFacts): readonly BuildNode[] {
     ...(frontLayers > 1 ? [laminateBaffle] : []),
     ...(port === 'slot' ? [portWalls] : []),
     ...(port === 'round' ? [portTubes] : []),
-    ...(braceCount > 0 ? [braces(braceCount)] : [])
+    ...(braceCount > 0 ? [braces(facts)] : [])
   ]
 }

@@ -5,12 +5,9 @@ import { type BuildNode, step } from './build-step.ts'
 
 const dayMinutes = 24 * 60
 
-/** A closed box shows a leak by how its cone returns; a vented one must be blown up. */
-function leakMethod(port: BuildFacts['port']): string {
-  return port === 'none'
-    ? 'Close the driver hole with a board on its gasket and push down on it: it must sink and return slowly, not at once.'
-    : 'Close the driver hole and the port with boards on gaskets, blow in through a small tube, and listen and feel along every seam.'
-}
+/** A board on a gasket has no travel to speak of: every box is blown up, and the cone tells the rest once it is in. */
+const leakMethod = (port: BuildFacts['port']): string =>
+  `Close the driver hole${port === 'none' ? '' : ' and the port'} with boards on gaskets, blow in gently by mouth through a small tube, and listen and feel along every seam, or brush on soap water.`
 
 const leakTest = ({ port }: BuildFacts): BuildNode =>
   step({
@@ -25,7 +22,8 @@ const leakTest = ({ port }: BuildFacts): BuildNode =>
     tools: ['cover board', 'gasket strip', 'pencil'],
     uses: ['sealant'],
     minutes: 20,
-    checks: ['No hiss and no draught at any seam.']
+    checks: ['No hiss, no draught and no bubble at any seam.'],
+    warnings: ['Never compressed air: a tenth of a bar already pushes a panel with thousands of newtons.']
   })
 
 function edgeText(roundingRadiusM: number): string {
@@ -44,7 +42,8 @@ const sandFaces = ({ roundingRadiusM }: BuildFacts): BuildNode =>
     uses: ['wood filler', 'abrasive sheets'],
     minutes: 60,
     cureMinutes: 60,
-    warnings: ['Wood dust again: extractor and mask; board dust carries resin.']
+    warnings: ['Extractor and mask again; board dust carries resin.'],
+    cautions: ['wood-dust']
   })
 
 const sealEdges = step({
@@ -62,7 +61,7 @@ const coverBox = step({
   id: 'cover',
   title: 'Cover the box',
   actions: [
-    'Glue the wrap first with its seam at the back or below, then the ends; pile one way.',
+    'Glue the wrap first with its seam at the back or below, then the ends, with the pile lying one way.',
     'Cut out the holes from the middle and turn the edges in.'
   ],
   needs: ['seal-edges'],
@@ -70,15 +69,14 @@ const coverBox = step({
   uses: ['carpet', 'contact adhesive'],
   minutes: 90,
   cureMinutes: dayMinutes,
-  warnings: [
-    'Contact adhesive is extremely flammable and its vapour makes drowsy: outdoors, no flame, no smoking, gloves; let it flash off for a day before the box goes into a closed car.'
-  ]
+  warnings: ['Wear gloves; let it flash off for a day before the box goes into a closed car.'],
+  cautions: ['solvent-vapour']
 })
 
 const fitTerminals = step({
   id: 'terminals',
   title: 'Fit the terminal cup and feet',
-  actions: ['Join the inner wires to the cup, lay its gasket, screw it down.', 'Screw on the feet.'],
+  actions: ['Connect the inner wires to the cup, lay its gasket, screw it down.', 'Screw on the feet.'],
   needs: ['seal-edges', 'cover'],
   tools: ['screwdriver', 'crimping tool'],
   uses: ['terminal cup', 'feet'],
@@ -89,15 +87,15 @@ function heavyLift(driverMassKg = 0): string {
   return driverMassKg > 10 ? ' Lower it with two hands or two people; a slip tears the cone.' : ''
 }
 
-const fitDriver = ({ driverCount, driverMassKg }: BuildFacts): BuildNode =>
+const fitDriver = ({ driverCount, driverMassKg, heavy }: BuildFacts): BuildNode =>
   step({
     id: 'fit-driver',
-    title: driverCount > 1 ? `Fit the ${driverCount} drivers` : 'Fit the driver',
+    title: `Fit the ${driverCount > 1 ? `${driverCount} drivers` : 'driver'}${heavy ? ' when the box stands in the car' : ''}`,
     actions: [
-      `Lay the gasket strip, join the wires as the wiring diagram shows, lower the driver in.${heavyLift(driverMassKg)}`,
+      `Lay the gasket strip, connect the wires as the wiring diagram shows, lower the driver in.${heavyLift(driverMassKg)}`,
       'Tighten crosswise in two rounds, by hand.'
     ],
-    needs: ['terminals', 't-nuts'],
+    needs: ['terminals', 't-nuts', ...(heavy ? ['mount'] : [])],
     tools: ['screwdriver or hex key'],
     uses: ['drivers', 'driver fixings', 'gasket strip'],
     minutes: 20 * driverCount,
@@ -105,14 +103,25 @@ const fitDriver = ({ driverCount, driverMassKg }: BuildFacts): BuildNode =>
     warnings: ['Sealant and adhesive must have cured: their vapour attacks foam surrounds.']
   })
 
+const coneLeakTest = step({
+  id: 'cone-leak-test',
+  title: 'Test for leaks with the cone',
+  actions: ['Press every cone gently inwards with flat fingers near its centre, and let go.'],
+  needs: ['fit-driver'],
+  tools: [],
+  uses: [],
+  minutes: 5,
+  checks: ['Every cone comes back slowly, over half a second or more; at once means a leak.']
+})
+
 const polarity = step({
   id: 'polarity',
   title: 'Check polarity and resistance',
   actions: [
-    'Touch a 1.5 V cell to the terminal, plus to plus, for an instant: every cone must move outwards.',
+    'Touch a 1.5 V cell to the terminal, positive to positive, for an instant: every cone must move outwards.',
     'Measure the resistance at the terminal and compare it with the plan.'
   ],
-  needs: ['fit-driver'],
+  needs: ['fit-driver', 'cone-leak-test'],
   tools: ['1.5 V cell', 'multimeter'],
   uses: [],
   minutes: 5,
@@ -124,7 +133,7 @@ const listen = ({ port }: BuildFacts): BuildNode =>
     id: 'listen',
     title: 'Listen for leaks and rattles',
     actions: [
-      `Play a slow tone sweep at low level${port === 'none' ? '' : ', keep above the tuning frequency at first'}; feel along the seams, touch what buzzes.`
+      `Play a slow tone sweep at low level, from any small amplifier${port === 'none' ? '' : ', keep above the tuning frequency at first'}; feel along the seams, touch what buzzes.`
     ],
     needs: ['polarity'],
     tools: ['tone source'],
@@ -133,20 +142,22 @@ const listen = ({ port }: BuildFacts): BuildNode =>
     warnings: ['A rising tone at high level destroys drivers and hearing: keep it low.']
   })
 
-const mountInCar = step({
-  id: 'mount',
-  title: 'Fasten the box in the car',
-  actions: [
-    'Bolt or strap it to factory lashing eyes or body structure, with load plates behind the board.',
-    'Look from below before you drill: not into tank, brake lines, wiring, airbag areas or a drive battery.'
-  ],
-  needs: ['listen'],
-  tools: ['drill', 'spanners', 'torch'],
-  uses: ['bolts, load plates or lashing straps'],
-  minutes: 60,
-  checks: ['The box cannot be moved by hand in any direction.'],
-  warnings: ['In a crash a loose box strikes with many times its weight.']
-})
+const mountInCar = ({ heavy }: BuildFacts): BuildNode =>
+  step({
+    id: 'mount',
+    title: 'Fasten the box in the car',
+    actions: [
+      `Slide it over the sill on a board${heavy ? ', still without its drivers' : ''}.`,
+      'Bolt it to the body structure with load plates behind the board, or strap it to lashing eyes; never to child-seat, belt or seat anchors.',
+      'Before you drill find what lies behind, from both sides: tank, brake lines, wiring, airbags, a drive battery. To look from below, ramps or stands on level ground and wheels chocked, never a jack.'
+    ],
+    needs: heavy ? ['terminals', 'leak-test'] : ['listen'],
+    tools: ['drill with depth stop', 'spanners', 'torch'],
+    uses: ['bolts, load plates or lashing straps'],
+    minutes: 60,
+    checks: ['The box cannot be moved by hand in any direction.', 'The seat back is locked.'],
+    cautions: ['heavy-box', 'box-restraint', 'blind-drilling', 'under-car']
+  })
 
 export function finishNodes(facts: BuildFacts): readonly BuildNode[] {
   return [
@@ -156,8 +167,9 @@ export function finishNodes(facts: BuildFacts): readonly BuildNode[] {
     ...(facts.covered ? [coverBox] : []),
     fitTerminals,
     fitDriver(facts),
+    ...(facts.port === 'none' ? [coneLeakTest] : []),
     polarity,
     listen(facts),
-    mountInCar
+    mountInCar(facts)
   ]
 }

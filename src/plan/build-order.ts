@@ -18,12 +18,16 @@ export interface BuildFacts {
   readonly braceCount: number
   /** Angles of the sloped edges, each once [°]. */
   readonly bevelsDeg?: readonly number[]
+  /** Braces with a window are frames; the others are plain battens. */
+  readonly braceWindows: boolean
   /** Up to which outer edges may be rounded; 0: they stay sharp. */
   readonly roundingRadiusM: number
   readonly lined: boolean
   readonly covered: boolean
   readonly driverCount: number
   readonly driverMassKg?: number
+  /** More than two should lift: the drivers go in when the box stands in the car. */
+  readonly heavy: boolean
   readonly closing: ClosingPanel
 }
 
@@ -69,7 +73,7 @@ export function buildCautions({ lined, covered, closing }: BuildFacts): readonly
   return [
     caution(
       'wood-dust',
-      'Cutting and sanding board makes dust that causes cancer and asthma: extractor, P3 mask, and out of doors where possible. Recommended limit 1 mg/m³ (NIOSH), hardwood 2 mg/m³ in the EU; board also gives off a little formaldehyde.',
+      'Wood dust can cause asthma and, hardwood above all, cancer of the nose: extract it at the tool, wear a P3 (P100) mask, work out of doors where you can. Recommended limit 1 mg/m³ (NIOSH), hardwood 2 mg/m³ in the EU; board also gives off a little formaldehyde.',
       { figures: { nioshMgPerM3: 1, euHardwoodMgPerM3: 2 } }
     ),
     ...(lined || covered

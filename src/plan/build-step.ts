@@ -1,4 +1,5 @@
 /** Steps of the build as a graph: what each needs done before it, and the order that follows. */
+import type { CautionCode } from '../domain/caution.ts'
 
 export interface BuildNode {
   readonly id: string
@@ -14,11 +15,15 @@ export interface BuildNode {
   readonly cureMinutes: number
   readonly checks: readonly string[]
   readonly warnings: readonly string[]
+  /** Cautions whose place is this step. */
+  readonly cautions: readonly CautionCode[]
 }
 
 /** A node whose step cures at once and warns of nothing unless said. */
-export function step(node: Omit<BuildNode, 'cureMinutes' | 'checks' | 'warnings'> & Partial<BuildNode>): BuildNode {
-  return { cureMinutes: 0, checks: [], warnings: [], ...node }
+export function step(
+  node: Omit<BuildNode, 'cureMinutes' | 'checks' | 'warnings' | 'cautions'> & Partial<BuildNode>
+): BuildNode {
+  return { cureMinutes: 0, checks: [], warnings: [], cautions: [], ...node }
 }
 
 export interface BuildStep extends BuildNode {

@@ -1,6 +1,8 @@
 /** Switching the whole system on for the first time: the supply side before the fuse goes in, then the signal side. */
 import type { CautionCode } from '../domain/caution.ts'
 import type { SignalStep } from '../domain/signal/commissioning.ts'
+import type { CapacitorEffect } from '../domain/supply/capacitor.ts'
+import { resistorText, waitText } from '../domain/supply/capacitor-cautions.ts'
 import type { CableChoice } from '../domain/supply/choose-cable.ts'
 import type { PlanCircuit } from './plan-circuit.ts'
 
@@ -49,6 +51,39 @@ function cableSeen({ trunk, branches }: PlanCircuit): CommissioningStep {
   }
 }
 
+const batteryOn: CommissioningStep = {
+  id: 'battery-on',
+  text: 'Connect the battery again, negative last, face turned away. The main fuse stays out.',
+  passIf: 'Warning lamps go out as they did before; nothing else happens.',
+  cautions: ['battery-gas']
+}
+
+/** The empty fuse holder is where the resistor goes: between battery and capacitor. */
+function precharge({ prechargeOhm, prechargePeakW, prechargeDoneS }: CapacitorEffect): readonly CommissioningStep[] {
+  if (prechargeOhm === undefined || prechargePeakW === undefined || prechargeDoneS === undefined) return []
+  return [
+    {
+      id: 'precharge',
+      text: `Hold the resistor (${resistorText(prechargeOhm, prechargePeakW)}) across the empty fuse holder with insulated clips for about ${waitText(prechargeDoneS)}; it gets hot.`,
+      passIf: 'Less than 1 V across the resistor; only then the fuse.',
+      cautions: ['capacitor-charge']
+    }
+  ]
+}
+
+/** For whoever works on it next. */
+function discharge({ prechargeOhm, prechargePeakW }: CapacitorEffect): readonly CommissioningStep[] {
+  if (prechargeOhm === undefined || prechargePeakW === undefined) return []
+  return [
+    {
+      id: 'discharge',
+      text: `Before any later work on the supply: main fuse out, negative terminal off, then the resistor (${resistorText(prechargeOhm, prechargePeakW)}) across the two terminals of the capacitor. Tie it up beside the capacitor.`,
+      passIf: 'Less than 1 V across the capacitor before a hand or a tool goes near it.',
+      cautions: ['capacitor-discharge']
+    }
+  ]
+}
+
 function fuseLast({ trunk, branches }: PlanCircuit): CommissioningStep {
   const { fuse, runs = 1 } = trunk ?? {}
   const rated = fuse === undefined ? 'main' : `${fuse.ratingA} A`
@@ -60,9 +95,9 @@ function fuseLast({ trunk, branches }: PlanCircuit): CommissioningStep {
   const block = behind.length === 0 ? '' : `Put the fuses of the branches in the block: ${behind.join(', ')}. `
   return {
     id: 'fuse-last',
-    text: `${block}Join the battery again, negative last, then put ${main}.`,
-    passIf: 'No spark beyond the charging tick of the amplifier; no smell, nothing warm.',
-    cautions: ['fuse-last', 'battery-gas']
+    text: `${block}Put ${main}.`,
+    passIf: 'No more than a small spark as the amplifier charges; no smell, nothing warm.',
+    cautions: ['fuse-last']
   }
 }
 
@@ -79,13 +114,14 @@ function groundDrop({ heavy }: CableChoice['ground']): CommissioningStep {
 }
 
 /**
- * Order is part of the meaning: nothing is live before everything is joined, the fuse goes in last, and the drop under load
- * is measured when the gain stands.
+ * Order is part of the meaning: nothing is live before everything is joined, the fuse goes in last, the drop under load is
+ * measured when the gain stands, and how to undo it comes after all.
  */
 export function commissioning(
   cable: CableChoice | undefined,
   circuit: PlanCircuit,
-  signal: readonly SignalStep[]
+  signal: readonly SignalStep[],
+  capacitor?: CapacitorEffect
 ): readonly CommissioningStep[] {
   if (cable === undefined) return signal
   return [
@@ -93,8 +129,11 @@ export function commissioning(
     cableSeen(circuit),
     noShort,
     ...(circuit.signalLead.kind === 'twisted-pair' ? [speakerLead] : []),
+    batteryOn,
+    ...(capacitor === undefined ? [] : precharge(capacitor)),
     fuseLast(circuit),
     ...signal,
-    groundDrop(cable.ground)
+    groundDrop(cable.ground),
+    ...(capacitor === undefined ? [] : discharge(capacitor))
   ]
 }

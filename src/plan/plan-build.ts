@@ -1,10 +1,12 @@
 /** From the laid-out box to the workshop: sheets to cut, things to buy, steps in their order, how the box is held. */
+import type { Assumptions } from '../domain/assume.ts'
 import type { BoxLayout } from '../domain/box/box-layout.ts'
 import type { Panel } from '../domain/box/panel.ts'
 import { boards } from '../domain/material/boards.ts'
 import { nestPanels } from '../domain/sheet/nest-panels.ts'
 import type { SheetPanel, SheetPlan, SheetPlanRequest } from '../domain/sheet/sheet-plan.ts'
 import type { BillDriver } from './bill-box.ts'
+import { capacitorRows } from './bill-capacitor.ts'
 import { billOfMaterials } from './bill-of-materials.ts'
 import type { BillCable } from './bill-power.ts'
 import { type BillRow, mm } from './bill-row.ts'
@@ -16,6 +18,7 @@ import type { PlanCircuit } from './plan-circuit.ts'
 import { type Finish, LINING } from './plan-finish.ts'
 import type { PlanRequest } from './plan-request.ts'
 import type { PowerRun } from './plan-run.ts'
+import type { PlannedSupply } from './plan-supply.ts'
 import { type Restraint, restraint } from './restraint.ts'
 
 /** The sheet most dealers cut from, where the table of boards knows none. Common practice, no source. */
@@ -116,7 +119,14 @@ function liningAreaM2({ inner }: BoxLayout): number {
   return widthM * heightM + 2 * depthM * (widthM + heightM)
 }
 
-export function planBuild(request: PlanRequest, finish: Finish, box: BoxPart, circuit: PlanCircuit): PlannedBuild {
+export function planBuild(
+  request: PlanRequest,
+  finish: Finish,
+  box: BoxPart,
+  circuit: PlanCircuit,
+  { current }: Pick<PlannedSupply, 'current'>,
+  assumed: Assumptions
+): PlannedBuild {
   if (!box.done) return { sheets: waitingFor('a laid-out box'), billOfMaterials: [] }
   const layout = box.outcome.result
   const sheets = attempt(sheetRequest(request, layout), nestPanels)
@@ -128,13 +138,17 @@ export function planBuild(request: PlanRequest, finish: Finish, box: BoxPart, ci
     driverCount: request.driverCount,
     ...(driverMassKg === undefined ? {} : { driverMassKg })
   })
-  const held = restraint({
-    massKg: layout.massKg,
-    ...(request.car.massKg === undefined ? {} : { vehicleMassKg: request.car.massKg })
-  })
+  const held = restraint(
+    {
+      massKg: layout.massKg,
+      ...(request.car.massKg === undefined ? {} : { vehicleMassKg: request.car.massKg }),
+      ...request.car.restraint
+    },
+    assumed
+  )
   return {
     sheets,
-    billOfMaterials: billed(request, finish, layout, sheets, circuit, held),
+    billOfMaterials: [...billed(request, finish, layout, sheets, circuit, held), ...capacitorRows(current)],
     facts,
     buildOrder: buildOrder(facts),
     restraint: held

@@ -21,8 +21,7 @@ const aboutAlternatives: readonly CautionCode[] = [
   'load-below-minimum',
   'unequal-power',
   'cone-unloaded-below-tuning',
-  'no-box-suits',
-  'heavy-box'
+  'no-box-suits'
 ]
 
 function ofParts(parts: Readonly<Record<string, Part<unknown, unknown> | undefined>>): readonly Caution[] {

@@ -10,6 +10,7 @@ import type { Drive } from '../domain/supply/supply-current.ts'
 import type { FinishRequest } from './plan-finish.ts'
 import type { PlanSignal } from './plan-signal.ts'
 import type { PlanSupply } from './plan-supply.ts'
+import type { StrapRequest } from './restraint.ts'
 
 export interface PlanDriver {
   readonly name?: string
@@ -68,6 +69,7 @@ export interface PlanCar {
   readonly speakerCableLengthM?: number
   /** Mass of the vehicle, for holding the box. */
   readonly massKg?: number
+  readonly restraint?: StrapRequest
 }
 
 export interface PlanRequest {

@@ -1,6 +1,7 @@
 /** POST /v1/plans: the whole chain, from data sheets to a system that can be built and switched on. */
 import type { AmplifierMatch, AmplifierMatchRequest } from '../domain/amplifier/match-amplifier.ts'
 import { assumptions } from '../domain/assume.ts'
+import { cautionSources } from '../domain/caution.ts'
 import type { CoilWiring, CoilWiringRequest } from '../domain/coils/wire-coils.ts'
 import type { Outcome } from '../domain/outcome.ts'
 import type { SourceId } from '../domain/source.ts'
@@ -26,6 +27,7 @@ import { settledSpace } from './plan-space.ts'
 import { type PlanSummary, planSummary } from './plan-summary.ts'
 import { type CablePart, type CurrentPart, type FusePart, planSupply } from './plan-supply.ts'
 import { type Restraint, restraintSources } from './restraint.ts'
+import { withStepCautions } from './step-cautions.ts'
 
 /** Each part is what its own resource gives for its own request. */
 export interface PlanParts {
@@ -79,13 +81,18 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const signal = planSignal(settled, joined, enclosure.response)
   const wires = joined === undefined ? load : { ...load, joined }
   const { circuit, ...circuitSays } = planCircuit(settled, wires, runs, signal)
-  const { sheets, ...build } = planBuild(settled, finish, enclosure.box, circuit)
+  const { sheets, ...build } = planBuild(settled, finish, enclosure.box, circuit, supply, assumed)
   const parts: PlanParts = { ...load, driver, ...enclosure, sheets, ...supply, signal }
   const work = build.facts === undefined ? [] : buildCautions(build.facts)
   const built = fits ? parts : { ...parts, port: undefined, box: undefined, response: undefined }
-  const cautions = planCautions({ ...built }, build.restraint, [...work, ...circuitSays.cautions])
   const cable = supply.cable.done ? supply.cable.outcome.result : undefined
-  const steps = signal.done ? signal.outcome.result.steps : []
+  const capacitor = supply.current.done ? supply.current.outcome.result.capacitor : undefined
+  const switchingOn = commissioning(cable, circuit, signal.done ? signal.outcome.result.steps : [], capacitor)
+  const steps = [...(build.buildOrder?.steps ?? []), ...switchingOn]
+  const cautions = withStepCautions(
+    planCautions({ ...built }, build.restraint, [...work, ...circuitSays.cautions]),
+    steps
+  )
   return {
     result: {
       ...(request.name === undefined ? {} : { name: request.name }),
@@ -96,12 +103,13 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       billOfMaterials: build.billOfMaterials,
       ...(build.buildOrder === undefined ? {} : { buildOrder: build.buildOrder }),
       ...(build.restraint === undefined ? {} : { restraint: build.restraint }),
-      commissioning: commissioning(cable, circuit, steps)
+      commissioning: switchingOn
     },
     cautions,
     assumed: [...assumed.list, ...circuitSays.assumed],
     sources: [
       ...sourcesOf(parts),
+      ...cautionSources(cautions),
       ...(build.buildOrder === undefined ? [] : buildSources),
       ...(build.restraint === undefined ? [] : restraintSources)
     ],

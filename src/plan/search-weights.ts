@@ -54,6 +54,6 @@ export function settledWeights(request: SearchRequest, assumed: Assumptions): We
   if (entries.some(([, weight]) => weight > 0)) return Object.fromEntries(entries) as Weights
   throw new DesignError('conflicting-input', {
     field: 'weights',
-    detail: 'With every weight nought there is no order.'
+    detail: 'With every weight zero there is no order.'
   })
 }

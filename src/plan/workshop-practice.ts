@@ -53,8 +53,5 @@ export const surfaceRule = { edgeSealerM3PerM2: 1e-4, areaPerAbrasiveSheetM2: 0.
 /** Clips along a cable run [m]; spare length of cable for bends and ends. */
 export const wiringRule = { clipSpacingM: 0.3, cableSparePercent: 10, wireInsideM: 0.6 } as const
 
-/** Load [kg] above which two people lift; the HSE lifting filter for men, near the body at waist height, is 25 kg (from memory). */
-export const liftRule = { twoPeopleKg: 25 } as const
-
 /** Smallest hole an arm passes, and its reach [m]. */
 export const armRule = { openingM: 0.12, reachM: 0.45 } as const

@@ -59,6 +59,16 @@ describe('the page of a plan', () => {
     expect(rank).toEqual([...rank].sort((a, b) => a - b))
   })
 
+  it('says each caution of a step at that step, once', () => {
+    const { stepCautions } = inventedPlan()
+    const said = [...stepCautions.values()].flat()
+    expect(said.length).toBeGreaterThan(3)
+    for (const { message } of said)
+      expect(page.split(message.replaceAll('"', '&quot;').replaceAll("'", '&#39;')), message).toHaveLength(2)
+    const [, afterwards = ''] = page.split('id="first-start"')
+    expect(afterwards).toContain('Every fuse stays out')
+  })
+
   it('shows every panel, every bill row and every step', () => {
     const plan = inventedPlan()
     for (const { title } of plan.buildOrder?.steps ?? [])
@@ -91,6 +101,7 @@ describe('the page of a plan', () => {
         reasons: ['driver: too little given'],
         lines: [],
         cautions: [],
+        stepCautions: new Map(),
         facts: [],
         bill: [],
         commissioning: [],

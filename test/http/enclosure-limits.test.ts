@@ -42,7 +42,7 @@ describe('the cabin over HTTP', () => {
     // (c/2π)·√(2π·1 m/3 m³) with c 343.21 m/s
     expect(cabin.cornerHz).toBeCloseTo(79.0514, 3)
     expect(seat.body.assumed.map(({ pointer }: { pointer: string }) => pointer)).toContain('/cabin/leakCornerHz')
-    expect(seat.body.cautions.map(({ code }: { code: string }) => code)).toContain('cabin-model')
+    expect(seat.body.cautions.map(({ code }: { code: string }) => code)).toContain('cabin-modes')
   })
 
   it('takes a measured curve as it is, and refuses it beside a model', async () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { assumptions } from '../../src/domain/assume.ts'
 import { layOutBox } from '../../src/domain/box/lay-out-box.ts'
 import { nestPanels } from '../../src/domain/sheet/nest-panels.ts'
 import { driverRows, screwsAlong } from '../../src/plan/bill-box.ts'
@@ -138,7 +139,7 @@ describe('bill of materials', () => {
   })
 
   it('buys what holds the box: the straps of the plan, or bolts instead', () => {
-    const held = restraint({ massKg: 40 })
+    const held = restraint({ massKg: 40 }, assumptions())
     const found = billOfMaterials({ box: inventedBox, restraint: held }).filter(({ item }) => /strap/.test(item))
     expect(found.map(({ needed }) => needed)).toEqual([true, false])
     expect(found[0]?.quantity).toBe(held.strapCount)

@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest'
+import { assumptions } from '../../src/domain/assume.ts'
 import { layOutBox } from '../../src/domain/box/lay-out-box.ts'
+import { liftCautions, peopleFor } from '../../src/domain/box/lift.ts'
 import { buildFacts } from '../../src/plan/build-facts.ts'
 import { type BuildFacts, buildCautions, buildNodes, buildOrder } from '../../src/plan/build-order.ts'
 import { inOrder, step } from '../../src/plan/build-step.ts'
 import { closingPanel } from '../../src/plan/closing-panel.ts'
-import { restraint, restraintCautions } from '../../src/plan/restraint.ts'
+import { type RestraintRequest, restraint, restraintCautions } from '../../src/plan/restraint.ts'
 import { inventedBox } from '../support/invented-box.ts'
 
 const facts = (given: Partial<BuildFacts> = {}): BuildFacts => ({
@@ -16,7 +18,9 @@ const everyFact = (['none', 'round', 'slot'] as const).flatMap(port =>
   [0, 2].flatMap(braceCount =>
     [true, false].flatMap(lined =>
       [true, false].flatMap(covered =>
-        [1, 2].map(frontLayers => facts({ port, braceCount, lined, covered, frontLayers }))
+        [1, 2].flatMap(frontLayers =>
+          [true, false].map(heavy => facts({ port, braceCount, lined, covered, frontLayers, heavy }))
+        )
       )
     )
   )
@@ -24,7 +28,7 @@ const everyFact = (['none', 'round', 'slot'] as const).flatMap(port =>
 
 describe('build order', () => {
   it('has no circle, for any box: every step is reached once, none before what it needs', () => {
-    expect(everyFact).toHaveLength(48)
+    expect(everyFact).toHaveLength(96)
     for (const fact of everyFact) {
       const { steps } = buildOrder(fact)
       expect(steps.map(({ id }) => id).sort()).toEqual(
@@ -57,6 +61,14 @@ describe('build order', () => {
     const text = (id: string) => steps.find(each => each.id === id)?.actions.join(' ')
     expect(text('leak-test')).toMatch(/hole of the terminal cup/)
     expect(text('laminate-baffle')).toMatch(/through the front/)
+  })
+
+  it('waits for the shell, also where nothing is fitted inside it', () => {
+    for (const fact of everyFact) {
+      const { steps } = buildOrder(fact)
+      const place = (id: string) => steps.findIndex(step => step.id === id)
+      expect(place('seal-seams')).toBeGreaterThan(place('assemble-shell'))
+    }
   })
 
   it('would notice a circle', () => {
@@ -133,32 +145,102 @@ describe('build order', () => {
 })
 
 describe('restraint', () => {
+  const held = (request: RestraintRequest) => restraint(request, assumptions())
+
   it('pulls a 35 kg box with 6860 N (49 CFR 571.207 S4.2: 20 × m × 9.8)', () => {
-    expect(restraint({ massKg: 35 }).crashForceN).toBeCloseTo(6860, 9)
+    expect(held({ massKg: 35 }).crashForceN).toBeCloseTo(6860, 9)
   })
 
   it('holds 0.9, 0.5 and 0.7 of the weight while driving, 0.8, 0.5 and 0.6 above 2.0 t (ESV 09-0008, Figure 1)', () => {
     const weight = 35 * 9.806_65
-    const light = restraint({ massKg: 35, vehicleMassKg: 1900 })
+    const light = held({ massKg: 35, vehicleMassKg: 1900 })
     expect(
       [light.drivingForwardN, light.drivingRearwardN, light.drivingSidewaysN].map(force => force / weight)
     ).toEqual([0.9, 0.5, 0.7].map(share => expect.closeTo(share, 12)))
-    const heavy = restraint({ massKg: 35, vehicleMassKg: 2500 })
+    const heavy = held({ massKg: 35, vehicleMassKg: 2500 })
     expect(
       [heavy.drivingForwardN, heavy.drivingRearwardN, heavy.drivingSidewaysN].map(force => force / weight)
     ).toEqual([0.8, 0.5, 0.6].map(share => expect.closeTo(share, 12)))
   })
 
-  it('never gives fewer straps than the force asks', () => {
-    for (const massKg of [1, 20, 35, 60, 120]) {
-      const { strapCount, strapCapacityN, crashForceN } = restraint({ massKg, strapCapacityN: 2500 })
-      expect(strapCount * strapCapacityN).toBeGreaterThanOrEqual(crashForceN - 1e-6)
-    }
+  // Hand calculation: 20·44·9.8 = 8624 N; 8624/(cos 45°·3500) = 3.48; 8624/(cos² 45°·3500) = 4.93; 18 kg: 3528/1750 = 2.02
+  it('counts straps by their angle and by the weaker of strap and eye', () => {
+    expect(held({ massKg: 44, strapSlopeDeg: 45, strapSpreadDeg: 0 }).strapCount).toBe(4)
+    expect(held({ massKg: 44 }).strapCount).toBe(5)
+    expect(held({ massKg: 18 }).strapCount).toBe(3)
+    expect(held({ massKg: 44, eyeStrengthN: 20_000, strapSlopeDeg: 0, strapSpreadDeg: 0 }).strapCount).toBe(2)
+    expect(held({ massKg: 1 }).strapCount).toBe(2)
   })
 
-  it('asks for two people above 25 kg', () => {
-    const codes = (massKg: number) => restraintCautions(restraint({ massKg })).map(({ code }) => code)
-    expect(codes(24)).toEqual(['box-restraint'])
-    expect(codes(26)).toEqual(['box-restraint', 'two-people-lift'])
+  it('echoes what it took for strap, eye and angles, and nothing of what was given', () => {
+    const assumed = assumptions()
+    restraint({ massKg: 30, eyeStrengthN: 4000 }, assumed)
+    expect(assumed.list.map(({ field, value }) => [field, value])).toEqual([
+      ['car.restraint.strapCapacityN', 5000],
+      ['car.restraint.strapSlopeDeg', 45],
+      ['car.restraint.strapSpreadDeg', 45]
+    ])
   })
+
+  it('keeps off child-seat and belt anchors, and claims no proof', () => {
+    const it = held({ massKg: 30 })
+    for (const words of [it.advice.join(' '), restraintCautions(it)[0]?.message ?? '']) {
+      expect(words).toMatch(/child-seat anchors/)
+      expect(words).toMatch(/belt/)
+      expect(words).toMatch(/proved for a crash/)
+    }
+    expect(it.advice.join(' ')).toMatch(/Never under a car on its jack/)
+  })
+})
+
+describe('lifting', () => {
+  // HSE filters 25 and 16 kg, two people two thirds of their sum, three half of it: second-hand
+  it('counts people by their shares: 16, 27.3 and 33 kg', () => {
+    expect([16, 16.1, 27.3, 27.4, 33, 33.1].map(peopleFor)).toEqual([1, 2, 2, 3, 3, 4])
+  })
+
+  it('is silent for one, a note for two or three, and from 33 kg carries the box without its drivers', () => {
+    expect(liftCautions(15, 12)).toEqual([])
+    expect(liftCautions(24, 16)).toMatchObject([{ level: 'note', message: expect.stringContaining('two people') }])
+    expect(liftCautions(47, 30.6)).toMatchObject([
+      { level: 'care', message: expect.stringMatching(/without its drivers \(31 kg, three people\)/) }
+    ])
+  })
+
+  it('fits the drivers of a heavy box in the car, and listens then', () => {
+    const place = (heavy: boolean, id: string) =>
+      buildOrder(facts({ heavy })).steps.find(step => step.id === id)?.number
+    expect(place(true, 'fit-driver')).toBeGreaterThan(place(true, 'mount') ?? 99)
+    expect(place(true, 'listen')).toBeGreaterThan(place(true, 'fit-driver') ?? 99)
+    expect(place(false, 'fit-driver')).toBeLessThan(place(false, 'mount') ?? 0)
+  })
+})
+
+describe('what a step is told', () => {
+  const words = (given: Partial<BuildFacts>, id: string) => {
+    const { title = '', actions = [] } = buildOrder(facts(given)).steps.find(step => step.id === id) ?? {}
+    return [title, ...actions].join(' ')
+  }
+
+  it('speaks of port, braces and windows only where there are some', () => {
+    expect(words({ port: 'none', braceCount: 0 }, 'fit-inside')).toBe('')
+    expect(words({ port: 'none', braceCount: 2 }, 'fit-inside')).not.toMatch(/port/)
+    expect(words({ port: 'slot', braceCount: 0 }, 'fit-inside')).not.toMatch(/brace/)
+    expect(words({ braceCount: 2, braceWindows: false }, 'braces')).not.toMatch(/window/i)
+    expect(words({ braceCount: 2, braceWindows: true }, 'braces')).toMatch(/window/i)
+  })
+
+  it('blows up every box to find leaks, and presses the cone of a closed one once it is in', () => {
+    for (const port of ['none', 'slot', 'round'] as const) {
+      expect(words({ port }, 'leak-test')).toMatch(/blow/)
+      expect(words({ port }, 'leak-test')).not.toMatch(/sink/)
+    }
+    const { steps } = buildOrder(facts({ port: 'none' }))
+    const place = (id: string) => steps.findIndex(step => step.id === id)
+    expect(place('cone-leak-test')).toBeGreaterThan(place('fit-driver'))
+    expect(place('cone-leak-test')).toBeLessThan(place('polarity'))
+    expect(words({ port: 'slot' }, 'cone-leak-test')).toBe('')
+  })
+
+  it('sends nobody under a car on its jack', () => expect(words({}, 'mount')).toMatch(/never a jack/))
 })

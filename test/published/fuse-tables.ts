@@ -1,13 +1,13 @@
 /** Fuse tables as printed or quoted, each with how it is known. */
 
-/** ISO 8820 families: type, voltages, breaking capacity, ratings. Types F, C, E: scope read, ratings read; SF and SB lists from memory. */
+/** ISO 8820 families: type, voltages, breaking capacity, ratings. Types F, C, E: scope read, ratings read; SF and single-bolt lists from memory. */
 export const fuseFamiliesAsListed = [
   ['F', '32 58', '1000', '2 3 4 5 7.5 10 15 20 25 30'],
   ['C', '32 58', '1000', '1 2 3 4 5 7.5 10 15 20 25 30 35 40'],
   ['E', '32 58', '1000', '20 30 40 50 60 70 80 100'],
   ['SF30', '32', '2000', '30 40 50 60 70 80 100 125 150 175 200'],
   ['SF51', '32', '2000', '100 125 150 175 200 225 250 300 350 400 450 500'],
-  ['SB', '58', '2000', '30 40 50 60 70 75 80 100 125 150 175 200 225 250 300']
+  ['single-bolt', '58', '2000', '30 40 50 60 70 75 80 100 125 150 175 200 225 250 300']
 ] as const
 
 /** Operating-time limits quoted from data sheets (second-hand), seconds: percent, shortest, longest. '-' where none is given. */

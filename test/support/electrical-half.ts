@@ -2,6 +2,7 @@
 import { metric } from '../../src/documents/number-text.ts'
 import { systemWiring } from '../../src/documents/system-wiring.ts'
 import { wiringOf } from '../../src/documents/wiring-of-plan.ts'
+import { assumptions } from '../../src/domain/assume.ts'
 import { toSi } from '../../src/http/to-si.ts'
 import { commissioning } from '../../src/plan/commissioning.ts'
 import { waitingFor } from '../../src/plan/part.ts'
@@ -27,7 +28,7 @@ export function electricalHalf(wire: unknown) {
   const { circuit, ...says } = planCircuit(request, wires, runs, signal)
   const parts = { ...load, ...supply, signal }
   const box = { done: true, request: {}, outcome: outcome(inventedBox) } as unknown as Parameters<typeof planBuild>[2]
-  const { billOfMaterials } = planBuild(request, { lined: false, covered: false }, box, circuit)
+  const { billOfMaterials } = planBuild(request, { lined: false, covered: false }, box, circuit, supply, assumptions())
   const cable = supply.cable.done ? supply.cable.outcome.result : undefined
   const wiring = wiringOf({ parts, circuit } as unknown as SystemPlan, request, metric)
   return {
@@ -37,7 +38,12 @@ export function electricalHalf(wire: unknown) {
     bill: billOfMaterials,
     cautions: planCautions(parts, undefined, says.cautions),
     assumed: says.assumed,
-    steps: commissioning(cable, circuit, signal.done ? signal.outcome.result.steps : []),
+    steps: commissioning(
+      cable,
+      circuit,
+      signal.done ? signal.outcome.result.steps : [],
+      supply.current.done ? supply.current.outcome.result.capacitor : undefined
+    ),
     wiring,
     picture: wiring === undefined ? '' : systemWiring(wiring)
   }

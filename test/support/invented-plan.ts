@@ -1,6 +1,7 @@
 /** A plan of our own for tests of pages: an invented driver in an invented boot. */
 import { usualSheets } from '../../src/documents/draw-box.ts'
 import type { PlanPaper } from '../../src/documents/plan-paper.ts'
+import { assumptions } from '../../src/domain/assume.ts'
 import { layOutBox } from '../../src/domain/box/lay-out-box.ts'
 import { caution } from '../../src/domain/caution.ts'
 import { nestPanels } from '../../src/domain/sheet/nest-panels.ts'
@@ -8,6 +9,7 @@ import { billOfMaterials } from '../../src/plan/bill-of-materials.ts'
 import { buildFacts } from '../../src/plan/build-facts.ts'
 import { buildCautions, buildOrder } from '../../src/plan/build-order.ts'
 import { restraint, restraintCautions } from '../../src/plan/restraint.ts'
+import { placedCautions } from '../../src/plan/step-cautions.ts'
 
 export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
   const box = layOutBox({
@@ -39,7 +41,21 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     driverCount: 2,
     driverMassKg: 9
   })
-  const held = restraint({ massKg: box.massKg })
+  const held = restraint({ massKg: box.massKg }, assumptions())
+  const order = buildOrder(facts)
+  const placed = placedCautions(
+    [
+      caution('port-air-speed', 'Air moves at 28 m/s in the port.'),
+      caution('cabin-model', 'The level at the seat is a model.'),
+      caution('no-box-suits', 'No box suits all wishes.'),
+      caution('battery-assists', 'The battery gives 20 A.'),
+      ...buildCautions(facts),
+      ...restraintCautions(held),
+      caution('narrow-strip', 'A strip is only 40 mm wide.'),
+      caution('fuse-last', 'Every fuse stays out until the short test has passed.')
+    ],
+    [...order.steps, { id: 'fuse-last', cautions: ['fuse-last'] }]
+  )
   const frequencyHz = Array.from({ length: 120 }, (_, index) => 10 * 20 ** (index / 119))
   const resonance = (hz: number, at: number) => 1 / (1 + ((hz / at - at / hz) * 4) ** 2)
   return {
@@ -50,11 +66,8 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
       '2 drivers wired to 2 Ω; 800 W RMS in all, gain set to 40.0 V RMS.',
       'Vented box, 90.0 l net, 47.1 kg with its drivers.'
     ],
-    cautions: [
-      ...buildCautions(facts),
-      ...restraintCautions(held),
-      caution('narrow-strip', 'A strip is only 40 mm wide.')
-    ],
+    cautions: placed.ahead,
+    stepCautions: placed.atSteps,
     facts: [
       {
         title: 'Electrical',
@@ -142,14 +155,15 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
         }
       }
     }),
-    buildOrder: buildOrder(facts),
+    buildOrder: order,
     restraint: held,
     commissioning: [
       {
+        id: 'no-short',
         text: 'Leave the fuse out. Measure from the amplifier end of the positive cable to the body.',
         passIf: 'more than 1 MΩ'
       },
-      { text: 'Put the fuse in and measure the voltage at the amplifier.', passIf: '12.0 V or more' }
+      { id: 'fuse-last', text: 'Put the fuse in and measure the voltage at the amplifier.', passIf: '12.0 V or more' }
     ],
     assumed: [{ field: 'trimM', value: 0.01, why: 'raw edges are knocked and not straight' }],
     sources: [{ id: 'sheet-area-bound', title: 'Lower bound on sheets', status: 'derived' }]

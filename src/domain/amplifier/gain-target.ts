@@ -49,23 +49,23 @@ export function powerOfVoltage(voltageV: number, loadOhm: number): number {
  *
  * @param targetVoltageV  V [V] > 0, at which the amplifier or the drivers end
  * @param toneLevelDb  L [dB below full scale] ≤ 0
- * @param overlapDb  o [dB] ≥ 0: how far the loudest music is allowed past the target
- * @source derived; overlap is common practice, no source
- * @check  44.72 V, −10 dB, 5 dB → 25.15 V; 0 dB tone and no overlap → the target itself
+ * @param quietRecordingDb  o [dB] ≥ 0: allowance for quiet recordings: how far loud ones pass the target
+ * @source derived; the allowance is common practice, no source
+ * @check  40 V, −12 dB, 4 dB → 15.92 V; 0 dB tone and no allowance → the target itself
  */
-export function meterVoltage(targetVoltageV: number, toneLevelDb: number, overlapDb: number): number {
-  return Math.min(targetVoltageV, targetVoltageV * 10 ** ((toneLevelDb + overlapDb) / 20))
+export function meterVoltage(targetVoltageV: number, toneLevelDb: number, quietRecordingDb: number): number {
+  return Math.min(targetVoltageV, targetVoltageV * 10 ** ((toneLevelDb + quietRecordingDb) / 20))
 }
 
 export interface ToneLevel {
   /** Level of the test tone [dB full scale], ≤ 0. */
   readonly levelDb?: number
-  readonly overlapDb?: number
+  readonly quietRecordingDb?: number
 }
 
 export interface MeterReading {
   readonly toneLevelDb: number
-  readonly overlapDb: number
+  readonly quietRecordingDb: number
   /** At the amplifier's terminals [V]. */
   readonly meterVoltageV: number
   /** From each terminal of a bridged pair to ground [V]. */
@@ -74,26 +74,31 @@ export interface MeterReading {
 
 const toneDefaults = {
   levelDb: { value: 0, why: 'full-scale test tone: the reading is the target itself' },
-  overlapDb: {
+  quietRecordingDb: {
     value: 0,
-    why: 'no overlap for subwoofers: the loudest music just reaches the target; overlap is louder and clips peaks'
+    why: 'no allowance for quiet recordings: the loudest music just reaches the target; an allowance is louder and clips loud recordings'
   }
 } as const
 
-/** The reading for a target, with the defaults of a full-scale tone and no overlap. */
+/** The reading for a target, with the defaults of a full-scale tone and no allowance. */
 export function meterReading(
   { targetVoltageV, channelVoltageV }: GainTarget,
   tone: ToneLevel,
   boostDb: number,
   assumed: Assumptions
 ): MeterReading {
-  const { levelDb, overlapDb } = toneDefaults
+  const { levelDb, quietRecordingDb } = toneDefaults
   const toneLevelDb = assumed.or(tone.levelDb, 'tone.levelDb', levelDb.value, levelDb.why)
-  const overlap = assumed.or(tone.overlapDb, 'tone.overlapDb', overlapDb.value, overlapDb.why)
-  const meterVoltageV = meterVoltage(targetVoltageV, toneLevelDb - boostDb, overlap)
+  const allowance = assumed.or(
+    tone.quietRecordingDb,
+    'tone.quietRecordingDb',
+    quietRecordingDb.value,
+    quietRecordingDb.why
+  )
+  const meterVoltageV = meterVoltage(targetVoltageV, toneLevelDb - boostDb, allowance)
   return {
     toneLevelDb,
-    overlapDb: overlap,
+    quietRecordingDb: allowance,
     meterVoltageV,
     ...(channelVoltageV === undefined ? {} : { channelMeterVoltageV: meterVoltageV / 2 })
   }
@@ -103,7 +108,7 @@ export function meterReading(
  * Voltage gain from input to output [dB]: 20·lg(Vout/Vin).
  *
  * @source definition of the decibel
- * @check  44.72 V from 2 V → 26.99 dB
+ * @check  40 V from 2 V → 26.02 dB
  */
 export function voltageGainDb(outputV: number, inputV: number): number {
   return 20 * Math.log10(outputV / inputV)

@@ -108,7 +108,12 @@ function loadCautions(best: MatchOption, { request: { driver } }: MatchFacts): r
         ]
       : []),
     ...(driver.coils > 1
-      ? [caution('all-coils-driven', `Drive all ${driver.coils} coils of each driver, equally and in phase.`)]
+      ? [
+          caution(
+            'all-coils-driven',
+            `Connect ${driver.coils === 2 ? 'both coils' : `all ${driver.coils} coils`} of each driver, with the same polarity: an open coil halves the force, a reversed one cancels it.`
+          )
+        ]
       : []),
     ...(best.outputs > 1
       ? [

@@ -57,8 +57,8 @@ function goodAdvice(ratio: number): string {
   const percent = Math.round(100 * ratio)
   if (ratio > 1.01)
     return `${percent} % of the drivers' rating: set the gain to the drivers' power, not to the amplifier's.`
-  if (ratio >= 0.99) return 'The amplifier gives what the drivers take: set the gain to it, without overlap.'
-  return `${percent} % of the drivers' rating: set the gain without overlap, so that loud passages do not clip.`
+  if (ratio >= 0.99) return 'The amplifier gives what the drivers take: set the gain to it, without an allowance.'
+  return `${percent} % of the drivers' rating: set the gain without an allowance, so that loud passages do not clip.`
 }
 
 function advice(verdict: MatchVerdict, ratio: number): string {
@@ -68,8 +68,8 @@ function advice(verdict: MatchVerdict, ratio: number): string {
   }
   // A square wave has twice the power of the sine with the same peak.
   return 2 * ratio <= 1
-    ? `${Math.round(100 * ratio)} % of the drivers' rating: quiet for these drivers, yet even a fully clipped output stays within their heat rating. Clipping still sounds bad: set the gain without overlap.`
-    : `${Math.round(100 * ratio)} % of the drivers' rating: turned up until it clips, the output approaches a square wave of twice the power and can overheat the coils. Set the gain without overlap.`
+    ? `${Math.round(100 * ratio)} % of the drivers' rating: quiet for these drivers, yet even a fully clipped output stays within their heat rating. Clipping still sounds bad: set the gain without an allowance.`
+    : `${Math.round(100 * ratio)} % of the drivers' rating: turned up until it clips, the output approaches a square wave of twice the power and can overheat the coils. Set the gain without an allowance.`
 }
 
 function powered(

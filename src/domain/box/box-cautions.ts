@@ -6,6 +6,7 @@ import { vibrationCautions } from './box-vibration.ts'
 import type { BuiltBox } from './build-box.ts'
 import { clearanceCautions } from './clearances.ts'
 import { boardsOf, oneDriver } from './displaced.ts'
+import { liftCautions } from './lift.ts'
 import { portCautions } from './port-layout.ts'
 import type { Settled } from './settle.ts'
 import { standingWaveCautions } from './standing-waves.ts'
@@ -35,14 +36,6 @@ function driverCautions({ request, fixed }: Settled): readonly Caution[] {
   })
 }
 
-/** A box heavier than this [kg] takes two. */
-const HEAVY_KG = 25
-
-function massCautions({ massKg }: BoxLayout): readonly Caution[] {
-  if (massKg <= HEAVY_KG) return []
-  return [caution('heavy-box', `The box weighs ${Math.round(massKg)} kg: two people.`, { figures: { massKg } })]
-}
-
 /** A message that starts with the name of a face, a driver or a port starts a sentence all the same. */
 const asSentence = ({ message, ...rest }: Caution): Caution => ({
   ...rest,
@@ -58,7 +51,7 @@ export function boxCautions(box: BoxLayout, built: BuiltBox, settled: Settled): 
     ...standingWaveCautions(standingWaves, vibration.wantedHz / bracingTargets.frequencyRatio),
     ...(fit === undefined ? [] : fitCautions(fit)),
     ...driverCautions(settled),
-    ...massCautions(box)
+    ...liftCautions(box.massKg, box.boardMassKg)
   ]
   return found.map(asSentence)
 }

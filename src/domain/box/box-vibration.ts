@@ -97,7 +97,7 @@ export function vibrationCautions(
       : [
           caution(
             'panels-move-air',
-            `The panels move ${movedSharePercent.toFixed(1)} % of the air the cones move; ${share} % should do.`,
+            `The panels flex: at full power they move ${movedSharePercent.toPrecision(2)} % as much air as the cones. Aim for under ${share} %: add a brace or a second layer.`,
             { ...(movedSharePercent > FELT_PERCENT ? { level: 'care' as const } : {}), figures: { movedSharePercent } }
           )
         ])

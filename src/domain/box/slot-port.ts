@@ -100,7 +100,7 @@ function refusal(
     value: lengthM,
     ...(ranges.length === 0 ? {} : { maximum: Math.max(...ranges.map(({ longest }) => longest)) }),
     unit: 'm',
-    detail: `A slot of ${mm(lengthM)} mm finds no place in this box; its walls have room for ${lengths || 'none at this height, a lower slot finds some'}. Change the area of the port, its tuning, or the depth of the box.`
+    detail: `A slot of ${mm(lengthM)} mm does not fit in this box. Lengths that do: ${lengths || 'none at this height, a lower slot finds some'}. Change the area of the port, its tuning, or the depth of the box.`
   })
 }
 

@@ -37,7 +37,7 @@ export function standingWaveCautions(waves: readonly StandingWave[], upperHz: nu
       : [
           caution(
             'standing-wave-near-band',
-            `Along the inside ${lowest.along} of ${Math.round(lowest.insideM * 1e3)} mm the air rings at ${Math.round(lowest.frequencyHz)} Hz, less than ${LEAST_RATIO} times the ${Math.round(upperHz)} Hz the box plays to.`,
+            `A standing wave along the inside ${lowest.along} of ${Math.round(lowest.insideM * 1e3)} mm falls at ${Math.round(lowest.frequencyHz)} Hz, close to the band (up to ${Math.round(upperHz)} Hz). Line both ends.`,
             { figures: { frequencyHz: lowest.frequencyHz, upperHz } }
           )
         ]),

@@ -111,8 +111,8 @@ function modelCautions(vessel: PressureVessel, modeHz: number | undefined, highe
   )
   const limitHz = modeHz ?? vessel.cornerHz
   if (highestHz <= limitHz) return [doubt]
-  const message = `Above ${limitHz.toFixed(0)} Hz the cabin has standing waves, which the model leaves out: the seat can lie 10 dB off the curve.`
-  return [doubt, caution('cabin-modes', message, { at: 'cabin', figures: { limitHz, highestHz } })]
+  const message = `The level at the seat is a model of the cabin: within about ±${uncertaintyDb} dB up to ${limitHz.toFixed(0)} Hz, and up to 10 dB off above, where standing waves begin. Measure the curve in the car and give it.`
+  return [caution('cabin-modes', message, { at: 'cabin', figures: { uncertaintyDb, limitHz, highestHz } })]
 }
 
 function cornerBasis(cabin: Cabin, soundSpeedMPerS: number, cornerHz: number): Basis {

@@ -1,27 +1,72 @@
-/** Whether the level at the seat is one for ears. */
+/** Whether the level is one for ears. */
 import { type Caution, caution } from '../caution.ts'
-import { aWeightingDb, EXPOSURE_LIMIT_DB, exposureTimeS } from './exposure.ts'
+import { aWeightingDb, EXPOSURE_LIMIT_DB, exposureTimeS, PEAK_LIMIT_DB, peakLevelDb } from './exposure.ts'
 
-/** 90 s or 15 min or 2 h, as a person says it. */
+/** From here on nobody sits inside: within 6 dB of the peak limit, as far as a model of the cabin may be wrong. Ours. */
+const NOBODY_INSIDE_DB = 134
+
+/** 15 min or 2 h, as a person says it; a dose of less than a minute is no figure to plan with. */
 export function spokenTime(seconds: number): string {
-  if (seconds < 120) return `${Math.max(1, Math.round(seconds))} s`
+  if (seconds < 60) return 'under a minute'
   return seconds < 7200 ? `${Math.round(seconds / 60)} min` : `${(seconds / 3600).toFixed(1)} h`
 }
 
-/**
- * The loudest frequency for the ear, if a steady sine there would exceed the recommended exposure limit within eight hours.
- *
- * @param seatLevelDb at the power given
- */
-export function hearingCautions(frequenciesHz: Float64Array, seatLevelDb: Float64Array): readonly Caution[] {
-  const weighted = seatLevelDb.map((level, index) => level + aWeightingDb(frequenciesHz[index] ?? 1))
-  const loudest = weighted.reduce((best, level, index) => (level > (weighted[best] ?? level) ? index : best), 0)
-  const [level = 0, linear = 0, frequencyHz = 0] = [weighted[loudest], seatLevelDb[loudest], frequenciesHz[loudest]]
-  if (level <= EXPOSURE_LIMIT_DB) return []
-  const allowedS = exposureTimeS(level)
+/** Where the level was reckoned: at the seat, or in half space at 1 m because nothing is known of the cabin. */
+export type EarPlace = 'seat' | 'half-space'
+
+interface Loudest {
+  readonly frequencyHz: number
+  readonly levelDb: number
+}
+
+function loudestOf(frequenciesHz: Float64Array, levelDb: Float64Array): Loudest {
+  const index = levelDb.reduce((best, level, k) => (level > (levelDb[best] ?? level) ? k : best), 0)
+  return { frequencyHz: frequenciesHz[index] ?? 0, levelDb: levelDb[index] ?? Number.NEGATIVE_INFINITY }
+}
+
+function exposureCaution(top: Loudest, weighted: Loudest, place: EarPlace): Caution {
+  const allowedS = exposureTimeS(weighted.levelDb)
+  const where = place === 'seat' ? 'at the seat' : 'in half space at 1 m, and more in the car'
   const message =
-    `At the given power the seat can reach ${linear.toFixed(0)} dB at ${frequencyHz.toFixed(0)} Hz, ${level.toFixed(0)} dB A-weighted. ` +
-    `The recommended daily exposure is used up in ${spokenTime(allowedS)}; A-weighting gives bass little weight, so ringing or dull ears mean turning it down at once.`
-  const figures = { frequencyHz, seatLevelDb: linear, weightedLevelDb: level, allowedS }
-  return [caution('hearing-exposure', message, { figures })]
+    `Up to ${top.levelDb.toFixed(0)} dB ${where} (${top.frequencyHz.toFixed(0)} Hz). ` +
+    `The bass alone, ${weighted.levelDb.toFixed(0)} dB A-weighted at ${weighted.frequencyHz.toFixed(0)} Hz, uses up the recommended daily dose in ${spokenTime(allowedS)}${place === 'seat' ? '' : ' or less'}; the rest of the music comes on top. ` +
+    'Sit outside or wear ear protection for tests at full level; children bear less. Ringing or dull ears mean turning it down at once.'
+  const level = place === 'seat' ? { seatLevelDb: top.levelDb } : { levelDb: top.levelDb }
+  const figures = {
+    frequencyHz: top.frequencyHz,
+    ...level,
+    weightedFrequencyHz: weighted.frequencyHz,
+    weightedLevelDb: weighted.levelDb,
+    allowedS
+  }
+  return caution('hearing-exposure', message, { figures })
+}
+
+function extremeCaution({ frequencyHz, levelDb }: Loudest, place: EarPlace): Caution {
+  const peakDb = peakLevelDb(frequencyHz, levelDb)
+  const where = place === 'seat' ? 'at the seat' : 'in half space at 1 m'
+  const message = `At full level nobody sits in the car: ${levelDb.toFixed(0)} dB ${where} are ${peakDb.toFixed(0)} dB(C) at the peak of the wave; ${PEAK_LIMIT_DB} dB(C) is the limit at work.`
+  return caution('hearing-extreme', message, { figures: { frequencyHz, levelDb, peakDb, peakLimitDb: PEAK_LIMIT_DB } })
+}
+
+/**
+ * Highest level of the curve, and how long the loudest frequency for the ear may last; silent where a steady sine would
+ * keep the recommended exposure limit for eight hours and stay clear of the peak limit.
+ *
+ * @param levelDb  at the power given, at that place
+ */
+export function hearingCautions(
+  frequenciesHz: Float64Array,
+  levelDb: Float64Array,
+  place: EarPlace
+): readonly Caution[] {
+  const top = loudestOf(frequenciesHz, levelDb)
+  const weighted = loudestOf(
+    frequenciesHz,
+    levelDb.map((level, index) => level + aWeightingDb(frequenciesHz[index] ?? 1))
+  )
+  return [
+    ...(weighted.levelDb > EXPOSURE_LIMIT_DB ? [exposureCaution(top, weighted, place)] : []),
+    ...(top.levelDb >= NOBODY_INSIDE_DB ? [extremeCaution(top, place)] : [])
+  ]
 }

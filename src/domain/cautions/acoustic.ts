@@ -27,7 +27,7 @@ export const acousticCautions = {
   'unprotected-below-tuning': {
     level: 'care',
     meaning:
-      'Below its tuning the air in the port or the passive radiator no longer holds the cone, and at this drive it leaves its linear travel there. Put the high-pass named in `limits.protection` before the amplifier.',
+      'Below the tuning the air in the port, or the passive radiator, no longer restrains the cone; at this power it exceeds Xmax there. Put the high-pass named in `limits.protection` before the amplifier.',
     basis: 'computed peak excursion below the lowest tuning against Xmax; from twice Xmax on it is a `stop`'
   },
   'passive-radiator-excursion': {
@@ -68,7 +68,7 @@ export const acousticCautions = {
   },
   'coil-too-hot': {
     level: 'stop',
-    meaning: 'At this drive the coil settles at a temperature its adhesive does not stand; it fails.',
+    meaning: 'At this drive the coil settles at a temperature that its adhesive cannot survive.',
     basis: 'steady heat flow; the temperature limit is an engineering choice unless given'
   },
   'amplifier-out-of-reach': {
@@ -104,7 +104,7 @@ export const acousticCautions = {
   'lining-in-opened-box': {
     level: 'care',
     meaning:
-      'Filling a vented, passive-radiator or band-pass box damps the resonance that the opening lives on. Line the walls, keep the opening clear.',
+      'Stuffing a vented, passive-radiator or band-pass box weakens its opening. Line the walls, keep the opening clear.',
     basis: 'common practice, no source; absorption Q of a filled box 5 to 10'
   },
   'cone-unloaded-below-tuning': {
@@ -150,7 +150,7 @@ export const acousticCautions = {
   'slot-end-uncertain': {
     level: 'note',
     meaning:
-      'A slot that shares a wall of the box drags more air with it than one standing free. Both ways of counting are given; the truth lies between.',
+      'The exact length of a slot beside a wall is uncertain: it drags more air with it than one standing free. Both ways of counting are given; cut it long, measure, trim.',
     basis: 'Kergomard & Garcia 1987 (from memory) and mirror image; ±10 % of the end correction'
   }
 } as const satisfies CautionCatalogue

@@ -44,13 +44,13 @@ export const boxCautions = {
   'panel-in-band': {
     level: 'care',
     meaning:
-      'A panel rings so low that the box would sing with it. Brace it, or use a thicker or a second board; the figure is for edges free to turn, the lower bound.',
+      'A panel resonates so low that the box would sound with it. Brace it, or use a thicker or a second board; the figure is for edges free to turn, the lower bound.',
     basis: 'engineering choice of this service: 1.5 times the top of the band'
   },
   'panels-move-air': {
     level: 'note',
     meaning:
-      'The panels bend so much under the pressure of the box that they take away from the bass; brace them or double the board.',
+      'The panels flex so much under the pressure of the box that they take away from the bass; brace them or double the board.',
     basis: 'engineering choice of this service: 2 % of the air the cones move'
   },
   'thick-plate': {
@@ -61,7 +61,7 @@ export const boxCautions = {
   'standing-wave-near-band': {
     level: 'note',
     meaning:
-      'The air inside rings along its longest side not far above the band; line the ends, or make the box shorter that way.',
+      'A standing wave along the longest inside falls not far above the band; line both ends, or make the box shorter that way.',
     basis: 'engineering choice of this service: 2.5 times the top of the band'
   },
   'inside-sizes-alike': {
@@ -93,8 +93,11 @@ export const boxCautions = {
     basis: 'the blocks in the request'
   },
   'heavy-box': {
-    level: 'care',
-    meaning: 'A box of this mass is lifted by two people.',
-    basis: 'HSE lifting guidance: 25 kg for men at waist height close to the body, from memory'
+    level: 'note',
+    meaning:
+      'A box above 16 kg takes more than one person over a boot sill. Above 33 kg, a `care`, it is more than two should lift: carry it empty, slide it on a board and fit the drivers when it stands in the car.',
+    basis:
+      'HSE lifting guidance (second-hand): 25 kg for men and 16 kg for women near the body at waist height, two people two thirds of their sum, three half of it; filters, not limits',
+    sources: ['lifting-hse']
   }
 } as const satisfies CautionCatalogue

@@ -19,7 +19,7 @@ export const electricalCautions = {
   'supply-type-unknown': {
     level: 'note',
     meaning:
-      'It is not known whether the amplifier holds its output when the supply falls: current is reckoned as if it did, output as if it did not.',
+      'It is not known whether the amplifier holds its output when the supply falls: current is calculated as if it did, output as if it did not.',
     basis: 'engineering choice of this service: the safe side of each'
   },
   'parasitic-drain': {
@@ -63,8 +63,9 @@ export const electricalCautions = {
   'second-battery': {
     level: 'care',
     meaning:
-      'A second battery: same chemistry, charge relay or converter between, a fuse at each end of the link since each end is a source, held down, vented outside unless sealed.',
-    basis: '33 CFR 183.420 for hold-down and venting (boats, read); common practice'
+      'A second battery: same chemistry, charge relay or converter between, a fuse at each end of the link since each end is a source, held down, its vent hose led outside, also AGM and gel.',
+    basis: '33 CFR 183.420 for hold-down and venting (boats, read); common practice',
+    sources: ['33-cfr-183-420']
   },
   'capacitor-no-energy': {
     level: 'note',
@@ -75,7 +76,7 @@ export const electricalCautions = {
   'battery-assists': {
     level: 'care',
     meaning:
-      'The load exceeds what the alternator has left: the node falls to battery level and the battery discharges while it plays.',
+      'The load exceeds what the alternator has left: the supply falls to battery voltage and the battery discharges while it plays.',
     basis: 'node balance of alternator and battery, derived'
   },
 
@@ -94,8 +95,7 @@ export const electricalCautions = {
   },
   'collapse-margin': {
     level: 'care',
-    meaning:
-      'Less than twice the power asked for would make the supply collapse; bass ripple peaks reach twice the mean.',
+    meaning: 'The supply collapses at less than twice the power asked for; bass peaks reach twice the average.',
     basis: 'ripple of a sine output without storage, derived'
   },
   'total-drop': {
@@ -114,7 +114,7 @@ export const electricalCautions = {
   'composition-unknown': {
     level: 'care',
     meaning:
-      'The metal of the cable is not known; it was reckoned as aluminium with 10 % copper, the poorest sold as power cable. Full copper of the same size would be lower in resistance by more than a third.',
+      'The metal of the cable is not known; it was calculated as aluminium with 10 % copper, the poorest sold as power cable. Full copper of the same size would be lower in resistance by more than a third.',
     basis: 'ASTM B566 class 10A (second-hand); the rule is an engineering choice of this service'
   },
   'insulation-unknown': {
@@ -172,7 +172,8 @@ export const electricalCautions = {
     level: 'care',
     meaning:
       'A short circuit at the far end may not drive enough current to open the fuse quickly; the run is long or thin for its fuse.',
-    basis: 'three times the rating, ECSS-Q-ST-30-11C 6.17.3 (second-hand)'
+    basis: 'three times the rating, ECSS-Q-ST-30-11C 6.17.3 (second-hand)',
+    sources: ['fault-multiple']
   },
   'maker-fuse-too-small': {
     level: 'care',
@@ -202,7 +203,9 @@ export const electricalCautions = {
     level: 'care',
     meaning:
       'The unfused piece between source and fuse is longer than it should be; beyond 450 mm it needs a full conduit, beyond 1016 mm move the fuse.',
-    basis: '33 CFR 183.455(b) (read): 178 mm, 1016 mm when sheathed; 450 mm common practice'
+    basis:
+      '33 CFR 183.455(b) (read): 7 in, 40 in when sheathed, where the source itself is impractical; 450 mm common practice',
+    sources: ['33-cfr-183-455']
   },
   'link-both-ends': {
     level: 'care',
@@ -219,7 +222,9 @@ export const electricalCautions = {
     level: 'stop',
     meaning:
       'A branch thinner than the main fuse allows has no fuse of its own at the block; a fault on it would burn the cable before the main fuse opens.',
-    basis: 'same principle in 46 CFR 111.50-5(a)(3), read: a branch goes unfused only if it carries the upstream rating'
+    basis:
+      'same principle in 46 CFR 111.50-5(a)(3), read: a branch goes unfused only if it carries the upstream rating',
+    sources: ['46-cfr-111-50-5']
   },
   'cable-unguarded': {
     level: 'stop',

@@ -27,7 +27,7 @@ export const loadCautions = {
   'all-coils-driven': {
     level: 'note',
     meaning:
-      'Every coil of a driver must be driven, equally and in phase: an open coil halves the motor force, a reversed one cancels it.',
+      'Connect every coil of a driver, with the same polarity: an open coil halves the motor force, a reversed one cancels it.',
     basis: 'common practice, no source'
   },
   'unlike-coils': {
@@ -51,7 +51,7 @@ export const loadCautions = {
   'under-powered': {
     level: 'note',
     meaning:
-      'The amplifier gives less than three quarters of what the drivers take. Less power is harmless; turning it up into clipping is not, for a square wave has twice the power of the sine with the same peak.',
+      'The amplifier gives less than three quarters of what the drivers take. Quieter, and safe as long as it is not turned up into clipping, for a square wave has twice the power of the sine with the same peak.',
     basis: 'band of 0.75 to 1.5: common practice, no source; square wave: derived'
   },
   'over-powered': {
@@ -78,8 +78,10 @@ export const loadCautions = {
   },
   'output-touch-voltage': {
     level: 'care',
-    meaning: 'Speaker terminals of strong amplifiers carry voltages that can shock: insulate every joint.',
-    basis: 'UN R100, voltage class of up to 30 V AC, wording seen in a national copy (second-hand)'
+    meaning:
+      'Speaker terminals of strong amplifiers pass the 30 V below which no protection is asked for: insulate every joint, clip probes on with the amplifier off.',
+    basis: 'UN R100, voltage class of up to 30 V AC, wording seen in a national copy (second-hand)',
+    sources: ['un-r100']
   },
   'equal-gains': {
     level: 'note',
@@ -90,12 +92,14 @@ export const loadCautions = {
   'no-speaker-cable': {
     level: 'care',
     meaning: 'No usual speaker cable is thick enough for this load and length.',
-    basis: '5 % of the load: common practice, no source; ampacity: 33 CFR 183.425 Table 5'
+    basis: '5 % of the load: common practice, no source; ampacity: 33 CFR 183.425 Table 5 (read)',
+    sources: ['33-cfr-183-425']
   },
   'speaker-cable-too-thin': {
     level: 'care',
     meaning: 'The speaker cable named carries too little current or has too much resistance for this load and length.',
-    basis: '5 % of the load: common practice, no source; ampacity: 33 CFR 183.425 Table 5'
+    basis: '5 % of the load: common practice, no source; ampacity: 33 CFR 183.425 Table 5 (read)',
+    sources: ['33-cfr-183-425']
   },
   'unregulated-sizing': {
     level: 'note',

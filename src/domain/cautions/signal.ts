@@ -39,9 +39,9 @@ export const signalCautions = {
     meaning: 'The source is stronger than the input takes; it clips before any gain control.',
     basis: "the amplifier's data sheet"
   },
-  'overlap-heat': {
+  'allowance-clips': {
     level: 'care',
-    meaning: 'Gain overlap is louder on average and clips the peaks: more heat in amplifier and coils.',
+    meaning: 'An allowance for quiet recordings clips loud ones: more heat in amplifier and coils.',
     basis: 'common practice, no source'
   },
   'boost-after-gain': {

@@ -17,9 +17,10 @@ export const workshopCautions = {
   'wood-dust': {
     level: 'care',
     meaning:
-      'Dust from board and hardwood harms the lungs and can cause cancer. Extract it at the machine, wear a P3 mask, keep it out of living rooms.',
+      'Wood dust can cause asthma and, hardwood above all, cancer of the nose. Extract it at the tool, wear a P3 (P100) mask, keep it out of living rooms.',
     basis:
-      'OSHA wood-dust page: 15 mg/m³ total, 5 mg/m³ respirable, NIOSH 1 mg/m³ (read); Directive (EU) 2017/2398: hardwood 2 mg/m³ (second-hand)'
+      'OSHA wood-dust page: 15 mg/m³ total, 5 mg/m³ respirable, NIOSH 1 mg/m³ (read); Directive (EU) 2017/2398: hardwood 2 mg/m³ (second-hand)',
+    sources: ['wood-dust-osha', 'wood-dust-eu-2017-2398']
   },
   'solvent-vapour': {
     level: 'care',
@@ -36,13 +37,16 @@ export const workshopCautions = {
   'box-restraint': {
     level: 'care',
     meaning:
-      'An unfastened box becomes a missile in a crash. The force is a yardstick taken from seat regulations, not a legal demand on boxes.',
-    basis: '49 CFR 571.207 S4.2: 20 × mass × 9.8 N (read); driving loads: Berg, Sicks, Cheynet, ESV 09-0008 (read)'
+      'An unfastened box becomes a missile in a crash. Bolt it to the body structure first of all; straps count with their angle and with the strength of the eye. Never on child-seat anchors, belt or seat bolts. The force is a yardstick taken from seat regulations, not proved for a crash and no legal demand on boxes.',
+    basis:
+      '49 CFR 571.207 S4.2: 20 × mass × 9.8 N (read); driving loads: Berg, Sicks, Cheynet, ESV 09-0008 (read); lashing eyes: DIN 75410-2 (from memory)',
+    sources: ['seat-inertia-49-cfr-571-207', 'load-securing-esv-09-0008', 'lashing-eyes-din-75410-2']
   },
-  'two-people-lift': {
+  'under-car': {
     level: 'care',
-    meaning: 'The finished box is too heavy for one person to lift into a boot.',
-    basis: 'HSE lifting filter, 25 kg near the body at waist height (from memory)'
+    meaning:
+      'Never under a car on its jack: ramps or stands on level ground, wheels chocked, shaken by hand before you go under, somebody within call.',
+    basis: 'common practice, no source'
   },
   'no-design-found': {
     level: 'care',

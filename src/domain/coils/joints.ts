@@ -73,6 +73,6 @@ export function wiringSteps(
     ...(plus === undefined ? [] : [`Take the lead for amplifier + from ${names(plus)}.`]),
     ...(minus === undefined ? [] : [`Take the lead for amplifier - from ${names(minus)}.`]),
     `Measure the direct-current resistance between the two leads: ${expected}. Near zero, open, or far off means a wrong link.`,
-    'Touch a 1.5 V cell to the two leads for a moment, plus to plus: every cone must move the same way, outwards by the usual marking.'
+    'Touch a 1.5 V cell to the two leads for a moment, positive to positive: every cone must move the same way, outwards by the usual marking.'
   ]
 }

@@ -77,7 +77,7 @@ function shareCautions({ set, loads, chosen }: WiringFacts): readonly Caution[] 
     cautions.push(
       caution(
         'unequal-power',
-        `${uneven.length} of ${loads.length} loads share the power unequally, up to ${short(worst)} times an equal share in one coil; they are listed to be recognised, not to be wired.`,
+        `${uneven.length} of ${loads.length} loads share the power unequally, up to ${short(worst)} times an equal share in one coil; they are listed so that you recognise them; do not wire them.`,
         { level: 'note', figures: { loads: uneven.length, timesEqualShare: worst } }
       )
     )
@@ -132,14 +132,17 @@ export function wiringCautions(facts: WiringFacts): readonly Caution[] {
   const cautions = [...limitCautions(facts), ...shareCautions(facts)]
   if (set.coilsPerDriver > 1) {
     cautions.push(
-      caution('all-coils-driven', `Drive all ${set.coilsPerDriver} coils of each driver, equally and in phase.`)
+      caution(
+        'all-coils-driven',
+        `Connect ${set.coilsPerDriver === 2 ? 'both coils' : `all ${set.coilsPerDriver} coils`} of each driver, with the same polarity: an open coil halves the force, a reversed one cancels it.`
+      )
     )
   }
   if (chosen !== undefined && hasDriversInSeries(chosen.network)) {
     cautions.push(
       caution(
         'drivers-in-series',
-        'The chosen network puts drivers in series: use only like drivers in like air volumes, or each chamber of its own must be equal.'
+        'The chosen network puts drivers in series: use identical drivers in equal volumes of air.'
       )
     )
   }

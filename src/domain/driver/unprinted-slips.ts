@@ -64,7 +64,7 @@ function excursionSlips(xmaxM: number, sdM2: number): readonly LooseSlip[] {
   const [low, high] = printedQuantities.sdM2.usual
   const byRadius = sdM2 >= low && sdM2 <= high ? XMAX_DOUBTFUL_RADIUS_SHARE * Math.sqrt(sdM2 / Math.PI) : Infinity
   if (xmaxM <= Math.min(XMAX_DOUBTFUL_M, byRadius)) return []
-  const says = 'Xmax looks like peak to peak; it is counted one way from rest here'
+  const says = 'Xmax may be a peak-to-peak figure; here it is one way from rest, half of that'
   return [{ id: 'xmax-peak-to-peak', says, mended: { xmaxM: xmaxM / 2 } }]
 }
 

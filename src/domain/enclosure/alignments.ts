@@ -71,40 +71,40 @@ const closedAndOthers: readonly Description[] = [
 
 const vented: Readonly<Record<VentedFamily, Omit<Description, 'id' | 'kind'>>> = {
   qb3: {
-    name: 'QB3, quasi third order',
+    name: 'Small and flat, quasi third order (QB3)',
     aim: 'the first two terms of the fall below the pass band vanish',
     validity: 'Qts below that of B4',
     source: 'thiele-1961-vented'
   },
   b4: {
-    name: 'B4, Butterworth fourth order',
+    name: 'Maximally flat level, Butterworth (B4)',
     aim: 'maximally flat level; tuned to fs, half power at fs',
     validity: 'one Qts only: 0.383 lossless, 0.405 at QL 7',
     source: 'thiele-1961-vented'
   },
   c4: {
-    name: 'C4, Chebyshev fourth order',
+    name: 'Lowest reach with ripple, Chebyshev (C4)',
     aim: 'lowest half power for a stated ripple',
     validity: 'Qts above that of B4; ripple passes 0.5 dB near 0.6',
     source: 'thiele-1961-vented'
   },
   sc4: {
-    name: 'SC4, sub-Chebyshev',
+    name: 'Less delay for a little more volume, sub-Chebyshev (SC4)',
     aim: 'poles on a flattened ellipse: less delay than QB3',
     validity: 'Qts below that of B4, above about 0.23',
-    source: 'bullock-1981-vented'
+    source: 'bullock-vented'
   },
   be4: {
-    name: 'BE4, Bessel fourth order',
+    name: 'Flattest delay, Bessel (BE4)',
     aim: 'flattest group delay',
     validity: 'one Qts only: 0.316 lossless, 0.331 at QL 7',
-    source: 'bullock-1981-vented'
+    source: 'bullock-vented'
   },
   sbb4: {
-    name: 'SBB4, tuned to fs',
+    name: 'Tuned to the resonance of the driver (SBB4)',
     aim: 'coincident pole pairs: the best damped step of the vented boxes; definition inferred',
     validity: 'flat up to Qts about 0.35',
-    source: 'bullock-1981-vented'
+    source: 'hoge-1977-vented'
   }
 }
 

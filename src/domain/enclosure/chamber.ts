@@ -44,7 +44,7 @@ export interface ChamberParts {
  *
  *   fb = c/(2π)·√(n·S/((L + k·r)·V))    r = √(S/π) of one port
  *
- * @source Helmholtz resonator; end factors 0.85 flanged (Rayleigh, 8/3π, from memory) and 0.613 free (Levine & Schwinger 1948, read)
+ * @source Helmholtz resonator; end factors 0.85 flanged (Rayleigh, 8/3π, from memory) and 0.613 free (Levine & Schwinger 1948, abstract read)
  * @check  c 343.2, 60 L, d 0.1 m, L 0.3 m, k 1.435 → 32.41 Hz
  */
 function portOf(request: PortRequest, volumeM3: number, air: Air, assume: Assumptions, at: string): Port {

@@ -91,18 +91,22 @@ function cautionsOf(
 ): readonly Caution[] {
   const traces = loud === undefined ? tracesOfCurves(curves) : tracesOfDrive(loud.programme, system.voltageV)
   const frequencies = Float64Array.from(curves.frequencyHz)
-  const ears =
-    curves.seatLevelDb === undefined ? [] : hearingCautions(frequencies, Float64Array.from(curves.seatLevelDb))
   return [
     ...driveCautions(system, traces),
     ...springCautions(system, traces.frequencyHz),
     ...smallChamberCautions(system),
     ...tightnessCautions(request, system),
     ...(loud === undefined ? [] : limitCautions(system, loud, frequencies)),
-    ...ears,
+    ...hearingCautions(
+      frequencies,
+      Float64Array.from(curves.seatLevelDb ?? curves.levelDb),
+      curves.seatLevelDb === undefined ? 'half-space' : 'seat'
+    ),
     ...(seat?.cautions ?? [])
   ]
 }
+
+const earSources: readonly SourceId[] = ['niosh-98-126', 'iec-61672', 'directive-2003-10-ec']
 
 function sourcesOf(request: ResponseRequest, system: ResponseSystem, { seat, loud }: Extras): readonly SourceId[] {
   const families = (request.filters ?? []).map(filter => ('family' in filter ? filter.family : 'equaliser'))
@@ -114,8 +118,15 @@ function sourcesOf(request: ResponseRequest, system: ResponseSystem, { seat, lou
     equaliser: 'w3c-equalisers-2021'
   } as const
   const filters = families.map(family => byFamily[family]).filter(id => id !== undefined)
-  const ears: readonly SourceId[] = seat === undefined ? [] : [...seat.sources, 'niosh-98-126', 'iec-61672']
-  return [...new Set([...responseSources(system), ...filters, ...ears, ...(loud?.sources ?? [])])]
+  return [
+    ...new Set([
+      ...responseSources(system),
+      ...filters,
+      ...(seat?.sources ?? []),
+      ...earSources,
+      ...(loud?.sources ?? [])
+    ])
+  ]
 }
 
 /**

@@ -45,7 +45,7 @@ function voltageOf({ source }: SystemRequest, groupOhm: number, assume: Assumpti
   if (voltageV !== undefined && (powerW !== undefined || loadOhm !== undefined)) {
     throw new DesignError('conflicting-input', {
       field: powerW === undefined ? 'source.loadOhm' : 'source.powerW',
-      detail: 'A voltage needs neither power nor load beside it.'
+      detail: 'Give voltageV, or powerW with loadOhm, not both.'
     })
   }
   if (voltageV !== undefined) return voltageV

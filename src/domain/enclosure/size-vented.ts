@@ -11,19 +11,37 @@ import { type VentedBox, ventedCoefficients, ventedHalfPowerRatio, ventedRespons
 import { familyBox, flatTotalQ, type VentedFamily, ventedFamilies } from './vented-families.ts'
 
 const familyWords: Readonly<Record<VentedFamily, { name: string; goodAt: string; rank: number }>> = {
-  b4: { name: 'B4, maximally flat', goodAt: 'flat, louder and lower than closed for its volume', rank: 0 },
-  qb3: { name: 'QB3, quasi third order', goodAt: 'small for a vented box, flat, loud above its tuning', rank: 1 },
+  b4: { name: 'maximally flat level (B4)', goodAt: 'flat, louder and lower than closed for its volume', rank: 0 },
+  qb3: {
+    name: 'small and flat, quasi third order (QB3)',
+    goodAt: 'small for a vented box, flat, loud above its tuning',
+    rank: 1
+  },
   c4: {
-    name: 'C4, Chebyshev',
+    name: 'lowest reach with ripple (C4)',
     goodAt: 'reaches lowest, loudest in the bottom octave, with ripple and longer delay',
     rank: 1
   },
-  sc4: { name: 'SC4, sub-Chebyshev', goodAt: 'less delay than QB3 for a little more volume', rank: 3 },
-  be4: { name: 'BE4, Bessel', goodAt: 'flattest delay a vented box can have, gentle slope', rank: 2 },
-  sbb4: { name: 'SBB4, tuned to fs', goodAt: 'tightest of the vented boxes, tuned low, gentle slope', rank: 4 }
+  sc4: {
+    name: 'less delay for a little more volume (SC4)',
+    goodAt: 'less delay than the quasi third order for a little more volume',
+    rank: 3
+  },
+  be4: { name: 'flattest delay, Bessel (BE4)', goodAt: 'flattest delay a vented box can have, gentle slope', rank: 2 },
+  sbb4: {
+    name: 'tuned to the resonance of the driver (SBB4)',
+    goodAt: 'tightest of the vented boxes, tuned low, gentle slope',
+    rank: 4
+  }
 }
-const sourceOf = (family: VentedFamily) =>
-  family === 'sc4' || family === 'sbb4' || family === 'be4' ? 'bullock-1981-vented' : 'thiele-1961-vented'
+const sourceOf = (family: VentedFamily) => {
+  if (family === 'sbb4') return 'hoge-1977-vented'
+  return family === 'sc4' || family === 'be4' ? 'bullock-vented' : 'thiele-1961-vented'
+}
+
+/** What suits the driver first, then by rank. */
+const bySuitability = (a: Draft, b: Draft) => againstIt(a) - againstIt(b) || a.rank - b.rank
+const againstIt = ({ reasons }: Draft) => Number(reasons.some(({ against }) => against))
 
 export function sizeVented(problem: SizingProblem): Drafts {
   const unsuited: Unsuited[] = []
@@ -34,7 +52,7 @@ export function sizeVented(problem: SizingProblem): Drafts {
     if (why !== undefined) unsuited.push({ kind: 'vented', alignment: family, why })
     return []
   })
-  return { drafts: [...drafts, ...askedDrafts(problem, drafts)], unsuited }
+  return { drafts: [...[...drafts].sort(bySuitability), ...askedDrafts(problem, drafts)], unsuited }
 }
 
 /** The flat member for a driver: QB3 below, C4 above the QT of B4. */

@@ -17,12 +17,12 @@ export type SizedKind = (typeof sizedKinds)[number]
 
 export const alignmentIds = [
   'closed-qtc',
+  'sbb4',
+  'sc4',
+  'be4',
   'qb3',
   'b4',
   'c4',
-  'sc4',
-  'be4',
-  'sbb4',
   'band-pass-4-flat',
   'band-pass-4-ripple',
   'band-pass-4-edges',

@@ -2,7 +2,8 @@
 import { bisect } from '../../numeric/bisect.ts'
 import { type VentedBox, type VentedCoefficients, ventedBoxFor } from './vented-box.ts'
 
-export const ventedFamilies = ['qb3', 'b4', 'c4', 'sc4', 'be4', 'sbb4'] as const
+/** By the total Q of the driver they suit, from strongly to lightly damped. */
+export const ventedFamilies = ['sbb4', 'sc4', 'be4', 'qb3', 'b4', 'c4'] as const
 export type VentedFamily = (typeof ventedFamilies)[number]
 
 /** Share of QT within which a driver counts as the one a single-valued alignment (B4, BE4) asks for. Ours. */
@@ -48,7 +49,7 @@ function quasiThirdOrder(a1: number): VentedCoefficients {
  *   D = (k⁴+6k²+1)/8   a3 = k·√(4+2√2)/D^¼   a2 = [1+k²(1+√2)]/√D   a1 = (a3/√D)·[1 − (1−k²)/(2√2)]
  *
  * @param k  > 0; 1 is B4
- * @source Thiele 1961 and Small 1973 (C4), Bullock, JAES 29, 1981 (SC4), from memory; rederived from the pole ellipse
+ * @source Thiele 1961 and Small 1973 (C4), Bullock 1980 to 1981 (SC4), from memory; rederived from the pole ellipse
  * @check  QT 0.45, QL 7 → k 0.7608, h 0.89925, α 0.68677, ripple 0.00592 dB
  */
 export function poleEllipse(k: number): VentedCoefficients {
@@ -76,7 +77,7 @@ export function chebyshevRippleDb(k: number): number {
  *   α = ¼·(1/QT + 1/QL)² − 1/(QL·QT)
  *
  * @validity Flat only up to QT ≈ 0.35; above, the response peaks.
- * @source Bullock, JAES 29, 1981, from memory; the definition is inferred, not confirmed from the original
+ * @source W. J. J. Hoge, JAES 25(6), 1977, from memory; the definition is inferred, not confirmed from the original
  * @check  QT 0.3, QL 7 → α 2.5448
  */
 function coincidentPoles(qt: number, lossPerQ: number): VentedBox {

@@ -14,7 +14,7 @@ export function fuseSources(request: FuseRequest, type: FuseType): readonly Sour
     E: 'iso-8820-3',
     SF30: 'iso-8820-5',
     SF51: 'iso-8820-5',
-    SB: 'iso-8820-6'
+    'single-bolt': 'iso-8820-6'
   }
   return [
     '33-cfr-183-425',

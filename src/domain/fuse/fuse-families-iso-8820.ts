@@ -1,7 +1,7 @@
 /** Fuse-links for road vehicles: families, ratings, voltage and breaking capacity. */
 import type { SourceId } from '../source.ts'
 
-export const fuseTypes = ['F', 'C', 'E', 'SF30', 'SF51', 'SB'] as const
+export const fuseTypes = ['F', 'C', 'E', 'SF30', 'SF51', 'single-bolt'] as const
 export type FuseType = (typeof fuseTypes)[number]
 
 export interface FuseFamily {
@@ -46,7 +46,7 @@ export const fuseFamilies = [
     breakingA: 2000,
     ratingsA: [30, 40, 50, 60, 70, 80, 100, 125, 150, 175, 200],
     source: 'iso-8820-5',
-    status: 'scope read; rating list from memory'
+    status: 'scope second-hand; rating list from memory'
   },
   {
     type: 'SF51',
@@ -56,17 +56,17 @@ export const fuseFamilies = [
     breakingA: 2000,
     ratingsA: [100, 125, 150, 175, 200, 225, 250, 300, 350, 400, 450, 500],
     source: 'iso-8820-5',
-    status: 'scope read; rating list from memory'
+    status: 'scope second-hand; rating list from memory'
   },
   {
-    type: 'SB',
+    type: 'single-bolt',
     form: 'single-bolt on a terminal or stud',
     standard: 'ISO 8820-6',
     voltagesV: [58],
     breakingA: 2000,
     ratingsA: [30, 40, 50, 60, 70, 75, 80, 100, 125, 150, 175, 200, 225, 250, 300],
     source: 'iso-8820-6',
-    status: 'scope (58 V, up to 300 A, 2000 A) read; rating list from memory'
+    status: 'scope (58 V, up to 300 A, 2000 A) second-hand; rating list from memory'
   },
   {
     type: 'F',

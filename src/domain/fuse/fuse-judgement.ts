@@ -6,7 +6,7 @@ export const fuseJudgement = {
   heavyShare: Math.sqrt(1 / 3),
   heavyWhy: 'dense bass as class AB draws it, √(1/3) of the full sine; give heavyCurrentA from the current calculation',
   /** Families considered when the caller names none: blades and strips, single-bolt fuses where 58 V are needed. */
-  usualTypes: { 32: ['C', 'E', 'SF30', 'SF51'], 58: ['C', 'E', 'SB'] },
+  usualTypes: { 32: ['C', 'E', 'SF30', 'SF51'], 58: ['C', 'E', 'single-bolt'] },
   policy: 'strict',
   cfrPolicyFactor: 1.5,
   cfrPolicyBelowV: 50,

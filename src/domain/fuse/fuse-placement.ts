@@ -14,7 +14,7 @@ export interface Placement {
   readonly text: string
 }
 
-/** @source 33 CFR 183.455(b): 7 in, 177.8 mm, a limit and so printed as 175; 1016 mm when sheathed (read); 450 mm common practice */
+/** @source 33 CFR 183.455(b): 7 in, 40 in when sheathed (read), rounded down to 175 mm; 450 mm common practice */
 export function placement(linksTwoBatteries: boolean): Placement {
   const { idealM, usualM, sheathedM } = fuseJudgement
   const where = linksTwoBatteries
@@ -25,7 +25,7 @@ export function placement(linksTwoBatteries: boolean): Placement {
     usualM,
     sheathedM,
     bothEnds: linksTwoBatteries,
-    text: `Put the fuse ${where}: within 175 mm, at most 450 mm of conductor.`
+    text: `Put the fuse ${where}: within ${idealM * 1000} mm, at most ${usualM * 1000} mm of conductor.`
   }
 }
 
@@ -59,7 +59,7 @@ export function placementCautions(
     caution('fuse-too-far', `${mm} mm of conductor before the fuse are unprotected: ${advice}.`, {
       at: 'distanceM',
       level,
-      figures: { distanceMm: mm, idealMm: 175, usualMm: 450, sheathedMm: 1016 }
+      figures: { distanceMm: mm, idealMm: idealM * 1000, usualMm: usualM * 1000, sheathedMm: sheathedM * 1000 }
     })
   ]
 }

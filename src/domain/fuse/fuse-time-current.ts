@@ -56,7 +56,7 @@ const tableOf: Readonly<Record<FuseType, keyof typeof fuseTimeCurrent>> = {
   E: 'E',
   SF30: 'strip',
   SF51: 'strip',
-  SB: 'strip'
+  'single-bolt': 'strip'
 }
 
 export function timeTable(type: FuseType): TimeTable {

@@ -166,7 +166,7 @@ function behaviour({ overcurrentA, branchFusesA }: FuseRequest, { type, ratingA 
  * @throws DesignError `no-solution` where no rating lies between load and cable, `fuse-voltage`, and those of the cable
  * @validity The fuse protects cables; amplifiers are protected by their own fuses.
  * @source ISO 8820 families; 33 CFR 183.425 and 183.455
- * @check  49.02 A on 4 AWG, 105 °C at 50 °C → 50 A
+ * @check  48.3 A on 4 AWG, 105 °C at 50 °C → 50 A
  */
 export function rateFuse(request: FuseRequest): Outcome<FuseAnswer> {
   const assumed = assumptions()

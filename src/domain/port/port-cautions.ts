@@ -44,7 +44,7 @@ function speedCautions({ demand, recommended }: PortSizing): readonly Caution[] 
 function resonanceCautions({ recommended }: PortSizing, { lowPassHz }: PortSetting): readonly Caution[] {
   const { pipeResonanceHz: resonance } = recommended
   if (resonance >= RESONANCE_CLEAR * lowPassHz) return []
-  const message = `The port sings as a pipe at ${rounded(resonance)} Hz; keep the low-pass at ${rounded(resonance / RESONANCE_CLEAR)} Hz or below, or shorten the port.`
+  const message = `The port also resonates at ${rounded(resonance)} Hz, like an organ pipe: a low-pass of ${rounded(resonance / RESONANCE_CLEAR)} Hz or below keeps it quiet, a shorter port moves it up.`
   return [caution('port-pipe-resonance', message, { figures: { resonanceHz: resonance, lowPassHz } })]
 }
 
@@ -56,7 +56,7 @@ function modelCautions({ recommended }: PortSizing, { volumeM3, walls }: PortSet
     cautions.push(caution('port-large-for-box', message))
   }
   if (kind === 'slot' && walls !== 'own') {
-    const message = `A wall mirrors the slot. The convention of ends and the figures by its shape differ: cut by one, it tunes to ${rounded(otherEnds.tuningHz)} Hz by the other instead of ${rounded(tuningHz)} Hz. Cut long, measure, trim.`
+    const message = `The exact length of a slot beside a wall is uncertain: by two methods the same length tunes to ${rounded(otherEnds.tuningHz)} or ${rounded(tuningHz)} Hz. Cut it long, measure, trim.`
     cautions.push(caution('slot-end-uncertain', message))
   }
   return cautions

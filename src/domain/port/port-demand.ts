@@ -181,7 +181,7 @@ function driveV(
 ): number {
   if (source?.voltageV !== undefined) {
     if (source.powerW === undefined && source.loadOhm === undefined) return source.voltageV
-    const detail = 'A voltage needs neither power nor load beside it.'
+    const detail = 'Give voltageV, or powerW with loadOhm, not both.'
     throw new DesignError('conflicting-input', { field: 'source.voltageV', detail })
   }
   if (source?.powerW === undefined && powerW === undefined) {

@@ -209,7 +209,7 @@ function pipeReasons(shape: PortShape, effective: number, setting: PortSetting):
   const resonance = pipeResonanceHz(effective, setting.air.soundSpeedMPerS)
   if (resonance < RESONANCE_CLEAR * setting.lowPassHz) {
     const against = resonance < RESONANCE_CLOSE * setting.lowPassHz
-    const text = `sings as a pipe at ${rounded(resonance)} Hz, ${rounded(resonance / setting.lowPassHz, 2)} times the low-pass corner`
+    const text = `resonates as a pipe at ${rounded(resonance)} Hz, ${rounded(resonance / setting.lowPassHz, 2)} times the low-pass corner`
     reasons.push({ against, text })
   }
   const share = (shape.count * shape.areaM2 * effective) / setting.volumeM3

@@ -58,7 +58,7 @@ function tooLarge(panel: SheetPanel, field: string, sheet: SheetStock, trimM: nu
   const mm = (lengthM: number) => Math.round(lengthM * 1e5) / 100
   return {
     field,
-    detail: `Panel "${panel.name}", ${mm(panel.lengthM)} × ${mm(panel.widthM)} mm, fits on no sheet the way its grain allows; the largest offers ${mm(sheet.lengthM - 2 * trimM)} × ${mm(sheet.widthM - 2 * trimM)} mm after trimming.`
+    detail: `Panel "${panel.name}", ${mm(panel.lengthM)} × ${mm(panel.widthM)} mm, ${sheet.grain === 'none' ? 'is larger than any sheet' : 'fits on no sheet the way its grain allows'}; the largest offers ${mm(sheet.lengthM - 2 * trimM)} × ${mm(sheet.widthM - 2 * trimM)} mm after trimming.`
   }
 }
 

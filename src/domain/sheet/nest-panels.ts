@@ -78,7 +78,7 @@ const proofs = {
 function whyOf(sheetCount: number, { leastSheets, areaSheets, proof }: SheetBound): string {
   if (sheetCount <= leastSheets) return `No plan uses fewer sheets, by ${proofs[proof]}.`
   const share = Math.round((1000 * areaSheets) / leastSheets) / 10
-  return `${leastSheets} would do only if panels and kerfs filled ${share} % of every sheet (bound by ${proofs[proof]}); whether edge-to-edge cuts can do that is not known, and the search found no such plan.`
+  return `The panels need ${sheetCount} sheets. ${leastSheets === 1 ? 'One sheet' : `${leastSheets} sheets`} would have to be ${share} % full (bound by ${proofs[proof]}); whether edge-to-edge cuts can do that is not known, and the search found no such plan.`
 }
 
 function summaryOf(group: BoardGroup, layouts: readonly SheetLayout[], bound: SheetBound): BoardSummary {

@@ -3,6 +3,7 @@ import { TOUCH_LIMIT_V } from '../amplifier/touch-voltage.ts'
 import type { CautionCode } from '../caution.ts'
 import { twelves } from '../twelves.ts'
 import type { Crossover } from './crossover.ts'
+import { testResistor } from './test-resistor.ts'
 import type { TurnOn } from './turn-on.ts'
 
 /** Order is part of the meaning: nothing loud before polarity, nothing connected before the gain stands. */
@@ -60,6 +61,7 @@ function speakersOff({ bridged, targetVoltageV, toneHz, systemVoltageV }: Signal
     passIf:
       'No driver is connected; the meter reads near 0 V without signal. An amplifier without a regulated supply reads a few percent high without its load.',
     cautions: [
+      'engine-running',
       'true-rms-meter',
       ...(bridged ? (['bridged-terminals'] as const) : []),
       ...(targetVoltageV > TOUCH_LIMIT_V ? (['output-touch-voltage'] as const) : [])
@@ -85,11 +87,16 @@ function bridgeHalves({ meterVoltageV }: SignalStepFacts): SignalStep {
   }
 }
 
-const clipping: SignalStep = {
-  id: 'clipping',
-  text: 'Look at the output with an oscilloscope, or listen through a small loudspeaker behind a series resistor for the first harshness.',
-  passIf: 'The sine has no flat tops at the target; if it has, lower the gain until they are gone and keep that.',
-  cautions: []
+/** Both terminals of a bridge are live, and so they are on many outputs that nobody calls bridged. */
+function clipping({ targetVoltageV }: SignalStepFacts): SignalStep {
+  const { ohm, heatW, ratedW } = testResistor(targetVoltageV)
+  const live = targetVoltageV > TOUCH_LIMIT_V ? ' Clip on with the amplifier off; hands off while it plays.' : ''
+  return {
+    id: 'clipping',
+    text: `Look at the output with an oscilloscope: two probes, channel A minus channel B, no ground clip on a speaker terminal. Without one listen for the first harshness through a small loudspeaker behind a resistor of ${ohm} Ω rated ${ratedW} W or more, for ${heatW.toPrecision(2)} W go into it.${live}`,
+    passIf: 'The sine has no flat tops at the target; if it has, lower the gain until they are gone and keep that.',
+    cautions: ['probe-ground']
+  }
 }
 
 function turnOnStep({ turnOn: method, systemVoltageV }: SignalStepFacts): SignalStep {
@@ -119,7 +126,7 @@ function listeningSteps({ crossover: { lowPass, highPass } }: SignalStepFacts): 
     },
     {
       id: 'acoustic-polarity',
-      text: `Play a tone at ${hertz(lowPass.cornerHz)} from all loudspeakers at a moderate level and listen, or measure, at the driver's seat with both polarities of the subwoofer.`,
+      text: `Play a tone at ${hertz(lowPass.cornerHz)} from all loudspeakers at a moderate level and listen, or measure, at the seat behind the wheel with both polarities of the subwoofer.`,
       passIf: 'Keep the polarity that is louder at the seat; all subwoofers stay alike.',
       cautions: []
     },
@@ -131,16 +138,16 @@ function listeningSteps({ crossover: { lowPass, highPass } }: SignalStepFacts): 
     },
     {
       id: 'warm-check',
-      text: 'Play music at the loudest level wanted for a quarter of an hour, then feel amplifier, cables and fuse holders and smell at the box.',
+      text: 'Nobody inside, doors shut, or everybody with ear protection: play music at the loudest level wanted for a quarter of an hour. Then switch off, feel amplifier, cables and fuse holders with the back of the hand, and smell at the box.',
       passIf: 'Nothing is too hot to keep a hand on, and nothing smells of hot lacquer.',
-      cautions: ['amplifier-heat', 'hearing-exposure']
+      cautions: ['amplifier-heat', 'hearing-exposure', 'hearing-extreme', 'engine-running']
     }
   ]
 }
 
 const startSafe: SignalStep = {
   id: 'start-safe',
-  text: 'Source off, every gain at its minimum, bass boost and equaliser flat, filters off.',
+  text: 'Source off, every gain at its minimum, bass boost and equaliser flat, filters off. No child and no animal in or behind the car during these tests.',
   passIf: 'All controls seen and noted.',
   cautions: []
 }
@@ -156,7 +163,7 @@ function speakerResistance({ loadOhm }: SignalStepFacts): SignalStep {
 
 const conePolarity: SignalStep = {
   id: 'cone-polarity',
-  text: 'Touch a 1.5 V cell to the speaker leads for a moment, plus to plus.',
+  text: 'Touch a 1.5 V cell to the speaker leads for a moment, positive to positive.',
   passIf: 'Every cone moves the same way.',
   cautions: []
 }
@@ -170,9 +177,9 @@ const sourceLevel: SignalStep = {
 
 const speakersOn: SignalStep = {
   id: 'speakers-on',
-  text: 'Everything off, speaker leads onto the amplifier, plus to plus. On again at the lowest volume.',
+  text: 'Everything off, speaker leads onto the amplifier, positive to positive. On again at the lowest volume, nobody inside.',
   passIf: 'Clean bass at low level; no cone moves without signal.',
-  cautions: ['hearing-exposure']
+  cautions: ['hearing-exposure', 'hearing-extreme']
 }
 
 /** The steps that apply, in the fixed order. */
@@ -186,7 +193,7 @@ export function signalSteps(facts: SignalStepFacts): readonly SignalStep[] {
     speakersOff(facts),
     gainStep(facts),
     ...(facts.bridged ? [bridgeHalves(facts)] : []),
-    clipping,
+    clipping(facts),
     speakersOn,
     ...listeningSteps(facts)
   ]

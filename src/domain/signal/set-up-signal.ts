@@ -178,8 +178,8 @@ function cautionsOf(
  *
  * @throws DesignError `undefined-rating`, `missing-input`, `conflicting-input`
  * @validity Levels are RMS of a sine at the source's full output.
- * @source derived from Ohm's law; overlap, defaults and the order of work common practice, no source
- * @check  500 W, 4 Ω, −10 dB tone, 5 dB overlap → 44.72 V target, 25.15 V on the meter
+ * @source derived from Ohm's law; allowance, defaults and the order of work common practice, no source
+ * @check  640 W, 2.5 Ω, −12 dB tone, 4 dB for quiet recordings → 40.00 V target, 15.92 V on the meter
  */
 export function setUpSignal(request: SignalSetupRequest): Outcome<SignalSetup> {
   const assumed = assumptions()

@@ -74,7 +74,7 @@ export function signalBasis(gain: GainSetting, input: InputLevel | undefined): r
         { symbol: 'V', value: gain.targetVoltageV, unit: 'V' },
         { symbol: 'L', value: gain.toneLevelDb, unit: 'dB' },
         { symbol: 'b', value: gain.boostDb, unit: 'dB' },
-        { symbol: 'o', value: gain.overlapDb, unit: 'dB' }
+        { symbol: 'o', value: gain.quietRecordingDb, unit: 'dB' }
       ],
       value: gain.meterVoltageV,
       unit: 'V',

@@ -62,7 +62,7 @@ const factoryWiringCautions: readonly Caution[] = [
   ),
   caution(
     'connector-pins',
-    'Pins of the source connector follow ISO 10487 only mostly (B1 to B8 loudspeakers, A5 switched output; some makes exchange A4 and A7): measure before connecting.'
+    'Most, not all, source connectors follow ISO 10487 (B1 to B8 loudspeakers, A5 switched output; some makes exchange A4 and A7): measure before connecting.'
   )
 ]
 
@@ -79,7 +79,7 @@ function speakerInputCaution({ sourceV }: InputLevel, { speakerLevelV }: Amplifi
 
 const factoryProcessing = caution(
   'factory-processing',
-  'The vehicle’s own source may equalise, delay and take bass away as the volume rises: measure its response at the volume in use before trusting filters and gain.',
+  'The vehicle’s own source may equalise, delay and cut bass as the volume rises: measure its response at the volume in use before trusting filters and gain.',
   { at: 'source.factory' }
 )
 
@@ -91,7 +91,7 @@ const differentialOutput = caution(
 
 const groundLoop = caution(
   'ground-loop',
-  'A single-ended line input shares its ground with the power cable: should the alternator be heard, give source and amplifier one ground point first; then think of a differential input or an isolator.',
+  'If you hear alternator whine: first one ground point for source and amplifier, then a differential input, then an isolator. Never take off a safety or vehicle ground.',
   { at: 'amplifier.input' }
 )
 
@@ -148,17 +148,17 @@ export function turnOnCautions(turnOn: TurnOn | undefined): readonly Caution[] {
 }
 
 export interface GainFacts {
-  readonly overlapDb: number
+  readonly quietRecordingDb: number
   readonly boostDb: number
   readonly toneHz: number
   readonly crossover: Crossover
 }
 
-function overlapCaution(overlapDb: number): Caution {
+function allowanceCaution(quietRecordingDb: number): Caution {
   return caution(
-    'overlap-heat',
-    `With ${short(overlapDb)} dB of overlap the loudest music clips; the average power, and the heat in the coils, can rise by up to ${short(overlapDb)} dB.`,
-    { at: 'tone.overlapDb', figures: { overlapDb } }
+    'allowance-clips',
+    `An allowance of ${short(quietRecordingDb)} dB for quiet recordings clips loud ones: average power, and the heat in the coils, can rise by up to ${short(quietRecordingDb)} dB.`,
+    { at: 'tone.quietRecordingDb', figures: { quietRecordingDb } }
   )
 }
 
@@ -184,11 +184,11 @@ const noHighPass = caution(
   { at: 'filters.acoustic' }
 )
 
-export function gainCautions({ overlapDb, boostDb, toneHz, crossover }: GainFacts): readonly Caution[] {
+export function gainCautions({ quietRecordingDb, boostDb, toneHz, crossover }: GainFacts): readonly Caution[] {
   const { lowPass, highPass } = crossover
   const outside = toneHz > lowPass.cornerHz || toneHz < (highPass?.cornerHz ?? 0)
   return [
-    ...(overlapDb > 0 ? [overlapCaution(overlapDb)] : []),
+    ...(quietRecordingDb > 0 ? [allowanceCaution(quietRecordingDb)] : []),
     ...(boostDb > 0 ? [boostCaution(boostDb)] : []),
     ...(outside ? [toneCaution(toneHz, lowPass.cornerHz)] : []),
     ...(highPass === undefined ? [noHighPass] : [])

@@ -35,7 +35,14 @@ export const acousticSources = {
     title: 'NIOSH, Criteria for a recommended standard: occupational noise exposure, publication 98-126, 1998',
     status: 'second-hand'
   },
-  'iec-61672': { title: 'IEC 61672-1, Electroacoustics - Sound level meters: A weighting', status: 'from memory' },
+  'iec-61672': {
+    title: 'IEC 61672-1, Electroacoustics - Sound level meters: A and C weighting',
+    status: 'from memory'
+  },
+  'directive-2003-10-ec': {
+    title: 'Directive 2003/10/EC, article 3: noise at work, peak limit of 200 Pa or 140 dB(C), as quoted',
+    status: 'second-hand'
+  },
   'beranek-mellow-2012': {
     title: 'L. L. Beranek, T. J. Mellow, "Acoustics: Sound Fields and Transducers", 2012: air load of a piston',
     status: 'from memory'
@@ -70,12 +77,12 @@ export const acousticSources = {
   },
   'levine-schwinger-1948': {
     title:
-      'H. Levine and J. Schwinger, "On the radiation of sound from an unflanged circular pipe", Phys. Rev. 73, 1948: free end 0.613 r',
-    status: 'read'
+      'H. Levine and J. Schwinger, "On the radiation of sound from an unflanged circular pipe", Phys. Rev. 73, 1948: free end 0.613 r (abstract read)',
+    status: 'second-hand'
   },
   'leach-2002-inductance': {
-    title: 'W. M. Leach, "Loudspeaker voice-coil inductance losses", J. Audio Eng. Soc. 50(6), 2002 (abstract)',
-    status: 'read'
+    title: 'W. M. Leach, "Loudspeaker voice-coil inductance losses", J. Audio Eng. Soc. 50(6), 2002 (abstract read)',
+    status: 'second-hand'
   },
   'acoustic-network': {
     title: 'Lumped network of chambers, ports, radiators and drivers, solved for its pressures',
@@ -107,9 +114,14 @@ export const acousticSources = {
       'A. N. Thiele, "Loudspeakers in vented boxes", Proc. IREE Australia 22, 1961, reprinted JAES 19(5) and 19(6), 1971: QB3, B4, C4',
     status: 'from memory'
   },
-  'bullock-1981-vented': {
+  'hoge-1977-vented': {
     title:
-      'R. M. Bullock, "Thiele, Small, and vented loudspeaker design", JAES 29, 1981: SC4, SBB4, Bessel; definition of SBB4 inferred',
+      'W. J. J. Hoge, "A new set of vented loudspeaker alignments", JAES 25(6), 1977: boxes tuned to the driver (SBB4); definition inferred',
+    status: 'from memory'
+  },
+  'bullock-vented': {
+    title:
+      'R. M. Bullock, "Thiele, Small, and vented loudspeaker design", series of articles, 1980 to 1981: sub-Chebyshev and Bessel; place of publication not confirmed',
     status: 'from memory'
   },
   'margolis-small-1981': {
@@ -124,7 +136,7 @@ export const acousticSources = {
   },
   'leach-1989-filled-boxes': {
     title:
-      'W. M. Leach, "Electroacoustic-analogous circuit models for filled enclosures", JAES 37, 1989, and Putland 1994',
+      'W. M. Leach, "Electroacoustic-analogous circuit models for filled enclosures", JAES 37, 1989; G. R. Putland, "Modeling of Horns and Enclosures for Loudspeakers", thesis, University of Queensland, 1994',
     status: 'from memory'
   },
   'practice-enclosure-choice': {
@@ -148,7 +160,7 @@ export const acousticSources = {
   'dalmont-2001-ends': {
     title:
       'J.-P. Dalmont, C. J. Nederveen, N. Joly, "Radiation impedance of tubes with different flanges", J. Sound Vib. 244(3), 2001 (introduction read)',
-    status: 'read'
+    status: 'second-hand'
   },
   'kergomard-garcia-1987': {
     title:

@@ -134,15 +134,18 @@ export const electricalSources = {
 
   // fuses
   'iso-8820-3': {
-    title: 'ISO 8820-3, blade fuse-links types C, E and F: 32 or 58 V, up to 100 A, breaking 1000 A (scope read)',
+    title:
+      'ISO 8820-3, blade fuse-links types C, E and F: 32 or 58 V, up to 100 A, breaking 1000 A; scope and ratings read',
     status: 'read'
   },
   'iso-8820-5': {
-    title: 'ISO 8820-5, bolt-down strip fuse-links: 32 V, 30 to 500 A, breaking 2000 A; list of ratings from memory',
+    title:
+      'ISO 8820-5, bolt-down strip fuse-links: 32 V, 30 to 500 A, breaking 2000 A; scope second-hand, list of ratings from memory',
     status: 'from memory'
   },
   'iso-8820-6': {
-    title: 'ISO 8820-6, single-bolt fuse-links: 58 V, up to 300 A, breaking 2000 A; list of ratings from memory',
+    title:
+      'ISO 8820-6, single-bolt fuse-links: 58 V, up to 300 A, breaking 2000 A; scope second-hand, list of ratings from memory',
     status: 'from memory'
   },
   'fuse-time-current': {
@@ -178,6 +181,20 @@ export const electricalSources = {
   '33-cfr-183-455': {
     title: '33 CFR 183.455, overcurrent protection: 7 in (40 in when sheathed) from the source; 150 % under 50 V',
     status: 'read'
+  },
+  '33-cfr-183-420': {
+    title: '33 CFR 183.420, batteries in boats: hold-down, venting, covered terminals',
+    status: 'read'
+  },
+  '33-cfr-183-445': { title: '33 CFR 183.445, conductors protected from abrasion at bulkheads', status: 'read' },
+  '46-cfr-111-50-5': {
+    title: '46 CFR 111.50-5(a)(3): a conductor goes without a fuse only where it carries the rating upstream',
+    status: 'read'
+  },
+  'un-r100': {
+    title:
+      'UN Regulation 100: orange covering, voltage classes of 30 V AC and 60 V DC, wording seen in a national copy',
+    status: 'second-hand'
   },
   'fuse-placement-practice': { title: 'Main fuse within 450 mm of the battery terminal', status: 'practice' },
   'fuse-selectivity': {

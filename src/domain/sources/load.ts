@@ -23,7 +23,7 @@ export const loadSources = {
     status: 'practice'
   },
   'gain-practice': {
-    title: 'Setting the gain by a voltmeter with a test tone, overlap between tone and programme level',
+    title: 'Setting the gain by a voltmeter with a test tone, allowance for quiet recordings',
     status: 'practice'
   },
   'signal-practice': {

@@ -35,6 +35,15 @@ export const workshopSources = {
     title: 'UN Regulation 17, Annex 9: seat backs tested with two luggage blocks of 18 kg',
     status: 'from memory'
   },
+  'lashing-eyes-din-75410-2': {
+    title: 'DIN 75410-2, load securing in passenger cars: lashing eyes of 3.5 kN',
+    status: 'from memory'
+  },
+  'lifting-hse': {
+    title:
+      'HSE, manual handling guidance: lifting filters of 25 and 16 kg, shares for teams of two and three, as quoted',
+    status: 'second-hand'
+  },
   'wood-dust-osha': {
     title: 'OSHA, wood dust: 15 mg/m³ total, 5 mg/m³ respirable; NIOSH recommended limit 1 mg/m³',
     status: 'read'

@@ -208,7 +208,7 @@ export function feederCautions(
       ? [
           caution(
             'battery-assists',
-            `The alternator gives ${plain(feeder.source.limit?.currentA ?? 0)} A; amplifiers (${plain(result.totalCurrentA ?? 0)} A) and vehicle take more, so the battery helps and the node lies at ${plain(result.nodeVoltageV ?? 0)} V.`,
+            `The alternator gives ${plain(feeder.source.limit?.currentA ?? 0)} A; amplifiers (${plain(result.totalCurrentA ?? 0)} A) and vehicle take more, so the battery helps and the supply falls to ${plain(result.nodeVoltageV ?? 0)} V.`,
             {
               at: 'source',
               figures: { totalCurrentA: result.totalCurrentA ?? 0, nodeVoltageV: result.nodeVoltageV ?? 0 }

@@ -15,7 +15,8 @@ import {
   totalSizing
 } from './amplifier-currents.ts'
 import { type AmplifierDraw, type AmplifierOnSupply, amplifierDraw } from './amplifier-draw.ts'
-import { type CapacitorEffect, type CapacitorRequest, capacitorEffect } from './capacitor.ts'
+import { type CapacitorEffect, type CapacitorRequest, capacitorEffect, usualPrechargeOhm } from './capacitor.ts'
+import { prechargeCautions } from './capacitor-cautions.ts'
 import { type ChargingBalance, type ChargingRequest, chargingBalance } from './charging-balance.ts'
 import { driveCautions } from './drive-cautions.ts'
 import { type BatteryRequest, batteryExponent, type EngineOff, engineOff } from './engine-off.ts'
@@ -103,7 +104,15 @@ function holdUp(request: CurrentRequest, currents: Currents, assumed: Assumption
   const toV = assumed.or(capacitor.toV, 'capacitor.toV', 12 * inSeries, 'let down to nominal voltage')
   if (toV >= fromV)
     throw new DesignError('conflicting-input', { field: 'capacitor.toV', value: toV, maximum: fromV, unit: 'V' })
-  return capacitorEffect(capacitor, fromV, toV, currents.fullSineA * systemVoltageV, currents.fullSineA)
+  const why = 'engineering choice: about 20 W in the resistor at first, as a 21 W lamp takes'
+  const prechargeOhm = assumed.or(capacitor.prechargeOhm, 'capacitor.prechargeOhm', usualPrechargeOhm(inSeries), why)
+  return capacitorEffect(
+    { ...capacitor, prechargeOhm },
+    fromV,
+    toV,
+    currents.fullSineA * systemVoltageV,
+    currents.fullSineA
+  )
 }
 
 function sourcesOf(request: CurrentRequest): readonly SourceId[] {
@@ -151,7 +160,8 @@ function cautionsOf(
               at: 'capacitor',
               figures: { holdUpMs: result.capacitor.holdUpS * 1000, usableJ: result.capacitor.usableJ }
             }
-          )
+          ),
+          ...prechargeCautions(capacitor.capacitanceF, result.capacitor)
         ]),
     ...(systemVoltageV > 36 && request.drive !== 'mild-hybrid' ? [say('forty-eight-volt')] : []),
     say('amplifier-heat')
@@ -167,7 +177,7 @@ function cautionsOf(
  * @throws DesignError `missing-input`, `conflicting-input`, `out-of-range`
  * @validity Unclipped output; long-term means.
  * @source class efficiencies common practice; 1/8 of EN 60065 (second-hand), 1/3 common practice
- * @check  500 W, η 0.85, 12 V → 49.0 A; 2000 W at 48 V → 49.0 A
+ * @check  640 W, η 0.85, 12 V → 62.7 A; 2560 W at 48 V → 62.7 A
  */
 export function supplyCurrent(request: CurrentRequest): Outcome<SupplyCurrent> {
   const assumed = assumptions()

@@ -10,9 +10,9 @@ const ref = (operationId: string, text: string): Html =>
   known.has(operationId) ? html`<a href="/docs/reference#${operationId}">${text}</a>` : html`${text}`
 
 const quickStart = (base: string) => html`
-<p>Cabinbass takes the figures of data sheets and gives back a bass system that can be cut, wired and switched on. It keeps nothing: each call holds all it needs, and the same call always gives the same bytes. The first call sizes a power cable for an amplifier that draws 590 W, 5.2 m from the battery.</p>
+<p>Cabinbass takes the figures of data sheets and gives back a bass system that can be cut, wired and switched on. It keeps nothing: each call holds all it needs, and the same call always gives the same bytes. The first call sizes a power cable for an amplifier that draws 1140 W, 4.4 m from the battery.</p>
 ${snippets(base).map(({ language, text }) => html`<h3>${language}</h3>${code(text, language)}`)}
-<p>The answer names the cable, the fuse and where it goes, the voltage left at the amplifier and every size that was looked at with the limit it fails. Change <code>positiveLengthM</code> to <code>"5.2"</code> and you get a refusal that points at the field:</p>
+<p>The answer names the cable, the fuse and where it goes, the voltage left at the amplifier and every size that was looked at with the limit it fails. Change <code>positiveLengthM</code> to <code>"4.4"</code> and you get a refusal that points at the field:</p>
 ${code(
   JSON.stringify(
     {
@@ -112,13 +112,13 @@ else console.log(data.result.loads)`,
 <p>Send an <code>X-Request-Id</code> of 8 to 128 letters, digits, dots, dashes or underscores to find a call again in the logs; without one the service makes it. It comes back in the header and, on a refusal, in <code>instance</code>.</p>`
 
 const safety = html`
-<div class="stop"><p>A car battery gives more than a thousand amperes. A cable without a fuse near the battery burns the car. Show the cautions of every answer to the person who builds, and never hide a <code>stop</code>.</p></div>
+<div class="stop"><p>A car battery gives more than a thousand amperes. A cable without a fuse near the battery can burn the car. Show the cautions of every answer to the person who builds, and never hide a <code>stop</code>.</p></div>
 <ul>
-<li>Take the earth lead off the battery before any work on the power cable, and put the fuse in last.</li>
+<li>Take the negative lead off the battery before any work on the power cable, and put the fuse in last.</li>
 <li>Stay clear of airbags and their yellow plugs and wires, of fuel and brake lines, and of everything orange in hybrid and electric vehicles: that is for licensed staff only.</li>
 <li>Wood dust and solvents want a mask and air; a router and a saw want eye and ear protection.</li>
-<li>A box is a load in a crash: strap it to the body of the car.</li>
-<li>Sound at the levels computed here damages hearing within minutes.</li>
+<li>A box is a load in a crash: bolt it to the body of the car, never to child-seat or belt anchors.</li>
+<li>Sound at the levels computed here can damage hearing within minutes.</li>
 <li>These are calculations, not an approval. Local rules, the makers’ instructions and a licensed installer go before anything said here.</li>
 </ul>`
 

@@ -1,8 +1,8 @@
 /** The first calls a developer makes, in three languages; a test runs each against the service. */
 export const firstRequest = {
-  loadPowerW: 590,
+  loadPowerW: 1140,
   systemVoltageV: 12,
-  positiveLengthM: 5.2,
+  positiveLengthM: 4.4,
   return: { kind: 'chassis', leadLengthM: 0.6 },
   conductor: 'copper',
   gaugeSystem: 'awg'
@@ -46,4 +46,4 @@ console.log(answer.result.cable.designation, answer.cautions)`
 }
 
 /** The same call as something a browser or a CDN can keep. */
-export const firstQuery = `${firstPath}?loadPowerW=590&systemVoltageV=12&positiveLengthM=5.2&return.kind=chassis&return.leadLengthM=0.6&conductor=copper&gaugeSystem=awg`
+export const firstQuery = `${firstPath}?loadPowerW=1140&systemVoltageV=12&positiveLengthM=4.4&return.kind=chassis&return.leadLengthM=0.6&conductor=copper&gaugeSystem=awg`

@@ -81,6 +81,6 @@ export const hatchbackPlan = {
 export const leaningPlan = {
   ...estatePlan,
   name: 'A wedge under the leaning seat of the Brackwater hatchback',
-  enclosure: { kind: 'vented', netVolumeL: 85, tuningHz: 33, portShape: 'slot' },
+  enclosure: { kind: 'vented', netVolumeL: 85, tuningHz: 31, portShape: 'slot' },
   car: { space: { widthMm: 1060, heightMm: 470, depthMm: 560, seatSlopeDeg: 20 }, cabin: { lengthM: 2.5 } }
 } as const

@@ -31,7 +31,7 @@ const details: Partial<Record<ProblemCode, string>> = {
   'unsupported-media-type': 'Send the body as application/json.',
   'unreadable-body': 'The body is empty or is not one JSON text.',
   'body-too-large': 'The body is larger than the service reads.',
-  'not-found': 'Nothing lives at this path.'
+  'not-found': 'No resource at this path.'
 }
 
 const headersByCode: Partial<Record<ProblemCode, Readonly<Record<string, string>>>> = {
@@ -92,6 +92,6 @@ export function answerError(error: AnyError, request: FastifyRequest, reply: Fas
 export function registerProblems(app: FastifyInstance): void {
   app.setErrorHandler((error: AnyError, request, reply) => answerError(error, request, reply))
   app.setNotFoundHandler((request, reply) =>
-    sendProblem(request, reply, problem('not-found', 'Nothing lives at this path.'))
+    sendProblem(request, reply, problem('not-found', 'No resource at this path.'))
   )
 }

@@ -186,7 +186,7 @@ export const layOutBox = defineOperation({
         thicknessMm: 18,
         frontLayers: 2,
         drivers: [{ ...driver, count: 2 }],
-        port: { kind: 'slot', widthMm: 400, heightMm: 45, tuningHz: 33 },
+        port: { kind: 'slot', widthMm: 400, heightMm: 45, tuningHz: 36 },
         bracing: { upperHz: 100 }
       }
     },

@@ -87,11 +87,11 @@ export const sizeEnclosure = defineOperation({
       request: { driver: twelveInch, drivers: { count: 1 }, source: { seriesOhm: 0.05 }, space: { netVolumeL: 70 } }
     },
     asked: {
-      summary: 'The same driver in 50 L tuned to 33 Hz, walls lined',
+      summary: 'The same driver in 50 L tuned to 31 Hz, walls lined',
       request: {
         driver: twelveInch,
         kinds: ['vented'],
-        wanted: { netVolumeL: 50, tuningHz: 33 },
+        wanted: { netVolumeL: 50, tuningHz: 31 },
         losses: { leakQ: 10 },
         lining: { amount: 'walls' }
       }

@@ -118,10 +118,10 @@ export const sizePort = defineOperation({
   compute,
   examples: {
     round: {
-      summary: 'Flared round ports for 55 L at 33 Hz, 400 W',
+      summary: 'Flared round ports for 55 L at 31 Hz, 400 W',
       request: {
         netVolumeL: 55,
-        tuningHz: 33,
+        tuningHz: 31,
         driver: twelveInch,
         source: { powerW: 400, loadOhm: 4 },
         mouth: 'flared',
@@ -133,7 +133,7 @@ export const sizePort = defineOperation({
       summary: 'A full-width slot with one bend',
       request: {
         netVolumeL: 55,
-        tuningHz: 33,
+        tuningHz: 31,
         driver: twelveInch,
         source: { powerW: 250, loadOhm: 4 },
         port: { kind: 'slot', widthMm: 404, walls: 'full-width', chamberHeightMm: 324 },

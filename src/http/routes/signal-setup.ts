@@ -123,12 +123,12 @@ export const setUpSignal = defineOperation({
   compute,
   examples: {
     lineLevel: {
-      summary: 'A 4 V line output, 500 W into 4 Ω, a tone 10 dB below full scale with 5 dB of overlap',
+      summary: 'A 4 V line output, 640 W into 2.5 Ω, a tone 12 dB below full scale and 4 dB for quiet recordings',
       request: {
         source: { kind: 'line-level', levelV: 4 },
-        amplifier: { powerW: 500, loadOhm: 4, input: { lowestV: 0.2, highestV: 6, inputOhm: 20_000 } },
+        amplifier: { powerW: 640, loadOhm: 2.5, input: { lowestV: 0.2, highestV: 6, inputOhm: 20_000 } },
         driversPowerW: 600,
-        tone: { levelDb: -10, overlapDb: 5 },
+        tone: { levelDb: -12, quietRecordingDb: 4 },
         filters: { acoustic: { excursionLimitHz: 28, mainsLowHz: 70 } },
         turnOn: { remoteOutput: true, loadsA: [0.02, 0.02] }
       }
@@ -138,7 +138,7 @@ export const setUpSignal = defineOperation({
       request: {
         source: { kind: 'speaker-level', powerW: 20, loadOhm: 4, factory: true },
         amplifier: { powerW: 600, loadOhm: 4, bridged: true },
-        filters: { acoustic: { tuningHz: 33 } },
+        filters: { acoustic: { tuningHz: 36 } },
         turnOn: { remoteOutput: true, loadsA: [0.05, 0.05, 0.05, 0.05] }
       }
     }

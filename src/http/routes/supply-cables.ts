@@ -203,7 +203,7 @@ export const supplyCables = defineOperation({
     unknownMetalMetric: {
       summary: 'Metric cable of unknown metal in a van, next amplifier planned',
       request: {
-        currentA: 49,
+        currentA: 57,
         systemVoltageV: 12,
         positiveLengthM: 5,
         return: { kind: 'cable', lengthM: 5 },

@@ -141,7 +141,9 @@ const CapacitorEffect = component('CapacitorEffect', 'What the capacitor does.',
   cornerHz: Type.Optional(quantity('Hz', 'Ripple above this frequency is smoothed')),
   prechargeTimeConstantS: Type.Optional(quantity('s', 'Time constant of the first charge')),
   precharge99S: Type.Optional(quantity('s', 'Time to 99 %')),
-  prechargePeakW: Type.Optional(quantity('W', 'Power in the resistor at the start'))
+  prechargePeakW: Type.Optional(quantity('W', 'Power in the resistor at the start')),
+  prechargeOhm: Type.Optional(quantity('Ω', 'Resistor for the first charge and for the discharge')),
+  prechargeDoneS: Type.Optional(quantity('s', 'Time until less than 1 V is left across the resistor'))
 })
 
 const Result = component('SupplyCurrentResult', 'Currents and what they ask of the vehicle.', {
@@ -165,8 +167,8 @@ export const supplyCurrent = defineOperation({
   compute,
   examples: {
     oneClassD: {
-      summary: 'One class D amplifier, 500 W at 12 V',
-      request: { amplifiers: [{ powerW: 500, class: 'D', onboardFusesA: [30, 30] }], systemVoltageV: 12 }
+      summary: 'One class D amplifier, 640 W at 12 V',
+      request: { amplifiers: [{ powerW: 640, class: 'D', onboardFusesA: [30, 35] }], systemVoltageV: 12 }
     },
     twoAmplifiersInAnEstate: {
       summary: 'Class D for bass and class AB for the doors, with alternator, battery and capacitor',

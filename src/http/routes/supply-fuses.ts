@@ -92,9 +92,9 @@ export const supplyFuses = defineOperation({
   compute,
   examples: {
     mainFuse: {
-      summary: '49 A through 4 AWG, 105 °C insulation, 50 °C surroundings',
+      summary: '63 A through 4 AWG, 105 °C insulation, 50 °C surroundings',
       request: {
-        currentA: 49.02,
+        currentA: 63,
         cable: { designation: '4 AWG', insulationC: 105, ambientC: 50 },
         systemVoltageV: 12,
         distanceMm: 300,

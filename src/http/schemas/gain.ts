@@ -16,15 +16,15 @@ export const gainTargetFields = {
 /** What a voltmeter shows with the test tone. */
 export const meterFields = {
   toneLevelDb: quantity('dB', 'Level of the test tone against full scale'),
-  overlapDb: quantity('dB', 'How far the loudest music passes the target'),
+  quietRecordingDb: quantity('dB', 'Allowance for quiet recordings: how far loud ones pass the target'),
   meterVoltageV: quantity('V', "Reading at the amplifier's terminals, filters off"),
   channelMeterVoltageV: Type.Optional(quantity('V', 'Reading from each terminal of a bridged pair to ground'))
 }
 
 export const toneFields = {
   levelDb: Type.Optional(quantity('dB', 'Level of the tone against full scale', { from: -60, to: 0 })),
-  overlapDb: Type.Optional(
-    quantity('dB', 'How far the loudest music may pass the target: louder on average, with clipped peaks', {
+  quietRecordingDb: Type.Optional(
+    quantity('dB', 'Allowance for quiet recordings: they come louder, and loud ones clip', {
       from: 0,
       to: 20
     })

@@ -64,7 +64,7 @@ const Enclosure = component(
     tuningHz: Type.Optional(quantity('Hz', 'Tuning wanted of a vented box', { from: 15, to: 100 })),
     portShape: Type.Optional(choice('Shape of the port', ['round', 'slot'])),
     airSpeedMPerS: Type.Optional(
-      quantity('m/s', 'Highest peak air speed in the port; 17, 25 and 30 are tried in turn when absent', {
+      quantity('m/s', 'Highest peak air speed in the port; 17, 25 and 34 are tried in turn when absent', {
         from: 5,
         to: 40
       })
@@ -104,12 +104,24 @@ const RoomForBox = component('PlanSpace', 'Room for the box in the car.', {
   strategy: Type.Optional(choice('Which way the box grows where there is a choice', strategies))
 })
 
+const Straps = component('PlanRestraint', 'Straps that hold the box, where it is not bolted.', {
+  strapCapacityN: Type.Optional(quantity('N', 'Lashing capacity printed on one strap', { from: 500, to: 50_000 })),
+  eyeStrengthN: Type.Optional(
+    quantity('N', 'What one lashing eye holds, by the vehicle’s handbook', { from: 500, to: 50_000 })
+  ),
+  strapSlopeDeg: Type.Optional(quantity('°', 'Steepest strap, against the floor', { from: 0, to: 75 })),
+  strapSpreadDeg: Type.Optional(
+    quantity('°', 'Strap farthest aside from the direction of travel, seen from above', { from: 0, to: 75 })
+  )
+})
+
 export const PlanCarBody = component('PlanCar', 'The vehicle around the box.', {
   space: ref(RoomForBox),
   cabin: Type.Optional(ref(CabinBody)),
   speakerCableLengthM: Type.Optional(quantity('m', 'Speaker cable from amplifier to box', { from: 0.1, to: 20 })),
   drive: Type.Optional(drive),
-  massKg: Type.Optional(quantity('kg', 'Mass of the vehicle', { from: 300, to: 3500 }))
+  massKg: Type.Optional(quantity('kg', 'Mass of the vehicle', { from: 300, to: 3500 })),
+  restraint: Type.Optional(ref(Straps))
 })
 
 export const PlanSupplyBody = component('PlanSupply', 'Battery, cable run, charging. Lengths are conductor lengths.', {

@@ -2,6 +2,7 @@
 import Type from 'typebox'
 import { billGroups } from '../../plan/bill-row.ts'
 import { component, ref } from './component.ts'
+import { CautionBody } from './envelope.ts'
 import { choice, quantity } from './quantities.ts'
 
 const texts = (description: string) => Type.Array(Type.String(), { description })
@@ -28,7 +29,8 @@ const BuildStepBody = component('BuildStep', 'One step of the work.', {
   minutes: quantity('min', 'Work of a careful first build'),
   cureMinutes: quantity('min', 'Waiting before a step that needs this one'),
   checks: texts('What to check before going on'),
-  warnings: texts('Dangers of this step')
+  warnings: texts('Dangers of this step'),
+  cautions: Type.Array(CautionBody.properties.code, { description: 'Cautions whose place is this step' })
 })
 
 export const BuildOrderBody = component('BuildOrder', 'The order of work.', {
@@ -43,7 +45,10 @@ export const RestraintBody = component('Restraint', 'How hard the box must be he
   drivingForwardN: quantity('N', 'Forward force under hard braking'),
   drivingRearwardN: quantity('N', 'Rearward force'),
   drivingSidewaysN: quantity('N', 'Sideways force in a bend'),
-  strapCount: Type.Integer({ description: 'Lashing straps that hold the crash force' }),
+  strapCount: Type.Integer({ description: 'Lashing straps that hold the crash force at these angles' }),
   strapCapacityN: quantity('N', 'Lashing capacity taken for one strap'),
+  eyeStrengthN: quantity('N', 'What one lashing eye was taken to hold'),
+  strapSlopeDeg: quantity('°', 'Steepest strap, against the floor'),
+  strapSpreadDeg: quantity('°', 'Strap farthest aside from the direction of travel'),
   advice: texts('How to fasten it')
 })

@@ -196,17 +196,17 @@ describe('amplifier matching', () => {
     })
   }
 
-  it('reads the meter for the tone that is played: -10 dB with 5 dB of overlap on 44.72 V are 25.15 V (hand calculation)', () => {
+  it('reads the meter for the tone that is played: -12 dB with 4 dB for quiet recordings on 40 V are 15.92 V (hand calculation)', () => {
     const amplifier = {
-      ratings: [{ loadOhm: 4, powerW: 500, bridged: true }],
+      ratings: [{ loadOhm: 4, powerW: 400, bridged: true }],
       minimumOhm: 2,
       minimumBridgedOhm: 4,
       channels: 2
     }
-    const request = { amplifier, driver: { powerW: 500, coils: 1, coilOhm: 4 }, driverCount: 1 }
-    const { gain } = matchAmplifier({ ...request, tone: { levelDb: -10, overlapDb: 5 } }).result
-    expectPrinted(gain?.meterVoltageV ?? 0, '25.15')
-    expectPrinted(gain?.channelMeterVoltageV ?? 0, '12.57')
+    const request = { amplifier, driver: { powerW: 400, coils: 1, coilOhm: 4 }, driverCount: 1 }
+    const { gain } = matchAmplifier({ ...request, tone: { levelDb: -12, quietRecordingDb: 4 } }).result
+    expectPrinted(gain?.meterVoltageV ?? 0, '15.92')
+    expectPrinted(gain?.channelMeterVoltageV ?? 0, '7.962')
     expect(matchAmplifier(request).result.gain?.meterVoltageV).toBe(gain?.targetVoltageV)
   })
 
@@ -252,7 +252,7 @@ describe('amplifier matching', () => {
       ['amplifier.ratingKind', 'rms'],
       ['amplifier.minimumBridgedOhm', 4],
       ['tone.levelDb', 0],
-      ['tone.overlapDb', 0]
+      ['tone.quietRecordingDb', 0]
     ])
   })
 
@@ -272,18 +272,18 @@ describe('amplifier matching', () => {
     expect(codes(claims(734))).not.toContain('rating-implausible')
   })
 
-  it('counts the heat: 500 W at efficiency 0.85 leave 88.2 W, and music of one eighth its share of it', () => {
+  it('counts the heat: 640 W at efficiency 0.85 leave 112.9 W, and music of one eighth its share of it', () => {
     const amplifier = {
-      ratings: [{ loadOhm: 2, powerW: 500 }],
+      ratings: [{ loadOhm: 2, powerW: 640 }],
       minimumOhm: 2,
       channels: 1,
       efficiency: 0.85,
       quiescentW: 15
     }
-    const { heat } = matchAmplifier({ ...one, amplifier }).result
-    expectPrinted(heat?.fullSineW ?? 0, '88.24')
-    // Linear law of class D: 15 + (588.24 − 15)/8 − 62.5 W.
-    expectPrinted(heat?.averageW ?? 0, '24.15')
+    const { heat } = matchAmplifier({ ...one, driver: { ...one.driver, powerW: 640 }, amplifier }).result
+    expectPrinted(heat?.fullSineW ?? 0, '112.9')
+    // Linear law of class D: 15 + (752.94 − 15)/8 − 80 W.
+    expectPrinted(heat?.averageW ?? 0, '27.24')
     expect(matchAmplifier(one).result.heat).toBeUndefined()
   })
 

@@ -369,4 +369,13 @@ describe('cautions of the drive', () => {
 
   it('warns ears at the seat', () =>
     expect(codes({ ...vented, cabin: { volumeM3: 3 } })).toContain('hearing-exposure: care'))
+
+  it('warns ears without a cabin, and names the highest point of the curve it gives', () => {
+    for (const cabin of [undefined, { volumeM3: 3 }]) {
+      const { result, cautions } = computeResponse({ ...vented, ...(cabin === undefined ? {} : { cabin }) })
+      const { levelDb, seatLevelDb = levelDb } = result.curves
+      const said = cautions.find(({ code }) => code === 'hearing-exposure')
+      expect(said?.message).toContain(`Up to ${Math.max(...seatLevelDb).toFixed(0)} dB`)
+    }
+  })
 })

@@ -6,7 +6,7 @@ import { post } from '../../support/call.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
 const cool = { insulationC: 105, ambientC: 50 } as const
-const base: FuseRequest = { currentA: 49.02, systemVoltageV: 12, cable: { designation: '4 AWG', ...cool } }
+const base: FuseRequest = { currentA: 48.3, systemVoltageV: 12, cable: { designation: '4 AWG', ...cool } }
 const codes = (request: FuseRequest) => rateFuse(request).cautions.map(({ code, level }) => `${code} ${level}`)
 const refusal = (request: FuseRequest): string => {
   try {
@@ -19,7 +19,7 @@ const refusal = (request: FuseRequest): string => {
 }
 
 describe('fuse of a cable', () => {
-  it('puts 50 A on 49.02 A and 4 AWG', () => expect(rateFuse(base).result.fuse.ratingA).toBe(50))
+  it('puts 50 A on 48.3 A and 4 AWG', () => expect(rateFuse(base).result.fuse.ratingA).toBe(50))
 
   it('never oversizes the fuse nor starves the load: 62 A on 8 AWG is sent to 6 AWG', () => {
     const text = refusal({ ...base, currentA: 62, cable: { designation: '8 AWG', ...cool } })
@@ -46,7 +46,7 @@ describe('fuse of a cable', () => {
   })
 
   it('needs 58 V at 48 V: a 32 V strip is refused with both figures', async () => {
-    expect(rateFuse({ ...base, systemVoltageV: 48 }).result.fuse).toMatchObject({ type: 'SB', voltageV: 58 })
+    expect(rateFuse({ ...base, systemVoltageV: 48 }).result.fuse).toMatchObject({ type: 'single-bolt', voltageV: 58 })
     const { status, body } = await post('/v1/supply/fuses', { ...base, systemVoltageV: 48, types: ['SF30'] })
     expect(status).toBe(422)
     expect(body).toMatchObject({ code: 'fuse-voltage', errors: [{ pointer: '/types', bounds: { minimum: 58 } }] })

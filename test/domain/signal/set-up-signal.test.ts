@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest'
+import { cautionCatalogue } from '../../../src/domain/caution.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
 import { signalStepIds } from '../../../src/domain/signal/commissioning.ts'
 import { type SignalSetupRequest, setUpSignal } from '../../../src/domain/signal/set-up-signal.ts'
 import { converterDb, loadingDb } from '../../../src/domain/signal/source-level.ts'
+import { testResistor } from '../../../src/domain/signal/test-resistor.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
-const amplifier = { powerW: 500, loadOhm: 4 }
+const amplifier = { powerW: 640, loadOhm: 2.5 }
 const codes = (request: SignalSetupRequest) => setUpSignal(request).cautions.map(({ code }) => code)
 const caution = (request: SignalSetupRequest, code: string) =>
   setUpSignal(request).cautions.find(found => found.code === code)
@@ -21,15 +23,15 @@ function refusal(request: SignalSetupRequest): readonly (string | undefined)[] {
 }
 
 describe('gain setting', () => {
-  it('reads 25.15 V for 500 W in 4 Ω with a tone of -10 dB and 5 dB of overlap (hand calculation)', () => {
-    const { gain } = setUpSignal({ amplifier, tone: { levelDb: -10, overlapDb: 5 } }).result
-    expectPrinted(gain.targetVoltageV, '44.72')
-    expectPrinted(gain.meterVoltageV, '25.15')
+  it('reads 15.92 V for 640 W in 2.5 Ω with a tone of -12 dB and 4 dB for quiet recordings (hand calculation)', () => {
+    const { gain } = setUpSignal({ amplifier, tone: { levelDb: -12, quietRecordingDb: 4 } }).result
+    expectPrinted(gain.targetVoltageV, '40.00')
+    expectPrinted(gain.meterVoltageV, '15.92')
   })
 
   it('halves for each leg of a bridge', () => {
     const { gain } = setUpSignal({ amplifier: { ...amplifier, bridged: true }, tone: { levelDb: -6 } }).result
-    expect(gain.channelLoadOhm).toBe(2)
+    expect(gain.channelLoadOhm).toBe(1.25)
     expect(gain.channelVoltageV).toBeCloseTo(gain.targetVoltageV / 2, 12)
     expect(gain.channelMeterVoltageV).toBeCloseTo(gain.meterVoltageV / 2, 12)
   })
@@ -37,28 +39,28 @@ describe('gain setting', () => {
   it('ends where the drivers end', () => {
     const { gain } = setUpSignal({ amplifier, driversPowerW: 300 }).result
     expect(gain).toMatchObject({ limitedBy: 'drivers', powerW: 300 })
-    expectPrinted(gain.targetVoltageV, '34.64')
+    expectPrinted(gain.targetVoltageV, '27.39')
   })
 
   it('leaves room for a boost and never reads past the target', () => {
     const meter = (tone: SignalSetupRequest['tone']) =>
       setUpSignal({ amplifier, ...(tone === undefined ? {} : { tone }) }).result.gain.meterVoltageV
-    expect(meter({ boostDb: 6 })).toBeCloseTo(44.7214 * 10 ** (-6 / 20), 3)
-    expect(meter({ overlapDb: 12 })).toBe(meter(undefined))
+    expect(meter({ boostDb: 6 })).toBeCloseTo(40 * 10 ** (-6 / 20), 3)
+    expect(meter({ quietRecordingDb: 12 })).toBe(meter(undefined))
     for (let levelDb = -30; levelDb <= 0; levelDb += 3) {
-      expect(meter({ levelDb, overlapDb: 6 })).toBeLessThanOrEqual(44.7214)
+      expect(meter({ levelDb, quietRecordingDb: 6 })).toBeLessThanOrEqual(40.0001)
       expect(meter({ levelDb: levelDb - 1 })).toBeLessThan(meter({ levelDb }))
     }
   })
 
-  it('gains 26.99 dB from 2 V at the input to 44.72 V (hand calculation)', () => {
+  it('gains 26.02 dB from 2 V at the input to 40 V (hand calculation)', () => {
     // 2 V reach the input of 10 kΩ behind 0.1 Ω.
     const source = { kind: 'line-level', levelV: 2, outputOhm: 0.1 } as const
-    expectPrinted(setUpSignal({ amplifier, source }).result.gain.voltageGainDb ?? 0, '26.99')
+    expectPrinted(setUpSignal({ amplifier, source }).result.gain.voltageGainDb ?? 0, '26.02')
   })
 
-  it('warns of overlap, of boost, and of a terminal voltage that can shock', () => {
-    expect(codes({ amplifier, tone: { overlapDb: 3 } })).toContain('overlap-heat')
+  it('warns of an allowance for quiet recordings, of boost, and of a terminal voltage that can shock', () => {
+    expect(codes({ amplifier, tone: { quietRecordingDb: 3 } })).toContain('allowance-clips')
     expect(codes({ amplifier, tone: { boostDb: 3 } })).toContain('boost-after-gain')
     expect(codes({ amplifier })).toContain('output-touch-voltage')
     expect(codes({ amplifier: { powerW: 500, loadOhm: 1 } })).not.toContain('output-touch-voltage')
@@ -237,12 +239,39 @@ describe('first switching-on', () => {
     }
   })
 
+  // Hand calculation: P = V²/1 kΩ, twice of it rounded up to a rating that is sold
+  it('names the test resistor in ohms and watts, by the target voltage', () => {
+    for (const [volts, heat, rated] of [
+      [22, '0.484', 1],
+      [52, '2.70', 10],
+      [110, '12.1', 25]
+    ] as const) {
+      expectPrinted(testResistor(volts).heatW, heat)
+      expect(testResistor(volts).ratedW).toBe(rated)
+    }
+    const step = (powerW: number) =>
+      setUpSignal({ amplifier: { powerW, loadOhm: 4 } }).result.steps.find(({ id }) => id === 'clipping')
+    expect(step(676)?.text).toMatch(/1000 Ω rated 10 W/)
+    expect(step(676)?.text).toMatch(/hands off/)
+    expect(step(121)?.text).not.toMatch(/hands off/)
+  })
+
+  it('names the hazards it leads into: exhaust gas, a ground clip, a ride inside', () => {
+    const { steps } = setUpSignal({ amplifier }).result
+    const step = (id: string) => steps.find(each => each.id === id)
+    expect(step('speakers-off')?.cautions).toContain('engine-running')
+    expect(step('clipping')?.cautions).toContain('probe-ground')
+    expect(step('clipping')?.text).toMatch(/no ground clip on a speaker terminal/)
+    expect(step('warm-check')?.text).toMatch(/Nobody inside.*ear protection/)
+    expect(cautionCatalogue['engine-running'].meaning).toMatch(/carbon monoxide.*ready mode, parking brake/)
+  })
+
   it('carries the figures of the setting', () => {
-    const { steps } = setUpSignal({ amplifier, tone: { levelDb: -10, overlapDb: 5 } }).result
-    expect(steps.find(({ id }) => id === 'gain')?.passIf).toContain('25.1 V')
+    const { steps } = setUpSignal({ amplifier, tone: { levelDb: -12, quietRecordingDb: 4 } }).result
+    expect(steps.find(({ id }) => id === 'gain')?.passIf).toContain('15.9 V')
     expect(steps.find(({ id }) => id === 'speakers-off')?.cautions).toContain('output-touch-voltage')
     const bridged = setUpSignal({ amplifier: { ...amplifier, bridged: true } }).result.steps
-    // 44.72 V across the bridge, 22.36 V on each leg.
-    expect(bridged.find(({ id }) => id === 'bridge-halves')?.passIf).toContain('22.4 V')
+    // 40 V across the bridge, 20 V on each leg.
+    expect(bridged.find(({ id }) => id === 'bridge-halves')?.passIf).toContain('20.0 V')
   })
 })

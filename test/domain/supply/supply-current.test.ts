@@ -32,16 +32,16 @@ const refusal = (request: CurrentRequest): string => {
 }
 
 describe('current draw', () => {
-  it('draws about 49 A for 500 W of class D at 12 V (common practice)', () => {
-    expectPrinted(currents([{ powerW: 500, class: 'D' }]).fullSineA, '49.0')
-    expectPrinted(currents([{ powerW: 500, efficiency: 0.85 }], 13.8).fullSineA, '42.626')
-    expectPrinted(currents([{ powerW: 500, efficiency: 0.85 }], 14.4).fullSineA, '40.85')
+  it('draws 62.7 A for 640 W of class D at 12 V (hand calculation: 640 W/0.85/12 V)', () => {
+    expectPrinted(currents([{ powerW: 640, class: 'D' }]).fullSineA, '62.7')
+    expectPrinted(currents([{ powerW: 640, efficiency: 0.85 }], 13.8).fullSineA, '54.561')
+    expectPrinted(currents([{ powerW: 640, efficiency: 0.85 }], 14.4).fullSineA, '52.29')
     expectPrinted(currents([{ powerW: 400, class: 'AB' }], 13.8).fullSineA, '48.309')
   })
 
   it('draws at 24 and 48 V what half and a quarter of the power draw at 12 V', () => {
-    expectPrinted(currents([{ powerW: 2000, class: 'D' }], 48).fullSineA, '49.02')
-    expectPrinted(currents([{ powerW: 1000, class: 'D' }], 24).fullSineA, '49.02')
+    expectPrinted(currents([{ powerW: 2560, class: 'D' }], 48).fullSineA, '62.75')
+    expectPrinted(currents([{ powerW: 1280, class: 'D' }], 24).fullSineA, '62.75')
   })
 
   it('follows the straight law of class D: 160.18 W at 1/8, 402.16 W at 1/3, 1176.47 W at rated output', () => {
@@ -121,10 +121,10 @@ describe('current draw', () => {
     )
   })
 
-  it('turns into heat what does not come out: 88.235 W of 500 W at 0.85', () => {
-    const [amplifier] = supplyCurrent({ amplifiers: [{ powerW: 500, class: 'D' }], systemVoltageV: 12 }).result
+  it('turns into heat what does not come out: 112.94 W of 640 W at 0.85', () => {
+    const [amplifier] = supplyCurrent({ amplifiers: [{ powerW: 640, class: 'D' }], systemVoltageV: 12 }).result
       .amplifiers
-    expectPrinted(amplifier?.fullSineHeatW ?? 0, '88.235')
+    expectPrinted(amplifier?.fullSineHeatW ?? 0, '112.94')
   })
 
   it('lets the data sheet win: input current before class', () => {
@@ -161,9 +161,9 @@ describe('current draw', () => {
   it('takes a published rating at the wired load and never scales one to another', () => {
     const ratings = [
       { loadOhm: 4, powerW: 300 },
-      { loadOhm: 2, powerW: 500 }
+      { loadOhm: 2, powerW: 640 }
     ]
-    expectPrinted(currents([{ class: 'D', ratings, loadOhm: 2 }]).fullSineA, '49.0')
+    expectPrinted(currents([{ class: 'D', ratings, loadOhm: 2 }]).fullSineA, '62.7')
     expect(refusal({ amplifiers: [{ class: 'D', ratings, loadOhm: 1 }], systemVoltageV: 12 })).toBe(
       'missing-input amplifiers[0].ratings'
     )
@@ -298,19 +298,20 @@ describe('battery and capacitor', () => {
 describe('POST /v1/supply/current', () => {
   it('answers in public units and echoes every default', async () => {
     const { status, body } = await post('/v1/supply/current?digits=full&basis=true', {
-      amplifiers: [{ powerW: 500, class: 'D' }],
+      amplifiers: [{ powerW: 640, class: 'D' }],
       systemVoltageV: 12,
       capacitor: { capacitanceF: 1 }
     })
     expect(status).toBe(200)
-    expectPrinted(body.result.currents.fullSineA, '49.02')
-    expectPrinted(body.result.capacitor.holdUpMs, '53.86')
+    expectPrinted(body.result.currents.fullSineA, '62.75')
+    expectPrinted(body.result.capacitor.holdUpMs, '42.08')
     expect(body.assumed.map(({ pointer }: { pointer: string }) => pointer)).toEqual([
       '/amplifiers/0/ratedVoltageV',
       '/amplifiers/0/efficiency',
       '/amplifiers/0/quiescentW',
       '/capacitor/fromV',
-      '/capacitor/toV'
+      '/capacitor/toV',
+      '/capacitor/prechargeOhm'
     ])
   })
 

@@ -1,0 +1,102 @@
+/** What can hurt is said where it can hurt: every caution of a step stands there, once, in each form of a plan. */
+import { describe, expect, it } from 'vitest'
+import { paperOfPlan } from '../../src/documents/paper-of-plan.ts'
+import { planPage } from '../../src/documents/plan-page.ts'
+import { build, endTables } from '../../src/documents/plan-pdf-work.ts'
+import { planText } from '../../src/documents/plan-text.ts'
+import { estatePlan, hatchbackPlan } from '../../src/http/examples/plans.ts'
+import { toSi } from '../../src/http/to-si.ts'
+import type { PlanRequest } from '../../src/plan/plan-request.ts'
+import { planSystem } from '../../src/plan/plan-system.ts'
+import { inventedPlan } from '../support/invented-plan.ts'
+
+const units = { units: 'metric', inches: 'decimal' } as const
+
+const spaced = (text: string) => text.replace(/\s+/g, ' ')
+const readable = (html: string) =>
+  spaced(
+    html
+      .replace(/<style>[\s\S]*?<\/style>/, '')
+      .replace(/<[^>]*>/g, ' ')
+      .replaceAll('&#39;', "'")
+      .replaceAll('&quot;', '"')
+      .replaceAll('&lt;', '<')
+      .replaceAll('&gt;', '>')
+      .replaceAll('&amp;', '&')
+  )
+
+const withCapacitor = { ...estatePlan, supply: { ...estatePlan.supply, capacitor: { capacitanceF: 4 } } }
+
+for (const [name, wire] of [
+  ['two drivers and a capacitor', withCapacitor],
+  ['a closed box', hatchbackPlan]
+] as const) {
+  describe(`cautions at their steps: ${name}`, () => {
+    const request = toSi(wire) as unknown as PlanRequest
+    const outcome = planSystem(request)
+    const { result, cautions } = outcome
+    const steps = [...(result.buildOrder?.steps ?? []), ...result.commissioning]
+    const page = readable(planPage(paperOfPlan(outcome, request, units), { paper: units }))
+    const text = spaced(planText(outcome))
+
+    it('has steps of different names', () => expect(new Set(steps.map(({ id }) => id)).size).toBe(steps.length))
+
+    it('prints each caution once, on the page and in the text', () => {
+      expect(cautions.length).toBeGreaterThan(20)
+      for (const { message } of cautions)
+        for (const printed of [page, text]) expect(printed.split(spaced(message)), message).toHaveLength(2)
+    })
+
+    it('keeps to the words of this project', () => {
+      for (const printed of [page, text])
+        expect(printed).not.toMatch(
+          /no clamps|while you can reach|seam you can reach|plus to plus|sings|mirrors the slot|Go on if|earth lead|the air rings|does not shock|driver's seat|two people\.|push down on it/
+        )
+    })
+
+    it('gives every caution that a step of the first start names', () => {
+      const said = new Set<string>(cautions.map(({ code }) => code))
+      for (const { id, cautions: codes } of result.commissioning)
+        for (const code of codes.filter(each => each !== 'hearing-extreme')) expect(said, id).toContain(code)
+    })
+
+    it('says the battery gas where the battery is connected, and the exhaust where the engine runs', () => {
+      const from = (opening: string) => text.slice(text.indexOf(opening))
+      const gas = cautions.find(({ code }) => code === 'battery-gas')?.message ?? 'none'
+      expect(from('Connect the battery again').indexOf(spaced(gas))).toBeGreaterThan(0)
+      expect(from('The speaker leads stay off the amplifier').indexOf('carbon monoxide')).toBeGreaterThan(0)
+      expect(text).toMatch(/carbon monoxide.*ready mode/)
+    })
+  })
+}
+
+describe('a capacitor', () => {
+  const { result, cautions } = planSystem(toSi(withCapacitor) as unknown as PlanRequest)
+  const place = (id: string) => result.commissioning.findIndex(step => step.id === id)
+
+  // Hand calculation: 14.4² V²/10 Ω = 20.7 W; 10 Ω·4 F·ln 14.4 = 106.7 s; ½·4 F·14.4² V² = 415 J
+  it('is charged through a resistor before the fuse goes in, and discharged before later work', () => {
+    expect(place('battery-on')).toBeLessThan(place('precharge'))
+    expect(place('precharge')).toBe(place('fuse-last') - 1)
+    expect(place('discharge')).toBe(result.commissioning.length - 1)
+    expect(result.commissioning[place('precharge')]?.text).toMatch(/10 Ω, 25 W.*about 110 s/)
+    expect(cautions.find(({ code }) => code === 'capacitor-charge')?.message).toMatch(/410 J/)
+    expect(cautions.map(({ code }) => code)).toContain('capacitor-discharge')
+  })
+
+  it('brings its resistor into the bill, with ohm and watt', () => {
+    const items = result.billOfMaterials.map(({ item }) => item)
+    expect(items).toContain('charging resistor 10 Ω, 25 W, with two insulated clips')
+    expect(items).toContain('capacitor 4 F with covered terminals')
+  })
+})
+
+describe('cautions at their steps in the PDF', () => {
+  it('stand once, at a step of the work or of the first start', () => {
+    const paper = inventedPlan()
+    const printed = JSON.stringify([...build(paper), ...endTables(paper)])
+    const said = [...paper.stepCautions.values()].flat()
+    expect(said.length).toBeGreaterThan(3)
+    for (const { message } of said) expect(printed.split(JSON.stringify(message).slice(1, -1)), message).toHaveLength(2)
+  })
+})
