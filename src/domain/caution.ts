@@ -4,6 +4,7 @@ import { boxCautions } from './cautions/box.ts'
 import { driverCautions } from './cautions/driver.ts'
 import { electricalCautions } from './cautions/electrical.ts'
 import { loadCautions } from './cautions/load.ts'
+import { wholePlanCautions } from './cautions/plan.ts'
 import { safetyCautions } from './cautions/safety.ts'
 import { signalCautions } from './cautions/signal.ts'
 import { workshopCautions } from './cautions/workshop.ts'
@@ -27,6 +28,7 @@ export const cautionCatalogue = {
   ...driverCautions,
   ...electricalCautions,
   ...loadCautions,
+  ...wholePlanCautions,
   ...safetyCautions,
   ...signalCautions,
   ...workshopCautions

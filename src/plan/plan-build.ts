@@ -15,6 +15,7 @@ import type { BoxPart } from './plan-box.ts'
 import { type Finish, LINING } from './plan-finish.ts'
 import type { PlanRequest } from './plan-request.ts'
 import type { PlannedSupply } from './plan-supply.ts'
+import { usual } from './plan-usual.ts'
 import { type Restraint, restraint } from './restraint.ts'
 
 /** The sheet most dealers cut from, where the table of boards knows none. Common practice, no source. */
@@ -83,7 +84,8 @@ function billedCable({ supply: run }: PlanRequest, supply: PlannedSupply): BillC
     designation: chosen.cable.designation,
     positiveLengthM: run.positiveLengthM,
     returnKind: run.return.kind,
-    returnLengthM: run.return.kind === 'cable' ? run.return.lengthM : (run.return.leadLengthM ?? 0.5),
+    returnLengthM:
+      run.return.kind === 'cable' ? run.return.lengthM : (run.return.leadLengthM ?? usual.groundLeadM.value),
     ...(chosen.fuse === undefined ? {} : { fuse: chosen.fuse }),
     grommetCount: 1
   }
@@ -103,7 +105,7 @@ function billed(request: PlanRequest, finish: Finish, box: BoxLayout, sheets: Sh
     ...(finish.covered ? { carpet: {} } : {}),
     ...(cable === undefined ? {} : { cable }),
     wire: {
-      speakerLengthM: car.speakerCableLengthM ?? 2,
+      speakerLengthM: car.speakerCableLengthM ?? usual.speakerCableM.value,
       remoteLengthM: signal.turnOn?.remoteOutput === true ? runM : 0,
       signalLengthM: runM
     }
@@ -134,8 +136,14 @@ function branchRows({ feeder }: PlannedSupply): readonly BillRow[] {
   ]
 }
 
-export function planBuild(request: PlanRequest, finish: Finish, box: BoxPart, supply: PlannedSupply): PlannedBuild {
-  if (!box.done) return { sheets: waitingFor('a laid-out box'), billOfMaterials: [] }
+/** @param box  absent where none fits: nothing is bought or sawn for a box that cannot be built */
+export function planBuild(
+  request: PlanRequest,
+  finish: Finish,
+  box: BoxPart | undefined,
+  supply: PlannedSupply
+): PlannedBuild {
+  if (!box?.done) return { sheets: waitingFor('a box that fits'), billOfMaterials: [] }
   const layout = box.outcome.result
   const sheets = attempt(sheetRequest(request, layout), nestPanels)
   const { massKg: driverMassKg } = request.driver.mounting ?? {}

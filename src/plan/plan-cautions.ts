@@ -26,7 +26,7 @@ const aboutAlternatives: readonly CautionCode[] = [
 function ofParts(parts: Readonly<Record<string, Part<unknown, unknown> | undefined>>): readonly Caution[] {
   return Object.values(parts)
     .flatMap(part => (part?.done ? part.outcome.cautions.map(({ at: _, ...rest }) => rest) : []))
-    .filter(({ code }) => !aboutAlternatives.includes(code))
+    .filter(({ code, level }) => level === 'stop' || !aboutAlternatives.includes(code))
 }
 
 function once(cautions: readonly Caution[]): readonly Caution[] {
@@ -40,10 +40,12 @@ function once(cautions: readonly Caution[]): readonly Caution[] {
 export function planCautions(
   parts: Readonly<Record<string, Part<unknown, unknown> | undefined>>,
   restraint: Restraint | undefined,
+  ofThePlan: readonly Caution[],
   work: readonly Caution[]
 ): readonly Caution[] {
   const high = caution('high-voltage-orange', cautionCatalogue['high-voltage-orange'].meaning, { level: 'care' })
   return once([
+    ...ofThePlan,
     ...ofParts(parts),
     ...(restraint === undefined ? [] : restraintCautions(restraint)),
     ...work,

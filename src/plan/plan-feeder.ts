@@ -9,16 +9,11 @@ import type { SupplyCurrent } from '../domain/supply/supply-current.ts'
 import { attempt, type Part, waitingFor } from './part.ts'
 import { conductorOf } from './plan-conductor.ts'
 import type { PlanRequest } from './plan-request.ts'
+import { RUNNING_OVER_NOMINAL, usual } from './plan-usual.ts'
 
 export type FeederPart = Part<FeederRequest, Feeder>
 
-/** Common practice, no source: a regulated alternator holds 13.8 V for each 12 V. */
-const RUNNING_OVER_NOMINAL = 13.8 / 12
-/** Block and amplifiers stand together. Common practice, no source. */
-const USUAL_BRANCH_M = 1
-const USUAL_GROUND_LEAD_M = 0.5
-
-const leadM = (path: ReturnPath) => (path.kind === 'chassis' ? (path.leadLengthM ?? USUAL_GROUND_LEAD_M) : 0)
+const leadM = (path: ReturnPath) => (path.kind === 'chassis' ? (path.leadLengthM ?? usual.groundLeadM.value) : 0)
 
 /** With a block the ground leads belong to the branches; the trunk returns through the body or its own cable. */
 function trunkReturn(path: ReturnPath, shared: boolean): ReturnPath {
@@ -40,7 +35,7 @@ function stage(
 
 function branch(request: PlanRequest, currentA: number, heavyCurrentA: number): FeederStage | undefined {
   const { supply } = request
-  const positiveLengthM = supply.branchLengthM ?? USUAL_BRANCH_M
+  const positiveLengthM = supply.branchLengthM ?? usual.branchM.value
   const path: ReturnPath = { kind: 'cable', lengthM: leadM(supply.return) || positiveLengthM }
   const { gaugeSystem } = supply
   const wish: CableChoiceRequest = {

@@ -15,8 +15,8 @@ export const AIR_SPEEDS_TRIED = [17, 25, 30] as const
 
 export const portShapes = ['round', 'slot'] as const
 export type PortShape = (typeof portShapes)[number]
-/** Tubes first, then a slot of half the box's width, which is less flat, then one of the whole width. */
-export const portFormsTried = ['round', 'half-slot', 'slot'] as const
+/** Tubes first, then a slot of half the box's width, which is less flat, one of the whole width, one up a side and along the back. */
+export const portFormsTried = ['round', 'half-slot', 'slot', 'side-slot'] as const
 export type PortForm = (typeof portFormsTried)[number]
 
 export interface PortQuestion {
@@ -32,7 +32,7 @@ export interface PortQuestion {
 /** Left free behind an inner mouth, and for the bend of a folded slot; the layout of the box then measures it. Ours. */
 const MOUTH_ROOM_M = 0.1
 
-/** A slot along the floor, folded along floor and back where it is long; its flat mouth needs the end corrections of its shape. */
+/** A slot along the floor, folded along floor and back where it is long, or along a side and the back; its flat mouth needs the end corrections of its shape. */
 function wish({ car, board }: PlanRequest, form: PortForm): Pick<PortSizingRequest, 'port' | 'endModel' | 'space'> {
   const { coveringM = 0, clearanceM = 0, ...space } = car.space
   const inside = (sizeM: number | undefined) => (sizeM === undefined ? undefined : sizeM - 2 * (coveringM + clearanceM))
@@ -41,14 +41,15 @@ function wish({ car, board }: PlanRequest, form: PortForm): Pick<PortSizingReque
   if (form === 'round' || widthM === undefined || heightM === undefined) {
     return { port: { kind: 'round' }, ...(straightM === undefined ? {} : { space: { straightM } }) }
   }
-  const foldedM = heightM - 2 * board.thicknessM - MOUTH_ROOM_M
-  const clearM = widthM - 2 * board.thicknessM
-  const slot =
-    form === 'slot'
-      ? ({ widthM: clearM, walls: 'full-width' } as const)
-      : ({ widthM: clearM / 2, walls: 'one-shared' } as const)
+  const [clearWidthM, clearHeightM] = [widthM - 2 * board.thicknessM, heightM - 2 * board.thicknessM]
+  const foldedM = (form === 'side-slot' ? clearWidthM : clearHeightM) - MOUTH_ROOM_M
+  const slot = {
+    slot: { widthM: clearWidthM, walls: 'full-width' },
+    'half-slot': { widthM: clearWidthM / 2, walls: 'one-shared' },
+    'side-slot': { widthM: clearHeightM, walls: 'full-width' }
+  } as const
   return {
-    port: { kind: 'slot', count: 1, ...slot },
+    port: { kind: 'slot', count: 1, ...slot[form] },
     endModel: 'by-shape',
     ...(straightM === undefined ? {} : { space: { straightM: straightM + foldedM } })
   }
@@ -79,13 +80,14 @@ export function planPort(
 const toMillimetre = (lengthM: number) => Math.round(lengthM * 1000) / 1000
 
 /** A slot is given by its tuning, so that the layout finds the centre line of its bends. */
-export function boxPort(design: PortDesign): BoxPort | undefined {
+export function boxPort(design: PortDesign, form: PortForm): BoxPort | undefined {
   const { kind, count, diameterM, widthM, heightM, lengthM, tuningHz, endFactor } = design
   if (kind === 'round' && diameterM !== undefined) {
     return { kind, count, innerDiameterM: diameterM, lengthM: toMillimetre(lengthM) }
   }
   if (widthM === undefined || heightM === undefined) return undefined
-  return { kind: 'slot', widthM, heightM: toMillimetre(heightM), tuningHz, endFactor }
+  const slot = { kind: 'slot', heightM: toMillimetre(heightM), tuningHz, endFactor } as const
+  return form === 'side-slot' ? { ...slot, along: 'right' } : { ...slot, widthM }
 }
 
 export function acousticPort({ count, areaM2, lengthM, endFactor }: PortDesign): PortRequest {

@@ -1,6 +1,7 @@
 /** The plan in a few lines: what it is, what it does, and whether to go on. */
 import type { Caution } from '../domain/caution.ts'
 import type { EnclosureCandidate } from '../domain/enclosure/sizing.ts'
+import type { Part } from './part.ts'
 import type { JoinedDrivers } from './plan-load.ts'
 import type { PlanRequest } from './plan-request.ts'
 import type { PlanParts } from './plan-system.ts'
@@ -19,14 +20,41 @@ export interface PlanSummary {
 const whole = (value: number) => value.toFixed(0)
 const mm = (lengthM: number) => whole(lengthM * 1000)
 
-function verdictOf(parts: PlanParts, cautions: readonly Caution[]): Pick<PlanSummary, 'verdict' | 'reasons'> {
-  const stops = cautions.filter(({ level }) => level === 'stop').map(({ message }) => message)
-  const refused = Object.entries(parts).flatMap(([name, part]) =>
-    part.done ? [] : [`${name}: ${part.refusal.message}`]
+interface Outcomes {
+  readonly joined: JoinedDrivers | undefined
+  readonly chosen: EnclosureCandidate | undefined
+  /** Why no enclosure fits. */
+  readonly misfit: string | undefined
+  /** What was asked for and is not built. */
+  readonly unkept: readonly Caution[]
+  readonly cautions: readonly Caution[]
+}
+
+/** Each cause once: what waits for another part is only named. Parts of an enclosure that does not fit say no more than it does. */
+function refusals(parts: PlanParts, misfit: string | undefined): readonly string[] {
+  const refused = Object.entries<Part<unknown, unknown>>({ ...parts }).flatMap(([name, part]) =>
+    part.done ? [] : [{ name, ...part.refusal }]
   )
-  const reasons = [...stops, ...refused]
+  const causes = refused.filter(
+    ({ waiting, name }) => !waiting && !(misfit !== undefined && ofEnclosure.includes(name))
+  )
+  const waiting = refused.filter(({ waiting: waits }) => waits).map(({ name }) => name)
+  return [
+    ...causes.map(({ name, message }) => `${name}: ${message}`),
+    ...(waiting.length === 0 ? [] : [`Waiting for this: ${waiting.join(', ')}.`])
+  ]
+}
+
+const ofEnclosure: readonly string[] = ['port', 'box', 'response']
+
+/** The worst of all parts. */
+function verdictOf(parts: PlanParts, { misfit, unkept, cautions }: Outcomes): Pick<PlanSummary, 'verdict' | 'reasons'> {
+  const stops = cautions.filter(({ level }) => level === 'stop').map(({ message }) => message)
+  const refused = refusals(parts, misfit)
+  const misfits = misfit === undefined ? [] : [misfit]
+  const reasons = [...misfits, ...unkept.map(({ message }) => message), ...stops, ...refused]
   if (stops.length > 0) return { verdict: 'stop', reasons }
-  if (refused.length > 0) return { verdict: 'incomplete', reasons }
+  if (refused.length + misfits.length > 0) return { verdict: 'incomplete', reasons }
   return { verdict: cautions.some(({ level }) => level === 'care') ? 'take-care' : 'ready', reasons }
 }
 
@@ -82,21 +110,11 @@ function supplyLine({ current, cable, fuse }: PlanParts): readonly string[] {
   return lines
 }
 
-export function planSummary(
-  request: PlanRequest,
-  parts: PlanParts,
-  joined: JoinedDrivers | undefined,
-  chosen: EnclosureCandidate | undefined,
-  cautions: readonly Caution[]
-): PlanSummary {
+export function planSummary(request: PlanRequest, parts: PlanParts, outcomes: Outcomes): PlanSummary {
+  const { joined, chosen, misfit } = outcomes
+  const enclosure = misfit === undefined ? [...boxLine(parts, chosen), ...portLine(parts), ...soundLine(parts)] : []
   return {
-    ...verdictOf(parts, cautions),
-    lines: [
-      ...loadLine(request, joined),
-      ...boxLine(parts, chosen),
-      ...portLine(parts),
-      ...soundLine(parts),
-      ...supplyLine(parts)
-    ]
+    ...verdictOf(parts, outcomes),
+    lines: [...loadLine(request, joined), ...enclosure, ...supplyLine(parts)]
   }
 }

@@ -6,10 +6,11 @@ import type { CableChoiceRequest } from '../domain/supply/cable-request.ts'
 import { type CableChoice, chooseCable } from '../domain/supply/choose-cable.ts'
 import { type CurrentRequest, type SupplyCurrent, supplyCurrent } from '../domain/supply/supply-current.ts'
 import { attempt, type Part, waitingFor } from './part.ts'
+import { drawSheet, type PlanAmplifier } from './plan-amplifier.ts'
 import { conductorOf } from './plan-conductor.ts'
 import { type FeederPart, planFeeder } from './plan-feeder.ts'
 import type { JoinedDrivers } from './plan-load.ts'
-import type { PlanAmplifier, PlanRequest } from './plan-request.ts'
+import type { PlanRequest } from './plan-request.ts'
 
 export type CurrentPart = Part<CurrentRequest, SupplyCurrent>
 export type CablePart = Part<CableChoiceRequest, CableChoice>
@@ -50,8 +51,9 @@ export interface PlannedSupply {
 }
 
 /** Sized for what the amplifier can give into the wired load, not for where the gain is left. */
-function bassAmplifier({ draw, name }: PlanAmplifier, { amplifierPowerW, loadOhm }: JoinedDrivers): AmplifierOnSupply {
-  return { ...(name === undefined ? {} : { name }), ...draw, powerW: amplifierPowerW, loadOhm }
+function bassAmplifier(amplifier: PlanAmplifier, { amplifierPowerW, loadOhm }: JoinedDrivers): AmplifierOnSupply {
+  const { name } = amplifier
+  return { ...(name === undefined ? {} : { name }), ...drawSheet(amplifier), powerW: amplifierPowerW, loadOhm }
 }
 
 function currentRequest({ amplifier, supply }: PlanRequest, joined: JoinedDrivers): CurrentRequest {
@@ -78,7 +80,7 @@ function cableRequest({ supply, amplifier }: PlanRequest, { currents }: SupplyCu
     branchLengthM: _l,
     ...run
   } = supply
-  const fuses = amplifier.draw.onboardFusesA
+  const { onboardFusesA: fuses } = amplifier
   return {
     ...run,
     currentA: currents.fullSineA,
