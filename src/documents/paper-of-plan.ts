@@ -156,8 +156,9 @@ export function paperOfPlan(
   request: PlanRequest,
   paper: PaperUnits
 ): PlanPaper {
-  const curves = resultOf(plan.parts.response)?.curves
-  const box = resultOf(plan.parts.box)
+  const fits = plan.buildOrder !== undefined
+  const curves = fits ? resultOf(plan.parts.response)?.curves : undefined
+  const box = fits ? resultOf(plan.parts.box) : undefined
   const cutPlan = resultOf(plan.parts.sheets)
   const wiring = wiringOf(plan, request, paper)
   const coils = coilsOf(plan)
@@ -169,7 +170,7 @@ export function paperOfPlan(
     cautions: placed.ahead,
     stepCautions: placed.atSteps,
     ...(further === undefined ? {} : { furtherCautions: further }),
-    facts: [boxFacts(plan, paper), soundFacts(plan), powerFacts(plan), supplyFacts(plan)].filter(
+    facts: [...(fits ? [boxFacts(plan, paper), soundFacts(plan)] : []), powerFacts(plan), supplyFacts(plan)].filter(
       ({ rows }) => rows.length > 0
     ),
     ...(curves === undefined ? {} : { curves, limits: limitsOf(plan) }),

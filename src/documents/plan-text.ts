@@ -37,8 +37,9 @@ const verdicts = {
   stop: 'STOP: do not build or switch this on.'
 } as const
 
-function panelLines({ parts }: SystemPlan): readonly string[] {
-  if (!parts.box.done) return []
+/** Of a box that fits: nothing is sawn for another. */
+function panelLines({ parts, buildOrder }: SystemPlan): readonly string[] {
+  if (!parts.box.done || buildOrder === undefined) return []
   const { panels } = parts.box.outcome.result
   const rows = panels.flatMap(({ name, quantity, lengthM, widthM, thicknessM, cutOuts }) => [
     columns([`${quantity} ×`, name, `${mm(lengthM)} × ${mm(widthM)} × ${mm(thicknessM)} mm`], [4, 22, 0]),

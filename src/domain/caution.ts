@@ -5,6 +5,7 @@ import { conductorCautions } from './cautions/conductor.ts'
 import { driverCautions } from './cautions/driver.ts'
 import { electricalCautions } from './cautions/electrical.ts'
 import { loadCautions } from './cautions/load.ts'
+import { wholePlanCautions } from './cautions/plan.ts'
 import { safetyCautions } from './cautions/safety.ts'
 import { signalCautions } from './cautions/signal.ts'
 import { workshopCautions } from './cautions/workshop.ts'
@@ -32,6 +33,7 @@ export const cautionCatalogue = {
   ...driverCautions,
   ...electricalCautions,
   ...loadCautions,
+  ...wholePlanCautions,
   ...safetyCautions,
   ...signalCautions,
   ...workshopCautions

@@ -10,6 +10,7 @@ import { type Problem, type ProblemError, problem } from './problem.ts'
 import { requestValidator } from './request-validator.ts'
 import { schemaFaults } from './schema-faults.ts'
 import type { JsonSchema } from './schemas/component.ts'
+import { PlanBody } from './schemas/plan-request.ts'
 import { type PartName, partOperations } from './schemas/plan-result.ts'
 import { wireOutcome } from './wire-outcome.ts'
 
@@ -41,9 +42,11 @@ function presentedPart(operation: Operation, part: Part<unknown, unknown>): Pres
   }
   const asked = request === undefined ? {} : { request }
   const schema = body as JsonSchema
+  // What has no request of its own was turned down for what the plan's request says.
+  const pointedInto = request === undefined ? (PlanBody as JsonSchema) : schema
   return part.done
     ? { resource, done: true, ...asked, answer: wireOutcome(part.outcome, schema, result as JsonSchema, false) }
-    : { resource, done: false, ...asked, problem: designProblem(part.refusal, schema) }
+    : { resource, done: false, ...asked, problem: designProblem(part.refusal, pointedInto) }
 }
 
 export function presentedPlan({ parts, summary, ...plan }: SystemPlan) {

@@ -7,6 +7,13 @@ export interface Refusal {
   readonly code: DesignErrorCode
   readonly message: string
   readonly faults: readonly Fault[]
+  /** Nothing is wrong here: the part waits for another. */
+  readonly waiting?: true
+}
+
+interface Undone {
+  readonly done: false
+  readonly refusal: Refusal
 }
 
 /** Done: `outcome` is what the operation gives for `request`. Refused: `refusal` says why. */
@@ -61,8 +68,14 @@ function attempted<Request, Result>(
   }
 }
 
-/** A part that cannot start because something it stands on is missing. */
-export function waitingFor(what: string): { readonly done: false; readonly refusal: Refusal } {
+/** A part that cannot start because another gave it nothing to stand on. */
+export function waitingFor(what: string): Undone {
   const message = `This part needs ${what}, which the plan does not have.`
-  return { done: false, refusal: { code: 'missing-input', message, faults: [{ field: '', detail: message }] } }
+  const faults = [{ field: '', detail: message }]
+  return { done: false, refusal: { code: 'missing-input', message, faults, waiting: true } }
+}
+
+/** A part that the request of the plan itself does not allow; its faults name fields of that request. */
+export function refusedBy(code: DesignErrorCode, field: string, message: string): Undone {
+  return { done: false, refusal: { code, message, faults: [{ field, detail: message }] } }
 }

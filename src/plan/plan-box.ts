@@ -1,6 +1,6 @@
 /** One box around one enclosure candidate: what it is built of and what goes into it. */
 import type { BoxLayout } from '../domain/box/box-layout.ts'
-import type { BoxDriver, BoxPort, BoxRequest } from '../domain/box/box-request.ts'
+import type { BoxDriver, BoxPort, BoxRequest, Strategy } from '../domain/box/box-request.ts'
 import { layOutBox } from '../domain/box/lay-out-box.ts'
 import type { Response } from '../domain/enclosure/compute-response.ts'
 import { attempt, type Part } from './part.ts'
@@ -34,8 +34,14 @@ function shellRequest(request: PlanRequest): BoxRequest {
   }
 }
 
-export function planBox(request: PlanRequest, netVolumeM3: number, port: BoxPort | undefined): BoxPart {
-  const { strategy, shape: _, ...limits } = request.car.space
+export interface BoxWish {
+  readonly netVolumeM3: number
+  readonly port: BoxPort | undefined
+  readonly strategy: Strategy | undefined
+}
+
+export function planBox(request: PlanRequest, { netVolumeM3, port, strategy }: BoxWish): BoxPart {
+  const { strategy: _s, shape: _, ...limits } = request.car.space
   const box = {
     ...shellRequest(request),
     netVolumeM3,

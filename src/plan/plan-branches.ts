@@ -10,10 +10,7 @@ import { attempt, type Part } from './part.ts'
 import { conductorOf } from './plan-conductor.ts'
 import type { PlanRequest } from './plan-request.ts'
 import { type BranchRun, sizeOf } from './plan-run.ts'
-
-/** Block and amplifiers stand together. Common practice, no source. */
-const USUAL_BRANCH_M = 1
-const USUAL_GROUND_LEAD_M = 0.5
+import { usual } from './plan-usual.ts'
 
 export interface Branches {
   /** Of every branch whose size passes, in the order of the amplifiers. */
@@ -34,12 +31,12 @@ export function namesOf(amplifiers: readonly AmplifierOnSupply[]): readonly stri
 
 type OnSupply = Pick<PlanRequest, 'supply'>
 
-export const branchLengthM = ({ supply }: OnSupply): number => supply.branchLengthM ?? USUAL_BRANCH_M
+export const branchLengthM = ({ supply }: OnSupply): number => supply.branchLengthM ?? usual.branchM.value
 
 /** A ground lead of its own, or the way back to the block of the returns. */
 export function branchReturnM({ supply }: OnSupply): number {
   return supply.return.kind === 'chassis'
-    ? (supply.return.leadLengthM ?? USUAL_GROUND_LEAD_M)
+    ? (supply.return.leadLengthM ?? usual.groundLeadM.value)
     : branchLengthM({ supply })
 }
 

@@ -119,15 +119,16 @@ function liningAreaM2({ inner }: BoxLayout): number {
   return widthM * heightM + 2 * depthM * (widthM + heightM)
 }
 
+/** @param box  absent where none fits: nothing is bought or sawn for a box that cannot be built */
 export function planBuild(
   request: PlanRequest,
   finish: Finish,
-  box: BoxPart,
+  box: BoxPart | undefined,
   circuit: PlanCircuit,
   { current }: Pick<PlannedSupply, 'current'>,
   assumed: Assumptions
 ): PlannedBuild {
-  if (!box.done) return { sheets: waitingFor('a laid-out box'), billOfMaterials: [] }
+  if (!box?.done) return { sheets: waitingFor('a box that fits'), billOfMaterials: [] }
   const layout = box.outcome.result
   const sheets = attempt(sheetRequest(request, layout), nestPanels)
   const { massKg: driverMassKg } = request.driver.mounting ?? {}

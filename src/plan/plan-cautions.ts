@@ -32,7 +32,7 @@ function ofParts(parts: Readonly<Record<string, Part<unknown, unknown> | undefin
   })
   return Object.values(oneOperatingPoint(Object.fromEntries(named)))
     .flat()
-    .filter(({ code }) => !aboutAlternatives.includes(code))
+    .filter(({ code, level }) => level === 'stop' || !aboutAlternatives.includes(code))
 }
 
 function once(cautions: readonly Caution[]): readonly Caution[] {
@@ -46,9 +46,11 @@ function once(cautions: readonly Caution[]): readonly Caution[] {
 export function planCautions(
   parts: Readonly<Record<string, Part<unknown, unknown> | undefined>>,
   restraint: Restraint | undefined,
+  ofThePlan: readonly Caution[],
   work: readonly Caution[]
 ): readonly Caution[] {
   return once([
+    ...ofThePlan,
     ...ofParts(parts),
     ...(restraint === undefined ? [] : restraintCautions(restraint)),
     ...work,

@@ -1,14 +1,15 @@
 /** From candidates to one box that fits: the first that clears everything is braced and heard. */
 import type { EnclosureCandidate } from '../domain/enclosure/sizing.ts'
-import { waitingFor } from './part.ts'
+import { refusedBy, waitingFor } from './part.ts'
 import { type BoxPart, bracedBox, clears, roomForAir } from './plan-box.ts'
 import { planSizing, type SizingPart } from './plan-candidates.ts'
 import type { DriverPart } from './plan-drivers.ts'
 import type { JoinedDrivers } from './plan-load.ts'
+import { boxMiss, portMiss } from './plan-miss.ts'
 import type { PortPart } from './plan-port.ts'
 import type { PlanRequest } from './plan-request.ts'
 import { planResponse, type ResponsePart } from './plan-response.ts'
-import { enclosureOf, type Setting, type Try, tries } from './plan-tries.ts'
+import { enclosureOf, type Setting, shown, type Try, tries } from './plan-tries.ts'
 
 export interface Tried {
   readonly name: string
@@ -24,8 +25,10 @@ export interface PlannedEnclosure {
   readonly box: BoxPart
   readonly response: ResponsePart
   readonly chosen?: EnclosureCandidate
-  /** False where no candidate could be built; port, box and response then show the first that was tried. */
+  /** Whether there is a box to build. */
   readonly fits: boolean
+  /** Where no candidate could be built: what the nearest one lacks; port, box and response then show that one. */
+  readonly misfit?: string
   /** Candidates that were passed over. */
   readonly tried: readonly Tried[]
 }
@@ -37,7 +40,7 @@ const triedRow = ({ candidate, complaint }: Try): Tried => ({
   why: complaint ?? 'fits'
 })
 
-/** The first candidate that fits; where none does, the first one tried, with its refusals in their places. */
+/** The first candidate that fits; where none does, the nearest one, with its refusals in their places. */
 export function planEnclosure(
   request: PlanRequest,
   drivers: DriverPart,
@@ -57,9 +60,54 @@ export function planEnclosure(
     if (attempted.complaint === undefined) return { ...finished(setting, sizing, attempted, passed), fits: true }
     passed.push(attempted)
   }
-  const [first, ...others] = passed
-  if (first === undefined) return { ...missing('an enclosure that suits the driver'), sizing }
-  return { ...finished(setting, sizing, first, others), fits: false }
+  if (passed.length === 0) return { ...missing('an enclosure'), sizing, box: unsuitable(sizing) }
+  return unfitting(setting, sizing, passed)
+}
+
+/** Where not one candidate came of the sizing: why. */
+function unsuitable(sizing: SizingPart & { readonly done: true }): BoxPart {
+  const why = sizing.outcome.result.unsuited.map(each => each.why)
+  return refusedBy(
+    'no-solution',
+    'enclosure',
+    `No enclosure asked for suits the drivers: ${[...new Set(why)].join('; ')}.`
+  )
+}
+
+/** Tries whose boxes are laid out to find the nearest miss, where their ports already do not fit. */
+const MOST_SHOWN = 4
+
+const byMiss = (a: Try, b: Try) => a.missShare - b.missShare
+
+/** The nearest miss; its port is shown only where the port is what does not fit. */
+function unfitting(setting: Setting, sizing: SizingPart, passed: readonly Try[]): PlannedEnclosure {
+  const likely = passed.toSorted(byMiss).slice(0, MOST_SHOWN)
+  const [nearest] = likely.map(each => shown(setting, each)).toSorted(byMiss)
+  if (nearest === undefined) throw new Error('No enclosure was tried.')
+  const { candidate, port, box } = nearest
+  const rest = passed.filter(each => each.candidate !== candidate)
+  return {
+    sizing,
+    ...(port !== undefined && portMiss(port) > boxMiss(box) ? { port } : {}),
+    box,
+    response: waitingFor('a box that fits'),
+    chosen: candidate,
+    fits: false,
+    misfit: misfitText(nearest),
+    tried: triedRows(rest)
+  }
+}
+
+const triedRows = (passed: readonly Try[]): readonly Tried[] => [
+  ...new Map(passed.map(row => [`${row.candidate.name} ${row.candidate.netVolumeM3}`, triedRow(row)])).values()
+]
+
+function misfitText({ candidate, complaint = '' }: Try): string {
+  const { name, netVolumeM3, tuningHz } = candidate
+  const tuned = tuningHz === undefined ? '' : ` at ${Number(tuningHz.toPrecision(3))} Hz`
+  const litres = Number((netVolumeM3 * 1000).toPrecision(3))
+  const end = complaint.endsWith('.') ? '' : '.'
+  return `No enclosure fits the space. The nearest, ${name} of ${litres} l${tuned}: ${complaint}${end}`
 }
 
 /** Braces take air, so a braced box is heard again; a box that braces would crowd stays as it was, with its caution. */
@@ -78,7 +126,6 @@ function finished(
   chosen: Try,
   passed: readonly Try[]
 ): Omit<PlannedEnclosure, 'fits'> {
-  const rows = new Map(passed.map(row => [`${row.candidate.name} ${row.candidate.netVolumeM3}`, triedRow(row)]))
   const port = chosen.port === undefined ? {} : { port: chosen.port }
-  return { sizing, ...port, ...heard(setting, chosen), chosen: chosen.candidate, tried: [...rows.values()] }
+  return { sizing, ...port, ...heard(setting, chosen), chosen: chosen.candidate, tried: triedRows(passed) }
 }

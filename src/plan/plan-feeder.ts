@@ -10,11 +10,9 @@ import { type Branches, branchCable } from './plan-branches.ts'
 import { conductorOf } from './plan-conductor.ts'
 import type { PlanRequest } from './plan-request.ts'
 import type { PowerRun } from './plan-run.ts'
+import { RUNNING_OVER_NOMINAL } from './plan-usual.ts'
 
 export type FeederPart = Part<FeederRequest, Feeder>
-
-/** Common practice, no source: a regulated alternator holds 13.8 V for each 12 V. */
-const RUNNING_OVER_NOMINAL = 13.8 / 12
 
 /** With a block the ground leads belong to the branches; the trunk returns through the body or its own cable. */
 export function trunkReturn(path: ReturnPath, shared: boolean): ReturnPath {

@@ -1,12 +1,15 @@
 /** Amplifier and drivers: the match by RMS power, the wiring that presents the load, the cable to the box. */
+import { ratingsText } from '../domain/amplifier/amplifier-sheet.ts'
 import { type AmplifierMatch, type AmplifierMatchRequest, matchAmplifier } from '../domain/amplifier/match-amplifier.ts'
 import type { MatchOption } from '../domain/amplifier/match-options.ts'
 import { type Arrangement, arrangementWith } from '../domain/coils/arrangements.ts'
 import type { SpeakerCableRequest } from '../domain/coils/speaker-cable.ts'
 import { type CoilWiring, type CoilWiringRequest, wireCoils } from '../domain/coils/wire-coils.ts'
 import type { CoilConnection } from '../domain/driver/coil-connection.ts'
-import { attempt, type Part, waitingFor } from './part.ts'
+import { attempt, type Part, refusedBy, waitingFor } from './part.ts'
+import { matchedSheet } from './plan-amplifier.ts'
 import type { PlanRequest } from './plan-request.ts'
+import type { SettledPlan } from './plan-settled.ts'
 
 export interface PlannedLoad {
   readonly matching: Part<AmplifierMatchRequest, AmplifierMatch>
@@ -35,9 +38,8 @@ export interface JoinedDrivers {
 }
 
 function matchingRequest({ amplifier, driver, driverCount }: PlanRequest, powerW: number): AmplifierMatchRequest {
-  const { draw: _, ...sheet } = amplifier
   return {
-    amplifier: sheet,
+    amplifier: matchedSheet(amplifier),
     driver: { powerW, coils: driver.coils.count, coilOhm: driver.coils.ratedOhm },
     driverCount
   }
@@ -49,8 +51,8 @@ function arrangementOf(best: MatchOption, { driver }: PlanRequest): Arrangement 
   return arrangementWith(inSeries, best.driversPerOutput, count)
 }
 
-function wiringRequest(best: MatchOption, { driver, car }: PlanRequest): CoilWiringRequest {
-  const cable: SpeakerCableRequest = { lengthM: car.speakerCableLengthM ?? USUAL_SPEAKER_CABLE_M }
+function wiringRequest(best: MatchOption, { driver, car }: SettledPlan): CoilWiringRequest {
+  const cable: SpeakerCableRequest = { lengthM: car.speakerCableLengthM }
   return {
     driverCount: best.driversPerOutput,
     coilsPerDriver: driver.coils.count,
@@ -61,21 +63,28 @@ function wiringRequest(best: MatchOption, { driver, car }: PlanRequest): CoilWir
   }
 }
 
-/** Amplifier and box usually stand side by side in the boot. Common practice, no source. */
-const USUAL_SPEAKER_CABLE_M = 2
+/** What the drivers can present beside what the amplifier's sheet knows, and the ways out. */
+function unpublished({ options }: AmplifierMatch, { amplifier }: PlanRequest): string {
+  const loads = [...new Set(options.map(({ loadOhm }) => Number(loadOhm.toPrecision(3))))].sort((a, b) => a - b)
+  return `No power is published for a load that these drivers can present: they present ${loads.join(' or ')} Ω, the amplifier gives ${ratingsText(amplifier)} and drives ${amplifier.minimumOhm} Ω or more. Take an amplifier rated at one of these loads, drivers with other coils, or another number of drivers.`
+}
 
 /** Watts are matched with watts: without the driver's own rating nothing is assumed. */
-export function planLoad(request: PlanRequest): PlannedLoad {
+export function planLoad(request: SettledPlan): PlannedLoad {
   const { powerW } = request.driver.sheet
   if (powerW === undefined) {
-    const what = 'the continuous RMS rating of the driver (driver.sheet.powerW)'
-    return { matching: waitingFor(what), wiring: waitingFor('a matched amplifier') }
+    const what = 'The plan needs the continuous RMS rating of the driver (driver.sheet.powerW).'
+    const matching = refusedBy('missing-input', 'driver.sheet.powerW', what)
+    return { matching, wiring: waitingFor('a matched amplifier') }
   }
   const matching = attempt(matchingRequest(request, powerW), matchAmplifier)
   if (!matching.done) return { matching, wiring: waitingFor('a matched amplifier') }
   const { best, gain } = matching.outcome.result
   if (best === undefined)
-    return { matching, wiring: waitingFor('an amplifier with a published power at a load these drivers can present') }
+    return {
+      matching,
+      wiring: refusedBy('no-solution', 'amplifier.ratings', unpublished(matching.outcome.result, request))
+    }
   const wiring = attempt(wiringRequest(best, request), wireCoils)
   if (gain === undefined) return { matching, wiring }
   const { coilsInDriver, driversInSeries } = arrangementOf(best, request)

@@ -21,8 +21,8 @@ export const AIR_SPEEDS_TRIED = [portSpeeds.sharp, portSpeeds.flared, 0.95 * por
 
 export const portShapes = ['round', 'slot'] as const
 export type PortShape = (typeof portShapes)[number]
-/** Tubes first, then a slot of half the box's width, then one of the whole width, or of a third where that would be flat. */
-export const portFormsTried = ['round', 'half-slot', 'slot'] as const
+/** Tubes first, then slots along the floor of half the box's width and of the whole, or a third where that would be flat, and one up a side. */
+export const portFormsTried = ['round', 'half-slot', 'slot', 'side-slot'] as const
 export type PortForm = (typeof portFormsTried)[number]
 
 export interface PortQuestion {
@@ -41,7 +41,7 @@ const MOUTH_ROOM_M = 0.1
 /** Height that a slot of ordinary area has. Ours. */
 const USUAL_SLOT_M = 0.05
 
-/** A slot along the floor, folded along floor and back where it is long; its flat mouth needs the end corrections of its shape. */
+/** A slot along the floor or up a side, folded along the back where it is long; its flat mouth needs the end corrections of its shape. */
 function wish({ car, board }: PlanRequest, form: PortForm): Pick<PortSizingRequest, 'port' | 'endModel' | 'space'> {
   const { coveringM = 0, clearanceM = 0, ...space } = car.space
   const inside = (sizeM: number | undefined) => (sizeM === undefined ? undefined : sizeM - 2 * (coveringM + clearanceM))
@@ -50,14 +50,17 @@ function wish({ car, board }: PlanRequest, form: PortForm): Pick<PortSizingReque
   if (form === 'round' || widthM === undefined || heightM === undefined) {
     return { port: { kind: 'round' }, ...(straightM === undefined ? {} : { space: { straightM } }) }
   }
-  const foldedM = heightM - 2 * board.thicknessM - MOUTH_ROOM_M
-  const clearM = widthM - 2 * board.thicknessM
+  const [clearWidthM, clearHeightM] = [widthM - 2 * board.thicknessM, heightM - 2 * board.thicknessM]
+  const foldedM = (form === 'side-slot' ? clearWidthM : clearHeightM) - MOUTH_ROOM_M
   const shared = (widthM: number) => ({ widthM, walls: 'one-shared' }) as const
-  const whole =
-    clearM > FLATTEST_SLOT * USUAL_SLOT_M ? shared(clearM / 3) : ({ widthM: clearM, walls: 'full-width' } as const)
-  const slot = form === 'slot' ? whole : shared(clearM / 2)
+  const whole = (widthM: number) => ({ widthM, walls: 'full-width' }) as const
+  const slot = {
+    slot: clearWidthM > FLATTEST_SLOT * USUAL_SLOT_M ? shared(clearWidthM / 3) : whole(clearWidthM),
+    'half-slot': shared(clearWidthM / 2),
+    'side-slot': whole(clearHeightM)
+  } as const
   return {
-    port: { kind: 'slot', count: 1, ...slot },
+    port: { kind: 'slot', count: 1, ...slot[form] },
     endModel: 'by-shape',
     ...(straightM === undefined ? {} : { space: { straightM: straightM + foldedM } })
   }
@@ -89,13 +92,14 @@ export function planPort(
 const toMillimetre = (lengthM: number) => Math.round(lengthM * 1000) / 1000
 
 /** A slot is given by its tuning, so that the layout finds the centre line of its bends. */
-export function boxPort(design: PortDesign): BoxPort | undefined {
+export function boxPort(design: PortDesign, form: PortForm): BoxPort | undefined {
   const { kind, count, diameterM, widthM, heightM, lengthM, tuningHz, endFactor } = design
   if (kind === 'round' && diameterM !== undefined) {
     return { kind, count, innerDiameterM: diameterM, lengthM: toMillimetre(lengthM) }
   }
   if (widthM === undefined || heightM === undefined) return undefined
-  return { kind: 'slot', widthM, heightM: toMillimetre(heightM), tuningHz, endFactor }
+  const slot = { kind: 'slot', heightM: toMillimetre(heightM), tuningHz, endFactor } as const
+  return form === 'side-slot' ? { ...slot, along: 'right' } : { ...slot, widthM }
 }
 
 /** The port as the response takes it, its friction in it. */

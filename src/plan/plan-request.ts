@@ -1,12 +1,11 @@
 /** What a caller says of the whole job, in SI: what was bought, where it goes, what feeds it. */
 import type { AirRequest } from '../domain/air/air.ts'
-import type { AmplifierSheet } from '../domain/amplifier/amplifier-sheet.ts'
 import type { BoardChoice, BoxDriver, BoxFittings, BoxLimits, Strategy } from '../domain/box/box-request.ts'
 import type { Cabin } from '../domain/cabin/cabin.ts'
 import type { CoilConnection } from '../domain/driver/coil-connection.ts'
 import type { DriverSheet } from '../domain/driver/driver-parameters.ts'
-import type { AmplifierOnSupply } from '../domain/supply/amplifier-draw.ts'
 import type { Drive } from '../domain/supply/supply-current.ts'
+import type { PlanAmplifier } from './plan-amplifier.ts'
 import type { FinishRequest } from './plan-finish.ts'
 import type { PlanSignal } from './plan-signal.ts'
 import type { PlanSupply } from './plan-supply.ts'
@@ -23,10 +22,6 @@ export interface PlanDriver {
     readonly resistanceStatedFor?: CoilConnection
   }
   readonly mounting?: Omit<BoxDriver, 'count' | 'label' | 'sdM2' | 'xmaxM' | 'centres' | 'face'>
-}
-
-export interface PlanAmplifier extends AmplifierSheet {
-  readonly draw: Omit<AmplifierOnSupply, 'name' | 'powerW' | 'ratings' | 'loadOhm' | 'ratedAs'>
 }
 
 export const plannedShapes = ['rectangular', 'wedge'] as const

@@ -6,6 +6,7 @@ import { CROSSOVER_ORDER, crossoverHz } from './plan-crossover.ts'
 import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
 import type { JoinedDrivers } from './plan-load.ts'
 import type { PlannedKind, PlanRequest } from './plan-request.ts'
+import { usual } from './plan-usual.ts'
 
 export type ResponsePart = Part<ResponseRequest, Response>
 
@@ -70,19 +71,21 @@ export function planResponse(
   return attempt({ ...bare, filters: planFilters(request, corner) }, computeResponse)
 }
 
-/** Dials do not go lower, and music has nothing there. Common practice, no source. */
-const LOWEST_CORNER_HZ = 10
 /** Second order is what amplifiers have built in. */
 const PROTECTIVE_ORDER = 2
 
-/** Rounded up to what a dial can be set to, so that the cone stays within its excursion; the one in the way already, if any. */
-export function protectiveCornerHz({ limits }: Response, { filters }: ResponseRequest): number | undefined {
+/**
+ * Rounded up to what a dial can be set to, so that the cone stays within its excursion; the one in the way already, if any. An air
+ * spring holds the cone of a closed box at all frequencies: it needs none where the music itself does not pass Xmax.
+ */
+export function protectiveCornerHz({ limits }: Response, { enclosure, filters }: ResponseRequest): number | undefined {
   const set = filters?.find(filter => filter.kind === 'high-pass')
   if (set !== undefined && 'cornerHz' in set) return set.cornerHz
   const protection = limits?.protection
-  if (protection === undefined || !protection.needed) return undefined
+  if (limits === undefined || protection === undefined || !protection.needed) return undefined
+  if (enclosure.kind === 'closed' && (limits.atDrive.coneExcursionOfXmax ?? 1) <= 1) return undefined
   const found = protection.highPass.find(({ order }) => order === PROTECTIVE_ORDER)
-  return found === undefined ? undefined : Math.max(LOWEST_CORNER_HZ, Math.ceil(found.cornerHz))
+  return found === undefined ? undefined : Math.max(usual.lowestCornerHz.value, Math.ceil(found.cornerHz))
 }
 
 const lowPass = (request: PlanRequest) =>

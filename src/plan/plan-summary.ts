@@ -2,6 +2,7 @@
 import type { Caution } from '../domain/caution.ts'
 import type { EnclosureCandidate } from '../domain/enclosure/sizing.ts'
 import type { Feeder } from '../domain/supply/feeder-answer.ts'
+import type { Part } from './part.ts'
 import type { PlanCircuit } from './plan-circuit.ts'
 import type { JoinedDrivers } from './plan-load.ts'
 import type { PlanRequest } from './plan-request.ts'
@@ -21,14 +22,41 @@ export interface PlanSummary {
 const whole = (value: number) => value.toFixed(0)
 const mm = (lengthM: number) => whole(lengthM * 1000)
 
-function verdictOf(parts: PlanParts, cautions: readonly Caution[]): Pick<PlanSummary, 'verdict' | 'reasons'> {
-  const stops = cautions.filter(({ level }) => level === 'stop').map(({ message }) => message)
-  const refused = Object.entries(parts).flatMap(([name, part]) =>
-    part.done ? [] : [`${name}: ${part.refusal.message}`]
+interface Outcomes {
+  readonly joined: JoinedDrivers | undefined
+  readonly chosen: EnclosureCandidate | undefined
+  /** Why no enclosure fits. */
+  readonly misfit: string | undefined
+  /** What was asked for and is not built. */
+  readonly unkept: readonly Caution[]
+  readonly cautions: readonly Caution[]
+}
+
+/** Each cause once: what waits for another part is only named. Parts of an enclosure that does not fit say no more than it does. */
+function refusals(parts: PlanParts, misfit: string | undefined): readonly string[] {
+  const refused = Object.entries<Part<unknown, unknown>>({ ...parts }).flatMap(([name, part]) =>
+    part.done ? [] : [{ name, ...part.refusal }]
   )
-  const reasons = [...stops, ...refused]
+  const causes = refused.filter(
+    ({ waiting, name }) => !waiting && !(misfit !== undefined && ofEnclosure.includes(name))
+  )
+  const waiting = refused.filter(({ waiting: waits }) => waits).map(({ name }) => name)
+  return [
+    ...causes.map(({ name, message }) => `${name}: ${message}`),
+    ...(waiting.length === 0 ? [] : [`Waiting for this: ${waiting.join(', ')}.`])
+  ]
+}
+
+const ofEnclosure: readonly string[] = ['port', 'box', 'response']
+
+/** The worst of all parts. */
+function verdictOf(parts: PlanParts, { misfit, unkept, cautions }: Outcomes): Pick<PlanSummary, 'verdict' | 'reasons'> {
+  const stops = cautions.filter(({ level }) => level === 'stop').map(({ message }) => message)
+  const refused = refusals(parts, misfit)
+  const misfits = misfit === undefined ? [] : [misfit]
+  const reasons = [...misfits, ...unkept.map(({ message }) => message), ...stops, ...refused]
   if (stops.length > 0) return { verdict: 'stop', reasons }
-  if (refused.length > 0) return { verdict: 'incomplete', reasons }
+  if (refused.length + misfits.length > 0) return { verdict: 'incomplete', reasons }
   return { verdict: cautions.some(({ level }) => level === 'care') ? 'take-care' : 'ready', reasons }
 }
 
@@ -118,19 +146,13 @@ function supplyLine(parts: PlanParts, circuit: PlanCircuit): readonly string[] {
 export function planSummary(
   request: PlanRequest,
   parts: PlanParts,
-  joined: JoinedDrivers | undefined,
-  chosen: EnclosureCandidate | undefined,
-  cautions: readonly Caution[],
+  outcomes: Outcomes,
   circuit: PlanCircuit
 ): PlanSummary {
+  const { joined, chosen, misfit } = outcomes
+  const enclosure = misfit === undefined ? [...boxLine(parts, chosen), ...portLine(parts), ...soundLine(parts)] : []
   return {
-    ...verdictOf(parts, cautions),
-    lines: [
-      ...loadLine(request, joined),
-      ...boxLine(parts, chosen),
-      ...portLine(parts),
-      ...soundLine(parts),
-      ...supplyLine(parts, circuit)
-    ]
+    ...verdictOf(parts, outcomes),
+    lines: [...loadLine(request, joined), ...enclosure, ...supplyLine(parts, circuit)]
   }
 }

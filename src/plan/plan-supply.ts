@@ -9,11 +9,12 @@ import { type CableChoice, chooseCable } from '../domain/supply/choose-cable.ts'
 import { type CurrentRequest, type SupplyCurrent, supplyCurrent } from '../domain/supply/supply-current.ts'
 import { supplyJudgement } from '../domain/supply/supply-judgement.ts'
 import { attempt, type Part, waitingFor } from './part.ts'
+import { drawSheet, type PlanAmplifier } from './plan-amplifier.ts'
 import { branchLengthM, branchReturnM, dropAllowedV, namesOf, planBranches } from './plan-branches.ts'
 import { conductorOf } from './plan-conductor.ts'
 import { type FeederPart, planFeeders, trunkReturn } from './plan-feeder.ts'
 import type { JoinedDrivers } from './plan-load.ts'
-import type { PlanAmplifier, PlanRequest } from './plan-request.ts'
+import type { PlanRequest } from './plan-request.ts'
 import { type BranchRun, dropOf, type PowerRun, sizeOf } from './plan-run.ts'
 
 export type CurrentPart = Part<CurrentRequest, SupplyCurrent>
@@ -67,8 +68,9 @@ export interface PowerRuns {
 }
 
 /** Sized for what the amplifier can give into the wired load, not for where the gain is left. */
-function bassAmplifier({ draw, name }: PlanAmplifier, { amplifierPowerW, loadOhm }: JoinedDrivers): AmplifierOnSupply {
-  return { ...(name === undefined ? {} : { name }), ...draw, powerW: amplifierPowerW, loadOhm }
+function bassAmplifier(amplifier: PlanAmplifier, { amplifierPowerW, loadOhm }: JoinedDrivers): AmplifierOnSupply {
+  const { name } = amplifier
+  return { ...(name === undefined ? {} : { name }), ...drawSheet(amplifier), powerW: amplifierPowerW, loadOhm }
 }
 
 function currentRequest({ amplifier, car, supply }: PlanRequest, joined: JoinedDrivers): CurrentRequest {
@@ -102,7 +104,7 @@ function trunkDrop(request: PlanRequest, shared: boolean): Pick<CableChoiceReque
 function trunkEnd({ supply, amplifier }: PlanRequest, shared: boolean) {
   if (shared) return {}
   const { makerFuseA, terminalAreaM2 } = supply
-  const { onboardFusesA } = amplifier.draw
+  const { onboardFusesA } = drawSheet(amplifier)
   return {
     ...(makerFuseA === undefined ? {} : { makerFuseA }),
     ...(terminalAreaM2 === undefined ? {} : { terminalAreaM2 }),

@@ -3,7 +3,7 @@ import type { AmplifierMatch, AmplifierMatchRequest } from '../domain/amplifier/
 import { assumptions } from '../domain/assume.ts'
 import { cautionSources } from '../domain/caution.ts'
 import type { CoilWiring, CoilWiringRequest } from '../domain/coils/wire-coils.ts'
-import type { Outcome } from '../domain/outcome.ts'
+import type { Assumption, Outcome } from '../domain/outcome.ts'
 import type { SourceId } from '../domain/source.ts'
 import type { BillRow } from './bill-row.ts'
 import { type BuildOrder, buildCautions, buildSources } from './build-order.ts'
@@ -14,18 +14,21 @@ import { planBuild, type SheetsPart } from './plan-build.ts'
 import type { SizingPart } from './plan-candidates.ts'
 import { planCautions } from './plan-cautions.ts'
 import { type PlanCircuit, planCircuit } from './plan-circuit.ts'
+import { requireUsable } from './plan-conflicts.ts'
 import { type DriverPart, planDrivers } from './plan-drivers.ts'
 import { planEnclosure, type Tried } from './plan-enclosure.ts'
 import type { FeederPart } from './plan-feeder.ts'
-import { settledFinish } from './plan-finish.ts'
+import { closedHighPass } from './plan-high-pass.ts'
 import { planLoad } from './plan-load.ts'
 import type { PortPart } from './plan-port.ts'
+import { notAsAsked } from './plan-promises.ts'
 import type { PlanRequest } from './plan-request.ts'
 import type { ResponsePart } from './plan-response.ts'
+import { settledPlan } from './plan-settled.ts'
 import { planSignal, type SignalPart } from './plan-signal.ts'
-import { settledSpace } from './plan-space.ts'
 import { type PlanSummary, planSummary } from './plan-summary.ts'
 import { type CablePart, type CurrentPart, type FusePart, planSupply } from './plan-supply.ts'
+import { usual } from './plan-usual.ts'
 import { type Restraint, restraintSources } from './restraint.ts'
 import { withStepCautions } from './step-cautions.ts'
 
@@ -66,37 +69,63 @@ const sourcesOf = (parts: PlanParts): readonly SourceId[] =>
     part?.done ? part.outcome.sources : []
   )
 
+/** Defaults that only show once the parts are there: the voltage of a running engine, the corner no dial goes below. */
+function inParts({ feeder, response }: PlanParts): readonly Assumption[] {
+  const { lowestCornerHz } = usual
+  const runningV = feeder.done ? feeder.request.source?.voltageV : undefined
+  const atLeast =
+    response.done &&
+    response.request.filters?.some(each => 'cornerHz' in each && each.cornerHz === lowestCornerHz.value)
+  return [
+    ...(runningV === undefined
+      ? []
+      : [
+          {
+            field: 'supply.source',
+            value: runningV,
+            why: 'volts at the battery while the engine runs: 13.8 for each 12'
+          }
+        ]),
+    ...(atLeast
+      ? [{ field: 'signal', value: lowestCornerHz.value, why: `high-pass in Hz: ${lowestCornerHz.why}` }]
+      : [])
+  ]
+}
+
 /**
  * @returns every part done or refused in its place; the cautions of all parts and of the work, once each
  * @validity that of the parts; an order of trials, not an optimum: the first enclosure that suits and fits is taken
  */
 export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const assumed = assumptions()
-  const finish = settledFinish(request.finish, assumed)
-  const settled = { ...request, finish, car: { ...request.car, space: settledSpace(request.car, finish, assumed) } }
+  requireUsable(request)
+  const settled = settledPlan(request, assumed)
+  const { finish } = settled
   const { joined, ...load } = planLoad(settled)
   const driver = planDrivers(settled, joined)
-  const { tried, chosen, fits, ...enclosure } = planEnclosure(settled, driver, joined)
+  const { tried, chosen, fits, misfit, ...enclosure } = planEnclosure(settled, driver, joined)
   const { runs, ...supply } = planSupply(settled, joined)
   const signal = planSignal(settled, joined, enclosure.response)
   const wires = joined === undefined ? load : { ...load, joined }
   const { circuit, ...circuitSays } = planCircuit(settled, wires, runs, signal)
-  const { sheets, ...build } = planBuild(settled, finish, enclosure.box, circuit, supply, assumed)
+  const { sheets, ...build } = planBuild(settled, finish, fits ? enclosure.box : undefined, circuit, supply, assumed)
   const parts: PlanParts = { ...load, driver, ...enclosure, sheets, ...supply, signal }
   const work = build.facts === undefined ? [] : buildCautions(build.facts)
-  const built = fits ? parts : { ...parts, port: undefined, box: undefined, response: undefined }
+  const unkept = notAsAsked(request.enclosure, { chosen, ...enclosure })
+  const filtered = joined === undefined ? [] : closedHighPass(enclosure.response, joined)
   const cable = supply.cable.done ? supply.cable.outcome.result : undefined
   const capacitor = supply.current.done ? supply.current.outcome.result.capacitor : undefined
-  const switchingOn = commissioning(cable, circuit, signal.done ? signal.outcome.result.steps : [], capacitor)
+  const signalSteps = signal.done ? signal.outcome.result.steps : []
+  const switchingOn = fits ? commissioning(cable, circuit, signalSteps, capacitor) : []
   const steps = [...(build.buildOrder?.steps ?? []), ...switchingOn]
   const cautions = withStepCautions(
-    planCautions({ ...built }, build.restraint, [...work, ...circuitSays.cautions]),
+    planCautions({ ...parts }, build.restraint, [...unkept, ...filtered], [...work, ...circuitSays.cautions]),
     steps
   )
   return {
     result: {
       ...(request.name === undefined ? {} : { name: request.name }),
-      summary: planSummary(settled, parts, joined, chosen, cautions, circuit),
+      summary: planSummary(settled, parts, { joined, chosen, misfit, unkept, cautions }, circuit),
       parts,
       circuit,
       tried,
@@ -106,7 +135,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       commissioning: switchingOn
     },
     cautions,
-    assumed: [...assumed.list, ...circuitSays.assumed],
+    assumed: [...assumed.list, ...circuitSays.assumed, ...inParts(parts)],
     sources: [
       ...sourcesOf(parts),
       ...cautionSources(cautions),

@@ -1,10 +1,12 @@
 /** Candidates made concrete one after the other: sized, ported and laid out, each with what is wrong with it. */
 import type { EnclosureCandidate } from '../domain/enclosure/sizing.ts'
 import { waitingFor } from './part.ts'
-import { type BoxPart, clears, planBox } from './plan-box.ts'
+import { type BoxPart, type BoxWish, clears } from './plan-box.ts'
 import { inPlanOrder, type PlannedCandidate, type SizingPart } from './plan-candidates.ts'
 import type { DriverPart } from './plan-drivers.ts'
+import { laidOut, regrown } from './plan-layout.ts'
 import type { JoinedDrivers } from './plan-load.ts'
+import { boxMiss, missOf, portMiss } from './plan-miss.ts'
 import {
   AIR_SPEEDS_TRIED,
   acousticPort,
@@ -34,8 +36,6 @@ export interface Setting {
   readonly joined: JoinedDrivers
   /** Of the curves, where nobody reads a chart. */
   readonly frequenciesHz?: readonly number[]
-  /** Whether the box is left out where the port already does not fit. */
-  readonly hasty?: boolean
 }
 
 /** Losses the sizing counted with, so that the response is of the same box. */
@@ -78,30 +78,41 @@ function sizedPort(
   return highPassHz === undefined ? first : planPort(request, drivers, joined, { ...question, highPassHz })
 }
 
-function built(setting: Setting, candidate: PlannedCandidate, port: PortPart | undefined): Built {
-  if (port === undefined) {
-    return { box: planBox(setting.request, candidate.builtVolumeM3 ?? candidate.netVolumeM3, undefined) }
+/** What the box of a try is laid out for; none without the port it needs. */
+function boxWish({ candidate, port, wish }: Sized): Omit<BoxWish, 'strategy'> | undefined {
+  if (candidate.kind === 'closed') {
+    return { netVolumeM3: candidate.builtVolumeM3 ?? candidate.netVolumeM3, port: undefined }
   }
-  if (!port.done) return { port, box: waitingFor('a port') }
-  if (setting.hasty && !port.outcome.result.fits) return { port, box: waitingFor('a port that fits') }
-  return { port, box: planBox(setting.request, candidate.netVolumeM3, boxPort(port.outcome.result.recommended)) }
+  if (!port?.done || wish === undefined) return undefined
+  return { netVolumeM3: candidate.netVolumeM3, port: boxPort(port.outcome.result.recommended, wish.form) }
 }
+
+const mm = (lengthM: number) => String(Number((lengthM * 1000).toFixed(1)))
 
 function complaint({ port, box }: Built): string | undefined {
   if (port !== undefined && !port.done) return port.refusal.message
-  if (port?.done && !port.outcome.result.fits) return port.outcome.result.recommended.why.join('; ')
+  const unportable =
+    port?.done && !port.outcome.result.fits ? port.outcome.result.recommended.why.join('; ') : undefined
+  if (unportable !== undefined && portMiss(port) >= boxMiss(box)) return unportable
   if (!box.done) return box.refusal.message
   if (clears(box)) return undefined
   const tight = box.outcome.result.clearances.filter(({ passes }) => !passes)
-  return `Too tight: ${tight.map(({ between }) => between).join(', ')}.`
+  const rows = tight.map(({ between, availableM, neededM }) => `${between} (${mm(availableM)} of ${mm(neededM)} mm)`)
+  return `Too tight: ${rows.join(', ')}.`
 }
 
-export interface Try extends Built {
+interface Sized {
   readonly candidate: PlannedCandidate
   readonly leakQ: number | undefined
-  readonly complaint: string | undefined
-  /** What its port was sized for. */
+  /** Absent for a closed box, as what it was sized for. */
+  readonly port?: PortPart
   readonly wish?: PortWish
+}
+
+export interface Try extends Sized, Built {
+  readonly complaint: string | undefined
+  /** By how much it does not fit. */
+  readonly missShare: number
 }
 
 /** Quiet before loud, tubes before slots; a closed box has nothing to vary. */
@@ -111,24 +122,53 @@ function portsTried({ enclosure = {} }: PlanRequest): readonly PortWish[] {
   return speeds.flatMap(airSpeedMPerS => forms.map(form => ({ airSpeedMPerS, form })))
 }
 
-function tried(
-  setting: Setting,
-  candidate: PlannedCandidate,
-  port: PortPart | undefined,
-  leakQ: number | undefined
-): Try {
-  const made = built(setting, candidate, port)
-  return { candidate, leakQ, ...made, complaint: complaint(made) }
+const judged = (sized: Sized, box: BoxPart): Try => {
+  const { port } = sized
+  const made = port === undefined ? { box } : { port, box }
+  return { ...sized, box, complaint: complaint(made), missShare: missOf(made) }
 }
 
-/** One candidate with each port in turn. */
-export function* triesOf(setting: Setting, candidate: PlannedCandidate, sizing: SizingPart): Generator<Try> {
+/** A box is laid out only round a port that fits. */
+function tried({ request }: Setting, sized: Sized): Try {
+  const { port } = sized
+  if (port !== undefined && !(port.done && port.outcome.result.fits)) {
+    return judged(sized, waitingFor('a port that fits'))
+  }
+  const wish = boxWish(sized)
+  return judged(sized, wish === undefined ? waitingFor('a port') : laidOut(request, wish))
+}
+
+/** The same try with its box laid out whatever its port, for showing what it lacks. */
+export function shown({ request }: Setting, attempt: Try): Try {
+  const wish = attempt.box.done || !attempt.box.refusal.waiting ? undefined : boxWish(attempt)
+  return wish === undefined ? attempt : judged(attempt, laidOut(request, wish))
+}
+
+/** A box that is only tight, in other proportions. */
+function regrownTry({ request }: Setting, attempt: Try): readonly Try[] {
+  const wish = attempt.box.done ? boxWish(attempt) : undefined
+  const box = wish === undefined ? undefined : regrown(request, wish)
+  return box === undefined ? [] : [judged(attempt, box)]
+}
+
+function* sizedTries(setting: Setting, candidate: PlannedCandidate, sizing: SizingPart): Generator<Sized> {
   const leakQ = leakQOf(candidate, sizing)
-  if (candidate.kind === 'closed') yield tried(setting, candidate, undefined, leakQ)
+  if (candidate.kind === 'closed') yield { candidate, leakQ }
   else
     for (const wish of portsTried(setting.request)) {
-      yield { ...tried(setting, candidate, sizedPort(setting, candidate, wish, leakQ), leakQ), wish }
+      yield { candidate, leakQ, wish, port: sizedPort(setting, candidate, wish, leakQ) }
     }
+}
+
+/** One candidate with each port in turn, then those that are only tight in other proportions. */
+export function* triesOf(setting: Setting, candidate: PlannedCandidate, sizing: SizingPart): Generator<Try> {
+  const tight: Try[] = []
+  for (const sized of sizedTries(setting, candidate, sizing)) {
+    const made = tried(setting, sized)
+    tight.push(made)
+    yield made
+  }
+  for (const made of tight) yield* regrownTry(setting, made)
 }
 
 export function* tries(setting: Setting, sizing: SizingPart & { readonly done: true }): Generator<Try> {

@@ -1,6 +1,7 @@
 /** Every system that could be put together from what is at hand, in an order that does not depend on how it was listed. */
 import { DesignError } from '../domain/design-error.ts'
 import { sixDigitsThroughout } from '../numeric/six-digits.ts'
+import { contradictions, withoutDraw } from './plan-amplifier.ts'
 import { type PlannedKind, type PlanRequest, plannedKinds } from './plan-request.ts'
 import type { SearchAmplifier, SearchDriver, SearchRequest } from './search-request.ts'
 
@@ -65,7 +66,7 @@ function planOf(request: SearchRequest, driver: SearchDriver, driverCount: numbe
     name: `${driverCount} × ${driver.name} on ${amplifier.name}`,
     driver: bought,
     driverCount,
-    amplifier,
+    amplifier: withoutDraw(amplifier),
     ...(port === undefined
       ? {}
       : {
@@ -82,6 +83,16 @@ function planOf(request: SearchRequest, driver: SearchDriver, driverCount: numbe
     ...(air === undefined ? {} : { air })
   }
   return sixDigitsThroughout(plan)
+}
+
+/** One figure in two places that differ, and a port for boxes that have none. */
+function requireUsable({ amplifiers, kinds, port }: SearchRequest): void {
+  const detail = 'A closed box has no port; leave this out, or let vented boxes in.'
+  const [first, ...others] = [
+    ...amplifiers.flatMap((amplifier, index) => contradictions(amplifier, `amplifiers[${index}].`)),
+    ...(port !== undefined && kinds?.every(kind => kind === 'closed') ? [{ field: 'port', detail }] : [])
+  ]
+  if (first !== undefined) throw new DesignError('conflicting-input', first, ...others)
 }
 
 const textOrder = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0)
@@ -104,6 +115,7 @@ export function combinations(request: SearchRequest): readonly (readonly Combina
     amplifiers.map(({ name }) => name)
   )
   requireRatings(request)
+  requireUsable(request)
   const counts = countsOf(request).sort((a, b) => a - b)
   return [...drivers].sort(byName).flatMap(driver =>
     counts.map(driverCount =>

@@ -4,9 +4,8 @@ import { type Caution, caution } from '../domain/caution.ts'
 import type { Outcome } from '../domain/outcome.ts'
 import type { SourceId } from '../domain/source.ts'
 import { rememberingParts } from './part.ts'
-import { type Finish, settledFinish } from './plan-finish.ts'
 import type { PlannedKind, PlanRequest } from './plan-request.ts'
-import { settledSpace } from './plan-space.ts'
+import { settledFields } from './plan-settled.ts'
 import { type Combination, combinations, kindsOf, USUAL_COUNTS } from './search-combinations.ts'
 import { type Electrics, electrics } from './search-electrics.ts'
 import { type BuiltDesign, builtDesigns } from './search-enclosure.ts'
@@ -60,7 +59,6 @@ interface Question {
   readonly limits: DesignLimits
   readonly weights: Weights
   readonly levelHz: number
-  readonly finish: Finish
 }
 
 type Unranked = Omit<Design, 'rank'>
@@ -110,7 +108,7 @@ function weighed(combination: Combination, kinds: readonly PlannedKind[], questi
   const all = (rejection: Rejection) => systems.map(system => ({ rejected: { ...system, ...rejection } }))
   const dear = rejectionBy(broken(readLimits(question.limits, price === undefined ? {} : { price })))
   if (dear !== undefined) return all(dear)
-  const { found, rejection } = electrics(combination, question.finish)
+  const { found, rejection } = electrics(combination)
   if (found === undefined) return all(rejection as Rejection)
   const thirsty = rejectionBy(broken(readLimits(question.limits, found.figures)))
   return thirsty === undefined ? systems.map(system => boxed(system, found, plan, question)) : all(thirsty)
@@ -143,14 +141,12 @@ function questionOf(request: SearchRequest, assumed: Assumptions): Question {
     1,
     'no cone is driven beyond its rated excursion'
   )
-  const finish = settledFinish(request.finish, assumed)
-  settledSpace(request.car, finish, assumed)
+  settledFields({ ...request, signal: request.signal ?? {} }, assumed)
   const usual = 'where the weight of a bass line lies (common practice, no source)'
   return {
     limits: { ...limits, excursionOfXmax },
     weights: settledWeights(request, assumed),
-    levelHz: assumed.or(request.levelHz, 'levelHz', LEVEL_HZ, usual),
-    finish
+    levelHz: assumed.or(request.levelHz, 'levelHz', LEVEL_HZ, usual)
   }
 }
 

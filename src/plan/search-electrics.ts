@@ -1,10 +1,9 @@
 /** The cheap half of a design: match, completed driver, supply. Most combinations that fall do so here. */
 import { assumptions } from '../domain/assume.ts'
 import { type DriverPart, planDrivers } from './plan-drivers.ts'
-import type { Finish } from './plan-finish.ts'
 import { type JoinedDrivers, type PlannedLoad, planLoad } from './plan-load.ts'
 import type { PlanRequest } from './plan-request.ts'
-import { settledSpace } from './plan-space.ts'
+import { type SettledPlan, settledPlan } from './plan-settled.ts'
 import { type PlannedSupply, planSupply } from './plan-supply.ts'
 import type { Combination } from './search-combinations.ts'
 import { hindered, type Rejection } from './search-rejection.ts'
@@ -15,7 +14,7 @@ export interface Electrics {
   readonly joined: JoinedDrivers
   readonly supply: PlannedSupply
   /** Settled as a plan settles it, without the cabin, which no figure of the search needs. */
-  readonly settled: PlanRequest
+  readonly settled: SettledPlan
   readonly figures: {
     readonly price?: number
     readonly loadOhm: number
@@ -30,9 +29,9 @@ export type Weighed<Found> =
   | { readonly found?: undefined; readonly rejection: Rejection }
 
 /** The request as the plan works on it. */
-export function settledAs(plan: PlanRequest, finish: Finish): PlanRequest {
+function settledAs(plan: PlanRequest): SettledPlan {
   const { cabin: _, ...car } = plan.car
-  return { ...plan, finish, car: { ...car, space: settledSpace(plan.car, finish, assumptions()) } }
+  return settledPlan({ ...plan, car }, assumptions())
 }
 
 function supplyHindrance({ current, cable, fuse, feeder }: PlannedSupply): Rejection | undefined {
@@ -45,8 +44,8 @@ function noLoad({ matching }: PlannedLoad): Rejection {
   return hindered('match', matching.done ? unpublished : matching.refusal.message)
 }
 
-export function electrics({ plan, price }: Combination, finish: Finish): Weighed<Electrics> {
-  const settled = settledAs(plan, finish)
+export function electrics({ plan, price }: Combination): Weighed<Electrics> {
+  const settled = settledAs(plan)
   const load = planLoad(settled)
   const { joined, wiring } = load
   if (joined === undefined) return { rejection: noLoad(load) }

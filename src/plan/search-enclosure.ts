@@ -6,6 +6,7 @@ import { attempt } from './part.ts'
 import { type BoxPart, bracedBox, clears, roomForAir } from './plan-box.ts'
 import { inPlanOrder, type PlannedCandidate, planSizing, type SizingPart } from './plan-candidates.ts'
 import { planCautions } from './plan-cautions.ts'
+import { closedHighPass } from './plan-high-pass.ts'
 import type { PlanEnclosure, PlannedKind, PlanRequest } from './plan-request.ts'
 import { planResponse, type ResponsePart, SHOWN } from './plan-response.ts'
 import { planSignal } from './plan-signal.ts'
@@ -132,7 +133,7 @@ function finished(electrics: Electrics, made: Try, levelHz: number): Weighed<Bui
   if (!signal.done) return { rejection: hindered('signal', signal.refusal.message) }
   const { matching, wiring } = load
   const parts = { matching, wiring, drivers, port: made.port, box, response, ...supply, signal }
-  const cautions = planCautions(parts, undefined, [])
+  const cautions = planCautions(parts, undefined, closedHighPass(response, joined), [])
   const stop = cautions.find(({ level }) => level === 'stop')
   if (stop !== undefined) return { rejection: hindered('stop-caution', stop.message) }
   return { found: { alignment: made.candidate.name, enclosure, figures, cautions } }
@@ -160,7 +161,7 @@ export function builtDesigns(
   const { found, rejection } = suited(electrics, kind)
   if (found === undefined) return [{ rejection: rejection as Rejection }]
   const { settled, drivers, joined } = electrics
-  const setting = { request: settled, drivers, joined, frequenciesHz: [levelHz], hasty: true }
+  const setting = { request: settled, drivers, joined, frequenciesHz: [levelHz] }
   return found.candidates.map(candidate => {
     const made = firstThatFits(setting, candidate, found.sizing)
     return made.found === undefined ? made : finished(electrics, made.found, levelHz)

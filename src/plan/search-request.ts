@@ -1,8 +1,9 @@
 /** What a search for a design is asked: the parts at hand, the room, the supply, and what must not be exceeded; SI. */
 import type { AirRequest } from '../domain/air/air.ts'
+import type { PlanAmplifier } from './plan-amplifier.ts'
 import type { FinishRequest } from './plan-finish.ts'
 import type { PortShape } from './plan-port.ts'
-import type { PlanAmplifier, PlanBoard, PlanCar, PlanDriver, PlannedKind } from './plan-request.ts'
+import type { PlanBoard, PlanCar, PlanDriver, PlannedKind } from './plan-request.ts'
 import type { PlanSignal } from './plan-signal.ts'
 import type { PlanSupply } from './plan-supply.ts'
 import type { Criterion } from './search-score.ts'

@@ -195,10 +195,7 @@ describe('voltages of the steps', () => {
     ] as const) {
       const half = electricalHalf({
         ...estatePlan,
-        amplifier: {
-          ...estatePlan.amplifier,
-          draw: { ...estatePlan.amplifier.draw, ratedVoltageV: 1.2 * systemVoltageV }
-        },
+        amplifier: { ...estatePlan.amplifier, ratedVoltageV: 1.2 * systemVoltageV },
         supply: { ...estatePlan.supply, systemVoltageV }
       })
       expect(step(half, 'speakers-off')?.text).toContain(`holding ${held}.`)

@@ -11,6 +11,7 @@ import { planCautions } from '../../src/plan/plan-cautions.ts'
 import { planCircuit } from '../../src/plan/plan-circuit.ts'
 import { planLoad } from '../../src/plan/plan-load.ts'
 import type { PlanRequest } from '../../src/plan/plan-request.ts'
+import { settledPlan } from '../../src/plan/plan-settled.ts'
 import { planSignal } from '../../src/plan/plan-signal.ts'
 import { planSupply } from '../../src/plan/plan-supply.ts'
 import type { SystemPlan } from '../../src/plan/plan-system.ts'
@@ -20,7 +21,7 @@ const outcome = <Result>(result: Result) => ({ result, cautions: [], assumed: []
 
 /** @param wire  a plan as a caller sends it */
 export function electricalHalf(wire: unknown) {
-  const request = toSi(wire) as PlanRequest
+  const request = settledPlan(toSi(wire) as PlanRequest, assumptions())
   const { joined, ...load } = planLoad(request)
   const { runs, ...supply } = planSupply(request, joined)
   const signal = planSignal(request, joined, waitingFor('an enclosure'))
@@ -36,7 +37,7 @@ export function electricalHalf(wire: unknown) {
     parts,
     circuit,
     bill: billOfMaterials,
-    cautions: planCautions(parts, undefined, says.cautions),
+    cautions: planCautions(parts, undefined, [], says.cautions),
     assumed: says.assumed,
     steps: commissioning(
       cable,

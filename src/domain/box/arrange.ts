@@ -1,6 +1,7 @@
 /** Where round things stand on a face when the caller has not said so: in even rows, with the widest gaps. */
 import { bounds, centroid, type Polygon } from '../../numeric/polygon.ts'
 import type { PlaceOnPanel } from './box-request.ts'
+import { lineGaps } from './front-gaps.ts'
 
 interface Arrangement {
   readonly centres: readonly PlaceOnPanel[]
@@ -15,18 +16,18 @@ function inRows(clear: Polygon, diameters: readonly number[], rows: number, alon
     line => line.length > 0
   )
   const tallest = lines.map(line => Math.max(...line))
-  const rowGap = (depth - tallest.reduce((sum, d) => sum + d, 0)) / (lines.length + 1)
-  let gapM = rowGap
-  let across = 0
+  const rowGaps = lineGaps(depth, tallest)
+  let gapM = rowGaps.edgeM
+  let across = rowGaps.edgeM
   const centres = lines.flatMap((line, i) => {
-    const gap = (length - line.reduce((sum, d) => sum + d, 0)) / (line.length + 1)
-    gapM = Math.min(gapM, gap)
-    const middle = across + rowGap + (tallest[i] ?? 0) / 2
-    across += rowGap + (tallest[i] ?? 0)
-    let along = 0
+    const gaps = lineGaps(length, line)
+    gapM = Math.min(gapM, gaps.edgeM)
+    const middle = across + (tallest[i] ?? 0) / 2
+    across += rowGaps.betweenM + (tallest[i] ?? 0)
+    let along = gaps.edgeM
     return line.map(d => {
-      const place = along + gap + d / 2
-      along += gap + d
+      const place = along + d / 2
+      along += gaps.betweenM + d
       return alongU ? { uM: box.left + place, vM: box.low + middle } : { uM: box.left + middle, vM: box.low + place }
     })
   })

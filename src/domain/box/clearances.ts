@@ -4,6 +4,7 @@ import { insideDistance } from '../../numeric/polygon-distance.ts'
 import { type Caution, caution } from '../caution.ts'
 import type { Clearance } from './box-layout.ts'
 import { type Inside, moved, onFace, roomAhead } from './face.ts'
+import { frontGaps } from './front-gaps.ts'
 import type { Mounted, MountedDriver, MountedTube } from './mounting.ts'
 import type { Point3 } from './panel.ts'
 
@@ -12,8 +13,8 @@ export const clearanceRules = {
   behindMotor: { needM: 20e-3, why: 'room behind the motor for air and wire (common practice)' },
   motorToSide: { needM: 20e-3, why: 'motor to a wall beside it (common practice)' },
   basketToWall: { needM: 15e-3, why: 'the basket has to pass the walls (common practice)' },
-  flangeToEdge: { needM: 15e-3, why: 'flange to the edge of the free baffle (common practice)' },
-  flangeToFlange: { needM: 25e-3, why: 'flange to flange (common practice)' },
+  flangeToEdge: { needM: frontGaps.toEdgeM, why: 'flange to the edge of the free baffle (common practice)' },
+  flangeToFlange: { needM: frontGaps.toFlangeM, why: 'flange to flange (common practice)' },
   web: { needM: 40e-3, why: 'wood between two holes (common practice)' },
   tubeToWall: { needM: 0, why: 'the tube has to pass the walls' },
   motorToTube: { needM: 20e-3, why: 'motor to the wall of a port (common practice)' }

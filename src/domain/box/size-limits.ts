@@ -2,6 +2,7 @@
 import { DesignError, type Fault } from '../design-error.ts'
 import type { BoxDriver, BoxLimits, BoxRequest } from './box-request.ts'
 import { clearanceRules } from './clearances.ts'
+import { frontGaps, leastLineM } from './front-gaps.ts'
 import { tubeOuter } from './mounting.ts'
 import type { Settled } from './settle.ts'
 import { LEAST_OVER_SLOT_M } from './slot-port.ts'
@@ -24,9 +25,6 @@ const LEAST_INSIDE_M = 60e-3
 
 const sizeField = { width: 'widthM', height: 'heightM', depth: 'depthM' } as const
 
-/** Widest gap that two neighbours of a front, or one and the edge, may ask for [m]. */
-const FRONT_GAP_M = Math.max(clearanceRules.flangeToFlange.needM, clearanceRules.flangeToEdge.needM)
-
 /** What stands on the front without a place of its own: diameters [m]. */
 export function frontDiameters({ drivers = [], port }: BoxRequest): readonly number[] {
   const flanges = drivers
@@ -41,17 +39,26 @@ export function frontDiameters({ drivers = [], port }: BoxRequest): readonly num
   return [...flanges, ...tubes].filter(diameter => diameter > 0)
 }
 
+interface FrontNeed {
+  readonly width: number
+  readonly height: number
+  /** Lower edge of the free front to the middle of the highest row. */
+  readonly highest: number
+}
+
 /** Clear width and height of a front on which they stand in rows [m]. */
-function frontNeed(diameters: readonly number[], rows: number): { readonly width: number; readonly height: number } {
-  if (diameters.length === 0) return { width: 0, height: 0 }
+function frontNeed(diameters: readonly number[], rows: number): FrontNeed {
+  if (diameters.length === 0) return { width: 0, height: 0, highest: 0 }
   const perRow = Math.ceil(diameters.length / rows)
   const lines = Array.from({ length: rows }, (_, i) => diameters.slice(i * perRow, (i + 1) * perRow)).filter(
     line => line.length > 0
   )
-  const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0)
+  const tallest = lines.map(line => Math.max(...line))
+  const height = leastLineM(tallest)
   return {
-    width: Math.max(...lines.map(line => sum(line) + (line.length + 1) * FRONT_GAP_M)),
-    height: sum(lines.map(line => Math.max(...line))) + (lines.length + 1) * FRONT_GAP_M
+    width: Math.max(...lines.map(leastLineM)),
+    height,
+    highest: height - frontGaps.toEdgeM - (tallest.at(-1) ?? 0) / 2
   }
 }
 
@@ -77,6 +84,24 @@ function slotNeed({ port }: BoxRequest, boardM: number, axis: Axis): number {
   return axis === stands ? heightM + wallThicknessM + LEAST_OVER_SLOT_M : 0
 }
 
+/**
+ * Depth that a slope takes away where the highest motor meets it [m]: at the upper rim of the motor under a leaning back, whose
+ * board is cut through aslant.
+ *
+ *   (t + z + r)·tan θ + t·(1/cos θ − 1)
+ */
+function leanM({ request, fixed, slopeRad = 0 }: Settled, highestM: number): number {
+  const { drivers = [] } = request
+  const { thicknessM: t, slopedFace } = fixed
+  const theta = Math.max(0, slopeRad)
+  if (depthNeed(request) === 0) return 0
+  if (slopedFace === 'front') return highestM * Math.tan(theta)
+  const radii = drivers
+    .filter(({ face = 'front' }) => face === 'front')
+    .map(({ magnetDiameterM = 0 }) => magnetDiameterM / 2)
+  return (t + highestM + Math.max(0, ...radii)) * Math.tan(theta) + t * (1 / Math.cos(theta) - 1)
+}
+
 /** What a limit leaves for the box itself: less play and covering on both sides. */
 function allowed(limits: BoxLimits, axis: Axis): number | undefined {
   const limit = limits[sizeField[axis]]
@@ -88,17 +113,16 @@ function allowed(limits: BoxLimits, axis: Axis): number | undefined {
  * @param rows  in which the drivers of the front stand
  * @returns outer sizes between which the box may lie
  */
-export function sizeRanges({ request, fixed, slopeRad = 0 }: Settled, rows: number): Ranges {
+export function sizeRanges(settled: Settled, rows: number): Ranges {
+  const { request, fixed } = settled
   const { thicknessM: t, frontLayers, recessM, shape } = fixed
   const { limits = {}, outer = {} } = request
   const front = frontNeed(frontDiameters(request), rows)
-  // The motor of a driver half way up meets a sloped wall there.
-  const lean = depthNeed(request) > 0 ? (front.height / 2) * Math.tan(Math.max(0, slopeRad)) : 0
   const least = {
     width: 2 * t + Math.max(LEAST_INSIDE_M, front.width, slotNeed(request, t, 'width')),
     height:
       2 * t + Math.max(LEAST_INSIDE_M, ...(shape === 'prism' ? [] : [front.height, slotNeed(request, t, 'height')])),
-    depth: recessM + t + lean + Math.max(frontLayers * t + LEAST_INSIDE_M, depthNeed(request))
+    depth: recessM + t + leanM(settled, front.highest) + Math.max(frontLayers * t + LEAST_INSIDE_M, depthNeed(request))
   }
   const range = (axis: Axis): Range => {
     const given = outer[sizeField[axis]]
@@ -114,7 +138,7 @@ export function rangeFaults(ranges: Ranges, limits: BoxRequest['limits']): reado
   return axes.flatMap(axis => {
     const { min, max } = ranges[axis]
     const field = sizeField[axis]
-    return min <= max || limits?.[field] === undefined
+    return min <= max + 1e-9 || limits?.[field] === undefined
       ? []
       : [
           {

@@ -51,7 +51,10 @@ const osier400 = {
   ],
   minimumOhm: 2,
   channels: 1,
-  draw: { class: 'D', regulation: 'regulated', ratedVoltageV: 14.4, onboardFusesA: [40] }
+  class: 'D',
+  regulation: 'regulated',
+  ratedVoltageV: 14.4,
+  onboardFusesA: [40]
 } as const
 
 const shelf = {

@@ -27,7 +27,10 @@ const amplifier = {
   ],
   minimumOhm: 1,
   channels: 1,
-  draw: { class: 'D', regulation: 'regulated', ratedVoltageV: 14.4, onboardFusesA: [40, 40] }
+  class: 'D',
+  regulation: 'regulated',
+  ratedVoltageV: 14.4,
+  onboardFusesA: [40, 40]
 } as const
 
 const supply = {

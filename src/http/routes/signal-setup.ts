@@ -95,16 +95,19 @@ export const TurnOn = component('TurnOnRequest', 'How the amplifier can be switc
   systemVoltageV: Type.Optional(quantity('V', 'Highest voltage with the engine running', { from: 6, to: 60 }))
 })
 
+export const inputsInParallel = Type.Optional(
+  Type.Integer({ description: 'Amplifier inputs on one line output', minimum: 1, maximum: 16 })
+)
+export const converterLineV = Type.Optional(volts('Line level a line-output converter is set to'))
+
 const Body = component('SignalSetupRequest', 'The way from the music source to one amplifier output.', {
   source: Type.Optional(ref(Source)),
   amplifier: ref(Amplifier),
   driversPowerW: Type.Optional(
     quantity('W', 'Sum of the continuous ratings of the drivers on this output', { from: 0.1, to: 100_000 })
   ),
-  inputsInParallel: Type.Optional(
-    Type.Integer({ description: 'Amplifier inputs on one line output', minimum: 1, maximum: 16 })
-  ),
-  converterLineV: Type.Optional(volts('Line level a line-output converter is set to')),
+  inputsInParallel,
+  converterLineV,
   tone: Type.Optional(ref(Tone)),
   filters: Type.Optional(ref(Filters)),
   turnOn: Type.Optional(ref(TurnOn)),

@@ -6,7 +6,7 @@ import { plannedKinds, plannedShapes } from '../../plan/plan-request.ts'
 import { Sheet as AmplifierSheet } from '../routes/amplifier-matching.ts'
 import { LimitsBody } from '../routes/box-panels.ts'
 import { Sheet as DriverSheet } from '../routes/driver-parameters.ts'
-import { Input, Source, Tone, TurnOn } from '../routes/signal-setup.ts'
+import { converterLineV, Input, inputsInParallel, Source, Tone, TurnOn } from '../routes/signal-setup.ts'
 import { Amplifier, Battery, Capacitor, Charging, SecondBattery } from '../routes/supply-current.ts'
 import { AirBody } from './air.ts'
 import { BoardBody } from './board.ts'
@@ -46,12 +46,15 @@ export const PlanDriverBody = component('PlanDriver', 'One of the drivers, all a
 const { name: _name, powerW: _power, ratings: _ratings, loadOhm: _load, ratedAs: _rated, ...draw } = amplifierOnSupply
 const Draw = component(
   'AmplifierDraw',
-  'What the supply sees of the amplifier: class, efficiency or input current.',
+  'An older place of what the supply sees of the amplifier; give these figures beside its ratings.',
   draw
 )
-export const PlanAmplifierBody = component('PlanAmplifier', 'The amplifier for the bass.', {
+export const PlanAmplifierBody = component('PlanAmplifier', 'The amplifier for the bass, as its data sheet says.', {
+  ...draw,
   ...AmplifierSheet.properties,
-  draw: ref(Draw)
+  class: draw.class,
+  efficiency: draw.efficiency,
+  draw: Type.Optional(ref(Draw, 'Read where the amplifier itself is silent; a figure that contradicts it is refused'))
 })
 
 const Enclosure = component(
@@ -160,6 +163,8 @@ export const PlanSignalBody = component(
     input: Type.Optional(ref(Input)),
     turnOn: Type.Optional(ref(TurnOn)),
     tone: Type.Optional(ref(Tone)),
+    converterLineV,
+    inputsInParallel,
     mainsLowHz: Type.Optional(quantity('Hz', 'Lower end of the front loudspeakers', { from: 20, to: 500 }))
   }
 )

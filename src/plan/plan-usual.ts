@@ -1,0 +1,11 @@
+/** What a plan takes where the caller is silent, each once; every use is recorded as assumed. Common practice, no source. */
+export const usual = {
+  speakerCableM: { value: 2, why: 'amplifier and box side by side in the boot' },
+  mainsLowHz: { value: 80, why: 'most front loudspeakers play down to about 80 Hz; the crossover follows them' },
+  branchM: { value: 1, why: 'distribution block and amplifiers stand together' },
+  groundLeadM: { value: 0.5, why: 'ground lead of half a metre' },
+  lowestCornerHz: { value: 10, why: 'the least corner most dials reach, and below the lowest music' }
+} as const
+
+/** A regulated alternator holds 13.8 V for each 12 V. Common practice, no source. */
+export const RUNNING_OVER_NOMINAL = 13.8 / 12
