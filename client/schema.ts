@@ -221,7 +221,7 @@ export interface paths {
         };
         /**
          * Complete and check the small-signal set of a driver, by query
-         * @description Takes whatever a data sheet gives and works out the rest, each value marked given, derived or assumed. Relations the sheet over-determines are checked; a likely slip of unit is named with the value it would mean and never applied. Coils can be moved between connections. Too little given is refused with what would complete the set.
+         * @description Takes whatever a data sheet gives and works out the rest, each value marked given, derived or assumed. Relations the sheet over-determines are checked; what the rounding of the printed digits explains is not held against the sheet; a likely slip of unit, decimal place or line is named with the value it would mean and never applied. Coils can be moved between connections. Too little given is refused, a pointer to each figure that is missing.
          *
          *     The same calculation as POST, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
          */
@@ -229,7 +229,7 @@ export interface paths {
         put?: never;
         /**
          * Complete and check the small-signal set of a driver
-         * @description Takes whatever a data sheet gives and works out the rest, each value marked given, derived or assumed. Relations the sheet over-determines are checked; a likely slip of unit is named with the value it would mean and never applied. Coils can be moved between connections. Too little given is refused with what would complete the set.
+         * @description Takes whatever a data sheet gives and works out the rest, each value marked given, derived or assumed. Relations the sheet over-determines are checked; what the rounding of the printed digits explains is not held against the sheet; a likely slip of unit, decimal place or line is named with the value it would mean and never applied. Coils can be moved between connections. Too little given is refused, a pointer to each figure that is missing.
          */
         post: operations["completeDriverParameters"];
         delete?: never;
@@ -327,7 +327,7 @@ export interface paths {
         };
         /**
          * Area, count and length of a port, its air speed, and whether it fits, by query
-         * @description The flow at full drive comes from the acoustic network; area from the air-speed limit, length from the tuning with the ends as they stand. Each port says its speed at the tuning and at worst, its first resonance as a pipe and its length by the other way of counting ends. Where none fits, the answer lists what would, computed. A port given whole tells its tuning.
+         * @description The flow at full drive, weighed with the filters before the amplifier, comes from the acoustic network; area from the air-speed limit, length from the tuning with the ends as they stand. Each port says its speed at the tuning and at worst, its first resonance as a pipe and its length by the other way of counting ends. Where none fits, the answer lists what would, computed. A port given whole tells its tuning.
          *
          *     The same calculation as POST, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
          */
@@ -335,7 +335,7 @@ export interface paths {
         put?: never;
         /**
          * Area, count and length of a port, its air speed, and whether it fits
-         * @description The flow at full drive comes from the acoustic network; area from the air-speed limit, length from the tuning with the ends as they stand. Each port says its speed at the tuning and at worst, its first resonance as a pipe and its length by the other way of counting ends. Where none fits, the answer lists what would, computed. A port given whole tells its tuning.
+         * @description The flow at full drive, weighed with the filters before the amplifier, comes from the acoustic network; area from the air-speed limit, length from the tuning with the ends as they stand. Each port says its speed at the tuning and at worst, its first resonance as a pipe and its length by the other way of counting ends. Where none fits, the answer lists what would, computed. A port given whole tells its tuning.
          */
         post: operations["sizePort"];
         delete?: never;
@@ -667,7 +667,7 @@ export interface components {
              * @description Id, as in a sizing
              * @enum {string}
              */
-            id: "closed-qtc" | "qb3" | "b4" | "c4" | "sc4" | "be4" | "sbb4" | "band-pass-4-flat" | "band-pass-4-ripple" | "band-pass-4-edges" | "band-pass-6-search" | "as-asked" | "in-your-space";
+            id: "closed-qtc" | "sbb4" | "sc4" | "be4" | "qb3" | "b4" | "c4" | "band-pass-4-flat" | "band-pass-4-ripple" | "band-pass-4-edges" | "band-pass-6-search" | "as-asked" | "in-your-space";
             /**
              * @description Kind of enclosure
              * @enum {string}
@@ -681,7 +681,7 @@ export interface components {
              * @description Id of the source
              * @enum {string}
              */
-            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score";
+            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score";
             /** @description For which drivers it holds */
             validity: string;
         };
@@ -692,7 +692,7 @@ export interface components {
             /** @description In the order of the published table */
             rows: components["schemas"]["AlignmentRow"][];
             /** @description Where it was published; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description One amplifier’s share. */
         AmplifierCurrents: {
@@ -729,10 +729,11 @@ export interface components {
             quiescentA: number;
             /** @description RMS of that ripple [A] */
             rippleRmsA: number;
+            sizing: components["schemas"]["AmplifierSizing"];
             /** @description Output left at system voltage if the amplifier does not regulate [W] */
             unregulatedPowerW: number;
         };
-        /** @description What the supply sees of the amplifier: class, efficiency or input current. */
+        /** @description An older place of what the supply sees of the amplifier; give these figures beside its ratings. */
         AmplifierDraw: {
             /**
              * @description Class of the output stage; sets efficiency and partial-load law
@@ -849,6 +850,15 @@ export interface components {
             /** @description Published powers, one a load */
             ratings: components["schemas"]["AmplifierRating"][];
         };
+        /** @description What fuse and cable of one amplifier are sized for. */
+        AmplifierSizing: {
+            /** @description Test tone at rated output [A] */
+            fullSineA: number;
+            /** @description Dense bass, 1/3 of rated output [A] */
+            heavyA: number;
+            /** @description Supply at which it draws most: nominal where it regulates, charging where it does not [V] */
+            voltageV: number;
+        };
         /** @description A default used because the request left the field out. */
         Assumed: {
             /** @description JSON pointer of the field in the request */
@@ -907,7 +917,7 @@ export interface components {
              * @description Id of the source
              * @enum {string}
              */
-            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score";
+            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score";
             /** @description SI unit of the value */
             unit: string;
             /** @description What the formula gives, in `unit` */
@@ -998,7 +1008,14 @@ export interface components {
         };
         /** @description The battery as a source of fault current. */
         BatterySource: {
-            /** @description Cold cranking current, from which the resistance follows [A] */
+            /** @description Capacity of the bank at 20 h [A·h] */
+            capacityAh?: number;
+            /**
+             * @description Kind of battery; with capacityAh in place of the cold cranking current
+             * @enum {string}
+             */
+            chemistry?: "flooded" | "agm" | "gel" | "lithium";
+            /** @description Cold cranking current, from which both ends of the resistance follow [A] */
             coldCrankingA?: number;
             /** @description Open-circuit voltage of the battery [V] */
             openCircuitV?: number;
@@ -1474,6 +1491,8 @@ export interface components {
         BuildStep: {
             /** @description What to do */
             actions: string[];
+            /** @description Cautions whose place is this step */
+            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found")[];
             /** @description What to check before going on */
             checks: string[];
             /** @description Waiting before a step that needs this one [min] */
@@ -1602,7 +1621,7 @@ export interface components {
             /** @description Surroundings of the fuse [°C] */
             fuseAmbientC?: number;
             /** @description Fuse families allowed */
-            fuseTypes?: ("F" | "C" | "E" | "SF30" | "SF51" | "SB")[];
+            fuseTypes?: ("F" | "C" | "E" | "SF30" | "SF51" | "single-bolt")[];
             /** @description Power the next amplifier will draw: what to lay now [W] */
             futureLoadPowerW?: number;
             /**
@@ -1614,6 +1633,11 @@ export interface components {
             heavyCurrentA?: number;
             /** @description Temperature class printed on the insulation [°C] */
             insulationC?: number;
+            /**
+             * @description What the insulation is made of; sets what it survives in a short circuit, which its class does not: PVC 160 °C, XLPE (cross-linked polyethylene) and EPR 250 °C, rubber 200 to 220 °C, silicone 350 °C
+             * @enum {string}
+             */
+            insulationMaterial?: "pvc" | "cross-linked-pvc" | "xlpe" | "epr" | "rubber" | "silicone";
             /** @description One lug; four of them lie in the loop beside the drop [Ω] */
             jointOhm?: number;
             /**
@@ -1654,7 +1678,7 @@ export interface components {
             spaces?: ("engine-bay" | "cabin" | "boot")[];
             /** @description Resistance of the stranded over the solid conductor [1] */
             strandingFactor?: number;
-            /** @description Nominal system voltage, 12, 24 or 48; currents are given at this voltage [V] */
+            /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
             systemVoltageV: number;
             /** @description Temperature coefficient at 20 °C in place of the metal’s [1/K] */
             temperatureCoefficientPerK?: number;
@@ -1704,7 +1728,7 @@ export interface components {
             /** @description In the order of the published table */
             rows: components["schemas"]["CableRow"][];
             /** @description Where it was published; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description What the acoustic network gives for the candidate: coil inductance, source resistance and all stated losses in it. */
         CandidateResponse: {
@@ -1733,6 +1757,10 @@ export interface components {
             holdUpMs: number;
             /** @description Time to 99 % [s] */
             precharge99S?: number;
+            /** @description Time until less than 1 V is left across the resistor [s] */
+            prechargeDoneS?: number;
+            /** @description Resistor for the first charge and for the discharge [Ω] */
+            prechargeOhm?: number;
             /** @description Power in the resistor at the start [W] */
             prechargePeakW?: number;
             /** @description Time constant of the first charge [s] */
@@ -1765,7 +1793,7 @@ export interface components {
              * @description Code of the caution; /v1/cautions documents each
              * @enum {string}
              */
-            code: "cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "target-off" | "hearing-exposure" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "high-voltage-orange" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "overlap-heat" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "two-people-lift" | "no-design-found";
+            code: "cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found";
             /** @description The figures that triggered it; each name ends in its unit */
             figures?: {
                 [key: string]: number;
@@ -1829,14 +1857,14 @@ export interface components {
         ChargingRequest: {
             /** @description What the vehicle itself draws while it runs [A] */
             baseLoadA?: number;
-            /** @description Output hot over output cold [1] */
+            /** @description Output of an alternator hot over cold [1] */
             hotFactor?: number;
-            /** @description Output at idle from the rating line, cold [A] */
+            /** @description Output of an alternator at idle from the rating line, cold; or idleFraction [A] */
             idleA?: number;
-            /** @description Output at idle over rated output [1] */
+            /** @description Output of an alternator at idle over rated output; or idleA [1] */
             idleFraction?: number;
             /**
-             * @description Alternator, or the DC-DC converter of an electric, hybrid or 48 V car
+             * @description Alternator, or a DC-DC converter: from 24 V of a truck, 48 V or the traction battery
              * @enum {string}
              */
             kind: "alternator" | "converter";
@@ -1853,7 +1881,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["PanelVibrationResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         ChooseCableAnswer: {
@@ -1865,7 +1893,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["CableResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description What /v1/supply/cables gives for the request shown, or why it could not be done. */
         ChooseCablePart: {
@@ -1936,7 +1964,7 @@ export interface components {
              * @description Family
              * @enum {string}
              */
-            type: "F" | "C" | "E" | "SF30" | "SF51" | "SB";
+            type: "F" | "C" | "E" | "SF30" | "SF51" | "single-bolt";
             /** @description Rated voltage to ask for, at least the system’s class [V] */
             voltageV: number;
         };
@@ -2128,11 +2156,11 @@ export interface components {
             driverPowerW?: number;
             /** @description Every balanced load; up to 6 coils every series-parallel load, at most the 64 most even. Ascending */
             loads: components["schemas"]["CoilLoad"][];
-            /** @description Lowest balanced load not below the limit; absent when there is none [Ω] */
+            /** @description Lowest load not below the limit, of the balanced ones where there are any; absent when there is none [Ω] */
             lowestAllowedOhm?: number;
             /** @description The limit that was applied; twice the channel minimum for a bridged pair [Ω] */
             lowestLoadOhm?: number;
-            /** @description Balanced load nearest to the target in ratio, allowed or not; of two equally near the lower [Ω] */
+            /** @description Load nearest to the target in ratio, allowed or not, of the balanced ones where there are any; of two equally near the lower [Ω] */
             nearestOhm?: number;
             /** @description Series-parallel networks that use every coil once; absent above 6 coils */
             networkCount?: number;
@@ -2140,7 +2168,7 @@ export interface components {
         /** @description One step of switching on for the first time. */
         CommissioningStep: {
             /** @description Cautions that belong to the step */
-            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "target-off" | "hearing-exposure" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "high-voltage-orange" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "overlap-heat" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "two-people-lift" | "no-design-found")[];
+            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found")[];
             /** @description Name of the step */
             id: string;
             /** @description What must be seen before the next step */
@@ -2183,6 +2211,11 @@ export interface components {
             rmsKgPerS: number;
             /** @description Effective area of the cone [cm²] */
             sdCm2: number;
+            /**
+             * @description Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference
+             * @enum {string}
+             */
+            vasAir?: "reference" | "request";
             /** @description Air volume as compliant as the suspension [L] */
             vasL: number;
             /** @description Linear excursion, one way, peak [mm] */
@@ -2198,7 +2231,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["DriverParametersResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description What /v1/drivers/parameters gives for the request shown, or why it could not be done. */
         CompleteDriverParametersPart: {
@@ -2222,7 +2255,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["SupplyCurrentResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description What /v1/supply/current gives for the request shown, or why it could not be done. */
         ComputeCurrentPart: {
@@ -2246,7 +2279,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["FeederResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description What /v1/supply/feeder gives for the request shown, or why it could not be done. */
         ComputeFeederPart: {
@@ -2270,7 +2303,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["EnclosureResponse"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description What /v1/enclosures/response gives for the request shown, or why it could not be done. */
         ComputeResponsePart: {
@@ -2294,7 +2327,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["EnclosureTolerance"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description A chamber, which is a node of the network. */
         CustomChamber: {
@@ -2648,7 +2681,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["BoxDrawings"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description The worst of the programme at the given drive, linear. */
         DrivePeaks: {
@@ -2671,7 +2704,7 @@ export interface components {
             /** @description Air speed in a port, peak [m/s] */
             portAirSpeedMPerS?: number;
         };
-        /** @description One driver, its coils already joined. Area and resistance, and either the small-signal set (fs, Vas, two of Qms, Qes, Qts) or the mechanical set (Mms, Cms, Rms, Bl). Where both are given the small-signal set counts. */
+        /** @description One driver, its coils already joined. Area and resistance, and either the small-signal set (fs, Vas, two of Qms, Qes, Qts) or the mechanical set (Mms, Cms, Rms, Bl). Where both are given the small-signal set counts and the rest is held against it. */
         Driver: {
             /** @description Force factor of the coils as they are joined [T·m] */
             blTm?: number;
@@ -2707,14 +2740,19 @@ export interface components {
             rmsKgPerS?: number;
             /** @description Effective piston area [cm²] */
             sdCm2: number;
-            /** @description Air volume of equal compliance, in the air of the request [L] */
+            /**
+             * @description Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference
+             * @enum {string}
+             */
+            vasAir?: "reference" | "request";
+            /** @description Air volume of equal compliance, as the sheet prints it [L] */
             vasL?: number;
             /** @description Linear excursion, one way, peak [mm] */
             xmaxMm?: number;
         };
         /** @description What follows from the set; half space, 1 m. */
         DriverFigures: {
-            /** @description Air load on both sides of the cone in a baffle, part of Mms [g] */
+            /** @description Air load on both sides of the cone without a baffle, as fs is measured; part of Mms [g] */
             airLoadG: number;
             /** @description Efficiency bandwidth product fs/Qes [Hz] */
             ebpHz: number;
@@ -2848,6 +2886,11 @@ export interface components {
             rmsKgPerS?: number;
             /** @description Effective area of the cone [cm²] */
             sdCm2?: number;
+            /**
+             * @description Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference
+             * @enum {string}
+             */
+            vasAir?: "reference" | "request";
             /** @description Air volume as compliant as the suspension [L] */
             vasL?: number;
             /** @description Linear excursion, one way, peak [mm] */
@@ -2861,7 +2904,7 @@ export interface components {
              * @description Alignment; /v1/reference/alignments describes each
              * @enum {string}
              */
-            alignment: "closed-qtc" | "qb3" | "b4" | "c4" | "sc4" | "be4" | "sbb4" | "band-pass-4-flat" | "band-pass-4-ripple" | "band-pass-4-edges" | "band-pass-6-search" | "as-asked" | "in-your-space";
+            alignment: "closed-qtc" | "sbb4" | "sc4" | "be4" | "qb3" | "b4" | "c4" | "band-pass-4-flat" | "band-pass-4-ripple" | "band-pass-4-edges" | "band-pass-6-search" | "as-asked" | "in-your-space";
             /** @description Half power by the closed form, coil inductance left out [Hz] */
             alignmentF3Hz?: number;
             /** @description Vas of all drivers over the volume behind them [1] */
@@ -2896,7 +2939,7 @@ export interface components {
              * @description Source of the alignment
              * @enum {string}
              */
-            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score";
+            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score";
             space: components["schemas"]["SpaceCost"];
             /** @description Nothing is against it */
             suits: boolean;
@@ -3081,6 +3124,8 @@ export interface components {
             inputVoltageV?: number;
             /** @description Load wired to it, one of the ratings [Ω] */
             loadOhm?: number;
+            /** @description External fuse its maker states [A] */
+            makerFuseA?: number;
             /** @description Name for the answer */
             name?: string;
             /** @description Ratings of the fuses on the amplifier */
@@ -3105,6 +3150,8 @@ export interface components {
             regulation?: "regulated" | "unregulated";
             /** @description Draw when switched off [A] */
             standbyA?: number;
+            /** @description Largest conductor its terminal takes [mm²] */
+            terminalAreaMm2?: number;
         };
         /** @description One amplifier, solved. */
         FeederAmplifierResult: {
@@ -3182,7 +3229,7 @@ export interface components {
              * @description Family
              * @enum {string}
              */
-            type?: "F" | "C" | "E" | "SF30" | "SF51" | "SB";
+            type?: "F" | "C" | "E" | "SF30" | "SF51" | "single-bolt";
         };
         /** @description Fuses against cables. */
         FeederProtection: {
@@ -3206,7 +3253,7 @@ export interface components {
              */
             level?: "full-sine" | "heavy" | "average";
             source: components["schemas"]["FeederSource"];
-            /** @description Nominal system voltage, 12, 24 or 48; currents are given at this voltage [V] */
+            /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
             systemVoltageV: number;
             /** @description From the source to the distribution block, or to the only amplifier */
             trunk?: components["schemas"]["FeederStage"];
@@ -3360,7 +3407,7 @@ export interface components {
              * @description Id of the source
              * @enum {string}
              */
-            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score";
+            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score";
             /** @description Standard and type */
             standard: string;
             /** @description What of it was read and what recalled */
@@ -3369,7 +3416,7 @@ export interface components {
              * @description Type, as in a result
              * @enum {string}
              */
-            type: "F" | "C" | "E" | "SF30" | "SF51" | "SB";
+            type: "F" | "C" | "E" | "SF30" | "SF51" | "single-bolt";
             /** @description Rated voltages made [V] */
             voltagesV: number[];
         };
@@ -3421,10 +3468,10 @@ export interface components {
             /** @description That piece lies in a conduit or sheath all the way */
             sheathed?: boolean;
             source?: components["schemas"]["FuseSource"];
-            /** @description Nominal system voltage, 12, 24 or 48; currents are given at this voltage [V] */
+            /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
             systemVoltageV: number;
             /** @description Fuse families allowed */
-            types?: ("F" | "C" | "E" | "SF30" | "SF51" | "SB")[];
+            types?: ("F" | "C" | "E" | "SF30" | "SF51" | "single-bolt")[];
         };
         /** @description The fuse and the reasons. */
         FuseResult: {
@@ -3432,7 +3479,7 @@ export interface components {
             /** @description Cables it protects, the first of the request first */
             cables: components["schemas"]["FusedCable"][];
             fuse: components["schemas"]["ChosenFuse"];
-            /** @description Short-circuit current right behind the fuse [A] */
+            /** @description Most that may flow into a dead short right behind the fuse: strongest battery, cold fuse, way to the fuse [A] */
             prospectiveA: number;
             /** @description Over each branch fuse */
             selectivity?: components["schemas"]["FuseSelectivity"][];
@@ -3449,7 +3496,14 @@ export interface components {
         };
         /** @description The battery behind the fuse and the way to it. */
         FuseSource: {
-            /** @description Cold cranking current, from which the resistance follows [A] */
+            /** @description Capacity of the bank at 20 h [A·h] */
+            capacityAh?: number;
+            /**
+             * @description Kind of battery; with capacityAh in place of the cold cranking current
+             * @enum {string}
+             */
+            chemistry?: "flooded" | "agm" | "gel" | "lithium";
+            /** @description Cold cranking current, from which both ends of the resistance follow [A] */
             coldCrankingA?: number;
             /** @description Everything between battery and fuse, out and back: for a fuse at a distribution block [Ω] */
             leadOhm?: number;
@@ -3465,7 +3519,7 @@ export interface components {
             /** @description In the order of the published table */
             rows: components["schemas"]["FuseFamilyRow"][];
             /** @description Where it was published; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description Operating times at an overcurrent. */
         FuseTimeBand: {
@@ -3501,10 +3555,10 @@ export interface components {
             meterVoltageV: number;
             /** @description Reading with those filters on [V] */
             meterVoltageWithFiltersV: number;
-            /** @description How far the loudest music passes the target [dB] */
-            overlapDb: number;
             /** @description Power into the load at full level [W] */
             powerW: number;
+            /** @description Allowance for quiet recordings: how far loud ones pass the target [dB] */
+            quietRecordingDb: number;
             /** @description RMS voltage at the amplifier's terminals at full level [V] */
             targetVoltageV: number;
             /** @description Frequency of the test tone [Hz] */
@@ -3531,14 +3585,18 @@ export interface components {
             /** @description Terminal cup, instead of what would be computed [l] */
             terminalL?: number;
         };
-        /** @description The way back. */
+        /** @description The way back, and what its test should read. */
         GroundAdvice: {
             /** @description Resistance that is just accepted [mΩ] */
-            acceptanceMohm: number;
-            /** @description Largest drop at full sine from the ground terminal to the battery’s negative post [mV] */
-            acceptanceMv: number;
+            acceptanceMohm?: number;
             /** @description Size of ground lead, return cable and body strap */
             designation?: string;
+            /** @description Return conductor, its two lugs and the body; absent without a cable [mΩ] */
+            expectedMohm?: number;
+            /** @description With a test tone */
+            fullSine?: components["schemas"]["GroundReading"];
+            /** @description With dense bass music, 1/3 of rated output */
+            heavy?: components["schemas"]["GroundReading"];
             /**
              * @description Return
              * @enum {string}
@@ -3564,6 +3622,15 @@ export interface components {
             sharedOhm: number;
             /** @description Signal at full level [V] */
             signalV: number;
+        };
+        /** @description The ground test at one current. */
+        GroundReading: {
+            /** @description Most that is accepted: 30 % over the design with the conductor hot [mV] */
+            acceptanceMv: number;
+            /** @description Current [A] */
+            currentA: number;
+            /** @description Expected between the ground terminal and the battery’s negative post, conductor cold [mV] */
+            expectedMv: number;
         };
         /** @description A cable and the fuse before it. */
         GuardedCable: {
@@ -3720,7 +3787,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["BoxLayoutResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description What /v1/boxes/panels gives for the request shown, or why it could not be done. */
         LayOutBoxPart: {
@@ -3866,7 +3933,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["AmplifierMatchResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description What /v1/amplifiers/matching gives for the request shown, or why it could not be done. */
         MatchAmplifierPart: {
@@ -3913,10 +3980,10 @@ export interface components {
             loadOhm: number;
             /** @description Reading at the amplifier's terminals, filters off [V] */
             meterVoltageV: number;
-            /** @description How far the loudest music passes the target [dB] */
-            overlapDb: number;
             /** @description Power into the load at full level [W] */
             powerW: number;
+            /** @description Allowance for quiet recordings: how far loud ones pass the target [dB] */
+            quietRecordingDb: number;
             /** @description RMS voltage at the amplifier's terminals at full level [V] */
             targetVoltageV: number;
             /** @description Level of the test tone against full scale [dB] */
@@ -3991,7 +4058,7 @@ export interface components {
              * @description Id of the source
              * @enum {string}
              */
-            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score";
+            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score";
             /** @description Thicknesses, ascending */
             thicknesses: components["schemas"]["BoardThickness"][];
             /** @description Name */
@@ -4004,7 +4071,7 @@ export interface components {
             /** @description In the order of the published table */
             rows: components["schemas"]["MaterialRow"][];
             /** @description Where it was published; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description What a microphone at the seat found, against half space at 1 m. */
         MeasuredTransfer: {
@@ -4013,16 +4080,24 @@ export interface components {
             /** @description Level at the seat over the level in half space at 1 m, one for each frequency */
             gainDb: number[];
         };
-        /** @description The one figure as it would be if the slip had happened; never applied. */
+        /** @description The figure, or the two that changed places, as it would be if the slip had happened; never applied. */
         MendedParameter: {
+            /** @description Bl [T·m] */
+            blTm?: number;
             /** @description Cms [mm/N] */
             cmsMmPerN?: number;
+            /** @description fs [Hz] */
+            fsHz?: number;
             /** @description Le [mH] */
             leMh?: number;
             /** @description Mms [g] */
             mmsG?: number;
             /** @description Qes [1] */
             qes?: number;
+            /** @description Qms [1] */
+            qms?: number;
+            /** @description Qts [1] */
+            qts?: number;
             /** @description Re [Ω] */
             reOhm?: number;
             /** @description Rms [kg/s] */
@@ -4044,7 +4119,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["SheetPlanResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description What /v1/boxes/sheets gives for the request shown, or why it could not be done. */
         NestPanelsPart: {
@@ -4255,7 +4330,7 @@ export interface components {
             /** @description The relation as printed in the literature */
             relation: string;
             /**
-             * @description `agrees` up to 3 %, `note` up to 10 %, `care` up to 25 %, else `stop`
+             * @description Beyond what the rounding of the printed digits explains: `agrees` up to 3 %, `note` up to 10 %, `care` up to 25 %, else `stop`
              * @enum {string}
              */
             verdict: "agrees" | "note" | "care" | "stop";
@@ -4343,20 +4418,25 @@ export interface components {
             /** @description Above the lower left corner [mm] */
             vMm: number;
         };
-        /** @description The amplifier for the bass. */
+        /** @description The amplifier for the bass, as its data sheet says. */
         PlanAmplifier: {
             /** @description Channels */
             channels?: number;
             /**
-             * @description Class of the output stage, for the heat
+             * @description Class of the output stage; sets efficiency and partial-load law
              * @enum {string}
              */
             class?: "A" | "AB" | "B" | "D" | "G" | "H";
-            draw: components["schemas"]["AmplifierDraw"];
-            /** @description Output over input at rated output [1] */
+            /** @description Read where the amplifier itself is silent; a figure that contradicts it is refused */
+            draw?: components["schemas"]["AmplifierDraw"];
+            /** @description Output over input at rated output, from the data sheet; beats the class [1] */
             efficiency?: number;
             /** @description Area it takes where it is mounted [cm²] */
             footprintCm2?: number;
+            /** @description Input current at rated output, from the data sheet; beats the class [A] */
+            inputCurrentA?: number;
+            /** @description Supply voltage of that input current; else ratedVoltageV [V] */
+            inputVoltageV?: number;
             /** @description Lowest load of a bridged pair [Ω] */
             minimumBridgedOhm?: number;
             /** @description Lowest load of one channel [Ω] */
@@ -4369,6 +4449,8 @@ export interface components {
             price?: number;
             /** @description Idle draw [W] */
             quiescentW?: number;
+            /** @description Supply voltage of the power rating [V] */
+            ratedVoltageV?: number;
             /**
              * @description What kind of figure each rating is; only `rms` can be matched
              * @enum {string}
@@ -4376,11 +4458,19 @@ export interface components {
             ratingKind?: "rms" | "peak" | "max" | "total";
             /** @description Published powers, one a load */
             ratings: components["schemas"]["AmplifierRating"][];
+            /**
+             * @description Whether the output holds when the supply falls
+             * @enum {string}
+             */
+            regulation?: "regulated" | "unregulated";
+            /** @description Draw when switched off [A] */
+            standbyA?: number;
         };
         /** @description What the box is made of. */
         PlanBoard: {
             /** @description Modulus in bending across the face grain [GPa] */
             acrossModulusGpa?: number;
+            bracing?: components["schemas"]["PlanBracing"];
             /** @description Density [kg/m³] */
             densityKgPerM3?: number;
             /** @description Modulus in bending, along the face grain [GPa] */
@@ -4397,17 +4487,65 @@ export interface components {
             /** @description Shear modulus in the plane of the board [GPa] */
             shearModulusGpa?: number;
             sheet?: components["schemas"]["PlanSheetSize"];
+            terminal?: components["schemas"]["TerminalCup"];
             /** @description Thickness as measured [mm] */
             thicknessMm: number;
+        };
+        /** @description Asks for braces. Without it they are set where they fit, up to the crossover. */
+        PlanBracing: {
+            /** @description Top of the band the box plays; the crossover when absent [Hz] */
+            upperHz?: number;
+        };
+        /** @description From the distribution block to one amplifier. */
+        PlanBranch: {
+            /** @description Amplifier it feeds */
+            amplifier: string;
+            /** @description Size with its series */
+            designation: string;
+            /** @description Of each cable; absent where none could be rated */
+            fuse?: components["schemas"]["ChosenFuse"];
+            /** @description Positive conductor, of one cable [m] */
+            positiveLengthM: number;
+            /**
+             * @description `body`: a lead to bare metal; `cable`: a return conductor
+             * @enum {string}
+             */
+            returnBy: "body" | "cable";
+            /** @description Return conductor or lead, of one cable; 0 where the branches have it [m] */
+            returnLengthM: number;
+            /** @description Equal cables side by side, each with a fuse of its own */
+            runs: number;
         };
         /** @description The vehicle around the box. */
         PlanCar: {
             cabin?: components["schemas"]["Cabin"];
+            /**
+             * @description What drives the vehicle; `mild-hybrid` is a 48 V one without orange cables
+             * @enum {string}
+             */
+            drive?: "combustion" | "mild-hybrid" | "hybrid" | "electric";
             /** @description Mass of the vehicle [kg] */
             massKg?: number;
+            restraint?: components["schemas"]["PlanRestraint"];
             space: components["schemas"]["PlanSpace"];
             /** @description Speaker cable from amplifier to box [m] */
             speakerCableLengthM?: number;
+        };
+        /** @description Every conductor once, with size, length and fuse; bill, picture and steps show these. */
+        PlanCircuit: {
+            /** @description Amplifiers on the run, the bass amplifier first */
+            amplifiers: string[];
+            /** @description Behind the block; empty with one amplifier */
+            branches: components["schemas"]["PlanBranch"][];
+            /** @description To each driver inside the box, by its share of the current */
+            insideWire?: components["schemas"]["PlanSpeakerWire"];
+            /** @description In no bill and no picture */
+            notPlanned: components["schemas"]["PlanNotPlanned"][];
+            signalLead: components["schemas"]["PlanSignalLead"];
+            /** @description From each output to the box; absent where no size fits */
+            speakerWire?: components["schemas"]["PlanSpeakerWire"];
+            /** @description Absent where no size passes */
+            trunk?: components["schemas"]["PlanTrunk"];
         };
         /** @description The voice coils of one driver and the connection its sheet speaks of. */
         PlanCoils: {
@@ -4440,7 +4578,7 @@ export interface components {
         };
         /** @description What the box should be; whatever is absent is chosen by driver and space. */
         PlanEnclosure: {
-            /** @description Highest peak air speed in the port; 17, 25 and 30 are tried in turn when absent [m/s] */
+            /** @description Highest peak air speed in the port; 17, 25 and 34 are tried in turn when absent [m/s] */
             airSpeedMPerS?: number;
             /**
              * @description `closed` is tighter and smaller, `vented` louder and reaches lower
@@ -4466,6 +4604,18 @@ export interface components {
             /** @description Whether the walls are lined with wadding */
             lined?: boolean;
         };
+        /** @description A part of the system that this plan leaves out. */
+        PlanNotPlanned: {
+            /**
+             * @description Gravity
+             * @enum {string}
+             */
+            level: "note" | "care" | "stop";
+            /** @description What is missing of it */
+            text: string;
+            /** @description The part */
+            what: string;
+        };
         /** @description How lengths are written on pages and drawings; the JSON answer is metric always. */
         PlanPaper: {
             /**
@@ -4485,7 +4635,10 @@ export interface components {
             cable: components["schemas"]["ChooseCablePart"];
             current: components["schemas"]["ComputeCurrentPart"];
             driver: components["schemas"]["CompleteDriverParametersPart"];
+            /** @description At full sine, the test tone */
             feeder: components["schemas"]["ComputeFeederPart"];
+            /** @description The same run at dense bass */
+            feederHeavy: components["schemas"]["ComputeFeederPart"];
             fuse: components["schemas"]["RateFusePart"];
             matching: components["schemas"]["MatchAmplifierPart"];
             /** @description Absent for a closed box */
@@ -4513,11 +4666,23 @@ export interface components {
             signal: components["schemas"]["PlanSignal"];
             supply: components["schemas"]["PlanSupply"];
         };
+        /** @description Straps that hold the box, where it is not bolted. */
+        PlanRestraint: {
+            /** @description What one lashing eye holds, by the vehicle’s handbook [N] */
+            eyeStrengthN?: number;
+            /** @description Lashing capacity printed on one strap [N] */
+            strapCapacityN?: number;
+            /** @description Steepest strap, against the floor [°] */
+            strapSlopeDeg?: number;
+            /** @description Strap farthest aside from the direction of travel, seen from above [°] */
+            strapSpreadDeg?: number;
+        };
         /** @description A system that can be bought, cut, wired and switched on. */
         PlanResult: {
             /** @description What to buy */
             billOfMaterials: components["schemas"]["BillRow"][];
             buildOrder?: components["schemas"]["BuildOrder"];
+            circuit: components["schemas"]["PlanCircuit"];
             /** @description Switching on, in this order */
             commissioning: components["schemas"]["CommissioningStep"][];
             /** @description Title as given */
@@ -4541,12 +4706,34 @@ export interface components {
         };
         /** @description Where the music comes from and how the amplifier is switched on. */
         PlanSignal: {
+            /** @description Line level a line-output converter is set to [V] */
+            converterLineV?: number;
             input?: components["schemas"]["SignalInput"];
+            /** @description Amplifier inputs on one line output */
+            inputsInParallel?: number;
             /** @description Lower end of the front loudspeakers [Hz] */
             mainsLowHz?: number;
             source?: components["schemas"]["SignalSource"];
             tone?: components["schemas"]["TestTone"];
             turnOn?: components["schemas"]["TurnOnRequest"];
+        };
+        /** @description From the source to the amplifier. */
+        PlanSignalLead: {
+            /** @description Whether it ends in a line-output converter beside the amplifier */
+            converter: boolean;
+            /** @description How many of them */
+            count: number;
+            /**
+             * @description `screened` for a line level; `twisted-pair` for a loudspeaker level, without a screen
+             * @enum {string}
+             */
+            kind: "screened" | "twisted-pair";
+            /** @description Length of one [m] */
+            lengthM: number;
+            /** @description What to buy */
+            name: string;
+            /** @description Turn-on wire; 0 where the source switches none [m] */
+            turnOnLengthM: number;
         };
         /** @description Room for the box in the car. */
         PlanSpace: {
@@ -4575,6 +4762,19 @@ export interface components {
             strategy?: "balanced" | "lowest" | "shallowest" | "narrowest";
             /** @description Widest [mm] */
             widthMm?: number;
+        };
+        /** @description Two-core loudspeaker wire of one size. */
+        PlanSpeakerWire: {
+            /** @description Conductor section [mm²] */
+            areaMm2: number;
+            /** @description How many of them */
+            count: number;
+            /** @description Full sine in one of them, RMS [A] */
+            currentA: number;
+            /** @description Size with its series */
+            designation: string;
+            /** @description Length of one [m] */
+            lengthM: number;
         };
         /** @description The plan in a few lines. */
         PlanSummary: {
@@ -4615,6 +4815,11 @@ export interface components {
             gaugeSystem?: "awg" | "sae" | "mm2";
             /** @description Temperature class printed on the insulation [°C] */
             insulationC?: number;
+            /**
+             * @description What the insulation is made of; sets what it survives in a short circuit, which its class does not: PVC 160 °C, XLPE (cross-linked polyethylene) and EPR 250 °C, rubber 200 to 220 °C, silicone 350 °C
+             * @enum {string}
+             */
+            insulationMaterial?: "pvc" | "cross-linked-pvc" | "xlpe" | "epr" | "rubber" | "silicone";
             /** @description External fuse the amplifier’s maker states [A] */
             makerFuseA?: number;
             /** @description Further amplifiers on the same run */
@@ -4628,7 +4833,7 @@ export interface components {
             source?: components["schemas"]["BatterySource"];
             /** @description Spaces the run passes; the hottest gives the ambient when ambientC is left out */
             spaces?: ("engine-bay" | "cabin" | "boot")[];
-            /** @description Nominal system voltage, 12, 24 or 48; currents are given at this voltage [V] */
+            /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
             systemVoltageV: number;
             /** @description Largest conductor the amplifier’s terminal takes [mm²] */
             terminalAreaMm2?: number;
@@ -4643,7 +4848,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["PlanResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description An enclosure that was tried before the chosen one. */
         PlanTried: {
@@ -4655,6 +4860,24 @@ export interface components {
             tuningHz?: number;
             /** @description Why it was passed over */
             why: string;
+        };
+        /** @description From the battery to the amplifier, or to the distribution block. */
+        PlanTrunk: {
+            /** @description Size with its series */
+            designation: string;
+            /** @description Of each cable; absent where none could be rated */
+            fuse?: components["schemas"]["ChosenFuse"];
+            /** @description Positive conductor, of one cable [m] */
+            positiveLengthM: number;
+            /**
+             * @description `body`: a lead to bare metal; `cable`: a return conductor
+             * @enum {string}
+             */
+            returnBy: "body" | "cable";
+            /** @description Return conductor or lead, of one cable; 0 where the branches have it [m] */
+            returnLengthM: number;
+            /** @description Equal cables side by side, each with a fuse of its own */
+            runs: number;
         };
         /** @description Equal ports of one chamber. */
         Port: {
@@ -4717,6 +4940,8 @@ export interface components {
             fits: boolean;
             /** @description Clear height of a slot [mm] */
             heightMm?: number;
+            /** @description Four times the area of one over its perimeter [mm] */
+            hydraulicDiameterMm: number;
             /**
              * @description Shape
              * @enum {string}
@@ -4724,6 +4949,10 @@ export interface components {
             kind: "round" | "slot";
             /** @description Physical length along the centre line; zero or less: the area is too small for the tuning [mm] */
             lengthMm: number;
+            /** @description K of ends, walls and bends; `limits.portLossFactor` of /v1/enclosures/response takes it [1] */
+            lossFactor: number;
+            /** @description Q of the friction along the walls; `port.lossQ` of /v1/enclosures/response takes it [1] */
+            lossQ: number;
             /** @description Name for people */
             name: string;
             otherEnds: components["schemas"]["PortOtherEnds"];
@@ -4815,7 +5044,7 @@ export interface components {
         /** @description A vented box looking for its port. */
         PortSizingRequest: {
             air?: components["schemas"]["Air"];
-            /** @description Peak; 17 for sharp ends, 25 for flares when absent, 30 is the lenient bound [m/s] */
+            /** @description Peak; 17 for sharp ends, 25 for flares when absent; above 34, 10 % of the speed of sound, none is built [m/s] */
             airSpeedLimitMPerS?: number;
             /** @description Mitred right-angle bends */
             bends?: number;
@@ -4827,7 +5056,9 @@ export interface components {
              */
             endModel?: "convention" | "by-shape";
             ends?: components["schemas"]["PortEnds"];
-            /** @description Lowest frequency at full drive; 0.8 of the tuning when absent [Hz] */
+            /** @description Filters and equalisers before the amplifier, in any order */
+            filters?: components["schemas"]["Filter"][];
+            /** @description Lowest frequency at which the flow is looked at. Absent: 15 where the filters hold a high-pass, otherwise 0.8 of the tuning [Hz] */
             highPassHz?: number;
             /** @description Leak of the box as a Q at the tuning [1] */
             leakQ?: number;
@@ -4880,7 +5111,7 @@ export interface components {
              * @description What to change
              * @enum {string}
              */
-            change: "one-bend" | "smaller-area" | "larger-area" | "fewer-ports" | "larger-box" | "higher-tuning" | "passive-radiator";
+            change: "one-bend" | "smaller-area" | "larger-area" | "fewer-ports" | "larger-box" | "higher-tuning" | "smaller-box-higher-tuning" | "flared-mouths" | "less-drive" | "narrower-slot" | "passive-radiator";
             /** @description Ports */
             count?: number;
             /** @description The change with its figures */
@@ -4889,6 +5120,8 @@ export interface components {
             lengthMm?: number;
             /** @description Net volume [L] */
             netVolumeL?: number;
+            /** @description Share of the power of the drive [1] */
+            powerShare?: number;
             /** @description Area of all passive radiators [cm²] */
             radiatorAreaCm2?: number;
             /** @description Moving mass of all of them, very soft suspension [g] */
@@ -5028,7 +5261,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["FuseResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description What /v1/supply/fuses gives for the request shown, or why it could not be done. */
         RateFusePart: {
@@ -5112,7 +5345,7 @@ export interface components {
             cabinGainDb?: number[];
             /** @description With limits: change of level by the warm coil, an estimate */
             coilCompressionDb?: number[];
-            /** @description With limits: level at the given drive with the losses below, an estimate */
+            /** @description With limits: level at the given drive with the losses below and no more than the amplifier swings, an estimate */
             compressedLevelDb?: number[];
             /** @description Excursion of one cone, one way, peak; of the first group where there are several */
             coneExcursionMm: number[];
@@ -5234,12 +5467,18 @@ export interface components {
             drivingRearwardN: number;
             /** @description Sideways force in a bend [N] */
             drivingSidewaysN: number;
+            /** @description What one lashing eye was taken to hold [N] */
+            eyeStrengthN: number;
             /** @description Mass of the box [kg] */
             massKg: number;
             /** @description Lashing capacity taken for one strap [N] */
             strapCapacityN: number;
-            /** @description Lashing straps that hold the crash force */
+            /** @description Lashing straps that hold the crash force at these angles */
             strapCount: number;
+            /** @description Steepest strap, against the floor [°] */
+            strapSlopeDeg: number;
+            /** @description Strap farthest aside from the direction of travel [°] */
+            strapSpreadDeg: number;
         };
         /** @description A return conductor of the size of the positive. */
         ReturnCable: {
@@ -5344,15 +5583,20 @@ export interface components {
             /** @description Channels */
             channels?: number;
             /**
-             * @description Class of the output stage, for the heat
+             * @description Class of the output stage; sets efficiency and partial-load law
              * @enum {string}
              */
             class?: "A" | "AB" | "B" | "D" | "G" | "H";
-            draw: components["schemas"]["AmplifierDraw"];
-            /** @description Output over input at rated output [1] */
+            /** @description Read where the amplifier itself is silent; a figure that contradicts it is refused */
+            draw?: components["schemas"]["AmplifierDraw"];
+            /** @description Output over input at rated output, from the data sheet; beats the class [1] */
             efficiency?: number;
             /** @description Area it takes where it is mounted [cm²] */
             footprintCm2?: number;
+            /** @description Input current at rated output, from the data sheet; beats the class [A] */
+            inputCurrentA?: number;
+            /** @description Supply voltage of that input current; else ratedVoltageV [V] */
+            inputVoltageV?: number;
             /** @description Lowest load of a bridged pair [Ω] */
             minimumBridgedOhm?: number;
             /** @description Lowest load of one channel [Ω] */
@@ -5365,6 +5609,8 @@ export interface components {
             price?: number;
             /** @description Idle draw [W] */
             quiescentW?: number;
+            /** @description Supply voltage of the power rating [V] */
+            ratedVoltageV?: number;
             /**
              * @description What kind of figure each rating is; only `rms` can be matched
              * @enum {string}
@@ -5372,6 +5618,13 @@ export interface components {
             ratingKind?: "rms" | "peak" | "max" | "total";
             /** @description Published powers, one a load */
             ratings: components["schemas"]["AmplifierRating"][];
+            /**
+             * @description Whether the output holds when the supply falls
+             * @enum {string}
+             */
+            regulation?: "regulated" | "unregulated";
+            /** @description Draw when switched off [A] */
+            standbyA?: number;
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         SearchDesignsAnswer: {
@@ -5383,7 +5636,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["DesignSearchResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description A driver that could be bought. powerW and xmaxMm of its sheet are needed. */
         SearchDriver: {
@@ -5475,7 +5728,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["SignalSetupResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description What /v1/signal/setup gives for the request shown, or why it could not be done. */
         SetUpSignalPart: {
@@ -5773,6 +6026,8 @@ export interface components {
             /** @description Amplifier inputs on one line output */
             inputsInParallel?: number;
             source?: components["schemas"]["SignalSource"];
+            /** @description Nominal voltage of the vehicle, 12, 24 or 48 [V] */
+            systemVoltageV?: number;
             tone?: components["schemas"]["TestTone"];
             turnOn?: components["schemas"]["TurnOnRequest"];
         };
@@ -5801,7 +6056,7 @@ export interface components {
         /** @description One step of the first switching-on. */
         SignalStep: {
             /** @description What to mind; /v1/cautions documents each */
-            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "target-off" | "hearing-exposure" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "high-voltage-orange" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "overlap-heat" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "two-people-lift" | "no-design-found")[];
+            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found")[];
             /**
              * @description Which step
              * @enum {string}
@@ -5839,7 +6094,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["EnclosureSizingResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description What /v1/enclosures/sizing gives for the request shown, or why it could not be done. */
         SizeEnclosurePart: {
@@ -5863,7 +6118,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["PortSizingResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description What /v1/ports/sizing gives for the request shown, or why it could not be done. */
         SizePortPart: {
@@ -5876,6 +6131,13 @@ export interface components {
             request?: components["schemas"]["PortSizingRequest"];
             /** @description Always /v1/ports/sizing */
             resource: string;
+        };
+        /** @description What fuse and cable are sized for: every amplifier at the voltage at which it draws most. */
+        SizingCurrents: {
+            /** @description Test tone at rated output [A] */
+            fullSineA: number;
+            /** @description Dense bass, 1/3 of rated output [A] */
+            heavyA: number;
         };
         /** @description Fibre in the box. */
         SizingLining: {
@@ -6013,7 +6275,7 @@ export interface components {
             /** @description In the order of the published table */
             rows: components["schemas"]["SourceRow"][];
             /** @description Where it was published; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description What a candidate costs in space. */
         SpaceCost: {
@@ -6239,8 +6501,13 @@ export interface components {
             battery?: components["schemas"]["BatteryRequest"];
             capacitor?: components["schemas"]["CapacitorRequest"];
             charging?: components["schemas"]["ChargingRequest"];
+            /**
+             * @description What drives the vehicle; `mild-hybrid` is a 48 V one without orange cables
+             * @enum {string}
+             */
+            drive?: "combustion" | "mild-hybrid" | "hybrid" | "electric";
             secondBattery?: components["schemas"]["SecondBatteryRequest"];
-            /** @description Nominal system voltage, 12, 24 or 48; currents are given at this voltage [V] */
+            /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
             systemVoltageV: number;
         };
         /** @description Currents and what they ask of the vehicle. */
@@ -6251,6 +6518,7 @@ export interface components {
             charging?: components["schemas"]["ChargingBalance"];
             currents: components["schemas"]["SupplyCurrents"];
             engineOff?: components["schemas"]["EngineOff"];
+            sizing: components["schemas"]["SizingCurrents"];
         };
         /** @description The four currents at system voltage, and the ripple. */
         SupplyCurrents: {
@@ -6267,7 +6535,7 @@ export interface components {
             /** @description RMS of that ripple [A] */
             rippleRmsA: number;
         };
-        /** @description The cup for the wires. */
+        /** @description The cup for the wires; a round hole of 76 mm when no size is given. */
         TerminalCup: {
             centre?: components["schemas"]["PlaceOnPanel"];
             /** @description Of a round cut-out [mm] */
@@ -6305,7 +6573,7 @@ export interface components {
             /** @description In the order of the published table */
             rows: components["schemas"]["TerminalRow"][];
             /** @description Where it was published; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description The test tone and what is allowed past it. */
         TestTone: {
@@ -6315,8 +6583,8 @@ export interface components {
             frequencyHz?: number;
             /** @description Level of the tone against full scale [dB] */
             levelDb?: number;
-            /** @description How far the loudest music may pass the target: louder on average, with clipped peaks [dB] */
-            overlapDb?: number;
+            /** @description Allowance for quiet recordings: they come louder, and loud ones clip [dB] */
+            quietRecordingDb?: number;
         };
         /** @description Sound pressure after a step and an impulse of the source, over the pressure of the plateau (high-pass kinds) or of the highest level (others). Arrays of equal length. */
         TimeResponse: {
@@ -6382,8 +6650,8 @@ export interface components {
         ToneLevel: {
             /** @description Level of the tone against full scale [dB] */
             levelDb?: number;
-            /** @description How far the loudest music may pass the target: louder on average, with clipped peaks [dB] */
-            overlapDb?: number;
+            /** @description Allowance for quiet recordings: they come louder, and loud ones clip [dB] */
+            quietRecordingDb?: number;
         };
         /** @description How a travel scatters. */
         TravelSpread: {
@@ -6449,7 +6717,7 @@ export interface components {
              * @description Alignment; /v1/reference/alignments describes each
              * @enum {string}
              */
-            alignment?: "closed-qtc" | "qb3" | "b4" | "c4" | "sc4" | "be4" | "sbb4" | "band-pass-4-flat" | "band-pass-4-ripple" | "band-pass-4-edges" | "band-pass-6-search" | "as-asked" | "in-your-space";
+            alignment?: "closed-qtc" | "sbb4" | "sc4" | "be4" | "qb3" | "b4" | "c4" | "band-pass-4-flat" | "band-pass-4-ripple" | "band-pass-4-edges" | "band-pass-6-search" | "as-asked" | "in-your-space";
             /**
              * @description Kind of the enclosure
              * @enum {string}
@@ -6542,7 +6810,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["CoilWiringResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "bullock-1981-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fault-multiple" | "33-cfr-183-455" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "small-1973-vented" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description What /v1/coils/wiring gives for the request shown, or why it could not be done. */
         WireCoilsPart: {
@@ -6664,8 +6932,8 @@ export interface operations {
                 rankBy?: "power" | "price" | "size";
                 /** @description Level of the tone against full scale [dB] */
                 "tone.levelDb"?: number;
-                /** @description How far the loudest music may pass the target: louder on average, with clipped peaks [dB] */
-                "tone.overlapDb"?: number;
+                /** @description Allowance for quiet recordings: they come louder, and loud ones clip [dB] */
+                "tone.quietRecordingDb"?: number;
             };
             header?: never;
             path?: never;
@@ -6707,7 +6975,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -6716,7 +6984,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -6734,7 +7002,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -6743,7 +7011,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -6799,7 +7067,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -6826,7 +7094,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -6844,7 +7112,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -6853,7 +7121,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -6911,7 +7179,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -6947,7 +7215,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -6956,7 +7224,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -7012,7 +7280,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -7039,7 +7307,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -7057,7 +7325,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -7066,7 +7334,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -7122,7 +7390,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -7149,7 +7417,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -7167,7 +7435,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -7176,7 +7444,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -7232,7 +7500,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -7259,7 +7527,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -7277,7 +7545,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -7286,7 +7554,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -7342,7 +7610,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -7369,7 +7637,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -7387,7 +7655,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -7396,7 +7664,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -7432,7 +7700,7 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -7450,7 +7718,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -7459,7 +7727,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -7507,7 +7775,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -7525,7 +7793,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -7534,7 +7802,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -7631,7 +7899,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -7640,7 +7908,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -7658,7 +7926,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -7667,7 +7935,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -7723,7 +7991,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -7750,7 +8018,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -7768,7 +8036,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -7777,7 +8045,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -7833,7 +8101,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -7860,7 +8128,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -7878,7 +8146,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -7887,7 +8155,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -7957,6 +8225,8 @@ export interface operations {
                 "driver.rmsKgPerS"?: number;
                 /** @description Effective area of the cone [cm²] */
                 "driver.sdCm2"?: number;
+                /** @description Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference */
+                "driver.vasAir"?: "reference" | "request";
                 /** @description Air volume as compliant as the suspension [L] */
                 "driver.vasL"?: number;
                 /** @description Linear excursion, one way, peak [mm] */
@@ -8002,7 +8272,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -8011,7 +8281,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -8029,7 +8299,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -8038,7 +8308,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -8094,7 +8364,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -8121,7 +8391,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -8139,7 +8409,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -8148,7 +8418,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -8204,7 +8474,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -8231,7 +8501,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -8249,7 +8519,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -8258,7 +8528,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -8314,7 +8584,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -8341,7 +8611,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -8359,7 +8629,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -8368,7 +8638,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -8424,7 +8694,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -8451,7 +8721,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -8469,7 +8739,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -8478,7 +8748,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -8534,7 +8804,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -8561,7 +8831,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -8579,7 +8849,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -8588,7 +8858,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -8610,7 +8880,7 @@ export interface operations {
                 "air.soundSpeedMPerS"?: number;
                 /** @description Air temperature [°C] */
                 "air.temperatureC"?: number;
-                /** @description Peak; 17 for sharp ends, 25 for flares when absent, 30 is the lenient bound [m/s] */
+                /** @description Peak; 17 for sharp ends, 25 for flares when absent; above 34, 10 % of the speed of sound, none is built [m/s] */
                 airSpeedLimitMPerS?: number;
                 /** @description `true` adds how each figure was reached */
                 basis?: "true" | "false";
@@ -8652,7 +8922,9 @@ export interface operations {
                 "driver.rmsKgPerS"?: number;
                 /** @description Effective piston area [cm²] */
                 "driver.sdCm2"?: number;
-                /** @description Air volume of equal compliance, in the air of the request [L] */
+                /** @description Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference */
+                "driver.vasAir"?: "reference" | "request";
+                /** @description Air volume of equal compliance, as the sheet prints it [L] */
                 "driver.vasL"?: number;
                 /** @description Linear excursion, one way, peak [mm] */
                 "driver.xmaxMm"?: number;
@@ -8670,7 +8942,21 @@ export interface operations {
                 "ends.inner"?: "flanged" | "free";
                 /** @description Outer end */
                 "ends.outer"?: "flanged" | "free";
-                /** @description Lowest frequency at full drive; 0.8 of the tuning when absent [Hz] */
+                /** @description Centre frequency [Hz] */
+                "filters.0.centreHz"?: number;
+                /** @description Corner frequency [Hz] */
+                "filters.0.cornerHz"?: number;
+                /** @description `butterworth` and `bessel`: half power (−3.01 dB) at the corner. `linkwitz-riley`: −6.02 dB there, even orders. `chosen-q`: order 2 with the given Q */
+                "filters.0.family"?: "butterworth" | "linkwitz-riley" | "bessel" | "chosen-q";
+                /** @description Gain of the shelf; negative cuts [dB] */
+                "filters.0.gainDb"?: number;
+                /** @description Kind of filter */
+                "filters.0.kind"?: "high-pass" | "low-pass" | "low-shelf" | "high-shelf" | "peaking";
+                /** @description Order: 6 dB an octave each */
+                "filters.0.order"?: number;
+                /** @description Q of the pole pair, only with the family `chosen-q` [1] */
+                "filters.0.q"?: number;
+                /** @description Lowest frequency at which the flow is looked at. Absent: 15 where the filters hold a high-pass, otherwise 0.8 of the tuning [Hz] */
                 highPassHz?: number;
                 /** @description Leak of the box as a Q at the tuning [1] */
                 leakQ?: number;
@@ -8757,7 +9043,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -8766,7 +9052,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -8784,7 +9070,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -8793,7 +9079,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -8849,7 +9135,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -8876,7 +9162,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -8894,7 +9180,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -8903,7 +9189,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -8939,7 +9225,7 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -8957,7 +9243,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -8966,7 +9252,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -9014,7 +9300,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -9032,7 +9318,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -9041,7 +9327,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -9077,7 +9363,7 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -9095,7 +9381,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -9104,7 +9390,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -9140,7 +9426,7 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -9158,7 +9444,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -9167,7 +9453,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -9203,7 +9489,7 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -9221,7 +9507,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -9230,7 +9516,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -9266,7 +9552,7 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -9284,7 +9570,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -9293,7 +9579,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -9329,7 +9615,7 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -9347,7 +9633,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -9356,7 +9642,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -9392,7 +9678,7 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -9410,7 +9696,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -9419,7 +9705,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -9475,7 +9761,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -9502,7 +9788,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -9520,7 +9806,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -9529,7 +9815,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -9574,7 +9860,7 @@ export interface operations {
                 /** @description Surroundings of the fuse [°C] */
                 fuseAmbientC?: number;
                 /** @description Family */
-                "fuseTypes.0"?: "F" | "C" | "E" | "SF30" | "SF51" | "SB";
+                "fuseTypes.0"?: "F" | "C" | "E" | "SF30" | "SF51" | "single-bolt";
                 /** @description Power the next amplifier will draw: what to lay now [W] */
                 futureLoadPowerW?: number;
                 /** @description Series of the size; AWG, SAE and mm² are different sizes */
@@ -9583,6 +9869,8 @@ export interface operations {
                 heavyCurrentA?: number;
                 /** @description Temperature class printed on the insulation [°C] */
                 insulationC?: number;
+                /** @description What the insulation is made of; sets what it survives in a short circuit, which its class does not: PVC 160 °C, XLPE (cross-linked polyethylene) and EPR 250 °C, rubber 200 to 220 °C, silicone 350 °C */
+                insulationMaterial?: "pvc" | "cross-linked-pvc" | "xlpe" | "epr" | "rubber" | "silicone";
                 /** @description One lug; four of them lie in the loop beside the drop [Ω] */
                 jointOhm?: number;
                 /** @description `constant-current`: the current at nominal voltage; `constant-power`: exact, the current rises as the voltage falls */
@@ -9625,7 +9913,11 @@ export interface operations {
                 "shortCircuit.startC"?: number;
                 /** @description Size with its series: "4 AWG", "SAE 4", "25 mm2"; the bare number where gaugeSystem says the series */
                 "sizes.0"?: string;
-                /** @description Cold cranking current, from which the resistance follows [A] */
+                /** @description Capacity of the bank at 20 h [A·h] */
+                "source.capacityAh"?: number;
+                /** @description Kind of battery; with capacityAh in place of the cold cranking current */
+                "source.chemistry"?: "flooded" | "agm" | "gel" | "lithium";
+                /** @description Cold cranking current, from which both ends of the resistance follow [A] */
                 "source.coldCrankingA"?: number;
                 /** @description Open-circuit voltage of the battery [V] */
                 "source.openCircuitV"?: number;
@@ -9637,7 +9929,7 @@ export interface operations {
                 "spaces.0"?: "engine-bay" | "cabin" | "boot";
                 /** @description Resistance of the stranded over the solid conductor [1] */
                 strandingFactor?: number;
-                /** @description Nominal system voltage, 12, 24 or 48; currents are given at this voltage [V] */
+                /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
                 systemVoltageV: number;
                 /** @description Temperature coefficient at 20 °C in place of the metal’s [1/K] */
                 temperatureCoefficientPerK?: number;
@@ -9684,7 +9976,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -9693,7 +9985,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -9711,7 +10003,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -9720,7 +10012,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -9776,7 +10068,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -9803,7 +10095,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -9821,7 +10113,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -9830,7 +10122,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -9908,18 +10200,20 @@ export interface operations {
                 "capacitor.toV"?: number;
                 /** @description What the vehicle itself draws while it runs [A] */
                 "charging.baseLoadA"?: number;
-                /** @description Output hot over output cold [1] */
+                /** @description Output of an alternator hot over cold [1] */
                 "charging.hotFactor"?: number;
-                /** @description Output at idle from the rating line, cold [A] */
+                /** @description Output of an alternator at idle from the rating line, cold; or idleFraction [A] */
                 "charging.idleA"?: number;
-                /** @description Output at idle over rated output [1] */
+                /** @description Output of an alternator at idle over rated output; or idleA [1] */
                 "charging.idleFraction"?: number;
-                /** @description Alternator, or the DC-DC converter of an electric, hybrid or 48 V car */
+                /** @description Alternator, or a DC-DC converter: from 24 V of a truck, 48 V or the traction battery */
                 "charging.kind"?: "alternator" | "converter";
                 /** @description Rated output current at system voltage [A] */
                 "charging.ratedA"?: number;
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: "six" | "full";
+                /** @description What drives the vehicle; `mild-hybrid` is a 48 V one without orange cables */
+                drive?: "combustion" | "mild-hybrid" | "hybrid" | "electric";
                 /** @description `isolated` feeds the amplifiers alone when the engine is off; `parallel` joins the first */
                 "secondBattery.arrangement"?: "isolated" | "parallel";
                 /** @description Capacity of the bank at the rated hours [A·h] */
@@ -9938,7 +10232,7 @@ export interface operations {
                 "secondBattery.resistanceOhm"?: number;
                 /** @description Share of the time to empty that may be used [1] */
                 "secondBattery.usableFraction"?: number;
-                /** @description Nominal system voltage, 12, 24 or 48; currents are given at this voltage [V] */
+                /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
                 systemVoltageV: number;
             };
             header?: never;
@@ -9981,7 +10275,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -9990,7 +10284,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -10008,7 +10302,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -10017,7 +10311,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -10073,7 +10367,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -10100,7 +10394,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -10118,7 +10412,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -10127,7 +10421,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -10183,7 +10477,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -10210,7 +10504,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -10228,7 +10522,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -10237,7 +10531,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -10309,7 +10603,11 @@ export interface operations {
                 policy?: "strict" | "cfr-150";
                 /** @description That piece lies in a conduit or sheath all the way */
                 sheathed?: boolean;
-                /** @description Cold cranking current, from which the resistance follows [A] */
+                /** @description Capacity of the bank at 20 h [A·h] */
+                "source.capacityAh"?: number;
+                /** @description Kind of battery; with capacityAh in place of the cold cranking current */
+                "source.chemistry"?: "flooded" | "agm" | "gel" | "lithium";
+                /** @description Cold cranking current, from which both ends of the resistance follow [A] */
                 "source.coldCrankingA"?: number;
                 /** @description Everything between battery and fuse, out and back: for a fuse at a distribution block [Ω] */
                 "source.leadOhm"?: number;
@@ -10317,10 +10615,10 @@ export interface operations {
                 "source.openCircuitV"?: number;
                 /** @description Internal resistance of the battery [Ω] */
                 "source.resistanceOhm"?: number;
-                /** @description Nominal system voltage, 12, 24 or 48; currents are given at this voltage [V] */
+                /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
                 systemVoltageV: number;
                 /** @description Family */
-                "types.0"?: "F" | "C" | "E" | "SF30" | "SF51" | "SB";
+                "types.0"?: "F" | "C" | "E" | "SF30" | "SF51" | "single-bolt";
             };
             header?: never;
             path?: never;
@@ -10362,7 +10660,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -10371,7 +10669,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -10389,7 +10687,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -10398,7 +10696,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -10454,7 +10752,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-acceptable`: No acceptable form */
+            /** @description `not-acceptable`: No such format */
             406: {
                 headers: {
                     [name: string]: unknown;
@@ -10481,7 +10779,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Too little given. `conflicting-input`: Contradicting input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
             422: {
                 headers: {
                     [name: string]: unknown;
@@ -10499,7 +10797,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `internal`: A fault of ours */
+            /** @description `internal`: Internal error */
             500: {
                 headers: {
                     [name: string]: unknown;
@@ -10508,7 +10806,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["Problem"];
                 };
             };
-            /** @description `out-of-time`: Out of time. `overloaded`: Too busy */
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
             503: {
                 headers: {
                     [name: string]: unknown;

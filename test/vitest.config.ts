@@ -10,6 +10,8 @@ const thorough = [
   'test/main.test.ts',
   'test/released.test.ts',
   'test/documents/plan-page.test.ts',
+  'test/plan/random-plans.test.ts',
+  'test/http/longest-body.test.ts',
   'test/http/{batches,design-search,docs,forms,observability,plan-pages}.test.ts'
 ]
 // The circuit simulator keeps state between netlists of different files, so each file has it alone.
@@ -28,7 +30,7 @@ export default defineConfig({
     testTimeout: 60_000,
     hookTimeout: 60_000,
     projects: [
-      project('inner', inner, simulator),
+      project('inner', inner, [...simulator, ...thorough]),
       project('edge', ['test/**/*.test.ts'], [...inner, ...contract, ...thorough]),
       project('contract', contract),
       project('thorough', thorough),

@@ -40,7 +40,7 @@ const each = (runs: number) => (runs === 1 ? '' : `, ${runs} cables side by side
 
 function powerCableRows(cable: BillCable): readonly BillRow[] {
   const { designation, runs = 1, positiveLengthM, returnKind, returnLengthM } = cable
-  const back = returnKind === 'chassis' ? 'earth lead to the body' : 'return to the battery'
+  const back = returnKind === 'chassis' ? 'ground lead to the body' : 'return to the battery'
   return [
     ...offTheReel(
       `power cable ${designation}, positive`,
@@ -150,7 +150,7 @@ function branchRows(branch: BillBranch): readonly BillRow[] {
       `${rounded(positiveLengthM)} m from the block`
     ),
     ...offTheReel(
-      `power cable ${designation}, ${body ? 'earth lead' : 'return'} of ${amplifier}`,
+      `power cable ${designation}, ${body ? 'ground lead' : 'return'} of ${amplifier}`,
       returnLengthM,
       `${rounded(returnLengthM)} m ${body ? 'to the body' : 'to the block of the returns'}, the same size as its positive cable`
     ),

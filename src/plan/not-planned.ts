@@ -16,7 +16,7 @@ const SECOND_BATTERY: NotPlanned = {
 }
 const CAPACITOR: NotPlanned = {
   what: 'capacitor',
-  text: 'The cables of the capacitor and the resistor to charge and discharge it through are not planned and not in this bill.',
+  text: 'The capacitor itself and its cables are not planned and not in this bill; the resistor to charge and discharge it through is.',
   level: 'care'
 }
 const RELAY: NotPlanned = {

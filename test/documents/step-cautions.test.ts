@@ -43,7 +43,8 @@ for (const [name, wire] of [
 
     it('prints each caution once, on the page and in the text', () => {
       expect(cautions.length).toBeGreaterThan(20)
-      for (const { message } of cautions)
+      // What is not planned stands on and beside the wiring picture as well: nobody may take the picture for the whole.
+      for (const { message } of cautions.filter(({ code }) => code !== 'not-planned'))
         for (const printed of [page, text]) expect(printed.split(spaced(message)), message).toHaveLength(2)
     })
 

@@ -125,8 +125,10 @@ describe('pointers', () => {
     const { body } = await response({})
     const found = body.assumed.filter(({ pointer }: { pointer: string }) => pointer.startsWith('/enclosure'))
     expect(found.map(({ pointer }: { pointer: string }) => pointer)).toEqual([
+      '/enclosure/rear/absorptionQ',
       '/enclosure/rear/port/count',
-      '/enclosure/rear/port/endFactor'
+      '/enclosure/rear/port/endFactor',
+      '/enclosure/rear/port/lossQ'
     ])
   })
 

@@ -10,7 +10,7 @@ const variants = [
   { name: 'as in the example', enclosure: estate.enclosure ?? {} },
   {
     name: 'larger and tuned lower, one tube allowed to be loud',
-    enclosure: { kind: 'vented', netVolumeM3: 0.1, tuningHz: 29, portShape: 'round', airSpeedMPerS: 25 }
+    enclosure: { kind: 'vented', netVolumeM3: 0.1, tuningHz: 29, portShape: 'round', airSpeedMPerS: 32 }
   }
 ] as const
 

@@ -25,7 +25,7 @@ export function changed(request: unknown, path: readonly (string | number)[], va
 
 /** Words that may stand in place of others. */
 const otherWords: Readonly<Record<string, string>> = {
-  steel: 'aluminium',
+  steel: 'composite',
   regulated: 'unregulated',
   D: 'AB',
   AB: 'D',

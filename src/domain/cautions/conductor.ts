@@ -18,6 +18,7 @@ export const conductorCautions = {
     level: 'stop',
     meaning:
       'The load is more than this cable may carry for good in its surroundings, whatever fuse stands before it. Take a larger size, a better insulation or a cooler way.',
-    basis: '33 CFR 183.425(b) (read): the load is at most the allowable current'
+    basis: '33 CFR 183.425(b) (read): the load is at most the allowable current',
+    sources: ['33-cfr-183-425']
   }
 } as const satisfies CautionCatalogue
