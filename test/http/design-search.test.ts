@@ -55,7 +55,7 @@ describe('a search', () => {
 
   it('gives for each design the request that plans it: done throughout, with the same figures', async () => {
     const boxes = new Map(estate.designs.map((design: Found) => [JSON.stringify(design.plan.enclosure), design]))
-    expect(boxes.size).toBeGreaterThan(4)
+    expect(boxes.size).toBeGreaterThan(3)
     for (const { plan, figures, alignment, kind } of [
       ...[...boxes.values()].slice(0, 5),
       hatchback.designs[0]

@@ -1,6 +1,7 @@
 /** The electrical half of a plan: one size for every conductor in parts, bill, picture and steps; the described source. */
 import { describe, expect, it } from 'vitest'
 import { estatePlan, hatchbackPlan } from '../../src/http/examples/plans.ts'
+import { oneOperatingPoint } from '../../src/plan/one-operating-point.ts'
 import { table5AsPrinted } from '../published/33-cfr-183-425-table-5.ts'
 import { electricalHalf } from '../support/electrical-half.ts'
 import { expectPrinted } from '../support/printed.ts'
@@ -351,5 +352,31 @@ describe('the place of the main fuse', () => {
     const limitMm = Number(/within (\d+) mm of the source/.exec(picture)?.[1])
     expect(limitMm).toBeLessThanOrEqual(7 * 25.4)
     expect(limitMm).toBeGreaterThan(170)
+  })
+})
+
+describe('one thing that several parts judge', () => {
+  const said = (code: 'breaking-capacity' | 'port-air-speed', level: 'care' | 'stop', message: string) =>
+    ({ code, level, message }) as const
+
+  it('is said once, by the part that knows most', () => {
+    const told = oneOperatingPoint({
+      cable: [said('breaking-capacity', 'care', 'without the tail')],
+      fuse: [said('breaking-capacity', 'care', 'with the tail')],
+      port: [said('port-air-speed', 'care', 'sized')],
+      response: [said('port-air-speed', 'care', 'finished')]
+    })
+    expect(Object.values(told).flat()).toEqual([
+      said('breaking-capacity', 'care', 'with the tail'),
+      said('port-air-speed', 'care', 'finished')
+    ])
+  })
+
+  it('is said by whoever finds it gravest', () => {
+    const told = oneOperatingPoint({
+      port: [said('port-air-speed', 'stop', 'sized')],
+      response: [said('port-air-speed', 'care', 'finished')]
+    })
+    expect(Object.values(told).flat()).toEqual([said('port-air-speed', 'stop', 'sized')])
   })
 })
