@@ -24,6 +24,7 @@ import { planSignal, type SignalPart } from './plan-signal.ts'
 import { settledSpace } from './plan-space.ts'
 import { type PlanSummary, planSummary } from './plan-summary.ts'
 import { type CablePart, type CurrentPart, type FusePart, planSupply } from './plan-supply.ts'
+import { planVoltageCautions } from './plan-voltage.ts'
 import { type Restraint, restraintSources } from './restraint.ts'
 
 /** Each part is what its own resource gives for its own request. */
@@ -74,7 +75,8 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const signal = planSignal(settled, joined, enclosure.response)
   const { sheets, ...build } = planBuild(settled, finish, enclosure.box, supply)
   const parts: PlanParts = { ...load, driver, ...enclosure, sheets, ...supply, signal }
-  const work = build.facts === undefined ? [] : buildCautions(build.facts)
+  const voltages = planVoltageCautions(settled, supply.current)
+  const work = [...voltages, ...(build.facts === undefined ? [] : buildCautions(build.facts))]
   const built = fits ? parts : { ...parts, port: undefined, box: undefined, response: undefined }
   const cautions = planCautions({ ...built }, build.restraint, work)
   const cable = supply.cable.done ? supply.cable.outcome.result : undefined

@@ -11,6 +11,7 @@ import type { CableChoiceRequest, CableTask } from './cable-request.ts'
 import type { CableChoice, ChosenCable } from './choose-cable.ts'
 import { say } from './supply-cautions.ts'
 import { supplyJudgement } from './supply-judgement.ts'
+import { voltageClassCautions } from './voltage-class.ts'
 
 const plain = (value: number) => String(Number(value.toPrecision(3)))
 
@@ -170,6 +171,10 @@ function fuseCautions(
   ]
 }
 
+function cableVoltageClass({ ratedVoltageV, systemVoltageV }: CableChoiceRequest, { load }: CableChoice) {
+  return ratedVoltageV === undefined ? [] : voltageClassCautions({ ratedVoltageV }, systemVoltageV, load.powerW, '')
+}
+
 export function cableCautions(
   request: CableChoiceRequest,
   circuit: Circuit,
@@ -180,6 +185,7 @@ export function cableCautions(
   const { task } = circuit
   const inside = request.spaces !== undefined && !request.spaces.includes('engine-bay')
   return [
+    ...cableVoltageClass(request, result),
     ...noCable(result, task),
     ...(task.law.compositionUnknown ? [compositionCaution('conductor', result.cable?.designation ?? 'The cable')] : []),
     ...voltageCautions(request, result, assumed),

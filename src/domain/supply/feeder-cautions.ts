@@ -1,6 +1,7 @@
 /** Cautions of a solved feeder, each with the figures that triggered it. */
 import { type Caution, caution } from '../caution.ts'
 import { compositionCaution } from '../fuse/protected-cable.ts'
+import { feederAmplifierCautions } from './feeder-amplifier-cautions.ts'
 import type { AmplifierAnswer, Feeder } from './feeder-answer.ts'
 import type { FeederRequest } from './feeder-request.ts'
 import type { SettledStage } from './feeder-stage.ts'
@@ -141,6 +142,7 @@ function noise({ groundNoise }: Feeder): readonly Caution[] {
 
 export function feederCautions(request: FeederRequest, feeder: SettledFeeder, result: Feeder): readonly Caution[] {
   return [
+    ...feederAmplifierCautions(request),
     ...collapse(result),
     ...result.amplifiers.flatMap(amplifierVoltage),
     ...(result.mode === 'battery-assists' && result.feasible

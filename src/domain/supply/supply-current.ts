@@ -12,6 +12,7 @@ import { type ChargingBalance, type ChargingRequest, chargingBalance } from './c
 import { type BatteryRequest, batteryExponent, type EngineOff, engineOff } from './engine-off.ts'
 import { amplifierCautions, chargingCautions, engineOffCaution, say } from './supply-cautions.ts'
 import { supplyJudgement } from './supply-judgement.ts'
+import { unlike, unlikeCautions } from './unlike-batteries.ts'
 
 export interface BatteryBank extends BatteryRequest {
   readonly parkedLoadA?: number
@@ -52,6 +53,7 @@ function listening(request: CurrentRequest, currents: Currents, assumed: Assumpt
   if (secondBattery?.arrangement === 'isolated') {
     return engineOff(secondBattery, currents.averageA, currents.fullSineA, systemVoltageV, assumed, 'secondBattery.')
   }
+  if (secondBattery !== undefined && unlike(battery, secondBattery)) return undefined
   const currentA = currents.averageA + parkedA
   if (secondBattery === undefined)
     return engineOff(battery, currentA, currents.fullSineA, systemVoltageV, assumed, 'battery.')
@@ -121,6 +123,7 @@ function cautionsOf(
       ? []
       : chargingCautions(result.charging, charging.kind)),
     ...(result.engineOff === undefined ? [] : [engineOffCaution(result.engineOff)]),
+    ...unlikeCautions(request),
     ...(secondBattery === undefined ? [] : [say('second-battery'), say('battery-gas')]),
     ...([request.battery?.chemistry, secondBattery?.chemistry].includes('lithium') ? [say('lithium-battery')] : []),
     ...(capacitor === undefined || result.capacitor === undefined

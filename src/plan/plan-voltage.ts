@@ -1,0 +1,14 @@
+/** An amplifier of another voltage class stops a plan also where no current could be worked out. */
+import type { Caution } from '../domain/caution.ts'
+import { voltageClassCautions } from '../domain/supply/voltage-class.ts'
+import type { PlanRequest } from './plan-request.ts'
+import type { CurrentPart } from './plan-supply.ts'
+
+export function planVoltageCautions({ amplifier, supply }: PlanRequest, current: CurrentPart): readonly Caution[] {
+  if (current.done) return []
+  const { name, draw } = amplifier
+  const bass = { ...draw, ...(name === undefined ? {} : { name }) }
+  return [bass, ...(supply.otherAmplifiers ?? [])].flatMap(each =>
+    voltageClassCautions(each, supply.systemVoltageV, undefined, '')
+  )
+}
