@@ -5,6 +5,7 @@ import { type Arrangement, arrangementWith } from '../domain/coils/arrangements.
 import type { SpeakerCableRequest } from '../domain/coils/speaker-cable.ts'
 import { type CoilWiring, type CoilWiringRequest, wireCoils } from '../domain/coils/wire-coils.ts'
 import type { CoilConnection } from '../domain/driver/coil-connection.ts'
+import { usualRatedVoltageV } from '../domain/supply/voltage-class.ts'
 import { attempt, type Part, waitingFor } from './part.ts'
 import type { PlanRequest } from './plan-request.ts'
 
@@ -28,16 +29,21 @@ export interface JoinedDrivers {
   readonly amplifierVoltageV: number
   /** RMS of all outputs together, as the amplifier can give it into this load. */
   readonly amplifierPowerW: number
+  /** The same, or that of the rating where only a lower bound is known: what the supply is sized for. */
+  readonly supplyPowerW: number
   /** RMS of all outputs together after the gain is set. */
   readonly powerW: number
   /** Of the speaker cable. */
   readonly seriesOhm: number
 }
 
-function matchingRequest({ amplifier, driver, driverCount }: PlanRequest, powerW: number): AmplifierMatchRequest {
-  const { draw: _, ...sheet } = amplifier
+function matchingRequest(request: PlanRequest, powerW: number): AmplifierMatchRequest {
+  const { amplifier, driver, driverCount } = request
+  const { draw, ...sheet } = amplifier
+  const ratedVoltageV = sheet.ratedVoltageV ?? draw.ratedVoltageV ?? usualRatedVoltageV(request.supply.systemVoltageV)
   return {
-    amplifier: sheet,
+    // its fuses pass the more power the higher the supply
+    amplifier: sheet.onboardFusesA === undefined ? sheet : { ...sheet, ratedVoltageV },
     driver: { powerW, coils: driver.coils.count, coilOhm: driver.coils.ratedOhm },
     driverCount
   }
@@ -92,6 +98,7 @@ export function planLoad(request: PlanRequest): PlannedLoad {
       targetVoltageV: gain.targetVoltageV,
       amplifierVoltageV: Math.sqrt((best.outputPowerW ?? gain.powerW) * best.loadOhm),
       amplifierPowerW: (best.outputPowerW ?? gain.powerW) * best.outputs,
+      supplyPowerW: (best.ratedPowerW ?? best.outputPowerW ?? gain.powerW) * best.outputs,
       powerW: gain.powerW * best.outputs,
       seriesOhm: wiring.done ? (wiring.outcome.result.cable?.sourceSeriesOhm ?? 0) : 0
     }

@@ -49,9 +49,9 @@ export interface PlannedSupply {
   readonly feeder: FeederPart
 }
 
-/** Sized for what the amplifier can give into the wired load, not for where the gain is left. */
-function bassAmplifier({ draw, name }: PlanAmplifier, { amplifierPowerW, loadOhm }: JoinedDrivers): AmplifierOnSupply {
-  return { ...(name === undefined ? {} : { name }), ...draw, powerW: amplifierPowerW, loadOhm }
+/** Sized for the most the amplifier may draw at the wired load, not for where the gain is left. */
+function bassAmplifier({ draw, name }: PlanAmplifier, { supplyPowerW, loadOhm }: JoinedDrivers): AmplifierOnSupply {
+  return { ...(name === undefined ? {} : { name }), ...draw, powerW: supplyPowerW, loadOhm }
 }
 
 function currentRequest({ amplifier, supply }: PlanRequest, joined: JoinedDrivers): CurrentRequest {
