@@ -2,6 +2,7 @@
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
 import { twelves } from '../fuse/battery-source.ts'
+import { ratedOutputW } from './rated-output.ts'
 import { type AmplifierClass, classDraws, supplyJudgement } from './supply-judgement.ts'
 import { suitsSupply } from './voltage-class.ts'
 
@@ -102,33 +103,6 @@ function believed({ onboardFusesA }: AmplifierOnSupply, claimedW: number, effici
   return disproved(claimedW, plausibleW) ? plausibleW : claimedW
 }
 
-function outputOf({ powerW, ratings, loadOhm, ratedAs }: AmplifierOnSupply, at: string): number {
-  if (ratedAs === 'peak') {
-    throw new DesignError('conflicting-input', {
-      field: `${at}ratedAs`,
-      detail:
-        'Peak, maximum and total powers fix no current: their duration, distortion and driven channels are undefined. Give the continuous RMS power.'
-    })
-  }
-  if (powerW !== undefined && ratings !== undefined) {
-    throw new DesignError('conflicting-input', {
-      field: `${at}ratings`,
-      detail: 'Give either powerW at the wired load or ratings with loadOhm.'
-    })
-  }
-  if (powerW !== undefined) return powerW
-  const published = (ratings ?? []).map(rating => `${rating.loadOhm} Ω`).join(', ')
-  const rating = ratings?.find(candidate => Math.abs(candidate.loadOhm - (loadOhm ?? 0)) < 1e-9)
-  if (rating !== undefined) return rating.powerW
-  throw new DesignError('missing-input', {
-    field: `${at}${ratings === undefined || loadOhm === undefined ? 'powerW' : 'ratings'}`,
-    detail:
-      ratings === undefined
-        ? 'Give the continuous RMS power at the wired load, or ratings with loadOhm.'
-        : `No published power for ${loadOhm ?? 'an unstated'} Ω (published: ${published}); power is not scaled from one load to another.`
-  })
-}
-
 /**
  * The class law when only an efficiency is known: above what a class B stage reaches it must switch.
  *
@@ -222,7 +196,7 @@ export function amplifierDraw(
   assumed: Assumptions,
   at: string
 ): AmplifierDraw {
-  const claimedW = outputOf(amplifier, at)
+  const claimedW = ratedOutputW(amplifier, at)
   const ratedVoltageV = ratedVoltageOf(amplifier, systemVoltageV, assumed, at)
   const stated = statedEfficiency(amplifier, claimedW, ratedVoltageV, at)
   const amplifierClass = classOf(amplifier, stated, assumed, at)
