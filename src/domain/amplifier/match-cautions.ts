@@ -78,7 +78,7 @@ function boundCautions(best: MatchOption, facts: MatchFacts): readonly Caution[]
   return [
     caution(
       'power-bounded',
-      `No power is published for ${short(loadOhm)} Ω. The voltage of ${short(ratedPowerW)} W at ${short(ratedOhm)} Ω is reached there too, so it gives at least ${short(boundW)} W; the supply is sized for ${short(ratedPowerW)} W, which it cannot pass.${otherCoils(facts, best.amplifier)}`,
+      `No power is published for ${short(loadOhm)} Ω. The voltage of ${short(ratedPowerW)} W at ${short(ratedOhm)} Ω is reached there too, so it gives at least ${short(boundW)} W; the supply is sized for ${short(ratedPowerW)} W, for no higher load draws more.${otherCoils(facts, best.amplifier)}`,
       { at: 'amplifier.ratings', figures: { boundW, loadOhm, ratedPowerW, ratedOhm } }
     )
   ]

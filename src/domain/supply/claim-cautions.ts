@@ -26,7 +26,7 @@ function bounded(amplifier: AmplifierOnSupply, at: string): readonly Caution[] {
   return [
     caution(
       'power-bounded',
-      `No power is published for ${loadOhm} Ω; current, cable and fuse are reckoned for the ${ratedPowerW} W at ${ratedOhm} Ω, which a higher load cannot pass.`,
+      `No power is published for ${loadOhm} Ω; current, cable and fuse are reckoned for the ${ratedPowerW} W at ${ratedOhm} Ω, for no higher load draws more.`,
       { at: `${at}.loadOhm`, figures: { loadOhm, ratedOhm, ratedPowerW } }
     )
   ]

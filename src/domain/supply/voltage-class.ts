@@ -65,7 +65,7 @@ function unsuited(amplifier: RatedSupply, systemVoltageV: number, inputW: number
   const field = ratedVoltageV === undefined ? 'inputVoltageV' : 'ratedVoltageV'
   return caution(
     'amplifier-voltage-class',
-    `${name} is rated at ${ratedV} V, the system has ${nominalV} V: ${fate}. ${remedy(converterV, nominalV, inputW)}; or take an amplifier for ${nominalV} V.`,
+    `${name} is rated at ${ratedV} V, the system has ${nominalV} V: ${fate}. ${remedy(converterV, nominalV, inputW)}; or take an amplifier for ${nominalV} V. If its sheet allows ${nominalV} V, give the supply voltage and power it is rated at there.`,
     {
       at: `${at}${field}`,
       figures: {
