@@ -1,5 +1,6 @@
 /** Doubt, said beside a result. Refusals are {@link DesignError}; a caution never stops a calculation. */
 import { acousticCautions } from './cautions/acoustic.ts'
+import { amplifierCautions } from './cautions/amplifier.ts'
 import { boxCautions } from './cautions/box.ts'
 import { conductorCautions } from './cautions/conductor.ts'
 import { driverCautions } from './cautions/driver.ts'
@@ -28,6 +29,7 @@ export type CautionCatalogue = Readonly<Record<string, CautionEntry>>
 /** Every caution the service can give; the type, the catalogue resource and the documentation derive from it. */
 export const cautionCatalogue = {
   ...acousticCautions,
+  ...amplifierCautions,
   ...boxCautions,
   ...conductorCautions,
   ...driverCautions,

@@ -10,13 +10,18 @@ export interface PlanAmplifier extends AmplifierSheet, DrawSheet {
   readonly draw?: DrawSheet
 }
 
-const forBoth = ['class', 'efficiency', 'quiescentW', 'onboardFusesA'] as const satisfies readonly (keyof DrawSheet)[]
+const forBoth = [
+  'class',
+  'efficiency',
+  'quiescentW',
+  'onboardFusesA',
+  'ratedVoltageV'
+] as const satisfies readonly (keyof DrawSheet)[]
 const forSupply = [
   'inputCurrentA',
   'inputVoltageV',
   'standbyA',
-  'regulation',
-  'ratedVoltageV'
+  'regulation'
 ] as const satisfies readonly (keyof DrawSheet)[]
 
 const same = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b)

@@ -6,6 +6,7 @@ import { type Arrangement, arrangementWith } from '../domain/coils/arrangements.
 import type { SpeakerCableRequest } from '../domain/coils/speaker-cable.ts'
 import { type CoilWiring, type CoilWiringRequest, wireCoils } from '../domain/coils/wire-coils.ts'
 import type { CoilConnection } from '../domain/driver/coil-connection.ts'
+import { usualRatedVoltageV } from '../domain/supply/voltage-class.ts'
 import { attempt, type Part, refusedBy, waitingFor } from './part.ts'
 import { matchedSheet } from './plan-amplifier.ts'
 import type { PlanRequest } from './plan-request.ts'
@@ -31,15 +32,21 @@ export interface JoinedDrivers {
   readonly amplifierVoltageV: number
   /** RMS of all outputs together, as the amplifier can give it into this load. */
   readonly amplifierPowerW: number
+  /** The same, or that of the rating where only a lower bound is known: what the supply is sized for. */
+  readonly supplyPowerW: number
   /** RMS of all outputs together after the gain is set. */
   readonly powerW: number
   /** Of the speaker cable. */
   readonly seriesOhm: number
 }
 
-function matchingRequest({ amplifier, driver, driverCount }: PlanRequest, powerW: number): AmplifierMatchRequest {
+function matchingRequest(request: PlanRequest, powerW: number): AmplifierMatchRequest {
+  const { amplifier, driver, driverCount, supply } = request
+  const sheet = matchedSheet(amplifier)
+  const ratedVoltageV = sheet.ratedVoltageV ?? usualRatedVoltageV(supply.systemVoltageV)
   return {
-    amplifier: matchedSheet(amplifier),
+    // its fuses pass the more power the higher the supply
+    amplifier: sheet.onboardFusesA === undefined ? sheet : { ...sheet, ratedVoltageV },
     driver: { powerW, coils: driver.coils.count, coilOhm: driver.coils.ratedOhm },
     driverCount
   }
@@ -101,6 +108,7 @@ export function planLoad(request: SettledPlan): PlannedLoad {
       targetVoltageV: gain.targetVoltageV,
       amplifierVoltageV: Math.sqrt((best.outputPowerW ?? gain.powerW) * best.loadOhm),
       amplifierPowerW: (best.outputPowerW ?? gain.powerW) * best.outputs,
+      supplyPowerW: (best.ratedPowerW ?? best.outputPowerW ?? gain.powerW) * best.outputs,
       powerW: gain.powerW * best.outputs,
       seriesOhm: wiring.done ? (wiring.outcome.result.cable?.sourceSeriesOhm ?? 0) : 0
     }

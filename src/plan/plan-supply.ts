@@ -67,10 +67,10 @@ export interface PowerRuns {
   readonly assumed: readonly Assumption[]
 }
 
-/** Sized for what the amplifier can give into the wired load, not for where the gain is left. */
-function bassAmplifier(amplifier: PlanAmplifier, { amplifierPowerW, loadOhm }: JoinedDrivers): AmplifierOnSupply {
+/** Sized for the most the amplifier may draw at the wired load, not for where the gain is left. */
+function bassAmplifier(amplifier: PlanAmplifier, { supplyPowerW, loadOhm }: JoinedDrivers): AmplifierOnSupply {
   const { name } = amplifier
-  return { ...(name === undefined ? {} : { name }), ...drawSheet(amplifier), powerW: amplifierPowerW, loadOhm }
+  return { ...(name === undefined ? {} : { name }), ...drawSheet(amplifier), powerW: supplyPowerW, loadOhm }
 }
 
 function currentRequest({ amplifier, car, supply }: PlanRequest, joined: JoinedDrivers): CurrentRequest {

@@ -29,6 +29,7 @@ import { planSignal, type SignalPart } from './plan-signal.ts'
 import { type PlanSummary, planSummary } from './plan-summary.ts'
 import { type CablePart, type CurrentPart, type FusePart, planSupply } from './plan-supply.ts'
 import { usual } from './plan-usual.ts'
+import { planVoltageCautions } from './plan-voltage.ts'
 import { type Restraint, restraintSources } from './restraint.ts'
 import { withStepCautions } from './step-cautions.ts'
 
@@ -110,7 +111,8 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const { circuit, ...circuitSays } = planCircuit(settled, wires, runs, signal)
   const { sheets, ...build } = planBuild(settled, finish, fits ? enclosure.box : undefined, circuit, supply, assumed)
   const parts: PlanParts = { ...load, driver, ...enclosure, sheets, ...supply, signal }
-  const work = build.facts === undefined ? [] : buildCautions(build.facts)
+  const voltages = planVoltageCautions(settled, supply.current)
+  const work = [...voltages, ...(build.facts === undefined ? [] : buildCautions(build.facts))]
   const unkept = notAsAsked(request.enclosure, { chosen, ...enclosure })
   const filtered = joined === undefined ? [] : closedHighPass(enclosure.response, joined)
   const cable = supply.cable.done ? supply.cable.outcome.result : undefined

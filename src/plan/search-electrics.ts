@@ -36,7 +36,9 @@ function settledAs(plan: PlanRequest): SettledPlan {
 
 function supplyHindrance({ current, cable, fuse, feeder }: PlannedSupply): Rejection | undefined {
   const refused = [current, cable, fuse, feeder].find(part => !part.done)
-  return refused === undefined || refused.done ? undefined : hindered('supply', refused.refusal.message)
+  if (refused !== undefined && !refused.done) return hindered('supply', refused.refusal.message)
+  const unsuited = current.done && current.outcome.cautions.find(({ code }) => code === 'amplifier-voltage-class')
+  return unsuited ? hindered('stop-caution', unsuited.message) : undefined
 }
 
 function noLoad({ matching }: PlannedLoad): Rejection {

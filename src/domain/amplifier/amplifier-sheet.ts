@@ -1,7 +1,8 @@
 /** What an amplifier's data sheet says, and the power it gives into a load: published, or not known. */
 import type { Assumptions } from '../assume.ts'
-import type { AmplifierEconomy } from './heat.ts'
+import { type AmplifierEconomy, believablePower } from './heat.ts'
 import type { RatingKind } from './power-rating.ts'
+import { lowestBridged, requireOneStory, SAME_LOAD } from './rating-contradictions.ts'
 
 export interface AmplifierRating {
   readonly loadOhm: number
@@ -30,18 +31,27 @@ export interface SettledAmplifier {
   readonly channels: number
   readonly lowestOhm: number
   readonly lowestBridgedOhm: number
+  /** The most that the fuses on board let all channels together give [W], where they are known. */
+  readonly believableW?: number
 }
 
 export interface OutputPower {
   readonly powerW: number
-  readonly powerFrom: 'published' | 'two-channels'
+  readonly powerFrom: PowerFrom
+  /** Of a bound: the rating whose voltage it takes. */
+  readonly ratedOhm?: number
+  readonly ratedPowerW?: number
 }
 
-/** Prints of the same load differ by rounding: 2.67 Ω is 8/3 Ω. */
-const SAME_LOAD = 0.01
+export const powerOrigins = ['published', 'two-channels', 'voltage-bound'] as const
+export type PowerFrom = (typeof powerOrigins)[number]
 
-/** @param at  path of the amplifier in the request, ending in a dot */
+/**
+ * @param at  path of the amplifier in the request, ending in a dot
+ * @throws DesignError `conflicting-input` of ratings that exclude each other
+ */
 export function settleAmplifier(sheet: AmplifierSheet, assumed: Assumptions, at: string): SettledAmplifier {
+  requireOneStory(sheet, at)
   const bridges = sheet.minimumBridgedOhm !== undefined || sheet.ratings.some(({ bridged }) => bridged === true)
   assumed.or(
     sheet.ratingKind,
@@ -64,7 +74,14 @@ export function settleAmplifier(sheet: AmplifierSheet, assumed: Assumptions, at:
           2 * sheet.minimumOhm,
           'each channel of a bridged pair sees half the load'
         )
-  return { sheet, channels, lowestOhm: sheet.minimumOhm, lowestBridgedOhm }
+  const believableW = believablePower(sheet, assumed, at)
+  return {
+    sheet,
+    channels,
+    lowestOhm: sheet.minimumOhm,
+    lowestBridgedOhm: lowestBridged(sheet, lowestBridgedOhm),
+    ...(believableW === undefined ? {} : { believableW })
+  }
 }
 
 function published({ ratings }: AmplifierSheet, loadOhm: number, bridged: boolean): number | undefined {
@@ -74,21 +91,52 @@ function published({ ratings }: AmplifierSheet, loadOhm: number, bridged: boolea
   return found?.powerW
 }
 
+/** What one output is rated for: a bridged pair also by its channels, each at half the load with half the power. */
+function ratingsOf({ ratings }: AmplifierSheet, bridged: boolean): readonly AmplifierRating[] {
+  if (!bridged) return ratings.filter(rating => rating.bridged !== true)
+  const channels = ratings.filter(rating => rating.bridged !== true)
+  const pairs = channels.map(({ loadOhm, powerW }) => ({ loadOhm: 2 * loadOhm, powerW: 2 * powerW, bridged: true }))
+  return [...ratings.filter(rating => rating.bridged === true), ...pairs]
+}
+
 /**
- * Power into one output at a load, from the data sheet alone. No power is scaled from one load to another: supply, current
- * limit and heat bend the 1/Z law in a way that only the maker has measured.
+ * The least power at a load above every one that is rated near it.
+ *
+ *   P(Z) ≥ P(Zr)·Zr/Z  for the nearest rated Zr below Z
+ *
+ * @returns undefined without a rating at an allowed load below
+ * @validity A lower bound for the output: the voltage reached at Zr is reached at Z, where the supply sags less. The draw is
+ * at most that of the rating. Never downwards: current limit and heat bend that way.
+ * @source derived: P = V²/Z with the same voltage
+ * @check  600 W at 4 Ω → at least 300 W at 8 Ω
+ */
+function boundAbove(amplifier: SettledAmplifier, loadOhm: number, bridged: boolean): OutputPower | undefined {
+  const { sheet, lowestOhm, lowestBridgedOhm } = amplifier
+  const lowest = (bridged ? lowestBridgedOhm : lowestOhm) * (1 - SAME_LOAD)
+  const below = ratingsOf(sheet, bridged).filter(rating => rating.loadOhm >= lowest && rating.loadOhm < loadOhm)
+  const [nearest] = below.toSorted((a, b) => b.loadOhm - a.loadOhm)
+  if (nearest === undefined) return undefined
+  const { loadOhm: ratedOhm, powerW: ratedPowerW } = nearest
+  return { powerW: (ratedPowerW * ratedOhm) / loadOhm, powerFrom: 'voltage-bound', ratedOhm, ratedPowerW }
+}
+
+/**
+ * Power into one output at a load, from the data sheet. No power is scaled to a lower load: supply, current limit and heat
+ * bend the 1/Z law in a way that only the maker has measured. Above a rated load there is a lower bound.
  *
  *   bridged, when only channels are published:  P(Z) = 2·P_channel(Z/2)
  *
- * @returns undefined when nothing is published for this load
+ * @returns undefined when nothing follows from the sheet for this load
  * @source derived: each channel of a bridged pair drives half the load with half the voltage
  * @check  a channel of 300 W at 2 Ω → a bridged pair of 600 W at 4 Ω
  */
-export function outputPower({ sheet }: SettledAmplifier, loadOhm: number, bridged: boolean): OutputPower | undefined {
+export function outputPower(amplifier: SettledAmplifier, loadOhm: number, bridged: boolean): OutputPower | undefined {
+  const { sheet } = amplifier
   const direct = published(sheet, loadOhm, bridged)
   if (direct !== undefined) return { powerW: direct, powerFrom: 'published' }
   const channel = bridged ? published(sheet, loadOhm / 2, false) : undefined
-  return channel === undefined ? undefined : { powerW: 2 * channel, powerFrom: 'two-channels' }
+  if (channel !== undefined) return { powerW: 2 * channel, powerFrom: 'two-channels' }
+  return boundAbove(amplifier, loadOhm, bridged)
 }
 
 /** The most all channels together are claimed to give [W]. */

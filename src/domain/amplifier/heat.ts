@@ -1,7 +1,7 @@
 /** What the amplifiers of a match give off as heat, and whether their fuses could feed what is claimed. */
 import type { Assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
-import { type AmplifierDraw, inputPower, plausiblePower } from '../supply/amplifier-draw.ts'
+import { type AmplifierDraw, disproved, inputPower, plausiblePower } from '../supply/amplifier-draw.ts'
 import { type AmplifierClass, classDraws, supplyJudgement } from '../supply/supply-judgement.ts'
 
 export interface AmplifierEconomy {
@@ -9,6 +9,8 @@ export interface AmplifierEconomy {
   readonly efficiency?: number
   readonly quiescentW?: number
   readonly onboardFusesA?: readonly number[]
+  /** Supply at which the powers are rated. */
+  readonly ratedVoltageV?: number
 }
 
 export interface AmplifierHeat {
@@ -61,24 +63,27 @@ function drawOf(amplifier: AmplifierEconomy, powerW: number, efficiency: number,
 }
 
 /**
- * Heat = input − output, at full sine and at one eighth of it.
+ * Heat = input − output, at the full level the gain is set to and at one eighth of it. The efficiency is that at rated
+ * output; below it the partial-load law of the class holds.
  *
- * @param powerW  output of all amplifiers together at full level [W]
+ * @param ratedW  output of all amplifiers together at this load, as rated [W]
+ * @param playedW  the same at full level [W], at most ratedW
  * @returns undefined when neither class nor efficiency is known
  * @source class efficiencies common practice; partial-load law as in the supply room
- * @check  640 W at efficiency 0.85 → 112.9 W
+ * @check  640 W at efficiency 0.85 → 112.9 W; 300 W out of 2400 W, 15 W idle → 66.1 W
  */
 export function amplifierHeat(
   amplifier: AmplifierEconomy,
-  powerW: number,
+  ratedW: number,
+  playedW: number,
   assumed: Assumptions,
   at: string
 ): AmplifierHeat | undefined {
   const efficiency = efficiencyOf(amplifier, assumed, at)
   if (efficiency === undefined) return undefined
-  const draw = drawOf(amplifier, powerW, efficiency, assumed, at)
-  const heat = (share: number) => inputPower(draw, share) - share * powerW
-  return { fullSineW: heat(1), averageW: heat(supplyJudgement.averageDuty) }
+  const draw = drawOf(amplifier, ratedW, efficiency, assumed, at)
+  const heat = (outputW: number) => inputPower(draw, outputW / ratedW) - outputW
+  return { fullSineW: heat(playedW), averageW: heat(supplyJudgement.averageDuty * playedW) }
 }
 
 export function heatCautions(heat: AmplifierHeat | undefined): readonly Caution[] {
@@ -93,18 +98,39 @@ export function heatCautions(heat: AmplifierHeat | undefined): readonly Caution[
   ]
 }
 
-/** Doubt about a claimed power that the on-board fuses could not feed. */
-export function plausibilityCautions(amplifier: AmplifierEconomy, claimedW: number, at: string): readonly Caution[] {
-  const { onboardFusesA } = amplifier
-  const efficiency =
-    amplifier.efficiency ?? (amplifier.class === undefined ? 1 : classDraws[amplifier.class].efficiency)
-  if (onboardFusesA === undefined) return []
-  const plausibleW = plausiblePower(efficiency, RATING_SUPPLY_V, onboardFusesA)
-  if (claimedW <= plausibleW) return []
+const fuseEfficiency = ({ class: named, efficiency }: AmplifierEconomy) =>
+  efficiency ?? (named === undefined ? 1 : classDraws[named].efficiency)
+
+/** The most that the fuses on board let it give [W]; without class and efficiency as if it had no loss. */
+export function believablePower(amplifier: AmplifierEconomy, assumed: Assumptions, at: string): number | undefined {
+  const { onboardFusesA, ratedVoltageV } = amplifier
+  if (onboardFusesA === undefined) return undefined
+  const ratedV = assumed.or(
+    ratedVoltageV,
+    `${at}ratedVoltageV`,
+    RATING_SUPPLY_V,
+    'rating supply of ANSI/CTA-2006, 14.4 V per 12 V, for what its own fuses pass'
+  )
+  return plausiblePower(fuseEfficiency(amplifier), ratedV, onboardFusesA)
+}
+
+/** Said of a claimed power that the on-board fuses could not feed. */
+export function plausibilityCautions(
+  amplifier: AmplifierEconomy,
+  claimedW: number,
+  plausibleW: number | undefined,
+  at: string
+): readonly Caution[] {
+  const { onboardFusesA = [], ratedVoltageV = RATING_SUPPLY_V, efficiency, class: named } = amplifier
+  if (plausibleW === undefined || !disproved(claimedW, plausibleW)) return []
+  const loss =
+    efficiency === undefined && named === undefined
+      ? 'even without any loss'
+      : `with efficiency ${fuseEfficiency(amplifier)}`
   return [
     caution(
       'rating-implausible',
-      `${Math.round(claimedW)} W are claimed, but ${Math.round(plausibleW)} W is all that on-board fuses of ${onboardFusesA.join(' + ')} A pass at ${RATING_SUPPLY_V} V${amplifier.efficiency === undefined && amplifier.class === undefined ? ' even without any loss' : ` with efficiency ${efficiency}`}.`,
+      `${Math.round(claimedW)} W are claimed, but ${Math.round(plausibleW)} W is all that on-board fuses of ${onboardFusesA.join(' + ')} A pass at ${ratedVoltageV} V ${loss}: no more than that is reckoned with.`,
       { at: `${at}onboardFusesA`, figures: { claimedW, plausibleW } }
     )
   ]

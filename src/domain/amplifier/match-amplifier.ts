@@ -74,11 +74,19 @@ function amplifiersOf({ amplifier, otherAmplifiers = [] }: AmplifierMatchRequest
   }))
 }
 
+function requireNames(amplifiers: readonly NamedAmplifier[]): void {
+  const again = amplifiers.find((each, index) => amplifiers.findIndex(({ name }) => name === each.name) < index)
+  if (again === undefined) return
+  const detail = `Two of the amplifiers are called ${again.name}; the answer could not tell them apart.`
+  throw new DesignError('conflicting-input', { field: `${again.at}name`, detail })
+}
+
 function requireComparable(request: AmplifierMatchRequest, rankBy: Ranking): void {
   requireContinuous([
     ...amplifiersOf(request).flatMap(({ sheet, at }) => ratingFault(`${at}ratingKind`, sheet.ratingKind ?? 'rms')),
     ...ratingFault('driver.ratingKind', request.driver.ratingKind ?? 'rms')
   ])
+  requireNames(amplifiersOf(request))
   requirePositive('driver.powerW', request.driver.powerW, 'W')
   requirePositive('driver.coilOhm', request.driver.coilOhm, 'Ω')
   const key = rankBy === 'price' ? 'price' : 'footprintM2'
@@ -119,7 +127,8 @@ function heatOf(
   assumed: Assumptions
 ): AmplifierHeat | undefined {
   const chosen = amplifiers.find(({ name }) => name === best.amplifier)
-  return chosen && amplifierHeat(chosen.sheet, gain.powerW * best.outputs, assumed, chosen.at)
+  const { outputPowerW = gain.powerW, outputs } = best
+  return chosen && amplifierHeat(chosen.sheet, outputPowerW * outputs, gain.powerW * outputs, assumed, chosen.at)
 }
 
 function settledDefaults(request: AmplifierMatchRequest, assumed: Assumptions) {
@@ -176,7 +185,8 @@ function sourcesOf(
  *
  * @param request  ratings as published, drivers all alike
  * @throws DesignError `undefined-rating` for peak, maximum and total figures; `missing-input` when ranked by what is not given
- * @validity Balanced wiring of like drivers; power only as published for the load, never scaled.
+ * @validity Balanced wiring of like drivers; power as published for the load, never scaled to a lower one; above the rated
+ * loads a lower bound.
  * @source common practice, no source: equal power, 0.75 to 1.5 accepted; loads derived from Kirchhoff's laws
  * @check  500 W at 4 Ω on one driver of 2 × 2 Ω and 500 W → 4 Ω, ratio 1, 44.72 V
  */

@@ -44,6 +44,31 @@ function gainBasis({ targetVoltageV }: GainTarget, { loadOhm }: MatchOption, pow
   }
 }
 
+/** V²/Z with the voltage of the rating. */
+function boundBasis({
+  powerFrom,
+  claimedPowerW,
+  outputPowerW = 0,
+  ratedOhm = 0,
+  ratedPowerW = 0,
+  loadOhm
+}: MatchOption) {
+  if (powerFrom !== 'voltage-bound' || claimedPowerW !== undefined) return []
+  const basis: Basis = {
+    quantity: 'best.outputPowerW',
+    formula: 'Pr*Zr/Z',
+    inputs: [
+      { symbol: 'Pr', value: ratedPowerW, unit: 'W' },
+      { symbol: 'Zr', value: ratedOhm, unit: 'Ω' },
+      { symbol: 'Z', value: loadOhm, unit: 'Ω' }
+    ],
+    value: outputPowerW,
+    unit: 'W',
+    source: 'ohms-law'
+  }
+  return [basis]
+}
+
 export function matchBasis(
   driver: DriverSheet,
   best: MatchOption | undefined,
@@ -55,5 +80,10 @@ export function matchBasis(
     { symbol: 'N', value: best.driversPerOutput, unit: '1' },
     { symbol: 'Pd', value: driver.powerW, unit: 'W' }
   ]
-  return [loadBasis(driver, best), ratioBasis(best.powerRatio, powers), gainBasis(gain, best, powers)]
+  return [
+    ...boundBasis(best),
+    loadBasis(driver, best),
+    ratioBasis(best.powerRatio, powers),
+    gainBasis(gain, best, powers)
+  ]
 }

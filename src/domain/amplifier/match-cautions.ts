@@ -1,8 +1,10 @@
 /** What to mind about an amplifier and its drivers. */
 import { type Caution, caution } from '../caution.ts'
 import { type AmplifierSheet, claimedPower, type SettledAmplifier } from './amplifier-sheet.ts'
+import { coilAdvice } from './coil-advice.ts'
 import { plausibilityCautions } from './heat.ts'
 import type { DriverSheet, MatchOption } from './match-options.ts'
+import { contradictionCautions } from './rating-contradictions.ts'
 
 /** The modulus may fall this far below the rated impedance (IEC 60268-5, from memory). */
 const LOWEST_MODULUS = 0.8
@@ -13,6 +15,7 @@ interface MatchFacts {
     readonly sheet: AmplifierSheet
     readonly settled: SettledAmplifier
     readonly at: string
+    readonly name: string
   }[]
   readonly options: readonly MatchOption[]
   readonly best: MatchOption | undefined
@@ -21,7 +24,15 @@ interface MatchFacts {
 
 const short = (value: number) => Number(value.toPrecision(4))
 
-function withoutBest({ options, amplifierCount }: MatchFacts): readonly Caution[] {
+/** What to buy instead: the coils with which the amplifier would give what it is rated for. */
+function otherCoils({ request, amplifiers, amplifierCount }: MatchFacts, of?: string): string {
+  const asked = amplifiers.filter(({ name }) => of === undefined || name === of)
+  const found = asked.flatMap(({ settled, name }) => coilAdvice(settled, name, { ...request, amplifierCount }) ?? [])
+  return found[0] === undefined ? '' : ` ${found[0]}`
+}
+
+function withoutBest(facts: MatchFacts): readonly Caution[] {
+  const { options, amplifierCount } = facts
   const atHand = options.filter(option => option.amplifiersNeeded <= amplifierCount)
   const allowed = atHand.filter(option => option.verdict !== 'below-minimum')
   if (allowed.length === 0) {
@@ -30,7 +41,7 @@ function withoutBest({ options, amplifierCount }: MatchFacts): readonly Caution[
     return [
       caution(
         'no-allowed-load',
-        `The highest load of these drivers on ${amplifierCount === 1 ? 'one amplifier' : `${amplifierCount} amplifiers`} is ${short(highest)} Ω; the outputs need ${short(lowest)} Ω or more.`,
+        `The highest load of these drivers on ${amplifierCount === 1 ? 'one amplifier' : `${amplifierCount} amplifiers`} is ${short(highest)} Ω; the outputs need ${short(lowest)} Ω or more.${otherCoils(facts)}`,
         { at: 'amplifier.minimumOhm', figures: { highestOhm: highest, minimumOhm: lowest } }
       )
     ]
@@ -39,7 +50,7 @@ function withoutBest({ options, amplifierCount }: MatchFacts): readonly Caution[
   return [
     caution(
       'power-unknown',
-      `No continuous power is published for any load these drivers can present (${loads.join(', ')}). It is not scaled from another load, so nothing is matched: ask the maker.`,
+      `No continuous power is published for any load these drivers can present (${loads.join(', ')}). It is not scaled to a lower load, so nothing is matched: ask the maker.${otherCoils(facts)}`,
       { at: 'amplifier.ratings' }
     )
   ]
@@ -61,13 +72,25 @@ function powerCautions(best: MatchOption, { request: { driver } }: MatchFacts): 
   return []
 }
 
+function boundCautions(best: MatchOption, facts: MatchFacts): readonly Caution[] {
+  const { powerFrom, loadOhm, outputPowerW: boundW = 0, ratedOhm = 0, ratedPowerW = 0 } = best
+  if (powerFrom !== 'voltage-bound') return []
+  return [
+    caution(
+      'power-bounded',
+      `No power is published for ${short(loadOhm)} Ω. The voltage of ${short(ratedPowerW)} W at ${short(ratedOhm)} Ω is reached there too, so it gives at least ${short(boundW)} W; the supply is sized for ${short(ratedPowerW)} W, for no higher load draws more.${otherCoils(facts, best.amplifier)}`,
+      { at: 'amplifier.ratings', figures: { boundW, loadOhm, ratedPowerW, ratedOhm } }
+    )
+  ]
+}
+
 function bridgeCautions(best: MatchOption): readonly Caution[] {
   if (!best.bridged) return []
   const live = caution(
     'bridged-terminals',
     'Both terminals of a bridged pair are live: neither may touch ground, the body of the car, or a terminal of another output.'
   )
-  if (best.powerFrom === 'published') return [live]
+  if (best.powerFrom !== 'two-channels') return [live]
   return [
     live,
     caution(
@@ -80,7 +103,8 @@ function bridgeCautions(best: MatchOption): readonly Caution[] {
 
 function sheetCautions({ amplifiers }: MatchFacts): readonly Caution[] {
   return amplifiers.flatMap(({ sheet, settled, at }) => [
-    ...plausibilityCautions(sheet, claimedPower(settled), at),
+    ...plausibilityCautions(sheet, claimedPower(settled), settled.believableW, at),
+    ...contradictionCautions(sheet, at),
     ...sheet.ratings.flatMap(({ loadOhm, bridged = false }, index) => {
       const lowest = bridged ? settled.lowestBridgedOhm : settled.lowestOhm
       if (loadOhm >= lowest) return []
@@ -129,5 +153,11 @@ function loadCautions(best: MatchOption, { request: { driver } }: MatchFacts): r
 export function matchCautions(facts: MatchFacts): readonly Caution[] {
   const { best } = facts
   if (best === undefined) return [...withoutBest(facts), ...sheetCautions(facts)]
-  return [...powerCautions(best, facts), ...bridgeCautions(best), ...loadCautions(best, facts), ...sheetCautions(facts)]
+  return [
+    ...boundCautions(best, facts),
+    ...powerCautions(best, facts),
+    ...bridgeCautions(best),
+    ...loadCautions(best, facts),
+    ...sheetCautions(facts)
+  ]
 }

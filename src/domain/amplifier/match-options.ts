@@ -1,7 +1,8 @@
 /** Every balanced way of putting like drivers on the outputs of an amplifier, and how its power fits them. */
 import { numberOf, product, rational, rationalOf } from '../../numeric/rational.ts'
 import { arrangementWith, divisors, joinText } from '../coils/arrangements.ts'
-import { outputPower, ratingsText, type SettledAmplifier } from './amplifier-sheet.ts'
+import { disproved } from '../supply/amplifier-draw.ts'
+import { type OutputPower, outputPower, type PowerFrom, ratingsText, type SettledAmplifier } from './amplifier-sheet.ts'
 
 /** Amplifier power over the sum of the drivers' ratings. Common practice, no source: equal is the aim, this much is accepted. */
 export const powerBand = { lowest: 0.75, highest: 1.5 } as const
@@ -28,7 +29,12 @@ export interface MatchOption {
   readonly verdict: MatchVerdict
   readonly advice: string
   readonly outputPowerW?: number
-  readonly powerFrom?: 'published' | 'two-channels'
+  readonly powerFrom?: PowerFrom
+  /** What the sheet claims for this output, where the fuses on board pass less. */
+  readonly claimedPowerW?: number
+  /** Of a bound: the rating whose voltage it takes; the supply is sized for this power. */
+  readonly ratedOhm?: number
+  readonly ratedPowerW?: number
   readonly totalPowerW?: number
   readonly driverPowerW?: number
   readonly coilPowerW?: number
@@ -72,29 +78,46 @@ function advice(verdict: MatchVerdict, ratio: number): string {
     : `${Math.round(100 * ratio)} % of the drivers' rating: turned up until it clips, the output approaches a square wave of twice the power and can overheat the coils. Set the gain without an allowance.`
 }
 
+function unknown(loadOhm: number, bridged: boolean, amplifier: SettledAmplifier) {
+  return {
+    verdict: 'power-unknown' as const,
+    advice: `No continuous power is published for ${short(loadOhm)} Ω${bridged ? ' bridged' : ''} or a load below it that is allowed (published: ${ratingsText(amplifier.sheet)}). It is not scaled to a lower load: ask the maker.`
+  }
+}
+
+function origin({ powerFrom, ratedOhm = 0, ratedPowerW = 0 }: OutputPower, outputPowerW: number): string {
+  if (powerFrom !== 'voltage-bound') return ''
+  return `At least ${short(outputPowerW)} W, by the voltage of ${short(ratedPowerW)} W at ${short(ratedOhm)} Ω. `
+}
+
+/** The fuses on board feed all outputs of an amplifier together. */
+function believed({ believableW = Infinity }: SettledAmplifier, outputW: number, outputs: number, needed: number) {
+  const mostW = (believableW * needed) / outputs
+  return disproved(outputW, mostW) ? mostW : outputW
+}
+
 function powered(
   amplifier: SettledAmplifier,
   driver: DriverSheet,
   { outputs, bridged }: Layout,
   drivers: number,
-  loadOhm: number
+  loadOhm: number,
+  amplifiersNeeded: number
 ) {
   const output = outputPower(amplifier, loadOhm, bridged)
-  if (output === undefined) {
-    return {
-      verdict: 'power-unknown' as const,
-      advice: `No continuous power is published for ${short(loadOhm)} Ω${bridged ? ' bridged' : ''} (published: ${ratingsText(amplifier.sheet)}). It is not scaled from another load: ask the maker.`
-    }
-  }
-  const driverPowerW = output.powerW / drivers
+  if (output === undefined) return unknown(loadOhm, bridged, amplifier)
+  const { powerW: claimedPowerW, ...from } = output
+  const outputPowerW = believed(amplifier, claimedPowerW, outputs, amplifiersNeeded)
+  const driverPowerW = outputPowerW / drivers
   const powerRatio = driverPowerW / driver.powerW
   const verdict = verdictOf(powerRatio)
   return {
     verdict,
-    advice: advice(verdict, powerRatio),
-    outputPowerW: output.powerW,
-    powerFrom: output.powerFrom,
-    totalPowerW: output.powerW * outputs,
+    advice: `${origin(output, outputPowerW)}${advice(verdict, powerRatio)}`,
+    outputPowerW,
+    ...from,
+    ...(outputPowerW === claimedPowerW ? {} : { claimedPowerW }),
+    totalPowerW: outputPowerW * outputs,
     driverPowerW,
     coilPowerW: driverPowerW / driver.coils,
     powerRatio
@@ -121,7 +144,7 @@ function optionOf(
           verdict: 'below-minimum' as const,
           advice: `${short(loadOhm)} Ω lies below the ${short(lowestOhm)} Ω this output may drive: not to be wired.`
         }
-      : powered(amplifier, driver, layout, driversPerOutput, loadOhm)
+      : powered(amplifier, driver, layout, driversPerOutput, loadOhm, amplifiersNeeded)
   return {
     amplifier: name,
     bridged,

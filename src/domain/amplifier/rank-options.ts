@@ -9,7 +9,12 @@ const SAME_RATIO = 0.02
 
 type Reason = (a: MatchOption, b: MatchOption) => number
 
-const usable = ({ verdict }: MatchOption) => (verdict === 'below-minimum' ? 2 : verdict === 'power-unknown' ? 1 : 0)
+/** What is published comes before what is only bounded. */
+function usable({ verdict, powerFrom }: MatchOption): number {
+  if (verdict === 'below-minimum') return 3
+  if (verdict === 'power-unknown') return 2
+  return powerFrom === 'voltage-bound' ? 1 : 0
+}
 const distance = ({ powerRatio = 1 }: MatchOption) => Math.abs(Math.log(powerRatio))
 const inBand = ({ powerRatio }: MatchOption) =>
   powerRatio !== undefined && powerRatio >= powerBand.lowest && powerRatio <= powerBand.highest ? 0 : 1

@@ -45,7 +45,7 @@ export const loadCautions = {
   'power-unknown': {
     level: 'care',
     meaning:
-      'The power at the wired load is not published. It does not follow from another load: supply, current limit and heat bend the 1/Z law.',
+      'The power at the wired load is not published. It does not follow from a higher load: supply, current limit and heat bend the 1/Z law.',
     basis: "the amplifier's data sheet"
   },
   'under-powered': {

@@ -13,13 +13,23 @@ export function cableLossDb(loadOhm: number, loopOhm: number): number {
 }
 
 /**
+ * Resistance of an amplifier's output [Ω]: Z/DF.
+ *
+ * @source definition of the damping factor
+ * @check  4 Ω, 50 → 80 mΩ
+ */
+export function outputOhm(loadOhm: number, amplifierDampingFactor: number): number {
+  return loadOhm / amplifierDampingFactor
+}
+
+/**
  * Damping factor at the end of the cable: Z/(Z/DF + Rw).
  *
  * @source derived: the resistance of amplifier and cable in series
  * @check  4 Ω, 200, 0.0806 Ω → 39.76
  */
 export function dampingFactorAtLoad(loadOhm: number, amplifierDampingFactor: number, loopOhm: number): number {
-  return loadOhm / (loadOhm / amplifierDampingFactor + loopOhm)
+  return loadOhm / (outputOhm(loadOhm, amplifierDampingFactor) + loopOhm)
 }
 
 /**

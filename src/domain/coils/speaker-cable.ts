@@ -9,7 +9,7 @@ import { type Caution, caution } from '../caution.ts'
 import { DesignError } from '../design-error.ts'
 import type { Basis } from '../outcome.ts'
 import type { SourceId } from '../source.ts'
-import { cableLossDb, dampingFactorAtLoad, qesFactor } from './cable-effects.ts'
+import { cableLossDb, dampingFactorAtLoad, outputOhm, qesFactor } from './cable-effects.ts'
 
 /** Common practice, no source: these sizes are sold as speaker cable, and this much of the load may be in the wire. */
 const speakerCableJudgement = {
@@ -122,13 +122,15 @@ function withEffects(
   { loadOhm, currentA }: Limits
 ): SpeakerCable {
   const { amplifierDampingFactor, reOhm, qes } = request
-  const factor = reOhm === undefined ? undefined : qesFactor(row.loopOhm, reOhm)
+  const inside = amplifierDampingFactor === undefined ? 0 : outputOhm(loadOhm, amplifierDampingFactor)
+  const sourceSeriesOhm = row.loopOhm + inside
+  const factor = reOhm === undefined ? undefined : qesFactor(sourceSeriesOhm, reOhm)
   return {
     ...row,
     areaM2: size.areaM2,
     currentA,
     lossDb: cableLossDb(loadOhm, row.loopOhm),
-    sourceSeriesOhm: row.loopOhm,
+    sourceSeriesOhm,
     ...(amplifierDampingFactor === undefined
       ? {}
       : { dampingFactor: dampingFactorAtLoad(loadOhm, amplifierDampingFactor, row.loopOhm) }),

@@ -2,6 +2,7 @@
 import { twelves } from '../twelves.ts'
 import { type AmplifierDraw, type AmplifierOnSupply, inputPower, plausiblePower } from './amplifier-draw.ts'
 import { type AmplifierClass, supplyJudgement } from './supply-judgement.ts'
+import { suitsSupply } from './voltage-class.ts'
 
 export interface Currents {
   readonly quiescentA: number
@@ -24,6 +25,8 @@ export interface AmplifierCurrents extends Currents {
   readonly name?: string
   readonly class: AmplifierClass
   readonly powerW: number
+  /** What the sheet claims, where its fuses pass less. */
+  readonly claimedPowerW?: number
   readonly efficiency: number
   readonly inputPowerW: number
   /** Output left at nominal supply if the amplifier does not regulate. */
@@ -87,13 +90,14 @@ export function amplifierCurrents(
   systemVoltageV: number
 ): AmplifierCurrents {
   const currents = currentsOf(draw, systemVoltageV)
-  const left = unregulatedShare(systemVoltageV, draw.ratedVoltageV)
+  const left = suitsSupply(amplifier, systemVoltageV) ? unregulatedShare(systemVoltageV, draw.ratedVoltageV) : 1
   const fusesA = amplifier.onboardFusesA
   const output = draw.powerW * (draw.regulated ? 1 : left)
   return {
     ...(amplifier.name === undefined ? {} : { name: amplifier.name }),
     class: draw.class,
     powerW: draw.powerW,
+    ...(draw.claimedW === undefined ? {} : { claimedPowerW: draw.claimedW }),
     efficiency: draw.efficiency,
     inputPowerW: currents.fullSineA * systemVoltageV,
     unregulatedPowerW: draw.powerW * left,

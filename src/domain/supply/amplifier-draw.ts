@@ -2,7 +2,9 @@
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
 import { twelves } from '../twelves.ts'
+import { ratedOutputW } from './rated-output.ts'
 import { type AmplifierClass, classDraws, supplyJudgement } from './supply-judgement.ts'
+import { suitsSupply } from './voltage-class.ts'
 
 export interface AmplifierOnSupply {
   readonly name?: string
@@ -27,11 +29,14 @@ export interface AmplifierOnSupply {
 
 export interface AmplifierDraw {
   readonly powerW: number
+  /** What the sheet claims, where the fuses on board pass less and powerW is what they pass. */
+  readonly claimedW?: number
   readonly class: AmplifierClass
   readonly efficiency: number
   readonly quiescentW: number
   /** Input power at rated output. */
   readonly fullInputW: number
+  /** Also of one made for another system voltage: its converter holds the voltage. */
   readonly regulated: boolean
   readonly regulationKnown: boolean
   readonly ratedVoltageV: number
@@ -89,31 +94,13 @@ export function plausiblePower(efficiency: number, ratedVoltageV: number, fusesA
   return efficiency * ratedVoltageV * fusesA.reduce((sum, ratingA) => sum + ratingA, 0)
 }
 
-function outputOf({ powerW, ratings, loadOhm, ratedAs }: AmplifierOnSupply, at: string): number {
-  if (ratedAs === 'peak') {
-    throw new DesignError('conflicting-input', {
-      field: `${at}ratedAs`,
-      detail:
-        'Peak, maximum and total powers fix no current: their duration, distortion and driven channels are undefined. Give the continuous RMS power.'
-    })
-  }
-  if (powerW !== undefined && ratings !== undefined) {
-    throw new DesignError('conflicting-input', {
-      field: `${at}ratings`,
-      detail: 'Give either powerW at the wired load or ratings with loadOhm.'
-    })
-  }
-  if (powerW !== undefined) return powerW
-  const published = (ratings ?? []).map(rating => `${rating.loadOhm} Ω`).join(', ')
-  const rating = ratings?.find(candidate => Math.abs(candidate.loadOhm - (loadOhm ?? 0)) < 1e-9)
-  if (rating !== undefined) return rating.powerW
-  throw new DesignError('missing-input', {
-    field: `${at}${ratings === undefined || loadOhm === undefined ? 'powerW' : 'ratings'}`,
-    detail:
-      ratings === undefined
-        ? 'Give the continuous RMS power at the wired load, or ratings with loadOhm.'
-        : `No published power for ${loadOhm ?? 'an unstated'} Ω (published: ${published}); power is not scaled from one load to another.`
-  })
+/** Beyond the rounding of six digits. */
+export const disproved = (claimedW: number, plausibleW: number) => claimedW > plausibleW * (1 + 1e-5)
+
+/** The claim, or what the fuses on board can feed where they disprove it. */
+function believed({ onboardFusesA }: AmplifierOnSupply, claimedW: number, efficiency: number, ratedVoltageV: number) {
+  const plausibleW = plausiblePower(efficiency, ratedVoltageV, onboardFusesA ?? [Infinity])
+  return disproved(claimedW, plausibleW) ? plausibleW : claimedW
 }
 
 /**
@@ -174,9 +161,10 @@ function ratedVoltageOf(
   assumed: Assumptions,
   at: string
 ): number {
-  const { ratedVoltageV, regulation, inputCurrentA, inputVoltageV } = amplifier
+  const { ratedVoltageV, regulation, inputCurrentA, inputVoltageV, onboardFusesA } = amplifier
   const usual = supplyJudgement.ratingVPer12V * twelves(systemVoltageV)
-  const matters = regulation !== 'regulated' || (inputCurrentA !== undefined && inputVoltageV === undefined)
+  const measured = inputCurrentA !== undefined && inputVoltageV === undefined
+  const matters = regulation !== 'regulated' || measured || onboardFusesA !== undefined
   if (!matters) return ratedVoltageV ?? usual
   return assumed.or(ratedVoltageV, `${at}ratedVoltageV`, usual, 'rating supply of ANSI/CTA-2006, 14.4 V per 12 V')
 }
@@ -208,9 +196,9 @@ export function amplifierDraw(
   assumed: Assumptions,
   at: string
 ): AmplifierDraw {
-  const powerW = outputOf(amplifier, at)
+  const claimedW = ratedOutputW(amplifier, at)
   const ratedVoltageV = ratedVoltageOf(amplifier, systemVoltageV, assumed, at)
-  const stated = statedEfficiency(amplifier, powerW, ratedVoltageV, at)
+  const stated = statedEfficiency(amplifier, claimedW, ratedVoltageV, at)
   const amplifierClass = classOf(amplifier, stated, assumed, at)
   const efficiency = assumed.or(
     stated,
@@ -218,14 +206,16 @@ export function amplifierDraw(
     classDraws[amplifierClass].efficiency,
     `class ${amplifierClass} at rated output, common practice; a data-sheet figure wins`
   )
+  const powerW = believed(amplifier, claimedW, efficiency, ratedVoltageV)
   const fullInputW = powerW / efficiency
   return {
     powerW,
+    ...(powerW === claimedW ? {} : { claimedW }),
     class: amplifierClass,
     efficiency,
     quiescentW: quiescentOf(amplifier.quiescentW, amplifierClass, fullInputW, assumed, at),
     fullInputW,
-    regulated: amplifier.regulation !== 'unregulated',
+    regulated: amplifier.regulation !== 'unregulated' || !suitsSupply(amplifier, systemVoltageV),
     regulationKnown: amplifier.regulation !== undefined,
     ratedVoltageV
   }

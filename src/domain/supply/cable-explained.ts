@@ -12,6 +12,7 @@ import type { CableChoiceRequest, CableTask } from './cable-request.ts'
 import type { CableChoice } from './choose-cable.ts'
 import { say } from './supply-cautions.ts'
 import { supplyJudgement } from './supply-judgement.ts'
+import { voltageClassCautions } from './voltage-class.ts'
 
 const plain = (value: number) => String(Number(value.toPrecision(3)))
 
@@ -175,6 +176,10 @@ function guardCautions({ task }: Circuit, winner: JudgedSize | undefined, result
   ]
 }
 
+function cableVoltageClass({ ratedVoltageV, systemVoltageV }: CableChoiceRequest, { load }: CableChoice) {
+  return ratedVoltageV === undefined ? [] : voltageClassCautions({ ratedVoltageV }, systemVoltageV, load.powerW, '')
+}
+
 export function cableCautions(
   request: CableChoiceRequest,
   circuit: Circuit,
@@ -185,6 +190,7 @@ export function cableCautions(
   const { task } = circuit
   const inside = request.spaces !== undefined && !request.spaces.includes('engine-bay')
   return [
+    ...cableVoltageClass(request, result),
     ...noCable(result, task),
     ...(task.law.compositionUnknown ? [compositionCaution('conductor', result.cable?.designation ?? 'The cable')] : []),
     ...voltageCautions(request, result, assumed),

@@ -60,6 +60,8 @@ export interface CableChoiceRequest extends ConductorRequest, SurroundingsReques
   readonly onboardFusesA?: readonly number[]
   readonly source?: BatterySource
   readonly terminalAreaM2?: number
+  /** Supply that the amplifier at the end of the run is rated at. */
+  readonly ratedVoltageV?: number
   readonly dropOutV?: number
   readonly futureLoadPowerW?: number
   readonly shortCircuit?: ShortCircuitRequest

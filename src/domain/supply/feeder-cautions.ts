@@ -1,6 +1,7 @@
 /** Cautions of a solved feeder, each with the figures that triggered it. */
 import { type Caution, caution } from '../caution.ts'
 import { compositionCaution } from '../fuse/protected-cable.ts'
+import { feederAmplifierCautions } from './feeder-amplifier-cautions.ts'
 import type { AmplifierAnswer, Feeder } from './feeder-answer.ts'
 import type { FeederRequest } from './feeder-request.ts'
 import type { SettledStage } from './feeder-stage.ts'
@@ -218,6 +219,7 @@ export function feederCautions(
       : [])
   ]
   return [
+    ...feederAmplifierCautions(request),
     ...voltages.map(atLevel(request)),
     ...result.amplifiers.flatMap((_, index) => atAmplifier(request, feeder, index)),
     ...protection(result),

@@ -2,10 +2,12 @@
 import { type Caution, type CautionCode, caution, cautionCatalogue } from '../caution.ts'
 import { twelves } from '../twelves.ts'
 import type { AmplifierCurrents } from './amplifier-currents.ts'
-import { type AmplifierDraw, type AmplifierOnSupply, plausiblePower } from './amplifier-draw.ts'
+import { type AmplifierDraw, type AmplifierOnSupply, inputPower } from './amplifier-draw.ts'
 import type { ChargingBalance } from './charging-balance.ts'
+import { claimCautions } from './claim-cautions.ts'
 import type { EngineOff } from './engine-off.ts'
 import { classDraws, supplyJudgement } from './supply-judgement.ts'
+import { voltageClassCautions } from './voltage-class.ts'
 
 /** A caution whose text needs no figures. */
 export function say(code: CautionCode, at?: string): Caution {
@@ -13,7 +15,6 @@ export function say(code: CautionCode, at?: string): Caution {
 }
 
 const one = (value: number) => value.toFixed(1)
-const whole = (value: number) => value.toFixed(0)
 
 function efficiencyCaution(amplifier: AmplifierOnSupply, draw: AmplifierDraw, at: string): readonly Caution[] {
   const stated = amplifier.efficiency !== undefined || amplifier.inputCurrentA !== undefined
@@ -24,20 +25,6 @@ function efficiencyCaution(amplifier: AmplifierOnSupply, draw: AmplifierDraw, at
       'efficiency-implausible',
       `Efficiency ${draw.efficiency.toFixed(2)} lies outside ${lowest} to ${highest}, which class ${draw.class} amplifiers reach at rated output; check at which load and output it was measured.`,
       { at, figures: { efficiency: draw.efficiency, lowest, highest } }
-    )
-  ]
-}
-
-function ratingCaution({ onboardFusesA }: AmplifierOnSupply, draw: AmplifierDraw, at: string): readonly Caution[] {
-  const { powerW, efficiency, ratedVoltageV } = draw
-  if (onboardFusesA === undefined) return []
-  const plausibleW = plausiblePower(efficiency, ratedVoltageV, onboardFusesA)
-  if (powerW <= plausibleW) return []
-  return [
-    caution(
-      'rating-implausible',
-      `${whole(powerW)} W is claimed, but ${whole(plausibleW)} W is all its on-board fuses pass at ${one(ratedVoltageV)} V with efficiency ${efficiency.toFixed(2)}.`,
-      { at, figures: { claimedW: powerW, plausibleW } }
     )
   ]
 }
@@ -68,7 +55,8 @@ export function amplifierCautions(
   at: string
 ): readonly Caution[] {
   return [
-    ...ratingCaution(amplifier, draw, at),
+    ...voltageClassCautions(amplifier, systemVoltageV, inputPower(draw, 1), `${at}.`),
+    ...claimCautions(amplifier, draw, at),
     ...efficiencyCaution(amplifier, draw, at),
     ...drainCaution(amplifier, at),
     ...(draw.regulationKnown ? [] : [say('supply-type-unknown', at)]),

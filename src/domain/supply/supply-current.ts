@@ -3,7 +3,7 @@ import { type Assumptions, assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { DesignError } from '../design-error.ts'
 import { batteryOhm } from '../fuse/battery-source.ts'
-import type { Basis, Outcome } from '../outcome.ts'
+import type { Outcome } from '../outcome.ts'
 import type { SourceId } from '../source.ts'
 import { twelves } from '../twelves.ts'
 import {
@@ -18,10 +18,12 @@ import { type AmplifierDraw, type AmplifierOnSupply, amplifierDraw } from './amp
 import { type CapacitorEffect, type CapacitorRequest, capacitorEffect, usualPrechargeOhm } from './capacitor.ts'
 import { prechargeCautions } from './capacitor-cautions.ts'
 import { type ChargingBalance, type ChargingRequest, chargingBalance } from './charging-balance.ts'
+import { currentBasis } from './current-basis.ts'
 import { driveCautions } from './drive-cautions.ts'
 import { type BatteryRequest, batteryExponent, type EngineOff, engineOff } from './engine-off.ts'
 import { amplifierCautions, chargingCautions, engineOffCaution, say, unregulatedCaution } from './supply-cautions.ts'
 import { supplyJudgement } from './supply-judgement.ts'
+import { unlike, unlikeCautions } from './unlike-batteries.ts'
 
 export interface BatteryBank extends BatteryRequest {
   readonly parkedLoadA?: number
@@ -69,6 +71,7 @@ function listening(request: CurrentRequest, currents: Currents, assumed: Assumpt
   if (secondBattery?.arrangement === 'isolated') {
     return engineOff(secondBattery, currents.averageA, currents.fullSineA, systemVoltageV, assumed, 'secondBattery.')
   }
+  if (secondBattery !== undefined && unlike(battery, secondBattery)) return undefined
   const currentA = currents.averageA + parkedA
   if (secondBattery === undefined)
     return engineOff(battery, currentA, currents.fullSineA, systemVoltageV, assumed, 'battery.')
@@ -148,6 +151,7 @@ function cautionsOf(
       : chargingCautions(result.charging, charging.kind)),
     ...driveCautions(request.drive),
     ...(result.engineOff === undefined ? [] : [engineOffCaution(result.engineOff)]),
+    ...unlikeCautions(request),
     ...(secondBattery === undefined ? [] : [say('second-battery'), say('battery-gas')]),
     ...([request.battery?.chemistry, secondBattery?.chemistry].includes('lithium') ? [say('lithium-battery')] : []),
     ...(capacitor === undefined || result.capacitor === undefined
@@ -208,49 +212,6 @@ export function supplyCurrent(request: CurrentRequest): Outcome<SupplyCurrent> {
     cautions: cautionsOf(request, result, draws),
     assumed: assumed.list,
     sources: sourcesOf(request),
-    basis: basisOf(request, result)
-  }
-}
-
-function basisOf(request: CurrentRequest, { currents, amplifiers, charging }: SupplyCurrent): readonly Basis[] {
-  const voltage = { symbol: 'V', value: request.systemVoltageV, unit: 'V' }
-  const inputW = amplifiers.reduce((sum, { inputPowerW }) => sum + inputPowerW, 0)
-  const input = { symbol: 'Pin', value: inputW, unit: 'W' }
-  return [
-    {
-      quantity: 'currents.fullSineA',
-      formula: 'Pin/V',
-      inputs: [input, voltage],
-      value: currents.fullSineA,
-      unit: 'A',
-      source: 'class-efficiency'
-    },
-    {
-      quantity: 'currents.peakNoStorageA',
-      formula: '2*I',
-      inputs: [{ symbol: 'I', value: currents.fullSineA, unit: 'A' }],
-      value: currents.peakNoStorageA,
-      unit: 'A',
-      source: 'class-b-theory'
-    },
-    ...(charging === undefined ? [] : [surplusBasis(charging, currents)])
-  ]
-}
-
-function surplusBasis(
-  { idleAvailableA, baseLoadA, idleAverageSurplusA }: ChargingBalance,
-  { averageA }: Currents
-): Basis {
-  return {
-    quantity: 'charging.idleAverageSurplusA',
-    formula: 'Iav-Ibase-Imusic',
-    inputs: [
-      { symbol: 'Iav', value: idleAvailableA, unit: 'A' },
-      { symbol: 'Ibase', value: baseLoadA, unit: 'A' },
-      { symbol: 'Imusic', value: averageA, unit: 'A' }
-    ],
-    value: idleAverageSurplusA,
-    unit: 'A',
-    source: 'iso-8854'
+    basis: currentBasis(request, result)
   }
 }

@@ -30,7 +30,7 @@ const amplifier = {
   class: 'D',
   regulation: 'regulated',
   ratedVoltageV: 14.4,
-  onboardFusesA: [40, 40]
+  onboardFusesA: [50, 50]
 } as const
 
 const supply = {

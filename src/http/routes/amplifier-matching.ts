@@ -1,5 +1,6 @@
 /** POST /v1/amplifiers/matching */
 import Type from 'typebox'
+import { powerOrigins } from '../../domain/amplifier/amplifier-sheet.ts'
 import { matchAmplifier as compute, MOST_OPTIONS_SHOWN } from '../../domain/amplifier/match-amplifier.ts'
 import { matchVerdicts } from '../../domain/amplifier/match-options.ts'
 import { ratingKinds } from '../../domain/amplifier/power-rating.ts'
@@ -33,6 +34,9 @@ export const Sheet = component('AmplifierSheet', "What an amplifier's data sheet
   class: Type.Optional(choice('Class of the output stage, for the heat', amplifierClasses)),
   efficiency: Type.Optional(quantity('1', 'Output over input at rated output', { from: 0.05, to: 0.99 })),
   quiescentW: Type.Optional(quantity('W', 'Idle draw', { from: 0, to: 1000 })),
+  ratedVoltageV: Type.Optional(
+    quantity('V', 'Supply at which the powers are rated, for what the fuses pass', { from: 6, to: 60 })
+  ),
   onboardFusesA: Type.Optional(
     list('Fuses on the amplifier', quantity('A', 'Rating of one', { above: 0, to: 1000 }), 1, 12)
   ),
@@ -80,19 +84,22 @@ const Option = component('MatchOption', 'One balanced way of putting the drivers
   lowestOhm: quantity('Ω', 'Lowest load this output may drive'),
   join: Type.String({ description: 'How the coils on one output are joined' }),
   verdict: choice(
-    '`good`: 0.75 to 1.5 times the drivers; `power-unknown`: nothing published for this load; `below-minimum`: must not be wired',
+    '`good`: 0.75 to 1.5 times the drivers; `power-unknown`: nothing published for this load or an allowed one below; `below-minimum`: must not be wired',
     matchVerdicts
   ),
   advice: Type.String({ description: 'What follows from it' }),
   outputPowerW: Type.Optional(
-    quantity('W', 'Continuous power of one output into this load; absent when not published')
+    quantity('W', 'Continuous power of one output into this load; absent when nothing follows from the sheet')
   ),
   powerFrom: Type.Optional(
-    choice('`published` for this load, or `two-channels`: twice one channel at half the load', [
-      'published',
-      'two-channels'
-    ])
+    choice(
+      '`published` for this load; `two-channels`: twice one channel at half the load; `voltage-bound`: at least this, by the voltage reached at the lower load `ratedOhm`',
+      powerOrigins
+    )
   ),
+  claimedPowerW: Type.Optional(quantity('W', 'What the sheet claims, where the fuses on board pass less')),
+  ratedOhm: Type.Optional(quantity('Ω', 'Load of the rating a bound comes from')),
+  ratedPowerW: Type.Optional(quantity('W', 'Power of that rating: size the supply for it')),
   totalPowerW: Type.Optional(quantity('W', 'Power of all outputs in use')),
   driverPowerW: Type.Optional(quantity('W', 'Power offered to each driver')),
   coilPowerW: Type.Optional(quantity('W', 'Power offered to each coil')),
@@ -110,7 +117,7 @@ const Wiring = component('MatchWiring', 'How to join the drivers of one output.'
 
 const Result = component('AmplifierMatchResult', 'How the amplifier can drive the drivers, best first.', {
   best: Type.Optional(
-    ref(Option, 'The way to take; absent when no allowed load of the amplifiers at hand has a published power')
+    ref(Option, 'The way to take; absent when the power of no allowed load of the amplifiers at hand is known')
   ),
   wiring: Type.Optional(ref(Wiring, 'How to join the drivers of each output of the best way')),
   gain: Type.Optional(ref(MatchGain, 'Gain setting of each output of the best way')),
@@ -125,7 +132,7 @@ export const matchAmplifier = defineOperation({
   tag: 'Coils and amplifier',
   summary: 'Whether amplifier and drivers fit, and at which load',
   description:
-    'Continuous RMS power of the amplifier against that of the drivers at every load they can be wired to, on one output or spread over several, single or bridged. Power is taken as published for the load and never scaled; peak, maximum and total figures are refused with the reason.',
+    'Continuous RMS power of the amplifier against that of the drivers at every load they can be wired to, on one output or spread over several, single or bridged. Power is taken as published for the load and never scaled to a lower one; above the rated loads it is bounded by the voltage reached there. Two powers at one load, bridged figures of one channel, peak, maximum and total figures are refused with the reason.',
   body: Body,
   result: Result,
   compute,

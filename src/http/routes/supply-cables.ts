@@ -40,6 +40,12 @@ const Body = component('CableRequest', 'A feeder that wants a cable and a fuse. 
   currentA: Type.Optional(quantity('A', 'Current at full sine; or loadPowerW', { above: 0, to: 5000 })),
   ...loadOnFuseFields,
   systemVoltageV,
+  ratedVoltageV: Type.Optional(
+    quantity('V', 'Supply voltage that the amplifier at the end is rated at; it must suit the system', {
+      from: 6,
+      to: 60
+    })
+  ),
   sourceVoltageV: Type.Optional(
     quantity('V', 'Voltage at the start of the run, when not the nominal one', { from: 5, to: 60 })
   ),

@@ -48,10 +48,10 @@ export const Battery = component('BatteryRequest', 'The battery that plays with 
   parkedLoadA: Type.Optional(quantity('A', 'What the parked car draws beside the amplifiers', { from: 0, to: 100 }))
 })
 export const SecondBattery = component('SecondBatteryRequest', 'A further battery for the music.', {
-  arrangement: choice('`isolated` feeds the amplifiers alone when the engine is off; `parallel` joins the first', [
-    'isolated',
-    'parallel'
-  ]),
+  arrangement: choice(
+    '`isolated` feeds the amplifiers alone when the engine is off; `parallel` joins the first, of the same chemistry',
+    ['isolated', 'parallel']
+  ),
   ...batteryFields
 })
 
@@ -101,7 +101,8 @@ const Sizing = component(
 const AmplifierCurrents = component('AmplifierCurrents', 'One amplifier’s share.', {
   name: Type.Optional(Type.String({ description: 'Name from the request' })),
   class: choice('Class used', amplifierClasses),
-  powerW: quantity('W', 'Continuous RMS output used'),
+  powerW: quantity('W', 'Continuous RMS output used: the one claimed, or what the fuses on board pass'),
+  claimedPowerW: Type.Optional(quantity('W', 'Output claimed, where the fuses on board pass less')),
   efficiency: quantity('1', 'Efficiency used'),
   inputPowerW: quantity('W', 'Input at full sine'),
   unregulatedPowerW: quantity('W', 'Output left at system voltage if the amplifier does not regulate'),
@@ -151,7 +152,7 @@ const Result = component('SupplyCurrentResult', 'Currents and what they ask of t
   sizing: ref(Sizing),
   amplifiers: list('Each amplifier in the order of the request', ref(AmplifierCurrents), 1, 32),
   charging: Type.Optional(ref(ChargingBalance)),
-  engineOff: Type.Optional(ref(EngineOff)),
+  engineOff: Type.Optional(ref(EngineOff, 'Absent for batteries of unlike chemistry in parallel: they are no bank')),
   capacitor: Type.Optional(ref(CapacitorEffect))
 })
 

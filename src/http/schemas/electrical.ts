@@ -32,7 +32,9 @@ export const amplifierOnSupply = {
     })
   ),
   ratings: Type.Optional(list('Published outputs by load', ref(AmplifierRatingOnSupply), 1, 16)),
-  loadOhm: Type.Optional(quantity('Ω', 'Load wired to it, one of the ratings', { above: 0, to: 64 })),
+  loadOhm: Type.Optional(
+    quantity('Ω', 'Load wired to it: one of the ratings, or above one, whose draw then bounds it', { above: 0, to: 64 })
+  ),
   ratedAs: Type.Optional(
     choice('What the power stands for; peak figures are refused', ['continuous', 'peak', 'unknown'])
   ),

@@ -38,13 +38,16 @@ export const SpeakerCableResult = component('SpeakerCable', 'A speaker cable and
   areaMm2: quantity('mm²', 'Conductor section'),
   currentA: quantity('A', 'RMS current at full sine'),
   lossDb: quantity('dB', 'Level against a cable without resistance'),
-  sourceSeriesOhm: quantity('Ω', 'Give this to the acoustic calculation as `source.seriesOhm`'),
+  sourceSeriesOhm: quantity(
+    'Ω',
+    'Cable, and the output of the amplifier where its damping factor is given: the acoustic calculation takes it as `source.seriesOhm`'
+  ),
   governedBy: Type.Optional(
     choice('The limit that ruled out the next smaller size', ['resistance', 'ampacity', 'smallest-size'])
   ),
   dampingFactor: Type.Optional(quantity('1', 'Damping factor at the load, cable included')),
-  qesFactor: Type.Optional(quantity('1', 'Qes with this cable over Qes without')),
-  qes: Type.Optional(quantity('1', 'Qes with this cable'))
+  qesFactor: Type.Optional(quantity('1', 'Qes with cable and output resistance over Qes without')),
+  qes: Type.Optional(quantity('1', 'Qes with cable and output resistance'))
 })
 
 const Candidate = component('SpeakerCableCandidate', 'A size that was considered.', rowFields)

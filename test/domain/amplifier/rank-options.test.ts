@@ -36,6 +36,8 @@ describe('order of options', () => {
   it('usable before unknown before forbidden, however well the power fits', () => {
     expectBefore({ verdict: 'over-powered', powerRatio: 3 }, { verdict: 'power-unknown' })
     expectBefore({ verdict: 'power-unknown' }, { verdict: 'below-minimum' })
+    expectBefore({ powerRatio: 0.3 }, { powerRatio: 1, powerFrom: 'voltage-bound' })
+    expectBefore({ powerRatio: 0.3, powerFrom: 'voltage-bound' }, { verdict: 'power-unknown' })
     expectBefore({ verdict: 'under-powered', powerRatio: 0.3 }, { verdict: 'below-minimum' }, 'price')
   })
 

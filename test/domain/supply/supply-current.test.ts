@@ -158,7 +158,7 @@ describe('current draw', () => {
     }
   })
 
-  it('takes a published rating at the wired load and never scales one to another', () => {
+  it('takes a published rating at the wired load and never scales one to a lower load', () => {
     const ratings = [
       { loadOhm: 4, powerW: 300 },
       { loadOhm: 2, powerW: 640 }
@@ -167,6 +167,21 @@ describe('current draw', () => {
     expect(refusal({ amplifiers: [{ class: 'D', ratings, loadOhm: 1 }], systemVoltageV: 12 })).toBe(
       'missing-input amplifiers[0].ratings'
     )
+  })
+
+  it('draws at most what the nearest lower load draws: 500 W at 2 Ω bound what 3 Ω takes', () => {
+    const ratings = [
+      { loadOhm: 4, powerW: 300 },
+      { loadOhm: 2, powerW: 500 }
+    ]
+    const request = (loadOhm: number) => ({
+      amplifiers: [{ class: 'D', regulation: 'regulated', ratings, loadOhm } as const],
+      systemVoltageV: 12
+    })
+    expectPrinted(supplyCurrent(request(3)).result.currents.fullSineA, '49.0')
+    expectPrinted(supplyCurrent(request(8)).result.currents.fullSineA, '29.4') // 300/0.85/12
+    expect(codes(request(3))).toContain('power-bounded')
+    expect(codes(request(2))).not.toContain('power-bounded')
   })
 
   it('refuses peak powers, double statements and impossible sheets', () => {

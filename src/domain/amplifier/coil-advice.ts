@@ -1,0 +1,45 @@
+/** Which coil version of the same drivers an amplifier would give its published power into. */
+import type { SettledAmplifier } from './amplifier-sheet.ts'
+import { type DriverSheet, type MatchOption, type MatchVerdict, matchOptions } from './match-options.ts'
+
+/** Coils that drivers are sold with. Common practice, no source. */
+const SOLD_OHM = [1, 2, 4, 8] as const
+const COUNTED = ['single', 'dual', 'triple', 'quadruple'] as const
+
+interface Bought {
+  readonly driver: DriverSheet
+  readonly driverCount: number
+  readonly amplifierCount: number
+}
+
+const wish: readonly MatchVerdict[] = ['good', 'over-powered', 'under-powered']
+
+/** The version nearest to the drivers at hand among those with the best verdict; the higher of two as near. */
+function versions({ driver }: Bought): readonly DriverSheet[] {
+  const distance = (ohm: number) => Math.abs(Math.log(ohm / driver.coilOhm))
+  return SOLD_OHM.filter(ohm => ohm !== driver.coilOhm)
+    .toSorted((a, b) => distance(a) - distance(b) || b - a)
+    .map(coilOhm => ({ ...driver, coilOhm }))
+}
+
+/**
+ * @returns `With dual 4 Ω coils the load would be 4 Ω, where 600 W are published.`, or undefined when no version helps
+ */
+export function coilAdvice(amplifier: SettledAmplifier, name: string, bought: Bought): string | undefined {
+  const { driverCount, amplifierCount } = bought
+  const ways = versions(bought).flatMap(driver =>
+    matchOptions(amplifier, name, driver, driverCount)
+      .filter(({ powerFrom, amplifiersNeeded }) => powerFrom === 'published' && amplifiersNeeded <= amplifierCount)
+      .map(option => ({ driver, option }))
+  )
+  const best = ways.toSorted((a, b) => wish.indexOf(a.option.verdict) - wish.indexOf(b.option.verdict))[0]
+  return best && sentence(best.driver, best.option)
+}
+
+function sentence(
+  { coils, coilOhm }: DriverSheet,
+  { loadOhm, bridged, outputs, outputPowerW = 0 }: MatchOption
+): string {
+  const load = `${Number(loadOhm.toPrecision(3))} Ω${bridged ? ' bridged' : ''}${outputs > 1 ? ` on each of ${outputs} outputs` : ''}`
+  return `With ${COUNTED[coils - 1] ?? coils} ${coilOhm} Ω ${coils === 1 ? 'coil versions' : 'coils'} the load would be ${load}, where ${Number(outputPowerW.toPrecision(4))} W are published.`
+}

@@ -1,0 +1,92 @@
+/** Ratings of one sheet that cannot all be true. */
+import { type Caution, caution } from '../caution.ts'
+import { DesignError, type Fault } from '../design-error.ts'
+import type { AmplifierRating, AmplifierSheet } from './amplifier-sheet.ts'
+
+/** Prints of the same load differ by rounding: 2.67 Ω is 8/3 Ω. */
+export const SAME_LOAD = 0.01
+/** Printed powers are rounded and measured one by one; ours. */
+const PRINTED = 0.05
+
+const kind = ({ bridged = false }: AmplifierRating) => bridged
+const alike = (a: AmplifierRating, b: AmplifierRating) =>
+  kind(a) === kind(b) && Math.abs(a.loadOhm / b.loadOhm - 1) <= SAME_LOAD
+const short = (value: number) => Number(value.toPrecision(4))
+
+function twoPowers({ ratings }: AmplifierSheet, at: string): readonly Fault[] {
+  return ratings.flatMap((rating, index) => {
+    const first = ratings.findIndex(other => alike(other, rating))
+    const other = ratings[first]
+    if (other === undefined || first === index || other.powerW === rating.powerW) return []
+    const detail = `${short(other.powerW)} W and ${short(rating.powerW)} W are both stated for ${short(rating.loadOhm)} Ω${kind(rating) ? ' bridged' : ''}; give the continuous one.`
+    return [
+      { field: `${at}ratings[${first}].powerW`, detail },
+      { field: `${at}ratings[${index}].powerW`, detail: 'The other power at the same load.' }
+    ]
+  })
+}
+
+function bridgedOnOne({ ratings, channels, minimumBridgedOhm }: AmplifierSheet, at: string): readonly Fault[] {
+  if (channels !== 1) return []
+  const detail = 'One channel cannot be bridged: it takes two. Give the number of channels, or leave this out.'
+  return [
+    ...ratings.flatMap((rating, index) => (kind(rating) ? [{ field: `${at}ratings[${index}].bridged`, detail }] : [])),
+    ...(minimumBridgedOhm === undefined ? [] : [{ field: `${at}minimumBridgedOhm`, detail }])
+  ]
+}
+
+/** @throws DesignError `conflicting-input` for two powers at one load, or a bridged figure on one channel */
+export function requireOneStory(sheet: AmplifierSheet, at: string): void {
+  const [first, ...others] = [...twoPowers(sheet, at), ...bridgedOnOne(sheet, at)]
+  if (first !== undefined) throw new DesignError('conflicting-input', first, ...others)
+}
+
+/**
+ * Powers that would need a higher voltage at a lower load: P(R) > P(R')·R'/R with R < R'.
+ *
+ * @source derived: the voltage an amplifier reaches does not rise when the load draws more, so half the load has at most
+ * twice the power
+ * @check  300 W at 4 Ω and 900 W at 2 Ω: at most 600 W
+ */
+function moreThanDouble({ ratings }: AmplifierSheet, at: string): readonly Caution[] {
+  return ratings.flatMap((rating, index) => {
+    const { loadOhm, powerW } = rating
+    const higher = ratings.filter(other => kind(other) === kind(rating) && other.loadOhm > loadOhm * (1 + SAME_LOAD))
+    const mosts = higher.map(other => ({ other, mostW: (other.powerW * other.loadOhm) / loadOhm }))
+    const least = mosts.toSorted((a, b) => a.mostW - b.mostW)[0]
+    if (least === undefined || powerW <= least.mostW * (1 + PRINTED)) return []
+    const { other, mostW } = least
+    return [
+      caution(
+        'ratings-contradict',
+        `${short(powerW)} W at ${short(loadOhm)} Ω is more than ${short(other.powerW)} W at ${short(other.loadOhm)} Ω allow: at most ${short(mostW)} W at the same voltage. One of them is no continuous power; read which of the two was measured as RMS.`,
+        { at: `${at}ratings[${index}].powerW`, figures: { powerW, mostW, loadOhm } }
+      )
+    ]
+  })
+}
+
+const tooLow = ({ minimumOhm, minimumBridgedOhm }: AmplifierSheet) =>
+  minimumBridgedOhm !== undefined && minimumBridgedOhm < 2 * minimumOhm * (1 - SAME_LOAD)
+
+/** Lowest load of a bridged pair that its channels allow [Ω]: each sees half of it. @check  4 Ω stated, 4 Ω a channel → 8 Ω */
+export function lowestBridged(sheet: AmplifierSheet, statedOhm: number): number {
+  return tooLow(sheet) ? 2 * sheet.minimumOhm : statedOhm
+}
+
+export function contradictionCautions(sheet: AmplifierSheet, at: string): readonly Caution[] {
+  const { minimumOhm, minimumBridgedOhm = 0 } = sheet
+  const bridged = tooLow(sheet)
+    ? [
+        caution(
+          'bridged-minimum-low',
+          `${short(minimumBridgedOhm)} Ω bridged puts ${short(minimumBridgedOhm / 2)} Ω on each channel, below the ${short(minimumOhm)} Ω of a channel: ${short(2 * minimumOhm)} Ω bridged is taken as the least. If the sheet allows ${short(minimumBridgedOhm / 2)} Ω a channel, give that as minimumOhm.`,
+          {
+            at: `${at}minimumBridgedOhm`,
+            figures: { minimumBridgedOhm, channelOhm: minimumBridgedOhm / 2, minimumOhm }
+          }
+        )
+      ]
+    : []
+  return [...bridged, ...moreThanDouble(sheet, at)]
+}
