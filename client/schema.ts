@@ -9,7 +9,7 @@ export interface paths {
         };
         /**
          * Whether amplifier and drivers fit, and at which load, by query
-         * @description Continuous RMS power of the amplifier against that of the drivers at every load they can be wired to, on one output or spread over several, single or bridged. Power is taken as published for the load and never scaled; peak, maximum and total figures are refused with the reason.
+         * @description Continuous RMS power of the amplifier against that of the drivers at every load they can be wired to, on one output or spread over several, single or bridged. Power is taken as published for the load and never scaled to a lower one; above the rated loads it is bounded by the voltage reached there. Two powers at one load, bridged figures of one channel, peak, maximum and total figures are refused with the reason.
          *
          *     The same calculation as POST, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
          */
@@ -17,7 +17,7 @@ export interface paths {
         put?: never;
         /**
          * Whether amplifier and drivers fit, and at which load
-         * @description Continuous RMS power of the amplifier against that of the drivers at every load they can be wired to, on one output or spread over several, single or bridged. Power is taken as published for the load and never scaled; peak, maximum and total figures are refused with the reason.
+         * @description Continuous RMS power of the amplifier against that of the drivers at every load they can be wired to, on one output or spread over several, single or bridged. Power is taken as published for the load and never scaled to a lower one; above the rated loads it is bounded by the voltage reached there. Two powers at one load, bridged figures of one channel, peak, maximum and total figures are refused with the reason.
          */
         post: operations["matchAmplifier"];
         delete?: never;
@@ -700,6 +700,8 @@ export interface components {
             averageA: number;
             /** @description Heat at ordinary music [W] */
             averageHeatW: number;
+            /** @description Output claimed, where the fuses on board pass less [W] */
+            claimedPowerW?: number;
             /**
              * @description Class used
              * @enum {string}
@@ -723,7 +725,7 @@ export interface components {
             peakNoStorageA: number;
             /** @description Highest continuous output those fuses make believable [W] */
             plausiblePowerW?: number;
-            /** @description Continuous RMS output used [W] */
+            /** @description Continuous RMS output used: the one claimed, or what the fuses on board pass [W] */
             powerW: number;
             /** @description At silence, switched on [A] */
             quiescentA: number;
@@ -795,7 +797,7 @@ export interface components {
         };
         /** @description How the amplifier can drive the drivers, best first. */
         AmplifierMatchResult: {
-            /** @description The way to take; absent when no allowed load of the amplifiers at hand has a published power */
+            /** @description The way to take; absent when the power of no allowed load of the amplifiers at hand is known */
             best?: components["schemas"]["MatchOption"];
             /** @description Cable of each output of the best way */
             cable?: components["schemas"]["SpeakerCable"];
@@ -842,6 +844,8 @@ export interface components {
             price?: number;
             /** @description Idle draw [W] */
             quiescentW?: number;
+            /** @description Supply at which the powers are rated, for what the fuses pass [V] */
+            ratedVoltageV?: number;
             /**
              * @description What kind of figure each rating is; only `rms` can be matched
              * @enum {string}
@@ -1492,7 +1496,7 @@ export interface components {
             /** @description What to do */
             actions: string[];
             /** @description Cautions whose place is this step */
-            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found")[];
+            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "rating-kind-unknown" | "amplifier-voltage-class" | "amplifier-voltage-unknown" | "unlike-batteries-parallel" | "power-bounded" | "bridged-minimum-low" | "ratings-contradict" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found")[];
             /** @description What to check before going on */
             checks: string[];
             /** @description Waiting before a step that needs this one [min] */
@@ -1665,6 +1669,8 @@ export interface components {
             policy?: "strict" | "cfr-150";
             /** @description Conductor length of the positive run [m] */
             positiveLengthM: number;
+            /** @description Supply voltage that the amplifier at the end is rated at; it must suit the system [V] */
+            ratedVoltageV?: number;
             /** @description Resistivity at 20 °C in place of the metal’s; metric sizes then use their nominal area [Ω·m] */
             resistivityOhmM?: number;
             return: components["schemas"]["ReturnPath"];
@@ -1793,7 +1799,7 @@ export interface components {
              * @description Code of the caution; /v1/cautions documents each
              * @enum {string}
              */
-            code: "cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found";
+            code: "cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "rating-kind-unknown" | "amplifier-voltage-class" | "amplifier-voltage-unknown" | "unlike-batteries-parallel" | "power-bounded" | "bridged-minimum-low" | "ratings-contradict" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found";
             /** @description The figures that triggered it; each name ends in its unit */
             figures?: {
                 [key: string]: number;
@@ -2168,7 +2174,7 @@ export interface components {
         /** @description One step of switching on for the first time. */
         CommissioningStep: {
             /** @description Cautions that belong to the step */
-            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found")[];
+            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "rating-kind-unknown" | "amplifier-voltage-class" | "amplifier-voltage-unknown" | "unlike-batteries-parallel" | "power-bounded" | "bridged-minimum-low" | "ratings-contradict" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found")[];
             /** @description Name of the step */
             id: string;
             /** @description What must be seen before the next step */
@@ -3122,7 +3128,7 @@ export interface components {
             inputPowerW?: number;
             /** @description Supply voltage of that input current; else ratedVoltageV [V] */
             inputVoltageV?: number;
-            /** @description Load wired to it, one of the ratings [Ω] */
+            /** @description Load wired to it: one of the ratings, or above one, whose draw then bounds it [Ω] */
             loadOhm?: number;
             /** @description External fuse its maker states [A] */
             makerFuseA?: number;
@@ -3999,6 +4005,8 @@ export interface components {
             amplifiersNeeded: number;
             /** @description Whether each output is a bridged pair of channels */
             bridged: boolean;
+            /** @description What the sheet claims, where the fuses on board pass less [W] */
+            claimedPowerW?: number;
             /** @description Power offered to each coil [W] */
             coilPowerW?: number;
             /** @description Power offered to each driver [W] */
@@ -4013,23 +4021,27 @@ export interface components {
             loadOhm: number;
             /** @description Lowest load this output may drive [Ω] */
             lowestOhm: number;
-            /** @description Continuous power of one output into this load; absent when not published [W] */
+            /** @description Continuous power of one output into this load; absent when nothing follows from the sheet [W] */
             outputPowerW?: number;
             /** @description Outputs in use, each with an equal share of the drivers */
             outputs: number;
             /**
-             * @description `published` for this load, or `two-channels`: twice one channel at half the load
+             * @description `published` for this load; `two-channels`: twice one channel at half the load; `voltage-bound`: at least this, by the voltage reached at the lower load `ratedOhm`
              * @enum {string}
              */
-            powerFrom?: "published" | "two-channels";
+            powerFrom?: "published" | "two-channels" | "voltage-bound";
             /** @description Power offered over the driver's rating [1] */
             powerRatio?: number;
             /** @description Price of the amplifiers needed [1] */
             price?: number;
+            /** @description Load of the rating a bound comes from [Ω] */
+            ratedOhm?: number;
+            /** @description Power of that rating: size the supply for it [W] */
+            ratedPowerW?: number;
             /** @description Power of all outputs in use [W] */
             totalPowerW?: number;
             /**
-             * @description `good`: 0.75 to 1.5 times the drivers; `power-unknown`: nothing published for this load; `below-minimum`: must not be wired
+             * @description `good`: 0.75 to 1.5 times the drivers; `power-unknown`: nothing published for this load or an allowed one below; `below-minimum`: must not be wired
              * @enum {string}
              */
             verdict: "good" | "under-powered" | "over-powered" | "power-unknown" | "below-minimum";
@@ -4449,7 +4461,7 @@ export interface components {
             price?: number;
             /** @description Idle draw [W] */
             quiescentW?: number;
-            /** @description Supply voltage of the power rating [V] */
+            /** @description Supply at which the powers are rated, for what the fuses pass [V] */
             ratedVoltageV?: number;
             /**
              * @description What kind of figure each rating is; only `rms` can be matched
@@ -5609,7 +5621,7 @@ export interface components {
             price?: number;
             /** @description Idle draw [W] */
             quiescentW?: number;
-            /** @description Supply voltage of the power rating [V] */
+            /** @description Supply at which the powers are rated, for what the fuses pass [V] */
             ratedVoltageV?: number;
             /**
              * @description What kind of figure each rating is; only `rms` can be matched
@@ -5662,7 +5674,7 @@ export interface components {
         /** @description A further battery for the music. */
         SecondBatteryRequest: {
             /**
-             * @description `isolated` feeds the amplifiers alone when the engine is off; `parallel` joins the first
+             * @description `isolated` feeds the amplifiers alone when the engine is off; `parallel` joins the first, of the same chemistry
              * @enum {string}
              */
             arrangement: "isolated" | "parallel";
@@ -6056,7 +6068,7 @@ export interface components {
         /** @description One step of the first switching-on. */
         SignalStep: {
             /** @description What to mind; /v1/cautions documents each */
-            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found")[];
+            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "rating-kind-unknown" | "amplifier-voltage-class" | "amplifier-voltage-unknown" | "unlike-batteries-parallel" | "power-bounded" | "bridged-minimum-low" | "ratings-contradict" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found")[];
             /**
              * @description Which step
              * @enum {string}
@@ -6310,13 +6322,13 @@ export interface components {
             loopOhm: number;
             /** @description Level against a cable without resistance [dB] */
             lossDb: number;
-            /** @description Qes with this cable [1] */
+            /** @description Qes with cable and output resistance [1] */
             qes?: number;
-            /** @description Qes with this cable over Qes without [1] */
+            /** @description Qes with cable and output resistance over Qes without [1] */
             qesFactor?: number;
             /** @description Share of the load [%] */
             resistancePercent: number;
-            /** @description Give this to the acoustic calculation as `source.seriesOhm` [Ω] */
+            /** @description Cable, and the output of the amplifier where its damping factor is given: the acoustic calculation takes it as `source.seriesOhm` [Ω] */
             sourceSeriesOhm: number;
         };
         /** @description A size that was considered. */
@@ -6467,7 +6479,7 @@ export interface components {
             inputCurrentA?: number;
             /** @description Supply voltage of that input current; else ratedVoltageV [V] */
             inputVoltageV?: number;
-            /** @description Load wired to it, one of the ratings [Ω] */
+            /** @description Load wired to it: one of the ratings, or above one, whose draw then bounds it [Ω] */
             loadOhm?: number;
             /** @description Name for the answer */
             name?: string;
@@ -6517,6 +6529,7 @@ export interface components {
             capacitor?: components["schemas"]["CapacitorEffect"];
             charging?: components["schemas"]["ChargingBalance"];
             currents: components["schemas"]["SupplyCurrents"];
+            /** @description Absent for batteries of unlike chemistry in parallel: they are no bank */
             engineOff?: components["schemas"]["EngineOff"];
             sizing: components["schemas"]["SizingCurrents"];
         };
@@ -6856,6 +6869,8 @@ export interface operations {
                 "amplifier.price"?: number;
                 /** @description Idle draw [W] */
                 "amplifier.quiescentW"?: number;
+                /** @description Supply at which the powers are rated, for what the fuses pass [V] */
+                "amplifier.ratedVoltageV"?: number;
                 /** @description What kind of figure each rating is; only `rms` can be matched */
                 "amplifier.ratingKind"?: "rms" | "peak" | "max" | "total";
                 /** @description Rated with two channels bridged */
@@ -6920,6 +6935,8 @@ export interface operations {
                 "otherAmplifiers.0.price"?: number;
                 /** @description Idle draw [W] */
                 "otherAmplifiers.0.quiescentW"?: number;
+                /** @description Supply at which the powers are rated, for what the fuses pass [V] */
+                "otherAmplifiers.0.ratedVoltageV"?: number;
                 /** @description What kind of figure each rating is; only `rms` can be matched */
                 "otherAmplifiers.0.ratingKind"?: "rms" | "peak" | "max" | "total";
                 /** @description Rated with two channels bridged */
@@ -9889,6 +9906,8 @@ export interface operations {
                 policy?: "strict" | "cfr-150";
                 /** @description Conductor length of the positive run [m] */
                 positiveLengthM: number;
+                /** @description Supply voltage that the amplifier at the end is rated at; it must suit the system [V] */
+                ratedVoltageV?: number;
                 /** @description Resistivity at 20 °C in place of the metal’s; metric sizes then use their nominal area [Ω·m] */
                 resistivityOhmM?: number;
                 /** @description What the body is made of */
@@ -10144,7 +10163,7 @@ export interface operations {
                 "amplifiers.0.inputCurrentA"?: number;
                 /** @description Supply voltage of that input current; else ratedVoltageV [V] */
                 "amplifiers.0.inputVoltageV"?: number;
-                /** @description Load wired to it, one of the ratings [Ω] */
+                /** @description Load wired to it: one of the ratings, or above one, whose draw then bounds it [Ω] */
                 "amplifiers.0.loadOhm"?: number;
                 /** @description Name for the answer */
                 "amplifiers.0.name"?: string;
@@ -10214,7 +10233,7 @@ export interface operations {
                 digits?: "six" | "full";
                 /** @description What drives the vehicle; `mild-hybrid` is a 48 V one without orange cables */
                 drive?: "combustion" | "mild-hybrid" | "hybrid" | "electric";
-                /** @description `isolated` feeds the amplifiers alone when the engine is off; `parallel` joins the first */
+                /** @description `isolated` feeds the amplifiers alone when the engine is off; `parallel` joins the first, of the same chemistry */
                 "secondBattery.arrangement"?: "isolated" | "parallel";
                 /** @description Capacity of the bank at the rated hours [A·h] */
                 "secondBattery.capacityAh"?: number;

@@ -71,7 +71,7 @@ describe('a plan refuses', () => {
   })
 
   it('an amplifier whose two descriptions differ, with both places', async () => {
-    const amplifier = { ...estatePlan.amplifier, draw: { class: 'AB', onboardFusesA: [40, 40] } }
+    const amplifier = { ...estatePlan.amplifier, draw: { class: 'AB', onboardFusesA: [50, 50] } }
     expect(await refused({ amplifier })).toEqual(['/amplifier/class', '/amplifier/draw/class'])
     const amplifiers = [{ ...estateSearch.amplifiers[0], draw: { efficiency: 0.6 }, efficiency: 0.8 }]
     expect(await refused({ amplifiers }, '/v1/designs/search', estateSearch)).toEqual([
@@ -123,11 +123,11 @@ describe('a plan says', () => {
   })
 
   it('one cause and the ways out where nothing is published for a load of these drivers', () => {
-    const amplifier = { ...estatePlan.amplifier, ratings: [{ loadOhm: 3, powerW: 300 }] }
+    const amplifier = { ...estatePlan.amplifier, ratings: [{ loadOhm: 16, powerW: 300 }] }
     const { verdict, reasons } = planned({ ...estatePlan, amplifier }).result.summary
     expect(verdict).toBe('incomplete')
     expect(reasons).toHaveLength(2)
-    expect(reasons[0]).toMatch(/300 W at 3 Ω.*Take an amplifier/)
+    expect(reasons[0]).toMatch(/300 W at 16 Ω.*Take an amplifier/)
   })
 
   const low = { ...hatchbackPlan, car: { space: { widthMm: 700, heightMm: 380, depthMm: 420 } } }
