@@ -3,7 +3,7 @@ import { mkdirSync, writeFileSync } from 'node:fs'
 import type { AddressInfo } from 'node:net'
 import { setTimeout as sleep } from 'node:timers/promises'
 import { buildApp } from '../src/app.ts'
-import { estatePlan } from '../src/http/examples/plans.ts'
+import { estatePlan } from '../src/http/operations/systems/plans-examples.ts'
 
 const folder = new URL('../demo-out/', import.meta.url)
 

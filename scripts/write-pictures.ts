@@ -4,7 +4,7 @@
  */
 import { readFileSync, writeFileSync } from 'node:fs'
 import { buildApp } from '../src/app.ts'
-import { estatePlan } from '../src/http/examples/plans.ts'
+import { estatePlan } from '../src/http/operations/systems/plans-examples.ts'
 
 const check = process.argv.includes('--check')
 const pictures = { 'level.svg': 'curve-level', 'box.svg': 'box-overview' } as const

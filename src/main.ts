@@ -1,8 +1,8 @@
 /** Environment → buildApp → listen → close on a signal. */
 import { setTimeout as pause } from 'node:timers/promises'
 import { buildApp } from './app.ts'
-import { jsonLog } from './http/plugins/server.ts'
-import { readSettings } from './http/settings.ts'
+import { jsonLog } from './http/serving/server.ts'
+import { readSettings } from './http/serving/settings.ts'
 
 const read = readSettings(process.env)
 if ('faults' in read) {

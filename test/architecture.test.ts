@@ -1,105 +1,133 @@
-/** Imports point inwards only, and a domain room opens only the doors listed here. */
-import { readdirSync, readFileSync } from 'node:fs'
+/** Imports point left only, a room opens only the rooms listed here, and no room stands in a circle of run-time imports. */
+import { readFileSync } from 'node:fs'
 import path from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { circles, edgesBetween, roomOf, type SourceFile, sourceFile, sourceFiles, src } from './support/source-map.ts'
 
-const src = path.resolve(import.meta.dirname, '../src')
-
-/** Inner to outer. A layer imports itself and anything before it. */
-const layers = ['numeric', 'domain', 'plan', 'documents', 'http', 'app.ts', 'main.ts']
+/** Left to right. A layer imports itself and anything before it. */
+const layers = ['numeric', 'contract', 'domain', 'plan', 'documents', 'http', 'app.ts', 'main.ts']
 
 /** Packages and node modules a layer may name. A layer that is not listed may name none. */
 const packages: Record<string, RegExp> = {
+  contract: /^typebox$/,
   documents: /^(d3-(scale|shape)|pdfmake|@tarikjabiri\/dxf|node:(module|path|fs|url))(\/|$)/,
   http: /^(fastify|@fastify\/[a-z-]+|typebox|ajv|ajv-formats|yaml|piscina|prom-client|node:[a-z_/]+)(\/|$)/,
   'app.ts': /^(fastify|@fastify\/[a-z-]+)$/,
   'main.ts': /^node:[a-z/]+$/
 }
 
-/** Domain rooms and the rooms each may import. Loose files of the domain are open to all. */
+/** Houses of the domain and the houses each may open; the loose files of the domain are open to all. */
 const doors: Record<string, readonly string[]> = {
-  cautions: [],
-  sources: [],
   air: [],
   filter: [],
   material: [],
+  cabin: ['air'],
   driver: ['air'],
   network: ['air', 'driver', 'filter'],
-  port: ['air', 'driver', 'network', 'filter', 'enclosure'],
-  cabin: ['air'],
   enclosure: ['air', 'driver', 'network', 'cabin', 'filter'],
+  port: ['air', 'driver', 'network', 'enclosure', 'filter'],
   box: ['air', 'driver', 'port', 'material'],
   sheet: [],
-  coils: ['cable'],
-  // Heat and plausibility need the class laws of the supply room, which needs no amplifier sheet.
-  amplifier: ['coils', 'supply'],
-  cable: [],
-  fuse: ['cable'],
-  supply: ['cable', 'fuse'],
+  coils: ['circuit'],
+  // Heat and plausibility need the class laws of the circuit's loads, which need no amplifier sheet.
+  amplifier: ['coils', 'circuit'],
+  circuit: [],
   signal: ['amplifier', 'filter']
 }
 
-function violations(file: string, text: string): string[] {
-  const place = (name: string) => path.relative(src, name).split(path.sep)
-  const [layer = '', room = ''] = place(file)
-  return [...text.matchAll(/\bfrom\s+['"]([^'"\n]+)['"]|\bimport\s*\(?\s*['"]([^'"\n]+)['"]/g)].flatMap(match => {
-    const target = match[1] ?? match[2] ?? ''
-    const complaint = [`${path.relative(src, file)} may not import ${target}`]
-    if (!target.startsWith('.')) return packages[layer]?.test(target) ? [] : complaint
-    const [toLayer = '', toRoom = ''] = place(path.resolve(path.dirname(file), target))
-    if (!layers.includes(toLayer) && toLayer !== '')
-      return layer === 'http' || layer === 'app.ts' || layer === 'main.ts' ? [] : complaint
+/** Files of the contract that the domain may load: words, catalogues and defaults. Of all others it takes types. */
+const plainContract = /^contract\/(cautions|sources)\/|\/(words|defaults)\.ts$/
+
+function violations({ file, imports }: SourceFile): string[] {
+  const [layer = '', house = ''] = file.split('/')
+  return imports.flatMap(({ specifier, target, typeOnly }) => {
+    const complaint = [`${file} may not import ${specifier}`]
+    if (target === undefined) return packages[layer]?.test(specifier) ? [] : complaint
+    const [toLayer = '', toHouse = ''] = target.split('/')
+    if (!layers.includes(toLayer)) return layers.indexOf(layer) >= layers.indexOf('http') ? [] : complaint
     if (layers.indexOf(toLayer) > layers.indexOf(layer)) return complaint
+    const inner = layer === 'domain' || layer === 'plan'
+    if (inner && toLayer === 'contract' && !typeOnly && !plainContract.test(target)) return complaint
     const crosses =
-      layer === 'domain' && toLayer === 'domain' && room !== toRoom && !toRoom.endsWith('.ts') && !room.endsWith('.ts')
-    return crosses && !doors[room]?.includes(toRoom) ? complaint : []
+      layer === 'domain' &&
+      toLayer === 'domain' &&
+      house !== toHouse &&
+      !toHouse.endsWith('.ts') &&
+      !house.endsWith('.ts')
+    return crosses && !doors[house]?.includes(toHouse) ? complaint : []
   })
 }
 
-const sourceFiles = readdirSync(src, { recursive: true, encoding: 'utf8' })
-  .filter(file => file.endsWith('.ts'))
-  .map(file => ({ file, text: readFileSync(path.join(src, file), 'utf8') }))
+const files = sourceFiles()
 
 describe('architecture', () => {
-  it('has no import that points outwards', () => {
-    expect(sourceFiles.length).toBeGreaterThan(10)
-    expect(sourceFiles.flatMap(({ file, text }) => violations(path.join(src, file), text))).toEqual([])
+  it('has no import that points to the right', () => {
+    expect(files.length).toBeGreaterThan(10)
+    expect(files.flatMap(violations)).toEqual([])
+  })
+
+  it('keeps what the domain loads of the contract free of packages and schemas', () => {
+    const loaded = files.filter(({ file }) => plainContract.test(file))
+    expect(loaded.length).toBeGreaterThan(10)
+    const wrong = loaded.flatMap(({ file, imports }) =>
+      imports
+        .filter(({ target, typeOnly }) => !typeOnly && !(target !== undefined && plainContract.test(target)))
+        .map(({ specifier }) => `${file} loads ${specifier}`)
+    )
+    expect(wrong).toEqual([])
+  })
+
+  it('has no circle of run-time imports, neither between files nor between rooms', () => {
+    expect(circles(edgesBetween(files, file => file, false))).toEqual([])
+    expect(circles(edgesBetween(files, roomOf, false))).toEqual([])
+  })
+
+  it('would notice a circle', () => {
+    const edges = new Map([
+      ['a', ['b']],
+      ['b', ['c', 'd']],
+      ['c', ['a']],
+      ['d', []]
+    ])
+    expect(circles(edges).map(group => [...group].sort())).toEqual([['a', 'b', 'c']])
   })
 
   it('keeps every file under 250 lines', () => {
-    expect(sourceFiles.filter(({ text }) => text.split('\n').length > 250).map(({ file }) => file)).toEqual([])
+    expect(files.filter(({ lines }) => lines > 250).map(({ file }) => file)).toEqual([])
   })
 
   it('has no bag of odds and ends, and no clock or chance inside', () => {
-    expect(
-      sourceFiles
-        .filter(({ file }) => /(^|\/)(utils?|helpers?|common|misc|manager|index)(\/|\.ts$)/.test(file))
-        .map(({ file }) => file)
-    ).toEqual([])
-    const inner = sourceFiles.filter(({ file }) => /^(numeric|domain|plan)\//.test(file))
-    const impure = inner.filter(({ text }) =>
-      /\b(Date\.now|new Date|Math\.random|process\.|console\.|performance\.)/.test(text)
+    const bags = /(^|\/)(utils?|helpers?|common|misc|manager|index)(\/|\.ts$)/
+    expect(files.filter(({ file }) => bags.test(file)).map(({ file }) => file)).toEqual([])
+    const inner = files.filter(({ file }) => /^(numeric|contract|domain|plan)\//.test(file))
+    const impure = inner.filter(({ file }) =>
+      /\b(Date\.now|new Date|Math\.random|process\.|console\.|performance\.)/.test(
+        readFileSync(path.join(src, file), 'utf8')
+      )
     )
     expect(impure.map(({ file }) => file)).toEqual([])
   })
 
+  const place = 'domain/port/port-length.ts'
   for (const line of [
     "import fastify from 'fastify'",
     "import { buildApp } from '../../app.ts'",
-    "import { rateFuse } from '../fuse/rate-fuse.ts'",
+    "import { rateFuse } from '../circuit/fuse/rate-fuse.ts'",
     "import 'node:fs'",
-    "const m = await import('undici')"
+    "const m = await import('undici')",
+    "import { PortSizingRequest } from '../../contract/ports/port-sizing.ts'",
+    "import { type PortSizingRequest } from '../../contract/ports/port-sizing.ts'"
   ]) {
-    it(`would notice: ${line}`, () =>
-      expect(violations(path.join(src, 'domain/port/port-length.ts'), line)).toHaveLength(1))
+    it(`would notice: ${line}`, () => expect(violations(sourceFile(place, line))).toHaveLength(1))
   }
 
   for (const line of [
     "import { airOf } from '../air/air.ts'",
     "import { DesignError } from '../design-error.ts'",
-    "import { bisect } from '../../numeric/bisect.ts'"
+    "import { bisect } from '../../numeric/bisect.ts'",
+    "import type { PortSizingRequest } from '../../contract/ports/port-sizing.ts'",
+    "import { portMouths } from '../../contract/ports/words.ts'"
   ]) {
-    it(`lets through: ${line}`, () =>
-      expect(violations(path.join(src, 'domain/port/port-length.ts'), line)).toEqual([]))
+    it(`lets through: ${line}`, () => expect(violations(sourceFile(place, line))).toEqual([]))
   }
 })

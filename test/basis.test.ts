@@ -1,9 +1,9 @@
 /** `?basis=true` explains figures so that a reader can work them out: a general-purpose evaluator does, for every example. */
 import { evaluate } from 'mathjs'
 import { describe, expect, it } from 'vitest'
-import { sources } from '../src/domain/source.ts'
+import { siField } from '../src/contract/field/wire-units.ts'
+import { sources } from '../src/contract/sources/source.ts'
 import { operations } from '../src/http/operations.ts'
-import { siField } from '../src/http/wire-units.ts'
 import { post } from './support/call.ts'
 
 interface Entry {

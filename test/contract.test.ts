@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs'
 import { Validator } from '@seriousme/openapi-schema-validator'
 import { describe, expect, it } from 'vitest'
 import { operations } from '../src/http/operations.ts'
-import { version } from '../src/http/version.ts'
+import { version } from '../src/http/wire/version.ts'
 import { post, testApp } from './support/call.ts'
 import { committed, contractFaults } from './support/contract-judge.ts'
 

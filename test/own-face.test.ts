@@ -1,10 +1,10 @@
 /** Names of our own: what once called another's terms to mind stays away from the wire, and words come before letters. */
 import { describe, expect, it } from 'vitest'
-import { cautionCatalogue } from '../src/domain/caution.ts'
-import { alignments } from '../src/domain/enclosure/alignments.ts'
-import { sizeEnclosure } from '../src/domain/enclosure/size-enclosure.ts'
-import { fuseTypes } from '../src/domain/fuse/fuse-families-iso-8820.ts'
-import { meterFields, toneFields } from '../src/http/schemas/gain.ts'
+import { meterFields, toneFields } from '../src/contract/amplifiers/gain.ts'
+import { cautionCatalogue } from '../src/contract/cautions/catalogue.ts'
+import { fuseTypes } from '../src/contract/supply/words.ts'
+import { alignments } from '../src/domain/enclosure/sizing/alignments.ts'
+import { sizeEnclosure } from '../src/domain/enclosure/sizing/size-enclosure.ts'
 
 const driver = { fsHz: 29, qms: 5.8, vasM3: 0.058, sdM2: 0.049, reOhm: 3.4 }
 

@@ -1,7 +1,7 @@
 /** What the README shows is what the service does. */
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
-import { settingTable } from '../src/http/settings.ts'
+import { settingTable } from '../src/http/serving/settings.ts'
 import { post } from './support/call.ts'
 
 const root = new URL('..', import.meta.url)

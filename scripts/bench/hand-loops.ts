@@ -1,5 +1,5 @@
 /** The same mathematics for one kind each, written by hand as a single loop: the yardstick of the general solver. */
-import type { ResponseSystem } from '../../src/domain/enclosure/response-system.ts'
+import type { ResponseSystem } from '../../src/domain/enclosure/model/response-system.ts'
 import type { Branch, Chamber } from '../../src/domain/network/network.ts'
 
 export type HandLoop = (frequenciesHz: readonly number[]) => readonly Float64Array[]

@@ -3,11 +3,11 @@
  * cost?   tsx scripts/bench/response.ts
  */
 import { assumptions } from '../../src/domain/assume.ts'
-import { responseCurves } from '../../src/domain/enclosure/curves.ts'
-import type { EnclosureRequest, SystemRequest } from '../../src/domain/enclosure/request.ts'
-import { responseSystem, solveGrid } from '../../src/domain/enclosure/response-system.ts'
-import { responseScalars } from '../../src/domain/enclosure/scalars.ts'
-import { computeResponse } from '../../src/http/routes/enclosure-response.ts'
+import type { EnclosureRequest, SystemRequest } from '../../src/domain/enclosure/model/request.ts'
+import { responseSystem, solveGrid } from '../../src/domain/enclosure/model/response-system.ts'
+import { responseCurves } from '../../src/domain/enclosure/response/curves.ts'
+import { responseScalars } from '../../src/domain/enclosure/response/scalars.ts'
+import { computeResponse } from '../../src/http/operations/enclosures/enclosure-response.ts'
 import { logarithmicGrid } from '../../src/numeric/grid.ts'
 import { bandPass6ByHand, type HandLoop, ventedByHand } from './hand-loops.ts'
 import { type Candidate, type Timing, timings } from './timing.ts'

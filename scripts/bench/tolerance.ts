@@ -4,9 +4,9 @@
  */
 import { buildApp } from '../../src/app.ts'
 import { assumptions } from '../../src/domain/assume.ts'
-import { computeTolerance } from '../../src/domain/enclosure/compute-tolerance.ts'
-import { responseSystem, solveGrid } from '../../src/domain/enclosure/response-system.ts'
-import type { ToleranceRequest } from '../../src/domain/enclosure/tolerance-request.ts'
+import { responseSystem, solveGrid } from '../../src/domain/enclosure/model/response-system.ts'
+import { computeTolerance } from '../../src/domain/enclosure/tolerance/compute-tolerance.ts'
+import type { ToleranceRequest } from '../../src/domain/enclosure/tolerance/tolerance-request.ts'
 import { logarithmicGrid } from '../../src/numeric/grid.ts'
 
 const SAMPLES = 1000

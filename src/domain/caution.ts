@@ -1,46 +1,7 @@
 /** Doubt, said beside a result. Refusals are {@link DesignError}; a caution never stops a calculation. */
-import { acousticCautions } from './cautions/acoustic.ts'
-import { amplifierCautions } from './cautions/amplifier.ts'
-import { boxCautions } from './cautions/box.ts'
-import { conductorCautions } from './cautions/conductor.ts'
-import { driverCautions } from './cautions/driver.ts'
-import { electricalCautions } from './cautions/electrical.ts'
-import { loadCautions } from './cautions/load.ts'
-import { wholePlanCautions } from './cautions/plan.ts'
-import { safetyCautions } from './cautions/safety.ts'
-import { signalCautions } from './cautions/signal.ts'
-import { workshopCautions } from './cautions/workshop.ts'
-import type { SourceId } from './source.ts'
-
-/** `note`: know this. `care`: change it or watch it. `stop`: do not build or switch this on. */
-export type CautionLevel = 'note' | 'care' | 'stop'
-
-export interface CautionEntry {
-  readonly level: CautionLevel
-  /** What it means and what to do, for the catalogue; the caution itself carries the figures. */
-  readonly meaning: string
-  /** Where the threshold comes from: a source in words, or 'common practice, no source'. */
-  readonly basis: string
-  /** Ids of the published texts that the basis names; a plan that gives the caution lists them. */
-  readonly sources?: readonly SourceId[]
-}
-export type CautionCatalogue = Readonly<Record<string, CautionEntry>>
-
-/** Every caution the service can give; the type, the catalogue resource and the documentation derive from it. */
-export const cautionCatalogue = {
-  ...acousticCautions,
-  ...amplifierCautions,
-  ...boxCautions,
-  ...conductorCautions,
-  ...driverCautions,
-  ...electricalCautions,
-  ...loadCautions,
-  ...wholePlanCautions,
-  ...safetyCautions,
-  ...signalCautions,
-  ...workshopCautions
-} as const satisfies CautionCatalogue
-export type CautionCode = keyof typeof cautionCatalogue
+import { type CautionCode, cautionCatalogue } from '../contract/cautions/catalogue.ts'
+import type { CautionEntry, CautionLevel } from '../contract/cautions/entry.ts'
+import type { SourceId } from '../contract/sources/source.ts'
 
 /** The published texts behind cautions. */
 export const cautionSources = (cautions: readonly Caution[]): readonly SourceId[] =>

@@ -1,6 +1,6 @@
 /** What every operation of the service returns: a result, and all that a person must know to trust it. */
+import type { SourceId } from '../contract/sources/source.ts'
 import type { Caution } from './caution.ts'
-import type { SourceId } from './source.ts'
 
 /** A default that was used because the request left the field out. */
 export interface Assumption {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { csv, csvOfColumns } from '../../src/documents/csv.ts'
+import { csv, csvOfColumns } from '../../src/documents/draw/csv.ts'
 import {
   dimension,
   durationText,
@@ -9,7 +9,7 @@ import {
   significant,
   sixteenths,
   volumeText
-} from '../../src/documents/number-text.ts'
+} from '../../src/documents/draw/number-text.ts'
 
 const imperial = { units: 'imperial', inches: 'decimal' } as const
 const metric = { units: 'metric', inches: 'decimal' } as const

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type DrawnWiring, wiringDescription, wiringDiagram } from '../../src/documents/wiring-diagram.ts'
+import { type DrawnWiring, wiringDescription, wiringDiagram } from '../../src/documents/wiring/wiring-diagram.ts'
 import { arrangementsOf, networkOf } from '../../src/domain/coils/arrangements.ts'
 import { type Coil, type CoilNetwork, joined } from '../../src/domain/coils/coil-network.ts'
 import { jointsOf, terminalName } from '../../src/domain/coils/joints.ts'

@@ -1,8 +1,11 @@
 /** Marks of sources say how well a text is known; none is upgraded, and what a caution names can be looked up. */
 import { describe, expect, it } from 'vitest'
-import { type CautionEntry, caution, cautionCatalogue, cautionSources } from '../../src/domain/caution.ts'
-import { fuseFamilies } from '../../src/domain/fuse/fuse-families-iso-8820.ts'
-import { type Source, sources } from '../../src/domain/source.ts'
+import { cautionCatalogue } from '../../src/contract/cautions/catalogue.ts'
+import type { CautionEntry } from '../../src/contract/cautions/entry.ts'
+import type { Source } from '../../src/contract/sources/entry.ts'
+import { sources } from '../../src/contract/sources/source.ts'
+import { caution, cautionSources } from '../../src/domain/caution.ts'
+import { fuseFamilies } from '../../src/domain/circuit/fuse/fuse-families-iso-8820.ts'
 
 const catalogue: readonly (readonly [string, CautionEntry])[] = Object.entries(cautionCatalogue)
 const list: readonly (readonly [string, Source])[] = Object.entries(sources)

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { drawBox } from '../../src/http/routes/box-drawings.ts'
+import { drawBox } from '../../src/http/operations/boxes/box-drawings.ts'
 import { testApp } from '../support/call.ts'
 import { readDxf } from '../support/dxf-reader.ts'
 import { complaintsAboutXml } from '../support/well-formed.ts'

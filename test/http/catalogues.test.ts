@@ -1,10 +1,10 @@
 import type { FastifyInstance } from 'fastify'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { buildApp } from '../../src/app.ts'
-import { cautionCatalogue } from '../../src/domain/caution.ts'
-import { sources } from '../../src/domain/source.ts'
-import { problemKinds } from '../../src/http/problem.ts'
-import { referenceTables } from '../../src/http/reference-tables.ts'
+import { cautionCatalogue } from '../../src/contract/cautions/catalogue.ts'
+import { sources } from '../../src/contract/sources/source.ts'
+import { referenceTables } from '../../src/http/reference/reference-tables.ts'
+import { problemKinds } from '../../src/http/wire/problem.ts'
 import { quiet } from '../support/service.ts'
 
 let app: FastifyInstance

@@ -1,7 +1,7 @@
 /** A data sheet that contradicts itself is told in every operation that takes a driver, once and alike. */
 import { describe, expect, it } from 'vitest'
-import { hatchbackSearch } from '../../src/http/examples/design-search.ts'
-import { hatchbackPlan } from '../../src/http/examples/plans.ts'
+import { hatchbackSearch } from '../../src/http/operations/systems/design-search-examples.ts'
+import { hatchbackPlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { post, type Reply } from '../support/call.ts'
 
 interface Told {

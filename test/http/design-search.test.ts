@@ -1,6 +1,6 @@
 /** The search over HTTP: ranked designs keep every limit and can be planned as they are; the others say why they fell. */
 import { beforeAll, describe, expect, it } from 'vitest'
-import { estateSearch, hatchbackSearch } from '../../src/http/examples/design-search.ts'
+import { estateSearch, hatchbackSearch } from '../../src/http/operations/systems/design-search-examples.ts'
 import { post, type Reply } from '../support/call.ts'
 import { pick, seeded } from '../support/random-requests.ts'
 

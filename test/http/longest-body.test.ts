@@ -1,10 +1,10 @@
 /** Whatever fills a body to the byte limit is refused with work that is bounded by the contract, not by the bytes. */
 import { describe, expect, it, vi } from 'vitest'
-import { MOST_ITEMS, readJson } from '../../src/http/json-reader.ts'
 import { operations } from '../../src/http/operations.ts'
-import { Refusal } from '../../src/http/refusal.ts'
-import { requestValidator } from '../../src/http/request-validator.ts'
-import { defaultSettings } from '../../src/http/settings.ts'
+import { defaultSettings } from '../../src/http/serving/settings.ts'
+import { MOST_ITEMS, readJson } from '../../src/http/wire/json-reader.ts'
+import { Refusal } from '../../src/http/wire/refusal.ts'
+import { requestValidator } from '../../src/http/wire/request-validator.ts'
 import { post } from '../support/call.ts'
 import { branches, requestSchema, type Schema } from '../support/contract-judge.ts'
 

@@ -1,6 +1,6 @@
 import { Writable } from 'node:stream'
 import { afterEach, describe, expect, it } from 'vitest'
-import { jsonLog } from '../../src/http/plugins/server.ts'
+import { jsonLog } from '../../src/http/serving/server.ts'
 import { coils, listening } from '../support/service.ts'
 
 let service: Awaited<ReturnType<typeof listening>>

@@ -1,6 +1,6 @@
 /** What a plan may ask of its box: braces up to a band, and the cup that was bought. */
 import { describe, expect, it } from 'vitest'
-import { hatchbackPlan } from '../../src/http/examples/plans.ts'
+import { hatchbackPlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { post } from '../support/call.ts'
 
 type Hole = { readonly purpose: string; readonly diameterMm?: number; readonly widthMm?: number }

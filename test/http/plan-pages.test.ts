@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto'
 import { describe, expect, it } from 'vitest'
-import { planSystem } from '../../src/http/routes/plans.ts'
+import { planSystem } from '../../src/http/operations/systems/plans.ts'
 import { testApp } from '../support/call.ts'
 import { numbersOf, readCsv, textsOf } from '../support/csv-reader.ts'
 

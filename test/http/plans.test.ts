@@ -1,6 +1,6 @@
 /** The whole chain over HTTP: every part is what its own resource gives, and a part that cannot be done stays in its place. */
 import { beforeAll, describe, expect, it } from 'vitest'
-import { estatePlan, hatchbackPlan, leaningPlan } from '../../src/http/examples/plans.ts'
+import { estatePlan, hatchbackPlan, leaningPlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { post, type Reply } from '../support/call.ts'
 
 const partNames = [

@@ -2,10 +2,10 @@
 import type { FastifyInstance } from 'fastify'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { buildApp } from '../../src/app.ts'
+import type { JsonSchema } from '../../src/contract/field/component.ts'
 import { operations } from '../../src/http/operations.ts'
-import { byQuery } from '../../src/http/plugins/query-routes.ts'
-import { requestFromQuery } from '../../src/http/query-request.ts'
-import type { JsonSchema } from '../../src/http/schemas/component.ts'
+import { byQuery } from '../../src/http/serving/query-routes.ts'
+import { requestFromQuery } from '../../src/http/wire/query-request.ts'
 import { quiet } from '../support/service.ts'
 
 let app: FastifyInstance

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
 import { caution } from '../../src/domain/caution.ts'
-import { saidOnce } from '../../src/http/said-once.ts'
+import { saidOnce } from '../../src/http/wire/said-once.ts'
 
 it('says a caution that two rooms found once, and two of one kind at two places twice', () => {
   const heavy = (at: string) => caution('heavy-box', 'Two people.', { at, figures: { massKg: 31 } })

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { defaultSettings, readSettings, settingTable } from '../../src/http/settings.ts'
+import { defaultSettings, readSettings, settingTable } from '../../src/http/serving/settings.ts'
 
 describe('settings', () => {
   it('come from the table where the environment says nothing, or says nothing in many words', () => {

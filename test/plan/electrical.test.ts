@@ -1,7 +1,7 @@
 /** The electrical half of a plan: one size for every conductor in parts, bill, picture and steps; the described source. */
 import { describe, expect, it } from 'vitest'
-import { estatePlan, hatchbackPlan } from '../../src/http/examples/plans.ts'
-import { oneOperatingPoint } from '../../src/plan/one-operating-point.ts'
+import { estatePlan, hatchbackPlan } from '../../src/http/operations/systems/plans-examples.ts'
+import { oneOperatingPoint } from '../../src/plan/answer/one-operating-point.ts'
 import { table5AsPrinted } from '../published/33-cfr-183-425-table-5.ts'
 import { electricalHalf } from '../support/electrical-half.ts'
 import { expectPrinted } from '../support/printed.ts'

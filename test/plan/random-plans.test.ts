@@ -1,9 +1,9 @@
 /** What must hold for every plan, over seeded random ones; RANDOM_PLANS=500 runs more of them. */
 import { describe, expect, it } from 'vitest'
 import { DesignError } from '../../src/domain/design-error.ts'
-import { requestValidator } from '../../src/http/request-validator.ts'
-import { planSystem } from '../../src/http/routes/plans.ts'
-import { rememberingParts } from '../../src/plan/part.ts'
+import { planSystem } from '../../src/http/operations/systems/plans.ts'
+import { requestValidator } from '../../src/http/wire/request-validator.ts'
+import { rememberingParts } from '../../src/plan/request/part.ts'
 import { changed, type Leaf, leavesOf, nameOf, trialsOf } from '../support/leaves.ts'
 import { randomPlan } from '../support/random-plans.ts'
 

@@ -1,6 +1,8 @@
 /** A box of our own for tests of bills, orders and drawings: 640 × 400 × 380 mm, 18 mm board, one driver, one slot. */
-import type { BoxLayout } from '../../src/domain/box/box-layout.ts'
-import type { CutOut, Panel, PanelRole } from '../../src/domain/box/panel.ts'
+
+import type { PanelRole } from '../../src/contract/boxes/words.ts'
+import type { BoxLayout } from '../../src/domain/box/request/box-layout.ts'
+import type { CutOut, Panel } from '../../src/domain/box/shell/panel.ts'
 
 function panel(
   name: string,

@@ -1,15 +1,15 @@
 /** A plan of our own for tests of pages: an invented driver in an invented boot. */
-import { usualSheets } from '../../src/documents/draw-box.ts'
-import type { PlanPaper } from '../../src/documents/plan-paper.ts'
+import { usualSheets } from '../../src/documents/panels/draw-box.ts'
+import type { PlanPaper } from '../../src/documents/plan/plan-paper.ts'
 import { assumptions } from '../../src/domain/assume.ts'
-import { layOutBox } from '../../src/domain/box/lay-out-box.ts'
+import { layOutBox } from '../../src/domain/box/layout/lay-out-box.ts'
 import { caution } from '../../src/domain/caution.ts'
 import { nestPanels } from '../../src/domain/sheet/nest-panels.ts'
-import { billOfMaterials } from '../../src/plan/bill-of-materials.ts'
-import { buildFacts } from '../../src/plan/build-facts.ts'
-import { buildCautions, buildOrder } from '../../src/plan/build-order.ts'
-import { restraint, restraintCautions } from '../../src/plan/restraint.ts'
-import { placedCautions } from '../../src/plan/step-cautions.ts'
+import { placedCautions } from '../../src/plan/answer/step-cautions.ts'
+import { billOfMaterials } from '../../src/plan/work/bill-of-materials.ts'
+import { buildFacts } from '../../src/plan/work/build-facts.ts'
+import { buildCautions, buildOrder } from '../../src/plan/work/build-order.ts'
+import { restraint, restraintCautions } from '../../src/plan/work/restraint.ts'
 
 export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
   const box = layOutBox({

@@ -9,7 +9,7 @@ import type {
   PortRequest,
   PresetKind,
   SystemRequest
-} from '../../src/domain/enclosure/request.ts'
+} from '../../src/domain/enclosure/model/request.ts'
 import { randomStream } from '../../src/numeric/random-stream.ts'
 
 export type SystemKind = PresetKind | 'custom' | 'isobaric'

@@ -1,7 +1,7 @@
 /** A request solved at some frequencies, with its complex amplitudes at hand. */
 import { assumptions } from '../../src/domain/assume.ts'
-import type { SystemRequest } from '../../src/domain/enclosure/request.ts'
-import { type ResponseSystem, responseSystem, solveGrid } from '../../src/domain/enclosure/response-system.ts'
+import type { SystemRequest } from '../../src/domain/enclosure/model/request.ts'
+import { type ResponseSystem, responseSystem, solveGrid } from '../../src/domain/enclosure/model/response-system.ts'
 import type { Branch, Place } from '../../src/domain/network/network.ts'
 import type { Solution } from '../../src/domain/network/solution.ts'
 import type { DualColumn } from '../../src/numeric/dual-column.ts'

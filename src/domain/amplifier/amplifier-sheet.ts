@@ -1,7 +1,7 @@
 /** What an amplifier's data sheet says, and the power it gives into a load: published, or not known. */
+import type { PowerFrom, RatingKind } from '../../contract/amplifiers/words.ts'
 import type { Assumptions } from '../assume.ts'
 import { type AmplifierEconomy, believablePower } from './heat.ts'
-import type { RatingKind } from './power-rating.ts'
 import { lowestBridged, requireOneStory, SAME_LOAD } from './rating-contradictions.ts'
 
 export interface AmplifierRating {
@@ -42,9 +42,6 @@ export interface OutputPower {
   readonly ratedOhm?: number
   readonly ratedPowerW?: number
 }
-
-export const powerOrigins = ['published', 'two-channels', 'voltage-bound'] as const
-export type PowerFrom = (typeof powerOrigins)[number]
 
 /**
  * @param at  path of the amplifier in the request, ending in a dot

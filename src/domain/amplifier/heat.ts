@@ -1,8 +1,9 @@
 /** What the amplifiers of a match give off as heat, and whether their fuses could feed what is claimed. */
+import type { AmplifierClass } from '../../contract/supply/words.ts'
 import type { Assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
-import { type AmplifierDraw, disproved, inputPower, plausiblePower } from '../supply/amplifier-draw.ts'
-import { type AmplifierClass, classDraws, supplyJudgement } from '../supply/supply-judgement.ts'
+import { type AmplifierDraw, disproved, inputPower, plausiblePower } from '../circuit/load/amplifier-draw.ts'
+import { classDraws, supplyJudgement } from '../circuit/source/supply-judgement.ts'
 
 export interface AmplifierEconomy {
   readonly class?: AmplifierClass

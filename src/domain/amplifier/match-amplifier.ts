@@ -1,4 +1,6 @@
 /** Whether amplifier and drivers fit, at which load, with which headroom, and the voltage to set the gain to. */
+import { MOST_OPTIONS_SHOWN, type Ranking, type RatingKind } from '../../contract/amplifiers/words.ts'
+import type { SourceId } from '../../contract/sources/source.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import { arrangementWith, networkOf } from '../coils/arrangements.ts'
 import { jointsOf, terminalName, wiringSteps } from '../coils/joints.ts'
@@ -12,15 +14,14 @@ import {
 } from '../coils/speaker-cable.ts'
 import { DesignError, requirePositive } from '../design-error.ts'
 import type { Basis, Outcome } from '../outcome.ts'
-import type { SourceId } from '../source.ts'
 import { type AmplifierSheet, type SettledAmplifier, settleAmplifier } from './amplifier-sheet.ts'
 import { type GainTarget, gainTarget, type MeterReading, meterReading, type ToneLevel } from './gain-target.ts'
 import { type AmplifierHeat, amplifierHeat, heatCautions } from './heat.ts'
 import { matchBasis } from './match-basis.ts'
 import { matchCautions } from './match-cautions.ts'
 import { type DriverSheet, type MatchOption, matchOptions } from './match-options.ts'
-import { type RatingKind, ratingFault, requireContinuous } from './power-rating.ts'
-import { type Ranking, ranked } from './rank-options.ts'
+import { ratingFault, requireContinuous } from './power-rating.ts'
+import { ranked } from './rank-options.ts'
 import { touchVoltageCautions } from './touch-voltage.ts'
 
 export interface AmplifierMatchRequest {
@@ -36,9 +37,6 @@ export interface AmplifierMatchRequest {
   /** From each output to its drivers. */
   readonly cable?: SpeakerCableRequest
 }
-
-/** The best of the list; several amplifiers and many drivers give hundreds of ways. */
-export const MOST_OPTIONS_SHOWN = 60
 
 export interface MatchWiring {
   readonly joints: readonly { readonly name: string; readonly terminals: readonly string[] }[]

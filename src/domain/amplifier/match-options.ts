@@ -1,14 +1,12 @@
 /** Every balanced way of putting like drivers on the outputs of an amplifier, and how its power fits them. */
+import type { MatchVerdict, PowerFrom } from '../../contract/amplifiers/words.ts'
 import { numberOf, product, rational, rationalOf } from '../../numeric/rational.ts'
+import { disproved } from '../circuit/load/amplifier-draw.ts'
 import { arrangementWith, divisors, joinText } from '../coils/arrangements.ts'
-import { disproved } from '../supply/amplifier-draw.ts'
-import { type OutputPower, outputPower, type PowerFrom, ratingsText, type SettledAmplifier } from './amplifier-sheet.ts'
+import { type OutputPower, outputPower, ratingsText, type SettledAmplifier } from './amplifier-sheet.ts'
 
 /** Amplifier power over the sum of the drivers' ratings. Common practice, no source: equal is the aim, this much is accepted. */
 export const powerBand = { lowest: 0.75, highest: 1.5 } as const
-
-export const matchVerdicts = ['good', 'under-powered', 'over-powered', 'power-unknown', 'below-minimum'] as const
-export type MatchVerdict = (typeof matchVerdicts)[number]
 
 export interface DriverSheet {
   readonly powerW: number

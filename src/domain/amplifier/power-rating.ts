@@ -1,8 +1,6 @@
 /** Which power figures can be compared: continuous RMS at a stated load, and nothing else. */
+import type { RatingKind } from '../../contract/amplifiers/words.ts'
 import { DesignError, type Fault } from '../design-error.ts'
-
-export const ratingKinds = ['rms', 'peak', 'max', 'total'] as const
-export type RatingKind = (typeof ratingKinds)[number]
 
 /** What each other kind leaves open. 14.4 V across 4 Ω shows it: 25.9 W as a sine, 51.8 W as a square wave. */
 const leftOpen: Readonly<Record<Exclude<RatingKind, 'rms'>, string>> = {

@@ -1,8 +1,6 @@
 /** The order in which ways of matching are offered. */
+import type { Ranking } from '../../contract/amplifiers/words.ts'
 import { type MatchOption, powerBand } from './match-options.ts'
-
-export const rankings = ['power', 'price', 'size'] as const
-export type Ranking = (typeof rankings)[number]
 
 /** Ratios this close count as equal, so that the lesser reasons get a say. */
 const SAME_RATIO = 0.02

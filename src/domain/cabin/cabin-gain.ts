@@ -1,9 +1,9 @@
 /** What the car adds at the seat: the pressure-vessel model, or a curve that was measured in it. */
+import type { SourceId } from '../../contract/sources/source.ts'
 import type { Assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { DesignError } from '../design-error.ts'
 import type { Basis } from '../outcome.ts'
-import type { SourceId } from '../source.ts'
 import type { Cabin, CabinModel, MeasuredTransfer } from './cabin.ts'
 import { lowestModeHz, type PressureVessel, pressureVesselCornerHz, pressureVesselGainDb } from './pressure-vessel.ts'
 

@@ -1,14 +1,12 @@
 /** Every load a set of coils can present, with the best network for each. */
+import { MOST_COILS_LISTED_IN_FULL, MOST_LOADS_SHOWN } from '../../contract/coils/words.ts'
 import { compare, numberOf, product, type Rational, rational, reciprocal, textOf } from '../../numeric/rational.ts'
 import { arrangementWith, divisors, joinText, networkOf } from './arrangements.ts'
 import { type Coil, type CoilNetwork, leavesOf, networkOhm, powerShares, relabel, unevenness } from './coil-network.ts'
-import { type CoilSet, MOST_COILS_LISTED_IN_FULL } from './coil-set.ts'
+import type { CoilSet } from './coil-set.ts'
 import { evenest } from './evenest-networks.ts'
 import { coilName } from './joints.ts'
 import { seriesParallelNetworks } from './series-parallel.ts'
-
-/** Six coils of six impedances present thousands of loads. */
-export const MOST_LOADS_SHOWN = 64
 
 export interface NetworkLoad {
   readonly ohm: Rational

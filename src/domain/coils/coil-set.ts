@@ -1,10 +1,8 @@
 /** The coils of a request, alike or not, with exact resistances. */
+import { MOST_COILS_LISTED_IN_FULL } from '../../contract/coils/words.ts'
 import { numberOf, type Rational, rationalOf } from '../../numeric/rational.ts'
 import { DesignError, requirePositive } from '../design-error.ts'
 import type { Coil } from './coil-network.ts'
-
-/** Above this, only balanced networks are listed: the number of all networks triples with every coil. */
-export const MOST_COILS_LISTED_IN_FULL = 6
 
 export interface CoilSetRequest {
   readonly driverCount: number

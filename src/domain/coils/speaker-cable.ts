@@ -1,14 +1,14 @@
 /** The cable between amplifier and box: the thinnest that is cool enough and loses little, and what its resistance does. */
+import type { SourceId } from '../../contract/sources/source.ts'
+import type { Conductor } from '../../contract/supply/words.ts'
 import type { Assumptions } from '../assume.ts'
-import { ampacity } from '../cable/ampacity.ts'
-import { cableJudgement } from '../cable/cable-judgement.ts'
-import { type CableSize, cableSize } from '../cable/cable-size.ts'
-import type { Conductor } from '../cable/conductor-materials.ts'
-import { type ConductorLaw, conductorLaw, conductorOhmPerM } from '../cable/conductor-resistance.ts'
 import { type Caution, caution } from '../caution.ts'
+import { ampacity } from '../circuit/cable/ampacity.ts'
+import { cableJudgement } from '../circuit/cable/cable-judgement.ts'
+import { type CableSize, cableSize } from '../circuit/cable/cable-size.ts'
+import { type ConductorLaw, conductorLaw, conductorOhmPerM } from '../circuit/cable/conductor-resistance.ts'
 import { DesignError } from '../design-error.ts'
 import type { Basis } from '../outcome.ts'
-import type { SourceId } from '../source.ts'
 import { cableLossDb, dampingFactorAtLoad, outputOhm, qesFactor } from './cable-effects.ts'
 
 /** Common practice, no source: these sizes are sold as speaker cable, and this much of the load may be in the wire. */

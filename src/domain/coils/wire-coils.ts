@@ -1,9 +1,9 @@
 /** The loads that drivers and coils can present, each coil's share of the power, and how to join them. */
+import type { SourceId } from '../../contract/sources/source.ts'
 import { numberOf } from '../../numeric/rational.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
 import type { Basis, Outcome } from '../outcome.ts'
-import type { SourceId } from '../source.ts'
 import { type Arrangement, arrangementsOf, joinText, networkOf } from './arrangements.ts'
 import { chooseLoad, type LoadChoice, nearestInRatio, type Wanted } from './choose-load.ts'
 import { type CoilLoadRow, loadRow } from './coil-load-row.ts'

@@ -1,8 +1,6 @@
 /** What joining the voice coils of one driver does to its parameters. */
+import type { CoilConnection } from '../../contract/drivers/words.ts'
 import { DesignError } from '../design-error.ts'
-
-export const coilConnections = ['one-coil', 'series', 'parallel', 'series-parallel'] as const
-export type CoilConnection = (typeof coilConnections)[number]
 
 export interface CoilFactors {
   /** Against one coil alone, the others open. */

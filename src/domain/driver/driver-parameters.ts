@@ -1,10 +1,9 @@
 /** Request and result of completing a driver's data sheet; SI. */
+import type { CoilConnection, VasAir } from '../../contract/drivers/words.ts'
 import type { AirRequest } from '../air/air.ts'
-import type { CoilConnection } from './coil-connection.ts'
 import type { IdentityCheck } from './consistency.ts'
 import type { NamedSlip } from './judge-set.ts'
 import type { PartialSmallSignalSet, SmallSignalQuantity, SmallSignalSet } from './small-signal-quantities.ts'
-import type { VasAir } from './vas-air.ts'
 
 export interface DriverSheet extends PartialSmallSignalSet {
   /** The air Vas was stated for; `reference` when absent. */

@@ -1,8 +1,9 @@
 /** One driver, coils already joined: whichever parameter set a caller gives becomes the mechanical set the network computes with. */
+import type { VasAir } from '../../contract/drivers/words.ts'
 import type { Air } from '../air/air.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import { DesignError, type Fault } from '../design-error.ts'
-import { airOfVas, type VasAir } from './vas-air.ts'
+import { airOfVas } from './vas-air.ts'
 
 /** What a data sheet may state of the coil's inductance; all parts lie in series with the resistance. */
 export interface CoilRequest {

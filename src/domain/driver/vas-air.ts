@@ -1,9 +1,7 @@
 /** The air that a stated Vas belongs to. Cms is the driver's own; the volume of air that is as compliant changes with pressure. */
+import type { VasAir } from '../../contract/drivers/words.ts'
 import { type Air, standardAir } from '../air/air.ts'
 import type { Assumptions } from '../assume.ts'
-
-export const vasAirs = ['reference', 'request'] as const
-export type VasAir = (typeof vasAirs)[number]
 
 /** Below this share of ρc² the choice moves no figure that a sheet prints. */
 const NOTICEABLE = 1e-3

@@ -1,7 +1,5 @@
 /** Filters and equalisers before the amplifier, as a caller describes them. */
-
-export const filterFamilies = ['butterworth', 'linkwitz-riley', 'bessel', 'chosen-q'] as const
-export type FilterFamily = (typeof filterFamilies)[number]
+import type { FilterFamily } from '../../contract/enclosures/words.ts'
 
 export interface PassFilter {
   readonly kind: 'high-pass' | 'low-pass'

@@ -1,7 +1,8 @@
 /** What a sheet of a given thickness is like: from the table, with whatever the caller knows better. */
+import type { BoardId } from '../../contract/boxes/words.ts'
+import type { SourceId } from '../../contract/sources/source.ts'
 import type { Assumptions } from '../assume.ts'
-import type { SourceId } from '../source.ts'
-import { type Board, type BoardId, type BoardThickness, boards } from './boards.ts'
+import { type Board, type BoardThickness, boards } from './boards.ts'
 
 export interface BoardProperties {
   readonly material: BoardId

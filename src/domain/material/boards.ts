@@ -1,5 +1,6 @@
 /** Sheet materials for boxes: thickness as sold and as measured, density, stiffness, sheet sizes. */
-import type { SourceId } from '../source.ts'
+import type { BoardId } from '../../contract/boxes/words.ts'
+import type { SourceId } from '../../contract/sources/source.ts'
 
 export interface BoardThickness {
   readonly nominalMm: number
@@ -126,7 +127,4 @@ export const boards = {
     source: 'en-312-particleboard',
     note: 'Density from a data sheet; the moduli are the smallest of EN 312 P2 as remembered.'
   }
-} as const satisfies Record<string, Board>
-
-export type BoardId = keyof typeof boards
-export const boardIds = Object.keys(boards) as readonly BoardId[] as readonly [BoardId, ...BoardId[]]
+} as const satisfies Record<BoardId, Board>

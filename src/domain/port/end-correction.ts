@@ -1,7 +1,5 @@
 /** How much longer a port is to the air than to the rule, at each end: the simple convention and the exact figures. */
-
-export const endSituations = ['flanged', 'free'] as const
-export type EndSituation = (typeof endSituations)[number]
+import type { EndSituation } from '../../contract/ports/words.ts'
 
 /**
  * Convention of this service, times the radius of the circle of equal area of one port.

@@ -1,7 +1,7 @@
 /** What the sheet plan is asked and what it answers, in SI. */
+import type { panelGrains } from '../../contract/boxes/words.ts'
 import type { BoundProof } from './sheet-bound.ts'
 
-export const panelGrains = ['length', 'width', 'any'] as const
 type PanelGrain = (typeof panelGrains)[number]
 
 export interface SheetPanel {

@@ -1,29 +1,11 @@
 /** Switching the signal side on for the first time: fixed order, each step with what must be seen before the next. */
+import type { CautionCode } from '../../contract/cautions/catalogue.ts'
+import type { SignalStepId } from '../../contract/signals/words.ts'
 import { TOUCH_LIMIT_V } from '../amplifier/touch-voltage.ts'
-import type { CautionCode } from '../caution.ts'
 import { twelves } from '../twelves.ts'
 import type { Crossover } from './crossover.ts'
 import { testResistor } from './test-resistor.ts'
 import type { TurnOn } from './turn-on.ts'
-
-/** Order is part of the meaning: nothing loud before polarity, nothing connected before the gain stands. */
-export const signalStepIds = [
-  'start-safe',
-  'speaker-resistance',
-  'cone-polarity',
-  'turn-on',
-  'source-level',
-  'speakers-off',
-  'gain',
-  'bridge-halves',
-  'clipping',
-  'speakers-on',
-  'filters',
-  'acoustic-polarity',
-  'level',
-  'warm-check'
-] as const
-export type SignalStepId = (typeof signalStepIds)[number]
 
 export interface SignalStep {
   readonly id: SignalStepId

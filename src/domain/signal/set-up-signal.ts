@@ -1,4 +1,6 @@
 /** The way from the music source to the amplifier: level, gain, filters, turn-on, and the first switching-on. */
+import type { RatingKind } from '../../contract/amplifiers/words.ts'
+import type { SourceId } from '../../contract/sources/source.ts'
 import {
   type GainTarget,
   gainTarget,
@@ -7,12 +9,11 @@ import {
   type ToneLevel,
   voltageGainDb
 } from '../amplifier/gain-target.ts'
-import { type RatingKind, ratingFault, requireContinuous } from '../amplifier/power-rating.ts'
+import { ratingFault, requireContinuous } from '../amplifier/power-rating.ts'
 import { touchVoltageCautions } from '../amplifier/touch-voltage.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import type { Caution } from '../caution.ts'
 import type { Basis, Outcome } from '../outcome.ts'
-import type { SourceId } from '../source.ts'
 import { type SignalStep, signalSteps } from './commissioning.ts'
 import { type Crossover, type CrossoverRequest, crossover, filterLossDb, toneFrequency } from './crossover.ts'
 import { signalBasis } from './signal-basis.ts'

@@ -1,8 +1,8 @@
 /** Chapters of the guide that derive from the code's own tables: errors, limits, settings, cautions. */
-import { cautionList, problemList } from '../catalogues.ts'
-import { MOST_DEPTH } from '../json-reader.ts'
-import { MOST_CALLS } from '../schemas/batch.ts'
-import { type Settings, settingTable } from '../settings.ts'
+import { MOST_CALLS } from '../serving/batch-schema.ts'
+import { cautionList, problemList } from '../serving/catalogues.ts'
+import { type Settings, settingTable } from '../serving/settings.ts'
+import { MOST_DEPTH } from '../wire/json-reader.ts'
 import { html, phrase, table } from './html.ts'
 import type { Chapter } from './page.ts'
 

@@ -1,5 +1,5 @@
 /** The frame around every page of the documentation. */
-import { version } from '../version.ts'
+import { version } from '../wire/version.ts'
 import { type Html, html } from './html.ts'
 
 export interface Chapter {

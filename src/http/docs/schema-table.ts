@@ -1,5 +1,5 @@
 /** A schema as a table of fields: name, type with bounds, meaning. */
-import type { JsonSchema } from '../schemas/component.ts'
+import type { JsonSchema } from '../../contract/field/component.ts'
 import { type Html, html, phrase, table } from './html.ts'
 
 export function schemaName(schema: JsonSchema): string | undefined {

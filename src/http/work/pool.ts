@@ -3,9 +3,9 @@ import { createRequire } from 'node:module'
 import { pathToFileURL } from 'node:url'
 import { Piscina } from 'piscina'
 import { DesignError } from '../../domain/design-error.ts'
-import type { Answer } from '../operation.ts'
-import { ClientGone, Refusal } from '../refusal.ts'
-import type { Settings } from '../settings.ts'
+import type { Settings } from '../serving/settings.ts'
+import type { Answer } from '../wire/operation.ts'
+import { ClientGone, Refusal } from '../wire/refusal.ts'
 import type { Task, TaskOutcome } from './task.ts'
 
 export interface Work {

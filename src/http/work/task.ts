@@ -1,6 +1,6 @@
 /** What travels between the event loop and a worker thread. */
 import type { DesignErrorCode, Fault } from '../../domain/design-error.ts'
-import type { Answer, AnswerOptions } from '../operation.ts'
+import type { Answer, AnswerOptions } from '../wire/operation.ts'
 
 export interface Task {
   readonly operationId: string

@@ -2,10 +2,10 @@
 import { describe, expect, it } from 'vitest'
 import type { AmplifierSheet } from '../../../src/domain/amplifier/amplifier-sheet.ts'
 import { matchAmplifier } from '../../../src/domain/amplifier/match-amplifier.ts'
+import { computeFeeder } from '../../../src/domain/circuit/graph/compute-feeder.ts'
+import { supplyCurrent } from '../../../src/domain/circuit/load/supply-current.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
-import { computeFeeder } from '../../../src/domain/supply/compute-feeder.ts'
-import { supplyCurrent } from '../../../src/domain/supply/supply-current.ts'
-import { estatePlan } from '../../../src/http/examples/plans.ts'
+import { estatePlan } from '../../../src/http/operations/systems/plans-examples.ts'
 import { post } from '../../support/call.ts'
 import { expectPrinted } from '../../support/printed.ts'
 

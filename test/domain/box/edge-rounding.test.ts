@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { roundingRadius } from '../../../src/domain/box/edge-rounding.ts'
-import { layOutBox } from '../../../src/domain/box/lay-out-box.ts'
-import type { Direction3, Panel } from '../../../src/domain/box/panel.ts'
+import { layOutBox } from '../../../src/domain/box/layout/lay-out-box.ts'
+import { roundingRadius } from '../../../src/domain/box/shell/edge-rounding.ts'
+import type { Direction3, Panel } from '../../../src/domain/box/shell/panel.ts'
 
 type Request = Parameters<typeof layOutBox>[0]
 const panelsOf = (request: Request) => layOutBox(request).result.panels

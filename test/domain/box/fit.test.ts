@@ -1,11 +1,11 @@
 /** Limits, openings, blocks in the boot, two chambers. */
 import { describe, expect, it } from 'vitest'
-import { isClear, placeInBoot } from '../../../src/domain/box/boot-place.ts'
-import type { BoxRequest } from '../../../src/domain/box/box-request.ts'
-import { driverDisplacement } from '../../../src/domain/box/driver-displacement.ts'
-import { layOutBox } from '../../../src/domain/box/lay-out-box.ts'
-import { openingFit, rectanglePasses } from '../../../src/domain/box/pass-opening.ts'
-import { standingWaves } from '../../../src/domain/box/standing-waves.ts'
+import { isClear, placeInBoot } from '../../../src/domain/box/boot/boot-place.ts'
+import { openingFit, rectanglePasses } from '../../../src/domain/box/boot/pass-opening.ts'
+import { layOutBox } from '../../../src/domain/box/layout/lay-out-box.ts'
+import type { BoxRequest } from '../../../src/domain/box/request/box-request.ts'
+import { driverDisplacement } from '../../../src/domain/box/solids/driver-displacement.ts'
+import { standingWaves } from '../../../src/domain/box/stiffness/standing-waves.ts'
 
 function seeded(seed: number): () => number {
   let state = seed

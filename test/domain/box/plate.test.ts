@@ -1,7 +1,7 @@
 /** Plates against printed coefficients, closed forms and laws of similarity. */
 import { describe, expect, it } from 'vitest'
-import { frequencyWithDrivers, ringShare } from '../../../src/domain/box/driver-on-plate.ts'
-import { checkPanelVibration } from '../../../src/domain/box/panel-vibration.ts'
+import { frequencyWithDrivers, ringShare } from '../../../src/domain/box/stiffness/driver-on-plate.ts'
+import { checkPanelVibration } from '../../../src/domain/box/stiffness/panel-vibration.ts'
 import {
   clamped,
   type Plate,
@@ -9,7 +9,7 @@ import {
   plateDeflection,
   plateFrequency,
   supported
-} from '../../../src/domain/box/plate.ts'
+} from '../../../src/domain/box/stiffness/plate.ts'
 import { boards } from '../../../src/domain/material/boards.ts'
 
 const unit = (xM: number, yM: number): Plate => ({

@@ -1,10 +1,10 @@
 /** Slots: bends and ends against other routes to the same figure, volumes against counting cells. */
 import { describe, expect, it } from 'vitest'
-import { gapEnd, gapEndTable, mitreShortening, wallSlotEnd } from '../../../src/domain/box/bends.ts'
-import type { BoxRequest } from '../../../src/domain/box/box-request.ts'
-import { layOutBox } from '../../../src/domain/box/lay-out-box.ts'
-import { lengthForTuning, tuningHz } from '../../../src/domain/box/port-tuning.ts'
-import { heightAtMouth, slotRun } from '../../../src/domain/box/slot-run.ts'
+import { layOutBox } from '../../../src/domain/box/layout/lay-out-box.ts'
+import type { BoxRequest } from '../../../src/domain/box/request/box-request.ts'
+import { heightAtMouth, slotRun } from '../../../src/domain/box/slot/slot-run.ts'
+import { gapEnd, gapEndTable, mitreShortening, wallSlotEnd } from '../../../src/domain/port/bends.ts'
+import { lengthForTuning, tuningHz } from '../../../src/domain/port/port-tuning.ts'
 import { signedArea } from '../../../src/numeric/polygon.ts'
 
 const rectangle = (width: number, height: number) => [

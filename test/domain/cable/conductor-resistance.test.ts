@@ -1,18 +1,18 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { assumptions } from '../../../src/domain/assume.ts'
-import { cableSize } from '../../../src/domain/cable/cable-size.ts'
+import { cableSize } from '../../../src/domain/circuit/cable/cable-size.ts'
 import {
   areaForOhmPerM,
   type ConductorRequest,
   conductorLaw,
   conductorOhmPerM
-} from '../../../src/domain/cable/conductor-resistance.ts'
+} from '../../../src/domain/circuit/cable/conductor-resistance.ts'
 import {
   iec60228Class2Aluminium,
   iec60228Class5,
   iso6722Copper
-} from '../../../src/domain/cable/metric-resistance-tables.ts'
+} from '../../../src/domain/circuit/cable/metric-resistance-tables.ts'
 import { class2AluminiumAsPrinted, class5AsPrinted, iso6722AsRecalled } from '../../published/conductor-tables.ts'
 import { expectPrinted } from '../../support/printed.ts'
 

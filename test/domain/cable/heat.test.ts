@@ -1,19 +1,19 @@
 /** Conductor temperature and short-circuit withstand against printed values and the table they must respect. */
 import { describe, expect, it } from 'vitest'
-import { tableAmpacity } from '../../../src/domain/cable/ampacity.ts'
-import { cableSize } from '../../../src/domain/cable/cable-size.ts'
+import { tableAmpacity } from '../../../src/domain/circuit/cable/ampacity.ts'
+import { cableSize } from '../../../src/domain/circuit/cable/cable-size.ts'
 import {
   conductorTemperature,
   currentForTemperature,
   heatingTimeConstant
-} from '../../../src/domain/cable/conductor-temperature.ts'
+} from '../../../src/domain/circuit/cable/conductor-temperature.ts'
 import {
   kValuesIec60364,
   leastAreaForFault,
   shortCircuitK,
   shortCircuitKOfMetal,
   withstandA2s
-} from '../../../src/domain/cable/short-circuit.ts'
+} from '../../../src/domain/circuit/cable/short-circuit.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
 const copper = (areaMm2: number, wallMm: number | undefined, ambientC = 30) => ({

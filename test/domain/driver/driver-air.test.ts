@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest'
 import { freeConeAirLoadKg } from '../../../src/domain/driver/air-load.ts'
 import { completeDriverParameters } from '../../../src/domain/driver/complete-driver-parameters.ts'
-import { computeResponse } from '../../../src/domain/enclosure/compute-response.ts'
-import { sizeEnclosure } from '../../../src/domain/enclosure/size-enclosure.ts'
+import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
+import { sizeEnclosure } from '../../../src/domain/enclosure/sizing/size-enclosure.ts'
 
 describe('the air load of a free cone', () => {
   /**

@@ -1,7 +1,7 @@
 /** Boost before the amplifier asks for volts that it does not have: it must be said, and the level must not count them. */
 import { describe, expect, it } from 'vitest'
-import { computeResponse } from '../../../src/domain/enclosure/compute-response.ts'
-import type { EnclosureRequest, ResponseRequest } from '../../../src/domain/enclosure/request.ts'
+import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
+import type { EnclosureRequest, ResponseRequest } from '../../../src/domain/enclosure/model/request.ts'
 import type { Filter } from '../../../src/domain/filter/filter.ts'
 
 const driver = { fsHz: 29, qms: 5.8, qes: 0.44, vasM3: 0.058, sdM2: 0.049, reOhm: 3.4, leH: 0.0016 }

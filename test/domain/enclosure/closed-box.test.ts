@@ -5,9 +5,9 @@ import {
   closedHalfPowerRatio,
   closedPeakDb,
   closedResponse
-} from '../../../src/domain/enclosure/closed-box.ts'
-import { passBandOf } from '../../../src/domain/enclosure/pass-band.ts'
-import { groupDelayS, levelDb } from '../../../src/domain/enclosure/rational-response.ts'
+} from '../../../src/domain/enclosure/alignment/closed-box.ts'
+import { groupDelayS, levelDb } from '../../../src/domain/enclosure/alignment/rational-response.ts'
+import { passBandOf } from '../../../src/domain/enclosure/model/pass-band.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
 /** Small 1972/73, from memory, recomputed and substituted back into the response. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { coilWarming, resistanceRatio, steadyCoilC } from '../../../src/domain/enclosure/coil-heating.ts'
+import { coilWarming, resistanceRatio, steadyCoilC } from '../../../src/domain/enclosure/limits/coil-heating.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
 const path = { coilKPerW: 1.1, coilTimeConstantS: 8, magnetKPerW: 0.4, magnetTimeConstantS: 1500 }

@@ -1,9 +1,9 @@
 /** Where formulas break: lossless at the tuning, no inductance, extreme Q, the lowest frequencies, and the limits of the kinds. */
 import { describe, expect, it } from 'vitest'
 import { assumptions } from '../../../src/domain/assume.ts'
-import { computeResponse } from '../../../src/domain/enclosure/compute-response.ts'
-import type { EnclosureRequest, SystemRequest } from '../../../src/domain/enclosure/request.ts'
-import { responseSystem } from '../../../src/domain/enclosure/response-system.ts'
+import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
+import type { EnclosureRequest, SystemRequest } from '../../../src/domain/enclosure/model/request.ts'
+import { responseSystem } from '../../../src/domain/enclosure/model/response-system.ts'
 
 const driver = { fsHz: 31, qms: 4.7, qes: 0.43, vasM3: 0.066, sdM2: 0.047, reOhm: 3.3 }
 const ask = (enclosure: EnclosureRequest, more: Partial<SystemRequest> = {}): SystemRequest => ({

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { governingLimit } from '../../../src/domain/enclosure/governing-limit.ts'
-import { jetResistance } from '../../../src/domain/enclosure/jet-resistance.ts'
+import { governingLimit } from '../../../src/domain/enclosure/limits/governing-limit.ts'
+import { jetResistance } from '../../../src/domain/enclosure/limits/jet-resistance.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
 describe('the governing limit', () => {

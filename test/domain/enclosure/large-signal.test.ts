@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { computeResponse } from '../../../src/domain/enclosure/compute-response.ts'
-import { jetResistance } from '../../../src/domain/enclosure/jet-resistance.ts'
-import type { ResponseRequest } from '../../../src/domain/enclosure/request.ts'
+import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
+import { jetResistance } from '../../../src/domain/enclosure/limits/jet-resistance.ts'
+import type { ResponseRequest } from '../../../src/domain/enclosure/model/request.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
 const driver = {

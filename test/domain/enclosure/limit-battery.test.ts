@@ -1,6 +1,6 @@
 /** Random systems of every kind, driven to the largest voltage that was named: one limit is reached, none is passed. */
 import { describe, expect, it } from 'vitest'
-import { computeResponse } from '../../../src/domain/enclosure/compute-response.ts'
+import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
 import { draws, randomSystem } from '../../support/random-systems.ts'
 
 const kinds = [

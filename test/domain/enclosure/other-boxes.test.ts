@@ -4,15 +4,15 @@ import {
   bandPass4ForEdges,
   bandPass4Response,
   prototypeHalfPower
-} from '../../../src/domain/enclosure/band-pass-4.ts'
-import { fibreAir, ISOTHERMAL_FACTOR, usualLining } from '../../../src/domain/enclosure/lining.ts'
-import { passBandOf } from '../../../src/domain/enclosure/pass-band.ts'
+} from '../../../src/domain/enclosure/alignment/band-pass-4.ts'
 import {
   passiveRadiatorResponse,
   radiatorComplianceMPerN,
   radiatorTuning
-} from '../../../src/domain/enclosure/passive-radiator.ts'
-import { levelDb } from '../../../src/domain/enclosure/rational-response.ts'
+} from '../../../src/domain/enclosure/alignment/passive-radiator.ts'
+import { levelDb } from '../../../src/domain/enclosure/alignment/rational-response.ts'
+import { fibreAir, ISOTHERMAL_FACTOR, usualLining } from '../../../src/domain/enclosure/model/lining.ts'
+import { passBandOf } from '../../../src/domain/enclosure/model/pass-band.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
 describe('passive radiator', () => {

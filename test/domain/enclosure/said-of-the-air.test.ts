@@ -1,7 +1,7 @@
 /** What a response says of the air in its chambers: losses nobody stated, a spring driven too far, a chamber too small. */
 import { describe, expect, it } from 'vitest'
-import { computeResponse } from '../../../src/domain/enclosure/compute-response.ts'
-import type { DriversRequest, EnclosureRequest, ResponseRequest } from '../../../src/domain/enclosure/request.ts'
+import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
+import type { DriversRequest, EnclosureRequest, ResponseRequest } from '../../../src/domain/enclosure/model/request.ts'
 import { draws } from '../../support/random-systems.ts'
 
 const air = { densityKgPerM3: 1.2041, soundSpeedMPerS: 343.2 }

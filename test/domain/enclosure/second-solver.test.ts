@@ -1,9 +1,9 @@
 /** Eight enclosures against the figures of a separate program. */
 import { describe, expect, it } from 'vitest'
 import { assumptions } from '../../../src/domain/assume.ts'
-import { responseCurves } from '../../../src/domain/enclosure/curves.ts'
-import type { DriversRequest, EnclosureRequest, PortRequest } from '../../../src/domain/enclosure/request.ts'
-import { responseSystem, solveGrid } from '../../../src/domain/enclosure/response-system.ts'
+import type { DriversRequest, EnclosureRequest, PortRequest } from '../../../src/domain/enclosure/model/request.ts'
+import { responseSystem, solveGrid } from '../../../src/domain/enclosure/model/response-system.ts'
+import { responseCurves } from '../../../src/domain/enclosure/response/curves.ts'
 import { secondSolverDriver, secondSolverRows } from '../../published/second-solver.ts'
 
 const SPEED = 343.2

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { computeResponse } from '../../../src/domain/enclosure/compute-response.ts'
-import { sizeEnclosure } from '../../../src/domain/enclosure/size-enclosure.ts'
+import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
+import { sizeEnclosure } from '../../../src/domain/enclosure/sizing/size-enclosure.ts'
 
 const driver = { fsHz: 29, qms: 5.8, qes: 0.44, vasM3: 0.058, sdM2: 0.049, reOhm: 3.4, leH: 0.0016 }
 const searched = (

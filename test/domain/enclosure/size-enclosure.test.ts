@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { computeResponse } from '../../../src/domain/enclosure/compute-response.ts'
-import { sizeEnclosure } from '../../../src/domain/enclosure/size-enclosure.ts'
-import type { EnclosureCandidate, SizingRequest } from '../../../src/domain/enclosure/sizing.ts'
+import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
+import { sizeEnclosure } from '../../../src/domain/enclosure/sizing/size-enclosure.ts'
+import type { EnclosureCandidate, SizingRequest } from '../../../src/domain/enclosure/sizing/sizing.ts'
 import { randomStream } from '../../../src/numeric/random-stream.ts'
 
 /** Without inductance, so that the closed forms and the network describe the same circuit. */

@@ -1,9 +1,9 @@
 /** Sizing and response are two roads to the same box: what one prints, the other must give, whatever the drivers are. */
 import { describe, expect, it } from 'vitest'
-import { computeResponse } from '../../../src/domain/enclosure/compute-response.ts'
-import type { DriversRequest, EnclosureRequest } from '../../../src/domain/enclosure/request.ts'
-import { sizeEnclosure } from '../../../src/domain/enclosure/size-enclosure.ts'
-import type { EnclosureCandidate, SizingRequest } from '../../../src/domain/enclosure/sizing.ts'
+import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
+import type { DriversRequest, EnclosureRequest } from '../../../src/domain/enclosure/model/request.ts'
+import { sizeEnclosure } from '../../../src/domain/enclosure/sizing/size-enclosure.ts'
+import type { EnclosureCandidate, SizingRequest } from '../../../src/domain/enclosure/sizing/sizing.ts'
 import { draws } from '../../support/random-systems.ts'
 
 const SOUND_M_PER_S = 343.21

@@ -1,13 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import { passBandOf } from '../../../src/domain/enclosure/pass-band.ts'
-import { groupDelayS, levelDb } from '../../../src/domain/enclosure/rational-response.ts'
+import { groupDelayS, levelDb } from '../../../src/domain/enclosure/alignment/rational-response.ts'
 import {
   type VentedBox,
   ventedBoxFor,
   ventedCoefficients,
   ventedHalfPowerRatio,
   ventedResponse
-} from '../../../src/domain/enclosure/vented-box.ts'
+} from '../../../src/domain/enclosure/alignment/vented-box.ts'
 import {
   bessel4,
   butterworth4,
@@ -16,7 +15,8 @@ import {
   flatTotalQ,
   poleEllipse,
   type VentedFamily
-} from '../../../src/domain/enclosure/vented-families.ts'
+} from '../../../src/domain/enclosure/alignment/vented-families.ts'
+import { passBandOf } from '../../../src/domain/enclosure/model/pass-band.ts'
 import { b4Rows, c4Rows, qb3Rows, type Row, sbb4Rows, sc4Rows, thieleRows } from '../../published/vented-alignments.ts'
 import { expectPrinted } from '../../support/printed.ts'
 

@@ -2,8 +2,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { assumptions } from '../../../src/domain/assume.ts'
-import { batteryOhm, lowestBatteryOhm } from '../../../src/domain/fuse/battery-source.ts'
-import { type FuseRequest, rateFuse } from '../../../src/domain/fuse/rate-fuse.ts'
+import { batteryOhm, lowestBatteryOhm } from '../../../src/domain/circuit/fuse/battery-source.ts'
+import { type FuseRequest, rateFuse } from '../../../src/domain/circuit/fuse/rate-fuse.ts'
 import { post } from '../../support/call.ts'
 import { expectPrinted } from '../../support/printed.ts'
 

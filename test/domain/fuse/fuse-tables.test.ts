@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { batteryOhmFromCranking, faultCurrent, fuseOhm } from '../../../src/domain/fuse/battery-source.ts'
-import { cableFault } from '../../../src/domain/fuse/cable-fault.ts'
-import { fuseFamilies } from '../../../src/domain/fuse/fuse-families-iso-8820.ts'
-import { fuseTemperatureFactor, nextRating, thermalRating } from '../../../src/domain/fuse/fuse-rating.ts'
-import { letThroughA2s, timeBand } from '../../../src/domain/fuse/fuse-time-current.ts'
-import { selectivity } from '../../../src/domain/fuse/selectivity.ts'
+import { batteryOhmFromCranking, faultCurrent, fuseOhm } from '../../../src/domain/circuit/fuse/battery-source.ts'
+import { cableFault } from '../../../src/domain/circuit/fuse/cable-fault.ts'
+import { fuseFamilies } from '../../../src/domain/circuit/fuse/fuse-families-iso-8820.ts'
+import { fuseTemperatureFactor, nextRating, thermalRating } from '../../../src/domain/circuit/fuse/fuse-rating.ts'
+import { letThroughA2s, timeBand } from '../../../src/domain/circuit/fuse/fuse-time-current.ts'
+import { selectivity } from '../../../src/domain/circuit/fuse/selectivity.ts'
 import {
   deratingAsQuoted,
   fuseFamiliesAsListed,

@@ -1,8 +1,8 @@
 /** Three hundred random systems of every kind against ngspice on a netlist of their own. */
 import { afterAll, describe, expect, it } from 'vitest'
 import { assumptions } from '../../../src/domain/assume.ts'
-import type { SystemRequest } from '../../../src/domain/enclosure/request.ts'
-import { responseSystem, solveGrid } from '../../../src/domain/enclosure/response-system.ts'
+import type { SystemRequest } from '../../../src/domain/enclosure/model/request.ts'
+import { responseSystem, solveGrid } from '../../../src/domain/enclosure/model/response-system.ts'
 import { branchFlow } from '../../../src/domain/network/branch-flow.ts'
 import type { DualColumn } from '../../../src/numeric/dual-column.ts'
 import { type Netlist, netlistOf } from '../../support/netlist/netlist.ts'

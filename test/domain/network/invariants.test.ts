@@ -1,6 +1,6 @@
 /** What must hold for any network, whatever the enclosure: continuity, energy, reciprocity, linearity, analytic slopes. */
 import { describe, expect, it } from 'vitest'
-import type { SystemRequest } from '../../../src/domain/enclosure/request.ts'
+import type { SystemRequest } from '../../../src/domain/enclosure/model/request.ts'
 import { OUTSIDE } from '../../../src/domain/network/network.ts'
 import type { DualColumn } from '../../../src/numeric/dual-column.ts'
 import { add, apart, type Complex, complex, conjugate, divide, multiply, scale, size } from '../../support/complex.ts'

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest'
-import { displacementRuleAreaM2 } from '../../../src/domain/port/displacement-rule.ts'
 import {
   conventionalEndFactor,
   exactEndFactor,
@@ -15,6 +14,7 @@ import {
   tuningHz,
   waveguideTuningRatio
 } from '../../../src/domain/port/port-length.ts'
+import { displacementRuleAreaM2 } from '../../../src/domain/port/sizing/displacement-rule.ts'
 import { goldenMaximum } from '../../../src/numeric/golden-maximum.ts'
 import { expectPrinted } from '../../support/printed.ts'
 

@@ -1,10 +1,10 @@
 /** The port room and the response are two roads to one air speed: the finished box must carry what the port was sized for. */
 import { describe, expect, it } from 'vitest'
-import { computeResponse } from '../../../src/domain/enclosure/compute-response.ts'
-import type { DriversRequest } from '../../../src/domain/enclosure/request.ts'
+import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
+import type { DriversRequest } from '../../../src/domain/enclosure/model/request.ts'
 import type { Filter } from '../../../src/domain/filter/filter.ts'
-import type { PortSizingRequest } from '../../../src/domain/port/port-sizing.ts'
-import { sizePort } from '../../../src/domain/port/size-port.ts'
+import type { PortSizingRequest } from '../../../src/domain/port/sizing/port-sizing.ts'
+import { sizePort } from '../../../src/domain/port/sizing/size-port.ts'
 import { draws } from '../../support/random-systems.ts'
 
 const driver = { fsHz: 30, qms: 5, qes: 0.45, vasM3: 0.06, sdM2: 0.0483, reOhm: 3.4, xmaxM: 0.012, powerW: 500 }

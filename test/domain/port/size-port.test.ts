@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { computeResponse } from '../../../src/domain/enclosure/compute-response.ts'
-import type { PortSizingRequest } from '../../../src/domain/port/port-sizing.ts'
-import { sizePort } from '../../../src/domain/port/size-port.ts'
+import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
+import type { PortSizingRequest } from '../../../src/domain/port/sizing/port-sizing.ts'
+import { sizePort } from '../../../src/domain/port/sizing/size-port.ts'
 import { randomStream } from '../../../src/numeric/random-stream.ts'
 
 const driver = {

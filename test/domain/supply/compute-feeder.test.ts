@@ -1,11 +1,15 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { computeFeeder } from '../../../src/domain/circuit/graph/compute-feeder.ts'
+import type { FeederRequest } from '../../../src/domain/circuit/graph/feeder-request.ts'
+import { sourceState } from '../../../src/domain/circuit/graph/limited-source.ts'
+import { trunkState } from '../../../src/domain/circuit/graph/shared-trunk.ts'
+import {
+  largestLoop,
+  largestPower,
+  voltageAtConstantPower
+} from '../../../src/domain/circuit/load/constant-power-feeder.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
-import { computeFeeder } from '../../../src/domain/supply/compute-feeder.ts'
-import { largestLoop, largestPower, voltageAtConstantPower } from '../../../src/domain/supply/constant-power-feeder.ts'
-import type { FeederRequest } from '../../../src/domain/supply/feeder-request.ts'
-import { sourceState } from '../../../src/domain/supply/limited-source.ts'
-import { trunkState } from '../../../src/domain/supply/shared-trunk.ts'
 import { post } from '../../support/call.ts'
 import { expectPrinted } from '../../support/printed.ts'
 

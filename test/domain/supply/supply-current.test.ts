@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { assumptions } from '../../../src/domain/assume.ts'
-import { DesignError } from '../../../src/domain/design-error.ts'
-import { batteryOhmFromCranking } from '../../../src/domain/fuse/battery-source.ts'
-import { rippleOf, unregulatedShare } from '../../../src/domain/supply/amplifier-currents.ts'
+import { batteryOhmFromCranking } from '../../../src/domain/circuit/fuse/battery-source.ts'
+import { rippleOf, unregulatedShare } from '../../../src/domain/circuit/load/amplifier-currents.ts'
 import {
   type AmplifierOnSupply,
   amplifierDraw,
@@ -10,11 +9,12 @@ import {
   crestFactorDb,
   inputPower,
   plausiblePower
-} from '../../../src/domain/supply/amplifier-draw.ts'
-import { capacitorEffect } from '../../../src/domain/supply/capacitor.ts'
-import { chargingBalance } from '../../../src/domain/supply/charging-balance.ts'
-import { engineOff, peukertExponent, peukertHours } from '../../../src/domain/supply/engine-off.ts'
-import { type CurrentRequest, supplyCurrent } from '../../../src/domain/supply/supply-current.ts'
+} from '../../../src/domain/circuit/load/amplifier-draw.ts'
+import { type CurrentRequest, supplyCurrent } from '../../../src/domain/circuit/load/supply-current.ts'
+import { capacitorEffect } from '../../../src/domain/circuit/source/capacitor.ts'
+import { chargingBalance } from '../../../src/domain/circuit/source/charging-balance.ts'
+import { engineOff, peukertExponent, peukertHours } from '../../../src/domain/circuit/source/engine-off.ts'
+import { DesignError } from '../../../src/domain/design-error.ts'
 import { post } from '../../support/call.ts'
 import { expectPrinted } from '../../support/printed.ts'
 

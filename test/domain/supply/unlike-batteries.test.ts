@@ -1,7 +1,7 @@
 /** Batteries of unlike chemistry tied together are no bank. */
 import { describe, expect, it } from 'vitest'
-import type { BatteryChemistry } from '../../../src/domain/fuse/battery-source.ts'
-import { supplyCurrent } from '../../../src/domain/supply/supply-current.ts'
+import type { BatteryChemistry } from '../../../src/contract/supply/words.ts'
+import { supplyCurrent } from '../../../src/domain/circuit/load/supply-current.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
 const amplifiers = [{ powerW: 300, class: 'D', regulation: 'regulated' }] as const

@@ -1,8 +1,8 @@
 /** What an operation of the supply cannot use it refuses, and it says its refusals in words a person can act on. */
 import { describe, expect, it } from 'vitest'
+import { chooseCable } from '../../../src/domain/circuit/choice/choose-cable.ts'
+import { type CurrentRequest, supplyCurrent } from '../../../src/domain/circuit/load/supply-current.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
-import { chooseCable } from '../../../src/domain/supply/choose-cable.ts'
-import { type CurrentRequest, supplyCurrent } from '../../../src/domain/supply/supply-current.ts'
 import { post } from '../../support/call.ts'
 
 const base: CurrentRequest = {

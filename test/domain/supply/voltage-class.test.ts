@@ -1,11 +1,11 @@
 /** An amplifier made for another supply: nothing may call it fit, wherever both voltages are known. */
 import { describe, expect, it } from 'vitest'
 import type { Caution } from '../../../src/domain/caution.ts'
-import { chooseCable } from '../../../src/domain/supply/choose-cable.ts'
-import { computeFeeder } from '../../../src/domain/supply/compute-feeder.ts'
-import { supplyCurrent } from '../../../src/domain/supply/supply-current.ts'
-import { estateSearch } from '../../../src/http/examples/design-search.ts'
-import { estatePlan } from '../../../src/http/examples/plans.ts'
+import { chooseCable } from '../../../src/domain/circuit/choice/choose-cable.ts'
+import { computeFeeder } from '../../../src/domain/circuit/graph/compute-feeder.ts'
+import { supplyCurrent } from '../../../src/domain/circuit/load/supply-current.ts'
+import { estateSearch } from '../../../src/http/operations/systems/design-search-examples.ts'
+import { estatePlan } from '../../../src/http/operations/systems/plans-examples.ts'
 import { post } from '../../support/call.ts'
 import { expectPrinted } from '../../support/printed.ts'
 

@@ -8,7 +8,7 @@ import type {
   CustomRadiatorRequest,
   PresetEnclosureRequest,
   SystemRequest
-} from '../../../src/domain/enclosure/request.ts'
+} from '../../../src/domain/enclosure/model/request.ts'
 import { type Air, mechanics } from './netlist.ts'
 
 export type Elements = Omit<CustomEnclosureRequest, 'kind'>

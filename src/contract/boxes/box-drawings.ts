@@ -1,0 +1,35 @@
+/** Request and answer of drawings. */
+import Type from 'typebox'
+import { component, ref } from '../field/component.ts'
+import { choice, label, list, quantity } from '../field/quantities.ts'
+import { BoxRequest } from './box-panels.ts'
+import { BoxLayoutBody } from './box-result.ts'
+import { SheetPlanResult, SheetStock } from './box-sheets.ts'
+import { drawingSubjects, inchStyles, paperUnits } from './words.ts'
+
+export const BoxDrawingRequest = component('BoxDrawingRequest', 'A box to be drawn.', {
+  box: ref(BoxRequest),
+  show: Type.Optional(choice('What to draw; `both` when absent', drawingSubjects)),
+  sheets: Type.Optional(list('Sheets to cut from; the usual sheet of the board when absent', ref(SheetStock), 1, 20)),
+  kerfMm: Type.Optional(quantity('mm', 'Width of the saw cut', { from: 0, to: 12 })),
+  trimMm: Type.Optional(quantity('mm', 'Cut off every edge of a raw sheet first, kerf included', { from: 0, to: 50 })),
+  units: Type.Optional(choice('Units on paper; figures of the JSON answer are metric always', paperUnits)),
+  inches: Type.Optional(choice('How inches are written on paper', inchStyles)),
+  title: Type.Optional(label('Title of the set of drawings', 80))
+})
+export const BoxDrawing = component('BoxDrawing', 'One drawing.', {
+  subject: choice('A panel, or a sheet with what is cut from it', ['panel', 'cut-sheet']),
+  name: Type.String({ description: 'Name of the panel or sheet' }),
+  scale: quantity('1', 'The drawing is 1 to this when printed at its size'),
+  widthMm: quantity('mm', 'Width on paper'),
+  heightMm: quantity('mm', 'Height on paper'),
+  svg: Type.String({ description: 'The drawing as SVG text' })
+})
+export const BoxDrawings = component('BoxDrawings', 'A box with its drawings.', {
+  title: Type.String({ description: 'Title of the set' }),
+  units: choice('Units on paper', paperUnits),
+  inches: choice('How inches are written', inchStyles),
+  box: ref(BoxLayoutBody),
+  cutPlan: Type.Optional(ref(SheetPlanResult)),
+  drawings: Type.Array(ref(BoxDrawing), { description: 'Panels first, then cut sheets' })
+})

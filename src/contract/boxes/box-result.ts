@@ -1,0 +1,169 @@
+/** A laid-out box on the wire. */
+import Type from 'typebox'
+import { component, ref } from '../field/component.ts'
+import { choice, count, list, quantity } from '../field/quantities.ts'
+import { PanelBody, Point3Body } from './panel.ts'
+import { boxShapes, displacedItems } from './words.ts'
+
+const OuterBody = component('BoxOuterSize', 'Outer size of the box.', {
+  widthMm: quantity('mm', 'Width'),
+  heightMm: quantity('mm', 'Height'),
+  depthMm: quantity('mm', 'Depth, of a wedge at its floor'),
+  topDepthMm: Type.Optional(quantity('mm', 'Depth of a wedge at its lid')),
+  slopeDeg: Type.Optional(quantity('°', 'Lean of the sloped face of a wedge from the vertical'))
+})
+
+const InnerBody = component('BoxInnerSize', 'The smallest block round the air inside.', {
+  widthMm: quantity('mm', 'Width'),
+  heightMm: quantity('mm', 'Height'),
+  depthMm: quantity('mm', 'Depth')
+})
+
+const DisplacedBody = component('Displaced', 'Air that each thing takes.', {
+  driversL: quantity('l', 'Drivers'),
+  portsL: quantity('l', 'Ports, their walls and the air in them, which is mass and not spring'),
+  bracesL: quantity('l', 'Braces'),
+  amplifierL: quantity('l', 'Amplifier'),
+  terminalL: quantity('l', 'Terminal cup'),
+  liningL: quantity('l', 'Solid part of the lining'),
+  baffleRingsL: quantity('l', 'Rings behind the drivers'),
+  cleatsL: quantity('l', 'Cleats'),
+  dividerL: quantity('l', 'Board between two chambers'),
+  otherL: quantity('l', 'Anything else given'),
+  totalL: quantity('l', 'All of them')
+})
+
+const VolumeRowBody = component('VolumeRow', 'One line of the subtraction.', {
+  item: choice('What takes it', displacedItems),
+  volumeL: quantity('l', 'Volume'),
+  known: choice('How the volume is known', ['given', 'computed', 'estimated']),
+  how: Type.String({ description: 'How it was reached' })
+})
+
+const VolumeBody = component('VolumeBalance', 'From the outer envelope to the air that acts as the spring.', {
+  externalL: quantity('l', 'Outer envelope'),
+  boardL: quantity('l', 'Wood of the shell'),
+  recessL: quantity('l', 'Hollow before a recessed front'),
+  grossL: quantity('l', 'Inside of the panels, empty'),
+  displaced: ref(DisplacedBody),
+  rows: Type.Array(ref(VolumeRowBody), { description: 'Every line of the subtraction' }),
+  netL: quantity('l', 'Air that acts as the spring'),
+  targetL: Type.Optional(quantity('l', 'The net volume asked for')),
+  errorPercent: Type.Optional(quantity('%', 'How far the box is from it'))
+})
+
+const ChamberBody = component('Chamber', 'One chamber of a box with an inner divider.', {
+  name: choice('Which', ['rear', 'front']),
+  grossL: quantity('l', 'Empty'),
+  displacedL: quantity('l', 'Taken by what stands in it'),
+  netL: quantity('l', 'Air that acts as the spring')
+})
+
+const ClearanceBody = component('Clearance', 'A distance that was checked.', {
+  between: Type.String({ description: 'What to what' }),
+  availableMm: quantity('mm', 'What there is; negative when they overlap'),
+  neededMm: quantity('mm', 'What there should be'),
+  passes: Type.Boolean({ description: 'Whether there is enough' }),
+  why: Type.String({ description: 'The rule' })
+})
+
+const PortBody = component('PortLayout', 'The port as built.', {
+  kind: choice('Tubes or a slot', ['round', 'slot']),
+  count: count('How many', 1, 8),
+  areaCm2: quantity('cm²', 'Of one'),
+  lengthMm: quantity('mm', 'Outer face to inner mouth along the centre line'),
+  acousticLengthMm: quantity('mm', 'The same less what the air cuts off at mitred bends'),
+  insideLengthMm: quantity('mm', 'The part behind the inner face of the panel'),
+  legs: count('Straight parts along the walls', 1, 3),
+  turnsDeg: Type.Array(quantity('°', 'Turn of the flow'), { description: 'At each bend' }),
+  displacedL: quantity('l', 'Air it takes from the box, walls included'),
+  mouthGapMm: Type.Optional(quantity('mm', 'Of a slot: clear before its inner mouth')),
+  tuningHz: quantity('Hz', 'With end factors of the circle of equal area'),
+  wantedTuningHz: Type.Optional(quantity('Hz', 'The tuning asked for')),
+  tuningErrorPercent: Type.Optional(quantity('%', 'How far it is from that, after rounding to a millimetre')),
+  placedTuningHz: Type.Optional(
+    quantity(
+      'Hz',
+      'Of a slot over the full width: with the end its walls and the facing wall give it, within some 10 %'
+    )
+  ),
+  pipeResonanceHz: quantity('Hz', 'First resonance of the port as a pipe')
+})
+
+const FaceVibrationBody = component('FaceVibration', 'One face as a plate between the other panels.', {
+  face: Type.String({ description: 'Which' }),
+  lengthMm: quantity('mm', 'Free length'),
+  widthMm: quantity('mm', 'Free width'),
+  thicknessMm: quantity('mm', 'All its boards'),
+  supportedHz: quantity('Hz', 'Bare, edges free to turn'),
+  clampedHz: quantity('Hz', 'Bare, edges held'),
+  frames: count('Frames and cheeks that cross it', 0, 8),
+  battens: count('Battens in each span', 0, 8),
+  builtHz: quantity('Hz', 'Edges free to turn, with its braces and the drivers of given mass'),
+  wantedHz: quantity('Hz', 'What keeps it out of the band'),
+  passes: Type.Boolean({ description: 'Whether frequency and bending do' }),
+  largestBendingMm: Type.Optional(quantity('mm', 'Under the pressure of the box, between free and held edges')),
+  displacedL: Type.Optional(quantity('l', 'Volume it moves by'))
+})
+
+const VibrationBody = component('BoxVibration', 'How stiff the box is.', {
+  wantedHz: quantity('Hz', '1.5 times the top of the band'),
+  pressurePa: Type.Optional(
+    quantity('Pa', 'Peak pressure: given, or that of a closed box at full excursion of its drivers')
+  ),
+  faces: Type.Array(ref(FaceVibrationBody), { description: 'Every face' }),
+  movedSharePercent: Type.Optional(quantity('%', 'What all faces move over what the cones move'))
+})
+
+const StandingWaveBody = component('BoxStandingWave', 'Lowest standing wave along one inside size.', {
+  along: choice('Which size', ['width', 'height', 'depth']),
+  insideMm: quantity('mm', 'Inside'),
+  frequencyHz: quantity('Hz', 'c/(2L)')
+})
+
+const SpareBody = component('BoxSpare', 'One outer size against its limit.', {
+  axis: choice('Which size', ['width', 'height', 'depth']),
+  sizeMm: quantity('mm', 'Box with covering and play'),
+  limitMm: quantity('mm', 'Limit, less what a leaning seat takes at the lid'),
+  spareMm: quantity('mm', 'What is left; negative when it does not fit')
+})
+
+const OpeningFitBody = component(
+  'BoxThroughOpening',
+  'Pushed straight through, or tilted in the plane of the opening.',
+  {
+    passes: Type.Boolean({ description: 'Whether a face passes' }),
+    face: choice('Which goes through', ['front', 'side', 'lid', 'none']),
+    tilted: Type.Boolean({ description: 'Whether it has to be tilted' })
+  }
+)
+
+const FloorPlaceBody = component('BoxPlace', 'Where the box stands on the floor of the boot.', {
+  xMm: quantity('mm', 'From the left'),
+  yMm: quantity('mm', 'From the seat or the sill')
+})
+
+const FitBody = component('BoxFit', 'The box in its place.', {
+  spare: Type.Array(ref(SpareBody), { description: 'Every limit given' }),
+  opening: Type.Optional(ref(OpeningFitBody)),
+  place: Type.Optional(ref(FloorPlaceBody)),
+  clearOfKeepOuts: Type.Optional(Type.Boolean({ description: 'Whether there is a place clear of every block' }))
+})
+
+export const BoxLayoutBody = component('BoxLayoutResult', 'The box, ready to be sawn.', {
+  shape: choice('Shape', boxShapes),
+  outer: ref(OuterBody),
+  inner: ref(InnerBody),
+  volume: ref(VolumeBody),
+  chambers: Type.Optional(list('Chambers of a band-pass box', ref(ChamberBody), 2, 2)),
+  panels: list('Parts; equal ones in one row', ref(PanelBody), 3, 80),
+  boardAreaM2: quantity('m²', 'Blanks of all parts, cut-outs not taken off'),
+  port: Type.Optional(ref(PortBody)),
+  vibration: ref(VibrationBody),
+  standingWaves: Type.Array(ref(StandingWaveBody), { description: 'The first along each inside size' }),
+  fit: Type.Optional(ref(FitBody)),
+  clearances: Type.Array(ref(ClearanceBody), { description: 'Distances that were checked' }),
+  massKg: quantity('kg', 'Boards, and drivers and amplifier of given mass'),
+  boardMassKg: quantity('kg', 'Boards alone, cut-outs taken off'),
+  centreOfGravity: ref(Point3Body, 'Of boards and drivers')
+})

@@ -1,0 +1,103 @@
+/** Cautions of the box rooms. */
+import type { CautionCatalogue } from './entry.ts'
+
+export const boxCautions = {
+  'box-clearance': {
+    level: 'care',
+    meaning: 'Two things in or on the box come closer than they should; the figure says by how much. Move one of them.',
+    basis: 'common practice, no source'
+  },
+  'driver-hits-box': {
+    level: 'stop',
+    meaning:
+      'A driver, a port or a fitting does not go into the box: it would take the place of a wall or of another thing inside, or its hole does not fit its panel.',
+    basis: 'geometry of the sizes given'
+  },
+  'driver-volume-missing': {
+    level: 'care',
+    meaning:
+      'The volume a driver takes is neither given nor can it be estimated, so it counts as nothing. Give it, or give cone area, mounting depth, magnet and cut-out.',
+    basis: 'engineering choice of this service'
+  },
+  'driver-volume-estimated': {
+    level: 'note',
+    meaning: 'The volume a driver takes was estimated from its outline; such an estimate is right within about 30 %.',
+    basis: 'cone and cylinder of the data sheet sizes, shares estimated'
+  },
+  'port-place-shift': {
+    level: 'note',
+    meaning:
+      'The walls round the inner mouth of a slot lengthen its end beyond that of a free mouth, so that the box tunes lower than the plain rule says. The figure is for two dimensions; measure and trim.',
+    basis: 'step in a channel (form from memory) and own finite differences, within some 10 %'
+  },
+  'port-mouth-near-wall': {
+    level: 'care',
+    meaning:
+      'A mouth nearer to a wall than its own smallest dimension is throttled; move the wall or shorten the port.',
+    basis: 'common practice, no source; the shift of tuning is computed'
+  },
+  'port-short-leg': {
+    level: 'note',
+    meaning: 'The length of a mitred bend holds for straight legs of at least one slot height on both sides.',
+    basis: 'validity of the potential flow figure'
+  },
+  'panel-in-band': {
+    level: 'care',
+    meaning:
+      'A panel resonates so low that the box would sound with it. Brace it, or use a thicker or a second board; the figure is for edges free to turn, the lower bound.',
+    basis: 'engineering choice of this service: 1.5 times the top of the band'
+  },
+  'panels-move-air': {
+    level: 'note',
+    meaning:
+      'The panels flex so much under the pressure of the box that they take away from the bass; brace them or double the board.',
+    basis: 'engineering choice of this service: 2 % of the air the cones move'
+  },
+  'thick-plate': {
+    level: 'note',
+    meaning: 'Thin-plate theory overstates the frequency of a board thicker than about an eighth of its shorter side.',
+    basis: 'validity of thin-plate theory, from memory'
+  },
+  'standing-wave-near-band': {
+    level: 'note',
+    meaning:
+      'A standing wave along the longest inside falls not far above the band; line both ends, or make the box shorter that way.',
+    basis: 'engineering choice of this service: 2.5 times the top of the band'
+  },
+  'inside-sizes-alike': {
+    level: 'note',
+    meaning:
+      'Two inside sizes are nearly equal, so that their standing waves coincide. In the bass range this does not matter.',
+    basis: 'engineering choice of this service: a tenth'
+  },
+  'box-over-limit': {
+    level: 'stop',
+    meaning: 'The box is larger than the space it was given; the figure says by how much.',
+    basis: 'the limits in the request'
+  },
+  'box-not-through-opening': {
+    level: 'stop',
+    meaning:
+      'No face of the box passes the opening, straight or tilted. Build it in two parts, or ask for another shape.',
+    basis: 'rectangle in a rectangle (Carver 1957, Wetzel 2000, from memory)'
+  },
+  'box-tilted-through-opening': {
+    level: 'note',
+    meaning:
+      'The box passes the opening only tilted; whether it can be turned upright inside the vehicle is not checked.',
+    basis: 'rectangle in a rectangle (Carver 1957, Wetzel 2000, from memory)'
+  },
+  'box-hits-keep-out': {
+    level: 'stop',
+    meaning: 'The box stands nowhere on the floor of the boot clear of the wheel arches and other blocks given.',
+    basis: 'the blocks in the request'
+  },
+  'heavy-box': {
+    level: 'note',
+    meaning:
+      'A box above 16 kg takes more than one person over a boot sill. Above 33 kg, a `care`, it is more than two should lift: carry it empty, slide it on a board and fit the drivers when it stands in the car.',
+    basis:
+      'HSE lifting guidance (second-hand): 25 kg for men and 16 kg for women near the body at waist height, two people two thirds of their sum, three half of it; filters, not limits',
+    sources: ['lifting-hse']
+  }
+} as const satisfies CautionCatalogue

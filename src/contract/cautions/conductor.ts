@@ -1,0 +1,24 @@
+/** Cautions on a conductor against its load, its terminal and the size below it. */
+import type { CautionCatalogue } from './entry.ts'
+
+export const conductorCautions = {
+  'near-miss': {
+    level: 'note',
+    meaning:
+      'The next smaller size misses only the drop limit, and by little: a slightly shorter way or a slightly larger allowed drop would let it do.',
+    basis: 'least section for the drop against the section of the size, derived; 10 % our choice'
+  },
+  'terminal-too-small': {
+    level: 'care',
+    meaning:
+      'The conductor is larger than the amplifier’s terminal takes: crimp a reducing pin of the terminal’s size, never cut strands away; or take a size that fits.',
+    basis: 'terminal and conductor sections compared; pins common practice, no source'
+  },
+  'cable-overloaded': {
+    level: 'stop',
+    meaning:
+      'The load is more than this cable may carry for good in its surroundings, whatever fuse stands before it. Take a larger size, a better insulation or a cooler way.',
+    basis: '33 CFR 183.425(b) (read): the load is at most the allowable current',
+    sources: ['33-cfr-183-425']
+  }
+} as const satisfies CautionCatalogue

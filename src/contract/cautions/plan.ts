@@ -1,0 +1,17 @@
+/** Cautions of a whole plan: what was asked for beside what is built. */
+import type { CautionCatalogue } from './entry.ts'
+
+export const wholePlanCautions = {
+  'not-as-asked': {
+    level: 'care',
+    meaning:
+      'Something that was asked for by kind, volume, tuning or Qtc is not what is built; the message names both figures. Ask for what fits, or give more room.',
+    basis: 'the request beside the plan; differences up to 1 % (Qtc 2 %) are the step of the saw'
+  },
+  'closed-box-high-pass': {
+    level: 'note',
+    meaning:
+      'A high-pass before a closed box keeps the cone within its travel and takes away bass that the cabin would have given; the message says at which power the box needs none. From half the resonance of the box on it is `care`: a smaller box or less power then gives more bass.',
+    basis: 'computed excursion against Xmax; half the resonance is our choice'
+  }
+} as const satisfies CautionCatalogue

@@ -1,0 +1,216 @@
+/** What a plan is asked for, on the wire. */
+import Type from 'typebox'
+import { AirBody } from '../acoustics/air.ts'
+import { CabinBody } from '../acoustics/cabin.ts'
+import { AmplifierSheet } from '../amplifiers/amplifier-matching.ts'
+import { BoardBody } from '../boxes/board.ts'
+import { BoxDriverBody, TerminalBody } from '../boxes/box-hardware.ts'
+import { BoxLimits } from '../boxes/box-panels.ts'
+import { strategies } from '../boxes/words.ts'
+import { DriverSheet } from '../drivers/driver-parameters.ts'
+import { coilConnections } from '../drivers/words.ts'
+import { component, ref } from '../field/component.ts'
+import { choice, count, label, list, quantity } from '../field/quantities.ts'
+import {
+  converterLineV,
+  inputsInParallel,
+  SignalInput,
+  SignalSource,
+  TestTone,
+  TurnOnRequest
+} from '../signals/signal-setup.ts'
+import { amplifierOnSupply, conductorFields, drive, systemVoltageV } from '../supply/electrical.ts'
+import { BatterySource, gaugeSystem, insulationFields, insulationMaterial } from '../supply/fuse.ts'
+import { ReturnPath } from '../supply/return-path.ts'
+import {
+  BatteryRequest,
+  CapacitorRequest,
+  ChargingRequest,
+  SecondBatteryRequest,
+  SupplyAmplifier
+} from '../supply/supply-current.ts'
+import { plannedKinds, plannedShapes } from './words.ts'
+
+const {
+  count: _count,
+  label: _label,
+  sdCm2: _sd,
+  xmaxMm: _xmax,
+  centres: _centres,
+  face: _face,
+  ...mounting
+} = BoxDriverBody.properties
+const Mounting = component('DriverMounting', 'Sizes of one driver, for the box.', mounting)
+
+const Coils = component('PlanCoils', 'The voice coils of one driver and the connection its sheet speaks of.', {
+  count: Type.Unsafe<1 | 2 | 4>({ type: 'integer', enum: [1, 2, 4], description: 'Voice coils' }),
+  ratedOhm: quantity('Ω', 'Rated impedance of one coil', { from: 0.05, to: 64 }),
+  statedFor: Type.Optional(choice('Connection that Bl, Q and Le of the sheet belong to', coilConnections)),
+  resistanceStatedFor: Type.Optional(choice('Connection that Re of the sheet belongs to', coilConnections))
+})
+
+export const PlanDriverBody = component('PlanDriver', 'One of the drivers, all alike.', {
+  name: Type.Optional(label('Name')),
+  sheet: ref(DriverSheet, 'Its data sheet; powerW is the continuous RMS rating and is needed here'),
+  coils: ref(Coils),
+  mounting: Type.Optional(ref(Mounting))
+})
+
+const { name: _name, powerW: _power, ratings: _ratings, loadOhm: _load, ratedAs: _rated, ...draw } = amplifierOnSupply
+const Draw = component(
+  'AmplifierDraw',
+  'An older place of what the supply sees of the amplifier; give these figures beside its ratings.',
+  draw
+)
+export const PlanAmplifierBody = component('PlanAmplifier', 'The amplifier for the bass, as its data sheet says.', {
+  ...draw,
+  ...AmplifierSheet.properties,
+  class: draw.class,
+  efficiency: draw.efficiency,
+  draw: Type.Optional(ref(Draw, 'Read where the amplifier itself is silent; a figure that contradicts it is refused'))
+})
+
+const Enclosure = component(
+  'PlanEnclosure',
+  'What the box should be; whatever is absent is chosen by driver and space.',
+  {
+    kind: Type.Optional(choice('`closed` is tighter and smaller, `vented` louder and reaches lower', plannedKinds)),
+    qtc: Type.Optional(quantity('1', 'Total Q wanted of a closed box', { from: 0.3, to: 2 })),
+    netVolumeL: Type.Optional(quantity('L', 'Net volume wanted', { from: 1, to: 1000 })),
+    tuningHz: Type.Optional(quantity('Hz', 'Tuning wanted of a vented box', { from: 15, to: 100 })),
+    portShape: Type.Optional(choice('Shape of the port', ['round', 'slot'])),
+    airSpeedMPerS: Type.Optional(
+      quantity('m/s', 'Highest peak air speed in the port; 17, 25 and 34 are tried in turn when absent', {
+        from: 5,
+        to: 40
+      })
+    )
+  }
+)
+
+const SheetSize = component('PlanSheetSize', 'The sheet the panels are cut from.', {
+  lengthMm: quantity('mm', 'Length', { from: 200, to: 6000 }),
+  widthMm: quantity('mm', 'Width', { from: 200, to: 3000 }),
+  kerfMm: Type.Optional(quantity('mm', 'Width of the saw cut', { from: 0, to: 10 })),
+  price: Type.Optional(quantity('1', 'Price of one sheet, in any currency', { from: 0, to: 1e6 }))
+})
+
+const PlanBracing = component(
+  'PlanBracing',
+  'Asks for braces. Without it they are set where they fit, up to the crossover.',
+  {
+    upperHz: Type.Optional(
+      quantity('Hz', 'Top of the band the box plays; the crossover when absent', { from: 20, to: 500 })
+    )
+  }
+)
+
+export const PlanBoardBody = component('PlanBoard', 'What the box is made of.', {
+  ...BoardBody.properties,
+  thicknessMm: quantity('mm', 'Thickness as measured', { from: 6, to: 40 }),
+  frontLayers: Type.Optional(count('Boards of the front', 1, 2)),
+  bracing: Type.Optional(ref(PlanBracing)),
+  terminal: Type.Optional(ref(TerminalBody)),
+  sheet: Type.Optional(ref(SheetSize))
+})
+
+const RoomForBox = component('PlanSpace', 'Room for the box in the car.', {
+  ...BoxLimits.properties,
+  shape: Type.Optional(choice('Shape of the box; a wedge leans with the seat', plannedShapes)),
+  strategy: Type.Optional(choice('Which way the box grows where there is a choice', strategies))
+})
+
+const Straps = component('PlanRestraint', 'Straps that hold the box, where it is not bolted.', {
+  strapCapacityN: Type.Optional(quantity('N', 'Lashing capacity printed on one strap', { from: 500, to: 50_000 })),
+  eyeStrengthN: Type.Optional(
+    quantity('N', 'What one lashing eye holds, by the vehicle’s handbook', { from: 500, to: 50_000 })
+  ),
+  strapSlopeDeg: Type.Optional(quantity('°', 'Steepest strap, against the floor', { from: 0, to: 75 })),
+  strapSpreadDeg: Type.Optional(
+    quantity('°', 'Strap farthest aside from the direction of travel, seen from above', { from: 0, to: 75 })
+  )
+})
+
+export const PlanCarBody = component('PlanCar', 'The vehicle around the box.', {
+  space: ref(RoomForBox),
+  cabin: Type.Optional(ref(CabinBody)),
+  speakerCableLengthM: Type.Optional(quantity('m', 'Speaker cable from amplifier to box', { from: 0.1, to: 20 })),
+  drive: Type.Optional(drive),
+  massKg: Type.Optional(quantity('kg', 'Mass of the vehicle', { from: 300, to: 3500 })),
+  restraint: Type.Optional(ref(Straps))
+})
+
+export const PlanSupplyBody = component('PlanSupply', 'Battery, cable run, charging. Lengths are conductor lengths.', {
+  systemVoltageV,
+  positiveLengthM: quantity('m', 'Conductor length of the positive run', { from: 0.1, to: 50 }),
+  return: ref(ReturnPath),
+  conductor: conductorFields.conductor,
+  gaugeSystem: Type.Optional(gaugeSystem),
+  ...insulationFields,
+  insulationMaterial: Type.Optional(insulationMaterial),
+  dropLimitPercent: Type.Optional(
+    quantity('%', 'Largest drop on the conductors, of nominal voltage', { above: 0, to: 10 })
+  ),
+  makerFuseA: Type.Optional(quantity('A', 'External fuse the amplifier’s maker states', { above: 0, to: 1000 })),
+  terminalAreaMm2: Type.Optional(
+    quantity('mm²', 'Largest conductor the amplifier’s terminal takes', { above: 0, to: 500 })
+  ),
+  source: Type.Optional(ref(BatterySource)),
+  fuseDistanceMm: Type.Optional(quantity('mm', 'Battery terminal to fuse, along the cable', { from: 0, to: 5000 })),
+  sheathed: Type.Optional(Type.Boolean({ description: 'Whether that stretch lies in a sheath all the way' })),
+  otherAmplifiers: Type.Optional(list('Further amplifiers on the same run', ref(SupplyAmplifier), 1, 8)),
+  branchLengthM: Type.Optional(
+    quantity('m', 'Conductor length from the distribution block to each amplifier', { from: 0.1, to: 10 })
+  ),
+  charging: Type.Optional(ref(ChargingRequest)),
+  battery: Type.Optional(ref(BatteryRequest)),
+  secondBattery: Type.Optional(ref(SecondBatteryRequest)),
+  capacitor: Type.Optional(ref(CapacitorRequest))
+})
+
+export const PlanSignalBody = component(
+  'PlanSignal',
+  'Where the music comes from and how the amplifier is switched on.',
+  {
+    source: Type.Optional(ref(SignalSource)),
+    input: Type.Optional(ref(SignalInput)),
+    turnOn: Type.Optional(ref(TurnOnRequest)),
+    tone: Type.Optional(ref(TestTone)),
+    converterLineV,
+    inputsInParallel,
+    mainsLowHz: Type.Optional(quantity('Hz', 'Lower end of the front loudspeakers', { from: 20, to: 500 }))
+  }
+)
+
+export const PlanFinishBody = component('PlanFinish', 'How the box is finished.', {
+  lined: Type.Optional(Type.Boolean({ description: 'Whether the walls are lined with wadding' })),
+  covered: Type.Optional(Type.Boolean({ description: 'Whether the box is covered with carpet' }))
+})
+
+const Paper = component(
+  'PlanPaper',
+  'How lengths are written on pages and drawings; the JSON answer is metric always.',
+  {
+    units: Type.Optional(choice('Units on paper', ['metric', 'imperial'])),
+    inches: Type.Optional(choice('How inches are written', ['decimal', 'sixteenths']))
+  }
+)
+
+export const PlanBody = component(
+  'PlanRequest',
+  'Data sheets, the car and its supply: everything one plan is made from.',
+  {
+    name: Type.Optional(label('Title of the plan')),
+    driver: ref(PlanDriverBody),
+    driverCount: count('Drivers, all alike, in one box', 1, 4),
+    amplifier: ref(PlanAmplifierBody),
+    enclosure: Type.Optional(ref(Enclosure)),
+    board: ref(PlanBoardBody),
+    car: ref(PlanCarBody),
+    supply: ref(PlanSupplyBody),
+    signal: ref(PlanSignalBody),
+    finish: Type.Optional(ref(PlanFinishBody)),
+    air: Type.Optional(ref(AirBody)),
+    paper: Type.Optional(ref(Paper))
+  }
+)

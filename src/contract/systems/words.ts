@@ -1,0 +1,40 @@
+/** Words that requests and answers of this resource choose from. */
+
+/** Systems in one call, each kind of box counted: one takes 30 to 90 ms to build. */
+export const MOST_WEIGHED = 36
+export const designLimitNames = [
+  'price',
+  'full-sine-current',
+  'average-current',
+  'box-size',
+  'mass',
+  'reach',
+  'level',
+  'excursion',
+  'air-speed'
+] as const
+export type DesignLimitName = (typeof designLimitNames)[number]
+/** What the parts themselves do not allow, before any limit of the caller. */
+export const hindrances = [
+  'match',
+  'driver-data',
+  'supply',
+  'space',
+  'enclosure',
+  'response',
+  'signal',
+  'stop-caution'
+] as const
+export type Hindrance = (typeof hindrances)[number]
+export const rejectionRules = [...hindrances, ...designLimitNames] as const
+export type RejectionRule = (typeof rejectionRules)[number]
+export const rankings = ['balance', 'level', 'reach', 'box', 'price', 'current'] as const
+export type DesignRanking = (typeof rankings)[number]
+export const portShapes = ['round', 'slot'] as const
+export type PortShape = (typeof portShapes)[number]
+export const plannedKinds = ['closed', 'vented'] as const
+export type PlannedKind = (typeof plannedKinds)[number]
+export const plannedShapes = ['rectangular', 'wedge'] as const
+export type PlannedShape = (typeof plannedShapes)[number]
+export const billGroups = ['board', 'joining', 'fittings', 'finish', 'wiring'] as const
+export type BillGroup = (typeof billGroups)[number]

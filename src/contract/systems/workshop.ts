@@ -1,0 +1,54 @@
+/** Bill of materials, order of work and restraint, as the plan answers them. */
+import Type from 'typebox'
+import { component, ref } from '../field/component.ts'
+import { CautionBody } from '../field/envelope.ts'
+import { choice, quantity } from '../field/quantities.ts'
+import { billGroups } from './words.ts'
+
+const texts = (description: string) => Type.Array(Type.String(), { description })
+
+export const BillRowBody = component('BillRow', 'One line of the bill of materials.', {
+  group: choice('Where the row belongs', billGroups),
+  item: Type.String({ description: 'What to buy' }),
+  quantity: quantity('1', 'How much to buy, in `unit`: the need with its spare, rounded up'),
+  unit: Type.String({ description: 'Unit of quantity and need' }),
+  need: quantity('1', 'The need itself, in `unit`'),
+  sparePercent: quantity('%', 'Spare added to the need'),
+  basis: Type.String({ description: 'How the need was reached' }),
+  needed: Type.Boolean({ description: 'False where a builder may do without' })
+})
+
+const BuildStepBody = component('BuildStep', 'One step of the work.', {
+  number: Type.Integer({ description: 'Place in the order, from 1' }),
+  id: Type.String({ description: 'Name of the step, for `needs`' }),
+  title: Type.String({ description: 'The step in a few words' }),
+  actions: texts('What to do'),
+  needs: texts('Ids of the steps that must be finished, and cured, before'),
+  tools: texts('Tools'),
+  uses: texts('Parts and materials'),
+  minutes: quantity('min', 'Work of a careful first build'),
+  cureMinutes: quantity('min', 'Waiting before a step that needs this one'),
+  checks: texts('What to check before going on'),
+  warnings: texts('Dangers of this step'),
+  cautions: Type.Array(CautionBody.properties.code, { description: 'Cautions whose place is this step' })
+})
+
+export const BuildOrderBody = component('BuildOrder', 'The order of work.', {
+  steps: Type.Array(ref(BuildStepBody), { description: 'Steps in order' }),
+  workMinutes: quantity('min', 'Work, without waiting'),
+  elapsedMinutes: quantity('min', 'From first to last step with one pair of hands, with waiting')
+})
+
+export const RestraintBody = component('Restraint', 'How hard the box must be held in the car.', {
+  massKg: quantity('kg', 'Mass of the box'),
+  crashForceN: quantity('N', '20 × mass × 9.8 N, a yardstick taken from seat regulations'),
+  drivingForwardN: quantity('N', 'Forward force under hard braking'),
+  drivingRearwardN: quantity('N', 'Rearward force'),
+  drivingSidewaysN: quantity('N', 'Sideways force in a bend'),
+  strapCount: Type.Integer({ description: 'Lashing straps that hold the crash force at these angles' }),
+  strapCapacityN: quantity('N', 'Lashing capacity taken for one strap'),
+  eyeStrengthN: quantity('N', 'What one lashing eye was taken to hold'),
+  strapSlopeDeg: quantity('°', 'Steepest strap, against the floor'),
+  strapSpreadDeg: quantity('°', 'Strap farthest aside from the direction of travel'),
+  advice: texts('How to fasten it')
+})

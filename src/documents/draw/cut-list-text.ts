@@ -1,0 +1,67 @@
+/** The cuts of a sheet in words and as a list on paper. */
+import type { FreedPart, SheetCut } from '../../domain/sheet/sheet-plan.ts'
+import { dimension, type PaperUnits } from './number-text.ts'
+import { ink } from './paper.ts'
+import { textAt } from './svg.ts'
+
+export const columnWidth = 84
+export const rowHeight = 4.1
+
+function freedText(freed: FreedPart | undefined, paper: PaperUnits): string {
+  if (freed === undefined) return 'dust'
+  if (freed.is === 'panel') return `${freed.panel ?? ''} ${freed.copy ?? ''}`.trim()
+  const name = freed.is === 'part' ? `part ${freed.part ?? ''}` : 'offcut'
+  return `${name} (${dimension(freed.lengthM, paper)} × ${dimension(freed.widthM, paper)})`
+}
+
+/** One cut in words: which part, which way, the fence, and what comes off. */
+function cutText({ part, along, distanceM, near, far }: SheetCut, paper: PaperUnits): string {
+  const what = `${part === 1 ? 'sheet' : `part ${part}`} ${along === 'length' ? 'lengthwise' : 'across'}`
+  return `${what} at ${dimension(distanceM, paper)} → ${freedText(near, paper)} | ${freedText(far, paper)}`
+}
+
+const shortened = (text: string, width: number, size: number) => {
+  const most = Math.floor(width / (0.56 * size))
+  return [...text].length <= most ? text : `${[...text].slice(0, most - 1).join('')}…`
+}
+
+/** Where the list of cuts stands: beside the sheet, or in columns below it. */
+export interface ListPlace {
+  readonly x: number
+  readonly y: number
+  readonly columns: number
+  readonly rows: number
+  /** Of one column. */
+  readonly width: number
+}
+
+export function cutList(cuts: readonly SheetCut[], place: ListPlace, paper: PaperUnits): string {
+  const most = place.columns * place.rows
+  const shown = cuts.slice(0, cuts.length > most ? most - 1 : most)
+  const rest = cuts.length - shown.length
+  const at = (index: number) => ({
+    x: place.x + Math.floor(index / place.rows) * (place.width + 5),
+    y: place.y + 6 + (index % place.rows) * rowHeight
+  })
+  const lines = shown.map((cut, index) => {
+    const { x, y } = at(index)
+    const number = textAt(x + 5, y, `${cut.step}`, {
+      size: 2.5,
+      anchor: 'end',
+      bold: true,
+      colour: ink.cut,
+      className: 'cut-text'
+    })
+    return number + textAt(x + 6.5, y, shortened(cutText(cut, paper), place.width - 6.5, 2.4), { size: 2.4 })
+  })
+  const more = at(shown.length)
+  const note =
+    rest > 0
+      ? textAt(more.x + 6.5, more.y, `and ${rest} more, numbered in the drawing`, {
+          size: 2.4,
+          colour: ink.quiet,
+          className: 'quiet'
+        })
+      : ''
+  return textAt(place.x, place.y, 'Cuts in order', { size: 3.2, bold: true }) + lines.join('') + note
+}

@@ -1,0 +1,73 @@
+/** Figures as a person reads them: few digits, a true minus sign, metric or imperial. */
+import type { inchStyles, paperUnits } from '../../contract/boxes/words.ts'
+import { CUBIC_FOOT_M3, INCH_M, POUND_KG } from '../../domain/constants.ts'
+
+export interface PaperUnits {
+  readonly units: (typeof paperUnits)[number]
+  /** How inches are written; only with imperial units. */
+  readonly inches: (typeof inchStyles)[number]
+}
+export const metric: PaperUnits = { units: 'metric', inches: 'decimal' }
+
+const FOOT_M = 12 * INCH_M
+
+/** A figure with at most so many decimals, a true minus sign and no trailing zeros. */
+export function figure(value: number, decimals = 1): string {
+  const text = String(Number(value.toFixed(decimals)) + 0)
+  return text.replace('e+', 'e').replaceAll('-', '−')
+}
+
+/** A figure with so many significant digits; whole digits are kept. */
+export function significant(value: number, digits = 3): string {
+  if (value === 0) return '0'
+  const decimals = Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(value))))
+  return figure(value, Math.min(decimals, 12))
+}
+
+/**
+ * Inches to the nearest sixteenth, the fraction in lowest terms.
+ *
+ * @check  0.364 m → 14 5/16; 0.0127 m → 1/2; 0.0254 m → 1
+ */
+export function sixteenths(lengthM: number): string {
+  const count = Math.round((Math.abs(lengthM) / INCH_M) * 16)
+  const sign = lengthM < 0 && count > 0 ? '−' : ''
+  const whole = Math.floor(count / 16)
+  let [top, bottom] = [count % 16, 16]
+  while (top > 0 && top % 2 === 0) [top, bottom] = [top / 2, bottom / 2]
+  if (top === 0) return `${sign}${whole}`
+  return `${sign}${whole === 0 ? '' : `${whole} `}${top}/${bottom}`
+}
+
+/** A dimension on a drawing: the bare figure, its unit stands in the title block. */
+export function dimension(lengthM: number, { units, inches }: PaperUnits): string {
+  if (units === 'metric') return figure(lengthM * 1000, 1)
+  return inches === 'decimal' ? figure(lengthM / INCH_M, 2) : sixteenths(lengthM)
+}
+
+export const dimensionUnit = ({ units, inches }: PaperUnits): string =>
+  units === 'metric' ? 'mm' : inches === 'decimal' ? 'in' : 'in, to the nearest 1/16'
+
+export function lengthText(lengthM: number, paper: PaperUnits): string {
+  return `${dimension(lengthM, paper)} ${paper.units === 'metric' ? 'mm' : 'in'}`
+}
+
+/** Cable runs and the like. */
+export const runText = (lengthM: number, { units }: PaperUnits): string =>
+  units === 'metric' ? `${figure(lengthM, 2)} m` : `${figure(lengthM / FOOT_M, 1)} ft`
+
+export const volumeText = (volumeM3: number, { units }: PaperUnits): string =>
+  units === 'metric' ? `${figure(volumeM3 * 1000, 2)} l` : `${figure(volumeM3 / CUBIC_FOOT_M3, 3)} ft³`
+
+export const massText = (massKg: number, { units }: PaperUnits): string =>
+  units === 'metric' ? `${figure(massKg, 1)} kg` : `${figure(massKg / POUND_KG, 1)} lb`
+
+export function durationText(minutes: number): string {
+  const whole = Math.round(minutes)
+  if (whole < 60) return `${whole} min`
+  const hours = Math.floor(whole / 60)
+  const rest = whole % 60
+  if (hours < 48) return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`
+  const days = Math.floor(hours / 24)
+  return hours % 24 === 0 ? `${days} days` : `${days} days ${hours % 24} h`
+}

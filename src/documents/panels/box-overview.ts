@@ -1,0 +1,224 @@
+/** The whole box seen from the front right and above: which panel goes where. Panels in front whole, those behind dashed. */
+import type { BoxLayout } from '../../domain/box/request/box-layout.ts'
+import type { CutOut, Direction3, Panel, PanelPlace, PanelPoint } from '../../domain/box/shell/panel.ts'
+import { lengthText, type PaperUnits } from '../draw/number-text.ts'
+import { ink } from '../draw/paper.ts'
+import { element, svgDocument, textAt, textWidth } from '../draw/svg.ts'
+
+/** Oblique: the front keeps its true shape, depth runs up to the right. */
+const depth = { right: 0.42, up: 0.3 } as const
+/** Towards the eye. */
+const view: Direction3 = { x: depth.right, y: -1, z: depth.up }
+
+interface Spot {
+  readonly x: number
+  readonly y: number
+}
+
+const drawn = { width: 620, height: 380, left: 70, top: 56 } as const
+
+function cross(a: Direction3, b: Direction3): Direction3 {
+  return { x: a.y * b.z - a.z * b.y, y: a.z * b.x - a.x * b.z, z: a.x * b.y - a.y * b.x }
+}
+
+const dot = (a: Direction3, b: Direction3) => a.x * b.x + a.y * b.y + a.z * b.z
+
+/** A board as it stands; the second of a pair of sides is the first one mirrored. */
+interface Placed {
+  readonly panel: Panel
+  readonly place: PanelPlace
+  /** Out of the box. */
+  readonly out: Direction3
+}
+
+function placedBoards({ panels, outer }: BoxLayout): readonly Placed[] {
+  return panels.flatMap(panel => {
+    const { place } = panel
+    if (place === undefined) return []
+    const one: Placed = { panel, place, out: cross(place.uAxis, place.vAxis) }
+    if (panel.role !== 'side' || panel.quantity !== 2) return [one]
+    const { origin, uAxis, vAxis } = place
+    const mirrored = ({ x, y, z }: Direction3): Direction3 => ({ x: -x, y, z })
+    const other = {
+      origin: { ...origin, xM: outer.widthM - origin.xM },
+      uAxis: mirrored(uAxis),
+      vAxis: mirrored(vAxis)
+    }
+    return [one, { panel, place: other, out: mirrored(one.out) }]
+  })
+}
+
+/** @param deepM  below the outer face */
+type Project = (board: Placed, point: PanelPoint, deepM?: number) => Spot
+
+function inSpace({ place: { origin, uAxis: u, vAxis: v }, out }: Placed, { uM, vM }: PanelPoint, deepM: number) {
+  return {
+    x: origin.xM + uM * u.x + vM * v.x - deepM * out.x,
+    y: origin.yM + uM * u.y + vM * v.y - deepM * out.y,
+    z: origin.zM + uM * u.z + vM * v.z - deepM * out.z
+  }
+}
+
+function scaleOf({ widthM, heightM, depthM }: BoxLayout['outer']): number {
+  return Math.min(drawn.width / (widthM + depth.right * depthM), drawn.height / (heightM + depth.up * depthM))
+}
+
+const drawnHeight = (outer: BoxLayout['outer']) => scaleOf(outer) * (outer.heightM + depth.up * outer.depthM)
+
+function projection(outer: BoxLayout['outer']): Project {
+  const scale = scaleOf(outer)
+  const { heightM, depthM } = outer
+  return (board, point, deepM = 0) => {
+    const { x, y, z } = inSpace(board, point, deepM)
+    return {
+      x: drawn.left + scale * (x + depth.right * y),
+      y: drawn.top + scale * (heightM + depth.up * depthM - z - depth.up * y)
+    }
+  }
+}
+
+const points = (spots: readonly Spot[]) => spots.map(({ x, y }) => `${x.toFixed(1)},${y.toFixed(1)}`).join(' ')
+
+function rim({ kind, uM, vM, diameterM = 0, widthM = 0, heightM = 0 }: CutOut): readonly PanelPoint[] {
+  if (kind === 'circle') {
+    return Array.from({ length: 48 }, (_, index) => {
+      const angle = (2 * Math.PI * index) / 48
+      return { uM: uM + (diameterM / 2) * Math.cos(angle), vM: vM + (diameterM / 2) * Math.sin(angle) }
+    })
+  }
+  const [w, h] = [widthM / 2, heightM / 2]
+  return [
+    { uM: uM - w, vM: vM - h },
+    { uM: uM + w, vM: vM - h },
+    { uM: uM + w, vM: vM + h },
+    { uM: uM - w, vM: vM + h }
+  ]
+}
+
+function hidden(board: Placed, project: Project): string {
+  return element('polygon', {
+    points: points(board.panel.outline.map(point => project(board, point))),
+    fill: 'none',
+    stroke: ink.quiet,
+    class: 'thin',
+    'stroke-width': 0.9,
+    'stroke-dasharray': '4 3'
+  })
+}
+
+const woodFace = (spots: readonly Spot[], width: number) =>
+  element('polygon', {
+    points: points(spots),
+    fill: ink.wood,
+    class: 'wood',
+    stroke: ink.text,
+    'stroke-width': width,
+    'stroke-linejoin': 'round'
+  })
+
+/** The sawn ends of a board that look towards the eye, with how near they lie. */
+function ends(board: Placed, project: Project): readonly { readonly near: number; readonly svg: string }[] {
+  const { outline, thicknessM } = board.panel
+  return outline.flatMap((from, index) => {
+    const to = outline[(index + 1) % outline.length] as PanelPoint
+    const [a, b] = [inSpace(board, from, 0), inSpace(board, to, 0)]
+    const along = { x: b.x - a.x, y: b.y - a.y, z: b.z - a.z }
+    // Handed as the board is: the mirrored one turns the other way round.
+    const hand = dot(cross(board.place.uAxis, board.place.vAxis), board.out)
+    const beyond = cross(along, board.out)
+    if (hand * dot(beyond, view) < 1e-9) return []
+    const [c, d] = [inSpace(board, to, thicknessM), inSpace(board, from, thicknessM)]
+    const near = [a, b, c, d].reduce((sum, corner) => sum + dot(corner, view) / 4, 0)
+    const spots = [
+      project(board, from),
+      project(board, to),
+      project(board, to, thicknessM),
+      project(board, from, thicknessM)
+    ]
+    return [{ near, svg: woodFace(spots, 0.8) }]
+  })
+}
+
+const openings = ({ cutOuts }: Panel) =>
+  cutOuts.filter(({ rebateDepthM, purpose }) => rebateDepthM === undefined && purpose !== 'brace-window')
+
+function outerFace(board: Placed, project: Project): string {
+  const holes = openings(board.panel).map(cutOut =>
+    element('polygon', {
+      points: points(rim(cutOut).map(point => project(board, point))),
+      fill: ink.paper,
+      class: 'hole',
+      stroke: ink.cut,
+      'stroke-width': 1.3
+    })
+  )
+  return (
+    woodFace(
+      board.panel.outline.map(point => project(board, point)),
+      1.4
+    ) + holes.join('')
+  )
+}
+
+/** Where the name stands clear of every hole: the first free of several heights, else none. */
+function nameAt(board: Placed, project: Project): string {
+  const { name, outline } = board.panel
+  const us = outline.map(({ uM }) => uM)
+  const vs = outline.map(({ vM }) => vM)
+  const [left, right, low, high] = [Math.min(...us), Math.max(...us), Math.min(...vs), Math.max(...vs)]
+  const perM =
+    Math.hypot(
+      project(board, { uM: right, vM: low }).x - project(board, { uM: left, vM: low }).x,
+      project(board, { uM: right, vM: low }).y - project(board, { uM: left, vM: low }).y
+    ) /
+    (right - left)
+  const [half, tall] = [textWidth(name, 12) / 2 / perM, 9 / perM]
+  const reach = ({ uM, vM, kind, diameterM = 0, widthM = diameterM, heightM = diameterM }: CutOut) => ({
+    u: uM,
+    v: vM,
+    w: (kind === 'circle' ? diameterM : widthM) / 2,
+    h: (kind === 'circle' ? diameterM : heightM) / 2
+  })
+  const holes = openings(board.panel).map(reach)
+  const places = [0.5, 0.9, 0.1, 0.75, 0.25].flatMap(up =>
+    [0.5, 0.15, 0.85].map(across => ({ uM: left + across * (right - left), vM: low + up * (high - low) }))
+  )
+  if (2 * half > right - left) return ''
+  const free = places.find(({ uM, vM }) =>
+    holes.every(({ u, v, w, h }) => Math.abs(uM - u) > w + half || Math.abs(vM - v) > h + tall)
+  )
+  if (free === undefined) return ''
+  const { x, y } = project(board, free)
+  return textAt(x, y + 4, name, { size: 12, anchor: 'middle', bold: true })
+}
+
+const isInside = ({ panel }: Placed) => ['brace', 'port-wall', 'divider', 'baffle-ring'].includes(panel.role)
+
+/** @returns undefined for a box whose panels have no place */
+export function boxOverview(box: BoxLayout, id: string, paper: PaperUnits): string | undefined {
+  const boards = placedBoards(box)
+  if (boards.length < 4) return undefined
+  const project = projection(box.outer)
+  const shell = boards.filter(board => !isInside(board))
+  const front = shell.filter(({ out }) => dot(out, view) > 1e-9)
+  const sawn = shell.flatMap(board => ends(board, project)).toSorted((a, b) => a.near - b.near)
+  const { widthM, heightM, depthM, topDepthM } = box.outer
+  const sizes = `Outside: width ${lengthText(widthM, paper)}, height ${lengthText(heightM, paper)}, depth ${lengthText(depthM, paper)}${topDepthM === undefined ? '' : ` at the floor, ${lengthText(topDepthM, paper)} at the lid`}`
+  const bottom = drawn.top + drawnHeight(box.outer)
+  return svgDocument(
+    {
+      id,
+      title: 'The box, seen from the front right and above',
+      description: `Panels ${box.panels.map(({ name }) => name).join(', ')}; ${sizes}.`
+    },
+    { width: drawn.width + 2 * drawn.left, height: bottom + 66 },
+    textAt(20, 30, 'The box', { size: 17, bold: true }),
+    ...sawn.map(({ svg }) => svg),
+    ...front.map(board => outerFace(board, project)),
+    ...boards.filter(board => !front.includes(board)).map(board => hidden(board, project)),
+    ...front.map(board => nameAt(board, project)),
+    ...[`${sizes}.`, 'Dashed: panels behind and inside.'].map((line, index) =>
+      textAt(20, bottom + 34 + 18 * index, line, { size: 12, colour: ink.quiet, className: 'quiet' })
+    )
+  )
+}

@@ -1,0 +1,113 @@
+/** The drawing of one panel on a sheet of paper, with its title block and its list of holes. */
+import type { Panel } from '../../domain/box/shell/panel.ts'
+import { boards } from '../../domain/material/boards.ts'
+import { dimensionUnit, lengthText, massText, type PaperUnits } from '../draw/number-text.ts'
+import { ink } from '../draw/paper.ts'
+import { element, svgDocument, textAt } from '../draw/svg.ts'
+import { isMirrored } from './mirrored.ts'
+import { centreSpace, extentOf, margin, panelFigure } from './panel-figure.ts'
+import { cutOutText } from './panel-holes.ts'
+
+/** Scales as 1 to this. */
+const drawingScales = [1, 2, 2.5, 4, 5, 8, 10, 12.5, 15, 20, 25, 40, 50] as const
+
+export interface PaperSize {
+  /** [mm] */
+  readonly width: number
+  readonly height: number
+}
+/** A4 lying, less 10 mm for what a printer cannot reach. */
+export const a4Lying: PaperSize = { width: 277, height: 190 }
+
+export interface Drawing {
+  readonly name: string
+  readonly svg: string
+  /** 1 to this. */
+  readonly scale: number
+  /** Of the drawing [mm of paper]. */
+  readonly widthM: number
+  readonly heightM: number
+}
+
+const block = { height: 15, row: 4.4 } as const
+
+/** The name of a material without its grade; a caller's own id as it stands. */
+export function materialTitle(material: string): string {
+  const title = Object.hasOwn(boards, material) ? boards[material as keyof typeof boards].title : material
+  return title.split(',')[0] ?? title
+}
+
+/** @returns the largest of the usual scales at which it fits */
+export function scaleFor(widthM: number, heightM: number, room: PaperSize): number {
+  return (
+    drawingScales.find(scale => (widthM * 1000) / scale <= room.width && (heightM * 1000) / scale <= room.height) ?? 100
+  )
+}
+
+function holeRows({ cutOuts }: Panel, paper: PaperUnits): readonly string[] {
+  return cutOuts.map((cutOut, index) => {
+    const [size, screws] = cutOutText(cutOut, paper)
+    const place = `centre ${lengthText(cutOut.uM, paper)} from the left, ${lengthText(cutOut.vM, paper)} from below`
+    return `${index + 1}  ${cutOut.label}: ${size}, ${place}${screws === undefined ? '' : `; screws ${screws}`}`
+  })
+}
+
+const countText = (panel: Panel) =>
+  panel.quantity === 1 ? '' : ` (${panel.quantity} off${isMirrored(panel) ? ', one of them mirrored' : ''})`
+
+function titleBlock(panel: Panel, paper: PaperUnits, scale: number, size: PaperSize): string {
+  const y = size.height - block.height
+  const facts = `${lengthText(panel.lengthM, paper)} × ${lengthText(panel.widthM, paper)} × ${lengthText(panel.thicknessM, paper)}, ${materialTitle(panel.material)}`
+  const grain = panel.grain === 'any' ? 'may turn' : `grain along the ${panel.grain}`
+  return [
+    element('line', { x1: 0, x2: size.width, y1: y, y2: y, stroke: ink.text, class: 'ink-line', 'stroke-width': 0.4 }),
+    textAt(4, y + 6.2, panel.name + countText(panel), {
+      size: 4.4,
+      bold: true
+    }),
+    textAt(4, y + 11.4, facts, { size: 3 }),
+    textAt(size.width - 4, y + 6.2, `Scale 1:${scale} on paper of this size`, { size: 3, anchor: 'end' }),
+    textAt(
+      size.width - 4,
+      y + 11.4,
+      `seen from outside; ${grain}; ${massText(panel.massKg, paper)}; dimensions in ${dimensionUnit(paper)}`,
+      { size: 2.6, anchor: 'end', colour: ink.quiet, className: 'quiet' }
+    )
+  ].join('')
+}
+
+function panelDescription(panel: Panel, paper: PaperUnits): string {
+  const holes = panel.cutOuts.length === 0 ? 'No holes.' : `${holeRows(panel, paper).join('. ')}.`
+  return `Panel ${panel.name}, ${panel.quantity} off, ${lengthText(panel.lengthM, paper)} by ${lengthText(panel.widthM, paper)}, ${lengthText(panel.thicknessM, paper)} thick. ${holes}`
+}
+
+/** @param id  unique on a page */
+export function panelDrawing(panel: Panel, id: string, paper: PaperUnits, size: PaperSize = a4Lying): Drawing {
+  const extent = extentOf(panel)
+  const space = centreSpace(panel)
+  const rows = holeRows(panel, paper)
+  const below = block.height + rows.length * block.row + (rows.length > 0 ? 3 : 0)
+  const room = {
+    width: size.width - margin.left - margin.right - space.beside,
+    height: size.height - margin.top - margin.bottom - space.above - below
+  }
+  const scale = scaleFor(extent.uM, extent.vM, room)
+  const perM = 1000 / scale
+  const width = extent.uM * perM
+  const height = extent.vM * perM
+  const frame = {
+    perM,
+    paper,
+    x: margin.left + (room.width - width) / 2,
+    y: margin.top + space.above + (room.height + height) / 2
+  }
+  const list = rows.map((row, index) => textAt(4, size.height - below + 4 + index * block.row, row, { size: 2.7 }))
+  const svg = svgDocument(
+    { id, title: `${panel.name}, panel drawing`, description: panelDescription(panel, paper) },
+    { ...size, unit: 'mm' },
+    panelFigure(panel, frame),
+    ...list,
+    titleBlock(panel, paper, scale, size)
+  )
+  return { name: panel.name, svg, scale, widthM: size.width / 1000, heightM: size.height / 1000 }
+}

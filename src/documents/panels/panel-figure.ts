@@ -1,0 +1,160 @@
+/** One panel drawn to scale in millimetres of paper: outline, holes, centres, dimensions. Seen from outside, v upwards. */
+import type { Panel, PanelPoint } from '../../domain/box/shell/panel.ts'
+import { dimension, figure } from '../draw/number-text.ts'
+import { ink } from '../draw/paper.ts'
+import { element, textAt } from '../draw/svg.ts'
+import { alongU, alongV, line, type PanelExtent, type PanelFrame, stroke, toX, toY } from './dimension-lines.ts'
+import { centreMark, holeLabel, holeShape, screwHoles } from './panel-holes.ts'
+
+/** Space round a panel for its dimensions [mm of paper]. */
+export const margin = { left: 16, right: 12, top: 12, bottom: 16 } as const
+
+export function extentOf({ outline }: Panel): PanelExtent {
+  return { uM: Math.max(...outline.map(({ uM }) => uM)), vM: Math.max(...outline.map(({ vM }) => vM)) }
+}
+
+function outlineOf(outline: readonly PanelPoint[], frame: PanelFrame): string {
+  const points = outline.map(({ uM, vM }) => `${toX(uM, frame).toFixed(2)},${toY(vM, frame).toFixed(2)}`).join(' ')
+  return element('polygon', {
+    points,
+    fill: ink.wood,
+    class: 'wood',
+    stroke: ink.text,
+    'stroke-width': line.thick,
+    'stroke-linejoin': 'round'
+  })
+}
+
+/** Distance between dimension lines. */
+const step = 4.6
+
+const distinct = (values: readonly number[]) =>
+  [...new Set(values.map(value => Math.round(value * 1e5) / 1e5))].sort((a, b) => a - b)
+
+/** Places of all centres from the lower left corner, each value once, on lines that step outwards. */
+function centreDimensions(panel: Panel, frame: PanelFrame, extent: PanelExtent): string {
+  const us = distinct(panel.cutOuts.map(({ uM }) => uM))
+  const vs = distinct(panel.cutOuts.map(({ vM }) => vM))
+  const [top, right] = [toY(extent.vM, frame), toX(extent.uM, frame)]
+  const above = us.map((uM, index) => alongU(0, uM, top - 4 - step * index, frame, top))
+  const beside = vs.map((vM, index) => alongV(0, vM, right + 5 + step * index, frame, right))
+  return [...above, ...beside].join('')
+}
+
+/** Corners of the outline that are not those of the blank. */
+function cornerPlaces({ outline }: Panel, extent: PanelExtent) {
+  const inside = (values: readonly number[], full: number) =>
+    distinct(values).filter(value => value > 5e-4 && value < full - 5e-4)
+  return {
+    below: inside(
+      outline.map(({ uM }) => uM),
+      extent.uM
+    ),
+    beside: inside(
+      outline.map(({ vM }) => vM),
+      extent.vM
+    )
+  }
+}
+
+/** Overall size outermost, the corners in between nearer to the panel. */
+function outlineDimensions(panel: Panel, frame: PanelFrame, extent: PanelExtent): string {
+  const { below, beside } = cornerPlaces(panel, extent)
+  const [bottom, left] = [toY(0, frame), toX(0, frame)]
+  return [
+    ...[...below, extent.uM].map((uM, index) => alongU(0, uM, bottom + 6 + step * index, frame, bottom)),
+    ...[...beside, extent.vM].map((vM, index) => alongV(0, vM, left - 6 - step * index, frame, left))
+  ].join('')
+}
+
+/** Lengths of slanted edges, written inside along them. */
+function slantedEdges({ outline }: Panel, frame: PanelFrame): string {
+  return outline
+    .map((from, index) => {
+      const to = outline[(index + 1) % outline.length] as PanelPoint
+      const [du, dv] = [to.uM - from.uM, to.vM - from.vM]
+      if (Math.abs(du) < 5e-4 || Math.abs(dv) < 5e-4) return ''
+      const { x, y, turn } = insideEdge(from, to, frame, 6)
+      return textAt(x, y, dimension(Math.hypot(du, dv), frame.paper), { size: line.text, anchor: 'middle', turn })
+    })
+    .join('')
+}
+
+/** A point inside the middle of an edge and the angle at which a text along it can be read. */
+function insideEdge(from: PanelPoint, to: PanelPoint, frame: PanelFrame, by: number) {
+  const [ax, ay, bx, by_] = [toX(from.uM, frame), toY(from.vM, frame), toX(to.uM, frame), toY(to.vM, frame)]
+  const angle = (Math.atan2(by_ - ay, bx - ax) * 180) / Math.PI
+  const length = Math.hypot(bx - ax, by_ - ay)
+  const turn = angle > 90 || angle <= -90 ? angle + 180 : angle
+  return {
+    x: (ax + bx) / 2 + (by * (by_ - ay)) / length,
+    y: (ay + by_) / 2 - (by * (bx - ax)) / length + 0.8,
+    turn
+  }
+}
+
+/** Space that the centre dimensions of a panel need above and beside it. */
+export function centreSpace({ cutOuts }: Panel): { readonly above: number; readonly beside: number } {
+  const count = (values: readonly number[]) => new Set(values.map(value => Math.round(value * 1e5))).size
+  return { above: step * count(cutOuts.map(({ uM }) => uM)), beside: step * count(cutOuts.map(({ vM }) => vM)) }
+}
+
+function edgeNotes({ outline, edges }: Panel, frame: PanelFrame): string {
+  return edges
+    .filter(({ tiltDeg, roundingRadiusM }) => Math.abs(tiltDeg) > 0.05 || roundingRadiusM !== undefined)
+    .map(({ edge, tiltDeg, longFace, roundingRadiusM }) => {
+      const from = outline[edge] as PanelPoint
+      const to = outline[(edge + 1) % outline.length] as PanelPoint
+      const { x, y, turn } = insideEdge(from, to, frame, 3)
+      const notes = [
+        ...(Math.abs(tiltDeg) > 0.05
+          ? [`saw at ${figure(Math.abs(tiltDeg), 1)}°, ${longFace === 'inner' ? 'inner' : 'outer'} face long`]
+          : []),
+        ...(roundingRadiusM === undefined ? [] : [`round R${dimension(roundingRadiusM, frame.paper)}`])
+      ]
+      return textAt(x, y, notes.join(', '), {
+        size: line.small,
+        anchor: 'middle',
+        colour: ink.limit,
+        className: 'limit-text',
+        turn
+      })
+    })
+    .join('')
+}
+
+/** Grain as an arrow in the lower right of the panel. */
+function grainArrow({ grain, lengthAlong }: Panel, frame: PanelFrame, extent: PanelExtent): string {
+  if (grain === 'any') return ''
+  const alongUAxis = (grain === 'length') === (lengthAlong === 'u')
+  const [x, y] = [toX(extent.uM, frame) - 10, toY(0, frame) - 6]
+  const [dx, dy] = alongUAxis ? [7, 0] : [0, -7]
+  const head = alongUAxis
+    ? [
+        [-1.5, -0.9],
+        [-1.5, 0.9]
+      ]
+    : [
+        [-0.9, 1.5],
+        [0.9, 1.5]
+      ]
+  return (
+    stroke(x, y, x + dx, y + dy, 0.3, ink.quiet, 'thin') +
+    head.map(([hx = 0, hy = 0]) => stroke(x + dx, y + dy, x + dx + hx, y + dy + hy, 0.3, ink.quiet, 'thin')).join('') +
+    textAt(x - 1, y + 3, 'grain', { size: line.small, anchor: 'start', colour: ink.quiet, className: 'quiet' })
+  )
+}
+
+export function panelFigure(panel: Panel, frame: PanelFrame): string {
+  const extent = extentOf(panel)
+  return [
+    outlineOf(panel.outline, frame),
+    ...panel.cutOuts.map(cutOut => holeShape(cutOut, frame) + screwHoles(cutOut, frame)),
+    ...panel.cutOuts.map((cutOut, index) => centreMark(cutOut, frame) + holeLabel(cutOut, index + 1, frame)),
+    outlineDimensions(panel, frame, extent),
+    centreDimensions(panel, frame, extent),
+    slantedEdges(panel, frame),
+    edgeNotes(panel, frame),
+    grainArrow(panel, frame, extent)
+  ].join('')
+}

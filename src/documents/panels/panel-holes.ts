@@ -1,0 +1,104 @@
+/** Holes and rebates of a panel: their shapes, screw circles, centre marks, numbers and words. Millimetres of paper. */
+import type { CutOut } from '../../domain/box/shell/panel.ts'
+import { dimension, figure, type PaperUnits } from '../draw/number-text.ts'
+import { ink } from '../draw/paper.ts'
+import { element, textAt } from '../draw/svg.ts'
+import { line, type PanelFrame, stroke, toX, toY } from './dimension-lines.ts'
+
+export function screwHoles({ uM, vM, screwCircle }: CutOut, frame: PanelFrame): string {
+  if (screwCircle === undefined) return ''
+  const { diameterM, count, startAngleDeg, holeDiameterM } = screwCircle
+  const radius = diameterM / 2
+  const holes = Array.from({ length: count }, (_, index) => {
+    const angle = ((startAngleDeg + (360 * index) / count) * Math.PI) / 180
+    return element('circle', {
+      cx: toX(uM + radius * Math.cos(angle), frame),
+      cy: toY(vM + radius * Math.sin(angle), frame),
+      r: Math.max(0.35, (holeDiameterM / 2) * frame.perM),
+      fill: ink.paper,
+      class: 'hole',
+      stroke: ink.cut,
+      'stroke-width': 0.2
+    })
+  })
+  const ring = element('circle', {
+    cx: toX(uM, frame),
+    cy: toY(vM, frame),
+    r: radius * frame.perM,
+    fill: 'none',
+    stroke: ink.quiet,
+    class: 'thin',
+    'stroke-width': line.thin,
+    'stroke-dasharray': '3 1 0.6 1'
+  })
+  return ring + holes.join('')
+}
+
+export function holeShape(cutOut: CutOut, frame: PanelFrame): string {
+  const { kind, uM, vM, diameterM = 0, widthM = 0, heightM = 0, cornerRadiusM = 0, rebateDepthM } = cutOut
+  const rebate = rebateDepthM !== undefined
+  const look = {
+    fill: rebate ? 'none' : ink.paper,
+    class: rebate ? 'rebate' : 'hole',
+    stroke: ink.cut,
+    'stroke-width': rebate ? 0.3 : 0.45,
+    'stroke-dasharray': rebate ? '1.6 0.9' : undefined
+  }
+  if (kind === 'circle')
+    return element('circle', { cx: toX(uM, frame), cy: toY(vM, frame), r: (diameterM / 2) * frame.perM, ...look })
+  return element('rect', {
+    x: toX(uM - widthM / 2, frame),
+    y: toY(vM + heightM / 2, frame),
+    width: widthM * frame.perM,
+    height: heightM * frame.perM,
+    rx: cornerRadiusM * frame.perM,
+    ...look
+  })
+}
+
+const reachOf = ({ kind, diameterM = 0, widthM = 0 }: CutOut, frame: PanelFrame) =>
+  ((kind === 'circle' ? diameterM : widthM) / 2) * frame.perM
+
+export function centreMark(cutOut: CutOut, frame: PanelFrame): string {
+  const [x, y] = [toX(cutOut.uM, frame), toY(cutOut.vM, frame)]
+  const arm = Math.min(Math.max(3, reachOf(cutOut, frame) * 0.25), 8)
+  const dash = '3 0.8 0.6 0.8'
+  return (
+    stroke(x - arm, y, x + arm, y, line.thin, ink.cut, 'centre', dash) +
+    stroke(x, y - arm, x, y + arm, line.thin, ink.cut, 'centre', dash)
+  )
+}
+
+/** What a hole is, for its label and for lists. */
+export function cutOutText(
+  { kind, diameterM = 0, widthM = 0, heightM = 0, cornerRadiusM, rebateDepthM, screwCircle }: CutOut,
+  paper: PaperUnits
+): readonly string[] {
+  const d = (lengthM: number) => dimension(lengthM, paper)
+  const size =
+    kind === 'circle'
+      ? `⌀${d(diameterM)}`
+      : `${d(widthM)} × ${d(heightM)}${cornerRadiusM === undefined || cornerRadiusM === 0 ? '' : ` R${d(cornerRadiusM)}`}`
+  const depth = rebateDepthM === undefined ? '' : `, ${d(rebateDepthM)} deep`
+  const screws =
+    screwCircle === undefined
+      ? []
+      : [
+          `${screwCircle.count} × ⌀${d(screwCircle.holeDiameterM)} on ⌀${d(screwCircle.diameterM)}, first at ${figure(screwCircle.startAngleDeg, 1)}°, pilots for ${screwCircle.screw}`
+        ]
+  return [size + depth, ...screws]
+}
+
+export function holeLabel(cutOut: CutOut, number: number, frame: PanelFrame): string {
+  const [x, y] = [toX(cutOut.uM, frame), toY(cutOut.vM, frame)]
+  return (
+    element('circle', { cx: x + 3.4, cy: y - 3.4, r: 2.3, fill: ink.cut, class: 'bubble' }) +
+    textAt(x + 3.4, y - 2.5, String(number), {
+      size: line.small,
+      anchor: 'middle',
+      colour: ink.paper,
+      className: 'bubble-text',
+      bold: true
+    })
+  )
+}

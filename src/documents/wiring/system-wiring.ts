@@ -1,0 +1,184 @@
+/** The wiring from battery to drivers as a line drawing: what connects to what, with size and rating at each line. */
+import { ink } from '../draw/paper.ts'
+import { svgDocument, textAt } from '../draw/svg.ts'
+import { blockSide } from './system-wiring-block.ts'
+import { alarm, device, driversInBox, fitted, note, type Points, run, sign } from './system-wiring-figures.ts'
+import { BASS_HEIGHT, SECOND_HEIGHT, TOP, type WiringLayout, wiringLayout } from './system-wiring-layout.ts'
+import { returnPath, trunk } from './system-wiring-trunk.ts'
+
+/** From the distribution block to one amplifier. */
+export interface WiringBranch {
+  /** Rating and type; absent when there is no fused branch. */
+  readonly fuse?: string
+  readonly positive: string
+  readonly negative: string
+}
+export interface WiringBlock {
+  readonly ways: readonly string[]
+  readonly bass: WiringBranch
+  readonly others: readonly (WiringBranch & { readonly amplifier: string })[]
+}
+
+export interface SystemWiring {
+  readonly battery: string
+  /** A second battery stands there; what leads to it is not drawn. */
+  readonly secondBattery?: string
+  /** Cables of the trunk side by side, each with its fuse. */
+  readonly runs: number
+  /** Rating and type; absent when the fuse could not be rated. */
+  readonly fuse?: string
+  readonly fusePlace?: string
+  readonly positive: string
+  readonly negative: string
+  /** `body`: both ends go to the body of the car; `cable`: a cable runs back to the battery. */
+  readonly returnBy: 'body' | 'cable'
+  /** Absent with one amplifier. */
+  readonly block?: WiringBlock
+  readonly amplifier: readonly string[]
+  readonly speakerWire: string
+  readonly load: string
+  readonly driverCount: number
+  /** How the coils are joined, a sentence each. */
+  readonly joints: readonly string[]
+  readonly source: string
+  readonly signal: string
+  /** What stands between that lead and the amplifier. */
+  readonly signalEnd?: string
+  /** Absent when the amplifier wakes by the signal. */
+  readonly turnOn?: string
+  /** What belongs to the system and is not in the drawing, a sentence each. */
+  readonly notDrawn: readonly string[]
+}
+
+function branchText(name: string, { fuse, positive, negative }: WiringBranch): string {
+  return `From the block through ${fuse ?? 'no fuse'} and ${positive} to ${name}, minus by ${negative}.`
+}
+
+function systemWiringText(diagram: SystemWiring): string {
+  const { battery, fuse, positive, negative, block, speakerWire, load, driverCount, joints, source, signal, turnOn } =
+    diagram
+  return [
+    `${battery}, plus through ${fuse ?? 'no rated fuse'} and ${positive} to the ${block === undefined ? 'amplifier' : 'distribution block'}; minus by ${negative}.`,
+    ...(block === undefined
+      ? []
+      : [
+          ...block.others.map(branch => branchText(branch.amplifier, branch)),
+          branchText('the bass amplifier', block.bass)
+        ]),
+    `Amplifier by ${speakerWire} to ${driverCount} ${driverCount === 1 ? 'driver' : 'drivers'}, ${load}.`,
+    ...joints,
+    `${source} by ${signal} to the amplifier${diagram.signalEnd === undefined ? '' : ` through a ${diagram.signalEnd}`}${turnOn === undefined ? '' : `, turned on by ${turnOn}`}.`,
+    ...diagram.notDrawn.map(text => `Not drawn: ${text}`)
+  ].join(' ')
+}
+
+/** Breaks a sentence at spaces. */
+function wrapped(text: string, most: number): readonly string[] {
+  const lines: string[] = []
+  for (const word of text.split(' ')) {
+    const last = lines.at(-1)
+    if (last === undefined || last.length + 1 + word.length > most) lines.push(word)
+    else lines[lines.length - 1] = `${last} ${word}`
+  }
+  return lines
+}
+
+function batteries({ battery, secondBattery }: SystemWiring, { batteryHeight, minusY, secondY }: WiringLayout): string {
+  return [
+    device(20, TOP, 110, batteryHeight, 'Battery', [battery]),
+    sign(136, 106, '+', 14),
+    sign(136, minusY - 4, '−', 14),
+    secondBattery === undefined
+      ? ''
+      : device(20, secondY, 130, SECOND_HEIGHT, 'Second battery', [secondBattery, 'its link is not drawn'])
+  ].join('')
+}
+
+/** The bass amplifier and what it drives. */
+function driverSide(diagram: SystemWiring, { amplifierX, bassY, driversX }: WiringLayout): string {
+  const { amplifier, speakerWire, load, driverCount } = diagram
+  const right = amplifierX + 150
+  const middle = (right + driversX) / 2
+  const plus: Points = [
+    [right, bassY + 26],
+    [driversX, bassY + 26]
+  ]
+  const minus: Points = [
+    [right, bassY + 46],
+    [driversX, bassY + 46]
+  ]
+  return [
+    device(amplifierX, bassY, 150, BASS_HEIGHT, 'Amplifier', amplifier),
+    run(plus, 'plus'),
+    run(minus, 'minus'),
+    sign(right + 6, bassY + 21, '+', 13),
+    sign(right + 6, bassY + 60, '−', 13),
+    driversInBox(driversX, bassY - 28, driverCount),
+    ...wrapped(speakerWire, 15).map((text, index) =>
+      textAt(middle, bassY + 78 + index * 13, text, { size: 10, anchor: 'middle' })
+    ),
+    textAt(middle, bassY + 124, fitted(load, 100), { size: 10, anchor: 'middle' })
+  ].join('')
+}
+
+/** The source, its signal line and, where the amplifier needs one, the turn-on line. */
+function sourceSide(
+  { source, signal, signalEnd, turnOn }: SystemWiring,
+  { sourceY, amplifierX, bassY }: WiringLayout
+): string {
+  const into = bassY + BASS_HEIGHT
+  const signalLine: Points = [
+    [170, sourceY + 20],
+    [amplifierX + 75, sourceY + 20],
+    [amplifierX + 75, into]
+  ]
+  const turnOnLine: Points = [
+    [170, sourceY + 46],
+    [amplifierX + 110, sourceY + 46],
+    [amplifierX + 110, into]
+  ]
+  const width = amplifierX - 110
+  const middle = (170 + amplifierX + 75) / 2
+  return [
+    device(20, sourceY, 150, 60, 'Source', [source]),
+    run(signalLine, 'thin'),
+    note(middle, sourceY + 13, signal, { width }),
+    signalEnd === undefined ? '' : note(amplifierX + 68, into + 16, signalEnd, { anchor: 'end' }),
+    ...(turnOn === undefined ? [] : [run(turnOnLine, 'thin'), note(middle, sourceY + 40, turnOn, { width })])
+  ].join('')
+}
+
+const LEGEND =
+  'Solid lines: positive and signal. Dashed: negative. Power cables are joined with the battery off; the fuse goes in last.'
+
+export function systemWiring(diagram: SystemWiring, id = 'wiring-diagram'): string {
+  const layout = wiringLayout(diagram)
+  const { width, legendY, plusY } = layout
+  const most = Math.floor(width / 6.8)
+  const missing = diagram.notDrawn.flatMap(text => wrapped(`Not drawn: ${text}`, most))
+  const joints = diagram.joints.flatMap(joint => wrapped(joint, most))
+  const below = legendY + 20 + missing.length * 15
+  return svgDocument(
+    { id, title: 'Wiring from battery to drivers', description: systemWiringText(diagram) },
+    { width, height: below + 4 + joints.length * 15 },
+    textAt(20, 30, 'Wiring', { size: 17, bold: true }),
+    trunk(diagram, layout),
+    plusY.length > 1
+      ? run(
+          [
+            [130, 111],
+            [150, 111]
+          ],
+          'plus'
+        )
+      : '',
+    returnPath(diagram, layout),
+    batteries(diagram, layout),
+    ...(diagram.block === undefined ? [] : [blockSide(diagram, diagram.block, layout)]),
+    driverSide(diagram, layout),
+    sourceSide(diagram, layout),
+    textAt(20, legendY, LEGEND, { size: 10.5, colour: ink.quiet, className: 'quiet' }),
+    ...missing.map((line, index) => alarm(20, legendY + 20 + index * 15, line, 'start')),
+    ...joints.map((line, index) => textAt(20, below + index * 15, line, { size: 11 }))
+  )
+}

@@ -1,0 +1,152 @@
+/** The wiring of a computed plan in the words and figures its diagrams carry. */
+import { ohmNumber } from '../../domain/coils/coil-loads.ts'
+import { chosenNetwork } from '../../domain/coils/wire-coils.ts'
+import type { PlanCircuit } from '../../plan/electric/plan-circuit.ts'
+import type { BranchRun, PowerRun } from '../../plan/electric/plan-run.ts'
+import type { SystemPlan } from '../../plan/plan-system.ts'
+import type { PlanRequest } from '../../plan/request/plan-request.ts'
+import { figure, lengthText, type PaperUnits, runText } from '../draw/number-text.ts'
+import { resultOf } from '../draw/part-result.ts'
+import type { SystemWiring, WiringBlock, WiringBranch } from './system-wiring.ts'
+import type { DrawnWiring } from './wiring-diagram.ts'
+
+const turnOnTexts: Readonly<Record<string, string>> = {
+  'remote-line': 'turn-on wire 0.75 mm²',
+  relay: 'turn-on wire 0.75 mm² through a relay',
+  'accessory-relay': 'relay on the accessory line'
+}
+
+/** Most sentences on how the coils are joined. */
+const MOST_JOINTS = 12
+
+type SupplyLines = Pick<
+  SystemWiring,
+  'battery' | 'secondBattery' | 'runs' | 'fuse' | 'fusePlace' | 'positive' | 'negative' | 'returnBy'
+>
+
+const times = (count: number) => (count === 1 ? '' : `${count} × `)
+const fuseText = ({ runs, fuse }: PowerRun) =>
+  fuse === undefined ? undefined : `${times(runs)}${fuse.ratingA} A, ${fuse.form}`
+
+/** Where the caller has planned the fuse, else the limit it must keep. */
+function fusePlaceText({ fuse }: PowerRun, { fuseDistanceM, sheathed }: PlanRequest['supply'], paper: PaperUnits) {
+  if (fuseDistanceM !== undefined) {
+    return `${lengthText(fuseDistanceM, paper)} from the source${sheathed === true ? ', in a sheath' : ''}`
+  }
+  return fuse === undefined ? undefined : `within ${lengthText(fuse.placement.idealM, paper)} of the source`
+}
+
+function wayBack({ designation, runs, returnBy, returnLengthM }: PowerRun, shared: boolean, paper: PaperUnits): string {
+  const size = `${times(runs)}${designation}, ${runText(returnLengthM, paper)}`
+  if (returnBy === 'cable') return `${size} back to the battery`
+  return shared ? 'to the body: the vehicle’s strap' : `${size} to the body`
+}
+
+function supplyLines({ circuit }: SystemPlan, { supply }: PlanRequest, paper: PaperUnits): SupplyLines {
+  const { trunk, amplifiers } = circuit
+  const { secondBattery, systemVoltageV, positiveLengthM } = supply
+  const devices = {
+    battery: `${figure(systemVoltageV, 1)} V`,
+    ...(secondBattery === undefined ? {} : { secondBattery: `${figure(secondBattery.capacityAh, 0)} Ah` })
+  }
+  if (trunk === undefined) {
+    const returnBy = supply.return.kind === 'cable' ? 'cable' : 'body'
+    const text = `no cable found, ${runText(positiveLengthM, paper)}`
+    return { ...devices, runs: 1, positive: text, negative: 'no cable found', returnBy }
+  }
+  const fuse = fuseText(trunk)
+  const fusePlace = fusePlaceText(trunk, supply, paper)
+  return {
+    ...devices,
+    runs: trunk.runs,
+    ...(fuse === undefined ? {} : { fuse }),
+    ...(fusePlace === undefined ? {} : { fusePlace }),
+    positive: `${times(trunk.runs)}${trunk.designation}, ${runText(trunk.positiveLengthM, paper)}`,
+    negative: wayBack(trunk, amplifiers.length > 1, paper),
+    returnBy: trunk.returnBy
+  }
+}
+
+function branchLines(run: BranchRun | undefined, paper: PaperUnits): WiringBranch {
+  if (run === undefined) return { positive: 'no branch cable found', negative: 'no branch cable found' }
+  const { designation, positiveLengthM, returnLengthM, returnBy } = run
+  const fuse = fuseText(run)
+  return {
+    ...(fuse === undefined ? {} : { fuse }),
+    positive: `${designation}, ${runText(positiveLengthM, paper)}`,
+    negative: `${designation}, ${runText(returnLengthM, paper)}${returnBy === 'body' ? ' to the body' : ''}`
+  }
+}
+
+function blockOf({ amplifiers, branches, trunk }: PlanCircuit, paper: PaperUnits): WiringBlock | undefined {
+  if (amplifiers.length < 2) return undefined
+  const linesOf = (name: string | undefined) =>
+    branchLines(
+      branches.find(({ amplifier }) => amplifier === name),
+      paper
+    )
+  return {
+    ways: [`${trunk?.runs ?? 1} in`, `${amplifiers.length} out`],
+    bass: linesOf(amplifiers[0]),
+    others: amplifiers.slice(1).map(amplifier => ({ amplifier, ...linesOf(amplifier) }))
+  }
+}
+
+type SourceLines = Pick<SystemWiring, 'source' | 'signal' | 'signalEnd' | 'turnOn'>
+
+function sourceLines({ parts, circuit: { signalLead } }: SystemPlan, paper: PaperUnits): SourceLines {
+  const signal = resultOf(parts.signal)
+  const turnOn = signal?.turnOn === undefined ? undefined : turnOnTexts[signal.turnOn.method]
+  const { kind, name, count, lengthM, converter } = signalLead
+  const source = signal?.input === undefined ? 'source' : kind === 'screened' ? 'line output' : 'loudspeaker output'
+  return {
+    source,
+    signal: `${times(count)}${name}, ${runText(lengthM, paper)}`,
+    ...(converter ? { signalEnd: 'line-output converter, screened cable to the amplifier' } : {}),
+    ...(turnOn === undefined ? {} : { turnOn })
+  }
+}
+
+function speakerWireText({ speakerWire }: PlanCircuit, paper: PaperUnits): string {
+  if (speakerWire === undefined) return 'no speaker wire sized'
+  const { designation, lengthM, count } = speakerWire
+  return `${count === 1 ? '' : `on each of ${count} outputs `}2 × ${designation}, ${runText(lengthM, paper)}`
+}
+
+/** @returns none for a plan without an amplifier that fits */
+export function wiringOf(plan: SystemPlan, request: PlanRequest, paper: PaperUnits): SystemWiring | undefined {
+  const { parts, circuit } = plan
+  const { driver, driverCount } = request
+  const best = resultOf(parts.matching)?.best
+  if (best === undefined) return undefined
+  const signal = resultOf(parts.signal)
+  const wiring = resultOf(parts.wiring)
+  const block = blockOf(circuit, paper)
+  return {
+    ...supplyLines(plan, request, paper),
+    ...(block === undefined ? {} : { block }),
+    amplifier: [
+      best.amplifier,
+      `${figure(best.loadOhm, 2)} Ω${best.bridged ? ', bridged' : ''}`,
+      ...(signal === undefined ? [] : [`gain to ${figure(signal.gain.meterVoltageV, 1)} V RMS`])
+    ],
+    speakerWire: speakerWireText(circuit, paper),
+    load: `${figure(best.loadOhm, 2)} Ω`,
+    driverCount,
+    joints: [
+      ...(driver.name === undefined ? [] : [`Drivers: ${driver.name}.`]),
+      `${best.join.slice(0, 1).toUpperCase()}${best.join.slice(1)}.`,
+      ...(wiring?.chosen?.steps ?? [])
+    ].slice(0, MOST_JOINTS),
+    ...sourceLines(plan, paper),
+    notDrawn: circuit.notPlanned.map(({ text }) => text)
+  }
+}
+
+export function coilsOf({ parts: { wiring } }: SystemPlan): DrawnWiring | undefined {
+  const request = wiring.done ? wiring.request : undefined
+  const load = request === undefined ? undefined : chosenNetwork(request)
+  if (request === undefined || load === undefined) return undefined
+  const { driverCount, coilsPerDriver } = request
+  return { network: load.network, driverCount, coilsPerDriver, loadOhm: ohmNumber(load), join: load.join }
+}

@@ -1,0 +1,94 @@
+/** A box of settled sizes against the space it was given. */
+import { type Caution, caution } from '../../caution.ts'
+import type { OuterSize } from '../request/box-layout.ts'
+import type { BoxLimits } from '../request/box-request.ts'
+import { placeInBoot } from './boot-place.ts'
+import { type OpeningFit, openingFit } from './pass-opening.ts'
+import { type Axis, axes } from './size-limits.ts'
+
+interface Spare {
+  readonly axis: Axis
+  readonly sizeM: number
+  readonly limitM: number
+  readonly spareM: number
+}
+
+export interface BoxFit {
+  readonly spare: readonly Spare[]
+  readonly opening?: OpeningFit
+  readonly place?: { readonly xM: number; readonly yM: number }
+  readonly clearOfKeepOuts?: boolean
+}
+
+/** Depth at the floor and at the lid, each against what the seat leaves there; the tighter one counts. */
+function spareDepth(outer: OuterSize, limitM: number, extraM: number, seatSlopeDeg: number): Spare {
+  const floor = outer.depthM + extraM
+  const lid = (outer.topDepthM ?? outer.depthM) + extraM
+  const atLid = limitM - outer.heightM * Math.tan((seatSlopeDeg * Math.PI) / 180)
+  return limitM - floor <= atLid - lid
+    ? { axis: 'depth', sizeM: floor, limitM, spareM: limitM - floor }
+    : { axis: 'depth', sizeM: lid, limitM: atLid, spareM: atLid - lid }
+}
+
+export function boxFit(limits: BoxLimits | undefined, outer: OuterSize): BoxFit | undefined {
+  if (limits === undefined) return undefined
+  const { clearanceM = 0, coveringM = 0, seatSlopeDeg = 0, opening, keepOuts, widthM, depthM } = limits
+  const extraM = 2 * (clearanceM + coveringM)
+  const spare = axes.flatMap((axis): readonly Spare[] => {
+    const limitM = limits[`${axis}M`]
+    if (limitM === undefined) return []
+    if (axis === 'depth') return [spareDepth(outer, limitM, extraM, seatSlopeDeg)]
+    const sizeM = outer[`${axis}M`] + extraM
+    return [{ axis, sizeM, limitM, spareM: limitM - sizeM }]
+  })
+  const block = {
+    widthM: outer.widthM + 2 * coveringM,
+    heightM: outer.heightM + 2 * coveringM,
+    depthM: Math.max(outer.depthM, outer.topDepthM ?? 0) + 2 * coveringM
+  }
+  const place =
+    keepOuts === undefined || widthM === undefined || depthM === undefined
+      ? undefined
+      : placeInBoot(block, { widthM, depthM }, keepOuts)
+  return {
+    spare,
+    ...(opening === undefined ? {} : { opening: openingFit(block, opening, clearanceM) }),
+    ...(place === undefined ? {} : { place }),
+    ...(keepOuts === undefined ? {} : { clearOfKeepOuts: place !== undefined })
+  }
+}
+
+const mm = (metres: number) => Math.round(metres * 1e3)
+
+export function fitCautions({ spare, opening, clearOfKeepOuts }: BoxFit): readonly Caution[] {
+  const over = spare.filter(({ spareM }) => spareM < -1e-6)
+  return [
+    ...over.map(({ axis, sizeM, limitM, spareM }) =>
+      caution(
+        'box-over-limit',
+        `The ${axis} is ${mm(sizeM)} mm where ${mm(limitM)} mm are free: ${mm(-spareM)} mm too much.`,
+        {
+          at: `limits.${axis}M`,
+          figures: { sizeMm: sizeM * 1e3, limitMm: limitM * 1e3 }
+        }
+      )
+    ),
+    ...(opening === undefined || opening.passes
+      ? []
+      : [
+          caution('box-not-through-opening', 'No face of the box passes the opening, straight or tilted.', {
+            at: 'limits.opening'
+          })
+        ]),
+    ...(opening?.tilted
+      ? [
+          caution('box-tilted-through-opening', `The box passes the opening only tilted, its ${opening.face} first.`, {
+            at: 'limits.opening'
+          })
+        ]
+      : []),
+    ...(clearOfKeepOuts === false
+      ? [caution('box-hits-keep-out', 'The box stands nowhere clear of the blocks given.', { at: 'limits.keepOuts' })]
+      : [])
+  ]
+}

@@ -1,0 +1,158 @@
+/** The smallest box that takes its hardware and the largest that its place allows, axis by axis. */
+import { DesignError, type Fault } from '../../design-error.ts'
+import type { Settled } from '../layout/settle.ts'
+import type { BoxDriver, BoxLimits, BoxRequest } from '../request/box-request.ts'
+import { LEAST_OVER_SLOT_M } from '../slot/slot-port.ts'
+import { clearanceRules } from '../solids/clearances.ts'
+import { frontGaps, leastLineM } from '../solids/front-gaps.ts'
+import { tubeOuter } from '../solids/mounting.ts'
+
+export const axes = ['width', 'height', 'depth'] as const
+export type Axis = (typeof axes)[number]
+
+interface Range {
+  readonly min: number
+  readonly max: number
+}
+export type Ranges = Readonly<Record<Axis, Range>>
+
+export const freeAxes = (ranges: Ranges) => axes.filter(axis => ranges[axis].max > ranges[axis].min)
+
+/** No box of one board is longer [m]. */
+const LONGEST_M = 3
+/** Clear inside that a hand and a sealant gun need [m]. */
+const LEAST_INSIDE_M = 60e-3
+
+const sizeField = { width: 'widthM', height: 'heightM', depth: 'depthM' } as const
+
+/** What stands on the front without a place of its own: diameters [m]. */
+export function frontDiameters({ drivers = [], port }: BoxRequest): readonly number[] {
+  const flanges = drivers
+    .filter(({ face = 'front', centres }) => face === 'front' && centres === undefined)
+    .flatMap(({ count = 1, flangeDiameterM, cutOutDiameterM }) =>
+      Array.from({ length: count }, () => flangeDiameterM ?? cutOutDiameterM ?? 0)
+    )
+  const tubes =
+    port?.kind === 'round' && (port.face ?? 'front') === 'front' && port.centres === undefined
+      ? Array.from({ length: port.count ?? 1 }, () => tubeOuter(port))
+      : []
+  return [...flanges, ...tubes].filter(diameter => diameter > 0)
+}
+
+interface FrontNeed {
+  readonly width: number
+  readonly height: number
+  /** Lower edge of the free front to the middle of the highest row. */
+  readonly highest: number
+}
+
+/** Clear width and height of a front on which they stand in rows [m]. */
+function frontNeed(diameters: readonly number[], rows: number): FrontNeed {
+  if (diameters.length === 0) return { width: 0, height: 0, highest: 0 }
+  const perRow = Math.ceil(diameters.length / rows)
+  const lines = Array.from({ length: rows }, (_, i) => diameters.slice(i * perRow, (i + 1) * perRow)).filter(
+    line => line.length > 0
+  )
+  const tallest = lines.map(line => Math.max(...line))
+  const height = leastLineM(tallest)
+  return {
+    width: Math.max(...lines.map(leastLineM)),
+    height,
+    highest: height - frontGaps.toEdgeM - (tallest.at(-1) ?? 0) / 2
+  }
+}
+
+/** Outer face of the front to the back panel's inner face [m]. */
+function depthNeed({ drivers = [], port }: BoxRequest): number {
+  const onFront = drivers.filter(({ face = 'front', mount }) => face === 'front' && mount !== 'reversed')
+  const need = ({ mountingDepthM, ventDiameterM = 0, rebateDepthM = 0 }: BoxDriver) =>
+    mountingDepthM === undefined
+      ? 0
+      : mountingDepthM + rebateDepthM + Math.max(clearanceRules.behindMotor.needM, ventDiameterM / 4)
+  const tube =
+    port?.kind === 'round' && (port.face ?? 'front') === 'front' && port.elbowRadiusM === undefined
+      ? (port.lengthM ?? port.insideLengthM ?? 0) + port.innerDiameterM
+      : 0
+  return Math.max(tube, ...onFront.map(need))
+}
+
+/** Clear height over the wall that a slot runs along, in the axis in which it stands [m]. */
+function slotNeed({ port }: BoxRequest, boardM: number, axis: Axis): number {
+  if (port?.kind !== 'slot') return 0
+  const { along = 'bottom', heightM, wallThicknessM = boardM } = port
+  const stands = along === 'left' || along === 'right' ? 'width' : 'height'
+  return axis === stands ? heightM + wallThicknessM + LEAST_OVER_SLOT_M : 0
+}
+
+/**
+ * Depth that a slope takes away where the highest motor meets it [m]: at the upper rim of the motor under a leaning back, whose
+ * board is cut through aslant.
+ *
+ *   (t + z + r)·tan θ + t·(1/cos θ − 1)
+ */
+function leanM({ request, fixed, slopeRad = 0 }: Settled, highestM: number): number {
+  const { drivers = [] } = request
+  const { thicknessM: t, slopedFace } = fixed
+  const theta = Math.max(0, slopeRad)
+  if (depthNeed(request) === 0) return 0
+  if (slopedFace === 'front') return highestM * Math.tan(theta)
+  const radii = drivers
+    .filter(({ face = 'front' }) => face === 'front')
+    .map(({ magnetDiameterM = 0 }) => magnetDiameterM / 2)
+  return (t + highestM + Math.max(0, ...radii)) * Math.tan(theta) + t * (1 / Math.cos(theta) - 1)
+}
+
+/** What a limit leaves for the box itself: less play and covering on both sides. */
+function allowed(limits: BoxLimits, axis: Axis): number | undefined {
+  const limit = limits[sizeField[axis]]
+  if (limit === undefined) return undefined
+  return limit - 2 * ((limits.clearanceM ?? 0) + (limits.coveringM ?? 0))
+}
+
+/**
+ * @param rows  in which the drivers of the front stand
+ * @returns outer sizes between which the box may lie
+ */
+export function sizeRanges(settled: Settled, rows: number): Ranges {
+  const { request, fixed } = settled
+  const { thicknessM: t, frontLayers, recessM, shape } = fixed
+  const { limits = {}, outer = {} } = request
+  const front = frontNeed(frontDiameters(request), rows)
+  const least = {
+    width: 2 * t + Math.max(LEAST_INSIDE_M, front.width, slotNeed(request, t, 'width')),
+    height:
+      2 * t + Math.max(LEAST_INSIDE_M, ...(shape === 'prism' ? [] : [front.height, slotNeed(request, t, 'height')])),
+    depth: recessM + t + leanM(settled, front.highest) + Math.max(frontLayers * t + LEAST_INSIDE_M, depthNeed(request))
+  }
+  const range = (axis: Axis): Range => {
+    const given = outer[sizeField[axis]]
+    return given === undefined
+      ? { min: least[axis], max: allowed(limits, axis) ?? LONGEST_M }
+      : { min: given, max: given }
+  }
+  return { width: range('width'), height: range('height'), depth: range('depth') }
+}
+
+/** The axes on which the hardware needs more than the place allows. */
+export function rangeFaults(ranges: Ranges, limits: BoxRequest['limits']): readonly Fault[] {
+  return axes.flatMap(axis => {
+    const { min, max } = ranges[axis]
+    const field = sizeField[axis]
+    return min <= max + 1e-9 || limits?.[field] === undefined
+      ? []
+      : [
+          {
+            field: `limits.${field}`,
+            value: max,
+            minimum: Math.round(min * 1e9) / 1e9,
+            unit: 'm',
+            detail: `The box would have to be at least ${Math.ceil(min * 1e3)} mm in ${axis} for its drivers and boards; the limit is ${Math.round(max * 1e3)} mm.`
+          }
+        ]
+  })
+}
+
+export function noFit(faults: readonly Fault[]): DesignError | undefined {
+  const [first, ...rest] = faults
+  return first === undefined ? undefined : new DesignError('no-solution', first, ...rest)
+}

@@ -1,0 +1,57 @@
+/** What a laid-out box gives cause to say, in the order of its parts. */
+import { type Caution, caution } from '../../caution.ts'
+import { fitCautions } from '../boot/box-fit.ts'
+import type { BoxLayout } from '../request/box-layout.ts'
+import { portCautions } from '../slot/port-layout.ts'
+import { clearanceCautions } from '../solids/clearances.ts'
+import { vibrationCautions } from '../stiffness/box-vibration.ts'
+import { standingWaveCautions } from '../stiffness/standing-waves.ts'
+import { bracingTargets } from '../stiffness/vibration-targets.ts'
+import type { BuiltBox } from './build-box.ts'
+import { boardsOf, oneDriver } from './displaced.ts'
+import { liftCautions } from './lift.ts'
+import type { Settled } from './settle.ts'
+
+function driverCautions({ request, fixed }: Settled): readonly Caution[] {
+  const { drivers = [], displacement } = request
+  if (displacement?.driversM3 !== undefined) return []
+  return drivers.flatMap((driver, i) => {
+    const one = oneDriver(driver, boardsOf(driver, fixed))
+    const at = `drivers[${i}]`
+    if (one === undefined) {
+      return [
+        caution('driver-volume-missing', 'Nothing tells how much air this driver takes; it counts as nothing.', { at })
+      ]
+    }
+    const figures = { volumeL: one.volumeM3 * 1e3 }
+    return one.known === 'estimated'
+      ? [
+          caution(
+            'driver-volume-estimated',
+            `The driver takes about ${Number((one.volumeM3 * 1e3).toPrecision(2))} l, within some 30 %.`,
+            { at, figures }
+          )
+        ]
+      : []
+  })
+}
+
+/** A message that starts with the name of a face, a driver or a port starts a sentence all the same. */
+const asSentence = ({ message, ...rest }: Caution): Caution => ({
+  ...rest,
+  message: message.charAt(0).toUpperCase() + message.slice(1)
+})
+
+export function boxCautions(box: BoxLayout, built: BuiltBox, settled: Settled): readonly Caution[] {
+  const { clearances, port, vibration, standingWaves, fit } = box
+  const found = [
+    ...clearanceCautions(clearances),
+    ...(port === undefined || built.port === undefined ? [] : portCautions(port, built.port)),
+    ...vibrationCautions(vibration, settled.request.bracing !== undefined),
+    ...standingWaveCautions(standingWaves, vibration.wantedHz / bracingTargets.frequencyRatio),
+    ...(fit === undefined ? [] : fitCautions(fit)),
+    ...driverCautions(settled),
+    ...liftCautions(box.massKg, box.boardMassKg)
+  ]
+  return found.map(asSentence)
+}

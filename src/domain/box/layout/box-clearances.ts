@@ -1,0 +1,59 @@
+/** All clearances of a box in one pass: things on faces against walls, and every two bodies against each other. */
+
+import type { Clearance } from '../request/box-layout.ts'
+import { chamberAt } from '../shell/divider.ts'
+import { moved, profilePoint } from '../shell/face.ts'
+import { slotClearances } from '../slot/slot-clearances.ts'
+import type { Body } from '../solids/bodies.ts'
+import { wallBodies } from '../solids/bodies.ts'
+import { pairClearances } from '../solids/body-pairs.ts'
+import { clearanceRows } from '../solids/clearances.ts'
+import { placedBodies } from '../solids/fitting-places.ts'
+import type { Mounted } from '../solids/mounting.ts'
+import { cupClearances, terminalHole } from '../solids/terminal-hole.ts'
+import { elbowClearances } from '../solids/tube-elbow.ts'
+import { braceBodies } from '../stiffness/brace-parts.ts'
+import type { BuiltBox } from './build-box.ts'
+import type { Settled } from './settle.ts'
+
+/** The chamber that lies behind the face of a thing. */
+const chamberOf =
+  ({ inside, divider }: BuiltBox) =>
+  (each: Mounted) => {
+    const behind = moved(each.at, each.face.inwards, each.face.thicknessM + 1e-6)
+    return chamberAt(inside, divider, profilePoint(inside.shell.axis, behind))
+  }
+
+/** Said of a pair already by rows with a better name. */
+function isSaid(row: Clearance, rows: readonly Clearance[]): boolean {
+  const [one = '', other = ''] = row.between.split(' and ').map(name => name.split(',')[0])
+  const about = (each: Clearance, name: string) => each.between.startsWith(`${name}:`) && !each.passes
+  const isWall = (name: string) => wallNames.some(wall => name.startsWith(wall))
+  if (isWall(other) || other === 'divider') return rows.some(each => about(each, one) && each.between.includes('wall'))
+  return other === 'port' && rows.some(each => about(each, one) && each.between.includes('plates of the slot'))
+}
+const wallNames = ['front', 'back', 'top', 'bottom', 'left', 'right', 'wall ']
+
+export function boxClearances(built: BuiltBox, settled: Settled): readonly Clearance[] {
+  const { mounted, port } = built
+  const chamber = chamberOf(built)
+  const besideSlot =
+    port?.kind === 'slot' ? mounted.flatMap(each => (each.kind === 'driver' ? slotClearances(port, each) : [])) : []
+  const bends = mounted.flatMap(each =>
+    each.kind === 'tube' && each.port.elbowRadiusM !== undefined ? elbowClearances(chamber(each), each) : []
+  )
+  const onFaces = [
+    ...clearanceRows(chamber, mounted),
+    ...besideSlot,
+    ...bends,
+    ...cupClearances(terminalHole(built, settled.request.fittings?.terminal))
+  ]
+  const bodies: readonly Body[] = [
+    ...placedBodies(built, settled),
+    ...braceBodies(built, settled),
+    ...wallBodies(built)
+  ]
+  const pairs = pairClearances(bodies).filter(row => !isSaid(row, onFaces))
+  // What meets no wall ahead lies outside the box: the row of its hole says so, and this one has no figure.
+  return [...onFaces, ...pairs].filter(row => Number.isFinite(row.availableM))
+}

@@ -1,0 +1,179 @@
+/** One box with all its sizes settled: shell, what is set into it, and what is left of the air. */
+import { bounds, edgeLength, type Polygon } from '../../../numeric/polygon.ts'
+import type { Chamber, VolumeRow } from '../request/box-layout.ts'
+import { boxShell, type ShellSizes } from '../shell/box-shell.ts'
+import type { BuiltDivider } from '../shell/divider.ts'
+import type { Face, Inside } from '../shell/face.ts'
+import { clearLength, innerProfile, type Shell, type ShellVolumes, shellVolumes } from '../shell/shell.ts'
+import { type BarePanel, shellPanels } from '../shell/shell-panels.ts'
+import { type BuiltPort, buildPort } from '../slot/built-port.ts'
+import { mouthOn } from '../slot/slot-port.ts'
+import { type Mounted, mountAll, withoutStrip } from '../solids/mounting.ts'
+import { type BracePlan, planVolume } from '../stiffness/brace-plan.ts'
+import { airBeforePort, type BraceAir, chambersOf, checkChambers, dividerOf, noBraceAir } from './chambers.ts'
+import { displacedRows } from './displaced.ts'
+import type { Settled } from './settle.ts'
+
+export interface BuiltBox {
+  readonly sizes: ShellSizes
+  readonly inside: Inside
+  readonly panels: readonly BarePanel[]
+  readonly mounted: readonly Mounted[]
+  readonly volumes: ShellVolumes
+  readonly rows: readonly VolumeRow[]
+  readonly netM3: number
+  readonly port?: BuiltPort
+  readonly divider?: BuiltDivider
+  readonly chambers?: readonly Chamber[]
+}
+
+/** Inner faces that a lining covers when its area is not given: all but the front. */
+function liningArea(shell: Shell, inner: Polygon, areaOfProfile: number): number {
+  const walls = shell.walls.reduce(
+    (sum, { role }, i) => (role === 'front' ? sum : sum + edgeLength(inner, i) * clearLength(shell)),
+    0
+  )
+  return walls + 2 * areaOfProfile
+}
+
+function dividerRows(divider: BuiltDivider | undefined): readonly VolumeRow[] {
+  if (divider === undefined) return []
+  return [{ item: 'divider', volumeM3: divider.boardM3, known: 'computed', how: 'the board between the chambers' }]
+}
+
+function portRows(port: BuiltPort | undefined): readonly VolumeRow[] {
+  if (port === undefined) return []
+  const how =
+    port.kind === 'round'
+      ? `outer cylinder behind the panel, ${port.port.count ?? 1} × ${Math.round(port.insideM * 1e3)} mm`
+      : `channel of ${Math.round(port.run.centreLineM * 1e3)} mm with its own walls`
+  return [{ item: 'ports', volumeM3: port.takenM3, known: 'computed', how }]
+}
+
+const total = (rows: readonly VolumeRow[]) => rows.reduce((sum, { volumeM3 }) => sum + volumeM3, 0)
+
+/** What the mouth and the plate of a slot leave of a face. */
+function freePart(port: BuiltPort | undefined, panels: readonly BarePanel[], face: Face): Polygon {
+  const panel = panels.find(({ place }) => place === face.place)
+  if (port?.kind !== 'slot' || panel === undefined || panel.role !== 'front') return face.clear
+  const mouth = mouthOn(port, panel, true)
+  const box = bounds(face.clear)
+  if (mouth.widthM >= mouth.heightM) {
+    return mouth.vM < (box.low + box.high) / 2
+      ? withoutStrip(face.clear, 'lower', mouth.vM + mouth.heightM / 2 - box.low)
+      : withoutStrip(face.clear, 'upper', box.high - mouth.vM + mouth.heightM / 2)
+  }
+  return mouth.uM < (box.left + box.right) / 2
+    ? withoutStrip(face.clear, 'left', mouth.uM + mouth.widthM / 2 - box.left)
+    : withoutStrip(face.clear, 'right', box.right - mouth.uM + mouth.widthM / 2)
+}
+
+function braceRows(plan: BracePlan | undefined, bracesM3: number): readonly VolumeRow[] {
+  if (plan === undefined || bracesM3 === 0) return []
+  const battens = Object.values(plan.battens).reduce((sum, count) => sum + count, 0)
+  return [
+    {
+      item: 'braces',
+      volumeM3: bracesM3,
+      known: 'computed',
+      how: `${plan.frames} frames less their windows, battens on ${battens === 0 ? 'no face' : Object.keys(plan.battens).join(', ')}`
+    }
+  ]
+}
+
+/** Everything of a box that its braces and its port do not change. */
+interface Carcass {
+  readonly settled: Settled
+  readonly sizes: ShellSizes
+  readonly inside: Inside
+  readonly panels: readonly BarePanel[]
+  readonly volumes: ShellVolumes
+  readonly divider?: BuiltDivider
+  readonly liningM2: number
+  /** Lay a slot that finds no place as near as it goes. */
+  readonly lenient: boolean
+}
+
+interface BoxTry {
+  readonly settled: Settled
+  readonly sizes: ShellSizes
+  readonly field: string
+  readonly lenient: boolean
+}
+
+function carcassOf({ settled, sizes, field, lenient }: BoxTry, braces: BraceAir): Carcass {
+  const shell = boxShell(sizes)
+  const inner = innerProfile(shell, field)
+  const inside = { shell, inner }
+  const divider = dividerOf(settled, inside, braces)
+  const panels = [...shellPanels(shell, inner), ...(divider === undefined ? [] : [divider.panel])]
+  const volumes = shellVolumes(shell, inner)
+  const lining = settled.request.fittings?.lining
+  return {
+    settled,
+    sizes,
+    inside,
+    panels,
+    volumes,
+    ...(divider === undefined ? {} : { divider }),
+    liningM2: lining?.areaM2 ?? liningArea(shell, inner, volumes.grossM3 / clearLength(shell)),
+    lenient
+  }
+}
+
+/** Everything that takes air, with what is placed in the box already. */
+const allRows = ({ settled, sizes, liningM2 }: Carcass, placed: readonly VolumeRow[]): readonly VolumeRow[] =>
+  displacedRows(settled.request, sizes, liningM2, placed)
+
+/** The box with braces of a volume: its port gets the air that is left. */
+function withBraces(carcass: Carcass, braces: BraceAir): BuiltBox {
+  const { settled, sizes, inside, panels, volumes, divider, lenient } = carcass
+  const othersM3 = total(
+    allRows(carcass, dividerRows(divider)).filter(({ item }) => item !== 'ports' && item !== 'braces')
+  )
+  const given = settled.request.displacement?.bracesM3
+  const air = given === undefined ? braces : { rearM3: given, frontM3: 0 }
+  const freeM3 = airBeforePort(settled, { grossM3: volumes.grossM3, othersM3, braces: air }, divider)
+  const port = buildPort({ settled, inside, freeM3, lenient })
+  const placed = [
+    ...portRows(port),
+    ...braceRows(settled.plan, braces.rearM3 + braces.frontM3),
+    ...dividerRows(divider)
+  ]
+  const rows = allRows(carcass, placed)
+  const free = (face: Face) => freePart(port, panels, face)
+  const tubeInsideM = port?.kind === 'round' ? port.insideM : 0
+  const mounted = mountAll(inside, panels, settled.request, free, tubeInsideM)
+  checkChambers(inside, divider, mounted)
+  return {
+    sizes,
+    inside,
+    panels,
+    mounted,
+    volumes,
+    rows,
+    netM3: volumes.grossM3 - total(rows),
+    ...(port === undefined ? {} : { port }),
+    ...(divider === undefined ? {} : { divider, chambers: chambersOf(settled, divider, rows, braces) })
+  }
+}
+
+/**
+ * @param lenient  for finding sizes: a slot that finds no place is laid as near as it goes
+ * @throws DesignError `no-solution` when boards, drivers or port leave nothing
+ */
+export function buildBox(settled: Settled, sizes: ShellSizes, field: string, lenient = false): BuiltBox {
+  const asked = { settled, sizes, field, lenient }
+  const carcass = carcassOf(asked, noBraceAir)
+  const bare = withBraces(carcass, noBraceAir)
+  const { plan, request } = settled
+  if (plan === undefined || request.displacement?.bracesM3 !== undefined) return bare
+  // Only a divider that has to leave a net volume gives way to braces.
+  const isFree = request.divider?.frontNetVolumeM3 !== undefined
+  const besideBraces = (braces: BraceAir) => (isFree ? carcassOf(asked, braces) : carcass)
+  // A frame is cut round the slot, whose length depends on what the frames leave: twice is enough for a tenth of a millilitre.
+  const first = planVolume(bare, settled, plan)
+  const once = withBraces(besideBraces(first), first)
+  const second = planVolume(once, settled, plan)
+  return withBraces(besideBraces(second), second)
+}

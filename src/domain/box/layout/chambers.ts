@@ -1,0 +1,108 @@
+/** The two chambers of a band-pass box: where the board between them stands, and the air of each. */
+import { DesignError } from '../../design-error.ts'
+import { lengthForTuning } from '../../port/port-tuning.ts'
+import type { Chamber, VolumeRow } from '../request/box-layout.ts'
+import type { BoxRequest, RoundPort } from '../request/box-request.ts'
+import { type BuiltDivider, chamberAt, dividerAt, dividerFor } from '../shell/divider.ts'
+import { type Inside, moved, profilePoint } from '../shell/face.ts'
+import { type BuiltPort, openingOf, tubePanel, tubeVolume } from '../slot/built-port.ts'
+import { type Mounted, tubeInside } from '../solids/mounting.ts'
+import type { Settled } from './settle.ts'
+
+/** Wood of the braces in each chamber; a box of one chamber has all of it in the rear [m³]. */
+export interface BraceAir {
+  readonly rearM3: number
+  readonly frontM3: number
+}
+export const noBraceAir: BraceAir = { rearM3: 0, frontM3: 0 }
+
+/** The chamber a port opens from; tubes of a band-pass box only. */
+const isInFront = (port: BoxRequest['port']): port is RoundPort => port?.kind === 'round' && port.chamber === 'front'
+
+/** Drivers on the divider whose magnet looks forward. */
+function reversedM3({ request }: Settled): number {
+  const reversed = (request.drivers ?? []).filter(({ face, mount }) => face === 'divider' && mount === 'reversed')
+  return reversed.reduce((sum, { displacementM3 = 0, count = 1 }) => sum + displacementM3 * count, 0)
+}
+
+/** Tubes of the front chamber before it has its size: their length is given, or follows from its net volume. */
+function frontTubesM3(settled: Settled, frontNetM3: number): number {
+  const { port, displacement } = settled.request
+  if (!isInFront(port)) return 0
+  if (displacement?.portsM3 !== undefined) return displacement.portsM3
+  const panelM = tubePanel(settled, port)
+  if (port.tuningHz === undefined) return tubeVolume(port, tubeInside(port, panelM))
+  const opening = openingOf(port, settled.endFactor, 0)
+  const lengthM = lengthForTuning(opening, port.tuningHz, frontNetM3, settled.air.soundSpeedMPerS)
+  return tubeVolume(port, Math.max(0, lengthM - panelM))
+}
+
+/** @param braces  wood of the braces in the front chamber [m³], which a net volume asked for has to be kept free of */
+export function dividerOf(settled: Settled, inside: Inside, { frontM3 }: BraceAir): BuiltDivider | undefined {
+  const { divider } = settled.request
+  if (divider === undefined) return undefined
+  const { thicknessM } = settled.fixed
+  if (divider.fromFrontM !== undefined) return dividerAt(inside, divider.fromFrontM, thicknessM)
+  const net = divider.frontNetVolumeM3 ?? 0
+  return dividerFor(inside, net + frontTubesM3(settled, net) + reversedM3(settled) + frontM3, thicknessM)
+}
+
+/**
+ * Air of the chamber that a port opens from, before the port itself is set in.
+ *
+ * @param othersM3  everything that takes air but ports and braces, the divider among it
+ */
+export function airBeforePort(
+  settled: Settled,
+  { grossM3, othersM3, braces }: { readonly grossM3: number; readonly othersM3: number; readonly braces: BraceAir },
+  divider: BuiltDivider | undefined
+): number {
+  if (divider === undefined) return grossM3 - othersM3 - braces.rearM3
+  const ahead = reversedM3(settled)
+  return isInFront(settled.request.port)
+    ? divider.frontGrossM3 - ahead - braces.frontM3
+    : divider.rearGrossM3 - (othersM3 - divider.boardM3 - ahead) - braces.rearM3
+}
+
+const total = (rows: readonly VolumeRow[]) => rows.reduce((sum, { volumeM3 }) => sum + volumeM3, 0)
+
+export function chambersOf(
+  settled: Settled,
+  divider: BuiltDivider,
+  rows: readonly VolumeRow[],
+  { frontM3 }: BraceAir
+): readonly Chamber[] {
+  const ports = total(rows.filter(({ item }) => item === 'ports'))
+  const front = reversedM3(settled) + frontM3 + (isInFront(settled.request.port) ? ports : 0)
+  const rear = total(rows) - front - divider.boardM3
+  const chamber = (name: Chamber['name'], grossM3: number, displacedM3: number): Chamber => ({
+    name,
+    grossM3,
+    displacedM3,
+    netM3: grossM3 - displacedM3
+  })
+  return [chamber('rear', divider.rearGrossM3, rear), chamber('front', divider.frontGrossM3, front)]
+}
+
+/** The air a built port works on: that of its own chamber. */
+export function airOfPort(netM3: number, chambers: readonly Chamber[] | undefined, port: BuiltPort): number {
+  const name = port.kind === 'round' ? (port.port.chamber ?? 'rear') : 'rear'
+  return chambers?.find(chamber => chamber.name === name)?.netM3 ?? netM3
+}
+
+/** @throws DesignError `conflicting-input` where a tube stands in another chamber than it is said to open from */
+export function checkChambers(inside: Inside, divider: BuiltDivider | undefined, mounted: readonly Mounted[]): void {
+  if (divider === undefined) return
+  for (const each of mounted) {
+    if (each.kind !== 'tube') continue
+    const behind = moved(each.at, each.face.inwards, each.face.thicknessM + 1e-6)
+    const { inner } = chamberAt(inside, divider, profilePoint(inside.shell.axis, behind))
+    const [stands, said] = [inner === divider.parts.front ? 'front' : 'rear', each.port.chamber ?? 'rear']
+    if (stands === said) continue
+    throw new DesignError('conflicting-input', {
+      field: 'port.chamber',
+      value: said,
+      detail: `A tube there opens from the ${stands} chamber, not from the ${said} one: say so, or give it another face or centre.`
+    })
+  }
+}

@@ -1,0 +1,119 @@
+/** A box from its sizes or its volume: panels, volume balance, clearances, mass. */
+import { bounds } from '../../../numeric/polygon.ts'
+import { type Assumptions, assumptions } from '../../assume.ts'
+import type { Outcome } from '../../outcome.ts'
+import { boxFit } from '../boot/box-fit.ts'
+import type { BoxLayout, OuterSize } from '../request/box-layout.ts'
+import type { BoxRequest } from '../request/box-request.ts'
+import { clearLength } from '../shell/shell.ts'
+import { portLayout } from '../slot/port-layout.ts'
+import { blankArea, gathered } from '../solids/finish-panels.ts'
+import { boxVibration } from '../stiffness/box-vibration.ts'
+import { joined, noBraces, planBraces, samePlan } from '../stiffness/brace-plan.ts'
+import { standingWaves } from '../stiffness/standing-waves.ts'
+import { boxBasis, boxSources } from './box-basis.ts'
+import { boxCautions } from './box-cautions.ts'
+import { boxClearances } from './box-clearances.ts'
+import { boxMass } from './box-mass.ts'
+import { boxParts } from './box-parts.ts'
+import { type BuiltBox, buildBox } from './build-box.ts'
+import { airOfPort } from './chambers.ts'
+import { displacedTotals } from './displaced.ts'
+import { type Settled, settle } from './settle.ts'
+import { solveSizes } from './solve-sizes.ts'
+
+function outerSize({ sizes, inside }: BuiltBox): OuterSize {
+  const box = bounds(inside.shell.profile)
+  if (sizes.shape === 'prism') return { widthM: box.width, heightM: inside.shell.lengthM, depthM: box.height }
+  const { widthM, heightM, depthM, topDepthM } = sizes
+  if (sizes.shape === 'rectangular') return { widthM, heightM, depthM }
+  return { widthM, heightM, depthM, topDepthM, slopeDeg: (Math.atan2(depthM - topDepthM, heightM) * 180) / Math.PI }
+}
+
+function innerSize({ shell, inner }: BuiltBox['inside']) {
+  const box = bounds(inner)
+  const clear = clearLength(shell)
+  return shell.axis === 'x'
+    ? { widthM: clear, heightM: box.height, depthM: box.width }
+    : { widthM: box.width, heightM: clear, depthM: box.height }
+}
+
+function volumeBalance(built: BuiltBox, target: number | undefined): BoxLayout['volume'] {
+  const { externalM3, grossM3, recessM3 } = built.volumes
+  return {
+    externalM3,
+    boardM3: externalM3 - grossM3 - recessM3,
+    recessM3,
+    grossM3,
+    displaced: displacedTotals(built.rows),
+    rows: built.rows,
+    netM3: built.netM3,
+    ...(target === undefined ? {} : { targetM3: target, errorPercent: (built.netM3 / target - 1) * 100 })
+  }
+}
+
+/** Turns of planning and sizing after which the braces at hand are kept; each turn only adds. */
+const MOST_TURNS = 8
+
+/** Braces by turns: their volume changes the size of the box, its size what it needs. */
+function bracedBox(settled: Settled): { readonly settled: Settled; readonly built: BuiltBox } {
+  let turn: { settled: Settled; built: BuiltBox } = { settled, built: buildBox(settled, solveSizes(settled), 'outer') }
+  const { bracing, displacement } = settled.request
+  if (bracing === undefined || displacement?.bracesM3 !== undefined) return turn
+  for (let count = 0; count < MOST_TURNS; count++) {
+    const before = turn.settled.plan ?? noBraces
+    const plan = joined(before, planBraces(turn.built, turn.settled))
+    if (samePlan(before, plan)) break
+    const next = { ...settled, plan }
+    turn = { settled: next, built: buildBox(next, solveSizes(next), 'outer') }
+  }
+  return turn
+}
+
+function layoutOf(built: BuiltBox, settled: Settled): BoxLayout {
+  const { request, fixed, air } = settled
+  const [outer, inner] = [outerSize(built), innerSize(built.inside)]
+  const single = boxParts(built, settled)
+  const panels = gathered(single)
+  const fit = boxFit(request.limits, outer)
+  return {
+    shape: fixed.shape,
+    outer,
+    inner,
+    volume: volumeBalance(built, request.netVolumeM3),
+    panels,
+    boardAreaM2: panels.reduce((sum, panel) => sum + blankArea(panel) * panel.quantity, 0),
+    clearances: boxClearances(built, settled),
+    ...(built.port === undefined
+      ? {}
+      : { port: portLayout(built.port, airOfPort(built.netM3, built.chambers, built.port), { settled }) }),
+    vibration: boxVibration(built, settled),
+    standingWaves: standingWaves(inner, air.soundSpeedMPerS),
+    ...(fit === undefined ? {} : { fit }),
+    ...(built.chambers === undefined ? {} : { chambers: built.chambers }),
+    ...boxMass(single, built, settled)
+  }
+}
+
+/**
+ * The box, ready to be sawn.
+ *
+ *   V_net = V_gross − Σ displaced      V_ext − V_gross − V_recess = Σ panels
+ *
+ * @throws DesignError `missing-input`, `conflicting-input`, `out-of-range`, `no-solution`
+ * @validity Plane boards; rectangular boxes, wedges with one sloped face, upright prisms.
+ * @source derived: plane and solid geometry; clearances are common practice, no source
+ * @check  640 × 400 × 380 mm of 18 mm board → 75.630464 l inside, 16.24 kg at 750 kg/m³
+ */
+export function layOutBox(request: BoxRequest): Outcome<BoxLayout> {
+  const assume: Assumptions = assumptions()
+  const { settled, built } = bracedBox(settle(request, assume))
+  const result = layoutOf(built, settled)
+  return {
+    result,
+    cautions: boxCautions(result, built, settled),
+    assumed: assume.list,
+    sources: boxSources(result, settled),
+    basis: boxBasis(result, settled)
+  }
+}

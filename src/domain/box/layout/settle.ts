@@ -1,0 +1,154 @@
+/** The request with every default filled in and recorded, and its contradictions refused. */
+import { type Air, airOf, standardAir } from '../../air/air.ts'
+import type { Assumptions } from '../../assume.ts'
+import { DesignError } from '../../design-error.ts'
+import { type BoardProperties, boardProperties } from '../../material/board-properties.ts'
+import { FLANGED_FREE } from '../../port/port-tuning.ts'
+import type { BoxRequest } from '../request/box-request.ts'
+import type { ShellSizes } from '../shell/box-shell.ts'
+import { USUAL_CUP_M } from '../solids/terminal-hole.ts'
+import type { BracePlan } from '../stiffness/brace-plan.ts'
+import { checkDrivers } from './driver-sizes.ts'
+
+export interface Settled {
+  readonly request: BoxRequest
+  readonly board: BoardProperties
+  /** Sizes that do not depend on the solution. */
+  readonly fixed: Omit<ShellSizes, 'widthM' | 'heightM' | 'depthM' | 'topDepthM'>
+  /** Lean of the sloped face [rad]; absent when the depth at the lid is given instead. */
+  readonly slopeRad?: number
+  readonly sawStepM: number
+  /** Braces to be set into the box. */
+  readonly plan?: BracePlan
+  readonly air: Air
+  /** Sum of the end factors of the port. */
+  readonly endFactor: number
+}
+
+const conflict = (field: string, detail: string) => new DesignError('conflicting-input', { field, detail })
+
+function checkDivider({ divider = {}, port }: BoxRequest): void {
+  const { fromFrontM, frontNetVolumeM3 } = divider
+  if ((fromFrontM === undefined) === (frontNetVolumeM3 === undefined)) {
+    throw new DesignError(fromFrontM === undefined ? 'missing-input' : 'conflicting-input', {
+      field: 'divider',
+      detail: 'Give either the clear depth or the net volume of the front chamber.'
+    })
+  }
+  if (port?.kind === 'slot') {
+    throw conflict('port.kind', 'A slot along the walls would cross the divider; use tubes.')
+  }
+}
+
+function checkShapeFields(request: BoxRequest): void {
+  const { shape = 'rectangular', outer = {}, slopeDeg, slopedFace, prism } = request
+  const sloped = outer.topDepthM !== undefined || slopeDeg !== undefined || slopedFace !== undefined
+  if (shape !== 'wedge' && sloped) throw conflict('shape', `A slope belongs to a wedge, not to a ${shape} box.`)
+  if (shape !== 'prism' && prism !== undefined)
+    throw conflict('prism', `A footprint belongs to a prism, not to a ${shape} box.`)
+  if (shape === 'prism' && prism === undefined) {
+    throw new DesignError('missing-input', { field: 'prism', detail: 'A prism needs its footprint.' })
+  }
+  if (shape === 'prism' && (outer.widthM !== undefined || outer.depthM !== undefined)) {
+    throw conflict('outer', 'Width and depth of a prism follow from its footprint; give only its height.')
+  }
+  if (request.divider !== undefined) checkDivider(request)
+  if (shape === 'wedge' && outer.topDepthM !== undefined && slopeDeg !== undefined) {
+    throw conflict('slopeDeg', 'Give either the slope or the depth at the lid.')
+  }
+}
+
+function slope({ shape, outer = {}, slopeDeg: given, limits }: BoxRequest, assume: Assumptions): { slopeRad?: number } {
+  if (shape !== 'wedge' || outer.topDepthM !== undefined) return {}
+  const seat = limits?.seatSlopeDeg
+  const slopeDeg = seat === undefined ? given : assume.or(given, 'slopeDeg', seat, 'the box leans as the seat does')
+  if (slopeDeg === undefined) {
+    throw new DesignError('missing-input', {
+      field: 'outer.topDepthM',
+      detail: 'A wedge needs the depth at its lid or the slope of its face.'
+    })
+  }
+  return { slopeRad: (slopeDeg * Math.PI) / 180 }
+}
+
+type Joints = Pick<Settled['fixed'], 'sides' | 'corners'>
+
+/** A slot along a side ends at the front. */
+const runsSideways = ({ port }: BoxRequest) =>
+  port?.kind === 'slot' && ['left', 'right'].includes(port.along ?? 'bottom')
+
+function jointsOf({ joints = {}, port, ...request }: BoxRequest, sideways: boolean, assume: Assumptions): Joints {
+  const between = (request.shape ?? 'rectangular') === 'rectangular' && !sideways
+  const why = between
+    ? 'lid and floor run past front and back, the sides stand between all four'
+    : sideways
+      ? 'a slot along a side ends at the front, which the sides then cover'
+      : 'caps that carry the outline hold the angles of the walls'
+  const sides = assume.or(joints.sides, 'joints.sides', between ? 'between' : 'over', why)
+  const corners = assume.or(joints.corners, 'joints.corners', 'butt', 'square cuts wherever the angle allows')
+  if (corners === 'mitre' && port?.kind === 'slot') {
+    throw conflict('joints.corners', 'A mitred front leaves a loose strip before the mouth of a slot; use butt joints.')
+  }
+  return { sides, corners }
+}
+
+type Footprint = Pick<Settled['fixed'], 'footprint' | 'baffleEdge'>
+
+function footprintOf({ prism, shape }: BoxRequest): Footprint {
+  const footprint = (prism?.footprint ?? []).map(({ xM, yM }) => ({ x: xM, y: yM }))
+  const baffleEdge = (prism?.baffleEdge ?? 1) - 1
+  if (shape === 'prism' && baffleEdge >= footprint.length) {
+    throw new DesignError('out-of-range', {
+      field: 'prism.baffleEdge',
+      value: baffleEdge + 1,
+      minimum: 1,
+      maximum: footprint.length
+    })
+  }
+  return { footprint, baffleEdge }
+}
+
+function fixedOf(request: BoxRequest, assume: Assumptions): Settled['fixed'] {
+  const { recessM = 0, thicknessM } = request
+  const sideways = runsSideways(request)
+  const shape = assume.or(request.shape, 'shape', 'rectangular', 'the plain case')
+  const frontLayers = assume.or(request.frontLayers, 'frontLayers', 1, 'a single front')
+  const joints = jointsOf(request, sideways, assume)
+  const footprint = footprintOf(request)
+  const slopedFace =
+    shape === 'wedge' ? assume.or(request.slopedFace, 'slopedFace', 'front', 'upright back, sloped front') : 'front'
+  const frontBetween = recessM > 0 || sideways
+  return { shape, slopedFace, ...footprint, thicknessM, frontLayers, recessM, frontBetween, ...joints }
+}
+
+/** A cup of no given size gets the usual one, so that its hole is on the drawing before the board is glued. */
+function withCup(request: BoxRequest, assume: Assumptions): BoxRequest {
+  const { fittings } = request
+  const { terminal } = fittings ?? {}
+  if (terminal === undefined || terminal.cutOutWidthM !== undefined || terminal.cutOutHeightM !== undefined)
+    return request
+  const why = 'a usual round cup; measure yours before the hole is cut'
+  const cutOutDiameterM = assume.or(terminal.cutOutDiameterM, 'fittings.terminal.cutOutDiameterM', USUAL_CUP_M, why)
+  return { ...request, fittings: { ...fittings, terminal: { ...terminal, cutOutDiameterM } } }
+}
+
+function endFactorOf({ port }: BoxRequest, assume: Assumptions): number {
+  if (port === undefined) return FLANGED_FREE
+  return assume.or(port.endFactor, 'port.endFactor', FLANGED_FREE, 'one end flanged, one free')
+}
+
+/** @throws DesignError `missing-input`, `conflicting-input`, `out-of-range` */
+export function settle(request: BoxRequest, assume: Assumptions): Settled {
+  checkShapeFields(request)
+  const fixed = fixedOf(request, assume)
+  checkDrivers(request.drivers ?? [], fixed)
+  return {
+    request: withCup(request, assume),
+    board: boardProperties(request.board ?? {}, request.thicknessM, 'board', assume),
+    fixed,
+    ...slope(request, assume),
+    sawStepM: request.sawStepM ?? 1e-3,
+    air: request.port === undefined && request.air === undefined ? standardAir : airOf(request.air, assume),
+    endFactor: endFactorOf(request, assume)
+  }
+}

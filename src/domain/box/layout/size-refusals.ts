@@ -1,0 +1,37 @@
+/** Why no box of the volume asked for lies between the smallest and the largest. */
+import { DesignError } from '../../design-error.ts'
+import { type Axis, axes, freeAxes, type Ranges } from '../boot/size-limits.ts'
+import type { BoxRequest } from '../request/box-request.ts'
+
+export type Three = Readonly<Record<Axis, number>>
+
+export interface Candidate {
+  readonly three: Three
+  readonly netM3: number
+}
+
+const litres = (m3: number) => `${Number((m3 * 1e3).toPrecision(4))} l`
+const threeText = ({ width, height, depth }: Three) => [width, height, depth].map(m => Math.round(m * 1e3)).join(' × ')
+
+export function tooLarge(target: number, most: Candidate, request: BoxRequest): DesignError {
+  const bound = axes.filter(axis => request.limits?.[`${axis}M`] !== undefined).join(', ')
+  return new DesignError('no-solution', {
+    field: 'netVolumeM3',
+    value: target,
+    maximum: Math.max(0, most.netM3),
+    unit: 'm3',
+    detail: `${litres(target)} do not fit: the largest box allowed, ${threeText(most.three)} mm, holds ${litres(Math.max(0, most.netM3))} net, ${litres(target - Math.max(0, most.netM3))} too little. In the way: ${bound || 'the longest board'}. Ask for that volume, another alignment or a thinner board.`
+  })
+}
+
+/** Boards, drivers, port and a hand inside make the least box hold more than was asked for. */
+export function tooSmall(target: number, least: Candidate, ranges: Ranges): DesignError {
+  const free = freeAxes(ranges).map(axis => `${axis} of at least ${Math.ceil(ranges[axis].min * 1e3 - 1e-6)} mm`)
+  return new DesignError('no-solution', {
+    field: 'netVolumeM3',
+    value: target,
+    minimum: least.netM3,
+    unit: 'm3',
+    detail: `${litres(target)} is too little for this box: the smallest that takes its boards, drivers and port, ${threeText(least.three)} mm, holds ${litres(least.netM3)} net, ${litres(least.netM3 - target)} too much. In the way: ${free.join(', ') || 'the sizes given'}. Ask for that volume, give smaller sizes, or a smaller driver.`
+  })
+}

@@ -1,0 +1,112 @@
+/** From a shape and its outer sizes to the shell that the volume and the panels are taken from. */
+import type { BoxShape } from '../../../contract/boxes/words.ts'
+import { isSimple, type Polygon, signedArea } from '../../../numeric/polygon.ts'
+import { DesignError } from '../../design-error.ts'
+import type { Corner, Shell, Wall } from './shell.ts'
+
+/** Every outer size settled. */
+export interface ShellSizes {
+  readonly shape: BoxShape
+  readonly widthM: number
+  readonly heightM: number
+  readonly depthM: number
+  readonly topDepthM: number
+  readonly slopedFace: 'front' | 'back'
+  /** Prism only: footprint in the order given. */
+  readonly footprint: Polygon
+  /** Prism only: index of the wall that carries the drivers. */
+  readonly baffleEdge: number
+  readonly thicknessM: number
+  readonly frontLayers: number
+  readonly recessM: number
+  /** Prism only: the front stands between its neighbours, for a recess or for the mouth of a slot beside it. */
+  readonly frontBetween: boolean
+  readonly sides: 'between' | 'over'
+  readonly corners: 'butt' | 'mitre'
+}
+
+const point = (x: number, y: number) => ({ x, y })
+
+/** Bottom, back, top, front: the profile of a rectangular box or a wedge in (y, z). */
+function upright({ heightM: h, depthM, topDepthM, slopedFace }: ShellSizes): Polygon {
+  const shift = slopedFace === 'front' ? depthM - topDepthM : 0
+  const origin = Math.max(0, -shift)
+  return [point(origin, 0), point(origin + depthM, 0), point(origin + shift + topDepthM, h), point(origin + shift, h)]
+}
+
+function uprightShell(sizes: ShellSizes): Shell {
+  const { thicknessM, frontLayers, recessM, corners, sides } = sizes
+  const wall = (name: 'bottom' | 'back' | 'top'): Wall => ({ name, role: name, thicknessM, layers: 1, recessM: 0 })
+  const front: Wall = { name: 'front', role: 'front', thicknessM, layers: frontLayers, recessM }
+  const mitred = corners === 'mitre'
+  const joints: readonly Corner[] = mitred
+    ? ['mitre', 'mitre', 'mitre', 'mitre']
+    : ['after', 'before', 'after', 'before']
+  return {
+    axis: 'x',
+    profile: upright(sizes),
+    walls: [wall('bottom'), wall('back'), wall('top'), front],
+    corners: joints,
+    lengthM: sizes.widthM,
+    caps: { low: { name: 'left', thicknessM }, high: { name: 'right', thicknessM }, placed: sides }
+  }
+}
+
+/** The footprint turned anticlockwise; walls keep the numbers the caller gave them. */
+function orderedFootprint(footprint: Polygon): { readonly polygon: Polygon; readonly edges: readonly number[] } {
+  const numbers = footprint.map((_, i) => i)
+  if (signedArea(footprint) >= 0) return { polygon: footprint, edges: numbers }
+  const n = footprint.length
+  return { polygon: footprint.toReversed(), edges: numbers.map(i => (2 * n - 2 - i) % n) }
+}
+
+function prismShell(sizes: ShellSizes): Shell {
+  const { thicknessM, frontLayers, recessM, corners, sides, baffleEdge, frontBetween } = sizes
+  const { polygon, edges } = orderedFootprint(sizes.footprint)
+  if (!isSimple(polygon)) {
+    throw new DesignError('out-of-range', {
+      field: 'prism.footprint',
+      detail: 'The footprint must be a polygon of at least three corners whose edges neither cross nor touch.'
+    })
+  }
+  const walls = edges.map((number): Wall => {
+    const isFront = number === baffleEdge
+    return {
+      name: isFront ? 'front' : `wall ${number + 1}`,
+      role: isFront ? 'front' : 'wall',
+      thicknessM,
+      layers: isFront ? frontLayers : 1,
+      recessM: isFront ? recessM : 0
+    }
+  })
+  const frontAt = edges.indexOf(baffleEdge)
+  const butt = (i: number): Corner => {
+    if (!frontBetween) return 'before'
+    return i === (frontAt + 1) % walls.length ? 'after' : 'before'
+  }
+  return {
+    axis: 'z',
+    profile: polygon,
+    walls,
+    corners: walls.map((_, i) => (corners === 'mitre' ? 'mitre' : butt(i))),
+    lengthM: sizes.heightM,
+    caps: { low: { name: 'bottom', thicknessM }, high: { name: 'top', thicknessM }, placed: sides }
+  }
+}
+
+/**
+ * The shell of a box by the joints of this service: lid and floor run past front and back; the sides stand between all four,
+ * or over their ends.
+ *
+ * @throws DesignError `conflicting-input` for a mitred corner at a front that is recessed or of unequal thickness
+ */
+export function boxShell(sizes: ShellSizes): Shell {
+  if (sizes.corners === 'mitre' && (sizes.recessM > 0 || sizes.frontLayers > 1)) {
+    throw new DesignError('conflicting-input', {
+      field: 'joints.corners',
+      detail:
+        'A mitre needs walls of one thickness that meet at their outer edge; use butt joints with a double or recessed front.'
+    })
+  }
+  return sizes.shape === 'prism' ? prismShell(sizes) : uprightShell(sizes)
+}

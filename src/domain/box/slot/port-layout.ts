@@ -1,0 +1,116 @@
+/** The port as built: its length along the air, what it tunes to, and how much its place in the box shifts that. */
+import { type Caution, caution } from '../../caution.ts'
+import { gapEnd, wallSlotEnd } from '../../port/bends.ts'
+import { endLength, FLANGED_END, tuningHz } from '../../port/port-tuning.ts'
+import type { Settled } from '../layout/settle.ts'
+import { type BuiltPort, cutOff, openingOf } from './built-port.ts'
+import type { BuiltSlot } from './slot-port.ts'
+import { heightAtMouth } from './slot-run.ts'
+
+export interface PortLayout {
+  readonly kind: 'round' | 'slot'
+  readonly count: number
+  /** Of one. */
+  readonly areaM2: number
+  /** Outer face to inner mouth along the centre line. */
+  readonly lengthM: number
+  /** The same less what the air cuts off at mitred bends. */
+  readonly acousticLengthM: number
+  readonly insideLengthM: number
+  /** Legs along the walls; 1 for a straight port. */
+  readonly legs: number
+  readonly turnsDeg: readonly number[]
+  readonly displacedM3: number
+  /** Slot: clear before the inner mouth. */
+  readonly mouthGapM?: number
+  /** With end factors of the circle of equal area. */
+  readonly tuningHz: number
+  readonly wantedTuningHz?: number
+  readonly tuningErrorPercent?: number
+  /** Slot over the full width: with the end that its walls and the facing wall give it. */
+  readonly placedTuningHz?: number
+  /** First resonance of the tube itself. */
+  readonly pipeResonanceHz: number
+}
+
+/** Inner end of a full-width slot where it lies: by the space above it, or by the wall it faces when that is near. */
+function placedEnd({ run, space }: BuiltSlot): number {
+  const { heightM } = space
+  const above = wallSlotEnd(heightM / heightAtMouth(space.placed.plane, run))
+  const facing = run.gapM / heightM < 4 ? gapEnd(run.gapM / heightM) : 0
+  return heightM * Math.max(above, facing)
+}
+
+export function portLayout(built: BuiltPort, netM3: number, { settled }: { settled: Settled }): PortLayout {
+  const { port } = settled.request
+  const c = settled.air.soundSpeedMPerS
+  const widthM = built.kind === 'slot' ? built.space.widthM : 0
+  const given = built.kind === 'slot' ? port : built.port
+  const opening = openingOf(given as NonNullable<typeof given>, settled.endFactor, widthM)
+  const lengthM = built.kind === 'slot' ? built.run.centreLineM : built.lengthM
+  const acousticLengthM = lengthM - cutOff(built)
+  const tuning = tuningHz(opening, acousticLengthM, netM3, c)
+  const wanted = given?.tuningHz
+  return {
+    kind: built.kind,
+    count: opening.count,
+    areaM2: opening.areaM2,
+    lengthM,
+    acousticLengthM,
+    insideLengthM: built.kind === 'slot' ? lengthM - built.space.placed.plane.frontM : built.insideM,
+    legs: built.kind === 'slot' ? built.run.legs : 1,
+    turnsDeg: built.kind === 'slot' ? built.run.turnsRad.map(turn => (turn * 180) / Math.PI) : [],
+    displacedM3: built.takenM3,
+    ...(built.kind === 'slot' ? { mouthGapM: built.run.gapM } : {}),
+    tuningHz: tuning,
+    ...(wanted === undefined ? {} : { wantedTuningHz: wanted, tuningErrorPercent: (tuning / wanted - 1) * 100 }),
+    ...(built.kind === 'slot' && !built.space.hasCheek
+      ? {
+          placedTuningHz: tuningHz({ ...opening, endFactor: FLANGED_END }, acousticLengthM + placedEnd(built), netM3, c)
+        }
+      : {}),
+    pipeResonanceHz: c / (2 * (acousticLengthM + endLength(opening)))
+  }
+}
+
+/** A shift of the tuning beyond this share is said [%]. */
+const SHIFT_PERCENT = 2
+
+function placeShift({ tuningHz: plainHz, placedTuningHz }: PortLayout): readonly Caution[] {
+  const shift = placedTuningHz === undefined ? 0 : (placedTuningHz / plainHz - 1) * 100
+  if (Math.abs(shift) < SHIFT_PERCENT) return []
+  return [
+    caution(
+      'port-place-shift',
+      `Walls round the inner mouth shift the tuning from ${plainHz.toFixed(1)} to about ${placedTuningHz?.toFixed(1)} Hz (${shift.toFixed(1)} %); measure before the last board goes on and trim the plate.`,
+      { at: 'port', figures: { tuningHz: plainHz, placedTuningHz: placedTuningHz ?? 0 } }
+    )
+  ]
+}
+
+function nearWall({ run, space }: BuiltSlot): readonly Caution[] {
+  if (run.gapM >= space.heightM - 1e-6) return []
+  return [
+    caution(
+      'port-mouth-near-wall',
+      `The inner mouth keeps ${Math.round(run.gapM * 1e3)} mm from the wall it faces; it should keep at least its height, ${Math.round(space.heightM * 1e3)} mm.`,
+      { at: 'port', figures: { gapMm: run.gapM * 1e3, heightMm: space.heightM * 1e3 } }
+    )
+  ]
+}
+
+function shortLeg({ run, space }: BuiltSlot): readonly Caution[] {
+  if (run.legs < 2 || run.lastLegM >= space.heightM - 1e-6) return []
+  return [
+    caution(
+      'port-short-leg',
+      'The last leg of the slot is shorter than the slot is high, so that its bend and its mouth are one; the length is less certain.',
+      { at: 'port' }
+    )
+  ]
+}
+
+export const portCautions = (port: PortLayout, built: BuiltPort): readonly Caution[] => [
+  ...placeShift(port),
+  ...(built.kind === 'slot' ? [...nearWall(built), ...shortLeg(built)] : [])
+]

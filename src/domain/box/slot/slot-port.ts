@@ -1,0 +1,192 @@
+/** A slot port in a box: chosen legs, the air it takes, its plates, and its mouth in the front. */
+import { edgeLine, leftOf, meeting, signedArea, vertex } from '../../../numeric/polygon.ts'
+import { DesignError } from '../../design-error.ts'
+import type { SlotPort } from '../request/box-request.ts'
+import { type Inside, inFrame } from '../shell/face.ts'
+import { type BarePanel, boardAlong, inBox, sectionEnds } from '../shell/shell-panels.ts'
+import { type PlacedPlane, slotPlane, unmirrored, wallLine } from '../shell/slot-plane.ts'
+import { MOST_LEGS, runBounds, type SlotRun, slotRun } from './slot-run.ts'
+
+interface SlotSpace {
+  readonly placed: PlacedPlane
+  readonly heightM: number
+  readonly wallM: number
+  readonly widthM: number
+  /** Whether the slot is narrower than the box and closed by a cheek. */
+  readonly hasCheek: boolean
+}
+
+export interface BuiltSlot {
+  readonly kind: 'slot'
+  readonly space: SlotSpace
+  readonly run: SlotRun
+  readonly takenM3: number
+  /** Whether length and gap are as they should be; the lenient form is only for finding sizes. */
+  readonly fits: boolean
+}
+
+const mm = (metres: number) => Math.round(metres * 1e3)
+
+/** A slot has at least half its height free before its mouth; below its whole height there is a caution. */
+const LEAST_GAP_SHARE = 0.5
+
+/** Over the plate of a slot the front keeps at least this much of its height [m]. */
+export const LEAST_OVER_SLOT_M = 1e-3
+
+/** A slot that leaves nothing of the front over its plate leaves no box behind it. */
+function requireFront({ plane: { inner, front } }: PlacedPlane, heightM: number, wallM: number): void {
+  const roomM = leftOf(edgeLine(inner, front + 1), vertex(inner, front))
+  const maximum = Math.max(0, roomM - wallM - LEAST_OVER_SLOT_M)
+  if (heightM <= maximum + 1e-9) return
+  throw new DesignError('no-solution', {
+    field: 'port.heightM',
+    value: heightM,
+    maximum,
+    unit: 'm',
+    detail: `The front is ${mm(roomM)} mm high inside where the slot runs; with its plate of ${mm(wallM)} mm the slot can be ${mm(maximum)} mm high at most.`
+  })
+}
+
+/** @throws DesignError `no-solution` when the slot is wider or higher than the box or leaves no room for its cheek */
+export function slotSpace(inside: Inside, slot: SlotPort, boardM: number): SlotSpace {
+  const placed = slotPlane(inside, slot)
+  const wallM = slot.wallThicknessM ?? boardM
+  const widthM = slot.widthM ?? placed.clear
+  const hasCheek = widthM < placed.clear - 1e-9
+  if (widthM > placed.clear + 1e-9 || (hasCheek && widthM + wallM > placed.clear + 1e-9)) {
+    throw new DesignError('no-solution', {
+      field: 'port.widthM',
+      value: widthM,
+      maximum: placed.clear - (hasCheek ? wallM : 0),
+      unit: 'm',
+      detail: `The box is ${Math.round(placed.clear * 1e3)} mm wide inside; a slot takes all of it, or leaves room for a cheek of ${Math.round(wallM * 1e3)} mm.`
+    })
+  }
+  requireFront(placed, slot.heightM, wallM)
+  return { placed, heightM: slot.heightM, wallM, widthM, hasCheek }
+}
+
+/** The fewest legs that hold a length; when none does, the nearest length that would. */
+function chooseLegs({ placed, heightM, wallM }: SlotSpace, lengthM: number) {
+  const size = { heightM, wallM }
+  const legs = Array.from({ length: Math.min(MOST_LEGS, placed.plane.inner.length - 1) }, (_, k) => k + 1)
+  for (const gapShare of [1, LEAST_GAP_SHARE]) {
+    for (const count of legs) {
+      const { shortest, longest } = runBounds(placed.plane, size, count, gapShare * heightM)
+      if (lengthM >= shortest - 1e-9 && lengthM <= longest + 1e-9)
+        return { legs: count, lengthM, fits: true, ranges: [] }
+    }
+  }
+  const ranges = legs
+    .map(count => ({ legs: count, ...runBounds(placed.plane, size, count, LEAST_GAP_SHARE * heightM) }))
+    .filter(({ shortest, longest }) => longest > Math.max(shortest, placed.plane.frontM))
+  const nearest = ranges
+    .map(range => ({ legs: range.legs, lengthM: Math.min(range.longest, Math.max(range.shortest, lengthM)) }))
+    .reduce<{ legs: number; lengthM: number } | undefined>(
+      (best, next) =>
+        best === undefined || Math.abs(next.lengthM - lengthM) < Math.abs(best.lengthM - lengthM) ? next : best,
+      undefined
+    )
+  return { legs: nearest?.legs ?? 1, lengthM: nearest?.lengthM ?? placed.plane.frontM, fits: false, ranges }
+}
+
+function refusal(
+  lengthM: number,
+  ranges: readonly { readonly shortest: number; readonly longest: number }[]
+): DesignError {
+  const lengths = ranges.map(({ shortest, longest }) => `${mm(shortest)} to ${mm(longest)} mm`).join(', ')
+  return new DesignError('no-solution', {
+    field: 'port.lengthM',
+    value: lengthM,
+    ...(ranges.length === 0 ? {} : { maximum: Math.max(...ranges.map(({ longest }) => longest)) }),
+    unit: 'm',
+    detail: `A slot of ${mm(lengthM)} mm does not fit in this box. Lengths that do: ${lengths || 'none at this height, a lower slot finds some'}. Change the area of the port, its tuning, or the depth of the box.`
+  })
+}
+
+/** @throws DesignError `no-solution` unless lenient */
+export function buildSlot(space: SlotSpace, lengthM: number, lenient: boolean): BuiltSlot {
+  const { placed, heightM, wallM, widthM, hasCheek } = space
+  const chosen = chooseLegs(space, lengthM)
+  if (!chosen.fits && !lenient) throw refusal(lengthM, chosen.ranges)
+  const run = slotRun(placed.plane, { heightM, wallM }, chosen.legs, chosen.lengthM)
+  const width = widthM + (hasCheek ? wallM : 0)
+  return { kind: 'slot', space, run, takenM3: Math.abs(signedArea(run.taken)) * width, fits: chosen.fits }
+}
+
+const legNames = ['first', 'second', 'third']
+
+/** The plates between channel and air, and the cheek of a slot narrower than the box. */
+export function slotPanels({ space, run }: BuiltSlot): readonly BarePanel[] {
+  const { placed, heightM, wallM, widthM, hasCheek } = space
+  const length = widthM + (hasCheek ? wallM : 0)
+  const plates = run.plates
+    .map((plate, k): BarePanel => {
+      const line = wallLine(placed, plate.edge)
+      const [ns, ne, fe, fs] = plate.corners.map(corner => unmirrored(placed, corner)) as [P, P, P, P]
+      const corners = placed.isMirrored ? ([ne, ns, fs, fe] as const) : ([ns, ne, fe, fs] as const)
+      const ends = sectionEnds(line, corners, wallM)
+      return {
+        name: run.legs === 1 ? 'port plate' : `port plate, ${legNames[k]} leg`,
+        role: 'port-wall',
+        wall: 'inside',
+        layer: 0,
+        thicknessM: wallM,
+        ...boardAlong(placed.axis, { line, inwards: heightM, ends, from: placed.start, length }),
+        volumeM3: Math.abs(signedArea(corners)) * length
+      }
+    })
+    .filter(({ volumeM3 }) => volumeM3 > 1e-9)
+  return hasCheek ? [...plates, cheek(placed, run, wallM, placed.start + widthM)] : plates
+}
+type P = { readonly x: number; readonly y: number }
+
+/** Side of the channel, cut to its outline; laid as the side or the lid of the box is seen. */
+function cheek(placed: PlacedPlane, run: SlotRun, wallM: number, from: number): BarePanel {
+  const points = run.channel.map(point => unmirrored(placed, point))
+  const outline = placed.isMirrored ? points.toReversed() : points
+  const [left, low] = [Math.min(...outline.map(({ x }) => x)), Math.min(...outline.map(({ y }) => y))]
+  const upright = placed.axis === 'x'
+  return {
+    name: 'port cheek',
+    role: 'port-wall',
+    wall: 'inside',
+    layer: 0,
+    thicknessM: wallM,
+    outline: outline.map(({ x, y }) => ({ uM: x - left, vM: y - low })),
+    edges: [],
+    place: {
+      origin: inBox(placed.axis, { x: left, y: low }, from + wallM),
+      uAxis: upright ? { x: 0, y: 1, z: 0 } : { x: 1, y: 0, z: 0 },
+      vAxis: upright ? { x: 0, y: 0, z: 1 } : { x: 0, y: 1, z: 0 }
+    },
+    volumeM3: Math.abs(signedArea(run.channel)) * wallM
+  }
+}
+
+export interface Opening {
+  readonly uM: number
+  readonly vM: number
+  readonly widthM: number
+  readonly heightM: number
+}
+
+/** The mouth as it falls on a board of the front, in the frame of that board; with the plate's edge when asked. */
+export function mouthOn({ space, run }: BuiltSlot, panel: BarePanel, withPlate = false): Opening {
+  const { placed, heightM, wallM, widthM, hasCheek } = space
+  const { plane } = placed
+  const face = edgeLine(plane.inner, plane.front, -plane.frontM + panel.layer * panel.thicknessM)
+  const at = (inwards: number, along: number) => {
+    const leg = edgeLine(plane.inner, plane.front + 1, inwards)
+    const point = meeting(face, leg) ?? run.mouth
+    return inFrame(panel.place, inBox(placed.axis, unmirrored(placed, point), along))
+  }
+  const a = at(0, placed.start)
+  const b = at(heightM + (withPlate ? wallM : 0), placed.start + widthM + (withPlate && hasCheek ? wallM : 0))
+  return {
+    uM: (a.uM + b.uM) / 2,
+    vM: (a.vM + b.vM) / 2,
+    widthM: Math.abs(a.uM - b.uM),
+    heightM: Math.abs(a.vM - b.vM)
+  }
+}

@@ -1,0 +1,155 @@
+/** What stands in a box, as bodies: drivers, tubes, slot, divider, cup, amplifier, and the boards around them. */
+import { type Convex, cross, plus, type Vector3, vector } from '../../../numeric/convex-distance.ts'
+import { bounds } from '../../../numeric/polygon.ts'
+import type { BuiltBox } from '../layout/build-box.ts'
+import { chamberAt } from '../shell/divider.ts'
+import { type Face, moved, profilePoint } from '../shell/face.ts'
+import type { Point3 } from '../shell/panel.ts'
+import { clearLength } from '../shell/shell.ts'
+import type { BarePanel } from '../shell/shell-panels.ts'
+import { unmirrored } from '../shell/slot-plane.ts'
+import type { BuiltSlot } from '../slot/slot-port.ts'
+import type { MountedDriver, MountedTube } from './mounting.ts'
+import { bars, block, type Disc, drum, toDirection, toVector } from './solids.ts'
+import { elbowRoute } from './tube-elbow.ts'
+
+export type BodyKind = 'driver' | 'tube' | 'slot' | 'divider' | 'brace' | 'batten' | 'cup' | 'amplifier' | 'wall'
+
+interface Piece {
+  /** Part of its body, where that has a name: `motor`. */
+  readonly what?: 'motor' | 'basket' | 'flange'
+  readonly solid: Convex
+}
+
+export interface Body {
+  readonly name: string
+  readonly kind: BodyKind
+  readonly pieces: readonly Piece[]
+}
+
+/** Thickness of a flange, and least height of a motor, where nothing is given [m]. */
+const FLANGE_M = 6e-3
+const LEAST_MOTOR_M = 5e-3
+
+const disc = (centre: Point3, along: Vector3, diameterM: number): Disc => ({
+  centre: toVector(centre),
+  along,
+  radius: diameterM / 2
+})
+
+/** A round body square to a face, between two depths behind its outer side. */
+function roundBehind(face: Face, at: Point3, from: readonly [number, number], to: readonly [number, number]): Convex {
+  const along = toDirection(face.inwards)
+  const end = ([depthM, diameterM]: readonly [number, number]) =>
+    disc(moved(at, face.inwards, depthM), along, diameterM)
+  return drum(end(from), end(to))
+}
+
+/**
+ * Flange before the board; basket from the hole to the motor, where the height of the motor is given; motor. A reversed driver
+ * has basket and motor before the board, its flange under them.
+ */
+export function driverBody({ driver, face, at, label }: MountedDriver): Body {
+  const { mountingDepthM, magnetDiameterM, magnetHeightM, cutOutDiameterM = 0, flangeDiameterM } = driver
+  const { rebateDepthM: sunk = 0, mount } = driver
+  const sign = mount === 'reversed' ? -1 : 1
+  const pieces: Piece[] = []
+  if (flangeDiameterM !== undefined && sunk < FLANGE_M) {
+    const solid = roundBehind(face, at, [sunk - FLANGE_M, flangeDiameterM], [0, flangeDiameterM])
+    pieces.push({ what: 'flange', solid })
+  }
+  if (mountingDepthM !== undefined && magnetDiameterM !== undefined) {
+    const [rear, motorAt] = [mountingDepthM + sunk, mountingDepthM + sunk - (magnetHeightM ?? LEAST_MOTOR_M)]
+    const from = mount === 'reversed' ? 0 : face.thicknessM
+    if (magnetHeightM !== undefined && motorAt > from) {
+      const narrows = (cutOutDiameterM - magnetDiameterM) / motorAt
+      const start = [sign * from, cutOutDiameterM - narrows * from] as const
+      pieces.push({ what: 'basket', solid: roundBehind(face, at, start, [sign * motorAt, magnetDiameterM]) })
+    }
+    const motor = [sign * Math.max(from, motorAt), magnetDiameterM] as const
+    if (rear > from) pieces.push({ what: 'motor', solid: roundBehind(face, at, motor, [sign * rear, magnetDiameterM]) })
+  }
+  return { name: label, kind: 'driver', pieces }
+}
+
+/** Slices of a bend; the body falls short of the true one by 0.2 % of its outer radius. */
+const SLICES = 12
+
+function elbowPieces(built: BuiltBox, tube: MountedTube): readonly Convex[] {
+  const { face, at, outerDiameterM: outer, port } = tube
+  const radius = port.elbowRadiusM ?? 0
+  const start = moved(at, face.inwards, face.thicknessM)
+  const chamber = chamberAt(built.inside, built.divider, profilePoint(built.inside.shell.axis, start))
+  const { firstM, secondM, towards } = elbowRoute(chamber, tube)
+  const [inwards, aside] = [toDirection(face.inwards), toDirection(towards)]
+  const bendFrom = moved(start, face.inwards, firstM)
+  const centre = plus(toVector(bendFrom), aside, radius)
+  const slice = (angle: number): Disc => {
+    const [c, s] = [Math.cos(angle), Math.sin(angle)]
+    return {
+      centre: plus(plus(centre, aside, -radius * c), inwards, radius * s),
+      along: plus(plus(vector(0, 0, 0), inwards, c), aside, s),
+      radius: outer / 2
+    }
+  }
+  const slices = Array.from({ length: SLICES + 1 }, (_, i) => slice((i * Math.PI) / 2 / SLICES))
+  const bend = slices.slice(1).map((next, i) => drum(slices[i] as Disc, next))
+  const last = slices[SLICES] as Disc
+  const first = firstM > 0 ? [drum(disc(start, inwards, outer), disc(bendFrom, inwards, outer))] : []
+  const second = secondM > 0 ? [drum(last, { ...last, centre: plus(last.centre, aside, secondM) })] : []
+  return [...first, ...bend, ...second]
+}
+
+function tubeBody(built: BuiltBox, tube: MountedTube): Body {
+  const { face, at, label, outerDiameterM: outer, insideM, port } = tube
+  const straight = () => {
+    const end = face.thicknessM + insideM
+    const { flangeDiameterM = 0, flangeThicknessM = 0 } = port
+    const flange = roundBehind(face, at, [end - flangeThicknessM, flangeDiameterM], [end, flangeDiameterM])
+    const body = roundBehind(face, at, [face.thicknessM, outer], [end, outer])
+    return flangeDiameterM > outer && flangeThicknessM > 0 ? [body, flange] : [body]
+  }
+  const solids = port.elbowRadiusM === undefined ? straight() : elbowPieces(built, tube)
+  return { name: label, kind: 'tube', pieces: solids.map(solid => ({ solid })) }
+}
+
+/** Channel and plates of a slot as one: its air has to stay free as well. */
+function slotBody({ space, run }: BuiltSlot): Body {
+  const { placed, widthM, hasCheek, wallM } = space
+  const taken = run.taken.map(point => unmirrored(placed, point))
+  const to = placed.start + widthM + (hasCheek ? wallM : 0)
+  return { name: 'port', kind: 'slot', pieces: bars(placed.axis, taken, placed.start, to).map(solid => ({ solid })) }
+}
+
+/** A board as the block of its blank: what a bevel takes off lies in the wood of its neighbour or outside. */
+export function wallBody({ name, outline, place, thicknessM }: BarePanel): Body {
+  const box = bounds(outline.map(({ uM, vM }) => ({ x: uM, y: vM })))
+  const [u, v] = [toDirection(place.uAxis), toDirection(place.vAxis)]
+  const outwards = cross(u, v)
+  const corner = plus(plus(toVector(place.origin), u, box.left + box.width / 2), v, box.low + box.height / 2)
+  const solid = block(plus(corner, outwards, -thicknessM / 2), [
+    { along: u, half: box.width / 2 },
+    { along: v, half: box.height / 2 },
+    { along: outwards, half: thicknessM / 2 }
+  ])
+  return { name, kind: 'wall', pieces: [{ solid }] }
+}
+
+function dividerBody({ inside, divider }: BuiltBox): readonly Body[] {
+  if (divider === undefined) return []
+  const from = inside.shell.caps.low.thicknessM
+  const solids = bars(inside.shell.axis, divider.parts.board, from, from + clearLength(inside.shell))
+  return [{ name: 'divider', kind: 'divider', pieces: solids.map(solid => ({ solid })) }]
+}
+
+/** What stands in a box before braces and fittings find their places. */
+export function hardwareBodies(built: BuiltBox): readonly Body[] {
+  return [
+    ...built.mounted.map(each => (each.kind === 'driver' ? driverBody(each) : tubeBody(built, each))),
+    ...(built.port?.kind === 'slot' ? [slotBody(built.port)] : []),
+    ...dividerBody(built)
+  ]
+}
+
+export const wallBodies = ({ panels }: BuiltBox): readonly Body[] =>
+  panels.filter(({ wall }) => wall !== 'inside').map(wallBody)

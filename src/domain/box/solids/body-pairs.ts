@@ -1,0 +1,82 @@
+/** Every two bodies of a box against each other: how far apart, or how deep in each other. */
+import { type Convex, convexDistance, overlapDepth, wayOutByAxes } from '../../../numeric/convex-distance.ts'
+import type { Clearance } from '../request/box-layout.ts'
+import type { Body } from './bodies.ts'
+import { clearanceRow, clearanceRules } from './clearances.ts'
+
+/** A depth up to which glued or leaning bodies only touch [m]. */
+const CONTACT_M = 1e-5
+
+/** Distance of the boxes round two bodies: a lower bound of their own. */
+function boundsApart(a: Convex, b: Convex): number {
+  const gap = (axis: 'x' | 'y' | 'z') => Math.max(0, b.low[axis] - a.high[axis], a.low[axis] - b.high[axis])
+  return Math.hypot(gap('x'), gap('y'), gap('z'))
+}
+
+interface Gap {
+  /** Negative: how deep they stand in each other. */
+  readonly gapM: number
+  readonly names: string
+}
+
+function gapOf(a: Convex, b: Convex, withinM: number): number {
+  const least = boundsApart(a, b)
+  if (least > withinM) return least
+  // Boards that lie against each other are the many: an axis parts them at once.
+  const out = wayOutByAxes(a, b)
+  if (out < CONTACT_M && Math.max(0, -out) >= withinM) return Math.max(0, -out)
+  const apart = convexDistance(a, b)
+  if (apart > 0) return apart
+  const depth = overlapDepth(a, b)
+  return depth > CONTACT_M ? -depth : 0
+}
+
+interface Rule {
+  readonly needM: number
+  readonly why: string
+}
+const apart: Rule = { needM: 0, why: 'two things cannot stand in one place' }
+const motors: Rule = { needM: 20e-3, why: 'motor to motor, so that both breathe (common practice)' }
+
+function ruleFor(a: Body, b: Body, motorMotor: boolean): Rule {
+  const kinds = [a.kind, b.kind]
+  if (kinds.includes('driver') && kinds.includes('tube')) return clearanceRules.motorToTube
+  return motorMotor ? motors : apart
+}
+
+/** The pair of pieces that falls shortest of its rule. */
+function worstPair(a: Body, b: Body): (Gap & Rule) | undefined {
+  const pairs = a.pieces.flatMap(one =>
+    b.pieces.map(other => {
+      const rule = ruleFor(a, b, one.what === 'motor' && other.what === 'motor')
+      const named = (body: Body, what: string | undefined) => (what === undefined ? body.name : `${body.name}, ${what}`)
+      const gapM = gapOf(one.solid, other.solid, rule.needM)
+      return { ...rule, gapM, names: `${named(a, one.what)} and ${named(b, other.what)}` }
+    })
+  )
+  return pairs.reduce<(Gap & Rule) | undefined>(
+    (worst, next) => (worst === undefined || next.gapM - next.needM < worst.gapM - worst.needM ? next : worst),
+    undefined
+  )
+}
+
+export function overlaps(a: Body, b: Body): boolean {
+  return a.pieces.some(one => b.pieces.some(other => gapOf(one.solid, other.solid, 0) < 0))
+}
+
+/** Least distance of two bodies [m], negative where they overlap. */
+export const bodyGap = (a: Body, b: Body, withinM: number): number =>
+  Math.min(...a.pieces.flatMap(one => b.pieces.map(other => gapOf(one.solid, other.solid, withinM))))
+
+/** A row for each pair that comes closer than it may; boards of the shell are made for each other and not compared. */
+export function pairClearances(bodies: readonly Body[]): readonly Clearance[] {
+  return bodies.flatMap((a, i) =>
+    bodies.slice(i + 1).flatMap(b => {
+      if (a.kind === 'wall' && b.kind === 'wall') return []
+      const worst = worstPair(a, b)
+      if (worst === undefined) return []
+      const row = clearanceRow(worst.names, worst.gapM, worst)
+      return row.passes ? [] : [row]
+    })
+  )
+}

@@ -1,0 +1,99 @@
+/** Where an amplifier inside the box stands, and the bodies of what is fitted into a box. */
+import type { FaceName } from '../../../contract/boxes/words.ts'
+import { plus, vector } from '../../../numeric/convex-distance.ts'
+import { bounds } from '../../../numeric/polygon.ts'
+import type { BuiltBox } from '../layout/build-box.ts'
+import type { Settled } from '../layout/settle.ts'
+import type { BoxFittings } from '../request/box-request.ts'
+import { type Face, findFace, moved, onFace } from '../shell/face.ts'
+import { type Body, hardwareBodies, wallBodies } from './bodies.ts'
+import { bodyGap } from './body-pairs.ts'
+import { block, drum, toDirection, toVector } from './solids.ts'
+import { cupDepth, terminalHole } from './terminal-hole.ts'
+
+type Amplifier = NonNullable<BoxFittings['amplifier']>
+
+function amplifierOn(
+  face: Face,
+  at: { readonly uM: number; readonly vM: number },
+  size: Amplifier,
+  turned: boolean
+): Body {
+  const [u, v, inwards] = [toDirection(face.place.uAxis), toDirection(face.place.vAxis), toDirection(face.inwards)]
+  const { depthM } = size
+  const [across, up] = turned ? [size.heightM, size.widthM] : [size.widthM, size.heightM]
+  const middle = toVector(moved(onFace(face.place, at), face.inwards, face.thicknessM + depthM / 2))
+  const solid = block(middle, [
+    { along: u, half: across / 2 },
+    { along: v, half: up / 2 },
+    { along: inwards, half: depthM / 2 }
+  ])
+  return { name: `amplifier inside, on the ${face.name}`, kind: 'amplifier', pieces: [{ solid }] }
+}
+
+/** Faces tried in this order, and shares of the free sides at which it is tried. */
+const amplifierFaces: readonly FaceName[] = ['back', 'left', 'right', 'top', 'bottom', 'front']
+const tryShares = [0.5, 0, 1, 0.25, 0.75]
+const PLAY_M = 2e-3
+
+function triesOn(face: Face, size: Amplifier): readonly Body[] {
+  const box = bounds(face.clear)
+  return [false, true].flatMap(turned => {
+    const [across, up] = turned ? [size.heightM, size.widthM] : [size.widthM, size.heightM]
+    const place = (low: number, length: number, own: number, share: number) =>
+      length < own + 2 * PLAY_M ? low + length / 2 : low + PLAY_M + own / 2 + (length - own - 2 * PLAY_M) * share
+    return tryShares.flatMap(i =>
+      tryShares.map(k => {
+        const at = { uM: place(box.left, box.width, across, i), vM: place(box.low, box.height, up, k) }
+        return amplifierOn(face, at, size, turned)
+      })
+    )
+  })
+}
+
+/** The first place where it clears everything; else the one where it stands least deep in something. */
+function amplifierBody(built: BuiltBox, size: Amplifier, others: readonly Body[]): Body | undefined {
+  let best: { body: Body; gapM: number } | undefined
+  for (const name of amplifierFaces) {
+    if (!built.panels.some(panel => panel.name === name && panel.layer === 0)) continue
+    const face = findFace(built.inside, built.panels, name, 'fittings.amplifier')
+    for (const body of triesOn(face, size)) {
+      const gapM = Math.min(...others.map(other => bodyGap(body, other, 0)))
+      if (best === undefined || gapM > best.gapM) best = { body, gapM }
+      if (gapM >= 0) return body
+    }
+  }
+  return best?.body
+}
+
+/** The cup behind its hole, as deep as its volume makes it. */
+function cupBodies(built: BuiltBox, { request }: Settled): readonly Body[] {
+  const cup = terminalHole(built, request.fittings?.terminal)
+  if (cup === undefined) return []
+  const { face, hole } = cup
+  const depthM = cupDepth(hole, request.fittings?.terminal)
+  if (!(depthM > 0)) return []
+  const at = onFace(face.place, hole)
+  const [from, to] = [face.thicknessM, face.thicknessM + depthM].map(depth => toVector(moved(at, face.inwards, depth)))
+  const along = toDirection(face.inwards)
+  const start = from ?? vector(0, 0, 0)
+  const { diameterM, widthM = 0, heightM = 0 } = hole
+  const solid =
+    diameterM === undefined
+      ? block(plus(start, along, depthM / 2), [
+          { along: toDirection(face.place.uAxis), half: widthM / 2 },
+          { along: toDirection(face.place.vAxis), half: heightM / 2 },
+          { along, half: depthM / 2 }
+        ])
+      : drum({ centre: start, along, radius: diameterM / 2 }, { centre: to ?? start, along, radius: diameterM / 2 })
+  return [{ name: 'terminal cup', kind: 'cup', pieces: [{ solid }] }]
+}
+
+/** Everything in a box that has its place before the braces. */
+export function placedBodies(built: BuiltBox, settled: Settled): readonly Body[] {
+  const standing = [...hardwareBodies(built), ...cupBodies(built, settled)]
+  const size = settled.request.fittings?.amplifier
+  if (size === undefined) return standing
+  const amplifier = amplifierBody(built, size, [...standing, ...wallBodies(built)])
+  return amplifier === undefined ? standing : [...standing, amplifier]
+}

@@ -1,0 +1,214 @@
+/** Drivers, tubes and the terminal cup set on their faces, and the holes they need. */
+import type { FaceName } from '../../../contract/boxes/words.ts'
+import type { Polygon } from '../../../numeric/polygon.ts'
+import { leftPart } from '../../../numeric/polygon.ts'
+import { DesignError } from '../../design-error.ts'
+import type { BoxDriver, BoxRequest, PlaceOnPanel, RoundPort } from '../request/box-request.ts'
+import { type Face, findFace, type Inside, inFrame, onFace } from '../shell/face.ts'
+import type { CutOut, Point3 } from '../shell/panel.ts'
+import type { BarePanel } from '../shell/shell-panels.ts'
+import { arrange } from './arrange.ts'
+import { driverFixing, USUAL_SCREW_COUNT } from './driver-fixing.ts'
+
+export interface MountedDriver {
+  readonly kind: 'driver'
+  readonly label: string
+  readonly driver: BoxDriver
+  readonly field: string
+  readonly face: Face
+  readonly centre: PlaceOnPanel
+  readonly at: Point3
+}
+
+export interface MountedTube {
+  readonly kind: 'tube'
+  readonly label: string
+  readonly port: RoundPort
+  readonly outerDiameterM: number
+  /** Behind the inner face of its panel. */
+  readonly insideM: number
+  readonly field: string
+  readonly face: Face
+  readonly centre: PlaceOnPanel
+  readonly at: Point3
+}
+export type Mounted = MountedDriver | MountedTube
+
+/** Fit of a tube in its hole [m]. */
+const TUBE_FIT_M = 0.5e-3
+/** Wall of a tube whose outer diameter is not given [m]. */
+const TUBE_WALL_M = 3e-3
+
+export const tubeOuter = ({ outerDiameterM, innerDiameterM }: RoundPort): number =>
+  outerDiameterM ?? innerDiameterM + 2 * TUBE_WALL_M
+
+/** Length of a tube behind the inner face of its panel. @throws DesignError unless exactly one length is given */
+export function tubeInside({ lengthM, insideLengthM }: RoundPort, panelM: number): number {
+  if ((lengthM === undefined) === (insideLengthM === undefined)) {
+    throw new DesignError(lengthM === undefined ? 'missing-input' : 'conflicting-input', {
+      field: 'port.lengthM',
+      detail: 'Give the length of the tube either as a whole or as the part inside the box.'
+    })
+  }
+  return insideLengthM ?? Math.max(0, (lengthM ?? 0) - panelM)
+}
+
+interface Item {
+  readonly label: string
+  readonly field: string
+  readonly faceName: FaceName
+  readonly diameterM: number
+  readonly centre?: PlaceOnPanel
+  readonly mount: (face: Face, centre: PlaceOnPanel) => Mounted
+}
+
+function driverItems(drivers: readonly BoxDriver[]): readonly Item[] {
+  let number = 0
+  const total = drivers.reduce((sum, { count = 1 }) => sum + count, 0)
+  return drivers.flatMap((driver, i) => {
+    const { count = 1, centres } = driver
+    const field = `drivers[${i}]`
+    if (centres !== undefined && centres.length !== count) {
+      throw new DesignError('conflicting-input', {
+        field: `${field}.centres`,
+        detail: `There are ${count} drivers of this kind but ${centres.length} centres.`
+      })
+    }
+    if (driver.cutOutDiameterM === undefined) return []
+    const diameterM = driver.flangeDiameterM ?? driver.cutOutDiameterM
+    return Array.from({ length: count }, (_, n): Item => {
+      number += 1
+      const label = driver.label ?? (total === 1 ? 'driver' : `driver ${number}`)
+      const centre = centres?.[n]
+      return {
+        label,
+        field,
+        faceName: driver.face ?? 'front',
+        diameterM,
+        ...(centre === undefined ? {} : { centre }),
+        mount: (face, at) => ({ kind: 'driver', label, driver, field, face, centre: at, at: onFace(face.place, at) })
+      }
+    })
+  })
+}
+
+function tubeItems(port: RoundPort, insideM: number): readonly Item[] {
+  const { count = 1, centres } = port
+  if (centres !== undefined && centres.length !== count) {
+    throw new DesignError('conflicting-input', {
+      field: 'port.centres',
+      detail: `There are ${count} tubes but ${centres.length} centres.`
+    })
+  }
+  const outerDiameterM = tubeOuter(port)
+  return Array.from({ length: count }, (_, n): Item => {
+    const label = count === 1 ? 'port' : `port ${n + 1}`
+    const centre = centres?.[n]
+    return {
+      label,
+      field: 'port',
+      faceName: port.face ?? 'front',
+      diameterM: outerDiameterM,
+      ...(centre === undefined ? {} : { centre }),
+      mount: (face, at) => ({
+        kind: 'tube',
+        label,
+        port,
+        outerDiameterM,
+        insideM,
+        field: 'port',
+        face,
+        centre: at,
+        at: onFace(face.place, at)
+      })
+    }
+  })
+}
+
+/** Where nothing else may stand on a face: what a slot takes of it, as a line that has the free part on its left. */
+type Reserved = (face: Face) => Polygon
+
+/** Sets everything on its face; what has no centre is arranged with the others that have none. */
+export function mountAll(
+  inside: Inside,
+  panels: readonly BarePanel[],
+  { drivers = [], port }: BoxRequest,
+  free: Reserved,
+  tubeInsideM: number
+): readonly Mounted[] {
+  const items = [...driverItems(drivers), ...(port?.kind === 'round' ? tubeItems(port, tubeInsideM) : [])]
+  const names = [...new Set(items.map(({ faceName }) => faceName))]
+  return names.flatMap(name => {
+    const here = items.filter(({ faceName }) => faceName === name)
+    const face = findFace(inside, panels, name, `${here[0]?.field}.face`)
+    const loose = here.filter(({ centre }) => centre === undefined)
+    const places = arrange(
+      free(face),
+      loose.map(({ diameterM }) => diameterM)
+    )
+    return here.map(item => item.mount(face, item.centre ?? places[loose.indexOf(item)] ?? { uM: 0, vM: 0 }))
+  })
+}
+
+/** The clear part of a face less a strip along its lower, upper, left or right edge. */
+export function withoutStrip(clear: Polygon, edge: 'lower' | 'upper' | 'left' | 'right', depthM: number): Polygon {
+  const xs = clear.map(({ x }) => x)
+  const ys = clear.map(({ y }) => y)
+  const lines = {
+    lower: { at: { x: 0, y: Math.min(...ys) + depthM }, along: { x: 1, y: 0 } },
+    upper: { at: { x: 0, y: Math.max(...ys) - depthM }, along: { x: -1, y: 0 } },
+    left: { at: { x: Math.min(...xs) + depthM, y: 0 }, along: { x: 0, y: -1 } },
+    right: { at: { x: Math.max(...xs) - depthM, y: 0 }, along: { x: 0, y: 1 } }
+  }
+  return leftPart(clear, lines[edge])
+}
+
+function screwsOf({
+  screwCircleDiameterM,
+  screwCount = USUAL_SCREW_COUNT,
+  massKg
+}: BoxDriver): Pick<CutOut, 'screwCircle'> {
+  if (screwCircleDiameterM === undefined) return {}
+  const { screw, pilotM } = driverFixing(massKg)
+  return {
+    screwCircle: { diameterM: screwCircleDiameterM, count: screwCount, startAngleDeg: 0, holeDiameterM: pilotM, screw }
+  }
+}
+
+function driverHoles({ driver, label, centre }: MountedDriver): readonly CutOut[] {
+  const { cutOutDiameterM = 0, flangeDiameterM, rebateDepthM } = driver
+  const hole: CutOut = {
+    kind: 'circle',
+    purpose: 'driver',
+    label,
+    ...centre,
+    diameterM: cutOutDiameterM,
+    ...screwsOf(driver)
+  }
+  if (rebateDepthM === undefined || flangeDiameterM === undefined) return [hole]
+  return [
+    {
+      kind: 'circle',
+      purpose: 'driver-rebate',
+      label,
+      ...centre,
+      diameterM: flangeDiameterM + 1e-3,
+      rebateDepthM
+    },
+    hole
+  ]
+}
+
+/** Holes in the outer panel of the face; `through` repeats in every layer, rebates only in the outermost. */
+export function holesOf(mounted: Mounted): readonly CutOut[] {
+  if (mounted.kind === 'driver') return driverHoles(mounted)
+  const { label, centre, outerDiameterM } = mounted
+  return [{ kind: 'circle', purpose: 'port', label, ...centre, diameterM: outerDiameterM + TUBE_FIT_M }]
+}
+
+/** The holes of a face as they fall on one of its boards, whose frame may be shifted against the outer one. */
+export function holesOn(panel: BarePanel, face: Face, holes: readonly CutOut[]): readonly CutOut[] {
+  return holes
+    .filter(({ rebateDepthM }) => rebateDepthM === undefined || panel.layer === 0)
+    .map(hole => ({ ...hole, ...inFrame(panel.place, onFace(face.place, hole)) }))
+}

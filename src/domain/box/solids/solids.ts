@@ -1,0 +1,105 @@
+/** Bodies in a box as convex pieces: boards and blocks as polytopes, tubes and motors as hulls of two discs. */
+import { type Convex, cross, dot, minus, plus, unit, type Vector3, vector } from '../../../numeric/convex-distance.ts'
+import type { Polygon } from '../../../numeric/polygon.ts'
+import { leftPart } from '../../../numeric/polygon.ts'
+import { triangles } from '../../../numeric/triangles.ts'
+import type { Direction3, Point3 } from '../shell/panel.ts'
+import type { Shell } from '../shell/shell.ts'
+import { inBox } from '../shell/shell-panels.ts'
+
+export const toVector = ({ xM, yM, zM }: Point3): Vector3 => vector(xM, yM, zM)
+export const toDirection = ({ x, y, z }: Direction3): Vector3 => vector(x, y, z)
+
+/** A body with the box round it, which most pairs need only. */
+function bounded(body: Omit<Convex, 'low' | 'high'>): Convex {
+  const { support } = body
+  const at = (sign: number) =>
+    vector(support(vector(sign, 0, 0)).x, support(vector(0, sign, 0)).y, support(vector(0, 0, sign)).z)
+  return { ...body, low: at(-1), high: at(1) }
+}
+
+export function polytope(corners: readonly Vector3[], axes: readonly Vector3[]): Convex {
+  const sum = corners.reduce((all, corner) => plus(all, corner), vector(0, 0, 0))
+  return bounded({
+    axes,
+    middle: plus(vector(0, 0, 0), sum, 1 / corners.length),
+    support: along => corners.reduce((best, corner) => (dot(corner, along) > dot(best, along) ? corner : best))
+  })
+}
+
+export interface Disc {
+  readonly centre: Vector3
+  /** Unit vector. */
+  readonly along: Vector3
+  readonly radius: number
+}
+
+function rimOf({ centre, along, radius }: Disc, towards: Vector3): Vector3 {
+  const flat = unit(minus(towards, plus(vector(0, 0, 0), along, dot(towards, along))))
+  return flat === undefined ? centre : plus(centre, flat, radius)
+}
+
+/** A cylinder, a frustum or a slice of a bend. */
+export function drum(a: Disc, b: Disc): Convex {
+  return bounded({
+    axes: [a.along, b.along],
+    middle: plus(plus(vector(0, 0, 0), a.centre, 0.5), b.centre, 0.5),
+    support: towards => {
+      const [first, second] = [rimOf(a, towards), rimOf(b, towards)]
+      return dot(first, towards) >= dot(second, towards) ? first : second
+    }
+  })
+}
+
+/** A convex polygon of the profile plane along the axis of the box. */
+function bar(axis: Shell['axis'], polygon: Polygon, from: number, to: number): Convex {
+  const corners = [from, to].flatMap(along => polygon.map(point => toVector(inBox(axis, point, along))))
+  const own = axis === 'x' ? vector(1, 0, 0) : vector(0, 0, 1)
+  const sides = polygon.map((point, i) => {
+    const next = polygon[(i + 1) % polygon.length] ?? point
+    return unit(cross(minus(toVector(inBox(axis, next, 0)), toVector(inBox(axis, point, 0))), own))
+  })
+  return polytope(corners, [own, ...sides.filter(each => each !== undefined)])
+}
+
+/** Any polygon of the profile plane along the axis of the box, in convex pieces. */
+export const bars = (axis: Shell['axis'], polygon: Polygon, from: number, to: number): readonly Convex[] =>
+  triangles(polygon).map(each => bar(axis, each, from, to))
+
+interface Window {
+  readonly x: number
+  readonly y: number
+  readonly width: number
+  readonly height: number
+}
+
+/** The convex pieces of a polygon round a window: left of it, right of it, and between these below and above it. */
+export function roundWindow(polygon: Polygon, { x, y, width, height }: Window): readonly Polygon[] {
+  const [left, right, low, high] = [x - width / 2, x + width / 2, y - height / 2, y + height / 2]
+  const before = { at: { x: left, y: 0 }, along: { x: 0, y: 1 } }
+  const behind = { at: { x: right, y: 0 }, along: { x: 0, y: -1 } }
+  const middle = {
+    from: { at: { x: left, y: 0 }, along: { x: 0, y: -1 } },
+    to: { at: { x: right, y: 0 }, along: { x: 0, y: 1 } }
+  }
+  const below = { at: { x: 0, y: low }, along: { x: -1, y: 0 } }
+  const above = { at: { x: 0, y: high }, along: { x: 1, y: 0 } }
+  return triangles(polygon)
+    .flatMap(each => {
+      const between = leftPart(leftPart(each, middle.from), middle.to)
+      return [leftPart(each, before), leftPart(each, behind), leftPart(between, below), leftPart(between, above)]
+    })
+    .filter(piece => piece.length > 2)
+}
+
+/** A block square to a frame: its middle, half its size along three unit vectors. */
+export function block(middle: Vector3, halves: readonly { readonly along: Vector3; readonly half: number }[]): Convex {
+  const corners = halves.reduce<readonly Vector3[]>(
+    (all, { along, half }) => all.flatMap(point => [plus(point, along, half), plus(point, along, -half)]),
+    [middle]
+  )
+  return polytope(
+    corners,
+    halves.map(({ along }) => along)
+  )
+}

@@ -1,0 +1,123 @@
+/** The hole for the terminal cup. */
+import { bounds, centroid, type Polygon } from '../../../numeric/polygon.ts'
+import { insideDistance } from '../../../numeric/polygon-distance.ts'
+import { DesignError } from '../../design-error.ts'
+import type { BuiltBox } from '../layout/build-box.ts'
+import type { Clearance } from '../request/box-layout.ts'
+import type { BoxFittings, PlaceOnPanel } from '../request/box-request.ts'
+import { type Face, findFace, inFrame } from '../shell/face.ts'
+import type { CutOut } from '../shell/panel.ts'
+import type { BarePanel } from '../shell/shell-panels.ts'
+import { unmirrored } from '../shell/slot-plane.ts'
+import { clearanceRow } from './clearances.ts'
+
+type Terminal = NonNullable<BoxFittings['terminal']>
+
+interface TerminalHole {
+  readonly face: Face
+  readonly panel: BarePanel
+  readonly hole: CutOut
+  /** From the rim of the hole to the edge of the free panel, and to the next hole [m]; negative where it crosses them. */
+  readonly edgeM: number
+  readonly webM: number
+}
+
+/** Round cups of the trade want a hole of about this size; common practice, no source [m]. */
+export const USUAL_CUP_M = 76e-3
+/** What such a cup takes of the air [m³]. */
+export const USUAL_CUP_M3 = 0.1e-3
+
+const rules = {
+  edge: { needM: 20e-3, why: 'wood for the screws of the cup (common practice)' },
+  hole: { needM: 40e-3, why: 'wood between two holes (common practice)' }
+} as const
+
+function outline({ cutOutDiameterM, cutOutWidthM, cutOutHeightM }: Terminal) {
+  if (cutOutWidthM === undefined && cutOutHeightM === undefined) {
+    const diameterM = cutOutDiameterM ?? USUAL_CUP_M
+    return { shape: { kind: 'circle' as const, diameterM }, half: { u: diameterM / 2, v: diameterM / 2 } }
+  }
+  if (cutOutDiameterM !== undefined || cutOutWidthM === undefined || cutOutHeightM === undefined) {
+    throw new DesignError(cutOutDiameterM === undefined ? 'missing-input' : 'conflicting-input', {
+      field: 'fittings.terminal',
+      detail: 'Give the diameter of a round cut-out, or both width and height of a rectangular one.'
+    })
+  }
+  return {
+    shape: { kind: 'rectangle' as const, widthM: cutOutWidthM, heightM: cutOutHeightM },
+    half: { u: cutOutWidthM / 2, v: cutOutHeightM / 2 }
+  }
+}
+
+/** Depth of the cup behind the inner face of its panel [m]. */
+export function cupDepth({ diameterM, widthM = 0, heightM = 0 }: CutOut, terminal: Terminal = {}): number {
+  const areaM2 = diameterM === undefined ? widthM * heightM : (Math.PI / 4) * diameterM ** 2
+  return (terminal.volumeM3 ?? USUAL_CUP_M3) / areaM2
+}
+
+/** Where the slot leaves the panel: the stretch between the end of the slot and the other edge. */
+function freeHeight({ port, inside }: BuiltBox, clear: Polygon, panel: BarePanel): readonly [number, number] {
+  const { low, high } = bounds(clear)
+  if (port?.kind !== 'slot' || port.space.placed.axis !== inside.shell.axis || inside.shell.axis !== 'x')
+    return [low, high]
+  const { x, y } = unmirrored(port.space.placed, port.run.mouth)
+  const end = inFrame(panel.place, { xM: 0, yM: x, zM: y }).vM
+  if (port.run.legs < 2 || end <= low || end >= high) return [low, high]
+  return port.space.placed.isMirrored ? [low, end] : [end, high]
+}
+
+/** Shares of the free width and height at which a cup without a given centre is tried, the middle first. */
+const tryShares = [0.5, 0.25, 0.75, 0.15, 0.85]
+
+function roomAt(built: BuiltBox, face: Face, centre: PlaceOnPanel, half: { readonly u: number; readonly v: number }) {
+  const corners = [-1, 1].flatMap(i => [-1, 1].map(k => ({ x: centre.uM + i * half.u, y: centre.vM + k * half.v })))
+  const isRound = half.u === half.v
+  const edgeM = isRound
+    ? insideDistance(face.clear, { x: centre.uM, y: centre.vM }) - half.u
+    : Math.min(...corners.map(corner => insideDistance(face.clear, corner)))
+  const gaps = built.mounted
+    .filter(each => each.face.place === face.place)
+    .map(each => {
+      const radius = (each.kind === 'driver' ? (each.driver.cutOutDiameterM ?? 0) : each.outerDiameterM) / 2
+      const [du, dv] = [Math.abs(each.centre.uM - centre.uM), Math.abs(each.centre.vM - centre.vM)]
+      const apart = isRound ? Math.hypot(du, dv) - half.u : toRectangle(du, dv, half)
+      return apart - radius
+    })
+  return { edgeM, webM: Math.min(Number.POSITIVE_INFINITY, ...gaps) }
+}
+
+/** From a point to a rectangle about the origin; negative inside. */
+function toRectangle(du: number, dv: number, { u, v }: { readonly u: number; readonly v: number }): number {
+  const [a, b] = [du - u, dv - v]
+  return a < 0 && b < 0 ? Math.max(a, b) : Math.hypot(Math.max(0, a), Math.max(0, b))
+}
+
+/** On the back, or where asked; where the most wood is left round it when no centre is given, the middle first. */
+export function terminalHole(built: BuiltBox, terminal: Terminal | undefined): TerminalHole | undefined {
+  if (terminal === undefined) return undefined
+  const { shape, half } = outline(terminal)
+  const prism = built.inside.shell.axis === 'z'
+  const face = findFace(built.inside, built.panels, terminal.face ?? (prism ? 'top' : 'back'), 'fittings.terminal.face')
+  const panel = built.panels.find(({ place }) => place === face.place)
+  if (panel === undefined) return undefined
+  const { left, width } = bounds(face.clear)
+  const [low, high] = freeHeight(built, face.clear, panel)
+  const middle = centroid(face.clear)
+  const tried = tryShares.flatMap(v => tryShares.map(u => ({ uM: left + u * width, vM: low + v * (high - low) })))
+  const first = { uM: middle.x, vM: face.clear.length === 4 ? (low + high) / 2 : middle.y }
+  const places = terminal.centre === undefined ? [first, ...tried] : [terminal.centre]
+  const rooms = places.map(centre => ({ centre, ...roomAt(built, face, centre, half) }))
+  const spare = (room: (typeof rooms)[number]) =>
+    Math.min(0, room.edgeM - rules.edge.needM, room.webM - rules.hole.needM)
+  const { centre, edgeM, webM } = rooms.reduce((a, b) => (spare(b) > spare(a) ? b : a))
+  return { face, panel, hole: { purpose: 'terminal', label: 'terminal cup', ...centre, ...shape }, edgeM, webM }
+}
+
+/** Rows only where something is too near. */
+export function cupClearances(cup: TerminalHole | undefined): readonly Clearance[] {
+  if (cup === undefined) return []
+  return [
+    clearanceRow('terminal cup: hole to the edge of the free panel', cup.edgeM, rules.edge),
+    clearanceRow('terminal cup: wood to the next hole', cup.webM, rules.hole)
+  ].filter(({ passes }) => !passes)
+}

@@ -1,0 +1,105 @@
+/** How stiff a built box is, face by face, and what still falls short. */
+import { type Caution, caution } from '../../caution.ts'
+import type { BuiltBox } from '../layout/build-box.ts'
+import type { Settled } from '../layout/settle.ts'
+import { type BracePlan, boxPressure, noBraces, placeBraces, wantedFrequency } from './brace-plan.ts'
+import { bareFrequencies, bracedFrequency, faceBending } from './face-strength.ts'
+import { bracingTargets } from './vibration-targets.ts'
+
+interface FaceVibration {
+  readonly face: string
+  /** Free between the other panels. */
+  readonly lengthM: number
+  readonly widthM: number
+  readonly thicknessM: number
+  /** Bare, edges free to turn and held. */
+  readonly supportedHz: number
+  readonly clampedHz: number
+  /** Frames that cross it, and battens in each of its spans. */
+  readonly frames: number
+  readonly battens: number
+  /** Edges free to turn, with its braces and the drivers of given mass. */
+  readonly builtHz: number
+  readonly wantedHz: number
+  readonly passes: boolean
+  /** Under the pressure of the box, between supported and clamped. */
+  readonly largestBendingM?: number
+  readonly displacedM3?: number
+}
+
+export interface BoxVibration {
+  readonly wantedHz: number
+  readonly pressurePa?: number
+  readonly faces: readonly FaceVibration[]
+  /** All faces together over the air the cones move [%]. */
+  readonly movedSharePercent?: number
+}
+
+function conesM3({ request }: Settled): number {
+  return (request.drivers ?? []).reduce((sum, { sdM2 = 0, xmaxM = 0, count = 1 }) => sum + sdM2 * xmaxM * count, 0)
+}
+
+export function boxVibration(built: BuiltBox, settled: Settled): BoxVibration {
+  const plan: BracePlan = settled.plan ?? noBraces
+  const wantedHz = wantedFrequency(settled)
+  const pressurePa = boxPressure(settled, built.netM3)
+  const faces = placeBraces(built, settled, plan).faces.map(({ face, spans }): FaceVibration => {
+    const battens = Math.max(0, ...spans.map(each => each.battens.length))
+    const builtHz = bracedFrequency(face, spans, built, settled)
+    const bending = pressurePa === undefined ? undefined : faceBending(face, spans, settled, pressurePa)
+    return {
+      face: face.name,
+      lengthM: Math.max(face.alongM, face.acrossM),
+      widthM: Math.min(face.alongM, face.acrossM),
+      thicknessM: face.thicknessM,
+      ...bareFrequencies(face, settled),
+      frames: face.held.length,
+      battens,
+      builtHz,
+      wantedHz,
+      passes: builtHz >= wantedHz && (bending?.largestM ?? 0) <= bracingTargets.deflectionM,
+      ...(bending === undefined ? {} : { largestBendingM: bending.largestM, displacedM3: bending.displacedM3 })
+    }
+  })
+  const cones = conesM3(settled)
+  const moved = faces.reduce((sum, { displacedM3 = 0 }) => sum + displacedM3, 0)
+  return {
+    wantedHz,
+    ...(pressurePa === undefined ? {} : { pressurePa }),
+    faces,
+    ...(pressurePa === undefined || cones === 0 ? {} : { movedSharePercent: (moved / cones) * 100 })
+  }
+}
+
+/** A tenth of the air lost is 20·log(0.9), a decibel less bass: no longer a note. */
+const FELT_PERCENT = 10
+
+/** @param wasBraced  whether bracing was asked for already */
+export function vibrationCautions(
+  { faces, wantedHz, movedSharePercent = 0 }: BoxVibration,
+  wasBraced: boolean
+): readonly Caution[] {
+  const low = faces.filter(({ builtHz }) => builtHz < wantedHz)
+  const lowest = Math.min(...low.map(({ builtHz }) => builtHz))
+  const share = bracingTargets.volumeShare * 100
+  return [
+    ...(low.length === 0
+      ? []
+      : [
+          caution(
+            'panel-in-band',
+            `${low.map(({ face, builtHz }) => `${face} ${Math.round(builtHz)} Hz`).join(', ')}: below the ${Math.round(wantedHz)} Hz that keep panels out of the band. ${wasBraced ? 'Braces alone do not reach it: take a thicker board or a second front board, a smaller box, or a lower top of the band.' : 'Bracing, a thicker board or a second front board raises them.'}`,
+            { figures: { lowestHz: lowest, wantedHz } }
+          )
+        ]),
+    ...(movedSharePercent <= share
+      ? []
+      : [
+          caution(
+            'panels-move-air',
+            `The panels flex: at full power they move ${movedSharePercent.toPrecision(2)} % as much air as the cones. Aim for under ${share} %: add a brace or a second layer.`,
+            { ...(movedSharePercent > FELT_PERCENT ? { level: 'care' as const } : {}), figures: { movedSharePercent } }
+          )
+        ])
+  ]
+}

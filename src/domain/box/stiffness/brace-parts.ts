@@ -1,0 +1,75 @@
+/** Frames and battens as parts of the cut list and as bodies. */
+import type { BuiltBox } from '../layout/build-box.ts'
+import type { Settled } from '../layout/settle.ts'
+import type { Panel } from '../shell/panel.ts'
+import type { Body } from '../solids/bodies.ts'
+import { finishPanel } from '../solids/finish-panels.ts'
+import { BATTEN_HEIGHT_M, battenLengthM } from './batten-places.ts'
+import { frameBodies } from './brace-bodies.ts'
+import { noBraces, type PlacedBraces, placeBraces } from './brace-plan.ts'
+import { type Frame, framePanel } from './brace-windows.ts'
+
+function batten(name: string, length: number, { fixed, board }: Settled): Panel {
+  return {
+    name,
+    role: 'brace',
+    quantity: 1,
+    material: board.material,
+    lengthM: Math.max(length, BATTEN_HEIGHT_M),
+    widthM: Math.min(length, BATTEN_HEIGHT_M),
+    thicknessM: fixed.thicknessM,
+    lengthAlong: length >= BATTEN_HEIGHT_M ? 'u' : 'v',
+    grain: board.grained ? 'length' : 'any',
+    outline: [
+      { uM: 0, vM: 0 },
+      { uM: length, vM: 0 },
+      { uM: length, vM: BATTEN_HEIGHT_M },
+      { uM: 0, vM: BATTEN_HEIGHT_M }
+    ],
+    edges: [],
+    cutOuts: [],
+    massKg: length * BATTEN_HEIGHT_M * fixed.thicknessM * board.densityKgPerM3
+  }
+}
+
+function bracesOf(built: BuiltBox, settled: Settled): PlacedBraces {
+  const { plan, request } = settled
+  const given = plan === undefined || request.displacement?.bracesM3 !== undefined
+  return placeBraces(built, settled, given ? noBraces : plan)
+}
+
+/** Frames of two chambers bear the same number. */
+function frameNames(frames: readonly Frame[]): readonly string[] {
+  const places = [...new Set(frames.map(({ placeM }) => placeM))]
+  const isParted = frames.some(({ chamber }) => chamber === 'front')
+  return frames.map(({ placeM, chamber }) => {
+    const number = `brace ${places.indexOf(placeM) + 1}`
+    return isParted ? `${number}, ${chamber} chamber` : number
+  })
+}
+
+const battensOf = ({ faces }: PlacedBraces) =>
+  faces.flatMap(({ face, spans }) => {
+    const all = spans.flatMap(({ battens }) => battens)
+    return all.map((each, i) => ({ ...each, name: `batten, ${face.name}${all.length > 1 ? ` ${i + 1}` : ''}` }))
+  })
+
+export function braceParts(built: BuiltBox, settled: Settled): readonly Panel[] {
+  const { fixed, board } = settled
+  const braces = bracesOf(built, settled)
+  const names = frameNames(braces.frames)
+  const frames = braces.frames.map((frame, i) => {
+    const { panel, holes } = framePanel(built.inside, frame, fixed.thicknessM, names[i] ?? 'brace')
+    return finishPanel(panel, board, holes)
+  })
+  return [...frames, ...battensOf(braces).map(each => batten(each.name, battenLengthM(each), settled))]
+}
+
+export function braceBodies(built: BuiltBox, settled: Settled): readonly Body[] {
+  const braces = bracesOf(built, settled)
+  const names = frameNames(braces.frames)
+  return [
+    ...braces.frames.map((frame, i) => frameBodies(built.inside, frame, settled.fixed.thicknessM, names[i] ?? 'brace')),
+    ...battensOf(braces).map(({ name, body }) => ({ ...body, name }))
+  ]
+}

@@ -1,0 +1,118 @@
+/** Faces of a box free between the other panels, and the lines that hold them. */
+import { bounds, edgeLength, edgeLine, leftOf } from '../../../numeric/polygon.ts'
+import type { BuiltBox } from '../layout/build-box.ts'
+import { clearLength, wallOf } from '../shell/shell.ts'
+import type { Mounted, MountedDriver } from '../solids/mounting.ts'
+
+/** A face free between the other panels: along the axis of the box, and across. */
+export interface FreeFace {
+  readonly name: string
+  readonly wall: number | 'low' | 'high'
+  readonly alongM: number
+  readonly acrossM: number
+  readonly thicknessM: number
+  readonly drivers: readonly MountedDriver[]
+  /** From where along the axis battens may stand: 0 on a bare face, past a slot, or nowhere (Infinity). */
+  readonly battensFromM: number
+  /** Lines that hold it, from its low end along the axis. */
+  readonly held: readonly number[]
+}
+
+const sameWall = ({ panels }: BuiltBox, wall: FreeFace['wall']) =>
+  panels.filter(panel => panel.wall === wall).map(({ place }) => place)
+
+/** Walls of the box that a slot runs along, as edges of the profile; empty for one that runs in another plane. */
+export function slotWalls({ port, inside }: BuiltBox): readonly number[] {
+  if (port?.kind !== 'slot' || port.space.placed.axis !== inside.shell.axis) return []
+  const n = inside.inner.length
+  const { plane, isMirrored } = port.space.placed
+  return Array.from({ length: port.run.legs }, (_, k) => {
+    const edge = (plane.front + 1 + k) % n
+    return isMirrored ? (2 * n - 2 - edge) % n : edge
+  })
+}
+
+/** Drivers and tubes on the boards of a face. */
+function mountedOn(built: BuiltBox, wall: FreeFace['wall']): readonly Mounted[] {
+  const places = sameWall(built, wall)
+  return built.mounted.filter(({ face }) => places.includes(face.place))
+}
+
+/**
+ * Where battens start on a face that has `reach` of a slot before it; nowhere beside drivers, tubes, a slot that crosses, or on
+ * a face that a divider meets.
+ */
+function battensFrom(built: BuiltBox, wall: FreeFace['wall'], here: readonly Mounted[], reach: number): number {
+  const { port, inside, divider } = built
+  const crosses = port?.kind === 'slot' && port.space.placed.axis !== inside.shell.axis
+  const isParted = divider !== undefined && !(typeof wall === 'number' && isWhole(built, wall))
+  return here.length > 0 || crosses || isParted ? Number.POSITIVE_INFINITY : reach
+}
+
+/** Whether a wall lies in one chamber: no corner of the divider lies on it. */
+function isWhole({ inside, divider }: BuiltBox, wall: number): boolean {
+  const line = edgeLine(inside.inner, wall)
+  return divider?.parts.board.every(point => Math.abs(leftOf(line, point)) > 1e-9) ?? true
+}
+
+function freeWall(built: BuiltBox, wall: number, covered: readonly number[], frames: readonly number[]): FreeFace {
+  const { shell, inner } = built.inside
+  const own = wallOf(shell, wall)
+  const slot = built.port?.kind === 'slot' && covered.includes(wall) ? built.port.space : undefined
+  const cheek = slot?.hasCheek ? [slot.widthM + slot.wallM / 2] : []
+  const reach = slot === undefined ? 0 : slot.widthM + (slot.hasCheek ? slot.wallM : 0)
+  const here = mountedOn(built, wall)
+  return {
+    name: own.name,
+    wall,
+    alongM: clearLength(shell),
+    acrossM: edgeLength(inner, wall),
+    thicknessM: own.thicknessM * own.layers,
+    drivers: here.filter(each => each.kind === 'driver'),
+    battensFromM: battensFrom(built, wall, here, reach),
+    held: [...cheek, ...frames.filter(place => place >= reach)].toSorted((a, b) => a - b)
+  }
+}
+
+function freeCap(built: BuiltBox, end: 'low' | 'high'): FreeFace {
+  const { shell, inner } = built.inside
+  const { width, height } = bounds(inner)
+  const here = mountedOn(built, end)
+  return {
+    name: shell.caps[end].name,
+    wall: end,
+    alongM: width,
+    acrossM: height,
+    thicknessM: shell.caps[end].thicknessM,
+    drivers: here.filter(each => each.kind === 'driver'),
+    battensFromM: battensFrom(built, end, here, 0),
+    held: []
+  }
+}
+
+/** @param frames  places of the braces from the inner face of the low cap */
+export function freeFaces(built: BuiltBox, frames: readonly number[]): readonly FreeFace[] {
+  const covered = slotWalls(built)
+  return [
+    ...built.inside.shell.walls.map((_, wall) => freeWall(built, wall, covered, frames)),
+    freeCap(built, 'low'),
+    freeCap(built, 'high')
+  ]
+}
+
+export interface Span {
+  readonly from: number
+  readonly length: number
+}
+
+/** A span shorter than this is stiff by itself [m]. */
+const SHORTEST_BATTENED_M = 0.15
+
+/** Whether a batten may stand in a span: half a board of the cheek reaches over its start. */
+export const takesBattens = ({ battensFromM, thicknessM }: FreeFace, { from, length }: Span) =>
+  from >= battensFromM - thicknessM && length >= SHORTEST_BATTENED_M
+
+export function spansOf({ held, alongM }: FreeFace): readonly Span[] {
+  const lines = [0, ...held, alongM]
+  return lines.slice(1).map((to, i) => ({ from: lines[i] ?? 0, length: to - (lines[i] ?? 0) }))
+}

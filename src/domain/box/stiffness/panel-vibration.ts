@@ -1,0 +1,200 @@
+/** One panel by itself: where it rings, how far it bends, what a brace changes. */
+import { type Assumptions, assumptions } from '../../assume.ts'
+import { type Caution, caution } from '../../caution.ts'
+import { requireWithin } from '../../design-error.ts'
+import { type BoardProperties, boardProperties } from '../../material/board-properties.ts'
+import type { Basis, Outcome } from '../../outcome.ts'
+import type { BoardChoice } from '../request/box-request.ts'
+import { frequencyWithDrivers } from './driver-on-plate.ts'
+import {
+  clamped,
+  type Plate,
+  plateDeflection,
+  plateFrequency,
+  plateRigidity,
+  type Rigidity,
+  supported,
+  supportedFrequency
+} from './plate.ts'
+import { bracingTargets } from './vibration-targets.ts'
+
+interface PanelVibrationRequest {
+  /** Free between its edges; `length` along the face grain. */
+  readonly lengthM: number
+  readonly widthM: number
+  /** One board. */
+  readonly thicknessM: number
+  /** Boards glued face to face. */
+  readonly layers?: number
+  readonly board?: BoardChoice
+  /** Equal spans that braces divide the panel into. */
+  readonly spans?: { readonly ofLength?: number; readonly ofWidth?: number }
+  readonly driver?: {
+    readonly massKg: number
+    readonly screwCircleDiameterM: number
+    readonly fromEndM?: number
+    readonly fromSideM?: number
+  }
+  readonly pressurePa?: number
+  /** Top of the band the box plays. */
+  readonly upperHz?: number
+}
+
+interface EdgePair {
+  readonly supportedHz: number
+  readonly clampedHz: number
+}
+
+interface Bending {
+  readonly largestM: number
+  readonly meanM: number
+  /** Volume the panel moves out by. */
+  readonly displacedM3: number
+}
+
+interface PanelVibration {
+  readonly massPerAreaKgPerM2: number
+  readonly rigidity: { readonly alongNm: number; readonly acrossNm: number; readonly twistNm: number }
+  readonly plain: EdgePair
+  /** The longer side halved by a stiff brace, each half with edges of the same kind. */
+  readonly halved: EdgePair
+  readonly braced?: EdgePair
+  /** Supported edges, the driver's mass on its screws. */
+  readonly withDriverHz?: number
+  readonly wantedHz: number
+  readonly passes: boolean
+  /** Equal spans of the longer side from which the supported panel passes. */
+  readonly spansToPass: number
+  readonly bending?: { readonly supported: Bending; readonly clamped: Bending }
+}
+
+/** Length along x, face grain along x. */
+function plateOf(board: BoardProperties, lengthM: number, widthM: number, thicknessM: number): Plate {
+  return {
+    xM: lengthM,
+    yM: widthM,
+    rigidity: plateRigidity(board, thicknessM),
+    massPerAreaKgPerM2: board.densityKgPerM3 * thicknessM
+  }
+}
+
+const divided = (plate: Plate, ofX: number, ofY: number): Plate => ({
+  ...plate,
+  xM: plate.xM / ofX,
+  yM: plate.yM / ofY
+})
+
+const bothEdges = (plate: Plate): EdgePair => ({
+  supportedHz: plateFrequency(plate, supported),
+  clampedHz: plateFrequency(plate, clamped)
+})
+
+function bending(plate: Plate, pressurePa: number): NonNullable<PanelVibration['bending']> {
+  const of = (edges: typeof supported): Bending => {
+    const { largestMPerPa, meanMPerPa } = plateDeflection(plate, edges)
+    const meanM = meanMPerPa * pressurePa
+    return { largestM: largestMPerPa * pressurePa, meanM, displacedM3: meanM * plate.xM * plate.yM }
+  }
+  return { supported: of(supported), clamped: of(clamped) }
+}
+
+function spansToPass(plate: Plate, wantedHz: number): number {
+  const longX = plate.xM >= plate.yM
+  for (let spans = 1; spans < MOST_SPANS; spans++) {
+    const part = divided(plate, longX ? spans : 1, longX ? 1 : spans)
+    if (supportedFrequency(part) >= wantedHz) return spans
+  }
+  return MOST_SPANS
+}
+const MOST_SPANS = 20
+
+function frequencyBasis({ xM, yM, rigidity, massPerAreaKgPerM2 }: Plate, value: number): Basis {
+  const { x, y, twist }: Rigidity = rigidity
+  return {
+    quantity: 'plain.supportedHz',
+    formula: 'pi/2*sqrt((Dx/a^4 + 2*H/(a^2*b^2) + Dy/b^4)/m)',
+    inputs: [
+      { symbol: 'Dx', value: x, unit: 'N*m' },
+      { symbol: 'Dy', value: y, unit: 'N*m' },
+      { symbol: 'H', value: twist, unit: 'N*m' },
+      { symbol: 'a', value: xM, unit: 'm' },
+      { symbol: 'b', value: yM, unit: 'm' },
+      { symbol: 'm', value: massPerAreaKgPerM2, unit: 'kg/m2' }
+    ],
+    value,
+    unit: 'Hz',
+    source: 'leissa-plates-1969'
+  }
+}
+
+function ringOf({ driver, lengthM, widthM }: PanelVibrationRequest) {
+  if (driver === undefined) return undefined
+  const { massKg, screwCircleDiameterM, fromEndM = lengthM / 2, fromSideM = widthM / 2 } = driver
+  requireWithin('driver.fromEndM', fromEndM, 0, lengthM, 'm')
+  requireWithin('driver.fromSideM', fromSideM, 0, widthM, 'm')
+  requireWithin('driver.screwCircleDiameterM', screwCircleDiameterM, 0, Math.min(lengthM, widthM), 'm')
+  return { massKg, radiusM: screwCircleDiameterM / 2, xM: fromEndM, yM: fromSideM }
+}
+
+function remarks(result: PanelVibration, thin: boolean): readonly Caution[] {
+  const { passes, wantedHz, plain, withDriverHz = plain.supportedHz, spansToPass: spans } = result
+  const low = Math.min(withDriverHz, result.braced?.supportedHz ?? withDriverHz)
+  return [
+    ...(passes
+      ? []
+      : [
+          caution(
+            'panel-in-band',
+            `The panel rings at ${Math.round(low)} Hz or above; ${Math.round(wantedHz)} Hz keep it out of the band. ${spans} equal spans of its longer side would do.`,
+            { figures: { panelHz: low, wantedHz } }
+          )
+        ]),
+    ...(thin
+      ? []
+      : [caution('thick-plate', 'The board is so thick for its size that the thin-plate figures are too high.')])
+  ]
+}
+
+/**
+ * Fundamental frequencies and bending of one panel.
+ *
+ * @throws DesignError `out-of-range` for a driver outside the panel
+ * @validity Edges of a glued box lie between supported and clamped; supported is the safe side for frequency.
+ * @source A. W. Leissa, NASA SP-160 (1969), from memory; thin-plate theory
+ * @check  364 × 604 × 18 mm MDF, E 2.2 GPa, ν 0.25, 750 kg/m³ → supported 148.5 Hz; halved 267.3 Hz
+ */
+export function checkPanelVibration(request: PanelVibrationRequest): Outcome<PanelVibration> {
+  const assume: Assumptions = assumptions()
+  const { lengthM, widthM, thicknessM, spans, pressurePa } = request
+  const board = boardProperties(request.board ?? {}, thicknessM, 'board', assume)
+  const upperHz = assume.or(request.upperHz, 'upperHz', bracingTargets.upperHz, 'a usual low-pass corner')
+  const totalM = thicknessM * (request.layers ?? 1)
+  const plate = plateOf(board, lengthM, widthM, totalM)
+  const wantedHz = upperHz * bracingTargets.frequencyRatio
+  const part = divided(plate, spans?.ofLength ?? 1, spans?.ofWidth ?? 1)
+  const longX = lengthM >= widthM
+  const ring = ringOf(request)
+  const plain = bothEdges(plate)
+  const withDriver = ring === undefined ? {} : { withDriverHz: frequencyWithDrivers(plate, [ring]) }
+  const braced = spans === undefined ? {} : { braced: bothEdges(part) }
+  const judged = braced.braced?.supportedHz ?? withDriver.withDriverHz ?? plain.supportedHz
+  const result: PanelVibration = {
+    massPerAreaKgPerM2: plate.massPerAreaKgPerM2,
+    rigidity: { alongNm: plate.rigidity.x, acrossNm: plate.rigidity.y, twistNm: plate.rigidity.twist },
+    plain,
+    halved: bothEdges(divided(plate, longX ? 2 : 1, longX ? 1 : 2)),
+    ...braced,
+    ...withDriver,
+    wantedHz,
+    passes: judged >= wantedHz,
+    spansToPass: spansToPass(plate, wantedHz),
+    ...(pressurePa === undefined ? {} : { bending: bending(part, pressurePa) })
+  }
+  return {
+    result,
+    cautions: remarks(result, totalM <= Math.min(lengthM, widthM) / 8),
+    assumed: assume.list,
+    sources: ['leissa-plates-1969', 'leissa-plates-1973', 'roark-plates', 'bracing-targets', ...board.sources],
+    basis: [frequencyBasis(plate, plain.supportedHz)]
+  }
+}

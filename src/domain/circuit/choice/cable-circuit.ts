@@ -1,0 +1,117 @@
+/** The circuit around a cable: its task, fuse, source and the resistances that are not cable. */
+import type { FusePolicy } from '../../../contract/supply/words.ts'
+import { type Assumptions, assumptions } from '../../assume.ts'
+import { DesignError } from '../../design-error.ts'
+import { type Breaking, batteryOhm, openCircuit, strongestSource } from '../fuse/battery-source.ts'
+import { ratingBounds, withMaker } from '../fuse/chosen-fuse.ts'
+import { fuseJudgement } from '../fuse/fuse-judgement.ts'
+import { type FuseLink, nextRating } from '../fuse/fuse-rating.ts'
+import { supplyJudgement } from '../source/supply-judgement.ts'
+import type { Yardstick } from './cable-candidate.ts'
+import { type CableChoiceRequest, type CableTask, cableTask } from './cable-request.ts'
+
+/** Settled beside the task; shared with the search for parallel runs. */
+export interface Circuit {
+  readonly task: CableTask
+  readonly yard: Yardstick
+  readonly lowestA: number
+  /** Dense bass. */
+  readonly heavyA: number
+  readonly breaking: Breaking
+  readonly jointsOhm: number
+  readonly chassisOhm: number
+  /** The part of the body that nobody stated. */
+  readonly assumedOhm: number
+}
+
+const JOINTS = 4
+
+interface RestOhms {
+  readonly jointsOhm: number
+  readonly chassisOhm: number
+  /** The body where nobody stated it: no stop rests on it. */
+  readonly assumedOhm: number
+}
+
+function restOhms(request: CableChoiceRequest, assumed: Assumptions): RestOhms {
+  const { jointOhm, chassisOhm } = supplyJudgement
+  const path = request.return
+  const why = `${jointOhm.why}; four of them`
+  const jointsOhm = JOINTS * assumed.or(request.jointOhm, 'jointOhm', jointOhm.value, why)
+  if (path.kind === 'cable') return { jointsOhm, chassisOhm: 0, assumedOhm: 0 }
+  const body = assumed.or(path.resistanceOhm, 'return.resistanceOhm', chassisOhm.value, chassisOhm.why)
+  return { jointsOhm, chassisOhm: body, assumedOhm: path.resistanceOhm === undefined ? body : 0 }
+}
+
+function chooseLink(
+  request: CableChoiceRequest,
+  lowestA: number,
+  loadA: number,
+  breaking: Breaking
+): FuseLink | undefined {
+  const ask = {
+    systemVoltageV: request.systemVoltageV,
+    breaking,
+    ...(request.fuseTypes === undefined ? {} : { types: request.fuseTypes })
+  }
+  const { fuseA } = request
+  if (fuseA === undefined) {
+    const ruled = nextRating({ ...ask, lowestA }, 'fuseTypes')
+    return ruled === undefined ? undefined : withMaker(ruled, request.makerFuseA, loadA)
+  }
+  if (fuseA < loadA * (1 - 1e-12) && (request.checks ?? ['fuse']).includes('fuse')) {
+    throw new DesignError('conflicting-input', {
+      field: 'fuseA',
+      value: fuseA,
+      minimum: loadA,
+      unit: 'A',
+      detail: `A ${fuseA} A fuse opens on the ${loadA.toFixed(1)} A the load draws.`
+    })
+  }
+  const link = nextRating({ ...ask, lowestA: fuseA }, 'fuseTypes')
+  if (link?.ratingA === fuseA) return link
+  throw new DesignError('unknown-designation', {
+    field: 'fuseA',
+    value: fuseA,
+    detail: `${fuseA} A is no standard rating${link === undefined ? '' : `; the next is ${link.ratingA} A`}.`
+  })
+}
+
+/** Its default is told by the fuse, which looks at it unless the full sine lasts. */
+function heavyCurrent(request: CableChoiceRequest, fullSineA: number, assumed: Assumptions): number {
+  const { heavyShare, heavyWhy } = fuseJudgement
+  if (!request.continuousTone) return request.heavyCurrentA ?? fullSineA * heavyShare
+  return assumed.or(request.heavyCurrentA, 'heavyCurrentA', fullSineA * heavyShare, heavyWhy)
+}
+
+export function circuitOf(request: CableChoiceRequest, assumed: Assumptions): Circuit {
+  const task = cableTask(request, assumed)
+  const { lowestA, loadA } = ratingBounds({ ...request, currentA: task.currentA }, task.surroundings.ambientC, assumed)
+  const sourceOhm = batteryOhm(request.source ?? {}, request.systemVoltageV, assumed, 'source.')
+  const openCircuitV = openCircuit(request.source ?? {}, request.systemVoltageV, assumed, 'source.')
+  const rest = restOhms(request, assumed)
+  // its defaults are told with those of the weak end of the same battery
+  const breaking = strongestSource(request.source ?? {}, request.systemVoltageV, 0, assumptions())
+  const fuse = chooseLink(request, lowestA, loadA, breaking)
+  return {
+    task,
+    lowestA,
+    heavyA: heavyCurrent(request, task.currentA, assumed),
+    breaking,
+    ...rest,
+    yard: {
+      policy: assumed.or<FusePolicy>(
+        request.policy,
+        'policy',
+        fuseJudgement.policy,
+        'rating at most the ampacity of the cable'
+      ),
+      systemVoltageV: request.systemVoltageV,
+      openCircuitV,
+      sourceOhm,
+      restOhm: rest.jointsOhm + rest.chassisOhm,
+      ...(fuse === undefined ? {} : { fuse }),
+      ...(request.terminalAreaM2 === undefined ? {} : { terminalAreaM2: request.terminalAreaM2 })
+    }
+  }
+}

@@ -1,0 +1,182 @@
+/** What is asked of a cable, and the same settled: every default chosen and echoed. */
+import type { bodies, CableLimit, FuseType } from '../../../contract/supply/words.ts'
+import {
+  cableLimits,
+  type FusePolicy,
+  type GaugeSystem,
+  type InsulationMaterial
+} from '../../../contract/supply/words.ts'
+import type { Assumptions } from '../../assume.ts'
+import { DesignError } from '../../design-error.ts'
+import type { Surroundings } from '../cable/ampacity.ts'
+import { cableJudgement } from '../cable/cable-judgement.ts'
+import { type CableSize, cableSize, namesItsSeries } from '../cable/cable-size.ts'
+import { type ConductorLaw, type ConductorRequest, conductorLaw } from '../cable/conductor-resistance.ts'
+import { insulationMaterialOf } from '../cable/insulation-material.ts'
+import type { BatterySource } from '../fuse/battery-source.ts'
+import type { LoadOnFuse } from '../fuse/chosen-fuse.ts'
+import { type SurroundingsRequest, surroundings } from '../fuse/protected-cable.ts'
+import { supplyJudgement } from '../source/supply-judgement.ts'
+
+export type ReturnPath =
+  | { readonly kind: 'cable'; readonly lengthM: number }
+  | {
+      readonly kind: 'chassis'
+      readonly leadLengthM?: number
+      readonly resistanceOhm?: number
+      readonly body?: (typeof bodies)[number]
+    }
+
+export interface ShortCircuitRequest {
+  readonly currentA: number
+  readonly durationS: number
+  readonly startC?: number
+  readonly endC?: number
+  /** Gives k from the metal itself instead of the standard’s K. */
+  readonly heatCapacityJPerM3K?: number
+}
+
+export interface CableChoiceRequest extends ConductorRequest, SurroundingsRequest, Omit<LoadOnFuse, 'currentA'> {
+  /** Power drawn (not put out), or currentA. */
+  readonly loadPowerW?: number
+  readonly currentA?: number
+  readonly insulationMaterial?: InsulationMaterial
+  readonly systemVoltageV: number
+  readonly sourceVoltageV?: number
+  readonly loadModel?: 'constant-current' | 'constant-power'
+  readonly positiveLengthM: number
+  readonly return: ReturnPath
+  readonly gaugeSystem?: GaugeSystem
+  readonly sizes?: readonly string[]
+  readonly dropLimitPercent?: number
+  readonly dropLimitV?: number
+  readonly conductorTemperatureC?: number
+  /** Resistance that counts into the drop beside the conductors. */
+  readonly contactOhm?: number
+  readonly jointOhm?: number
+  readonly checks?: readonly CableLimit[]
+  readonly fuseA?: number
+  readonly fuseTypes?: readonly FuseType[]
+  readonly policy?: FusePolicy
+  readonly makerFuseA?: number
+  readonly onboardFusesA?: readonly number[]
+  readonly source?: BatterySource
+  readonly terminalAreaM2?: number
+  /** Supply that the amplifier at the end of the run is rated at. */
+  readonly ratedVoltageV?: number
+  readonly dropOutV?: number
+  readonly futureLoadPowerW?: number
+  readonly shortCircuit?: ShortCircuitRequest
+}
+
+export interface CableTask {
+  readonly loadPowerW: number
+  /** Current of fuse and ampacity: the load at nominal voltage, or at the lowest voltage a constant power may fall to. */
+  readonly currentA: number
+  readonly constantPower: boolean
+  readonly sourceV: number
+  readonly conductorLengthM: number
+  readonly contactOhm: number
+  readonly dropLimitV: number
+  readonly temperatureC: number
+  readonly checks: readonly CableLimit[]
+  readonly sizes: readonly CableSize[]
+  readonly law: ConductorLaw
+  readonly surroundings: Surroundings
+  readonly insulationMaterial: InsulationMaterial
+}
+
+function loadOf(request: CableChoiceRequest): { readonly powerW: number; readonly amperes: number } {
+  const { loadPowerW, currentA, systemVoltageV } = request
+  if (loadPowerW !== undefined && currentA !== undefined) {
+    throw new DesignError('conflicting-input', {
+      field: 'currentA',
+      detail: 'Give the power drawn or the current, not both.'
+    })
+  }
+  if (loadPowerW !== undefined) return { powerW: loadPowerW, amperes: loadPowerW / systemVoltageV }
+  if (currentA !== undefined) return { powerW: currentA * systemVoltageV, amperes: currentA }
+  throw new DesignError('missing-input', {
+    field: 'loadPowerW',
+    detail: 'Give the power drawn at full sine, or its current.'
+  })
+}
+
+function dropLimit({ dropLimitPercent, dropLimitV, systemVoltageV }: CableChoiceRequest, assumed: Assumptions): number {
+  if (dropLimitV !== undefined && dropLimitPercent !== undefined) {
+    throw new DesignError('conflicting-input', {
+      field: 'dropLimitV',
+      detail: 'Give the drop limit in volts or in percent, not both.'
+    })
+  }
+  if (dropLimitV !== undefined) return dropLimitV
+  const { value, why } = supplyJudgement.dropLimitPercent
+  return (assumed.or(dropLimitPercent, 'dropLimitPercent', value, why) / 100) * systemVoltageV
+}
+
+/** The series of the request; one that every size names itself is neither asked for nor assumed. */
+function seriesOf({ gaugeSystem, sizes }: CableChoiceRequest, assumed: Assumptions): GaugeSystem | undefined {
+  if (gaugeSystem === undefined && sizes?.every(namesItsSeries)) return undefined
+  return assumed.or<GaugeSystem>(gaugeSystem, 'gaugeSystem', 'awg', 'series not stated: AWG')
+}
+
+function sizesOf(request: CableChoiceRequest, law: ConductorLaw, assumed: Assumptions): readonly CableSize[] {
+  const system = seriesOf(request, assumed)
+  const judged = cableJudgement
+  const metric = law.material === 'aluminium' ? judged.metricAluminiumSizes : judged.metricSizes
+  const usual = { awg: judged.awgSizes, sae: judged.saeSizes, mm2: metric }[system ?? 'awg']
+  const texts =
+    request.sizes ??
+    assumed.or(undefined, 'sizes', usual.join(', '), 'sizes on sale everywhere; others when listed').split(', ')
+  const read = (text: string, index: number) =>
+    cableSize(text, request.gaugeSystem ?? (namesItsSeries(text) ? undefined : system), `sizes[${index}]`)
+  return texts.map(read).toSorted((a, b) => a.areaM2 - b.areaM2)
+}
+
+function returnLength(path: ReturnPath, assumed: Assumptions): number {
+  if (path.kind === 'cable') return path.lengthM
+  return assumed.or(
+    path.leadLengthM,
+    'return.leadLengthM',
+    supplyJudgement.groundLeadM,
+    'ground lead of half a metre to bare metal of the body'
+  )
+}
+
+/** @throws DesignError `missing-input`, `conflicting-input`, `unknown-designation`, `out-of-range` */
+export function cableTask(request: CableChoiceRequest, assumed: Assumptions): CableTask {
+  const { powerW, amperes } = loadOf(request)
+  const { value, why } = cableJudgement.dropTemperatureC
+  const sourceV = assumed.or(
+    request.sourceVoltageV,
+    'sourceVoltageV',
+    request.systemVoltageV,
+    'sized at nominal voltage, where a regulated amplifier draws most'
+  )
+  const constantPower = request.loadModel === 'constant-power'
+  const dropLimitV = dropLimit(request, assumed)
+  if (dropLimitV >= (constantPower ? sourceV / 2 : sourceV)) {
+    throw new DesignError('out-of-range', {
+      field: request.dropLimitV === undefined ? 'dropLimitPercent' : 'dropLimitV',
+      value: request.dropLimitV ?? request.dropLimitPercent ?? dropLimitV,
+      detail: `A drop limit of ${dropLimitV} V reaches ${constantPower ? 'half ' : ''}the source of ${sourceV} V.`
+    })
+  }
+  const law = conductorLaw(request, assumed)
+  const around = surroundings(request, assumed, '')
+  return {
+    loadPowerW: powerW,
+    currentA: constantPower ? powerW / (sourceV - dropLimitV) : amperes,
+    constantPower,
+    sourceV,
+    conductorLengthM: request.positiveLengthM + returnLength(request.return, assumed),
+    contactOhm: request.contactOhm ?? 0,
+    dropLimitV,
+    temperatureC: assumed.or(request.conductorTemperatureC, 'conductorTemperatureC', value, why),
+    checks: request.checks ?? cableLimits,
+    sizes: sizesOf(request, law, assumed),
+    law,
+    surroundings: around,
+    insulationMaterial: insulationMaterialOf(request.insulationMaterial, around.insulationC, assumed)
+  }
+}

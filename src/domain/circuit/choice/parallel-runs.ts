@@ -1,0 +1,64 @@
+/** Several equal runs side by side, each with a fuse of its own, where no single size fits. */
+import { nextRating } from '../fuse/fuse-rating.ts'
+import { supplyJudgement } from '../source/supply-judgement.ts'
+import { judgeSize, type Yardstick } from './cable-candidate.ts'
+import type { Circuit } from './cable-circuit.ts'
+import type { CableChoiceRequest } from './cable-request.ts'
+
+export interface ParallelRuns {
+  readonly runs: number
+  readonly designation: string
+  /** Of each run. */
+  readonly fuseRatingA: number
+  readonly currentA: number
+  readonly ampacityA: number
+  readonly dropV: number
+}
+
+/** All runs end in one terminal. */
+function terminalShare({ terminalAreaM2 }: Yardstick, runs: number): Pick<Yardstick, 'terminalAreaM2'> {
+  return terminalAreaM2 === undefined ? {} : { terminalAreaM2: terminalAreaM2 / runs }
+}
+
+/**
+ * Fewest equal runs that pass every limit, each carrying its share.
+ *
+ * @returns undefined where even the most runs of the largest size fail
+ * @validity Equal length, size and lugs; shares follow the resistances.
+ * @source Ohm’s law; a fuse for each run: our rule
+ */
+export function parallelRuns(request: CableChoiceRequest, circuit: Circuit): ParallelRuns | undefined {
+  const { task, yard, lowestA, breaking } = circuit
+  for (let runs = 2; runs <= supplyJudgement.parallelRuns; runs++) {
+    const fuse = nextRating(
+      {
+        systemVoltageV: request.systemVoltageV,
+        breaking,
+        lowestA: lowestA / runs,
+        ...(request.fuseTypes === undefined ? {} : { types: request.fuseTypes })
+      },
+      'fuseTypes'
+    )
+    if (fuse === undefined) continue
+    const share = {
+      ...task,
+      currentA: task.currentA / runs,
+      loadPowerW: task.loadPowerW / runs,
+      contactOhm: task.contactOhm * runs
+    }
+    for (const size of task.sizes) {
+      const { candidate } = judgeSize(share, size, { ...yard, ...terminalShare(yard, runs), fuse })
+      const { dropV, ampacityA, currentA } = candidate
+      if (candidate.fails.length > 0 || dropV === undefined || currentA === undefined) continue
+      return {
+        runs,
+        designation: size.designation,
+        fuseRatingA: fuse.ratingA,
+        currentA,
+        ampacityA: ampacityA ?? 0,
+        dropV
+      }
+    }
+  }
+  return undefined
+}

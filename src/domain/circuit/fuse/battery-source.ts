@@ -1,0 +1,156 @@
+/** The battery as a source: its rest voltage, both ends of its resistance, and what it drives into a short circuit. */
+import type { BatteryChemistry } from '../../../contract/supply/words.ts'
+import type { Assumptions } from '../../assume.ts'
+import { DesignError } from '../../design-error.ts'
+import { twelves } from '../../twelves.ts'
+import { batteryOhmAh, fuseJudgement } from './fuse-judgement.ts'
+
+export interface BatterySource {
+  readonly openCircuitV?: number
+  readonly resistanceOhm?: number
+  readonly coldCrankingA?: number
+  /** With its capacity in place of the cold cranking current, which lithium and many sealed batteries do not print. */
+  readonly chemistry?: BatteryChemistry
+  readonly capacityAh?: number
+}
+
+/** Battery resistance from its cold cranking current [Ω]: (12.6 − 7.2)/CCA for each 12 V; a cold upper bound. @check 600 A → 9 mΩ */
+export function batteryOhmFromCranking(coldCrankingA: number): number {
+  return (fuseJudgement.batteryRestVPer12V - fuseJudgement.crankingEndV) / coldCrankingA
+}
+
+/** The resistance that a kind and a capacity leave between two ends [Ω per 12 V]; undefined where either is not said. */
+function byCapacity({ chemistry, capacityAh }: BatterySource, end: 'lowest' | 'highest'): number | undefined {
+  if (chemistry === undefined || chemistry === 'flooded' || capacityAh === undefined) return undefined
+  return batteryOhmAh[chemistry][end] / capacityAh
+}
+
+/**
+ * Highest plausible resistance of a battery bank [Ω], for drop, sag and the clearing of a far fault.
+ *
+ *   stated; else 5.4 V/CCA; else the upper end by kind and capacity; else the default
+ */
+export function batteryOhm(battery: BatterySource, systemVoltageV: number, assumed: Assumptions, at: string): number {
+  const inSeries = twelves(systemVoltageV)
+  if (battery.resistanceOhm === undefined) {
+    if (battery.coldCrankingA !== undefined) return inSeries * batteryOhmFromCranking(battery.coldCrankingA)
+    const upper = byCapacity(battery, 'highest')
+    if (upper !== undefined) {
+      const why = `upper end for ${battery.chemistry} of this capacity; measure it or give the maker’s figure`
+      return assumed.or(undefined, `${at}resistanceOhm`, inSeries * upper, why)
+    }
+  }
+  const { value, why } = fuseJudgement.batteryOhmPer12V
+  return assumed.or(battery.resistanceOhm, `${at}resistanceOhm`, inSeries * value, why)
+}
+
+/** Lower end of the resistance for each 12 V [Ω], where the caller says anything that leads to it. */
+function lowerEnd(battery: BatterySource): number | undefined {
+  const { coldCrankingA } = battery
+  return coldCrankingA === undefined ? byCapacity(battery, 'lowest') : fuseJudgement.crankingLowestV / coldCrankingA
+}
+
+/**
+ * Lowest plausible resistance of a battery bank [Ω], for what a fuse must break.
+ *
+ *   stated; else 2 V/CCA; else the lower end by kind and capacity; else 3 mΩ for each 12 V
+ *
+ * @source our choice between 2 and 5.4 V/CCA; the cold test is at −18 °C and contains polarisation, a warm full battery gives more
+ * @check  640 A → 3.125 mΩ; lithium 100 Ah → 0.6 mΩ
+ */
+export function lowestBatteryOhm(battery: BatterySource, systemVoltageV: number, assumed: Assumptions): number {
+  const inSeries = twelves(systemVoltageV)
+  const lower = battery.resistanceOhm === undefined ? lowerEnd(battery) : undefined
+  if (lower !== undefined) return inSeries * lower
+  const { value, why } = fuseJudgement.batteryLowestOhmPer12V
+  return assumed.or(battery.resistanceOhm, 'source.resistanceOhm', inSeries * value, why)
+}
+
+/** Rest voltage of a full battery bank [V]. */
+export function restVoltage(systemVoltageV: number): number {
+  return fuseJudgement.batteryRestVPer12V * twelves(systemVoltageV)
+}
+
+/** Open-circuit voltage of the bank [V]. */
+export function openCircuit(battery: BatterySource, systemVoltageV: number, assumed: Assumptions, at: string): number {
+  const rest = restVoltage(systemVoltageV)
+  return assumed.or(battery.openCircuitV, `${at}openCircuitV`, rest, 'rest voltage of a full battery, 12.6 V per 12 V')
+}
+
+/**
+ * Short-circuit current.
+ *
+ *   I = Vocv/(Rb + Rloop)
+ *
+ * @param loopOhm  everything between the source and the fault [Ω] ≥ 0
+ * @returns [A]
+ * @source Ohm’s law
+ * @check  12.6 V, 10 mΩ, 4.99 + 1.8 + 1.0 mΩ → 708.3 A; 12.8 V, 3 mΩ, 0.5 mΩ → 3657 A
+ */
+export function faultCurrent(openCircuitV: number, sourceOhm: number, loopOhm: number): number {
+  return openCircuitV / (sourceOhm + loopOhm)
+}
+
+/** Resistance of a fuse-link at its rated current [Ω] when its sheet is not at hand. @check 75 mV at 40 A is 1.875 mΩ, the rule gives 2.25 */
+export function fuseOhm(ratingA: number): number {
+  return fuseJudgement.fuseDropV / ratingA
+}
+
+/** The same cold, as a fault meets it [Ω]. @check 40 A → 1.425 mΩ (a data sheet, second-hand: 1.4) */
+export function coldFuseOhm(ratingA: number): number {
+  return fuseJudgement.coldFuseV / ratingA
+}
+
+/** What a fuse may have to break: the strongest the battery can be, and the way to the fuse. */
+export interface Breaking {
+  readonly openCircuitV: number
+  /** Battery and the way to the fuse, out and back [Ω]. */
+  readonly loopOhm: number
+  /** False where the resistance of the battery was not given. */
+  readonly stated: boolean
+}
+
+/** @throws DesignError `missing-input` for a capacity from which no resistance follows */
+function requireKind(battery: BatterySource): void {
+  const { resistanceOhm, coldCrankingA, capacityAh, chemistry } = battery
+  if (capacityAh === undefined || resistanceOhm !== undefined || coldCrankingA !== undefined) return
+  if (byCapacity(battery, 'lowest') !== undefined) return
+  throw new DesignError('missing-input', {
+    field: chemistry === undefined ? 'source.chemistry' : 'source.coldCrankingA',
+    detail:
+      chemistry === undefined
+        ? 'A capacity says what a battery drives into a short circuit only with its kind.'
+        : 'The capacity of a flooded battery says too little of its resistance: give the cold cranking current on its label.'
+  })
+}
+
+/**
+ * Source of the largest fault: highest rest voltage, lowest resistance.
+ *
+ * @param tailOhm  from the battery to the fuse and back [Ω]; 0 for a fuse on the post
+ */
+export function strongestSource(
+  battery: BatterySource,
+  systemVoltageV: number,
+  tailOhm: number,
+  assumed: Assumptions
+): Breaking {
+  requireKind(battery)
+  const { batteryAboveRestV, lithiumAboveRestV } = fuseJudgement
+  const above = battery.chemistry === 'lithium' ? lithiumAboveRestV : batteryAboveRestV
+  const highestV = restVoltage(systemVoltageV) + above * twelves(systemVoltageV)
+  return {
+    openCircuitV: assumed.or(battery.openCircuitV, 'source.openCircuitV', highestV, 'the highest rest voltage'),
+    loopOhm: lowestBatteryOhm(battery, systemVoltageV, assumed) + tailOhm,
+    stated: battery.resistanceOhm !== undefined
+  }
+}
+
+/**
+ * Largest current a fuse-link must break: a dead short right behind it, its own cold resistance in the loop.
+ *
+ * @check  12.8 V, 3 mΩ: 5 A link 889 A, 30 A link 2612 A, 100 A link 3585 A
+ */
+export function breakingCurrent({ openCircuitV, loopOhm }: Breaking, ratingA: number): number {
+  return faultCurrent(openCircuitV, loopOhm, coldFuseOhm(ratingA))
+}

@@ -1,0 +1,74 @@
+/** From a load to a fuse-link: its lower bounds, the maker's word, and the record that leaves. */
+import type { FuseType } from '../../../contract/supply/words.ts'
+import type { Assumptions } from '../../assume.ts'
+import { voltageClass } from './fuse-families-iso-8820.ts'
+import { fuseJudgement } from './fuse-judgement.ts'
+import { type Placement, placement } from './fuse-placement.ts'
+import { type FuseLink, fuseTemperatureFactor, thermalRating } from './fuse-rating.ts'
+
+export interface LoadOnFuse {
+  /** Full-sine current. */
+  readonly currentA: number
+  readonly heavyCurrentA?: number
+  /** Test tones or organ notes for minutes: the heating check takes the full sine. */
+  readonly continuousTone?: boolean
+  readonly loadRatio?: number
+  readonly fuseAmbientC?: number
+}
+
+export interface ChosenFuse {
+  readonly ratingA: number
+  readonly type: FuseType
+  readonly form: string
+  readonly standard: string
+  readonly voltageV: number
+  readonly breakingA: number
+  readonly placement: Placement
+}
+
+export interface RatingBounds {
+  readonly loadA: number
+  readonly thermalA: number
+  readonly lowestA: number
+}
+
+export function chosenFuse(
+  { family, ratingA }: FuseLink,
+  systemVoltageV: number,
+  linksTwoBatteries: boolean
+): ChosenFuse {
+  const needed = voltageClass(systemVoltageV)
+  return {
+    ratingA,
+    type: family.type,
+    form: family.form,
+    standard: family.standard,
+    voltageV: family.voltagesV.find(voltage => voltage >= needed) ?? needed,
+    breakingA: family.breakingA,
+    placement: placement(linksTwoBatteries)
+  }
+}
+
+/** Load and heating bounds of a rating [A]; defaults echoed. */
+export function ratingBounds(load: LoadOnFuse, ambientC: number, assumed: Assumptions): RatingBounds {
+  const judged = fuseJudgement
+  const ratio = assumed.or(load.loadRatio, 'loadRatio', judged.loadRatio.value, judged.loadRatio.why)
+  const fuseAmbientC = assumed.or(
+    load.fuseAmbientC,
+    'fuseAmbientC',
+    Math.min(ambientC, 125),
+    'the fuse lies in the surroundings of its cable'
+  )
+  const factor = fuseTemperatureFactor(fuseAmbientC, 'fuseAmbientC')
+  const heavyA = load.continuousTone
+    ? load.currentA
+    : assumed.or(load.heavyCurrentA, 'heavyCurrentA', load.currentA * judged.heavyShare, judged.heavyWhy)
+  const thermalA = thermalRating(heavyA, ratio, factor)
+  return { loadA: load.currentA, thermalA, lowestA: Math.max(load.currentA, thermalA) }
+}
+
+/** The maker's fuse wins when it is a standard rating below ours that still carries the load. */
+export function withMaker(link: FuseLink, makerA: number | undefined, loadA: number): FuseLink {
+  if (makerA === undefined || makerA < loadA || makerA >= link.ratingA) return link
+  return link.family.ratingsA.includes(makerA) ? { family: link.family, ratingA: makerA } : link
+}

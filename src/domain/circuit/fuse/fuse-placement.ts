@@ -1,0 +1,65 @@
+/** Where the fuse sits: every centimetre between source and fuse is a cable nothing protects. */
+import { type Caution, caution } from '../../caution.ts'
+import { fuseJudgement } from './fuse-judgement.ts'
+
+export interface Placement {
+  /** Aim: length of conductor between source and fuse [m]. */
+  readonly idealM: number
+  /** Usual limit in cars. */
+  readonly usualM: number
+  /** Limit when the conductor is in a sheath or conduit all the way. */
+  readonly sheathedM: number
+  /** True for a link between two batteries. */
+  readonly bothEnds: boolean
+  readonly text: string
+}
+
+/** @source 33 CFR 183.455(b): 7 in, 40 in when sheathed (read), rounded down to 175 mm; 450 mm common practice */
+export function placement(linksTwoBatteries: boolean): Placement {
+  const { idealM, usualM, sheathedM } = fuseJudgement
+  const where = linksTwoBatteries
+    ? 'one at each end of the link, at its battery'
+    : 'at the source, before the cable passes any metal'
+  return {
+    idealM,
+    usualM,
+    sheathedM,
+    bothEnds: linksTwoBatteries,
+    text: `Put the fuse ${where}: within ${idealM * 1000} mm, at most ${usualM * 1000} mm of conductor.`
+  }
+}
+
+/** What a planned distance deserves: nothing up to 175 mm, sleeve to 450, conduit to 1016, else move it. */
+export function placementCautions(
+  distanceM: number | undefined,
+  sheathed: boolean,
+  linksTwoBatteries: boolean
+): readonly Caution[] {
+  const { idealM, usualM, sheathedM } = fuseJudgement
+  const link = linksTwoBatteries
+    ? [
+        caution(
+          'link-both-ends',
+          'Both batteries can feed a fault on this link: fit a fuse of this rating at each end.',
+          { at: 'linksTwoBatteries', figures: { fuses: 2 } }
+        )
+      ]
+    : []
+  if (distanceM === undefined || distanceM <= idealM) return link
+  const mm = Math.round(distanceM * 1000)
+  const allowed = sheathed ? sheathedM : usualM
+  const level = distanceM > allowed ? 'stop' : distanceM > usualM ? 'care' : 'note'
+  const advice = {
+    note: sheathed ? 'its sheath must stay whole' : 'sleeve this piece against chafing',
+    care: sheathed ? 'its sheath must be a conduit over the whole length' : 'only with a conduit over its whole length',
+    stop: sheathed ? 'move the fuse nearer' : 'move the fuse nearer, or sheath the piece and stay within 1016 mm'
+  }[level]
+  return [
+    ...link,
+    caution('fuse-too-far', `${mm} mm of conductor before the fuse are unprotected: ${advice}.`, {
+      at: 'distanceM',
+      level,
+      figures: { distanceMm: mm, idealMm: idealM * 1000, usualMm: usualM * 1000, sheathedMm: sheathedM * 1000 }
+    })
+  ]
+}

@@ -1,0 +1,106 @@
+/** The cable a fuse protects: its size, metal and surroundings, settled from what the caller says. */
+import type { Conductor, FusePolicy, GaugeSystem, KnownConductor, RunSpace } from '../../../contract/supply/words.ts'
+import type { Assumptions } from '../../assume.ts'
+import { type Caution, caution } from '../../caution.ts'
+import { DesignError } from '../../design-error.ts'
+import { type Ampacity, ampacity, type Surroundings } from '../cable/ampacity.ts'
+import { cableJudgement } from '../cable/cable-judgement.ts'
+import { type CableSize, cableSize } from '../cable/cable-size.ts'
+import { knownConductor } from '../cable/conductor-materials.ts'
+import { fuseJudgement } from './fuse-judgement.ts'
+
+export interface SurroundingsRequest {
+  readonly insulationC?: number
+  readonly ambientC?: number
+  /** Spaces the run passes; the hottest decides. */
+  readonly spaces?: readonly RunSpace[]
+  readonly bundledConductors?: number
+}
+
+export interface CableRequest extends SurroundingsRequest {
+  readonly designation: string
+  readonly gaugeSystem?: GaugeSystem
+  readonly conductor?: Conductor
+}
+
+/** Insulation, ambient and bundling, each default echoed. `at` ends in a dot or is empty. */
+export function surroundings(request: SurroundingsRequest, assumed: Assumptions, at: string): Surroundings {
+  const judged = cableJudgement
+  const cool = request.spaces !== undefined && !request.spaces.includes('engine-bay')
+  const ambient = cool ? judged.ambientCabinC : judged.ambientEngineBayC
+  return {
+    insulationC: assumed.or(request.insulationC, `${at}insulationC`, judged.insulationC.value, judged.insulationC.why),
+    ambientC: assumed.or(request.ambientC, `${at}ambientC`, ambient.value, ambient.why),
+    bundledConductors: assumed.or(
+      request.bundledConductors,
+      `${at}bundledConductors`,
+      judged.bundledConductors.value,
+      judged.bundledConductors.why
+    )
+  }
+}
+
+export interface ProtectedCable {
+  readonly size: CableSize
+  readonly material: KnownConductor
+  readonly compositionUnknown: boolean
+  readonly surroundings: Surroundings
+  readonly ampacity: Ampacity
+  readonly ampacityA: number
+  /** Largest fuse the policy allows [A]. */
+  readonly highestFuseA: number
+}
+
+/**
+ * Largest fuse on a cable.
+ *
+ *   strict: In ≤ Iz;  cfr-150: In ≤ 1.5·Table 5 value, circuits under 50 V
+ *
+ * @source strict: our default; 33 CFR 183.455(c)(1) (read)
+ * @check  8 AWG, 105 °C at 30 °C: strict 80 A, 150 % 120 A
+ */
+export function highestFuse(policy: FusePolicy, carries: Ampacity, systemVoltageV: number): number {
+  const { ampacityA = 0, tableA = 0, metalFactor } = carries
+  if (policy === 'strict' || systemVoltageV >= fuseJudgement.cfrPolicyBelowV) return ampacityA
+  return fuseJudgement.cfrPolicyFactor * tableA * metalFactor
+}
+
+/** @throws DesignError `unknown-designation`, `missing-input`, `out-of-range`, `insulation-below-ambient` */
+export function protectedCable(
+  request: CableRequest,
+  policy: FusePolicy,
+  systemVoltageV: number,
+  assumed: Assumptions,
+  at: string
+): ProtectedCable {
+  const size = cableSize(request.designation, request.gaugeSystem, `${at}designation`)
+  const { value, why } = cableJudgement.conductor
+  const conductor = assumed.or<Conductor>(request.conductor, `${at}conductor`, value, why)
+  const material = knownConductor(conductor)
+  const around = surroundings(request, assumed, at)
+  const carries = ampacity(size, material, around, at)
+  if (carries.ampacityA === undefined) {
+    throw new DesignError('out-of-range', {
+      field: `${at}designation`,
+      value: request.designation,
+      detail: `${size.designation} lies outside the ampacity table, 18 AWG to 4/0 AWG (0.82 to 107 mm²).`
+    })
+  }
+  return {
+    size,
+    material,
+    compositionUnknown: conductor === 'unknown',
+    surroundings: around,
+    ampacity: carries,
+    ampacityA: carries.ampacityA,
+    highestFuseA: highestFuse(policy, carries, systemVoltageV)
+  }
+}
+
+export function compositionCaution(at: string, designation: string): Caution {
+  return caution(
+    'composition-unknown',
+    `${designation}: the metal is not known, so it was reckoned as aluminium with 10 % copper: 59 % more resistance and 21 % less current than full copper of the size.`,
+    { at, figures: { resistanceRatio: 1.59, ampacityRatio: 0.793 } }
+  )
+}

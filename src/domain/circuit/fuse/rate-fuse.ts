@@ -1,0 +1,215 @@
+/** The fuse of a cable: rating between what the load draws and what the cable carries, its family, its place. */
+import type { FusePolicy, FuseType } from '../../../contract/supply/words.ts'
+import { type Assumptions, assumptions } from '../../assume.ts'
+import type { Caution } from '../../caution.ts'
+import { DesignError } from '../../design-error.ts'
+import type { Outcome } from '../../outcome.ts'
+import { conductorLaw, conductorOhmPerM } from '../cable/conductor-resistance.ts'
+import { type BatterySource, type Breaking, breakingCurrent, strongestSource } from './battery-source.ts'
+import {
+  type ChosenFuse,
+  chosenFuse,
+  type LoadOnFuse,
+  type RatingBounds,
+  ratingBounds,
+  withMaker
+} from './chosen-fuse.ts'
+import { ampacityBasis, fuseSources, thermalBasis } from './fuse-basis.ts'
+import { breakingCaution, makerCautions, overcurrentCautions, selectivityCautions } from './fuse-cautions.ts'
+import { fuseJudgement } from './fuse-judgement.ts'
+import { placementCautions } from './fuse-placement.ts'
+import { type FuseLink, nextRating } from './fuse-rating.ts'
+import { type TimeBand, timeBand } from './fuse-time-current.ts'
+import { type CableRequest, compositionCaution, type ProtectedCable, protectedCable } from './protected-cable.ts'
+import { type Selectivity, selectivity } from './selectivity.ts'
+import { strongerCable } from './stronger-cable.ts'
+
+export interface FuseRequest extends LoadOnFuse {
+  readonly systemVoltageV: number
+  readonly cable: CableRequest
+  /** Further cables before the next fuse. */
+  readonly alsoProtects?: readonly CableRequest[]
+  readonly types?: readonly FuseType[]
+  readonly policy?: FusePolicy
+  readonly makerFuseA?: number
+  readonly onboardFusesA?: readonly number[]
+  readonly source?: BatterySource & { readonly leadOhm?: number }
+  readonly distanceM?: number
+  readonly sheathed?: boolean
+  readonly linksTwoBatteries?: boolean
+  readonly branchFusesA?: readonly number[]
+  readonly overcurrentA?: number
+}
+
+export interface FuseAnswer {
+  readonly fuse: ChosenFuse
+  readonly bounds: RatingBounds & { readonly highestA: number }
+  readonly cables: readonly {
+    readonly designation: string
+    readonly ampacityA: number
+    readonly highestFuseA: number
+  }[]
+  readonly prospectiveA: number
+  readonly timeCurrent?: TimeBand
+  readonly selectivity?: readonly Selectivity[]
+}
+
+interface Task {
+  readonly policy: FusePolicy
+  readonly systemVoltageV: number
+  readonly loadA: number
+}
+
+function refuseLoad(lowestA: number): never {
+  throw new DesignError('no-solution', {
+    field: 'currentA',
+    value: lowestA,
+    unit: 'A',
+    detail: `No fuse-link of the allowed families reaches ${lowestA.toFixed(1)} A: split the load into runs with a fuse each.`
+  })
+}
+
+/** The cable is too thin for the load, or for the fuse that the load needs; says by which of the two, and what would do. */
+function refuseCable(
+  { ratingA }: FuseLink,
+  cable: ProtectedCable,
+  { policy, systemVoltageV, loadA }: Task,
+  at: string
+) {
+  const { ampacityA, highestFuseA, size } = cable
+  const stronger = strongerCable(cable, ratingA, loadA, policy, systemVoltageV)
+  const advice =
+    stronger === undefined
+      ? 'no size of this series does here: use parallel runs with a fuse each'
+      : `use ${stronger.designation}, which carries ${stronger.ampacityA.toFixed(1)} A${policy === 'strict' ? '' : ` and may be fused at ${stronger.highestFuseA.toFixed(1)} A by the policy ${policy}`}`
+  const detail =
+    loadA > ampacityA
+      ? `The load draws ${loadA.toFixed(1)} A, but ${size.designation} carries ${ampacityA.toFixed(1)} A for good here, whatever its fuse: ${advice}.`
+      : `The load needs a ${ratingA} A fuse, but ${size.designation} may be fused at ${highestFuseA.toFixed(1)} A here: ${advice}. A smaller fuse would open on the load, a larger one would not protect the cable.`
+  return new DesignError('no-solution', { field: `${at}designation`, value: size.designation, detail })
+}
+
+interface Settled {
+  /** The thinnest first. */
+  readonly cables: readonly ProtectedCable[]
+  readonly places: readonly string[]
+}
+
+/** In the order of the request. */
+function protectedCables(request: FuseRequest, policy: FusePolicy, assumed: Assumptions) {
+  const first = protectedCable(request.cable, policy, request.systemVoltageV, assumed, 'cable.')
+  const others = (request.alsoProtects ?? []).map((cable, index) =>
+    protectedCable(cable, policy, request.systemVoltageV, assumed, `alsoProtects[${index}].`)
+  )
+  return [first, ...others] as const
+}
+
+function weakestFirst(cables: readonly ProtectedCable[]): Settled {
+  const placed = cables
+    .map((cable, index) => ({ cable, place: index === 0 ? 'cable.' : `alsoProtects[${index - 1}].` }))
+    .toSorted((one, other) => one.cable.highestFuseA - other.cable.highestFuseA)
+  return { cables: placed.map(({ cable }) => cable), places: placed.map(({ place }) => place) }
+}
+
+/** Battery and way to the fuse: stated, or the planned piece of cable, once out. */
+function breakingOf(request: FuseRequest, { size, material }: ProtectedCable, assumed: Assumptions): Breaking {
+  const { source = {}, distanceM = 0, systemVoltageV } = request
+  const law = conductorLaw({ conductor: material }, assumptions())
+  const tailOhm = assumed.or(
+    source.leadOhm,
+    'source.leadOhm',
+    distanceM * conductorOhmPerM(size, law, 20),
+    distanceM > 0
+      ? 'the planned piece of cable before the fuse, once'
+      : 'the fuse on the battery post, where a short circuit is strongest'
+  )
+  return strongestSource(source, systemVoltageV, tailOhm, assumed)
+}
+
+function linkFor(request: FuseRequest, bounds: RatingBounds, breaking: Breaking): FuseLink {
+  const { systemVoltageV, types, makerFuseA } = request
+  const ask = { systemVoltageV, breaking, lowestA: bounds.lowestA, ...(types === undefined ? {} : { types }) }
+  const ruled = nextRating(ask, 'types')
+  return ruled === undefined ? refuseLoad(bounds.lowestA) : withMaker(ruled, makerFuseA, bounds.loadA)
+}
+
+const HAIR = 1 + 1e-12
+
+/** @throws DesignError `no-solution` for the first cable that the load or its fuse is too much for */
+function requireCables(link: FuseLink, { cables, places }: Settled, task: Task): void {
+  for (const [index, cable] of cables.entries()) {
+    if (task.loadA <= cable.ampacityA * HAIR && link.ratingA <= cable.highestFuseA * HAIR) continue
+    throw refuseCable(link, cable, task, places[index] ?? '')
+  }
+}
+
+/** How it behaves under overload and beside the fuses behind it, where that is asked. */
+function behaviour({ overcurrentA, branchFusesA }: FuseRequest, { type, ratingA }: ChosenFuse) {
+  return {
+    ...(overcurrentA === undefined ? {} : { timeCurrent: timeBand(type, ratingA, overcurrentA) }),
+    ...(branchFusesA === undefined ? {} : { selectivity: branchFusesA.map(branchA => selectivity(ratingA, branchA)) })
+  }
+}
+
+/**
+ * Rates the fuse of a cable.
+ *
+ *   I_fullSine ≤ In, I_heavy/(ratio·F_T) ≤ In, In ≤ Iz of every cable up to the next fuse (1.5 times the table by policy), I_fullSine ≤ Iz by any policy
+ *
+ * @param request  currentA the full-sine current [A] > 0
+ * @throws DesignError `no-solution` where no rating lies between load and cable, `fuse-voltage`, and those of the cable
+ * @validity The fuse protects cables; amplifiers are protected by their own fuses.
+ * @source ISO 8820 families; 33 CFR 183.425 and 183.455
+ * @check  48.3 A on 4 AWG, 105 °C at 50 °C → 50 A
+ */
+export function rateFuse(request: FuseRequest): Outcome<FuseAnswer> {
+  const assumed = assumptions()
+  const why = 'rating at most the ampacity of the cable'
+  const policy = assumed.or<FusePolicy>(request.policy, 'policy', fuseJudgement.policy, why)
+  const cables = protectedCables(request, policy, assumed)
+  const bounds = ratingBounds(request, cables[0].surroundings.ambientC, assumed)
+  const breaking = breakingOf(request, cables[0], assumed)
+  const link = linkFor(request, bounds, breaking)
+  const weakest = weakestFirst(cables)
+  requireCables(link, weakest, { policy, systemVoltageV: request.systemVoltageV, loadA: bounds.loadA })
+  const fuse = chosenFuse(link, request.systemVoltageV, request.linksTwoBatteries ?? false)
+  const result: FuseAnswer = {
+    fuse,
+    bounds: { ...bounds, highestA: weakest.cables[0]?.highestFuseA ?? 0 },
+    cables: cables.map(({ size, ampacityA, highestFuseA }) => ({
+      designation: size.designation,
+      ampacityA,
+      highestFuseA
+    })),
+    prospectiveA: breakingCurrent(breaking, link.ratingA),
+    ...behaviour(request, fuse)
+  }
+  return {
+    result,
+    cautions: cautionsOf(request, result, cables, breaking),
+    assumed: assumed.list,
+    sources: fuseSources(request, fuse.type),
+    basis: [ampacityBasis(cables[0]), thermalBasis(request, bounds.thermalA, assumed)]
+  }
+}
+
+function cautionsOf(
+  request: FuseRequest,
+  result: FuseAnswer,
+  cables: readonly ProtectedCable[],
+  breaking: Breaking
+): readonly Caution[] {
+  const { fuse, bounds } = result
+  return [
+    ...placementCautions(request.distanceM, request.sheathed ?? false, request.linksTwoBatteries ?? false),
+    ...breakingCaution(fuse, breaking, request.systemVoltageV),
+    ...cables.flatMap(({ compositionUnknown, size }, index) =>
+      compositionUnknown
+        ? [compositionCaution(index === 0 ? 'cable' : `alsoProtects[${index - 1}]`, size.designation)]
+        : []
+    ),
+    ...makerCautions(request.makerFuseA, fuse.ratingA, bounds.loadA, bounds.highestA),
+    ...overcurrentCautions(fuse, result.timeCurrent, request.onboardFusesA),
+    ...selectivityCautions(fuse.ratingA, result.selectivity ?? [])
+  ]
+}

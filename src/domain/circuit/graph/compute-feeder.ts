@@ -1,0 +1,116 @@
+/** The feeder as it is: the voltage at every amplifier, the margin to collapse, heat and protection. */
+import type { SourceId } from '../../../contract/sources/source.ts'
+import { type Assumptions, assumptions } from '../../assume.ts'
+import type { Basis, Outcome } from '../../outcome.ts'
+import { groundNoise } from '../choice/ground.ts'
+import { supplyJudgement } from '../source/supply-judgement.ts'
+import { type Feeder, feederAnswer } from './feeder-answer.ts'
+import { type Comparisons, feederCautions } from './feeder-cautions.ts'
+import type { FeederRequest } from './feeder-request.ts'
+import { bareOfAssumedBody, type SettledFeeder, type Solved, settleFeeder, solveFeeder } from './solve-feeder.ts'
+
+function basisOf(feeder: Feeder): readonly Basis[] {
+  const { blockVoltageV } = feeder
+  if (blockVoltageV === undefined) return []
+  return feeder.amplifiers.flatMap(({ voltageV, currentA, branch }, index) =>
+    voltageV === undefined || currentA === undefined
+      ? []
+      : [
+          {
+            quantity: `amplifiers[${index}].voltageV`,
+            formula: 'Vblock-I*R',
+            inputs: [
+              { symbol: 'Vblock', value: blockVoltageV, unit: 'V' },
+              { symbol: 'I', value: currentA, unit: 'A' },
+              { symbol: 'R', value: branch?.resistanceOhm ?? 0, unit: 'Ω' }
+            ],
+            value: voltageV,
+            unit: 'V',
+            source: 'constant-power-feeder' as const
+          }
+        ]
+  )
+}
+
+function sourcesOf(request: FeederRequest): readonly SourceId[] {
+  const stages = [request.trunk, ...request.amplifiers.map(({ branch }) => branch)]
+  const cabled = stages.some(stage => stage?.cable !== undefined)
+  return [
+    'ohms-law',
+    'constant-power-feeder',
+    ...(request.amplifiers.some(({ class: amplifierClass }) => amplifierClass !== undefined)
+      ? (['class-efficiency', 'class-b-theory'] as const)
+      : []),
+    ...(cabled
+      ? ([
+          'astm-b258',
+          '33-cfr-183-425',
+          'churchill-chu-1975',
+          'iec-60287-2-1',
+          'resistance-practice',
+          'fuse-resistance',
+          'fuse-selectivity'
+        ] as const)
+      : []),
+    ...(request.source.currentLimitA === undefined ? [] : (['battery-practice', 'alternator-practice'] as const))
+  ]
+}
+
+function noiseOf(request: FeederRequest, { answer }: Solved, assumed: Assumptions): Feeder['groundNoise'] {
+  const { groundNoise: asked } = request
+  if (asked === undefined) return undefined
+  const wholeA = answer.state?.totalA ?? 0
+  const rippleA = assumed.or(
+    asked.rippleA,
+    'groundNoise.rippleA',
+    wholeA,
+    'the whole current ripples when nothing stores energy at the amplifiers'
+  )
+  return rippleA > 0 ? groundNoise(rippleA, asked.sharedOhm, asked.signalV) : undefined
+}
+
+function answerOf(request: FeederRequest, feeder: SettledFeeder): Feeder {
+  return feederAnswer(request, feeder, solveFeeder(feeder, request.conductorTemperatureC), undefined)
+}
+
+/** What a failed figure is held against: the feeder without the assumed body, and dense bass. Solved only where one fails. */
+function comparisonsOf(request: FeederRequest, feeder: SettledFeeder, result: Feeder): Comparisons {
+  const { totalDropCarePercent } = supplyJudgement
+  const fine = ({ runs, dropPercent = 100 }: Feeder['amplifiers'][number]) =>
+    runs && dropPercent <= totalDropCarePercent
+  if (result.amplifiers.every(fine)) return {}
+  const bare = bareOfAssumedBody(feeder)
+  const scales =
+    (request.level ?? 'full-sine') === 'full-sine' && request.amplifiers.some(stated => stated.powerW ?? stated.ratings)
+  const heavy = { ...request, level: 'heavy' as const }
+  return {
+    ...(bare === undefined ? {} : { bare: answerOf(request, bare) }),
+    ...(scales ? { heavy: answerOf(heavy, settleFeeder(heavy, assumptions())) } : {})
+  }
+}
+
+/**
+ * Solves a feeder of one or several amplifiers behind a shared trunk.
+ *
+ *   each branch V = (v + √(v² − 4·P·R))/2;  trunk Vs − Rt·ΣI(v) = v
+ *
+ * @param request  source voltage [V] > 0; what is not described has no resistance
+ * @returns voltages, currents, margins; `feasible` false where no steady state exists, never a number then
+ * @throws DesignError of sizes, surroundings and amplifiers
+ * @validity Steady state at the level asked for; conductor temperature estimated for a single cable in still air.
+ * @source derived; see the formulas of the parts
+ * @check  13.8 V, 20 mΩ, 1176.47 W → 11.8072 V, 99.64 A, at most 2380.5 W
+ */
+export function computeFeeder(request: FeederRequest): Outcome<Feeder> {
+  const assumed = assumptions()
+  const feeder = settleFeeder(request, assumed)
+  const solved = solveFeeder(feeder, request.conductorTemperatureC)
+  const result = feederAnswer(request, feeder, solved, noiseOf(request, solved, assumed))
+  return {
+    result,
+    cautions: feederCautions(request, feeder, result, comparisonsOf(request, feeder, result)),
+    assumed: assumed.list,
+    sources: sourcesOf(request),
+    basis: basisOf(result)
+  }
+}

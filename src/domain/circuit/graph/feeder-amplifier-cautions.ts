@@ -1,0 +1,25 @@
+/** What is to be said of the amplifiers of a feeder as their sheets describe them. */
+import { assumptions } from '../../assume.ts'
+import type { Caution } from '../../caution.ts'
+import { amplifierDraw } from '../load/amplifier-draw.ts'
+import { claimCautions } from '../load/claim-cautions.ts'
+import { voltageClassCautions } from '../load/voltage-class.ts'
+import { settleLoad } from './feeder-loads.ts'
+import type { FeederRequest } from './feeder-request.ts'
+
+/** The defaults met again here were told when the loads were settled. */
+export function feederAmplifierCautions(request: FeederRequest): readonly Caution[] {
+  const { systemVoltageV } = request
+  return request.amplifiers.flatMap((amplifier, index) => {
+    const at = `amplifiers[${index}]`
+    const { nominalA } = settleLoad(amplifier, { ...request, level: 'full-sine' }, assumptions(), `${at}.`)
+    const inputW = nominalA * systemVoltageV
+    const { powerW, ratings } = amplifier
+    return [
+      ...voltageClassCautions(amplifier, systemVoltageV, inputW, `${at}.`),
+      ...(powerW === undefined && ratings === undefined
+        ? []
+        : claimCautions(amplifier, amplifierDraw(amplifier, systemVoltageV, assumptions(), `${at}.`), at))
+    ]
+  })
+}

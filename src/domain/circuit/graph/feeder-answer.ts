@@ -1,0 +1,149 @@
+/** What a solved feeder says, stretch by stretch and amplifier by amplifier. */
+import { type Protection, protectionOf } from './feeder-protection.ts'
+import type { FeederRequest } from './feeder-request.ts'
+import { type PartOhms, partOhms, type SettledStage, stageOhm, stageTemperature } from './feeder-stage.ts'
+import type { SourceMode } from './limited-source.ts'
+import { trunkState } from './shared-trunk.ts'
+import { branchesAt, type SettledFeeder, type Solved } from './solve-feeder.ts'
+
+export interface StageAnswer {
+  readonly resistanceOhm: number
+  readonly parts: PartOhms
+  readonly currentA?: number
+  readonly dropV?: number
+  readonly lossW?: number
+  /** Estimated; absent without a cable. */
+  readonly conductorC?: number
+  readonly fuseRatingA?: number
+  readonly ampacityA?: number
+}
+
+export interface AmplifierAnswer {
+  readonly name?: string
+  readonly feasible: boolean
+  /** Absent on collapse. */
+  readonly voltageV?: number
+  readonly currentA?: number
+  readonly inputPowerW?: number
+  /** Start of the trunk less that at the amplifier: what the feeder costs, without the sag of the source. */
+  readonly dropV?: number
+  readonly dropPercent?: number
+  /** Lowest instant of the bass ripple without storage; absent where that instant has no steady state. */
+  readonly troughVoltageV?: number
+  /** What a plain division by the source voltage would give, for comparison. */
+  readonly firstGuessA: number
+  readonly dropOutV: number
+  readonly runs: boolean
+  readonly branch?: StageAnswer
+}
+
+export interface Feeder {
+  readonly feasible: boolean
+  readonly mode: SourceMode
+  readonly sourceVoltageV: number
+  readonly nodeVoltageV?: number
+  readonly blockVoltageV?: number
+  readonly totalCurrentA?: number
+  /** Power the loads ask for in all, times this, makes the supply collapse. */
+  readonly collapseMargin?: number
+  readonly maximumPowerW?: number
+  readonly lossW?: number
+  readonly trunk?: StageAnswer
+  readonly amplifiers: readonly AmplifierAnswer[]
+  readonly protection: Protection
+  readonly groundNoise?: { readonly noiseV: number; readonly levelDb: number }
+}
+
+function stageAnswer(stage: SettledStage, conductorC: number, currentA: number | undefined): StageAnswer {
+  const { cable, fuse } = stage
+  const resistanceOhm = stageOhm(stage, conductorC)
+  return {
+    resistanceOhm,
+    parts: partOhms(stage, conductorC),
+    ...(currentA === undefined
+      ? {}
+      : { currentA, dropV: currentA * resistanceOhm, lossW: currentA ** 2 * resistanceOhm }),
+    ...(cable === undefined
+      ? {}
+      : { conductorC: currentA === undefined ? conductorC : stageTemperature(stage, currentA) }),
+    ...(fuse === undefined ? {} : { fuseRatingA: fuse.ratingA }),
+    ...(cable?.carries.ampacityA === undefined ? {} : { ampacityA: cable.carries.ampacityA * cable.runs })
+  }
+}
+
+interface AtAmplifier {
+  readonly voltageV: number
+  readonly currentA: number
+}
+
+function amplifierAnswer(
+  request: FeederRequest,
+  feeder: SettledFeeder,
+  solved: Solved,
+  index: number,
+  lowV: number | undefined
+): AmplifierAnswer {
+  const at: AtAmplifier | undefined = solved.answer.state?.loads[index]
+  const dropOutV = feeder.dropOutsV[index] ?? 0
+  const stage = feeder.branches[index]
+  const amplifier = request.amplifiers[index]
+  const dropV = (solved.answer.nodeV ?? 0) - (at?.voltageV ?? 0)
+  return {
+    ...(amplifier?.name === undefined ? {} : { name: amplifier.name }),
+    feasible: at !== undefined,
+    ...(at === undefined
+      ? {}
+      : { ...at, inputPowerW: at.voltageV * at.currentA, dropV, dropPercent: (100 * dropV) / request.systemVoltageV }),
+    ...(lowV === undefined ? {} : { troughVoltageV: lowV }),
+    firstGuessA: firstGuess(feeder, index, request.source.voltageV),
+    dropOutV,
+    runs: at !== undefined && at.voltageV >= dropOutV,
+    ...(amplifier?.branch === undefined || stage === undefined
+      ? {}
+      : { branch: stageAnswer(stage, solved.branchesC[index] ?? 20, at?.currentA) })
+  }
+}
+
+function firstGuess(feeder: SettledFeeder, index: number, sourceV: number): number {
+  const load = feeder.loads[index]?.load
+  if (load === undefined) return 0
+  if (load.kind === 'power') return load.amount / sourceV
+  return load.kind === 'current' ? load.amount : sourceV / load.amount
+}
+
+/** Heat in trunk and branches [W]. */
+function lossOf(trunk: StageAnswer, amplifiers: readonly AmplifierAnswer[]): number {
+  return amplifiers.reduce((sum, { branch }) => sum + (branch?.lossW ?? 0), trunk.lossW ?? 0)
+}
+
+export function feederAnswer(
+  request: FeederRequest,
+  feeder: SettledFeeder,
+  solved: Solved,
+  noise: Feeder['groundNoise']
+): Feeder {
+  const { answer } = solved
+  const { state, nodeV, collapseFactor: margin } = answer
+  const trunkOhm = answer.behindOhm + stageOhm(feeder.trunk, solved.trunkC)
+  const trough = trunkState(answer.behindV, trunkOhm, branchesAt(feeder, solved.branchesC), 2)
+  const amplifiers = request.amplifiers.map((_, index) =>
+    amplifierAnswer(request, feeder, solved, index, trough?.loads[index]?.voltageV)
+  )
+  const trunk = stageAnswer(feeder.trunk, solved.trunkC, state?.totalA)
+  const powers = feeder.loads.map(({ load }) => (load.kind === 'power' ? load.amount : undefined))
+  const askedW = powers.includes(undefined) ? undefined : powers.reduce<number>((sum, power) => sum + (power ?? 0), 0)
+  return {
+    feasible: state !== undefined,
+    mode: answer.mode,
+    sourceVoltageV: answer.behindV,
+    ...(nodeV === undefined ? {} : { nodeVoltageV: nodeV }),
+    ...(state === undefined ? {} : { blockVoltageV: state.blockV, totalCurrentA: state.totalA }),
+    ...(margin === undefined ? {} : { collapseMargin: margin }),
+    ...(margin === undefined || askedW === undefined ? {} : { maximumPowerW: margin * askedW }),
+    ...(state === undefined ? {} : { lossW: lossOf(trunk, amplifiers) }),
+    ...(request.trunk === undefined ? {} : { trunk }),
+    amplifiers,
+    protection: protectionOf(feeder.trunk, feeder.branches),
+    ...(noise === undefined ? {} : { groundNoise: noise })
+  }
+}

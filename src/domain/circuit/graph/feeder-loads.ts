@@ -1,0 +1,54 @@
+/** What each amplifier of a feeder asks for, as the solver takes it. */
+import type { Assumptions } from '../../assume.ts'
+import { DesignError } from '../../design-error.ts'
+import { amplifierDraw, inputPower } from '../load/amplifier-draw.ts'
+import { supplyJudgement } from '../source/supply-judgement.ts'
+import type { FeederAmplifier, FeederRequest } from './feeder-request.ts'
+import type { FeederLoad } from './shared-trunk.ts'
+
+export interface SettledLoad {
+  readonly load: FeederLoad
+  /** Largest current at full sine, whatever level is asked for, at nominal voltage or unregulated at that of the source: what fuses are rated by [A]. */
+  readonly nominalA: number
+}
+
+const shares = { 'full-sine': 1, heavy: supplyJudgement.heavyDuty, average: supplyJudgement.averageDuty } as const
+
+function direct(amplifier: FeederAmplifier, systemVoltageV: number, at: string): SettledLoad | undefined {
+  const { inputPowerW, currentA, powerW, ratings } = amplifier
+  const given = [inputPowerW, currentA, powerW ?? ratings].filter(value => value !== undefined)
+  if (given.length > 1) {
+    throw new DesignError('conflicting-input', {
+      field: `${at}inputPowerW`,
+      detail: 'Give the power drawn, the current, or power and class: one of them.'
+    })
+  }
+  if (inputPowerW !== undefined) {
+    const drawn = inputPowerW + (amplifier.extraPowerW ?? 0)
+    return { load: { kind: 'power', amount: drawn }, nominalA: drawn / systemVoltageV }
+  }
+  return currentA === undefined ? undefined : { load: { kind: 'current', amount: currentA }, nominalA: currentA }
+}
+
+/** @throws DesignError of the amplifier; `conflicting-input` for two statements of the load */
+export function settleLoad(
+  amplifier: FeederAmplifier,
+  request: FeederRequest,
+  assumed: Assumptions,
+  at: string
+): SettledLoad {
+  const { systemVoltageV, level = 'full-sine' } = request
+  const stated = direct(amplifier, systemVoltageV, at)
+  if (stated !== undefined) return stated
+  const { extraPowerW = 0 } = amplifier
+  // a draw stated apart replaces the default idle draw, which the rated efficiency would otherwise contain
+  const sheet = extraPowerW > 0 && amplifier.quiescentW === undefined ? { ...amplifier, quiescentW: 0 } : amplifier
+  const draw = amplifierDraw(sheet, systemVoltageV, assumed, at)
+  const drawnW = inputPower(draw, shares[level]) + extraPowerW
+  const fullW = inputPower(draw, 1) + extraPowerW
+  if (draw.regulated) return { load: { kind: 'power', amount: drawnW }, nominalA: fullW / systemVoltageV }
+  const square = draw.ratedVoltageV ** 2
+  // without regulation the current rises with the supply
+  const highestV = Math.max(systemVoltageV, request.source.voltageV)
+  return { load: { kind: 'resistance', amount: square / drawnW }, nominalA: (highestV * fullW) / square }
+}

@@ -1,0 +1,146 @@
+/** One stretch of a feeder: its resistances part by part, its fuse, and how warm its conductor gets. */
+import type { Assumptions } from '../../assume.ts'
+import { type Ampacity, ampacity, type Surroundings } from '../cable/ampacity.ts'
+import { type CableSize, cableSize } from '../cable/cable-size.ts'
+import { type ConductorLaw, conductorLaw, conductorOhmPerM } from '../cable/conductor-resistance.ts'
+import { conductorTemperature } from '../cable/conductor-temperature.ts'
+import { fuseOhm } from '../fuse/battery-source.ts'
+import { withMaker } from '../fuse/chosen-fuse.ts'
+import { nextRating } from '../fuse/fuse-rating.ts'
+import { surroundings } from '../fuse/protected-cable.ts'
+import { supplyJudgement } from '../source/supply-judgement.ts'
+import type { FeederCable, FeederStage } from './feeder-request.ts'
+
+interface SettledCable {
+  readonly size: CableSize
+  readonly law: ConductorLaw
+  readonly surroundings: Surroundings
+  readonly carries: Ampacity
+  readonly runs: number
+  readonly positiveM: number
+  readonly returnM: number
+  readonly chassisOhm: number
+  /** Nobody stated it, so no stop rests on it. */
+  readonly bodyAssumed: boolean
+}
+
+export interface SettledStage {
+  readonly cable?: SettledCable
+  readonly fuse?: { readonly ratingA: number; readonly ohm: number }
+  readonly unfused: boolean
+  readonly jointsOhm: number
+  readonly otherOhm: number
+}
+
+function settleCable(cable: FeederCable, assumed: Assumptions, at: string): SettledCable {
+  const size = cableSize(cable.designation, cable.gaugeSystem, `${at}designation`)
+  const law = conductorLaw(cable, assumed, at)
+  const around = surroundings(cable, assumed, at)
+  const path = cable.return
+  const { chassisOhm, groundLeadM } = supplyJudgement
+  const throughBody = path?.kind === 'chassis'
+  return {
+    size,
+    law,
+    surroundings: around,
+    carries: ampacity(size, law.material, around, at),
+    runs: cable.runs ?? 1,
+    positiveM: cable.positiveLengthM,
+    returnM: throughBody
+      ? assumed.or(path.leadLengthM, `${at}return.leadLengthM`, groundLeadM, 'ground lead of half a metre')
+      : (path?.lengthM ?? 0),
+    chassisOhm: throughBody
+      ? assumed.or(path.resistanceOhm, `${at}return.resistanceOhm`, chassisOhm.value, chassisOhm.why)
+      : 0,
+    bodyAssumed: throughBody && path.resistanceOhm === undefined
+  }
+}
+
+/** The fuse of each run. A cable without one gets one: the next rating above what flows, echoed as assumed. */
+function settleFuse(
+  stage: FeederStage,
+  nominalA: number,
+  systemVoltageV: number,
+  assumed: Assumptions,
+  at: string,
+  makerA: number | undefined
+): SettledStage['fuse'] {
+  const runs = stage.cable?.runs ?? 1
+  if (stage.fuse !== undefined) {
+    return { ratingA: stage.fuse.ratingA, ohm: (stage.fuse.resistanceOhm ?? fuseOhm(stage.fuse.ratingA)) / runs }
+  }
+  if (stage.cable === undefined || stage.unfused) return undefined
+  const next = nextRating({ lowestA: nominalA / runs, systemVoltageV }, `${at}fuse`)
+  if (next === undefined) return undefined
+  const ratingA = assumed.or(
+    undefined,
+    `${at}fuse.ratingA`,
+    withMaker(next, makerA, nominalA).ratingA,
+    'no fuse described: the next standard rating above the full sine, or the maker’s where that carries it'
+  )
+  return { ratingA, ohm: fuseOhm(ratingA) / runs }
+}
+
+const LUGS = 4
+
+/** @param nominalA  full-sine current at nominal voltage through this stretch [A] */
+export function settleStage(
+  stage: FeederStage | undefined,
+  nominalA: number,
+  systemVoltageV: number,
+  assumed: Assumptions,
+  at: string,
+  makerA?: number
+): SettledStage {
+  if (stage === undefined) return { unfused: true, jointsOhm: 0, otherOhm: 0 }
+  const joints =
+    stage.joints ??
+    (stage.cable === undefined ? 0 : assumed.or(undefined, `${at}joints`, LUGS, 'a lug at each end of each conductor'))
+  const { jointOhm } = supplyJudgement
+  const fuse = settleFuse(stage, nominalA, systemVoltageV, assumed, at, makerA)
+  return {
+    ...(stage.cable === undefined ? {} : { cable: settleCable(stage.cable, assumed, `${at}cable.`) }),
+    ...(fuse === undefined ? {} : { fuse }),
+    unfused: stage.unfused ?? false,
+    jointsOhm: joints === 0 ? 0 : joints * assumed.or(stage.jointOhm, `${at}jointOhm`, jointOhm.value, jointOhm.why),
+    otherOhm: stage.resistanceOhm ?? 0
+  }
+}
+
+const stageParts = ['positive', 'return', 'chassis', 'fuse', 'joints', 'other'] as const
+export type PartOhms = Readonly<Record<(typeof stageParts)[number], number>>
+
+/** Resistance of each part [Ω] with the conductor at a temperature. */
+export function partOhms({ cable, fuse, jointsOhm, otherOhm }: SettledStage, conductorC: number): PartOhms {
+  const perM = cable === undefined ? 0 : conductorOhmPerM(cable.size, cable.law, conductorC) / cable.runs
+  return {
+    positive: perM * (cable?.positiveM ?? 0),
+    return: perM * (cable?.returnM ?? 0),
+    chassis: cable?.chassisOhm ?? 0,
+    fuse: fuse?.ohm ?? 0,
+    joints: jointsOhm,
+    other: otherOhm
+  }
+}
+
+/** All parts of a stretch in series, its conductor at this temperature [Ω]. */
+export function stageOhm(stage: SettledStage, conductorC: number): number {
+  const parts = partOhms(stage, conductorC)
+  return stageParts.reduce((sum, part) => sum + parts[part], 0)
+}
+
+/** Where the conductor of a stretch settles at a current [°C]. */
+export function stageTemperature({ cable }: SettledStage, currentA: number): number {
+  if (cable === undefined) return 20
+  const { size, law, surroundings: around, runs } = cable
+  return conductorTemperature(
+    { areaM2: size.areaM2, ohmPerM20: conductorOhmPerM(size, law, 20), perK: law.perK, ambientC: around.ambientC },
+    currentA / runs
+  )
+}
+
+/** The same stretch with a body of no resistance where nobody stated one. */
+export function withoutAssumedBody(stage: SettledStage): SettledStage {
+  const { cable } = stage
+  return cable?.bodyAssumed ? { ...stage, cable: { ...cable, chassisOhm: 0 } } : stage
+}

@@ -1,0 +1,125 @@
+/** A feeder settled and solved: defaults chosen, conductors warmed until current and resistance agree. */
+import type { Assumptions } from '../../assume.ts'
+import { twelves } from '../../twelves.ts'
+import { batteryOhm, openCircuit } from '../fuse/battery-source.ts'
+import { supplyJudgement } from '../source/supply-judgement.ts'
+import { type SettledLoad, settleLoad } from './feeder-loads.ts'
+import type { FeederRequest, FeederSource } from './feeder-request.ts'
+import { type SettledStage, settleStage, stageOhm, stageTemperature, withoutAssumedBody } from './feeder-stage.ts'
+import { type Source, type SourceState, sourceState } from './limited-source.ts'
+import type { Branch } from './shared-trunk.ts'
+
+export interface SettledFeeder {
+  readonly source: Source
+  readonly trunk: SettledStage
+  readonly branches: readonly SettledStage[]
+  readonly loads: readonly SettledLoad[]
+  readonly dropOutsV: readonly number[]
+}
+
+export interface Solved {
+  readonly answer: SourceState
+  readonly trunkC: number
+  readonly branchesC: readonly number[]
+}
+
+function settleSource(source: FeederSource, systemVoltageV: number, assumed: Assumptions): Source {
+  const resistanceOhm = assumed.or(
+    source.resistanceOhm,
+    'source.resistanceOhm',
+    0,
+    'source taken as stiff; give its resistance, or describe the battery with currentLimitA'
+  )
+  if (source.currentLimitA === undefined) return { voltageV: source.voltageV, resistanceOhm }
+  const { baseLoadA } = supplyJudgement
+  return {
+    voltageV: source.voltageV,
+    resistanceOhm,
+    limit: {
+      currentA: source.currentLimitA,
+      baseLoadA: assumed.or(source.baseLoadA, 'source.baseLoadA', baseLoadA.value, baseLoadA.why),
+      batteryV: openCircuit(source.battery ?? {}, systemVoltageV, assumed, 'source.battery.'),
+      batteryOhm: batteryOhm(source.battery ?? {}, systemVoltageV, assumed, 'source.battery.')
+    }
+  }
+}
+
+/** A trunk that ends in the only amplifier has its fuse; one that ends in a block has none of a maker's. */
+function makerOnTrunk({ amplifiers }: FeederRequest): number | undefined {
+  const [only] = amplifiers
+  return amplifiers.length === 1 && only?.branch === undefined ? only?.makerFuseA : undefined
+}
+
+export function settleFeeder(request: FeederRequest, assumed: Assumptions): SettledFeeder {
+  const { systemVoltageV } = request
+  const judged = supplyJudgement.dropOutV
+  const loads = request.amplifiers.map((amplifier, index) =>
+    settleLoad(amplifier, request, assumed, `amplifiers[${index}].`)
+  )
+  const total = loads.reduce((sum, { nominalA }) => sum + nominalA, 0)
+  return {
+    source: settleSource(request.source, systemVoltageV, assumed),
+    trunk: settleStage(request.trunk, total, systemVoltageV, assumed, 'trunk.', makerOnTrunk(request)),
+    branches: request.amplifiers.map(({ branch, makerFuseA }, index) =>
+      settleStage(
+        branch,
+        loads[index]?.nominalA ?? 0,
+        systemVoltageV,
+        assumed,
+        `amplifiers[${index}].branch.`,
+        makerFuseA
+      )
+    ),
+    loads,
+    dropOutsV: request.amplifiers.map(({ dropOutV }, index) =>
+      assumed.or(dropOutV, `amplifiers[${index}].dropOutV`, judged.value * twelves(systemVoltageV), judged.why)
+    )
+  }
+}
+
+/** The feeder without what was assumed of the body; undefined where nothing was. */
+export function bareOfAssumedBody(feeder: SettledFeeder): SettledFeeder | undefined {
+  const stages = [feeder.trunk, ...feeder.branches]
+  if (!stages.some(({ cable }) => cable?.bodyAssumed)) return undefined
+  return { ...feeder, trunk: withoutAssumedBody(feeder.trunk), branches: feeder.branches.map(withoutAssumedBody) }
+}
+
+const PASSES = 12
+const SETTLED_K = 0.01
+
+const NOTHING = { kind: 'power', amount: 0 } as const
+
+export function branchesAt(feeder: SettledFeeder, branchesC: readonly number[]): readonly Branch[] {
+  return feeder.branches.map((stage, index) => ({
+    load: feeder.loads[index]?.load ?? NOTHING,
+    ohm: stageOhm(stage, branchesC[index] ?? 20)
+  }))
+}
+
+function solveAt(feeder: SettledFeeder, trunkC: number, branchesC: readonly number[]): SourceState {
+  return sourceState(feeder.source, stageOhm(feeder.trunk, trunkC), branchesAt(feeder, branchesC))
+}
+
+/** Resistance and temperature settle together: each pass heats the conductors with the current of the last. */
+export function solveFeeder(feeder: SettledFeeder, heldC: number | undefined): Solved {
+  const ambient = (stage: SettledStage) => heldC ?? stage.cable?.surroundings.ambientC ?? 20
+  let solved: Solved = {
+    answer: solveAt(feeder, ambient(feeder.trunk), feeder.branches.map(ambient)),
+    trunkC: ambient(feeder.trunk),
+    branchesC: feeder.branches.map(ambient)
+  }
+  if (heldC !== undefined) return solved
+  for (let pass = 0; pass < PASSES; pass++) {
+    const { state } = solved.answer
+    if (state === undefined) return solved
+    const trunkC = stageTemperature(feeder.trunk, state.totalA)
+    const branchesC = feeder.branches.map((stage, index) => stageTemperature(stage, state.loads[index]?.currentA ?? 0))
+    const change = Math.max(
+      Math.abs(trunkC - solved.trunkC),
+      ...branchesC.map((now, index) => Math.abs(now - (solved.branchesC[index] ?? now)))
+    )
+    solved = { answer: solveAt(feeder, trunkC, branchesC), trunkC, branchesC }
+    if (change < SETTLED_K) return solved
+  }
+  return solved
+}

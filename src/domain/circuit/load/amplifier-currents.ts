@@ -1,0 +1,138 @@
+/** The four currents of each amplifier and of all together. */
+import type { AmplifierClass } from '../../../contract/supply/words.ts'
+import { twelves } from '../../twelves.ts'
+import { supplyJudgement } from '../source/supply-judgement.ts'
+import { type AmplifierDraw, type AmplifierOnSupply, inputPower, plausiblePower } from './amplifier-draw.ts'
+import { suitsSupply } from './voltage-class.ts'
+
+export interface Currents {
+  readonly quiescentA: number
+  readonly averageA: number
+  readonly heavyA: number
+  readonly fullSineA: number
+  /** Peak of the ripple when nothing stores energy between supply and output: twice the mean. */
+  readonly peakNoStorageA: number
+  /** RMS of that ripple, for the heating of continuous tones. */
+  readonly rippleRmsA: number
+}
+
+/** What fuse and cable are sized for: the voltage at which the amplifier draws most. */
+export interface SizingCurrents {
+  readonly fullSineA: number
+  readonly heavyA: number
+}
+
+export interface AmplifierCurrents extends Currents {
+  readonly name?: string
+  readonly class: AmplifierClass
+  readonly powerW: number
+  /** What the sheet claims, where its fuses pass less. */
+  readonly claimedPowerW?: number
+  readonly efficiency: number
+  readonly inputPowerW: number
+  /** Output left at nominal supply if the amplifier does not regulate. */
+  readonly unregulatedPowerW: number
+  readonly sizing: SizingCurrents & { readonly voltageV: number }
+  readonly averageHeatW: number
+  readonly fullSineHeatW: number
+  readonly onboardFuseSumA?: number
+  readonly plausiblePowerW?: number
+}
+
+/** Ripple of a sine output without storage, i = I·(1 − cos 2ωt): peak 2·I, RMS √1.5·I. @check 50 A → 100 A, 61.237 A */
+export function rippleOf(meanA: number): Pick<Currents, 'peakNoStorageA' | 'rippleRmsA'> {
+  return { peakNoStorageA: 2 * meanA, rippleRmsA: Math.sqrt(1.5) * meanA }
+}
+
+/**
+ * Share of the rated output and input left at a supply voltage when the rails follow it.
+ *
+ * @source derived: power goes with the square of the rail voltage
+ * @check  14.4 → 12.6 V: 76.56 %
+ */
+export function unregulatedShare(supplyV: number, ratedV: number): number {
+  return (supplyV / ratedV) ** 2
+}
+
+/**
+ * Supply voltage at which an amplifier draws most [V]: a regulated one at the lowest, the nominal voltage; one whose rails
+ * follow the supply, I = Pin·V/Vrated², at the highest, the charging voltage of 14.4 V per 12 V.
+ *
+ * @source derived from the two laws of input power; 14.4 V as the usual charging voltage common practice, no source
+ * @check  at 12 V: regulated 12 V, unregulated 14.4 V; at 24 V: 24 and 28.8 V
+ */
+export function thirstiestVoltage(regulated: boolean, systemVoltageV: number): number {
+  if (regulated) return systemVoltageV
+  return Math.max(systemVoltageV, supplyJudgement.chargingVPer12V * twelves(systemVoltageV))
+}
+
+function sizingOf(draw: AmplifierDraw, systemVoltageV: number): AmplifierCurrents['sizing'] {
+  const voltageV = thirstiestVoltage(draw.regulated, systemVoltageV)
+  const { fullSineA, heavyA } = currentsOf(draw, voltageV)
+  return { voltageV, fullSineA, heavyA }
+}
+
+function currentsOf(draw: AmplifierDraw, systemVoltageV: number): Currents {
+  const scale = draw.regulated ? 1 : unregulatedShare(systemVoltageV, draw.ratedVoltageV)
+  const at = (share: number) => (inputPower(draw, share) * scale) / systemVoltageV
+  const fullSineA = at(1)
+  return {
+    quiescentA: Math.min(draw.quiescentW / systemVoltageV, fullSineA),
+    averageA: at(supplyJudgement.averageDuty),
+    heavyA: at(supplyJudgement.heavyDuty),
+    fullSineA,
+    ...rippleOf(fullSineA)
+  }
+}
+
+export function amplifierCurrents(
+  amplifier: AmplifierOnSupply,
+  draw: AmplifierDraw,
+  systemVoltageV: number
+): AmplifierCurrents {
+  const currents = currentsOf(draw, systemVoltageV)
+  const left = suitsSupply(amplifier, systemVoltageV) ? unregulatedShare(systemVoltageV, draw.ratedVoltageV) : 1
+  const fusesA = amplifier.onboardFusesA
+  const output = draw.powerW * (draw.regulated ? 1 : left)
+  return {
+    ...(amplifier.name === undefined ? {} : { name: amplifier.name }),
+    class: draw.class,
+    powerW: draw.powerW,
+    ...(draw.claimedW === undefined ? {} : { claimedPowerW: draw.claimedW }),
+    efficiency: draw.efficiency,
+    inputPowerW: currents.fullSineA * systemVoltageV,
+    unregulatedPowerW: draw.powerW * left,
+    ...currents,
+    sizing: sizingOf(draw, systemVoltageV),
+    averageHeatW: currents.averageA * systemVoltageV - output * supplyJudgement.averageDuty,
+    fullSineHeatW: currents.fullSineA * systemVoltageV - output,
+    ...(fusesA === undefined
+      ? {}
+      : {
+          onboardFuseSumA: fusesA.reduce((sum, ratingA) => sum + ratingA, 0),
+          plausiblePowerW: plausiblePower(draw.efficiency, draw.ratedVoltageV, fusesA)
+        })
+  }
+}
+
+const summed = ['quiescentA', 'averageA', 'heavyA', 'fullSineA', 'peakNoStorageA', 'rippleRmsA'] as const
+
+export function totalCurrents(parts: readonly Currents[]): Currents {
+  const sum = (key: (typeof summed)[number]) => parts.reduce((running, part) => running + part[key], 0)
+  return {
+    quiescentA: sum('quiescentA'),
+    averageA: sum('averageA'),
+    heavyA: sum('heavyA'),
+    fullSineA: sum('fullSineA'),
+    peakNoStorageA: sum('peakNoStorageA'),
+    rippleRmsA: sum('rippleRmsA')
+  }
+}
+
+/** Each amplifier at its own thirstiest voltage, added up: no single state of the car, but no state draws more. */
+export function totalSizing(amplifiers: readonly AmplifierCurrents[]): SizingCurrents {
+  return {
+    fullSineA: amplifiers.reduce((sum, { sizing }) => sum + sizing.fullSineA, 0),
+    heavyA: amplifiers.reduce((sum, { sizing }) => sum + sizing.heavyA, 0)
+  }
+}

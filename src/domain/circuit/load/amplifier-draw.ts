@@ -1,0 +1,223 @@
+/** What one amplifier takes from the supply, from silence to a full sine. */
+import type { AmplifierClass } from '../../../contract/supply/words.ts'
+import type { Assumptions } from '../../assume.ts'
+import { DesignError } from '../../design-error.ts'
+import { twelves } from '../../twelves.ts'
+import { classDraws, supplyJudgement } from '../source/supply-judgement.ts'
+import { ratedOutputW } from './rated-output.ts'
+import { suitsSupply } from './voltage-class.ts'
+
+export interface AmplifierOnSupply {
+  readonly name?: string
+  /** Continuous RMS output of all driven channels into the load that is wired. */
+  readonly powerW?: number
+  /** Published outputs by load; the one for `loadOhm` is taken, none is ever scaled to another load. */
+  readonly ratings?: readonly { readonly loadOhm: number; readonly powerW: number }[]
+  readonly loadOhm?: number
+  readonly ratedAs?: 'continuous' | 'peak' | 'unknown'
+  readonly class?: AmplifierClass
+  readonly efficiency?: number
+  /** Input current of the data sheet at rated output, and the supply voltage it was measured at. */
+  readonly inputCurrentA?: number
+  readonly inputVoltageV?: number
+  readonly quiescentW?: number
+  readonly standbyA?: number
+  readonly regulation?: 'regulated' | 'unregulated'
+  /** Supply at which powerW is rated. */
+  readonly ratedVoltageV?: number
+  readonly onboardFusesA?: readonly number[]
+}
+
+export interface AmplifierDraw {
+  readonly powerW: number
+  /** What the sheet claims, where the fuses on board pass less and powerW is what they pass. */
+  readonly claimedW?: number
+  readonly class: AmplifierClass
+  readonly efficiency: number
+  readonly quiescentW: number
+  /** Input power at rated output. */
+  readonly fullInputW: number
+  /** Also of one made for another system voltage: its converter holds the voltage. */
+  readonly regulated: boolean
+  readonly regulationKnown: boolean
+  readonly ratedVoltageV: number
+}
+
+/**
+ * Input power of an amplifier at an output.
+ *
+ *   linear (D)                 Pin = Pq + P·(Pfull − Pq)/Prated
+ *   square root (AB, B, G, H)  Pin = Pq + (Pfull − Pq)·√(P/Prated)
+ *   constant (A)               Pin = Pfull
+ *
+ * @param draw  Pfull = Prated/η [W], Pq [W] below it
+ * @param share  P/Prated, 0 … 1
+ * @returns Pin [W]
+ * @validity Unclipped. The square root is the sine law of class B, fixed at the rated point; noise draws up to 11 % less. Never scale full draw by the duty for class AB.
+ * @source class B theory (derived); linear law derived
+ * @check  1000 W, η 0.85, Pq 15 W at 1/8 → 160.18 W; at 1/3 → 402.16 W; at 1 → 1176.47 W
+ */
+export function inputPower(draw: AmplifierDraw, share: number): number {
+  const { law } = classDraws[draw.class]
+  if (law === 'constant') return draw.fullInputW
+  const level = law === 'linear' ? share : Math.sqrt(share)
+  return draw.quiescentW + (draw.fullInputW - draw.quiescentW) * level
+}
+
+/**
+ * Efficiency of a class B output stage: (π/4)·√share for a sine, (√π/2)·√share for unclipped Gaussian noise.
+ *
+ * @source derived: class B theory, output over the mean current of the half waves
+ * @check  1/8: 0.2777, 0.3133
+ */
+export function classBEfficiency(share: number, signal: 'sine' | 'noise'): number {
+  return (signal === 'sine' ? Math.PI / 4 : Math.sqrt(Math.PI) / 2) * Math.sqrt(share)
+}
+
+/**
+ * Crest factor [dB] of programme at a duty: 10·log10(2/duty).
+ *
+ * @source derived: the peak power of a sine is twice its mean
+ * @check  1/8 → 12.04; 1/3 → 7.78
+ */
+export function crestFactorDb(duty: number): number {
+  return 10 * Math.log10(2 / duty)
+}
+
+/**
+ * Highest continuous output the on-board fuses make believable: η·Vrating·ΣIfuse.
+ *
+ * @returns [W]
+ * @source ANSI/CTA-2006 rating voltage 14.4 V; the bound is derived, fuses do carry brief overload
+ * @check  2 × 30 A, η 0.85 → 734.4 W
+ */
+export function plausiblePower(efficiency: number, ratedVoltageV: number, fusesA: readonly number[]): number {
+  return efficiency * ratedVoltageV * fusesA.reduce((sum, ratingA) => sum + ratingA, 0)
+}
+
+/** Beyond the rounding of six digits. */
+export const disproved = (claimedW: number, plausibleW: number) => claimedW > plausibleW * (1 + 1e-5)
+
+/** The claim, or what the fuses on board can feed where they disprove it. */
+function believed({ onboardFusesA }: AmplifierOnSupply, claimedW: number, efficiency: number, ratedVoltageV: number) {
+  const plausibleW = plausiblePower(efficiency, ratedVoltageV, onboardFusesA ?? [Infinity])
+  return disproved(claimedW, plausibleW) ? plausibleW : claimedW
+}
+
+/**
+ * The class law when only an efficiency is known: above what a class B stage reaches it must switch.
+ *
+ * @throws DesignError `missing-input` where neither is known
+ */
+function classOf(
+  amplifier: AmplifierOnSupply,
+  efficiency: number | undefined,
+  assumed: Assumptions,
+  at: string
+): AmplifierClass {
+  if (efficiency === undefined && amplifier.class === undefined) {
+    throw new DesignError('missing-input', {
+      field: `${at}class`,
+      detail: 'Give the amplifier’s class, its efficiency or its input current at rated output.'
+    })
+  }
+  const guess: AmplifierClass = efficiency === undefined || efficiency >= supplyJudgement.switchingFrom ? 'D' : 'AB'
+  return assumed.or<AmplifierClass>(
+    amplifier.class,
+    `${at}class`,
+    guess,
+    `partial-load law from the efficiency: ${guess === 'D' ? 'only a switching stage gets this far' : 'a class AB stage, which draws more at part load'}`
+  )
+}
+
+function statedEfficiency(
+  amplifier: AmplifierOnSupply,
+  powerW: number,
+  ratedVoltageV: number,
+  at: string
+): number | undefined {
+  const { efficiency, inputCurrentA, inputVoltageV } = amplifier
+  if (inputCurrentA === undefined) return efficiency
+  if (efficiency !== undefined) {
+    throw new DesignError('conflicting-input', {
+      field: `${at}efficiency`,
+      detail: 'Give the efficiency or the measured input current, not both.'
+    })
+  }
+  const implied = powerW / (inputCurrentA * (inputVoltageV ?? ratedVoltageV))
+  if (implied < 1) return implied
+  throw new DesignError('conflicting-input', {
+    field: `${at}inputCurrentA`,
+    value: inputCurrentA,
+    unit: 'A',
+    minimum: powerW / (inputVoltageV ?? ratedVoltageV),
+    detail: `${inputCurrentA} A at ${inputVoltageV ?? ratedVoltageV} V is less than the ${powerW} W that come out.`
+  })
+}
+
+/** Assumed aloud only where it enters the calculation. */
+function ratedVoltageOf(
+  amplifier: AmplifierOnSupply,
+  systemVoltageV: number,
+  assumed: Assumptions,
+  at: string
+): number {
+  const { ratedVoltageV, regulation, inputCurrentA, inputVoltageV, onboardFusesA } = amplifier
+  const usual = supplyJudgement.ratingVPer12V * twelves(systemVoltageV)
+  const measured = inputCurrentA !== undefined && inputVoltageV === undefined
+  const matters = regulation !== 'regulated' || measured || onboardFusesA !== undefined
+  if (!matters) return ratedVoltageV ?? usual
+  return assumed.or(ratedVoltageV, `${at}ratedVoltageV`, usual, 'rating supply of ANSI/CTA-2006, 14.4 V per 12 V')
+}
+
+/** @throws DesignError `out-of-range` above the input power at rated output */
+function quiescentOf(
+  given: number | undefined,
+  amplifierClass: AmplifierClass,
+  fullInputW: number,
+  assumed: Assumptions,
+  at: string
+): number {
+  const { law, quiescentW: usualW } = classDraws[amplifierClass]
+  const usual = law === 'constant' ? fullInputW : Math.min(usualW, supplyJudgement.quiescentShare * fullInputW)
+  const field = `${at}quiescentW`
+  const quiescentW = assumed.or(given, field, usual, `idle draw of class ${amplifierClass}, common practice`)
+  if (quiescentW <= fullInputW) return quiescentW
+  throw new DesignError('out-of-range', { field, value: quiescentW, maximum: fullInputW, unit: 'W' })
+}
+
+/**
+ * Settles one amplifier: data sheet before class default.
+ *
+ * @throws DesignError `missing-input` without class, efficiency or input current; `conflicting-input`; `out-of-range`
+ */
+export function amplifierDraw(
+  amplifier: AmplifierOnSupply,
+  systemVoltageV: number,
+  assumed: Assumptions,
+  at: string
+): AmplifierDraw {
+  const claimedW = ratedOutputW(amplifier, at)
+  const ratedVoltageV = ratedVoltageOf(amplifier, systemVoltageV, assumed, at)
+  const stated = statedEfficiency(amplifier, claimedW, ratedVoltageV, at)
+  const amplifierClass = classOf(amplifier, stated, assumed, at)
+  const efficiency = assumed.or(
+    stated,
+    `${at}efficiency`,
+    classDraws[amplifierClass].efficiency,
+    `class ${amplifierClass} at rated output, common practice; a data-sheet figure wins`
+  )
+  const powerW = believed(amplifier, claimedW, efficiency, ratedVoltageV)
+  const fullInputW = powerW / efficiency
+  return {
+    powerW,
+    ...(powerW === claimedW ? {} : { claimedW }),
+    class: amplifierClass,
+    efficiency,
+    quiescentW: quiescentOf(amplifier.quiescentW, amplifierClass, fullInputW, assumed, at),
+    fullInputW,
+    regulated: amplifier.regulation !== 'unregulated' || !suitsSupply(amplifier, systemVoltageV),
+    regulationKnown: amplifier.regulation !== undefined,
+    ratedVoltageV
+  }
+}

@@ -1,0 +1,38 @@
+/** The output an amplifier is reckoned with: given for the wired load, or from its ratings. */
+import { DesignError } from '../../design-error.ts'
+import type { AmplifierOnSupply } from './amplifier-draw.ts'
+
+type Rating = NonNullable<AmplifierOnSupply['ratings']>[number]
+
+/** The rating for the wired load, or the nearest below it: at a higher load no amplifier draws more. */
+export function ratingFor({ ratings = [], loadOhm = 0 }: AmplifierOnSupply): Rating | undefined {
+  return ratings.filter(each => each.loadOhm <= loadOhm + 1e-9).toSorted((a, b) => b.loadOhm - a.loadOhm)[0]
+}
+
+/** @throws DesignError `conflicting-input` of peak power and double statements; `missing-input` where no output follows */
+export function ratedOutputW(amplifier: AmplifierOnSupply, at: string): number {
+  const { powerW, ratings, loadOhm, ratedAs } = amplifier
+  if (ratedAs === 'peak') {
+    throw new DesignError('conflicting-input', {
+      field: `${at}ratedAs`,
+      detail:
+        'Peak, maximum and total powers fix no current: their duration, distortion and driven channels are undefined. Give the continuous RMS power.'
+    })
+  }
+  if (powerW !== undefined && ratings !== undefined) {
+    throw new DesignError('conflicting-input', {
+      field: `${at}ratings`,
+      detail: 'Give either powerW at the wired load or ratings with loadOhm.'
+    })
+  }
+  const rating = ratingFor(amplifier)
+  if (powerW !== undefined || rating !== undefined) return powerW ?? rating?.powerW ?? 0
+  const published = (ratings ?? []).map(each => `${each.loadOhm} Ω`).join(', ')
+  throw new DesignError('missing-input', {
+    field: `${at}${ratings === undefined || loadOhm === undefined ? 'powerW' : 'ratings'}`,
+    detail:
+      ratings === undefined
+        ? 'Give the continuous RMS power at the wired load, or ratings with loadOhm.'
+        : `No published power for ${loadOhm ?? 'an unstated'} Ω or below (published: ${published}); power is not scaled to a lower load.`
+  })
+}

@@ -1,0 +1,215 @@
+/** What the amplifiers draw, and what that means for alternator, battery and capacitor. */
+import type { SourceId } from '../../../contract/sources/source.ts'
+import type { Drive } from '../../../contract/supply/words.ts'
+import { type Assumptions, assumptions } from '../../assume.ts'
+import { type Caution, caution } from '../../caution.ts'
+import { DesignError } from '../../design-error.ts'
+import type { Outcome } from '../../outcome.ts'
+import { twelves } from '../../twelves.ts'
+import { batteryOhm } from '../fuse/battery-source.ts'
+import { type CapacitorEffect, type CapacitorRequest, capacitorEffect, usualPrechargeOhm } from '../source/capacitor.ts'
+import { prechargeCautions } from '../source/capacitor-cautions.ts'
+import { type ChargingBalance, type ChargingRequest, chargingBalance } from '../source/charging-balance.ts'
+import { type BatteryRequest, batteryExponent, type EngineOff, engineOff } from '../source/engine-off.ts'
+import { supplyJudgement } from '../source/supply-judgement.ts'
+import { unlike, unlikeCautions } from '../source/unlike-batteries.ts'
+import {
+  type AmplifierCurrents,
+  amplifierCurrents,
+  type Currents,
+  type SizingCurrents,
+  totalCurrents,
+  totalSizing
+} from './amplifier-currents.ts'
+import { type AmplifierDraw, type AmplifierOnSupply, amplifierDraw } from './amplifier-draw.ts'
+import { currentBasis } from './current-basis.ts'
+import { driveCautions } from './drive-cautions.ts'
+import { amplifierCautions, chargingCautions, engineOffCaution, say, unregulatedCaution } from './supply-cautions.ts'
+
+export interface BatteryBank extends BatteryRequest {
+  readonly parkedLoadA?: number
+}
+export interface SecondBattery extends BatteryRequest {
+  /** `isolated`: feeds the amplifiers alone when the engine is off; `parallel`: joined to the first. */
+  readonly arrangement: 'isolated' | 'parallel'
+}
+
+export interface CurrentRequest {
+  /** What drives the vehicle; `mild-hybrid` is a 48 V one, without orange cables. */
+  readonly drive?: Drive
+  readonly amplifiers: readonly AmplifierOnSupply[]
+  readonly systemVoltageV: number
+  readonly charging?: ChargingRequest
+  readonly battery?: BatteryBank
+  readonly secondBattery?: SecondBattery
+  readonly capacitor?: CapacitorRequest
+}
+
+export interface SupplyCurrent {
+  readonly currents: Currents
+  /** For fuse and cable: every amplifier at the voltage at which it draws most. */
+  readonly sizing: SizingCurrents
+  readonly amplifiers: readonly AmplifierCurrents[]
+  readonly charging?: ChargingBalance
+  readonly engineOff?: EngineOff
+  readonly capacitor?: CapacitorEffect
+}
+
+function listening(request: CurrentRequest, currents: Currents, assumed: Assumptions): EngineOff | undefined {
+  const { battery, secondBattery, systemVoltageV } = request
+  if (battery === undefined) {
+    if (secondBattery === undefined) return undefined
+    throw new DesignError('missing-input', {
+      field: 'battery',
+      detail: 'A second battery needs the first one described too.'
+    })
+  }
+  const judged = supplyJudgement.parkedLoadA
+  const parkedA = assumed.or(battery.parkedLoadA, 'battery.parkedLoadA', judged.value, judged.why)
+  if (secondBattery?.arrangement === 'isolated') {
+    return engineOff(secondBattery, currents.averageA, currents.fullSineA, systemVoltageV, assumed, 'secondBattery.')
+  }
+  if (secondBattery !== undefined && unlike(battery, secondBattery)) return undefined
+  const currentA = currents.averageA + parkedA
+  if (secondBattery === undefined)
+    return engineOff(battery, currentA, currents.fullSineA, systemVoltageV, assumed, 'battery.')
+  const joined = parallelBank(battery, secondBattery, systemVoltageV, assumed)
+  return engineOff(joined, currentA, currents.fullSineA, systemVoltageV, assumed, 'battery.')
+}
+
+/** Two batteries joined: capacities and conductances add; the first one's exponent and usable share hold for both. */
+function parallelBank(
+  first: BatteryRequest,
+  second: BatteryRequest,
+  systemVoltageV: number,
+  assumed: Assumptions
+): BatteryRequest {
+  const conductance =
+    1 / batteryOhm(first, systemVoltageV, assumed, 'battery.') +
+    1 / batteryOhm(second, systemVoltageV, assumed, 'secondBattery.')
+  const ratedHours = assumed.or(first.ratedHours, 'battery.ratedHours', 20, 'capacity is printed for 20 h')
+  return {
+    capacityAh: first.capacityAh + second.capacityAh,
+    ratedHours,
+    peukertExponent: batteryExponent(first, ratedHours, assumed, 'battery.'),
+    resistanceOhm: 1 / conductance,
+    ...(first.usableFraction === undefined ? {} : { usableFraction: first.usableFraction })
+  }
+}
+
+function holdUp(request: CurrentRequest, currents: Currents, assumed: Assumptions): CapacitorEffect | undefined {
+  const { capacitor, systemVoltageV } = request
+  if (capacitor === undefined) return undefined
+  const inSeries = twelves(systemVoltageV)
+  const fromV = assumed.or(capacitor.fromV, 'capacitor.fromV', 14.4 * inSeries, 'charged to running voltage')
+  const toV = assumed.or(capacitor.toV, 'capacitor.toV', 12 * inSeries, 'let down to nominal voltage')
+  if (toV >= fromV)
+    throw new DesignError('conflicting-input', { field: 'capacitor.toV', value: toV, maximum: fromV, unit: 'V' })
+  const why = 'engineering choice: about 20 W in the resistor at first, as a 21 W lamp takes'
+  const prechargeOhm = assumed.or(capacitor.prechargeOhm, 'capacitor.prechargeOhm', usualPrechargeOhm(inSeries), why)
+  return capacitorEffect(
+    { ...capacitor, prechargeOhm },
+    fromV,
+    toV,
+    currents.fullSineA * systemVoltageV,
+    currents.fullSineA
+  )
+}
+
+function sourcesOf(request: CurrentRequest): readonly SourceId[] {
+  return [
+    'class-efficiency',
+    'idle-power',
+    'class-b-theory',
+    'iec-60065-eighth',
+    'third-power',
+    'cta-2006',
+    'system-voltages',
+    ...(request.charging === undefined ? [] : (['iso-8854', 'alternator-practice'] as const)),
+    ...(request.battery === undefined
+      ? []
+      : (['peukert', 'reserve-capacity', 'cold-cranking', 'battery-practice'] as const)),
+    ...(request.capacitor === undefined ? [] : (['capacitor-energy'] as const))
+  ]
+}
+
+function cautionsOf(
+  request: CurrentRequest,
+  result: SupplyCurrent,
+  draws: readonly AmplifierDraw[]
+): readonly Caution[] {
+  const { charging, secondBattery, capacitor, systemVoltageV } = request
+  return [
+    ...draws.flatMap((draw, index) =>
+      amplifierCautions(request.amplifiers[index] ?? {}, draw, systemVoltageV, `amplifiers[${index}]`)
+    ),
+    ...result.amplifiers.flatMap((drawn, index) => unregulatedCaution(drawn, `amplifiers[${index}]`)),
+    ...(charging === undefined || result.charging === undefined
+      ? []
+      : chargingCautions(result.charging, charging.kind)),
+    ...driveCautions(request.drive),
+    ...(result.engineOff === undefined ? [] : [engineOffCaution(result.engineOff)]),
+    ...unlikeCautions(request),
+    ...(secondBattery === undefined ? [] : [say('second-battery'), say('battery-gas')]),
+    ...([request.battery?.chemistry, secondBattery?.chemistry].includes('lithium') ? [say('lithium-battery')] : []),
+    ...(capacitor === undefined || result.capacitor === undefined
+      ? []
+      : [
+          caution(
+            'capacitor-no-energy',
+            `The capacitor holds the full sine for ${(result.capacitor.holdUpS * 1000).toFixed(0)} ms; it smooths bass ripple and gives no energy.`,
+            {
+              at: 'capacitor',
+              figures: { holdUpMs: result.capacitor.holdUpS * 1000, usableJ: result.capacitor.usableJ }
+            }
+          ),
+          ...prechargeCautions(capacitor.capacitanceF, result.capacitor)
+        ]),
+    ...(systemVoltageV > 36 && request.drive !== 'mild-hybrid' ? [say('forty-eight-volt')] : []),
+    say('amplifier-heat')
+  ]
+}
+
+/**
+ * The four currents of a set of amplifiers at nominal voltage, and on request charging balance, engine-off time and hold-up.
+ *
+ *   I = Pin/V, with Pin by the law of the class at silence, 1/8, 1/3 and full output
+ *
+ * @param request  at least one amplifier; systemVoltageV the nominal voltage [V]
+ * @throws DesignError `missing-input`, `conflicting-input`, `out-of-range`
+ * @validity Unclipped output; long-term means.
+ * @source class efficiencies common practice; 1/8 of EN 60065 (second-hand), 1/3 common practice
+ * @check  640 W, η 0.85, 12 V → 62.7 A; 2560 W at 48 V → 62.7 A
+ */
+export function supplyCurrent(request: CurrentRequest): Outcome<SupplyCurrent> {
+  const assumed = assumptions()
+  const { systemVoltageV } = request
+  const draws = request.amplifiers.map((amplifier, index) =>
+    amplifierDraw(amplifier, systemVoltageV, assumed, `amplifiers[${index}].`)
+  )
+  const amplifiers = draws.map((draw, index) =>
+    amplifierCurrents(request.amplifiers[index] ?? {}, draw, systemVoltageV)
+  )
+  const currents = totalCurrents(amplifiers)
+  const charging =
+    request.charging === undefined
+      ? undefined
+      : chargingBalance(request.charging, currents.averageA, currents.heavyA, assumed, 'charging.')
+  const off = listening(request, currents, assumed)
+  const capacitor = holdUp(request, currents, assumed)
+  const result: SupplyCurrent = {
+    currents,
+    sizing: totalSizing(amplifiers),
+    amplifiers,
+    ...(charging === undefined ? {} : { charging }),
+    ...(off === undefined ? {} : { engineOff: off }),
+    ...(capacitor === undefined ? {} : { capacitor })
+  }
+  return {
+    result,
+    cautions: cautionsOf(request, result, draws),
+    assumed: assumed.list,
+    sources: sourcesOf(request),
+    basis: currentBasis(request, result)
+  }
+}

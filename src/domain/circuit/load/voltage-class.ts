@@ -1,0 +1,102 @@
+/** Whether an amplifier is made for the supply it is put on: one of another class dies, or never starts. */
+import { type Caution, caution } from '../../caution.ts'
+
+/** Rated over nominal supply voltage. Amplifiers of a class are rated from nominal to 1.2 of it; the rest is allowance, our choice. */
+const SUITED = { lowest: 0.8, highest: 1.35 } as const
+const NOMINALS_V = [12, 24, 48] as const
+/** Rating supply of ANSI/CTA-2006 for each 12 V. */
+const RATING_V = 14.4
+/** Output over input of a converter between two vehicle voltages, the low end of 0.82 to 0.92; common practice, no source. */
+const CONVERTER_EFFICIENCY = 0.82
+
+export interface RatedSupply {
+  readonly name?: string
+  /** Supply at which the power is rated. */
+  readonly ratedVoltageV?: number
+  /** Supply at which the input current was measured: the same sheet, the same class. */
+  readonly inputVoltageV?: number
+}
+
+const nearest = (voltageV: number) =>
+  NOMINALS_V.reduce<number>(
+    (best, each) => (Math.abs(Math.log(each / voltageV)) < Math.abs(Math.log(best / voltageV)) ? each : best),
+    NOMINALS_V[0]
+  )
+
+/** @check  12 V → 14.4 V; 24 V → 28.8 V */
+export function usualRatedVoltageV(systemVoltageV: number): number {
+  return (RATING_V * nearest(systemVoltageV)) / 12
+}
+
+const statedV = ({ ratedVoltageV, inputVoltageV }: RatedSupply) => ratedVoltageV ?? inputVoltageV
+
+/**
+ * Whether the supply an amplifier is rated at belongs to the nominal voltage of the system:
+ * rated/nominal from 0.8 to 1.35.
+ *
+ * @returns true also where the sheet does not say
+ * @source bounds our choice around the 1.2 of ANSI/CTA-2006 (14.4 V on 12 V)
+ * @check  14.4 V: 12 V yes (1.2), 24 V no (0.6); 28.8 V: 24 V yes, 12 V no (2.4)
+ */
+export function suitsSupply(amplifier: RatedSupply, systemVoltageV: number): boolean {
+  const ratedV = statedV(amplifier)
+  if (ratedV === undefined) return true
+  const share = ratedV / nearest(systemVoltageV)
+  return share >= SUITED.lowest && share <= SUITED.highest
+}
+
+function remedy(converterV: number, nominalV: number, inputW: number | undefined): string {
+  const between = `Put a DC-DC converter from ${nominalV} to ${converterV} V between`
+  if (inputW === undefined) {
+    return `${between}, rated for the full draw of the amplifier at ${converterV} V, with a fuse on both sides`
+  }
+  const outA = inputW / converterV
+  const inA = inputW / CONVERTER_EFFICIENCY / nominalV
+  return `${between}, rated for at least ${outA.toFixed(1)} A at ${converterV} V, with a fuse on both sides: the next rating above ${outA.toFixed(1)} A at its output and above ${inA.toFixed(1)} A at its input, near the battery`
+}
+
+function unsuited(amplifier: RatedSupply, systemVoltageV: number, inputW: number | undefined, at: string): Caution {
+  const ratedV = statedV(amplifier) ?? 0
+  const nominalV = nearest(systemVoltageV)
+  const converterV = nearest((12 * ratedV) / RATING_V)
+  const { name = 'The amplifier', ratedVoltageV } = amplifier
+  const fate =
+    ratedV < nominalV ? 'the higher voltage destroys it and may set it on fire' : 'it does not start on so little'
+  const field = ratedVoltageV === undefined ? 'inputVoltageV' : 'ratedVoltageV'
+  return caution(
+    'amplifier-voltage-class',
+    `${name} is rated at ${ratedV} V, the system has ${nominalV} V: ${fate}. ${remedy(converterV, nominalV, inputW)}; or take an amplifier for ${nominalV} V. If its sheet allows ${nominalV} V, give the supply voltage and power it is rated at there.`,
+    {
+      at: `${at}${field}`,
+      figures: {
+        ratedVoltageV: ratedV,
+        nominalV,
+        ...(inputW === undefined
+          ? {}
+          : { converterA: inputW / converterV, converterInputA: inputW / CONVERTER_EFFICIENCY / nominalV })
+      }
+    }
+  )
+}
+
+/**
+ * @param inputW  what the amplifier draws at full sine [W], where it is known
+ * @param at  path of the amplifier in the request, ending in a dot
+ */
+export function voltageClassCautions(
+  amplifier: RatedSupply,
+  systemVoltageV: number,
+  inputW: number | undefined,
+  at: string
+): readonly Caution[] {
+  if (!suitsSupply(amplifier, systemVoltageV)) return [unsuited(amplifier, systemVoltageV, inputW, at)]
+  const nominalV = nearest(systemVoltageV)
+  if (statedV(amplifier) !== undefined || nominalV === NOMINALS_V[0]) return []
+  return [
+    caution(
+      'amplifier-voltage-unknown',
+      `Most vehicle amplifiers are made for 12 V, and ${nominalV} V destroys those. ${amplifier.name ?? 'This one'} was reckoned as made for ${nominalV} V: read the supply range on its rating plate or data sheet before it is connected.`,
+      { at: `${at}ratedVoltageV`, figures: { nominalV } }
+    )
+  ]
+}

@@ -1,0 +1,89 @@
+/** Whether the alternator, or the converter of a car without one, keeps up with the music. */
+import type { Assumptions } from '../../assume.ts'
+import { DesignError } from '../../design-error.ts'
+import { supplyJudgement } from './supply-judgement.ts'
+
+export interface ChargingRequest {
+  /** `converter`: from 24, 48 V or a traction battery, the same at any engine speed. */
+  readonly kind: 'alternator' | 'converter'
+  readonly ratedA: number
+  /** Output at idle from the rating line (1500 shaft revolutions per minute), cold. */
+  readonly idleA?: number
+  readonly idleFraction?: number
+  readonly hotFactor?: number
+  readonly baseLoadA?: number
+}
+
+export interface ChargingBalance {
+  readonly idleAvailableA: number
+  readonly cruiseAvailableA: number
+  readonly baseLoadA: number
+  readonly idleAverageSurplusA: number
+  readonly idleHeavySurplusA: number
+  readonly cruiseAverageSurplusA: number
+  readonly cruiseHeavySurplusA: number
+}
+
+/** @throws DesignError `conflicting-input` for what this source of current does not use */
+function requireUsed(request: ChargingRequest, at: string): void {
+  const { kind, idleA, idleFraction } = request
+  const refuse = (fields: readonly (keyof ChargingRequest)[], detail: string) => {
+    const [first, ...others] = fields
+      .filter(field => request[field] !== undefined)
+      .map(field => ({ field: `${at}${field}`, detail }))
+    if (first !== undefined) throw new DesignError('conflicting-input', first, ...others)
+  }
+  if (kind === 'converter') {
+    refuse(
+      ['idleA', 'idleFraction', 'hotFactor'],
+      'A converter gives the same at any engine speed: idle and hot figures belong to an alternator. Give what it really gives as ratedA.'
+    )
+  }
+  if (idleA !== undefined && idleFraction !== undefined) {
+    refuse(['idleFraction'], 'Give the output at idle in amperes or as a share of the rated output, not both.')
+  }
+}
+
+function available(request: ChargingRequest, assumed: Assumptions, at: string): { idle: number; cruise: number } {
+  requireUsed(request, at)
+  if (request.kind === 'converter') return { idle: request.ratedA, cruise: request.ratedA }
+  const judged = supplyJudgement
+  const hot = assumed.or(request.hotFactor, `${at}hotFactor`, judged.hotFactor.value, judged.hotFactor.why)
+  const idleColdA =
+    request.idleA ??
+    request.ratedA *
+      assumed.or(request.idleFraction, `${at}idleFraction`, judged.idleFraction.value, judged.idleFraction.why)
+  return { idle: idleColdA * hot, cruise: request.ratedA * hot }
+}
+
+/**
+ * Charging balance.
+ *
+ *   available = I_rated·idle_fraction·hot (idle) or I_rated·hot (cruise);  surplus = available − I_base − I_audio
+ *
+ * @param averageA  music at 1/8 of rated output [A]; @param heavyA  at 1/3 [A]
+ * @returns available and surplus currents [A]; a negative surplus comes out of the battery
+ * @validity Long-term means; batteries and capacitors do not change them.
+ * @source ISO 8854 rating line (from memory); fractions common practice, no source
+ * @check  120 A, base 35 A, audio 30 A → idle 51 A, −14 A; cruise 102 A, +37 A
+ */
+export function chargingBalance(
+  request: ChargingRequest,
+  averageA: number,
+  heavyA: number,
+  assumed: Assumptions,
+  at: string
+): ChargingBalance {
+  const { idle, cruise } = available(request, assumed, at)
+  const judged = supplyJudgement.baseLoadA
+  const baseLoadA = assumed.or(request.baseLoadA, `${at}baseLoadA`, judged.value, judged.why)
+  return {
+    idleAvailableA: idle,
+    cruiseAvailableA: cruise,
+    baseLoadA,
+    idleAverageSurplusA: idle - baseLoadA - averageA,
+    idleHeavySurplusA: idle - baseLoadA - heavyA,
+    cruiseAverageSurplusA: cruise - baseLoadA - averageA,
+    cruiseHeavySurplusA: cruise - baseLoadA - heavyA
+  }
+}

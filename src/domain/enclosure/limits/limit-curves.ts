@@ -1,0 +1,123 @@
+/** The largest voltage each limit allows, per frequency, and the level that the lowest of them leaves. */
+import type { LimitName } from '../../../contract/enclosures/words.ts'
+import type { Assumptions } from '../../assume.ts'
+import { DesignError } from '../../design-error.ts'
+import type { ResponseSystem } from '../model/response-system.ts'
+import type { UnitDrive } from '../response/unit-drive.ts'
+import type { LimitCurve } from './governing-limit.ts'
+import { type LimitsRequest, limitDefaults } from './limits-request.ts'
+
+/** The limits of one system in figures; what is absent does not limit. */
+export interface Limits {
+  readonly coneM?: number
+  readonly radiatorM?: number
+  readonly airSpeedMPerS?: number
+  /** Heat in all coils together [W], mean. */
+  readonly heatW?: number
+  /** RMS at the terminals [V]. */
+  readonly ratedV?: number
+  readonly dutyFactor: number
+  readonly amplifierV?: number
+  readonly amplifierA?: number
+}
+
+function amplifierVoltage(limits: LimitsRequest, groupOhm: number, assume: Assumptions): number | undefined {
+  const { amplifierVoltageV, amplifierPowerW, amplifierLoadOhm } = limits
+  if (amplifierPowerW === undefined) {
+    if (amplifierLoadOhm === undefined) return amplifierVoltageV
+    const detail = 'The load of the amplifier belongs to its power; give both or neither.'
+    throw new DesignError('missing-input', { field: 'limits.amplifierPowerW', detail })
+  }
+  if (amplifierVoltageV !== undefined) {
+    const detail = 'The amplifier is given by its voltage and by its power; give one of them.'
+    throw new DesignError('conflicting-input', { field: 'limits.amplifierVoltageV', detail })
+  }
+  const why = 'the DC resistance of the drivers as they are joined'
+  return Math.sqrt(amplifierPowerW * assume.or(amplifierLoadOhm, 'limits.amplifierLoadOhm', groupOhm, why))
+}
+
+/**
+ * A thermal rating can be read in two ways.
+ *
+ *   heat in the coil |i|²·Re ≤ P    voltage U ≤ √(P·Z)
+ *
+ * @source an IEC-type noise rating is U²/Z of a shaped noise (from memory); heat reading derived
+ */
+function thermal(system: ResponseSystem, request: LimitsRequest, statedOhm: number | undefined, assume: Assumptions) {
+  const { driver, driverCount, groupOhm } = system
+  if (driver.powerW === undefined) return {}
+  const { thermalReading } = limitDefaults
+  const reading = assume.or(request.thermalReading, 'limits.thermalReading', thermalReading.value, thermalReading.why)
+  const heatW = driver.powerW * driverCount
+  if (reading === 'coil-heat') return { heatW }
+  const load = statedOhm ?? request.amplifierLoadOhm
+  const why = load === undefined ? limitDefaults.ratedOhm : limitDefaults.statedOhm
+  const ratedOhm = assume.or(request.ratedOhm, 'limits.ratedOhm', load ?? groupOhm, why)
+  const ratedV = Math.sqrt(heatW * ratedOhm)
+  return reading === 'rated-voltage' ? { ratedV } : { heatW, ratedV }
+}
+
+const defined = <Key extends string>(key: Key, value: number | undefined) =>
+  (value === undefined ? {} : { [key]: value }) as { readonly [K in Key]?: number }
+
+/**
+ * @param statedOhm  load at which the power of the source is stated
+ * @throws DesignError `conflicting-input`, `missing-input`
+ */
+export function limitsOf(
+  system: ResponseSystem,
+  request: LimitsRequest,
+  statedOhm: number | undefined,
+  assume: Assumptions
+): Limits {
+  const { airSpeedMPerS, dutyFactor } = limitDefaults
+  return {
+    ...defined('coneM', system.driver.xmaxM),
+    ...defined('radiatorM', request.passiveRadiatorXmaxM),
+    ...(system.ports.length > 0
+      ? {
+          airSpeedMPerS: assume.or(
+            request.airSpeedMPerS,
+            'limits.airSpeedMPerS',
+            airSpeedMPerS.value,
+            airSpeedMPerS.why
+          )
+        }
+      : {}),
+    ...thermal(system, request, statedOhm, assume),
+    dutyFactor: assume.or(request.dutyFactor, 'limits.dutyFactor', dutyFactor.value, dutyFactor.why),
+    ...defined('amplifierV', amplifierVoltage(request, system.groupOhm, assume)),
+    ...defined('amplifierA', request.amplifierCurrentA)
+  }
+}
+
+/** No limit is quoted beyond this voltage: nothing moves there, so nothing governs. */
+const HIGHEST_V = 1e6
+
+function ratio(limit: number, perVolt: readonly number[]): Float64Array {
+  return Float64Array.from(perVolt, value => Math.min(HIGHEST_V, limit / Math.max(value, 1e-300)))
+}
+
+/**
+ * Voltage of the source at which a sine just reaches each limit.
+ *
+ *   V = limit/(quantity at 1 V);  heat: V = √(P/(duty·Re))/i₁;  rated voltage: V = √(P·Z/duty)/u₁
+ *
+ * @source derived: the network is linear
+ */
+export function limitCurves(system: ResponseSystem, drive: UnitDrive, limits: Limits): readonly LimitCurve[] {
+  const { coneM, radiatorM, airSpeedMPerS, heatW, ratedV, dutyFactor, amplifierV, amplifierA } = limits
+  const curve = (limit: LimitName, most: number | undefined, perVolt: readonly number[]): LimitCurve[] =>
+    most === undefined ? [] : [{ limit, voltageV: ratio(most, perVolt) }]
+  const heatA = heatW === undefined ? undefined : Math.sqrt(heatW / (dutyFactor * system.groupOhm))
+  const one = drive.coneM.map(() => 1)
+  return [
+    ...curve('cone-excursion', coneM, drive.coneM),
+    ...drive.radiators.flatMap(({ perVolt }) => curve('passive-radiator-excursion', radiatorM, perVolt)),
+    ...curve('coil-heat', heatA, drive.currentA),
+    ...curve('rated-voltage', ratedV === undefined ? undefined : ratedV / Math.sqrt(dutyFactor), drive.terminalV),
+    ...curve('amplifier-voltage', amplifierV, one),
+    ...curve('amplifier-current', amplifierA, drive.currentA),
+    ...drive.ports.flatMap(({ perVolt }) => curve('port-air-speed', airSpeedMPerS, perVolt))
+  ]
+}

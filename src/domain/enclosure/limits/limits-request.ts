@@ -1,0 +1,60 @@
+/** What a system must not exceed, as a caller states it, and the judgement values that stand in for what is left out. */
+import type { ThermalReading } from '../../../contract/enclosures/words.ts'
+import { portSpeeds } from '../../air-speed.ts'
+import type { CoilMetal } from './coil-heating.ts'
+
+/** Coil to magnet to air; without it the rise at rated power is assumed. */
+export interface HeatingRequest {
+  readonly coilKPerW?: number
+  readonly coilTimeConstantS?: number
+  readonly magnetKPerW?: number
+  readonly magnetTimeConstantS?: number
+  readonly ambientC?: number
+  readonly maximumCoilC?: number
+  readonly metal?: CoilMetal
+}
+
+export interface LimitsRequest {
+  /** Peak, one way, of a passive radiator. */
+  readonly passiveRadiatorXmaxM?: number
+  /** Peak in any port. */
+  readonly airSpeedMPerS?: number
+  /** Rated impedance of the group as it is joined. */
+  readonly ratedOhm?: number
+  readonly thermalReading?: ThermalReading
+  /** Mean power over the power of a full sine. */
+  readonly dutyFactor?: number
+  /** RMS the amplifier can give, or its power into a load. */
+  readonly amplifierVoltageV?: number
+  readonly amplifierPowerW?: number
+  readonly amplifierLoadOhm?: number
+  /** RMS the amplifier can give. */
+  readonly amplifierCurrentA?: number
+  /** K of the jets at both ends of a port. */
+  readonly portLossFactor?: number
+  readonly heating?: HeatingRequest
+  readonly programmeFromHz?: number
+  readonly programmeToHz?: number
+}
+
+/** Judgement values; a response echoes each that it used. */
+export const limitDefaults = {
+  airSpeedMPerS: {
+    value: portSpeeds.sharp,
+    why: 'common practice: 5 % of the speed of sound, for straight ports with sharp ends'
+  },
+  dutyFactor: {
+    value: 1,
+    why: 'a continuous full sine, the worst case; music heats with 0.13 to 0.2 of that (common practice)'
+  },
+  portLossFactor: { value: 1.5, why: 'sharp ends, 0.5 for the way in and 1.0 for the way out: an upper estimate' },
+  thermalReading: { value: 'lower', why: 'a rating does not say how it was measured; the lower reading is safe' },
+  ratedOhm: 'the DC resistance of the drivers as they are joined, a little below the rated impedance: safe',
+  statedOhm: 'the load at which the power of source or amplifier is stated',
+  coilRiseK: { value: 180, why: 'engineering choice: a rise of 180 K at the rated power' },
+  ambientC: { value: 25, why: 'a mild car; parked in the sun it is 50 °C and more' },
+  maximumCoilC: { value: 200, why: 'engineering choice: what common coil adhesives stand' },
+  metal: { value: 'copper', why: 'most coils are wound of copper' },
+  programmeFromHz: { value: 15, why: 'music seldom reaches lower' },
+  programmeToHz: { value: 200, why: 'the range of a bass system' }
+} as const

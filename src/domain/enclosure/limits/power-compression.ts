@@ -1,0 +1,104 @@
+/** The coil at work: how warm it gets at the given drive, how fast, and what level that costs. */
+import type { Assumptions } from '../../assume.ts'
+import type { ResponseSystem } from '../model/response-system.ts'
+import {
+  type CoilHeat,
+  type CoilMetal,
+  coilWarming,
+  type HeatPath,
+  resistanceRatio,
+  steadyCoilC
+} from './coil-heating.ts'
+import { coilHeat } from './hot-system.ts'
+import { type HeatingRequest, limitDefaults } from './limits-request.ts'
+
+export interface WarmingMoment {
+  readonly timeS: number
+  readonly coilC: number
+  readonly reOhm: number
+  /** Loss of level in the mass-controlled band. */
+  readonly compressionDb: number
+}
+
+export interface CoilHeating {
+  /** Mean heat in one coil once warm. */
+  readonly coilHeatW: number
+  readonly steadyCoilC: number
+  readonly maximumCoilC: number
+  readonly ambientC: number
+  readonly metal: CoilMetal
+  readonly coilKPerW: number
+  readonly magnetKPerW: number
+  /** Of the group as it is joined, once warm. */
+  readonly steadyReOhm: number
+  /** Loss of level in the mass-controlled band, once warm. */
+  readonly compressionDb: number
+  readonly warming?: readonly WarmingMoment[]
+}
+
+/** Moments a person can picture: a bar, a verse, a song, an album, a journey [s]. */
+const MOMENTS_S = [1, 5, 20, 60, 180, 600, 1800, 3600] as const
+
+function heatPath(system: ResponseSystem, heating: HeatingRequest, assume: Assumptions): HeatPath | undefined {
+  const { coilKPerW, magnetKPerW = 0, coilTimeConstantS = 1, magnetTimeConstantS = 1 } = heating
+  const { powerW } = system.driver
+  if (coilKPerW !== undefined) return { coilKPerW, magnetKPerW, coilTimeConstantS, magnetTimeConstantS }
+  if (powerW === undefined) return undefined
+  const { value, why } = limitDefaults.coilRiseK
+  const assumed = assume.or(undefined, 'limits.heating.coilKPerW', value / powerW, why)
+  return { coilKPerW: assumed, magnetKPerW: 0, coilTimeConstantS, magnetTimeConstantS }
+}
+
+/** 20 lg of cold over hot total resistance: the pressure of the mass-controlled band goes with 1/(Re + Rg). */
+function plateauLossDb({ groupOhm, sourceOhm }: ResponseSystem, ratio: number): number {
+  return 20 * Math.log10((groupOhm * ratio + sourceOhm) / (groupOhm + sourceOhm))
+}
+
+function warmingOf(system: ResponseSystem, heating: HeatingRequest, heat: CoilHeat, path: HeatPath, by: Thermal) {
+  if (heating.coilTimeConstantS === undefined) return {}
+  const warming = coilWarming(heat, path, by.ambientC, MOMENTS_S).map(({ timeS, coilC }) => {
+    const ratio = resistanceRatio(by.metal, coilC)
+    return { timeS, coilC, reOhm: system.groupOhm * ratio, compressionDb: plateauLossDb(system, ratio) }
+  })
+  return { warming }
+}
+
+interface Thermal {
+  readonly metal: CoilMetal
+  readonly ambientC: number
+}
+
+/**
+ * @param system  with the filters before it
+ * @returns nothing where neither a heat path nor a rated power is known
+ * @validity one coil temperature; heat of the magnet and cooling by the cone's own air left out: an estimate
+ */
+export function coilHeating(
+  system: ResponseSystem,
+  heating: HeatingRequest,
+  grid: { readonly frequenciesHz: Float64Array; readonly dutyFactor: number },
+  assume: Assumptions
+): CoilHeating | undefined {
+  const path = heatPath(system, heating, assume)
+  if (path === undefined) return undefined
+  const { metal, ambientC, maximumCoilC } = limitDefaults
+  const by = {
+    metal: assume.or<CoilMetal>(heating.metal, 'limits.heating.metal', metal.value, metal.why),
+    ambientC: assume.or(heating.ambientC, 'limits.heating.ambientC', ambientC.value, ambientC.why)
+  }
+  const heatByRatio = coilHeat(system, grid.frequenciesHz, grid.dutyFactor)
+  const heat: CoilHeat = coilC => heatByRatio(resistanceRatio(by.metal, coilC))
+  const steadyC = steadyCoilC(heat, path, by.ambientC)
+  const ratio = resistanceRatio(by.metal, steadyC)
+  return {
+    ...by,
+    coilKPerW: path.coilKPerW,
+    magnetKPerW: path.magnetKPerW,
+    coilHeatW: heat(steadyC),
+    steadyCoilC: steadyC,
+    maximumCoilC: assume.or(heating.maximumCoilC, 'limits.heating.maximumCoilC', maximumCoilC.value, maximumCoilC.why),
+    steadyReOhm: system.groupOhm * ratio,
+    compressionDb: plateauLossDb(system, ratio),
+    ...warmingOf(system, heating, heat, path, by)
+  }
+}

@@ -1,0 +1,83 @@
+/** The high-pass that keeps an unloaded cone within its excursion. */
+import { logarithmicGrid } from '../../../numeric/grid.ts'
+import type { ResponseSystem } from '../model/response-system.ts'
+import { unitDrive } from '../response/unit-drive.ts'
+
+export interface HighPassProtection {
+  readonly order: number
+  readonly cornerHz: number
+  /** What the filter takes at the frequency up to which it protects; negative. */
+  readonly gainAtTuningDb: number
+}
+
+export interface Protection {
+  /** Below this frequency the air no longer holds the cone. */
+  readonly belowHz: number
+  /** Peak there without the protection, at the drive given. */
+  readonly excursionM: number
+  readonly excursionHz: number
+  readonly needed: boolean
+  /** One for each order that can do it. */
+  readonly highPass: readonly HighPassProtection[]
+}
+
+const ORDERS = [2, 3, 4] as const
+const LOWEST_HZ = 3
+const POINTS = 160
+
+/** The lowest frequency at which an opening still loads the cone; without one, where the closed air spring takes over. */
+export function loadedFromHz({ chambers, driver }: ResponseSystem): number {
+  const parts = Object.values(chambers)
+  const opened = parts.filter(({ opening }) => opening !== undefined)
+  const frequencies = (opened.length > 0 ? opened : parts).map(({ lossHz }) => lossHz)
+  return frequencies.length === 0 ? driver.fsHz : Math.min(...frequencies)
+}
+
+/** Gain of a Butterworth high-pass, |H| = 1/√(1 + (f_h/f)²ⁿ) (Butterworth 1930, from memory). */
+const highPassGain = (order: number, cornerHz: number, frequencyHz: number) =>
+  1 / Math.sqrt(1 + (cornerHz / frequencyHz) ** (2 * order))
+
+/**
+ * Lowest corner of a Butterworth high-pass of the given order for which no excursion below the tuning passes the limit.
+ *
+ *   max over f < f_b of x(f)·|H(f; f_h)| = Xmax
+ *
+ * The gain at every frequency falls as the corner rises, so halving the interval finds the one crossing.
+ *
+ * @returns nothing where even a corner of four times the tuning does not hold the cone
+ */
+function lowestCorner(frequenciesHz: readonly number[], excursionM: readonly number[], order: number, xmaxM: number) {
+  const top = frequenciesHz.at(-1) ?? 0
+  const holds = (cornerHz: number) =>
+    frequenciesHz.every((frequency, k) => (excursionM[k] as number) * highPassGain(order, cornerHz, frequency) <= xmaxM)
+  let [low, high] = [0.1, 4 * top]
+  if (!holds(high)) return []
+  for (let round = 0; round < 40; round++) {
+    const middle = Math.sqrt(low * high)
+    if (holds(middle)) high = middle
+    else low = middle
+  }
+  return [{ order, cornerHz: high, gainAtTuningDb: 20 * Math.log10(highPassGain(order, high, top)) }]
+}
+
+/**
+ * @param system  with the filters before it, at the drive in question
+ * @validity linear suspension: the real cone is stiffer far out, so the corner is on the safe side
+ * @source derived: from the solved excursion; corner of 0.7 to 0.9 times the tuning is common practice
+ */
+export function protectionOf(system: ResponseSystem, xmaxM: number): Protection {
+  const belowHz = loadedFromHz(system)
+  const frequenciesHz = logarithmicGrid(Math.min(LOWEST_HZ, belowHz / 4), belowHz, POINTS)
+  const drive = unitDrive(system, Float64Array.from(frequenciesHz))
+  const excursions = drive.coneM.map(excursion => excursion * system.voltageV)
+  const worst = excursions.reduce((best, excursion, k) => (excursion > (excursions[best] as number) ? k : best), 0)
+  const excursionM = excursions[worst] as number
+  const needed = excursionM > xmaxM
+  return {
+    belowHz,
+    excursionM,
+    excursionHz: frequenciesHz[worst] as number,
+    needed,
+    highPass: needed ? ORDERS.flatMap(order => lowestCorner(frequenciesHz, excursions, order, xmaxM)) : []
+  }
+}

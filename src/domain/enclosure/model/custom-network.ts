@@ -1,0 +1,189 @@
+/** The network of a `custom` enclosure: nodes and elements as the caller names them. */
+import type { Air } from '../../air/air.ts'
+import type { Assumptions } from '../../assume.ts'
+import { DesignError, type Fault } from '../../design-error.ts'
+import type { Driver } from '../../driver/driver.ts'
+import { BEHIND, type Branch, type Chamber, type DriverGroup, OUTSIDE, type Place } from '../../network/network.ts'
+import type { BuiltNetwork, Opening } from './built-network.ts'
+import { endLengths } from './chamber.ts'
+import { requireHeard } from './heard-outside.ts'
+import { echoLossless } from './lossless.ts'
+import type {
+  CustomChamberRequest,
+  CustomDriverRequest,
+  CustomEnclosureRequest,
+  CustomPortRequest,
+  CustomRadiatorRequest
+} from './request.ts'
+
+const at = (list: string, index: number, field: string) => `enclosure.${list}[${index}].${field}`
+const missing = (field: string, detail: string) => new DesignError('missing-input', { field, detail })
+
+interface Builder {
+  readonly air: Air
+  readonly assume: Assumptions
+  readonly place: (name: string, field: string) => Place
+}
+
+/** @throws DesignError `conflicting-input` for a name used twice or reserved */
+function placesOf(chambers: readonly CustomChamberRequest[]): ReadonlyMap<string, Place> {
+  const places = new Map<string, Place>([
+    ['outside', OUTSIDE],
+    ['behind', BEHIND]
+  ])
+  const faults: Fault[] = []
+  chambers.forEach(({ name }, node) => {
+    if (places.has(name)) {
+      faults.push({
+        field: at('chambers', node, 'name'),
+        value: name,
+        detail: `"${name}" names another place already.`
+      })
+    } else places.set(name, node)
+  })
+  const [first, ...others] = faults
+  if (first !== undefined) throw new DesignError('conflicting-input', first, ...others)
+  return places
+}
+
+/** 1/(2πf·C): what the loss Qs of a chamber are relative to. */
+function lossReactance(
+  { leakQ, absorptionQ, lossHz }: CustomChamberRequest,
+  compliance: number,
+  index: number
+): number {
+  if (leakQ === undefined && absorptionQ === undefined) return 0
+  if (lossHz === undefined) {
+    throw missing(at('chambers', index, 'lossHz'), 'A loss Q of a custom chamber needs the frequency it holds at.')
+  }
+  return 1 / (2 * Math.PI * lossHz * compliance)
+}
+
+function chamberOf(request: CustomChamberRequest, index: number, { air, assume }: Builder) {
+  const complianceM3PerPa = request.netVolumeM3 / air.stiffnessPa
+  const reactance = lossReactance(request, complianceM3PerPa, index)
+  const { leakQ, absorptionQ } = request
+  echoLossless(leakQ, at('chambers', index, 'leakQ'), 'a tight chamber', assume)
+  echoLossless(absorptionQ, at('chambers', index, 'absorptionQ'), 'nothing in the chamber absorbs', assume)
+  const chamber: Chamber = {
+    complianceM3PerPa,
+    absorptionPaSPerM3: absorptionQ === undefined ? 0 : reactance / absorptionQ
+  }
+  return { chamber, leaks: leakQ === undefined ? [] : [leak(index, OUTSIDE, leakQ * reactance)] }
+}
+
+const leak = (from: Place, to: Place, resistancePaSPerM3: number): Branch => ({
+  from,
+  to,
+  count: 1,
+  resistancePaSPerM3,
+  massKgPerM4: 0,
+  stiffnessPaPerM3: 0
+})
+
+function portOf(request: CustomPortRequest, index: number, { air, assume, place }: Builder): Opening {
+  const { name, areaM2, lossQ, lossHz } = request
+  if (lossQ !== undefined && lossHz === undefined) {
+    throw missing(at('ports', index, 'lossHz'), 'A loss Q of a custom port needs the frequency it holds at.')
+  }
+  echoLossless(lossQ, at('ports', index, 'lossQ'), 'no friction in the port', assume)
+  const { count, effectiveLengthM } = endLengths(request, assume, `enclosure.ports[${index}]`)
+  const massKgPerM4 = (air.densityKgPerM3 * effectiveLengthM) / areaM2
+  const branch: Branch = {
+    from: place(request.from, at('ports', index, 'from')),
+    to: place(request.to, at('ports', index, 'to')),
+    count,
+    massKgPerM4,
+    resistancePaSPerM3: lossQ === undefined ? 0 : (2 * Math.PI * (lossHz ?? 0) * massKgPerM4) / lossQ,
+    stiffnessPaPerM3: 0
+  }
+  return { name, branch, count, areaM2 }
+}
+
+function radiatorOf(request: CustomRadiatorRequest, index: number, { assume, place }: Builder): Opening {
+  const { name, areaM2, massKg, complianceMPerN, qm } = request
+  const count = assume.or(request.count, at('passiveRadiators', index, 'count'), 1, 'a single radiator')
+  echoLossless(qm, at('passiveRadiators', index, 'qm'), 'a suspension without loss', assume)
+  const branch: Branch = {
+    from: place(request.from, at('passiveRadiators', index, 'from')),
+    to: place(request.to, at('passiveRadiators', index, 'to')),
+    count,
+    massKgPerM4: massKg / areaM2 ** 2,
+    resistancePaSPerM3: qm === undefined ? 0 : Math.sqrt(massKg / complianceMPerN) / (areaM2 ** 2 * qm),
+    stiffnessPaPerM3: 1 / (complianceMPerN * areaM2 ** 2)
+  }
+  return { name, branch, count, areaM2 }
+}
+
+function groupOf(request: CustomDriverRequest, index: number, driver: Driver, { assume, place }: Builder): DriverGroup {
+  const field = (name: string) => at('driverGroups', index, name)
+  const count = assume.or(request.count, field('count'), 1, 'a single driver')
+  const inSeries = assume.or(request.inSeries, field('inSeries'), 1, 'all drivers in parallel')
+  if (count % inSeries !== 0) {
+    const detail = `${count} drivers cannot be split into strings of ${inSeries}.`
+    throw new DesignError('conflicting-input', { field: field('inSeries'), value: inSeries, detail })
+  }
+  return {
+    front: place(request.front, field('front')),
+    rear: place(request.rear, field('rear')),
+    driver,
+    count,
+    inSeries,
+    polarity: assume.or(request.inverted, field('inverted'), false, 'wired like the others') ? -1 : 1
+  }
+}
+
+type FindPlace = Builder['place']
+
+/** @throws DesignError `unknown-designation` for a place that is no chamber */
+function placeFinder(chambers: readonly CustomChamberRequest[]): FindPlace {
+  const places = placesOf(chambers)
+  return (name, field) => {
+    const found = places.get(name)
+    if (found !== undefined) return found
+    const detail = `"${name}" is neither a chamber nor "outside" or "behind".`
+    throw new DesignError('unknown-designation', { field, value: name, detail })
+  }
+}
+
+function leaksOf({ leaks = [] }: CustomEnclosureRequest, place: FindPlace): readonly Branch[] {
+  return leaks.map(({ from, to, resistancePaSPerM3 }, index) =>
+    leak(place(from, at('leaks', index, 'from')), place(to, at('leaks', index, 'to')), resistancePaSPerM3)
+  )
+}
+
+function connectionOf({ connection, driverGroups }: CustomEnclosureRequest, assume: Assumptions) {
+  if (driverGroups.length === 1) return 'parallel'
+  return assume.or(connection, 'enclosure.connection', 'parallel', 'every group across the terminals')
+}
+
+/** @throws DesignError `unknown-designation` for a place that is no chamber, `missing-input`, `conflicting-input` */
+export function customNetwork(
+  enclosure: CustomEnclosureRequest,
+  driver: Driver,
+  air: Air,
+  assume: Assumptions
+): BuiltNetwork {
+  const { chambers = [], driverGroups } = enclosure
+  const builder: Builder = { air, assume, place: placeFinder(chambers) }
+  const built = chambers.map((chamber, index) => chamberOf(chamber, index, builder))
+  const ports = (enclosure.ports ?? []).map((port, index) => portOf(port, index, builder))
+  const radiators = (enclosure.passiveRadiators ?? []).map((unit, index) => radiatorOf(unit, index, builder))
+  const leaks = [...leaksOf(enclosure, builder.place), ...built.flatMap(part => part.leaks)]
+  const branches = [...[...ports, ...radiators].map(({ branch }) => branch), ...leaks]
+  const drivers = driverGroups.map((group, index) => groupOf(group, index, driver, builder))
+  requireHeard(drivers, branches)
+  return {
+    network: {
+      chambers: built.map(({ chamber }) => chamber),
+      branches,
+      drivers,
+      connection: connectionOf(enclosure, assume)
+    },
+    chambers: {},
+    chamberNames: chambers.map(({ name }) => name),
+    ports,
+    radiators,
+    groupNames: driverGroups.map(({ name }) => name)
+  }
+}

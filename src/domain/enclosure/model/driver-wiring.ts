@@ -1,0 +1,67 @@
+/** How the drivers of an enclosure are joined, electrically and in isobaric pairs. */
+import type { Assumptions } from '../../assume.ts'
+import { DesignError } from '../../design-error.ts'
+import type { Driver } from '../../driver/driver.ts'
+import type { Connection } from '../../network/network.ts'
+import type { DriversRequest } from './request.ts'
+
+export interface DriverWiring {
+  readonly count: number
+  /** Drivers that share one current from terminal to terminal. */
+  readonly inSeries: number
+  /** Drivers whose front is seen from the front. */
+  readonly faces: number
+  /** Drivers in series within one group. */
+  readonly groupInSeries: number
+  /** Resistance of all drivers at rest [Ω]. */
+  readonly groupOhm: number
+  /** Air volume as compliant as all suspensions seen from one side. */
+  readonly vasM3: number
+  readonly isobaric?: { readonly couplingVolumeM3: number; readonly connection: Connection }
+}
+
+function isobaricOf(request: DriversRequest | undefined, count: number, assume: Assumptions) {
+  const pairs = request?.isobaric
+  if (pairs === undefined) return undefined
+  if (count % 2 !== 0) {
+    throw new DesignError('conflicting-input', {
+      field: 'drivers.count',
+      value: count,
+      detail: 'Isobaric drivers come in pairs; every driver counts, so the count is even.'
+    })
+  }
+  const connection = assume.or(pairs.connection, 'drivers.isobaric.connection', 'parallel', 'the lower impedance')
+  return { couplingVolumeM3: pairs.couplingVolumeM3, connection }
+}
+
+/**
+ * N drivers; of isobaric pairs N/2 faces are seen, each with twice the mass and half the compliance.
+ *
+ * @throws DesignError `conflicting-input` where strings or pairs do not come out even
+ * @source derived: equal drivers move alike; an isobaric pair with a vanishing coupling volume moves as one cone
+ * @check  a pair: half the Vas of one driver, coils in parallel Re/2
+ */
+export function driverWiring(request: DriversRequest | undefined, driver: Driver, assume: Assumptions): DriverWiring {
+  const isobaric = request?.isobaric !== undefined
+  const count = assume.or(request?.count, 'drivers.count', isobaric ? 2 : 1, isobaric ? 'one pair' : 'a single driver')
+  const strings = assume.or(request?.inSeries, 'drivers.inSeries', 1, 'all drivers in parallel')
+  const pairs = isobaricOf(request, count, assume)
+  const faces = pairs === undefined ? count : count / 2
+  if (faces % strings !== 0) {
+    throw new DesignError('conflicting-input', {
+      field: 'drivers.inSeries',
+      value: strings,
+      detail: `${faces} drivers${pairs === undefined ? '' : ' on each side'} cannot be split into strings of ${strings}.`
+    })
+  }
+  const inSeries = pairs?.connection === 'series' ? 2 * strings : strings
+  return {
+    count,
+    inSeries,
+    faces,
+    groupInSeries: strings,
+    groupOhm: (driver.coil.reOhm * inSeries ** 2) / count,
+    vasM3: driver.vasM3 * (pairs === undefined ? count : count / 4),
+    ...(pairs === undefined ? {} : { isobaric: pairs })
+  }
+}

@@ -1,0 +1,228 @@
+/** The figures a response is judged by, refined between the points of an own scan. */
+import { logarithmicGrid } from '../../../numeric/grid.ts'
+import { REFERENCE_PRESSURE_PA } from '../../constants.ts'
+import type { ChamberParts } from '../model/chamber.ts'
+import {
+  type Crossing,
+  crossings,
+  type Extreme,
+  excursionQuantity,
+  extremes,
+  impedanceQuantity,
+  pressureQuantity,
+  type Scan
+} from '../model/extremes.ts'
+import { DISTANCE_M, pointSolver, type ResponseSystem, solveGrid } from '../model/response-system.ts'
+
+export interface ImpedanceExtreme {
+  readonly frequencyHz: number
+  readonly ohm: number
+}
+
+export interface ExcursionExtreme {
+  readonly frequencyHz: number
+  /** Peak, one way. */
+  readonly excursionM: number
+}
+
+/** Physical length of one port for the tuning it has, by the situation of its two ends. */
+export interface PortLengths {
+  /** One end flush, one free. */
+  readonly flangedFreeM: number
+  readonly bothFlangedM: number
+  readonly bothFreeM: number
+}
+
+export interface ResponseScalars {
+  /** RMS before the series resistance. */
+  readonly voltageV: number
+  /** High-pass kinds: level of the mass-controlled plateau. */
+  readonly referenceLevelDb?: number
+  /** Lowest half-power frequency; absent when the response never rises through it. */
+  readonly f3Hz?: number
+  /** Band-pass kinds: highest half-power frequency. */
+  readonly f3UpperHz?: number
+  /** Highest level between 3 and 600 Hz. */
+  readonly peakLevelDb: number
+  readonly peakLevelHz: number
+  readonly upwardCrossings?: number
+  readonly downwardCrossings?: number
+  readonly tuningHz?: number
+  readonly frontTuningHz?: number
+  /** Tuning of the rear chamber over fs. */
+  readonly tuningRatio?: number
+  readonly fcHz?: number
+  readonly qtc?: number
+  readonly qec?: number
+  readonly qmc?: number
+  readonly alpha?: number
+  readonly frontAlpha?: number
+  readonly portEffectiveLengthM?: number
+  readonly frontPortEffectiveLengthM?: number
+  readonly portLengths?: PortLengths
+  readonly frontPortLengths?: PortLengths
+  readonly passiveRadiatorResonanceHz?: number
+  readonly passiveRadiatorVasM3?: number
+  readonly frontPassiveRadiatorResonanceHz?: number
+  readonly frontPassiveRadiatorVasM3?: number
+  readonly impedancePeaks: readonly ImpedanceExtreme[]
+  readonly impedanceMinima: readonly ImpedanceExtreme[]
+  readonly excursionPeaks: readonly ExcursionExtreme[]
+  readonly excursionMinima: readonly ExcursionExtreme[]
+}
+
+const SCAN_FROM_HZ = 1
+const SCAN_TO_HZ = 1000
+const SCAN_POINTS = 420
+const scanGridHz: readonly number[] = logarithmicGrid(SCAN_FROM_HZ, SCAN_TO_HZ, SCAN_POINTS)
+const HALF_POWER = Math.SQRT1_2
+
+/** A solution dense enough that every feature of a loudspeaker shows a change of slope. */
+function scanOf(system: ResponseSystem): Scan {
+  const frequenciesHz = scanGridHz
+  return { frequenciesHz, solution: solveGrid(system, frequenciesHz), at: pointSolver(system) }
+}
+
+const within =
+  (low: number, high: number) =>
+  ({ frequencyHz }: { readonly frequencyHz: number }) =>
+    frequencyHz >= low && frequencyHz <= high
+
+/** Pressure at 1 m over ω·|U|·E. */
+export const pressureScale = ({ air, voltageV }: ResponseSystem) =>
+  (air.densityKgPerM3 * voltageV) / (2 * Math.PI * DISTANCE_M)
+
+const level = (pressurePa: number) => 20 * Math.log10(Math.max(pressurePa / REFERENCE_PRESSURE_PA, 1e-15))
+
+/**
+ * Pressure of the mass-controlled plateau, half space.
+ *
+ *   p = ρ·Bl·Sd·F·V1/(2πr·(Re + Rg1)·Mms)    V1 = E/S    Rg1 = Rg·N/S²    F faces of N drivers
+ *
+ * @source Small, "Direct-radiator loudspeaker system analysis", JAES 20(5), 1972 (from memory); inductance left out
+ */
+export function plateauPressure({ air, driver, wiring, voltageV, sourceOhm }: ResponseSystem): number {
+  const { count: n, inSeries: s, faces } = wiring
+  const ownOhm = driver.coil.reOhm + (sourceOhm * n) / s ** 2
+  return (
+    (air.densityKgPerM3 * driver.blTm * driver.sdM2 * faces * (voltageV / s)) /
+    (2 * Math.PI * DISTANCE_M * ownOhm * driver.mmsKg)
+  )
+}
+
+function highestLevel(system: ResponseSystem, scan: Scan, turning: readonly Extreme[]) {
+  const edges = [3, 600].map(frequencyHz => ({
+    frequencyHz,
+    modulus: pressureQuantity.modulus(scan.at(frequencyHz), 0)
+  }))
+  const highest = [...edges, ...turning.filter(within(3, 600))].reduce((best, here) =>
+    here.modulus > best.modulus ? here : best
+  )
+  return { frequencyHz: highest.frequencyHz, pressurePa: highest.modulus * pressureScale(system) }
+}
+
+function halfPower(system: ResponseSystem, passes: readonly Crossing[]) {
+  const upward = passes.filter(pass => pass.upward)
+  const downward = passes.filter(pass => !pass.upward)
+  const f3Hz = upward[0]?.frequencyHz
+  const f3UpperHz = system.highPass ? undefined : downward.at(-1)?.frequencyHz
+  return {
+    ...(f3Hz === undefined ? {} : { f3Hz }),
+    ...(f3UpperHz === undefined ? {} : { f3UpperHz }),
+    ...(system.highPass ? {} : { upwardCrossings: upward.length, downwardCrossings: downward.length })
+  }
+}
+
+function levelScalars(system: ResponseSystem, scan: Scan) {
+  const turning = extremes(scan, pressureQuantity)
+  const peak = highestLevel(system, scan, turning)
+  const reference = system.highPass ? plateauPressure(system) : peak.pressurePa
+  const threshold = (reference / pressureScale(system)) * HALF_POWER
+  const passes = crossings(scan, pressureQuantity, turning, threshold)
+  return {
+    ...(system.highPass ? { referenceLevelDb: level(reference) } : {}),
+    ...halfPower(system, system.highPass ? passes : passes.filter(within(3, 600))),
+    peakLevelDb: level(peak.pressurePa),
+    peakLevelHz: peak.frequencyHz
+  }
+}
+
+/**
+ * Closed box.
+ *
+ *   α = N·Vas/V    fc = fs·√(1+α)    Qtc = Qts'·√(1+α)    Qes' = Qes·(Re + Rg1)/Re
+ *
+ * @source Small, "Closed-box loudspeaker systems", JAES 20(10), 1972 and 21(1), 1973 (from memory)
+ * @check  fs 30, Qts 0.412844, Vas 60 L, 30 L → α 2, fc 51.96 Hz, Qtc 0.7151
+ */
+function closedScalars({ driver, wiring, sourceOhm }: ResponseSystem, rear: ChamberParts) {
+  const rise = Math.sqrt(1 + wiring.vasM3 / rear.volumeM3)
+  const own = (sourceOhm * wiring.count) / wiring.inSeries ** 2
+  const qes = (driver.qes * (driver.coil.reOhm + own)) / driver.coil.reOhm
+  return {
+    fcHz: driver.fsHz * rise,
+    qtc: (rise * driver.qms * qes) / (driver.qms + qes),
+    qec: driver.qes * rise,
+    qmc: driver.qms * rise
+  }
+}
+
+function portLengths({ effectiveLengthM, radiusM }: NonNullable<ChamberParts['port']>): PortLengths {
+  const length = (endFactor: number) => effectiveLengthM - endFactor * radiusM
+  return { flangedFreeM: length(0.85 + 0.613), bothFlangedM: length(2 * 0.85), bothFreeM: length(2 * 0.613) }
+}
+
+function geometryScalars(system: ResponseSystem) {
+  const { rear, front } = system.chambers
+  const { driver, wiring } = system
+  const alpha = (parts: ChamberParts) => wiring.vasM3 / parts.volumeM3
+  const opening = (parts: ChamberParts | undefined) => parts?.port ?? parts?.passiveRadiators
+  return {
+    ...(rear === undefined ? {} : { alpha: alpha(rear) }),
+    ...(front === undefined ? {} : { frontAlpha: alpha(front) }),
+    ...(rear === undefined || opening(rear) !== undefined || front !== undefined ? {} : closedScalars(system, rear)),
+    ...(rear === undefined || opening(rear) === undefined
+      ? {}
+      : { tuningHz: rear.lossHz, tuningRatio: rear.lossHz / driver.fsHz }),
+    ...(front === undefined || opening(front) === undefined ? {} : { frontTuningHz: front.lossHz }),
+    ...(rear?.port && { portEffectiveLengthM: rear.port.effectiveLengthM, portLengths: portLengths(rear.port) }),
+    ...(front?.port && {
+      frontPortEffectiveLengthM: front.port.effectiveLengthM,
+      frontPortLengths: portLengths(front.port)
+    }),
+    ...(rear?.passiveRadiators && {
+      passiveRadiatorResonanceHz: rear.passiveRadiators.resonanceHz,
+      passiveRadiatorVasM3: rear.passiveRadiators.vasM3
+    }),
+    ...(front?.passiveRadiators && {
+      frontPassiveRadiatorResonanceHz: front.passiveRadiators.resonanceHz,
+      frontPassiveRadiatorVasM3: front.passiveRadiators.vasM3
+    })
+  }
+}
+
+function turningScalars({ voltageV }: ResponseSystem, scan: Scan) {
+  const ohms = extremes(scan, impedanceQuantity).filter(within(3, 400))
+  const excursions = extremes(scan, excursionQuantity).filter(within(5, 400))
+  const impedance = ({ frequencyHz, modulus }: Extreme) => ({ frequencyHz, ohm: modulus })
+  const excursion = ({ frequencyHz, modulus }: Extreme) => ({
+    frequencyHz,
+    excursionM: Math.SQRT2 * voltageV * modulus
+  })
+  return {
+    impedancePeaks: ohms.filter(({ peak }) => peak).map(impedance),
+    impedanceMinima: ohms.filter(({ peak }) => !peak).map(impedance),
+    excursionPeaks: excursions.filter(({ peak }) => peak).map(excursion),
+    excursionMinima: excursions.filter(({ peak }) => !peak).map(excursion)
+  }
+}
+
+export function responseScalars(system: ResponseSystem): ResponseScalars {
+  const scan = scanOf(system)
+  return {
+    voltageV: system.voltageV,
+    ...levelScalars(system, scan),
+    ...geometryScalars(system),
+    ...turningScalars(system, scan)
+  }
+}

@@ -1,0 +1,164 @@
+/** POST /v1/enclosures/sizing: boxes that suit a driver, what each gives and costs, and which do not suit and why. */
+import type { SizedKind } from '../../../contract/enclosures/words.ts'
+import { type Assumptions, assumptions } from '../../assume.ts'
+import { type Caution, caution } from '../../caution.ts'
+import { isComputable } from '../../computable.ts'
+import { requireWithin } from '../../design-error.ts'
+import { givenDriverCautions } from '../../driver/given-driver-cautions.ts'
+import type { Basis, Outcome } from '../../outcome.ts'
+import type { Draft, Drafts } from './drafts.ts'
+import { sizeBandPass } from './size-band-pass.ts'
+import { sizeBandPass6 } from './size-band-pass-6.ts'
+import { sizeClosed } from './size-closed.ts'
+import { sizePassiveRadiator } from './size-passive-radiator.ts'
+import { sizeVented } from './size-vented.ts'
+import type { EnclosureCandidate, EnclosureSizing, SizingRequest } from './sizing.ts'
+import { ROUGH_BOARD_M, ROUGH_DISPLACEMENT_SHARE } from './sizing-judgement.ts'
+import { type SizingProblem, sizingProblem } from './sizing-problem.ts'
+import { figure, leastAirReason } from './suitability.ts'
+
+const sizers: Readonly<Record<SizedKind, (problem: SizingProblem, assume: Assumptions) => Drafts>> = {
+  closed: sizeClosed,
+  vented: sizeVented,
+  'passive-radiator': sizePassiveRadiator,
+  'band-pass-4': sizeBandPass,
+  'band-pass-6-parallel': (problem, assume) => sizeBandPass6('band-pass-6-parallel', problem, assume),
+  'band-pass-6-series': (problem, assume) => sizeBandPass6('band-pass-6-series', problem, assume)
+}
+
+/**
+ * Every alignment is solved for the driver in its circuit and the losses at hand, then heard through the network.
+ *
+ * @throws DesignError `missing-input`, `conflicting-input`
+ * @validity Small signal, lumped elements; volumes are acoustic, driver, port and bracing not in them.
+ */
+export function sizeEnclosure(request: SizingRequest): Outcome<EnclosureSizing> {
+  const assume = assumptions()
+  const problem = sizingProblem(request, assume)
+  const drivers = driversOf(problem)
+  if (request.kinds === undefined) assume.or(undefined, 'kinds', 'closed, vented', 'the two every builder weighs first')
+  const parts = (request.kinds ?? (['closed', 'vented'] as const)).map(kind => sizers[kind](problem, assume))
+  const drafts = parts
+    .flatMap(part => part.drafts)
+    .filter(isComputable)
+    .map(draft => withLeastAir(draft, problem))
+  const candidates = drafts.map(draft => candidateOf(draft, drafts, problem))
+  return {
+    result: {
+      drivers,
+      candidates,
+      unsuited: parts.flatMap(part => part.unsuited)
+    },
+    cautions: [...givenDriverCautions(request.driver, problem.air), ...sizingCautions(problem, candidates)],
+    assumed: assume.list,
+    sources: [
+      ...candidates.map(({ source }) => source),
+      ...(candidates.some(({ secondOpinion }) => secondOpinion !== undefined)
+        ? (['margolis-small-1981'] as const)
+        : []),
+      'practice-enclosure-choice',
+      'ours-enclosure-limits',
+      'acoustic-network'
+    ],
+    basis: candidates.flatMap((candidate, index) => candidateBasis(candidate, index, problem))
+  }
+}
+
+function withLeastAir(draft: Draft, { driver, count, volumeFactor }: SizingProblem): Draft {
+  const drivers = { sdM2: driver.sdM2, xmaxM: driver.xmaxM, count }
+  return { ...draft, reasons: [...draft.reasons, ...leastAirReason(draft.netVolumeM3 / volumeFactor, drivers)] }
+}
+
+/** @throws DesignError `out-of-range` for parameters no driver has */
+function driversOf({ driver, count, boxed, ebpHz }: SizingProblem): EnclosureSizing['drivers'] {
+  requireWithin('driver.fsHz', boxed.fsHz, 1, 2000, 'Hz')
+  requireWithin('driver.qts', boxed.qts, 0.02, 50, '1')
+  requireWithin('driver.vasM3', driver.vasM3, 1e-5, 100, 'm³')
+  return { count, fsHz: driver.fsHz, qts: driver.qts, qtsWithSource: boxed.qts, vasM3: boxed.vasM3, ebpHz }
+}
+
+function candidateOf(draft: Draft, all: readonly Draft[], { volumeFactor }: SizingProblem): EnclosureCandidate {
+  const { reasons, totalVolumeM3, rank, ...rest } = draft
+  const suits = reasons.every(({ against }) => !against)
+  const smallest = Math.min(...all.map(other => other.totalVolumeM3))
+  return {
+    ...rest,
+    preferred: preferredOf(draft.kind, all) === draft,
+    suits,
+    why: [...reasons].sort((a, b) => Number(b.against) - Number(a.against)).map(({ text }) => text),
+    goodAt: `${draft.goodAt}. ${spoken(draft)}`,
+    ...(volumeFactor === 1 ? {} : { builtVolumeM3: draft.netVolumeM3 / volumeFactor }),
+    space: { roughOuterM3: roughOuterM3(totalVolumeM3 / volumeFactor), timesSmallest: totalVolumeM3 / smallest }
+  }
+}
+
+function preferredOf(kind: SizedKind, all: readonly Draft[]): Draft | undefined {
+  const score = ({ reasons, rank }: Draft) => (reasons.some(({ against }) => against) ? 100 : 0) + rank
+  return all.filter(draft => draft.kind === kind).sort((a, b) => score(a) - score(b))[0]
+}
+
+function spoken({ response }: Draft): string {
+  const at30 = response.levels.find(({ frequencyHz }) => frequencyHz === 31.5)?.relativeDb ?? 0
+  const half = response.f3Hz === undefined ? '' : `Half power at ${figure(response.f3Hz)} Hz, `
+  const delay =
+    response.groupDelayAtF3S === undefined ? '' : `, ${figure(response.groupDelayAtF3S * 1e3)} ms of delay there`
+  return `${half}${figure(at30, 2)} dB at 31.5 Hz${delay}.`
+}
+
+/** A cube of board around the air, driver, port and braces; any other shape is larger. */
+function roughOuterM3(netVolumeM3: number): number {
+  return (Math.cbrt(netVolumeM3 * (1 + ROUGH_DISPLACEMENT_SHARE)) + 2 * ROUGH_BOARD_M) ** 3
+}
+
+function sizingCautions({ request }: SizingProblem, candidates: readonly EnclosureCandidate[]): readonly Caution[] {
+  const cautions: Caution[] = []
+  if (candidates.every(({ suits }) => !suits)) {
+    cautions.push(caution('no-box-suits', 'None of the boxes asked for suits this driver and space; each says why.'))
+  }
+  const opened = candidates.some(({ kind }) => kind !== 'closed')
+  if (opened && request.lining?.amount === 'filled') {
+    const message = 'A filled box with an opening loses most of what the opening adds: line the walls only.'
+    cautions.push(caution('lining-in-opened-box', message, { at: 'lining.amount' }))
+  }
+  if (candidates.some(({ kind }) => kind === 'vented' || kind === 'passive-radiator')) {
+    const message =
+      'Below the tuning of a vented or passive-radiator box nothing holds the cone: plan a high-pass there.'
+    cautions.push(caution('cone-unloaded-below-tuning', message))
+  }
+  return cautions
+}
+
+function candidateBasis(candidate: EnclosureCandidate, index: number, { boxed }: SizingProblem): readonly Basis[] {
+  const at = `candidates[${index}]`
+  const { kind, alpha, netVolumeM3, tuningHz, tuningRatio, qtc, fcHz, source } = candidate
+  const vas = { symbol: 'Vas', value: boxed.vasM3, unit: 'm3' }
+  const fs = { symbol: 'fs', value: boxed.fsHz, unit: 'Hz' }
+  if (kind === 'closed' && qtc !== undefined && fcHz !== undefined) {
+    const qs = [
+      { symbol: 'Qtc', value: qtc, unit: '1' },
+      { symbol: 'Qts', value: boxed.qts, unit: '1' }
+    ]
+    return [
+      {
+        quantity: `${at}.netVolumeM3`,
+        formula: 'Vas/((Qtc/Qts)^2-1)',
+        inputs: [vas, ...qs],
+        value: netVolumeM3,
+        unit: 'm3',
+        source
+      },
+      { quantity: `${at}.fcHz`, formula: 'fs*Qtc/Qts', inputs: [fs, ...qs], value: fcHz, unit: 'Hz', source }
+    ]
+  }
+  const volume: Basis = {
+    quantity: `${at}.netVolumeM3`,
+    formula: 'Vas/alpha',
+    inputs: [vas, { symbol: 'alpha', value: alpha, unit: '1' }],
+    value: netVolumeM3,
+    unit: 'm3',
+    source
+  }
+  if (tuningHz === undefined || tuningRatio === undefined) return [volume]
+  const inputs = [fs, { symbol: 'h', value: tuningRatio, unit: '1' }]
+  return [volume, { quantity: `${at}.tuningHz`, formula: 'fs*h', inputs, value: tuningHz, unit: 'Hz', source }]
+}

@@ -1,0 +1,207 @@
+/** Vented boxes: every family that has a member for the driver and its losses, and the tuning or volume asked for. */
+import type { AlignmentId } from '../../../contract/enclosures/words.ts'
+import { flatBoxFit } from '../alignment/power-law-fits.ts'
+import { levelDb } from '../alignment/rational-response.ts'
+import { type VentedBox, ventedCoefficients, ventedHalfPowerRatio, ventedResponse } from '../alignment/vented-box.ts'
+import { familyBox, flatTotalQ, type VentedFamily, ventedFamilies } from '../alignment/vented-families.ts'
+import { passBandOf } from '../model/pass-band.ts'
+import type { Draft, Drafts } from './drafts.ts'
+import type { Unsuited } from './sizing.ts'
+import { CHOSEN_PEAK_DB, TUNING_SPAN_HZ, TUNING_STEP_HZ } from './sizing-judgement.ts'
+import type { SizingProblem } from './sizing-problem.ts'
+import { bandReasons, ebpReason, figure, type Reason, spaceReason } from './suitability.ts'
+
+const familyWords: Readonly<Record<VentedFamily, { name: string; goodAt: string; rank: number }>> = {
+  b4: { name: 'maximally flat level (B4)', goodAt: 'flat, louder and lower than closed for its volume', rank: 0 },
+  qb3: {
+    name: 'small and flat, quasi third order (QB3)',
+    goodAt: 'small for a vented box, flat, loud above its tuning',
+    rank: 1
+  },
+  c4: {
+    name: 'lowest reach with ripple (C4)',
+    goodAt: 'reaches lowest, loudest in the bottom octave, with ripple and longer delay',
+    rank: 1
+  },
+  sc4: {
+    name: 'less delay for a little more volume (SC4)',
+    goodAt: 'less delay than the quasi third order for a little more volume',
+    rank: 3
+  },
+  be4: { name: 'flattest delay, Bessel (BE4)', goodAt: 'flattest delay a vented box can have, gentle slope', rank: 2 },
+  sbb4: {
+    name: 'tuned to the resonance of the driver (SBB4)',
+    goodAt: 'tightest of the vented boxes, tuned low, gentle slope',
+    rank: 4
+  }
+}
+const sourceOf = (family: VentedFamily) => {
+  if (family === 'sbb4') return 'hoge-1977-vented'
+  return family === 'sc4' || family === 'be4' ? 'bullock-vented' : 'thiele-1961-vented'
+}
+
+/** What suits the driver first, then by rank. */
+const bySuitability = (a: Draft, b: Draft) => againstIt(a) - againstIt(b) || a.rank - b.rank
+const againstIt = ({ reasons }: Draft) => Number(reasons.some(({ against }) => against))
+
+export function sizeVented(problem: SizingProblem): Drafts {
+  const unsuited: Unsuited[] = []
+  const drafts = ventedFamilies.flatMap(family => {
+    const box = familyBox(family, problem.boxed.qts, problem.openedLossPerQ)
+    if (box !== undefined && box.alpha > 0) return [familyDraft(problem, family, box)]
+    const why = missingMember(problem, family, box)
+    if (why !== undefined) unsuited.push({ kind: 'vented', alignment: family, why })
+    return []
+  })
+  return { drafts: [...[...drafts].sort(bySuitability), ...askedDrafts(problem, drafts)], unsuited }
+}
+
+/** The flat member for a driver: QB3 below, C4 above the QT of B4. */
+export function flatBox({ boxed, openedLossPerQ }: SizingProblem): VentedBox | undefined {
+  const families: readonly VentedFamily[] = ['b4', 'qb3', 'c4']
+  return families
+    .map(family => familyBox(family, boxed.qts, openedLossPerQ))
+    .find(box => box !== undefined && box.alpha > 0)
+}
+
+function missingMember({ boxed, openedLossPerQ }: SizingProblem, family: VentedFamily, box: VentedBox | undefined) {
+  const flat = flatTotalQ(openedLossPerQ)
+  const qts = figure(boxed.qts)
+  if (box !== undefined) return `would need a negative volume at Qts ${qts} with these losses`
+  if (family === 'c4' && boxed.qts > flat) return `Qts ${qts} is too high: no Chebyshev box has so little damping`
+  if (family === 'qb3' && boxed.qts < flat) return `Qts ${qts} is too low for a vented box with these losses`
+  if (family === 'sc4' && boxed.qts < flat) return `Qts ${qts} lies below the lowest of the family`
+  if (family === 'b4') return `asks for Qts ${figure(flat)} with these losses, the driver has ${qts}`
+  return undefined
+}
+
+function familyDraft(problem: SizingProblem, family: VentedFamily, box: VentedBox): Draft {
+  const { name, goodAt, rank } = familyWords[family]
+  const { netVolumeM3, tuningHz, f3Hz } = flatBoxFit(problem.boxed)
+  const fitted = problem.boxed.qts >= 0.25 && problem.boxed.qts <= 0.6 && ['qb3', 'b4', 'c4'].includes(family)
+  return {
+    ...draftOf(problem, box, family, rank),
+    name: `Vented, ${name}`,
+    goodAt,
+    source: sourceOf(family),
+    ...(fitted
+      ? {
+          secondOpinion: {
+            method: 'power-law fit for QL about 7 (Margolis & Small 1981, from memory)',
+            netVolumeM3,
+            tuningHz,
+            f3Hz
+          }
+        }
+      : {})
+  }
+}
+
+function heard(problem: SizingProblem, netVolumeM3: number, tuningHz: number) {
+  const { openedLeakQ: leakQ, absorptionQ, request } = problem
+  const rear = {
+    netVolumeM3,
+    leakQ,
+    ...(absorptionQ === undefined ? {} : { absorptionQ }),
+    port: tunedOpening(problem, netVolumeM3, tuningHz, request.losses?.portQ)
+  }
+  return problem.hear({ kind: 'vented', rear }, 'plateau')
+}
+
+function draftOf(problem: SizingProblem, box: VentedBox, alignment: AlignmentId, rank: number): Draft {
+  const { boxed, openedLossPerQ, request } = problem
+  const netVolumeM3 = boxed.vasM3 / box.alpha
+  const tuningHz = boxed.fsHz * box.h
+  const response = heard(problem, netVolumeM3, tuningHz)
+  const coefficients = ventedCoefficients(box, openedLossPerQ)
+  const ideal = ventedResponse(coefficients, boxed.fsHz, tuningHz)
+  const { rippleDb } = passBandOf(f => levelDb(ideal, f), boxed.fsHz / 10, boxed.fsHz * 20)
+  const reasons: readonly Reason[] = [
+    ...qualityReasons(problem),
+    ...bandReasons(response, rippleDb),
+    ...spaceReason(netVolumeM3 / problem.volumeFactor, request.space?.netVolumeM3),
+    ebpReason(problem.ebpHz, 'opened')
+  ]
+  return {
+    kind: 'vented',
+    alignment,
+    name: 'Vented, as asked',
+    reasons,
+    goodAt: 'louder and lower than closed around its tuning; nothing holds the cone below it',
+    netVolumeM3,
+    totalVolumeM3: netVolumeM3,
+    tuningHz,
+    alpha: box.alpha,
+    tuningRatio: box.h,
+    alignmentF3Hz: ventedHalfPowerRatio(coefficients) * Math.sqrt(boxed.fsHz * tuningHz),
+    response,
+    source: 'small-1973-vented-box',
+    rank
+  }
+}
+
+/** Any lumped port of the right mass sounds the same; its real size is the business of the port. */
+function tunedOpening({ air, driver }: SizingProblem, volumeM3: number, tuningHz: number, lossQ: number | undefined) {
+  const areaM2 = driver.sdM2 / 4
+  const lengthM = (areaM2 * air.soundSpeedMPerS ** 2) / (volumeM3 * (2 * Math.PI * tuningHz) ** 2)
+  return { count: 1, areaM2, lengthM, endFactor: 0, ...(lossQ === undefined ? {} : { lossQ }) }
+}
+
+function qualityReasons({ boxed, openedLossPerQ }: SizingProblem): readonly Reason[] {
+  const flat = flatTotalQ(openedLossPerQ)
+  const side = boxed.qts < flat ? 'below' : 'above'
+  const text = `Qts ${figure(boxed.qts)} lies ${side} the ${figure(flat)} that is maximally flat with these losses`
+  return [{ against: false, text }]
+}
+
+/** The volume and tuning asked for, and the best tuning in a space that no family fits. */
+function askedDrafts(problem: SizingProblem, families: readonly Draft[]): readonly Draft[] {
+  const { wanted, space } = problem.request
+  const flat = flatBox(problem)
+  const drafts: Draft[] = []
+  if (wanted?.netVolumeM3 !== undefined || wanted?.tuningHz !== undefined) {
+    const volume = wanted.netVolumeM3 ?? (flat === undefined ? undefined : problem.boxed.vasM3 / flat.alpha)
+    if (volume !== undefined) drafts.push(givenDraft(problem, volume, wanted.tuningHz, 'as-asked'))
+  }
+  const cramped = families.filter(({ alignment }) => ['qb3', 'b4', 'c4'].includes(alignment))
+  if (space !== undefined && cramped.every(({ netVolumeM3 }) => netVolumeM3 > space.netVolumeM3)) {
+    drafts.push(givenDraft(problem, space.netVolumeM3, undefined, 'in-your-space'))
+  }
+  return drafts
+}
+
+function givenDraft(problem: SizingProblem, volumeM3: number, tuningHz: number | undefined, id: AlignmentId): Draft {
+  const chosen = tuningHz ?? bestTuningHz(problem, volumeM3)
+  const { fsHz, vasM3, qts } = problem.boxed
+  const draft = draftOf(problem, { h: chosen / fsHz, alpha: vasM3 / volumeM3, qt: qts }, id, 5)
+  const asked =
+    tuningHz === undefined ? `tuned for the lowest half power with at most ${CHOSEN_PEAK_DB} dB of peak` : 'as asked'
+  return { ...draft, name: `Vented, ${id === 'as-asked' ? asked : `in your space, ${asked}`}` }
+}
+
+/** The tuning, in steps a builder can cut to, with the lowest half power among those that hardly peak; coarse, then fine. */
+function bestTuningHz(problem: SizingProblem, volumeM3: number): number {
+  const [low, high] = TUNING_SPAN_HZ
+  const coarse = 4 * TUNING_STEP_HZ
+  const near = bestOf(problem, volumeM3, low, high, coarse)
+  return bestOf(problem, volumeM3, Math.max(low, near - coarse), Math.min(high, near + coarse), TUNING_STEP_HZ)
+}
+
+function bestOf(
+  { boxed, openedLossPerQ }: SizingProblem,
+  volumeM3: number,
+  lowHz: number,
+  highHz: number,
+  stepHz: number
+): number {
+  const tried = Array.from({ length: Math.round((highHz - lowHz) / stepHz) + 1 }, (_, index) => {
+    const tuningHz = lowHz + index * stepHz
+    const box = { h: tuningHz / boxed.fsHz, alpha: boxed.vasM3 / volumeM3, qt: boxed.qts }
+    const response = ventedResponse(ventedCoefficients(box, openedLossPerQ), boxed.fsHz, tuningHz)
+    const { f3Hz = Number.MAX_VALUE, peakDb } = passBandOf(f => levelDb(response, f), 8, 300)
+    return { tuningHz, f3Hz, peakDb }
+  })
+  const flat = tried.filter(({ peakDb }) => peakDb <= CHOSEN_PEAK_DB)
+  const choice = flat.length > 0 ? flat : [...tried].sort((a, b) => a.peakDb - b.peakDb).slice(0, 1)
+  return choice.reduce((best, here) => (here.f3Hz < best.f3Hz ? here : best)).tuningHz
+}

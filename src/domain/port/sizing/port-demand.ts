@@ -1,0 +1,194 @@
+/** How much air a port has to carry at full drive, and the area an air-speed limit asks for. */
+import { goldenMaximum } from '../../../numeric/golden-maximum.ts'
+import { logarithmicGrid } from '../../../numeric/grid.ts'
+import type { Air } from '../../air/air.ts'
+import { type Assumptions, assumptions } from '../../assume.ts'
+import { DesignError } from '../../design-error.ts'
+import { type Driver, driverOf } from '../../driver/driver.ts'
+import { limitDefaults } from '../../enclosure/limits/limits-request.ts'
+import { type DriverWiring, driverWiring } from '../../enclosure/model/driver-wiring.ts'
+import { presetNetwork } from '../../enclosure/model/preset-network.ts'
+import { filterSections } from '../../filter/filter-sections.ts'
+import { branchFlow } from '../../network/branch-flow.ts'
+import { filteredSolver } from '../../network/filtered-solver.ts'
+import type { Branch } from '../../network/network.ts'
+import { emptySolution } from '../../network/solution.ts'
+import { networkSolver } from '../../network/solver.ts'
+import { displacementRuleAreaM2, RULE_SPEED_SHARE } from './displacement-rule.ts'
+import { HIGH_PASS_SHARE, USUAL_LEAK_Q } from './port-judgement.ts'
+import type { PortDemand, PortSizingRequest } from './port-sizing.ts'
+
+interface Setting {
+  readonly tuningHz: number
+  readonly limitMPerS: number
+  readonly air: Air
+}
+
+/** Highest frequency at which the flow is looked at, in tunings; far above it the port carries next to nothing. */
+const SPAN = 6
+const POINTS = 160
+
+/**
+ * @returns undefined where nothing tells the flow
+ * @throws DesignError `conflicting-input` where flow, swept volume and driver are given together; `missing-input` where the
+ *   request says how a driver is driven, but not which
+ */
+export function portDemand(request: PortSizingRequest, setting: Setting, assume: Assumptions): PortDemand | undefined {
+  const { driver, sweptVolumeM3, peakFlowM3PerS } = request
+  const given = [driver, sweptVolumeM3, peakFlowM3PerS].filter(value => value !== undefined)
+  if (given.length > 1) {
+    const detail = 'Give one of the three: a driver with its drive, a swept volume, or a peak flow.'
+    throw new DesignError('conflicting-input', { field: driver === undefined ? 'peakFlowM3PerS' : 'driver', detail })
+  }
+  if (driver !== undefined) return drivenDemand(request, driverOf(driver, setting.air, assume), setting, assume)
+  requireNothingDriven(request)
+  if (peakFlowM3PerS !== undefined) {
+    return {
+      by: 'given-flow',
+      peakFlowM3PerS,
+      limitMPerS: setting.limitMPerS,
+      areaM2: peakFlowM3PerS / setting.limitMPerS
+    }
+  }
+  return sweptVolumeM3 === undefined ? undefined : sweptDemand(sweptVolumeM3, setting)
+}
+
+/** What only a driver's flow depends on; beside a flow or a swept volume it would be dropped. */
+const ofTheDriver = ['drivers', 'source', 'filters', 'leakQ', 'highPassHz'] as const
+
+function requireNothingDriven(request: PortSizingRequest): void {
+  const idle = ofTheDriver.find(field => request[field] !== undefined)
+  if (idle === undefined) return
+  const detail = `\`${idle}\` only bears on the air that a driver moves: give the driver, or leave it out.`
+  throw new DesignError('missing-input', { field: 'driver', detail })
+}
+
+/** The rule stands for 5 % of the speed of sound; other limits scale its area. */
+function sweptDemand(sweptVolumeM3: number, { tuningHz, limitMPerS, air }: Setting): PortDemand {
+  const ruleAreaM2 = displacementRuleAreaM2(tuningHz, sweptVolumeM3)
+  const peakFlowM3PerS = ruleAreaM2 * RULE_SPEED_SHARE * air.soundSpeedMPerS
+  return { by: 'swept-volume', peakFlowM3PerS, limitMPerS, areaM2: peakFlowM3PerS / limitMPerS, ruleAreaM2 }
+}
+
+/**
+ * With the high-pass among the filters the whole programme is looked at; without it the range ends where one has to protect.
+ *
+ * @throws DesignError `out-of-range` where nothing of the span is left above it
+ */
+function lowestHz({ highPassHz, filters = [] }: PortSizingRequest, tuningHz: number, assume: Assumptions): number {
+  const { value } = limitDefaults.programmeFromHz
+  const weighed = filters.some(({ kind }) => kind === 'high-pass')
+  const why = weighed
+    ? 'music seldom reaches lower, and the high-pass among the filters weighs the flow'
+    : `${HIGH_PASS_SHARE} of the tuning: below it a high-pass has to protect the driver (practice, no source)`
+  const fromHz = assume.or(highPassHz, 'highPassHz', weighed ? value : HIGH_PASS_SHARE * tuningHz, why)
+  const maximum = SPAN * tuningHz
+  if (fromHz < maximum) return fromHz
+  throw new DesignError('out-of-range', { field: 'highPassHz', value: fromHz, maximum, unit: 'Hz' })
+}
+
+/** The flow may have a peak below, at and above the tuning: looked for on a grid, then refined. */
+function highestFlow(flow: (frequencyHz: number) => number, fromHz: number, toHz: number) {
+  const grid = logarithmicGrid(fromHz, toHz, POINTS)
+  const flows = grid.map(flow)
+  const best = flows.indexOf(Math.max(...flows))
+  const at = goldenMaximum(flow, grid[Math.max(0, best - 1)] ?? fromHz, grid[best + 1] ?? fromHz)
+  const refined = flow(at)
+  const onGrid = flows[best] ?? 0
+  return refined >= onGrid ? { flow: refined, at } : { flow: onGrid, at: grid[best] ?? fromHz }
+}
+
+function drivenDemand(request: PortSizingRequest, driver: Driver, setting: Setting, assume: Assumptions): PortDemand {
+  const { tuningHz, limitMPerS } = setting
+  const wiring = driverWiring(request.drivers, driver, assume)
+  const flow = flowAtDrive(request, driver, wiring, setting, assume)
+  const fromHz = lowestHz(request, tuningHz, assume)
+  const highest = (held: boolean) => highestFlow(hz => flow(hz, held), fromHz, SPAN * tuningHz)
+  const full = highest(false)
+  const swept = driver.xmaxM === undefined ? undefined : wiring.faces * driver.sdM2 * driver.xmaxM
+  return {
+    by: 'network',
+    peakFlowM3PerS: full.flow,
+    peakFlowHz: full.at,
+    flowAtTuningM3PerS: flow(tuningHz, false),
+    limitMPerS,
+    areaM2: full.flow / limitMPerS,
+    ...(swept === undefined
+      ? {}
+      : {
+          excursionLimitedAreaM2: highest(true).flow / limitMPerS,
+          ruleAreaM2: displacementRuleAreaM2(tuningHz, swept)
+        })
+  }
+}
+
+/** The area of all cones that face the listener; of isobaric pairs one each. */
+export function coneAreaM2({ driver, drivers }: PortSizingRequest, air: Air): number | undefined {
+  if (driver === undefined) return undefined
+  const completed = driverOf(driver, air)
+  return driverWiring(drivers, completed, assumptions()).faces * completed.sdM2
+}
+
+/** The box as the response builds it; its port has the mass that the tuning asks for, whatever its area. */
+function ventedNetwork(
+  request: PortSizingRequest,
+  driver: Driver,
+  wiring: DriverWiring,
+  { tuningHz, air }: Setting,
+  assume: Assumptions
+) {
+  const { netVolumeM3 } = request
+  const measured = 'opened boxes of 25 to 100 L measure 5 to 10 (Small 1973)'
+  const leakQ = assume.or(request.leakQ, 'leakQ', USUAL_LEAK_Q, measured)
+  const areaM2 = driver.sdM2
+  const lengthM = (areaM2 * air.soundSpeedMPerS ** 2) / (netVolumeM3 * (2 * Math.PI * tuningHz) ** 2)
+  const rear = { netVolumeM3, leakQ, port: { count: 1, areaM2, lengthM, endFactor: 0 } }
+  return presetNetwork({ kind: 'vented', rear }, driver, wiring, air, assumptions())
+}
+
+/** Peak flow through the port [m³/s], the filters before the amplifier in it. */
+function flowAtDrive(
+  request: PortSizingRequest,
+  driver: Driver,
+  wiring: DriverWiring,
+  setting: Setting,
+  assume: Assumptions
+) {
+  const { network, ports } = ventedNetwork(request, driver, wiring, setting, assume)
+  const port = ports[0]?.branch as Branch
+  const noResistance = 'cable and amplifier without resistance'
+  const sourceOhm = assume.or(request.source?.seriesOhm, 'source.seriesOhm', 0, noResistance)
+  const solver = filteredSolver(networkSolver(network, sourceOhm), filterSections(request.filters ?? [], 'filters'))
+  const solution = emptySolution(network, new Float64Array(1))
+  const peak = Math.SQRT2 * driveV(request, driver, wiring.groupOhm, wiring.count, assume)
+  return (frequencyHz: number, heldToXmax: boolean): number => {
+    solution.omegas[0] = 2 * Math.PI * frequencyHz
+    solver.solve(solution)
+    const speeds = solution.velocities.map(({ re, im }) => Math.hypot(re[0] ?? 0, im[0] ?? 0))
+    const excursion = (peak * Math.max(...speeds)) / (2 * Math.PI * frequencyHz)
+    const held = heldToXmax && driver.xmaxM !== undefined ? Math.min(1, driver.xmaxM / excursion) : 1
+    return held * peak * (branchFlow(solution, port)[0] ?? 0)
+  }
+}
+
+/** @returns RMS over the group, before the series resistance */
+function driveV(
+  { source }: PortSizingRequest,
+  { powerW }: Driver,
+  groupOhm: number,
+  count: number,
+  assume: Assumptions
+): number {
+  if (source?.voltageV !== undefined) {
+    if (source.powerW === undefined && source.loadOhm === undefined) return source.voltageV
+    const detail = 'Give voltageV, or powerW with loadOhm, not both.'
+    throw new DesignError('conflicting-input', { field: 'source.voltageV', detail })
+  }
+  if (source?.powerW === undefined && powerW === undefined) {
+    const detail = 'Full drive is not told: give a voltage, a power, or the rated power of the driver.'
+    throw new DesignError('missing-input', { field: 'source.powerW', detail })
+  }
+  const power = assume.or(source?.powerW, 'source.powerW', count * (powerW ?? 0), 'the rated power of the drivers')
+  const why = 'the DC resistance of the drivers as they are joined'
+  return Math.sqrt(power * assume.or(source?.loadOhm, 'source.loadOhm', groupOhm, why))
+}

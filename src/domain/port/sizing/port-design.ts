@@ -1,0 +1,219 @@
+/** One port of a given shape: its length for the tuning, its speed, and what speaks for or against it. */
+import type { EndModel, EndSituation, PortMouth, SlotWalls } from '../../../contract/ports/words.ts'
+import type { Air } from '../../air/air.ts'
+import { conventionalEndFactor, exactEndFactor, fullWidthSlotEndM, slotEndM } from '../end-correction.ts'
+import { flaredEndM } from '../flare.ts'
+import { hydraulicDiameterM, lossFactor, wallFrictionQ } from '../port-friction.ts'
+import {
+  effectiveLengthM,
+  equivalentRadiusM,
+  mitreExtraM,
+  pipeResonanceHz,
+  tuningHz,
+  waveguideTuningRatio
+} from '../port-length.ts'
+import { FLATTEST_SLOT, LARGE_PORT_SHARE, LOWEST_SLOT_M, RESONANCE_CLEAR, RESONANCE_CLOSE } from './port-judgement.ts'
+import type { PortDemand, PortDesign } from './port-sizing.ts'
+
+export interface PortShape {
+  readonly kind: 'round' | 'slot'
+  readonly count: number
+  readonly areaM2: number
+  /** In the plane of a bend: the diameter, or the height of a slot. */
+  readonly depthM: number
+  /** Of a slot. */
+  readonly widthM?: number
+}
+
+export interface PortSetting {
+  readonly air: Air
+  readonly volumeM3: number
+  readonly tuningHz: number
+  readonly ends: { readonly inner: EndSituation; readonly outer: EndSituation }
+  readonly endModel: EndModel
+  readonly walls: SlotWalls
+  readonly chamberHeightM: number
+  readonly bends: number
+  readonly mouth: PortMouth
+  /** Radius of the rounding at both mouths of round ports. */
+  readonly flareM: number
+  readonly lowPassHz: number
+  /** Longest centre line there is room for. */
+  readonly roomM: number
+  readonly demand?: PortDemand
+}
+
+export const round = (count: number, diameterM: number): PortShape => ({
+  kind: 'round',
+  count,
+  areaM2: (Math.PI / 4) * diameterM ** 2,
+  depthM: diameterM
+})
+
+export const slot = (count: number, widthM: number, heightM: number): PortShape => ({
+  kind: 'slot',
+  count,
+  areaM2: widthM * heightM,
+  depthM: heightM,
+  widthM
+})
+
+/** Both ends together [m]. */
+function endsM(shape: PortShape, setting: PortSetting, model: EndModel): number {
+  const { inner, outer } = setting.ends
+  const radius = equivalentRadiusM(shape.areaM2)
+  const factors = model === 'convention' ? conventionalEndFactor : exactEndFactor
+  if (shape.widthM === undefined) {
+    return flaredEndM(factors[inner], radius, setting.flareM) + flaredEndM(factors[outer], radius, setting.flareM)
+  }
+  if (model === 'convention') return (factors[inner] + factors[outer]) * radius
+  const size = { widthM: shape.widthM, heightM: shape.depthM }
+  const outside = slotEndM({ ...size, situation: outer, alongWall: false })
+  const fills = setting.walls === 'full-width' && setting.chamberHeightM > shape.depthM
+  const inside = fills
+    ? fullWidthSlotEndM(shape.depthM, setting.chamberHeightM)
+    : slotEndM({ ...size, situation: inner, alongWall: setting.walls !== 'own' })
+  return inside + outside
+}
+
+/** Physical length along the centre line [m]; zero or less where the area is too large for the tuning. */
+export function physicalLengthM(shape: PortShape, setting: PortSetting, model = setting.endModel): number {
+  const effective = effectiveLengthM(setting.tuningHz, setting.volumeM3, shape, setting.air.soundSpeedMPerS)
+  return effective - endsM(shape, setting, model) + setting.bends * mitreExtraM(shape.depthM)
+}
+
+const flareOf = (shape: PortShape, { flareM }: PortSetting) => (shape.kind === 'round' ? flareM : 0)
+
+/** Effective length of a physical one [m]; no port is shorter than its two flares. */
+export function effectiveOfM(lengthM: number, shape: PortShape, setting: PortSetting, model: EndModel): number {
+  const straight = Math.max(2 * flareOf(shape, setting), lengthM - setting.bends * mitreExtraM(shape.depthM))
+  return straight + endsM(shape, setting, model)
+}
+
+export function portDesign(shape: PortShape, setting: PortSetting): PortDesign {
+  const { air, volumeM3, demand, endModel, bends } = setting
+  const c = air.soundSpeedMPerS
+  const lengthM = physicalLengthM(shape, setting)
+  const effective = effectiveLengthM(setting.tuningHz, volumeM3, shape, c)
+  const total = shape.count * shape.areaM2
+  const airVolumeM3 = total * Math.max(0, lengthM)
+  const other = endModel === 'convention' ? 'by-shape' : 'convention'
+  const reasons = reasonsOf(shape, lengthM, effective, setting)
+  return {
+    kind: shape.kind,
+    name: nameOf(shape),
+    count: shape.count,
+    ...(shape.widthM === undefined ? { diameterM: shape.depthM } : { widthM: shape.widthM, heightM: shape.depthM }),
+    areaM2: shape.areaM2,
+    totalAreaM2: total,
+    lengthM,
+    effectiveLengthM: effective,
+    endFactor: endsM(shape, setting, endModel) / equivalentRadiusM(shape.areaM2),
+    bends,
+    hydraulicDiameterM: hydraulicDiameterM(shape),
+    lossFactor: lossFactor(shape, lengthM, setting.mouth, bends),
+    lossQ: wallFrictionQ(shape, lengthM, effective, setting.tuningHz, air),
+    tuningHz: setting.tuningHz,
+    ...speeds(total, demand),
+    pipeResonanceHz: pipeResonanceHz(effective, c),
+    waveguideTuningHz: setting.tuningHz * waveguideTuningRatio((total * effective) / volumeM3),
+    airVolumeM3,
+    otherEnds: {
+      model: other,
+      lengthM: physicalLengthM(shape, setting, other),
+      tuningHz: tuningHz(effectiveOfM(lengthM, shape, setting, other), volumeM3, shape, c)
+    },
+    fits: reasons.every(({ against }) => !against),
+    why: [...reasons].sort((a, b) => Number(b.against) - Number(a.against)).map(({ text }) => text)
+  }
+}
+
+const mm = (lengthM: number) => `${Math.round(lengthM * 1e3)} mm`
+export const rounded = (value: number, digits = 3) => String(Number(value.toPrecision(digits)))
+
+function nameOf({ kind, count, depthM, widthM }: PortShape): string {
+  const size = kind === 'round' ? `${mm(depthM)} clear diameter` : `${mm(widthM ?? 0)} × ${mm(depthM)} slot`
+  return count === 1 ? `One port, ${size}` : `${count} ports, ${size} each`
+}
+
+function speeds(totalM2: number, demand: PortDemand | undefined) {
+  if (demand === undefined) return {}
+  const speed = demand.peakFlowM3PerS / totalM2
+  return {
+    airSpeedMPerS: speed,
+    withinLimit: speed <= demand.limitMPerS * (1 + 1e-9),
+    ...(demand.peakFlowHz === undefined ? {} : { airSpeedHz: demand.peakFlowHz }),
+    ...(demand.flowAtTuningM3PerS === undefined ? {} : { airSpeedAtTuningMPerS: demand.flowAtTuningM3PerS / totalM2 })
+  }
+}
+
+interface Reason {
+  readonly against: boolean
+  readonly text: string
+}
+
+function reasonsOf(shape: PortShape, lengthM: number, effective: number, setting: PortSetting): readonly Reason[] {
+  return [
+    ...lengthReasons(shape, lengthM, setting),
+    ...speedReasons(shape, setting),
+    ...slotReasons(shape),
+    ...pipeReasons(shape, effective, setting)
+  ]
+}
+
+function lengthReasons(shape: PortShape, lengthM: number, setting: PortSetting): readonly Reason[] {
+  const { roomM } = setting
+  const radius = equivalentRadiusM(shape.areaM2)
+  if (lengthM <= 0) {
+    return [{ against: true, text: 'so small an area tunes lower than asked even as a bare hole: it needs more area' }]
+  }
+  if (lengthM < radius) {
+    return [
+      { against: true, text: `${mm(lengthM)} is shorter than its radius: the ends rule and the tuning is a guess` }
+    ]
+  }
+  const flares = 2 * flareOf(shape, setting)
+  if (lengthM < flares) {
+    return [{ against: true, text: `${mm(lengthM)} is shorter than its two flares of ${mm(flares / 2)}` }]
+  }
+  const against = lengthM > roomM * (1 + 1e-9)
+  return [{ against, text: `${mm(lengthM)} long, there is room for ${mm(roomM)}` }]
+}
+
+export const isFlat = ({ widthM, depthM }: PortShape) =>
+  widthM !== undefined && (widthM > FLATTEST_SLOT * depthM * (1 + 1e-9) || depthM < LOWEST_SLOT_M * (1 - 1e-9))
+
+function slotReasons(shape: PortShape): readonly Reason[] {
+  const { widthM, depthM } = shape
+  if (widthM === undefined) return []
+  const flat = `${rounded(widthM / depthM, 2)} times as wide as high, ${mm(depthM)} high`
+  if (!isFlat(shape)) return [{ against: false, text: flat }]
+  const rule = `beyond ${FLATTEST_SLOT} times or below ${mm(LOWEST_SLOT_M)} the walls brake the air and each millimetre of height counts (common practice)`
+  return [{ against: true, text: `${flat}: ${rule}` }]
+}
+
+function speedReasons(shape: PortShape, { demand }: PortSetting): readonly Reason[] {
+  if (demand === undefined) return []
+  const speed = demand.peakFlowM3PerS / (shape.count * shape.areaM2)
+  const against = speed > demand.limitMPerS * (1 + 1e-9)
+  return [{ against, text: `${rounded(speed)} m/s peak against a limit of ${rounded(demand.limitMPerS)} m/s` }]
+}
+
+function pipeReasons(shape: PortShape, effective: number, setting: PortSetting): readonly Reason[] {
+  const reasons: Reason[] = []
+  const resonance = pipeResonanceHz(effective, setting.air.soundSpeedMPerS)
+  if (resonance < RESONANCE_CLEAR * setting.lowPassHz) {
+    const against = resonance < RESONANCE_CLOSE * setting.lowPassHz
+    const text = `resonates as a pipe at ${rounded(resonance)} Hz, ${rounded(resonance / setting.lowPassHz, 2)} times the low-pass corner`
+    reasons.push({ against, text })
+  }
+  const share = (shape.count * shape.areaM2 * effective) / setting.volumeM3
+  if (share > LARGE_PORT_SHARE) {
+    const low = rounded((1 - waveguideTuningRatio(share)) * 100, 2)
+    reasons.push({
+      against: false,
+      text: `holds ${rounded(share * 100, 2)} % of the box's air: tunes ${low} % lower than the formula`
+    })
+  }
+  return reasons
+}

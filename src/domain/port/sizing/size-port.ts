@@ -1,0 +1,203 @@
+/** POST /v1/ports/sizing: area for the air speed, length for the tuning, and an honest word where it does not fit. */
+import type { SourceId } from '../../../contract/sources/source.ts'
+import { type Air, airOf } from '../../air/air.ts'
+import { portSpeeds } from '../../air-speed.ts'
+import { type Assumptions, assumptions } from '../../assume.ts'
+import { isComputable } from '../../computable.ts'
+import { DesignError } from '../../design-error.ts'
+import { givenDriverCautions } from '../../driver/given-driver-cautions.ts'
+import type { Outcome } from '../../outcome.ts'
+import { equivalentRadiusM, tuningHz } from '../port-length.ts'
+import { portBasis } from './port-basis.ts'
+import { portShapes } from './port-candidates.ts'
+import { portCautions } from './port-cautions.ts'
+import { coneAreaM2, portDemand } from './port-demand.ts'
+import {
+  effectiveOfM,
+  type PortSetting,
+  type PortShape,
+  physicalLengthM,
+  portDesign,
+  round,
+  slot
+} from './port-design.ts'
+import { STRAIGHT_SHARE, USUAL_LOW_PASS_HZ } from './port-judgement.ts'
+import type { PortDesign, PortSizing, PortSizingRequest, PortWish } from './port-sizing.ts'
+import { type Room, waysOut } from './ways-out.ts'
+
+/**
+ * @throws DesignError `missing-input`, `conflicting-input`, `out-of-range`
+ * @validity Lumped port in a lumped box, linear: the speed at full drive is what the port would carry without compression.
+ */
+export function sizePort(request: PortSizingRequest): Outcome<PortSizing> {
+  const assume = assumptions()
+  const air = airOf(request.air, assume)
+  const wish = request.port ?? { kind: 'round' }
+  if (request.port === undefined) assume.or(undefined, 'port.kind', 'round', 'the port that is easiest to build')
+  const room = roomOf(request, assume)
+  const unset = settingOf(request, wish, air, room, assume)
+  const setting = { ...unset, tuningHz: tuningOf(request, wish, unset) }
+  const limitMPerS = limitOf(request, assume)
+  const demand = portDemand(request, { tuningHz: setting.tuningHz, limitMPerS, air }, assume)
+  const full: PortSetting = { ...setting, ...(demand === undefined ? {} : { demand }) }
+  const result = checked(chosen(request, wish, full, room))
+  return {
+    result,
+    cautions: [
+      ...(request.driver === undefined ? [] : givenDriverCautions(request.driver, air)),
+      ...portCautions(result, full)
+    ],
+    assumed: assume.list,
+    sources: sourcesOf(result),
+    basis: portBasis(result, full)
+  }
+}
+
+function chosen(request: PortSizingRequest, wish: PortWish, setting: PortSetting, room: Room): PortSizing {
+  const { demand, roomM } = setting
+  const shaped = portShapes(wish, demand?.areaM2, shape => physicalLengthM(shape, setting) <= roomM)
+  const designs = shaped.map(shape => ({ shape, design: portDesign(shape, setting) }))
+  const first = (judge: (design: PortDesign) => number) =>
+    [...designs].sort((a, b) => judge(a.design) - judge(b.design))[0] as (typeof designs)[number]
+  const { design: recommended } = first(design => buildCost(design, roomM))
+  const cones = coneAreaM2(request, setting.air)
+  return {
+    tuningHz: setting.tuningHz,
+    ...(demand === undefined ? {} : { demand }),
+    fits: recommended.fits,
+    recommended,
+    candidates: designs.map(({ design }) => design),
+    waysOut: recommended.fits ? [] : waysOut(first(wishCost).shape, setting, room, cones)
+  }
+}
+
+function limitOf(request: PortSizingRequest, assume: Assumptions): number {
+  const mouth = assume.or(request.mouth, 'mouth', 'sharp', 'plain ends')
+  const why =
+    mouth === 'sharp' ? '5 % of the speed of sound (Small 1973, from memory)' : 'flared ends (choice of this service)'
+  return assume.or(request.airSpeedLimitMPerS, 'airSpeedLimitMPerS', portSpeeds[mouth], why)
+}
+
+function roomOf({ space, netVolumeM3 }: PortSizingRequest, assume: Assumptions): Room {
+  const why = `${STRAIGHT_SHARE} times the cube root of the net volume, no space being given`
+  const straightM = assume.or(space?.straightM, 'space.straightM', STRAIGHT_SHARE * Math.cbrt(netVolumeM3), why)
+  const bentM = assume.or(space?.bentM, 'space.bentM', 2 * straightM, 'twice the longest straight run')
+  return { straightM, bentM }
+}
+
+function settingOf(
+  request: PortSizingRequest,
+  wish: PortWish,
+  air: Air,
+  room: Room,
+  assume: Assumptions
+): Omit<PortSetting, 'tuningHz'> {
+  const { netVolumeM3: volumeM3, ends } = request
+  const bends = request.bends ?? 0
+  const isSlot = wish.kind === 'slot'
+  const walls = isSlot
+    ? assume.or(wish.walls, 'port.walls', 'full-width', 'cheapest to build: the box is three of its walls')
+    : 'own'
+  const cube = 'a cube of the net volume'
+  const endModel = request.endModel ?? 'convention'
+  const needsHeight = isSlot && walls === 'full-width' && endModel === 'by-shape'
+  const chamberHeightM = needsHeight
+    ? assume.or(wish.chamberHeightM, 'port.chamberHeightM', Math.cbrt(volumeM3), cube)
+    : ((isSlot ? wish.chamberHeightM : undefined) ?? Math.cbrt(volumeM3))
+  return {
+    air,
+    volumeM3,
+    ends: {
+      inner: assume.or(ends?.inner, 'ends.inner', 'free', 'the inner end stands free in the box'),
+      outer: assume.or(ends?.outer, 'ends.outer', 'flanged', 'the outer end lies flush in the panel')
+    },
+    endModel,
+    walls,
+    chamberHeightM,
+    bends,
+    mouth: request.mouth ?? 'sharp',
+    flareM: flareOf(request, wish, assume),
+    lowPassHz: lowPassOf(request, assume),
+    roomM: bends > 0 ? room.bentM : room.straightM
+  }
+}
+
+/** The lowest corner among the filters stands in for the end of the range. */
+function lowPassOf({ lowPassHz, filters = [] }: PortSizingRequest, assume: Assumptions): number {
+  const corners = filters.flatMap(filter => (filter.kind === 'low-pass' ? [filter.cornerHz] : []))
+  const [value, why] =
+    corners.length > 0
+      ? [Math.min(...corners), 'the corner of the low-pass among the filters']
+      : [USUAL_LOW_PASS_HZ, 'usual corner of a subwoofer (practice)']
+  return assume.or(lowPassHz, 'lowPassHz', value, why)
+}
+
+function flareOf({ mouth }: PortSizingRequest, wish: PortWish, assume: Assumptions): number {
+  if (wish.kind !== 'round') return 0
+  if (mouth !== 'flared') return wish.flareRadiusM ?? 0
+  const why = 'the length is that of a straight pipe; a rounding of known radius needs a longer one'
+  return assume.or(wish.flareRadiusM, 'port.flareRadiusM', 0, why)
+}
+
+/** As asked, or that of a port given whole. @throws DesignError where it is told twice or not at all */
+function tuningOf(request: PortSizingRequest, wish: PortWish, unset: Omit<PortSetting, 'tuningHz'>): number {
+  if (request.tuningHz !== undefined) {
+    if (wish.lengthM === undefined) return request.tuningHz
+    const detail = 'Give the tuning, from which the length follows, or the length, from which the tuning follows.'
+    throw new DesignError('conflicting-input', { field: 'port.lengthM', detail })
+  }
+  const shape = wholeShape(wish)
+  if (wish.lengthM === undefined || shape === undefined) {
+    const detail = 'Give the tuning, or a port with its size and its length, from which the tuning follows.'
+    throw new DesignError('missing-input', { field: 'tuningHz', detail })
+  }
+  const setting = { ...unset, tuningHz: 1 }
+  const effective = effectiveOfM(wish.lengthM, shape, setting, setting.endModel)
+  return tuningHz(effective, request.netVolumeM3, shape, unset.air.soundSpeedMPerS)
+}
+
+function wholeShape(wish: PortWish): PortShape | undefined {
+  const count = wish.count ?? 1
+  if (wish.kind === 'round') return wish.diameterM === undefined ? undefined : round(count, wish.diameterM)
+  return wish.heightM === undefined ? undefined : slot(count, wish.widthM, wish.heightM)
+}
+
+/** What can be built comes first, then the lowest speed above the limit, then few ports and short ones. */
+function buildCost(
+  { fits, withinLimit, airSpeedMPerS = 0, count, lengthM, areaM2 }: PortDesign,
+  roomM: number
+): number {
+  if (fits) return 10 * count + Math.abs(lengthM)
+  const buildable = lengthM <= roomM && lengthM >= equivalentRadiusM(areaM2)
+  return (buildable ? 1e3 : 1e6) + (withinLimit === false ? 100 * airSpeedMPerS : 0) + 10 * count + Math.abs(lengthM)
+}
+
+/** The port one would want if there were room: within the limit, few ports, short. */
+function wishCost({ withinLimit, count, lengthM }: PortDesign): number {
+  return (withinLimit === false ? 1e3 : 0) + 10 * count + Math.abs(lengthM)
+}
+
+/** @throws DesignError `out-of-range` for sizes so far apart that nothing can be computed */
+function checked(result: PortSizing): PortSizing {
+  if (isComputable(result)) return result
+  throw new DesignError('out-of-range', {
+    field: 'port',
+    detail: 'Box, driver and port lie too far apart to be computed.'
+  })
+}
+
+function sourcesOf({ demand, recommended }: PortSizing): readonly SourceId[] {
+  const ends: readonly SourceId[] =
+    recommended.kind === 'slot' ? ['kergomard-garcia-1987', 'rectangular-piston'] : ['dalmont-2001-ends']
+  return [
+    'helmholtz-resonator',
+    'levine-schwinger-1948',
+    ...ends,
+    ...(recommended.bends > 0 ? (['mitred-bend'] as const) : []),
+    ...(demand === undefined ? [] : (['small-1973-vented-box', 'practice-port-speed'] as const)),
+    ...(demand?.by === 'network' ? (['acoustic-network'] as const) : []),
+    'port-friction',
+    ...(recommended.kind === 'slot' ? (['practice-slot-shape'] as const) : []),
+    'ours-port-limits'
+  ]
+}

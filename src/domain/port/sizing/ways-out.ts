@@ -1,0 +1,188 @@
+/** What would fit where the port that is wanted does not, each way computed. */
+import { bisect } from '../../../numeric/bisect.ts'
+import { portSpeeds } from '../../air-speed.ts'
+import { effectiveLengthM, equivalentRadiusM, mitreExtraM, tuningHz } from '../port-length.ts'
+import {
+  effectiveOfM,
+  isFlat,
+  type PortSetting,
+  type PortShape,
+  physicalLengthM,
+  rounded,
+  slot
+} from './port-design.ts'
+import { CHEEKED_SLOT, SMALLER_BOX_SHARE } from './port-judgement.ts'
+import type { PortWayOut } from './port-sizing.ts'
+
+export interface Room {
+  readonly straightM: number
+  readonly bentM: number
+}
+
+const mm = (lengthM: number) => `${Math.round(lengthM * 1e3)} mm`
+const cm2 = (areaM2: number) => `${rounded(areaM2 * 1e4)} cm²`
+
+export function waysOut(shape: PortShape, setting: PortSetting, room: Room, coneAreaM2: number | undefined) {
+  const lengthM = physicalLengthM(shape, setting)
+  const tooLong = lengthM > setting.roomM
+  return [
+    ...(tooLong ? bent(shape, setting, lengthM, room) : []),
+    ...(tooLong ? smaller(shape, setting) : []),
+    ...(tooLong ? fewer(shape, setting) : []),
+    ...(tooLong ? larger(shape, setting) : []),
+    ...(tooLong ? higher(shape, setting) : []),
+    ...(tooLong ? smallerBox(shape, setting) : []),
+    ...(tooLong ? flared(shape, setting) : []),
+    ...(tooLong ? gentler(shape, setting) : []),
+    ...(tooLong ? [] : wider(shape, setting)),
+    ...(isFlat(shape) ? cheeked(shape, setting) : []),
+    ...radiator(shape, setting, coneAreaM2)
+  ]
+}
+
+function bent(shape: PortShape, setting: PortSetting, lengthM: number, { bentM }: Room): readonly PortWayOut[] {
+  const longer = lengthM + mitreExtraM(shape.depthM)
+  if (setting.bends > 0 || longer > bentM) return []
+  const detail = `one mitred bend: ${mm(longer)} along the centre line, room for ${mm(bentM)}`
+  return [{ change: 'one-bend', detail, lengthM: longer }]
+}
+
+/** The same shape shrunk until its length fits. */
+const scaled = (shape: PortShape, share: number): PortShape =>
+  shape.kind === 'round'
+    ? { ...shape, areaM2: shape.areaM2 * share, depthM: shape.depthM * Math.sqrt(share) }
+    : { ...shape, areaM2: shape.areaM2 * share, depthM: shape.depthM * share }
+
+/** The most of the shape that fits; nothing where even a fiftieth is too long. */
+function largestThatFits(shape: PortShape, setting: PortSetting): PortShape | undefined {
+  const excess = (share: number) => physicalLengthM(scaled(shape, share), setting) - setting.roomM
+  return excess(0.02) > 0 ? undefined : scaled(shape, bisect(excess, 0.02, 1))
+}
+
+const judgement = (speed: number) =>
+  speed <= portSpeeds.highest ? `audible at full drive, below ${portSpeeds.highest} m/s` : 'too fast at this drive'
+
+function smaller(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
+  const fitted = largestThatFits(shape, setting)
+  if (fitted === undefined) return []
+  const total = fitted.count * fitted.areaM2
+  const speed = setting.demand === undefined ? undefined : setting.demand.peakFlowM3PerS / total
+  const judged = speed === undefined ? '' : `, ${rounded(speed)} m/s: ${judgement(speed)}`
+  return [
+    {
+      change: 'smaller-area',
+      detail: `${cm2(total)} in all fits in ${mm(setting.roomM)}${judged}`,
+      totalAreaM2: total,
+      lengthM: setting.roomM,
+      ...(speed === undefined ? {} : { airSpeedMPerS: speed })
+    }
+  ]
+}
+
+/** More area where the port came out shorter than its own radius. */
+function wider(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
+  const excess = (share: number) => {
+    const tried = scaled(shape, share)
+    return physicalLengthM(tried, setting) - equivalentRadiusM(tried.areaM2)
+  }
+  if (excess(1) >= 0 || excess(400) < 0) return []
+  const fitted = scaled(shape, bisect(excess, 1, 400))
+  const total = fitted.count * fitted.areaM2
+  const lengthM = physicalLengthM(fitted, setting)
+  const detail = `from ${cm2(total)} in all the port is as long as its radius and can be cut: ${mm(lengthM)}`
+  return [{ change: 'larger-area', detail, totalAreaM2: total, lengthM }]
+}
+
+function fewer(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
+  for (let count = shape.count - 1; count > 0; count--) {
+    const less = { ...shape, count }
+    const lengthM = physicalLengthM(less, setting)
+    if (lengthM > setting.roomM) continue
+    const total = count * shape.areaM2
+    const speed = setting.demand === undefined ? undefined : setting.demand.peakFlowM3PerS / total
+    const detail = `${count} instead of ${shape.count}: ${mm(lengthM)}${speed === undefined ? '' : `, ${rounded(speed)} m/s`}`
+    const speeds = speed === undefined ? {} : { airSpeedMPerS: speed }
+    return [{ change: 'fewer-ports', detail, count, lengthM, totalAreaM2: total, ...speeds }]
+  }
+  return []
+}
+
+function larger(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
+  const effective = effectiveOfM(setting.roomM, shape, setting, setting.endModel)
+  const needed = effectiveLengthM(setting.tuningHz, setting.volumeM3, shape, setting.air.soundSpeedMPerS)
+  const netVolumeM3 = (setting.volumeM3 * needed) / effective
+  const detail = `${rounded(netVolumeM3 * 1e3)} L net would take this area at this tuning in ${mm(setting.roomM)}`
+  return [{ change: 'larger-box', detail, netVolumeM3 }]
+}
+
+function higher(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
+  const effective = effectiveOfM(setting.roomM, shape, setting, setting.endModel)
+  const tuned = tuningHz(effective, setting.volumeM3, shape, setting.air.soundSpeedMPerS)
+  return [
+    {
+      change: 'higher-tuning',
+      detail: `this area in ${mm(setting.roomM)} tunes to ${rounded(tuned)} Hz`,
+      tuningHz: tuned
+    }
+  ]
+}
+
+/** Less air and a higher tuning together: the alignment stays one, only smaller. */
+function smallerBox(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
+  const netVolumeM3 = SMALLER_BOX_SHARE * setting.volumeM3
+  const effective = effectiveOfM(setting.roomM, shape, setting, setting.endModel)
+  const tuned = tuningHz(effective, netVolumeM3, shape, setting.air.soundSpeedMPerS)
+  const detail = `a smaller box of ${rounded(netVolumeM3 * 1e3)} L net tuned to ${rounded(tuned)} Hz takes this area in ${mm(setting.roomM)}`
+  return [{ change: 'smaller-box-higher-tuning', detail, netVolumeM3, tuningHz: tuned }]
+}
+
+/** Flares are heard later, so less area does, if that fits. */
+function flared(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
+  const { demand, mouth } = setting
+  if (shape.kind === 'slot' || mouth === 'flared' || demand === undefined) return []
+  const share = demand.peakFlowM3PerS / portSpeeds.flared / (shape.count * shape.areaM2)
+  const less = scaled(shape, share)
+  const lengthM = physicalLengthM(less, setting)
+  if (share >= 1 || lengthM > setting.roomM) return []
+  const total = less.count * less.areaM2
+  const detail = `with both mouths flared ${portSpeeds.flared} m/s are hardly heard: ${cm2(total)} in all, ${mm(lengthM)} and what the flares add`
+  return [{ change: 'flared-mouths', detail, totalAreaM2: total, lengthM, airSpeedMPerS: portSpeeds.flared }]
+}
+
+/** The air follows the voltage: the share of the power at which the area that fits keeps the limit. */
+function gentler(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
+  const { demand } = setting
+  const fitted = largestThatFits(shape, setting)
+  if (demand?.by !== 'network' || fitted === undefined) return []
+  const total = fitted.count * fitted.areaM2
+  const powerShare = ((demand.limitMPerS * total) / demand.peakFlowM3PerS) ** 2
+  if (powerShare >= 1) return []
+  const detail = `${cm2(total)} in all, which fits, keeps ${rounded(demand.limitMPerS)} m/s up to ${rounded(powerShare * 100, 2)} % of the power`
+  return [{ change: 'less-drive', detail, powerShare, totalAreaM2: total, airSpeedMPerS: demand.limitMPerS }]
+}
+
+/** The same area in a slot that a cheek keeps from the whole width. */
+function cheeked(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
+  const heightM = Math.sqrt(shape.areaM2 / CHEEKED_SLOT)
+  const narrower = slot(shape.count, CHEEKED_SLOT * heightM, heightM)
+  const lengthM = physicalLengthM(narrower, { ...setting, walls: 'one-shared' })
+  if (isFlat(narrower) || lengthM <= 0) return []
+  const detail = `a cheek that closes the slot to ${mm(narrower.widthM ?? 0)} × ${mm(heightM)}: the same area, about ${mm(lengthM)} long`
+  return [{ change: 'narrower-slot', detail, totalAreaM2: narrower.count * narrower.areaM2, lengthM }]
+}
+
+/**
+ * Mass of a passive radiator that stands in for the port: the same acoustic mass.
+ *
+ *   m = ρ·Leff/(n·S)·Sp²
+ *
+ * @validity Suspension much softer than the box; with twice the compliance of the box the mass is 1.5 times this.
+ */
+function radiator(shape: PortShape, setting: PortSetting, coneAreaM2: number | undefined): readonly PortWayOut[] {
+  const effective = effectiveLengthM(setting.tuningHz, setting.volumeM3, shape, setting.air.soundSpeedMPerS)
+  const acousticMass = (setting.air.densityKgPerM3 * effective) / (shape.count * shape.areaM2)
+  const radiatorAreaM2 = 2 * (coneAreaM2 ?? 2 * shape.count * equivalentRadiusM(shape.areaM2) ** 2 * Math.PI)
+  const radiatorMassKg = acousticMass * radiatorAreaM2 ** 2
+  const detail = `passive radiators of ${cm2(radiatorAreaM2)} and ${rounded(radiatorMassKg * 1e3)} g in all tune alike if very soft; 1.5 times the mass if twice as compliant as the box`
+  return [{ change: 'passive-radiator', detail, radiatorAreaM2, radiatorMassKg }]
+}

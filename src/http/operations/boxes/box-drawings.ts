@@ -1,0 +1,70 @@
+/** POST /v1/boxes/drawings */
+import { BoxDrawingRequest, BoxDrawings } from '../../../contract/boxes/box-drawings.ts'
+import { drawingsPdf } from '../../../documents/draw/drawings-pdf.ts'
+import { drawBox as compute, type BoxDrawings as Drawings } from '../../../documents/panels/draw-box.ts'
+import { drawingBook } from '../../../documents/panels/drawing-book.ts'
+import { panelsDxf, sheetsDxf } from '../../../documents/panels/panel-dxf.ts'
+import { defineOperation } from '../../wire/operation.ts'
+
+const dxf = ({ box, cutPlan }: Drawings) =>
+  cutPlan === undefined ? panelsDxf(box.panels) : sheetsDxf(box.panels, cutPlan)
+
+export const drawBox = defineOperation({
+  path: '/v1/boxes/drawings',
+  operationId: 'drawBox',
+  tag: 'Box',
+  summary: 'Panel drawings and cut sheets',
+  description:
+    'Draws the panels of a box with their dimensions, holes, saw tilts and grain, and the sheets they are cut from. By `Accept`: `image/svg+xml` (all drawings one below the other), `image/vnd.dxf` (millimetres, layers SHEET CUT HOLES POCKET DRILL TEXT, closed contours, true circles; the sheets with everything in place, or with `show: panels` each panel once), `application/pdf` (one A4 page a drawing, to scale), or `application/json` with the layout, the cut plan and each drawing as SVG text.',
+  heavy: true,
+  body: BoxDrawingRequest,
+  result: BoxDrawings,
+  compute,
+  forms: [
+    {
+      mediaType: 'image/svg+xml',
+      description: 'All drawings, one below the other',
+      render: ({ result }) => drawingBook(result.drawings, result.title)
+    },
+    {
+      mediaType: 'image/vnd.dxf',
+      description: 'Contours for a router or cutting service',
+      render: ({ result }) => dxf(result)
+    },
+    {
+      mediaType: 'application/pdf',
+      description: 'One page a drawing, to scale',
+      render: ({ result }) => drawingsPdf(result.drawings, result.title)
+    }
+  ],
+  examples: {
+    panelsOnly: {
+      summary: 'Panels of a closed box, metric',
+      request: {
+        box: {
+          outer: { widthMm: 640, heightMm: 400, depthMm: 380 },
+          thicknessMm: 18,
+          displacement: { driversL: 2 },
+          drivers: [{ cutOutDiameterMm: 282, mountingDepthMm: 165, screwCircleDiameterMm: 297, screwCount: 8 }]
+        },
+        show: 'panels'
+      }
+    },
+    wedgeInInches: {
+      summary: 'A wedge and its cut sheet, in inches and sixteenths',
+      request: {
+        box: {
+          shape: 'wedge',
+          outer: { widthMm: 640, heightMm: 400, depthMm: 380, topDepthMm: 250 },
+          slopedFace: 'back',
+          thicknessMm: 18,
+          displacement: { driversL: 2 }
+        },
+        kerfMm: 3.2,
+        units: 'imperial',
+        inches: 'sixteenths',
+        title: 'Boot wedge'
+      }
+    }
+  }
+})

@@ -1,0 +1,71 @@
+/** POST /v1/coils/wiring */
+import { CoilWiringRequest, CoilWiringResult } from '../../../contract/coils/coil-wiring.ts'
+import { wiringDiagram } from '../../../documents/wiring/wiring-diagram.ts'
+import { ohmNumber } from '../../../domain/coils/coil-loads.ts'
+import {
+  chosenNetwork,
+  wireCoils as compute,
+  type CoilWiringRequest as Wiring
+} from '../../../domain/coils/wire-coils.ts'
+import { DesignError } from '../../../domain/design-error.ts'
+import { defineOperation } from '../../wire/operation.ts'
+
+function drawing(request: Wiring): string {
+  const chosen = chosenNetwork(request)
+  if (chosen === undefined) {
+    throw new DesignError('no-solution', {
+      field: 'minimumOhm',
+      detail:
+        'No way of joining these coils reaches the minimum load, so there is nothing to draw; the JSON answer lists the loads.'
+    })
+  }
+  const { driverCount, coilsPerDriver } = request
+  return wiringDiagram({
+    network: chosen.network,
+    driverCount,
+    coilsPerDriver,
+    loadOhm: ohmNumber(chosen),
+    join: chosen.join
+  })
+}
+
+export const wireCoils = defineOperation({
+  path: '/v1/coils/wiring',
+  operationId: 'wireCoils',
+  tag: 'Coils and amplifier',
+  summary: 'Loads that drivers and coils can present, and how to join them',
+  description:
+    'Every balanced way of joining coils and, for up to six coils, every series-parallel way, with the load the amplifier sees, the share of each coil, the limit of the amplifier, and the wiring of the chosen load terminal by terminal.',
+  body: CoilWiringRequest,
+  result: CoilWiringResult,
+  compute,
+  forms: [
+    {
+      mediaType: 'image/svg+xml',
+      description: 'The chosen wiring as a drawing of terminals, links and joints',
+      render: (_, request) => drawing(request)
+    }
+  ],
+  examples: {
+    twoDrivers: {
+      summary: 'Two single-coil drivers on an amplifier for 2 Ω and more',
+      request: { driverCount: 2, coilsPerDriver: 1, coilOhm: 4, totalPowerW: 800, minimumOhm: 2, targetOhm: 2 }
+    },
+    dualCoils: {
+      summary: 'Two drivers with two 2 Ω coils each, on a bridged pair whose channels take 1 Ω',
+      request: {
+        driverCount: 2,
+        coilsPerDriver: 2,
+        coilOhm: 2,
+        channelMinimumOhm: 1,
+        coilReOhm: 1.7,
+        totalPowerW: 1000,
+        cable: { lengthM: 3 }
+      }
+    },
+    unlikeCoils: {
+      summary: 'A 4 Ω and a 2 Ω coil',
+      request: { driverCount: 2, coilsPerDriver: 1, coilsOhm: [4, 2], totalPowerW: 300 }
+    }
+  }
+})

@@ -1,0 +1,107 @@
+/** What a plan answers, on the wire. */
+import Type from 'typebox'
+import { component, ref } from '../../../contract/field/component.ts'
+import { CautionBody } from '../../../contract/field/envelope.ts'
+import { choice, quantity } from '../../../contract/field/quantities.ts'
+import { PlanCircuitBody } from '../../../contract/systems/plan-circuit.ts'
+import { BillRowBody, BuildOrderBody, RestraintBody } from '../../../contract/systems/workshop.ts'
+import type { Operation } from '../../wire/operation.ts'
+import { ProblemBody } from '../../wire/problem-schema.ts'
+import { matchAmplifier } from '../amplifiers/amplifier-matching.ts'
+import { layOutBox } from '../boxes/box-panels.ts'
+import { nestPanels } from '../boxes/box-sheets.ts'
+import { wireCoils } from '../coils/coil-wiring.ts'
+import { completeDriverParameters } from '../drivers/driver-parameters.ts'
+import { computeResponse } from '../enclosures/enclosure-response.ts'
+import { sizeEnclosure } from '../enclosures/enclosure-sizing.ts'
+import { sizePort } from '../ports/port-sizing.ts'
+import { setUpSignal } from '../signals/signal-setup.ts'
+import { supplyCables } from '../supply/supply-cables.ts'
+import { supplyCurrent } from '../supply/supply-current.ts'
+import { supplyFeeder } from '../supply/supply-feeder.ts'
+import { supplyFuses } from '../supply/supply-fuses.ts'
+
+/** The resource behind each part. */
+export const partOperations = {
+  matching: matchAmplifier,
+  wiring: wireCoils,
+  driver: completeDriverParameters,
+  sizing: sizeEnclosure,
+  port: sizePort,
+  box: layOutBox,
+  response: computeResponse,
+  sheets: nestPanels,
+  current: supplyCurrent,
+  cable: supplyCables,
+  fuse: supplyFuses,
+  feeder: supplyFeeder,
+  feederHeavy: supplyFeeder,
+  signal: setUpSignal
+} as const satisfies Record<string, Operation>
+export type PartName = keyof typeof partOperations
+
+function partBody(name: PartName) {
+  const { path, operationId, body, answer } = partOperations[name]
+  const title = `${operationId[0]?.toUpperCase()}${operationId.slice(1)}Part`
+  return component(title, `What ${path} gives for the request shown, or why it could not be done.`, {
+    resource: Type.String({ description: `Always ${path}` }),
+    done: Type.Boolean({ description: 'Whether there is an answer' }),
+    request: Type.Optional(ref(body, 'The request; the resource gives the same answer for it')),
+    answer: Type.Optional(ref(answer)),
+    problem: Type.Optional(ref(ProblemBody, 'Why this part could not be done'))
+  })
+}
+
+const FeederPart = partBody('feeder')
+
+const PartsBody = component('PlanParts', 'Each part of the chain, as its own resource answers it.', {
+  matching: ref(partBody('matching')),
+  wiring: ref(partBody('wiring')),
+  driver: ref(partBody('driver')),
+  sizing: ref(partBody('sizing')),
+  port: Type.Optional(ref(partBody('port'), 'Absent for a closed box')),
+  box: ref(partBody('box')),
+  response: ref(partBody('response')),
+  sheets: ref(partBody('sheets')),
+  current: ref(partBody('current')),
+  cable: ref(partBody('cable')),
+  fuse: ref(partBody('fuse')),
+  feeder: ref(FeederPart, 'At full sine, the test tone'),
+  feederHeavy: ref(FeederPart, 'The same run at dense bass'),
+  signal: ref(partBody('signal'))
+})
+
+const SummaryBody = component('PlanSummary', 'The plan in a few lines.', {
+  verdict: choice(
+    '`ready`; `take-care`: read the cautions first; `incomplete`: a part could not be done; `stop`: do not build or switch this on',
+    ['ready', 'take-care', 'incomplete', 'stop']
+  ),
+  reasons: Type.Array(Type.String(), { description: 'Why it is stopped or incomplete, the gravest first' }),
+  lines: Type.Array(Type.String(), { description: 'What will be built, a sentence a part' })
+})
+
+const TriedBody = component('PlanTried', 'An enclosure that was tried before the chosen one.', {
+  name: Type.String({ description: 'Alignment' }),
+  netVolumeL: quantity('L', 'Net volume'),
+  tuningHz: Type.Optional(quantity('Hz', 'Tuning')),
+  why: Type.String({ description: 'Why it was passed over' })
+})
+
+const CommissioningBody = component('CommissioningStep', 'One step of switching on for the first time.', {
+  id: Type.String({ description: 'Name of the step' }),
+  text: Type.String({ description: 'What to do' }),
+  passIf: Type.String({ description: 'What must be seen before the next step' }),
+  cautions: Type.Array(CautionBody.properties.code, { description: 'Cautions that belong to the step' })
+})
+
+export const PlanResultBody = component('PlanResult', 'A system that can be bought, cut, wired and switched on.', {
+  name: Type.Optional(Type.String({ description: 'Title as given' })),
+  summary: ref(SummaryBody),
+  parts: ref(PartsBody),
+  circuit: ref(PlanCircuitBody),
+  tried: Type.Array(ref(TriedBody), { description: 'Enclosures passed over on the way' }),
+  billOfMaterials: Type.Array(ref(BillRowBody), { description: 'What to buy' }),
+  buildOrder: Type.Optional(ref(BuildOrderBody)),
+  restraint: Type.Optional(ref(RestraintBody)),
+  commissioning: Type.Array(ref(CommissioningBody), { description: 'Switching on, in this order' })
+})

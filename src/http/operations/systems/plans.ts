@@ -1,0 +1,65 @@
+/** POST /v1/plans */
+import { PlanBody } from '../../../contract/systems/plan-request.ts'
+import { BillRowBody } from '../../../contract/systems/workshop.ts'
+import type { PaperUnits } from '../../../documents/draw/number-text.ts'
+import { plainOrder } from '../../../documents/draw/plain-order.ts'
+import { paperOfPlan } from '../../../documents/plan/paper-of-plan.ts'
+import { planPage } from '../../../documents/plan/plan-page.ts'
+import { planPdf } from '../../../documents/plan/plan-pdf.ts'
+import { planText } from '../../../documents/plan/plan-text.ts'
+import { planSystem as compute } from '../../../plan/plan-system.ts'
+import type { PlanRequest } from '../../../plan/request/plan-request.ts'
+import { csvOfRecords } from '../../wire/csv-form.ts'
+import { defineOperation } from '../../wire/operation.ts'
+import { PlanResultBody } from './plan-result.ts'
+import { estatePlan, hatchbackPlan, leaningPlan } from './plans-examples.ts'
+import { presentedPlan } from './presented-plan.ts'
+
+const paperUnits = ({ paper }: PlanRequest): PaperUnits => ({
+  units: paper?.units ?? 'metric',
+  inches: paper?.inches ?? 'sixteenths'
+})
+
+export const planSystem = defineOperation({
+  path: '/v1/plans',
+  operationId: 'planSystem',
+  tag: 'Plans',
+  summary: 'The whole system in one call',
+  description:
+    'From data sheets, space and supply to a system that can be built and switched on: match and wiring, enclosure, port, panels, response at full power, sheets, current, cable, fuse, signal, bill of materials, order of work, commissioning and cautions. Each part carries the request that its own resource answers in the same way; a part that cannot be done says so in its place and the others still come.',
+  body: PlanBody,
+  result: PlanResultBody,
+  compute,
+  present: presentedPlan,
+  heavy: true,
+  forms: [
+    {
+      mediaType: 'text/html',
+      description: 'The plan as one printable page without script',
+      render: (outcome, request) =>
+        planPage(paperOfPlan(outcome, request, paperUnits(request)), { paper: paperUnits(request) })
+    },
+    {
+      mediaType: 'application/pdf',
+      description: 'The plan as a document, its drawings to scale',
+      render: (outcome, request) =>
+        planPdf(paperOfPlan(outcome, request, paperUnits(request)), { paper: paperUnits(request) })
+    },
+    {
+      mediaType: 'text/csv',
+      description: 'The bill of materials; the curves come as CSV from the request shown in the part `response`',
+      render: ({ result }, _request, { digits }) =>
+        csvOfRecords(result.billOfMaterials, Object.keys(BillRowBody.properties), digits)
+    },
+    {
+      mediaType: 'text/plain',
+      description: 'The plan for a terminal',
+      render: outcome => plainOrder(planText(outcome))
+    }
+  ],
+  examples: {
+    estate: { summary: 'Two drivers in an estate car, enclosure left open', request: estatePlan },
+    hatchback: { summary: 'One driver, closed, on a factory radio', request: hatchbackPlan },
+    leaning: { summary: 'A wedge with a folded slot under a leaning seat', request: leaningPlan }
+  }
+})

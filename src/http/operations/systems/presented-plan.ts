@@ -1,0 +1,66 @@
+/** A plan in the shape of the contract: each part as its own resource would answer it, or the problem it would answer. */
+import type { ErrorObject } from 'ajv'
+import type { Ajv2020 } from 'ajv/dist/2020.js'
+import type { JsonSchema } from '../../../contract/field/component.ts'
+import { PlanBody } from '../../../contract/systems/plan-request.ts'
+import type { SystemPlan } from '../../../plan/plan-system.ts'
+import type { Part } from '../../../plan/request/part.ts'
+import { designProblem } from '../../wire/design-problem.ts'
+import { jsonWriter } from '../../wire/json-writer.ts'
+import type { Operation } from '../../wire/operation.ts'
+import { type Problem, type ProblemError, problem } from '../../wire/problem.ts'
+import { requestValidator } from '../../wire/request-validator.ts'
+import { schemaFaults } from '../../wire/schema-faults.ts'
+import { wireOutcome } from '../../wire/wire-outcome.ts'
+import { type PartName, partOperations } from './plan-result.ts'
+
+interface PresentedPart {
+  readonly resource: string
+  readonly done: boolean
+  readonly request?: unknown
+  readonly answer?: unknown
+  readonly problem?: Problem
+}
+
+let validator: Ajv2020 | undefined
+
+/** What the resource would say of a request that other parts led to; a plan may pass through figures no caller may send. */
+function faultsOf({ body }: Operation, request: unknown): readonly ProblemError[] {
+  validator ??= requestValidator()
+  const validate = validator.getSchema(String((body as JsonSchema).$id)) ?? validator.compile(body)
+  const wire = JSON.parse(jsonWriter(body as JsonSchema)(request, 'six'))
+  return validate(wire) === true ? [] : schemaFaults((validate.errors ?? []) as ErrorObject[])
+}
+
+function presentedPart(operation: Operation, part: Part<unknown, unknown>): PresentedPart {
+  const { path: resource, body, result } = operation
+  const { request } = part
+  const faults = request === undefined ? [] : faultsOf(operation, request)
+  if (faults.length > 0) {
+    const detail = `The other parts lead to a request that ${resource} does not take.`
+    return { resource, done: false, problem: problem('invalid-request', detail, faults) }
+  }
+  const asked = request === undefined ? {} : { request }
+  const schema = body as JsonSchema
+  // What has no request of its own was turned down for what the plan's request says.
+  const pointedInto = request === undefined ? (PlanBody as JsonSchema) : schema
+  return part.done
+    ? { resource, done: true, ...asked, answer: wireOutcome(part.outcome, schema, result as JsonSchema, false) }
+    : { resource, done: false, ...asked, problem: designProblem(part.refusal, pointedInto) }
+}
+
+export function presentedPlan({ parts, summary, ...plan }: SystemPlan) {
+  const given = Object.entries<Part<unknown, unknown> | undefined>({ ...parts })
+  const rows = given.flatMap(([name, part]) =>
+    part === undefined ? [] : [[name, part, presentedPart(partOperations[name as PartName], part)] as const]
+  )
+  const turnedDown = rows.flatMap(([name, part, { done, problem: why }]) =>
+    part.done && !done ? [`${name}: ${why?.detail ?? ''}`] : []
+  )
+  const verdict = turnedDown.length > 0 && summary.verdict !== 'stop' ? 'incomplete' : summary.verdict
+  return {
+    ...plan,
+    summary: { ...summary, verdict, reasons: [...summary.reasons, ...turnedDown] },
+    parts: Object.fromEntries(rows.map(([name, , presented]) => [name, presented]))
+  }
+}

@@ -1,0 +1,78 @@
+/** Runs the calls of a batch: bounded parallelism, order kept, one bad call spoils only itself. */
+import type { JsonSchema } from '../../contract/field/component.ts'
+import { DesignError } from '../../domain/design-error.ts'
+import { designProblem } from '../wire/design-problem.ts'
+import type { Answer, AnswerOptions, Operation } from '../wire/operation.ts'
+import { type Problem, type ProblemError, problem } from '../wire/problem.ts'
+import { hasLeft, Refusal } from '../wire/refusal.ts'
+
+export interface BatchCall {
+  readonly id?: string
+  readonly operationId: string
+  readonly request: unknown
+}
+
+export interface BatchMeans {
+  readonly operations: ReadonlyMap<string, Operation>
+  readonly faultsOf: (schema: Operation['body'], request: unknown) => readonly ProblemError[]
+  readonly answer: (operation: Operation, request: unknown, options: AnswerOptions) => Promise<Answer>
+  /** Called for a fault of ours, whose details never leave. */
+  readonly report: (error: unknown) => void
+}
+
+export interface BatchText {
+  readonly answered: boolean
+  /** The item as JSON; the answer inside is the very text the operation gives. */
+  readonly text: string
+}
+
+function problemOf(error: unknown, operation: Operation, report: BatchMeans['report']): Problem {
+  if (error instanceof DesignError) return designProblem(error, operation.body as JsonSchema)
+  if (error instanceof Refusal) return problem(error.code, error.message, error.errors)
+  if (hasLeft(error)) return problem('out-of-time', 'The client has gone.')
+  report(error)
+  return problem('internal', 'The call met a defect of the service.')
+}
+
+/** @returns the answer's text, or the problem */
+async function answerOf(call: BatchCall, options: AnswerOptions, means: BatchMeans): Promise<string | Problem> {
+  const operation = means.operations.get(call.operationId)
+  if (operation === undefined) return problem('not-found', 'There is no such operation.')
+  const faults = means.faultsOf(operation.body, call.request)
+  if (faults.length > 0) return problem('invalid-request', `The call has ${faults.length} faults.`, faults)
+  try {
+    return String((await means.answer(operation, call.request, options)).body)
+  } catch (error) {
+    return problemOf(error, operation, means.report)
+  }
+}
+
+export async function runCall(
+  call: BatchCall,
+  index: number,
+  options: AnswerOptions,
+  means: BatchMeans
+): Promise<BatchText> {
+  const found = await answerOf(call, options, means)
+  const answered = typeof found === 'string'
+  const head = `{"index":${index},${call.id === undefined ? '' : `"id":${JSON.stringify(call.id)},`}`
+  return answered
+    ? { answered, text: `${head}"status":200,"answer":${found}}` }
+    : { answered, text: `${head}"status":${found.status},"problem":${JSON.stringify(found)}}` }
+}
+
+/** Yields results in order while at most `parallel` of them are being worked on. */
+export async function* inOrder<Result>(
+  from: number,
+  to: number,
+  parallel: number,
+  run: (index: number) => Promise<Result>
+): AsyncGenerator<Result> {
+  const underway: Promise<Result>[] = []
+  let next = from
+  while (next < to || underway.length > 0) {
+    while (next < to && underway.length < parallel) underway.push(run(next++))
+    const first = underway.shift()
+    if (first !== undefined) yield await first
+  }
+}

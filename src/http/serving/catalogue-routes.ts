@@ -1,0 +1,119 @@
+/** GET /v1/problems, /v1/cautions and the reference tables: fixed for a version, so anybody may keep them. */
+import type { FastifyInstance, FastifySchema } from 'fastify'
+import Type, { type TSchema } from 'typebox'
+import { ref } from '../../contract/field/component.ts'
+import { referenceTables } from '../reference/reference-tables.ts'
+import { Refusal } from '../wire/refusal.ts'
+import { CautionCatalogueBody, CautionKindBody, ProblemCatalogue, ProblemKindBody } from './catalogue-schema.ts'
+import { cautionList, problemList } from './catalogues.ts'
+import { type FixedText, fixedText, sendCacheable } from './etag.ts'
+import { negotiated, refusals } from './operation-routes.ts'
+
+interface Reading {
+  readonly path: string
+  readonly operationId: string
+  readonly tag: string
+  readonly summary: string
+  readonly description: string
+  readonly schema: TSchema
+  /** undefined where there is no such entry. */
+  readonly text: (code: string | undefined) => FixedText | undefined
+}
+
+const json = ['application/json'] as const
+
+function documentation({ path, operationId, tag, summary, description, schema }: Reading): FastifySchema {
+  const byCode = path.includes(':')
+  return {
+    operationId,
+    tags: [tag],
+    summary,
+    description,
+    ...(byCode
+      ? {
+          params: Type.Object({ code: Type.String({ description: 'Code of the entry', maxLength: 100 }) })
+        }
+      : {}),
+    response: {
+      200: { description: summary, content: { 'application/json': { schema: ref(schema) } } },
+      304: { description: 'The client has this already', type: 'null' },
+      ...refusals(...(byCode ? [404] : []), 406, 429, 500, 503)
+    }
+  } as FastifySchema
+}
+
+function read(app: FastifyInstance, reading: Reading): void {
+  app.get<{ Params: { code?: string } }>(
+    reading.path,
+    {
+      schema: documentation(reading),
+      // What is no code is no entry: 404, however long it is.
+      validatorCompiler: () => () => true,
+      onRequest: async (request, reply) => {
+        negotiated(json, request, reply)
+      }
+    },
+    async (request, reply) => {
+      const { code } = request.params
+      const text = reading.text(code)
+      if (text === undefined) throw new Refusal('not-found', 'The catalogue has no such entry.')
+      return sendCacheable(request, reply, { tag: text.tag, shared: true }, () => text.bytes)
+    }
+  )
+}
+
+function entry(list: readonly { readonly code: string }[]) {
+  const texts = new Map(list.map(item => [item.code, fixedText(item.code, JSON.stringify(item))]))
+  return (code: string | undefined) => texts.get(code ?? '')
+}
+
+const problems = fixedText('/v1/problems', JSON.stringify({ problems: problemList }))
+const cautions = fixedText('/v1/cautions', JSON.stringify({ cautions: cautionList }))
+
+const catalogues: readonly Reading[] = [
+  {
+    path: '/v1/problems',
+    operationId: 'listProblems',
+    tag: 'Catalogues',
+    summary: 'Every kind of refusal',
+    description: 'What each problem code means and which status it comes with.',
+    schema: ProblemCatalogue,
+    text: () => problems
+  },
+  {
+    path: '/v1/problems/:code',
+    operationId: 'describeProblem',
+    tag: 'Catalogues',
+    summary: 'One kind of refusal',
+    description: 'The documentation that `type` of a problem document leads to.',
+    schema: ProblemKindBody,
+    text: entry(problemList)
+  },
+  {
+    path: '/v1/cautions',
+    operationId: 'listCautions',
+    tag: 'Catalogues',
+    summary: 'Every kind of caution',
+    description: 'What each caution code means, how grave it is and where its threshold comes from.',
+    schema: CautionCatalogueBody,
+    text: () => cautions
+  },
+  {
+    path: '/v1/cautions/:code',
+    operationId: 'describeCaution',
+    tag: 'Catalogues',
+    summary: 'One kind of caution',
+    description: 'What the code means and what to do.',
+    schema: CautionKindBody,
+    text: entry(cautionList)
+  }
+]
+
+export function registerCatalogues(app: FastifyInstance): void {
+  for (const reading of catalogues) read(app, reading)
+  for (const { name, operationId, summary, description, schema, text } of referenceTables) {
+    const path = `/v1/reference/${name}`
+    const kept = fixedText(path, text)
+    read(app, { path, operationId, tag: 'Reference tables', summary, description, schema, text: () => kept })
+  }
+}

@@ -1,0 +1,28 @@
+/** Schemas of the catalogues: every problem and every caution the service can give. */
+import Type from 'typebox'
+import { component, ref } from '../../contract/field/component.ts'
+
+export const ProblemKindBody = component('ProblemKind', 'One kind of refusal.', {
+  code: Type.String({ description: 'Stable code, as in the problem document' }),
+  type: Type.String({ description: 'Path of this entry, as in `type` of the problem document' }),
+  status: Type.Integer({ description: 'HTTP status it comes with' }),
+  title: Type.String({ description: 'The problem in a few words' }),
+  meaning: Type.String({ description: 'What it means and what to do' })
+})
+
+export const ProblemCatalogue = component('ProblemCatalogue', 'Every kind of refusal.', {
+  problems: Type.Array(ref(ProblemKindBody), { description: 'By code' })
+})
+
+export const CautionKindBody = component('CautionKind', 'One kind of caution.', {
+  code: Type.String({ description: 'Stable code, as in the caution' }),
+  level: Type.String({
+    description: '`note`: know this. `care`: change or watch it. `stop`: do not build or switch this on.'
+  }),
+  meaning: Type.String({ description: 'What it means and what to do' }),
+  basis: Type.String({ description: 'Where its threshold comes from' })
+})
+
+export const CautionCatalogueBody = component('CautionCatalogue', 'Every kind of caution.', {
+  cautions: Type.Array(ref(CautionKindBody), { description: 'By code' })
+})

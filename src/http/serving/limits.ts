@@ -1,0 +1,66 @@
+/** How much a caller may ask in a window, per API key, else per address (IPv6 by its /64); fields of the RateLimit draft. */
+import rateLimit from '@fastify/rate-limit'
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
+import { Refusal } from '../wire/refusal.ts'
+import type { Settings } from './settings.ts'
+
+declare module 'fastify' {
+  interface FastifyInstance {
+    /** Takes `calls` more from the caller's window, e.g. for the calls inside a batch. @throws Refusal 429 */
+    readonly spend: (request: FastifyRequest, reply: FastifyReply, calls: number) => Promise<void>
+  }
+}
+
+interface Spent {
+  readonly policy: string
+  readonly max: number
+  readonly remaining: number
+  readonly resetS: number
+}
+
+function announce(reply: FastifyReply, windowS: number, { policy, max, remaining, resetS }: Spent): void {
+  reply.headers({
+    'ratelimit-policy': `"${policy}";q=${max};w=${windowS}`,
+    ratelimit: `"${policy}";r=${remaining};t=${resetS}`
+  })
+}
+
+function tooMany(max: number, windowS: number, resetS: number): Refusal {
+  const detail = `More than ${max} requests in ${windowS} s; the window ends in ${resetS} s.`
+  return new Refusal('too-many-requests', detail, { headers: { 'retry-after': String(Math.max(1, resetS)) } })
+}
+
+export async function registerLimits(
+  app: FastifyInstance,
+  { rateLimitMax, keyRateLimitMax, rateLimitWindowS }: Settings
+): Promise<void> {
+  await app.register(rateLimit, { global: false })
+  const counter = (max: number, keyOf?: (request: FastifyRequest) => string) =>
+    max === 0
+      ? undefined
+      : app.createRateLimit({
+          max,
+          timeWindow: rateLimitWindowS * 1000,
+          ...(keyOf === undefined ? {} : { keyGenerator: keyOf })
+        })
+  const byAddress = counter(rateLimitMax)
+  const byKey = counter(keyRateLimitMax, request => `key ${request.apiKeyHolder}`)
+
+  async function spend(request: FastifyRequest, reply: FastifyReply, calls: number): Promise<void> {
+    const withKey = request.apiKeyHolder !== undefined
+    const count = withKey ? byKey : byAddress
+    for (let call = 0; count !== undefined && call < calls; call++) {
+      const state = await count(request)
+      if (state.isAllowed) return
+      const policy = withKey ? 'key' : 'address'
+      const { max, remaining, ttlInSeconds: resetS } = state
+      announce(reply, rateLimitWindowS, { policy, max, remaining, resetS })
+      if (state.isExceeded) throw tooMany(max, rateLimitWindowS, resetS)
+    }
+  }
+
+  app.decorate('spend', spend)
+  app.addHook('onRequest', async (request, reply) => {
+    if (request.routeOptions.config.always !== true) await spend(request, reply, 1)
+  })
+}

@@ -1,0 +1,160 @@
+/** Mounts the operations: schema, form, one call, the answer. */
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
+import Type from 'typebox'
+import { ref } from '../../contract/field/component.ts'
+import { choice } from '../../contract/field/quantities.ts'
+import { deprecationHeaders } from '../wire/deprecation.ts'
+import { type Answer, type AnswerOptions, isHeavy, type Operation } from '../wire/operation.ts'
+import { problemKinds } from '../wire/problem.ts'
+import { ProblemBody } from '../wire/problem-schema.ts'
+import { ClientGone, Refusal } from '../wire/refusal.ts'
+import type { Work } from '../work/pool.ts'
+import type { ExampleAnswer } from './contract-document.ts'
+import { acceptedType } from './negotiate.ts'
+import { pagePolicy } from './page-policy.ts'
+
+export const AnswerQuery = Type.Object(
+  {
+    digits: Type.Optional(choice('`six` significant digits (the default) or `full` precision', ['six', 'full'])),
+    basis: Type.Optional(choice('`true` adds how each figure was reached', ['true', 'false']))
+  },
+  { additionalProperties: false }
+)
+
+export interface AnswerQueryValues {
+  readonly digits?: AnswerOptions['digits']
+  readonly basis?: 'true' | 'false'
+}
+
+/** The answer of an operation, from this thread or a worker; ends when the client has gone. */
+export type AnswerCall = (
+  operation: Operation,
+  request: unknown,
+  options: AnswerOptions,
+  reply: FastifyReply
+) => Promise<Answer>
+
+/** Aborts with {@link ClientGone} when the connection closes before the answer has left. */
+export function clientGone({ raw }: FastifyReply): AbortSignal {
+  const gone = new AbortController()
+  raw.once('close', () => {
+    if (!raw.writableFinished) gone.abort(new ClientGone('the client has gone'))
+  })
+  return gone.signal
+}
+
+export function answerCall(work: Work): AnswerCall {
+  return (operation, request, options, reply) =>
+    isHeavy(operation, options)
+      ? work.run({ operationId: operation.operationId, request, options }, clientGone(reply))
+      : operation.run(request, options)
+}
+
+/** The JSON answer to an example, for the contract; nobody waits on a connection for it. */
+export function exampleAnswer(work: Work): ExampleAnswer {
+  const never = new AbortController().signal
+  const options = { digits: 'six', basis: false } as const
+  let before: Promise<unknown> = Promise.resolve()
+  return (operation, request) => {
+    const { operationId, heavy = false } = operation
+    // In a promise, so that an example that fails does so where it is awaited.
+    if (!heavy) return Promise.resolve().then(() => operation.answerText(request, options))
+    // One after another: however short the queue is set, it must hold them.
+    const text = before.then(async () => String((await work.run({ operationId, request, options }, never)).body))
+    before = text.catch(() => undefined)
+    return text
+  }
+}
+
+/** Problem answers of the contract by status. */
+export function refusals(...statuses: readonly number[]) {
+  return Object.fromEntries(
+    statuses.map(status => [
+      status,
+      {
+        description: Object.entries(problemKinds)
+          .filter(([, kind]) => kind.status === status)
+          .map(([code, kind]) => `\`${code}\`: ${kind.title}`)
+          .join('. '),
+        content: { 'application/problem+json': { schema: ref(ProblemBody) } }
+      }
+    ])
+  )
+}
+
+type Forms = readonly [string, ...string[]]
+
+export const mediaTypes = ({ forms }: Operation): Forms => [
+  'application/json',
+  ...forms.map(({ mediaType }) => mediaType)
+]
+
+/** Text leaves in UTF-8 and says so; bytes say nothing of it. */
+export const contentType = (form: string) =>
+  /^(text\/|application\/json|application\/x-ndjson|image\/svg)/.test(form) ? `${form}; charset=utf-8` : form
+
+/** Adds a field to Vary, beside those that stand there already, `Origin` for one. */
+function varyBy(reply: FastifyReply, field: string): void {
+  const named = String(reply.getHeader('vary') ?? '')
+    .split(',')
+    .map(name => name.trim())
+    .filter(name => name !== '')
+  if (!named.includes(field)) reply.header('vary', [...named, field].join(', '))
+}
+
+/** Chooses the form before a body is read. @throws Refusal 406 */
+export function negotiated(forms: Forms, { headers }: FastifyRequest, reply: FastifyReply): string {
+  if (forms.length > 1) varyBy(reply, 'Accept')
+  const form = acceptedType(headers.accept, forms)
+  if (form === undefined) throw new Refusal('not-acceptable', `This resource has ${forms.join(', ')}.`)
+  return form
+}
+
+export function successOf({ answer, forms }: Operation) {
+  const others = forms.map(({ mediaType, description }) => [mediaType, { schema: { type: 'string', description } }])
+  return {
+    description: 'The result',
+    content: { 'application/json': { schema: ref(answer) }, ...Object.fromEntries(others) }
+  }
+}
+
+function documentation(operation: Operation) {
+  const { operationId, tag, summary, description, body, deprecation } = operation
+  return {
+    operationId,
+    ...(deprecation === undefined ? {} : { deprecated: true }),
+    tags: [tag],
+    summary,
+    description,
+    querystring: AnswerQuery,
+    body: ref(body),
+    response: { 200: successOf(operation), ...refusals(400, 401, 406, 413, 415, 422, 429, 500, 503) }
+  }
+}
+
+function mount(app: FastifyInstance, operation: Operation, answer: AnswerCall): void {
+  const { path, deprecation } = operation
+  const accepted = mediaTypes(operation)
+  app.post<{ Querystring: AnswerQueryValues }>(
+    path,
+    {
+      onRequest: async (request, reply) => {
+        if (deprecation !== undefined) reply.headers(deprecationHeaders(deprecation))
+        negotiated(accepted, request, reply)
+      },
+      schema: documentation(operation)
+    },
+    async (request, reply) => {
+      const { digits = 'six', basis } = request.query
+      const form = negotiated(accepted, request, reply)
+      const options = { digits, basis: basis === 'true', form }
+      const { body } = await answer(operation, request.body, options, reply)
+      if (form === 'text/html') reply.header('content-security-policy', pagePolicy)
+      return reply.type(contentType(form)).header('cache-control', 'no-store').send(body)
+    }
+  )
+}
+
+export function registerOperations(app: FastifyInstance, operations: readonly Operation[], answer: AnswerCall): void {
+  for (const operation of operations) mount(app, operation, answer)
+}

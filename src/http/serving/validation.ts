@@ -1,0 +1,50 @@
+/** Holds every request against the contract before anything is computed. */
+import type { ErrorObject } from 'ajv'
+import type { FastifyInstance } from 'fastify'
+import type { TSchema } from 'typebox'
+import { branchesOf, type JsonSchema, namedComponents } from '../../contract/field/component.ts'
+import { longLists } from '../wire/long-lists.ts'
+import type { ProblemError } from '../wire/problem.ts'
+import { requestValidator } from '../wire/request-validator.ts'
+import { schemaFaults } from '../wire/schema-faults.ts'
+
+declare module 'fastify' {
+  interface FastifyInstance {
+    /** Holds a request that did not come as a body, in a batch or a query, against the schema of the body. */
+    readonly faultsOf: (schema: TSchema, request: unknown) => readonly ProblemError[]
+  }
+}
+
+/** What is wrong with a value; empty where nothing is. */
+type Finding = (value: unknown) => readonly ErrorObject[]
+
+function findings(): (schema: object) => Finding {
+  const ajv = requestValidator()
+  return schema => {
+    const id = (schema as { $id?: string }).$id
+    const validate = (id === undefined ? undefined : ajv.getSchema(id)) ?? ajv.compile(schema)
+    const branches = branchesOf(schema as JsonSchema)
+    return value => {
+      const long = longLists(value, branches)
+      if (long.length > 0) return long
+      return validate(value) === true ? [] : ((validate.errors ?? []) as ErrorObject[])
+    }
+  }
+}
+
+export function registerValidation(app: FastifyInstance): void {
+  const findingsOf = findings()
+  for (const schema of namedComponents()) app.addSchema(schema)
+  app.setValidatorCompiler(({ schema }) => {
+    const found = findingsOf(schema as object)
+    const validate = (value: unknown) => {
+      validate.errors = [...found(value)]
+      return validate.errors.length === 0
+    }
+    validate.errors = [] as ErrorObject[]
+    return validate
+  })
+  // Answers leave as text that json-writer made; compiling a serialiser for each route would only cost start-up time.
+  app.setSerializerCompiler(() => data => JSON.stringify(data))
+  app.decorate('faultsOf', (schema, request) => schemaFaults(findingsOf(schema)(request)))
+}

@@ -1,0 +1,127 @@
+/**
+ * One resource of the service: its schemas and the pure function behind it. Routes, batches, workers, the contract and the
+ * plan's parts all go through this record, so that none of them can differ from another.
+ */
+import type { Static, TObject, TSchema } from 'typebox'
+import type { CautionCode } from '../../contract/cautions/catalogue.ts'
+import type { JsonSchema } from '../../contract/field/component.ts'
+import { answerOf } from '../../contract/field/envelope.ts'
+import type { Si } from '../../contract/field/wire-units.ts'
+import type { Outcome } from '../../domain/outcome.ts'
+import type { Deprecation } from './deprecation.ts'
+import { type Digits, jsonWriter } from './json-writer.ts'
+import { saidOnce } from './said-once.ts'
+import { toSi } from './to-si.ts'
+import { wireOutcome } from './wire-outcome.ts'
+
+export interface Example {
+  readonly summary: string
+  readonly request: unknown
+}
+
+export interface OperationText {
+  readonly path: `/v1/${string}`
+  readonly operationId: string
+  readonly tag: string
+  readonly summary: string
+  readonly description: string
+  /** Worked requests; the contract shows each with the answer the service gives. */
+  readonly examples: Readonly<Record<string, Example>>
+  /** Runs in a worker thread, for whatever can hold the event loop longer than a few milliseconds. */
+  readonly heavy?: boolean
+  /** Where the resource is on its way out; says so in headers and contract. */
+  readonly deprecation?: Deprecation
+}
+
+export interface AnswerOptions {
+  readonly digits: Digits
+  readonly basis: boolean
+  /** Media type of the form asked for; JSON where absent. */
+  readonly form?: string
+}
+
+export interface Answer {
+  readonly body: string | Uint8Array
+  /** For the counts of /metrics. */
+  readonly cautions: readonly CautionCode[]
+}
+
+/** Another form a result can leave in, chosen by the Accept header. */
+export interface FormText {
+  /** Bare type, e.g. `application/pdf`; text types leave in UTF-8. */
+  readonly mediaType: string
+  readonly description: string
+  /** Runs in a worker thread although the JSON form does not. */
+  readonly heavy?: boolean
+}
+
+interface Form<Body, Domain> extends FormText {
+  readonly render: (
+    outcome: Outcome<Domain>,
+    request: Si<Body>,
+    options: AnswerOptions
+  ) => string | Uint8Array | Promise<string | Uint8Array>
+}
+
+export interface Operation extends OperationText {
+  readonly body: TObject
+  readonly result: TSchema
+  readonly answer: TSchema
+  readonly forms: readonly FormText[]
+  /** From a validated request to the text of the JSON answer. @throws DesignError */
+  readonly answerText: (request: unknown, options: AnswerOptions) => string
+  /** From a validated request to the answer in the form asked for. @throws DesignError */
+  readonly run: (request: unknown, options: AnswerOptions) => Promise<Answer>
+}
+
+interface Definition<Body extends TObject, Result extends TSchema, Domain> extends OperationText {
+  readonly body: Body
+  readonly result: Result
+  readonly compute: (request: Si<Static<Body>>) => Outcome<Domain>
+  readonly forms?: readonly Form<Static<Body>, Domain>[]
+}
+
+/** The result is the domain's own, or `present` says how it goes into the contract's shape. */
+type Presented<Body extends TObject, Result extends TSchema, Domain> = Definition<Body, Result, Domain> &
+  (Domain extends Si<Static<Result>> ? unknown : { readonly present: (result: Domain) => unknown })
+
+/** The answer component takes the operation's name with `Answer` behind it. */
+export function defineOperation<Body extends TObject, Result extends TSchema, Domain = Si<Static<Result>>>(
+  presented: Presented<Body, Result, Domain>
+): Operation {
+  const { compute, forms = [], ...definition }: Definition<Body, Result, Domain> = presented
+  const { present = result => result } = presented as { present?: (result: Domain) => unknown }
+  const name = `${definition.operationId[0]?.toUpperCase()}${definition.operationId.slice(1)}Answer`
+  const answer = answerOf(name, definition.result)
+  const write = jsonWriter(answer as JsonSchema)
+  const text = (outcome: Outcome<Domain>, { digits, basis }: AnswerOptions) =>
+    write(
+      wireOutcome(
+        { ...outcome, result: present(outcome.result) },
+        definition.body as JsonSchema,
+        definition.result as JsonSchema,
+        basis
+      ),
+      digits
+    )
+  return {
+    ...definition,
+    answer,
+    forms,
+    answerText: (request, options) => text(saidOnce(compute(toSi(request as Static<Body>))), options),
+    run: async (request, options) => {
+      const si = toSi(request as Static<Body>)
+      const outcome = saidOnce(compute(si))
+      const form = forms.find(({ mediaType }) => mediaType === options.form)
+      return {
+        body: form === undefined ? text(outcome, options) : await form.render(outcome, si, options),
+        cautions: outcome.cautions.map(({ code }) => code)
+      }
+    }
+  }
+}
+
+/** Whether the form asked for belongs in a worker thread. */
+export function isHeavy({ heavy = false, forms }: Operation, { form }: AnswerOptions): boolean {
+  return heavy || forms.some(({ mediaType, heavy: heavyForm }) => mediaType === form && heavyForm === true)
+}

@@ -1,0 +1,129 @@
+/** What is wrong with a request, from the validator's findings: one entry a fault, each with its pointer and bound. */
+import type { ErrorObject } from 'ajv'
+import { type JsonSchema, resolve } from '../../contract/field/component.ts'
+import type { ProblemError } from './problem.ts'
+
+/** More than this many faults tell a caller nothing new. */
+const MOST_FAULTS = 50
+const MOST_POINTER_CHARACTERS = 300
+
+const escaped = (token: unknown) => String(token).replaceAll('~', '~0').replaceAll('/', '~1')
+
+function pointer({ instancePath, keyword, params }: ErrorObject): string {
+  const inside: Record<string, unknown> = {
+    required: params.missingProperty,
+    additionalProperties: params.additionalProperty,
+    discriminator: params.tag
+  }
+  const token = inside[keyword]
+  return (token === undefined ? instancePath : `${instancePath}/${escaped(token)}`)
+    .slice(0, MOST_POINTER_CHARACTERS)
+    .toWellFormed()
+}
+
+type Reading = { readonly code: string; readonly detail: string; readonly bounds?: ProblemError['bounds'] }
+
+const unknownValue = (allowed: readonly string[]): Reading => ({
+  code: 'unknown-value',
+  detail: `Must be one of ${allowed.join(', ')}.`,
+  bounds: { allowed }
+})
+
+/** The kinds that a union is told apart by. */
+function tagsOf({ params, parentSchema }: ErrorObject): readonly string[] {
+  const branches = (parentSchema as JsonSchema | undefined)?.oneOf ?? []
+  return branches.flatMap(branch => {
+    const tag = resolve(branch).properties?.[String(params.tag)]
+    return tag?.const === undefined ? (tag?.enum ?? []).map(String) : [String(tag.const)]
+  })
+}
+
+const readings: Record<string, (error: ErrorObject) => Reading> = {
+  required: () => ({ code: 'missing-field', detail: 'This field is required.' }),
+  additionalProperties: () => ({ code: 'unknown-field', detail: 'The contract has no such field.' }),
+  type: ({ params }) => ({
+    code: 'wrong-type',
+    detail: `Must be of type ${[params.type].flat().join(' or ')}; nothing is converted.`
+  }),
+  enum: ({ params }) => unknownValue(params.allowedValues),
+  const: ({ params }) => ({
+    code: 'unknown-value',
+    detail: `Must be ${params.allowedValue}.`,
+    bounds: { allowed: [params.allowedValue] }
+  }),
+  discriminator: error => unknownValue(tagsOf(error)),
+  minimum: ({ params }) => ({
+    code: 'too-small',
+    detail: `Must be at least ${params.limit}.`,
+    bounds: { minimum: params.limit }
+  }),
+  exclusiveMinimum: ({ params }) => ({
+    code: 'too-small',
+    detail: `Must be above ${params.limit}.`,
+    bounds: { exclusiveMinimum: params.limit }
+  }),
+  maximum: ({ params }) => ({
+    code: 'too-large',
+    detail: `Must be at most ${params.limit}.`,
+    bounds: { maximum: params.limit }
+  }),
+  exclusiveMaximum: ({ params }) => ({
+    code: 'too-large',
+    detail: `Must be below ${params.limit}.`,
+    bounds: { exclusiveMaximum: params.limit }
+  }),
+  minItems: ({ params }) => ({
+    code: 'too-few',
+    detail: `Needs at least ${params.limit} entries.`,
+    bounds: { minItems: params.limit }
+  }),
+  maxItems: ({ params }) => ({
+    code: 'too-many',
+    detail: `Takes at most ${params.limit} entries.`,
+    bounds: { maxItems: params.limit }
+  }),
+  minLength: ({ params }) => ({
+    code: 'too-short',
+    detail: `Needs at least ${params.limit} characters.`,
+    bounds: { minLength: params.limit }
+  }),
+  maxLength: ({ params }) => ({
+    code: 'too-long',
+    detail: `Takes at most ${params.limit} characters.`,
+    bounds: { maxLength: params.limit }
+  }),
+  pattern: () => ({ code: 'wrong-form', detail: 'Has a form or character that is not allowed here.' })
+}
+
+const umbrellas = new Set(['oneOf', 'anyOf', 'allOf', 'if', 'not'])
+
+/** Of a union told apart by JSON type, only the branch of the type given speaks. */
+function speaksOfOtherBranch(error: ErrorObject, all: readonly ErrorObject[]): boolean {
+  if (error.keyword !== 'type' || !/\/anyOf\/\d+\/type$/.test(error.schemaPath)) return false
+  return all.some(
+    other =>
+      other !== error &&
+      other.keyword !== 'type' &&
+      !umbrellas.has(other.keyword) &&
+      other.instancePath.startsWith(error.instancePath)
+  )
+}
+
+export function schemaFaults(found: readonly ErrorObject[]): readonly ProblemError[] {
+  const deepest = found.filter(error => !umbrellas.has(error.keyword) && !speaksOfOtherBranch(error, found))
+  const seen = new Set<string>()
+  const faults: ProblemError[] = []
+  for (const error of deepest.length > 0 ? deepest : found) {
+    const at = pointer(error)
+    const { code, detail, bounds } = readings[error.keyword]?.(error) ?? {
+      code: 'invalid',
+      detail: 'Does not fit the contract.'
+    }
+    const reading = { code, detail, ...(bounds === undefined ? {} : { bounds }) }
+    if (seen.has(`${at} ${code}`) || (code === 'unknown-value' && seen.has(`${at} missing-field`))) continue
+    seen.add(`${at} ${code}`)
+    faults.push({ pointer: at, ...reading })
+    if (faults.length === MOST_FAULTS) break
+  }
+  return faults
+}

@@ -1,0 +1,35 @@
+/** The envelope of an answer: paths of the domain become pointers on the wire, assumed values take the public unit. */
+import type { JsonSchema } from '../../contract/field/component.ts'
+import type { Caution } from '../../domain/caution.ts'
+import type { Outcome } from '../../domain/outcome.ts'
+import { wirePath } from './wire-path.ts'
+
+const gravity = { stop: 0, care: 1, note: 2 } as const
+
+export function wireCautions(cautions: readonly Caution[], request: JsonSchema) {
+  return cautions
+    .map(({ at, ...rest }) => (at === undefined ? rest : { ...rest, at: wirePath(request, at).pointer }))
+    .sort((a, b) => gravity[a.level] - gravity[b.level])
+}
+
+export function wireOutcome<Result>(
+  { result, cautions, assumed, sources, basis }: Outcome<Result>,
+  request: JsonSchema,
+  resultSchema: JsonSchema,
+  withBasis: boolean
+) {
+  return {
+    result,
+    cautions: wireCautions(cautions, request),
+    assumed: assumed.map(({ field, value, why }) => {
+      const { pointer, perSi } = wirePath(request, field)
+      return { pointer, value: typeof value === 'number' ? value * perSi : value, why }
+    }),
+    sources: [...new Set(sources)].sort(),
+    ...(withBasis
+      ? {
+          basis: basis.map(({ quantity, ...rest }) => ({ quantity: wirePath(resultSchema, quantity).pointer, ...rest }))
+        }
+      : {})
+  }
+}

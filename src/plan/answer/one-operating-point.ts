@@ -1,0 +1,48 @@
+/** One thing is judged by several parts at several points; a reader gets one caution of a kind, the gravest. */
+import type { CautionCode } from '../../contract/cautions/catalogue.ts'
+import type { CautionLevel } from '../../contract/cautions/entry.ts'
+import type { Caution } from '../../domain/caution.ts'
+
+interface Matter {
+  readonly codes: readonly CautionCode[]
+  /** Who speaks where all find it alike: the part that knows most comes first. */
+  readonly parts: readonly string[]
+}
+
+const matters: readonly Matter[] = [
+  {
+    codes: ['total-drop', 'below-drop-out', 'feed-collapse', 'collapse-margin', 'battery-assists', 'conductor-hot'],
+    // The feeder knows the source; the cable is judged at nominal voltage.
+    parts: ['feeder', 'feederHeavy', 'cable']
+  },
+  // The fuse part knows the tail of conductor before the fuse.
+  { codes: ['breaking-capacity', 'fault-current-low'], parts: ['fuse', 'cable'] },
+  // The response hears the finished box.
+  { codes: ['port-air-speed'], parts: ['response', 'port'] }
+]
+const gravity: Readonly<Record<CautionLevel, number>> = { note: 0, care: 1, stop: 2 }
+
+type ByPart = Readonly<Record<string, readonly Caution[]>>
+
+const gravest = (cautions: readonly Caution[]) => Math.max(-1, ...cautions.map(({ level }) => gravity[level]))
+
+function speakerOf(code: CautionCode, names: readonly string[], parts: ByPart): string | undefined {
+  const found = names.map(name => ({
+    name,
+    weight: gravest((parts[name] ?? []).filter(each => each.code === code))
+  }))
+  return found.reduce((best, each) => (each.weight > best.weight ? each : best)).name
+}
+
+/** @returns the same cautions, those of one matter only from the part that finds it gravest; no `stop` is ever lost */
+export function oneOperatingPoint(parts: ByPart): ByPart {
+  const speaker = new Map(
+    matters.flatMap(({ codes, parts: names }) => codes.map(code => [code, speakerOf(code, names, parts)] as const))
+  )
+  const judges = new Map(matters.flatMap(({ codes, parts: names }) => codes.map(code => [code, names] as const)))
+  const speaks = (name: string, { code }: Caution) =>
+    judges.get(code)?.includes(name) !== true || speaker.get(code) === name
+  return Object.fromEntries(
+    Object.entries(parts).map(([name, cautions]) => [name, cautions.filter(each => speaks(name, each))])
+  )
+}

@@ -1,0 +1,68 @@
+/** What was asked of the enclosure and is not built, with the amount. */
+import { type Caution, caution } from '../../domain/caution.ts'
+import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
+import type { BoxPart } from '../enclosure/plan-box.ts'
+import type { ResponsePart } from '../enclosure/plan-response.ts'
+import type { PlanEnclosure } from '../request/plan-request.ts'
+
+/** Differences that the step of a saw makes. */
+const SAME = { volume: 0.01, tuning: 0.01, qtc: 0.02 } as const
+
+interface Built {
+  readonly chosen: EnclosureCandidate | undefined
+  readonly box: BoxPart
+  readonly response: ResponsePart
+}
+
+const short = (value: number) => String(Number(value.toPrecision(3)))
+
+interface Wish {
+  readonly what: string
+  readonly unit: string
+  readonly figure: string
+  readonly asked?: number | undefined
+  readonly built?: number | undefined
+  readonly same: number
+}
+
+function broken({ what, unit, figure, asked, built, same }: Wish): readonly Caution[] {
+  if (asked === undefined || built === undefined || Math.abs(built / asked - 1) <= same) return []
+  const [a, b] = [`${short(asked)}${unit}`, `${short(built)}${unit}`]
+  const figures = { [`asked${figure}`]: asked, [`built${figure}`]: built }
+  return [caution('not-as-asked', `${what}: ${a} asked, ${b} built.`, { figures })]
+}
+
+function unportedCaution({ tuningHz, portShape }: PlanEnclosure): readonly Caution[] {
+  if (tuningHz === undefined && portShape === undefined) return []
+  const asked = tuningHz === undefined ? `a ${portShape} port was` : `a tuning of ${short(tuningHz)} Hz was`
+  const figures = tuningHz === undefined ? {} : { askedTuningHz: tuningHz }
+  return [caution('not-as-asked', `Kind: ${asked} asked, a closed box is built.`, { figures })]
+}
+
+function unclosedCaution({ qtc }: PlanEnclosure): readonly Caution[] {
+  if (qtc === undefined) return []
+  const message = `Kind: a closed box with Qtc ${short(qtc)} was asked, a vented one is built.`
+  return [caution('not-as-asked', message, { figures: { askedQtc: qtc } })]
+}
+
+/** @returns a caution for each figure or kind that was asked for and is not built */
+export function notAsAsked(asked: PlanEnclosure = {}, { chosen, box, response }: Built): readonly Caution[] {
+  if (chosen === undefined || !box.done) return []
+  const { netM3 } = box.outcome.result.volume
+  const { tuningHz, qtc } = response.done ? response.outcome.result.scalars : {}
+  const litres = (volumeM3: number | undefined) => (volumeM3 === undefined ? undefined : volumeM3 * 1000)
+  const volume = broken({
+    what: 'Net volume',
+    unit: ' l',
+    figure: 'NetVolumeL',
+    asked: litres(asked.netVolumeM3),
+    built: litres(netM3),
+    same: SAME.volume
+  })
+  if (chosen.kind === 'closed') {
+    const damping = { what: 'Qtc', unit: '', figure: 'Qtc', asked: asked.qtc, built: qtc, same: SAME.qtc }
+    return [...unportedCaution(asked), ...volume, ...broken(damping)]
+  }
+  const tuned = { what: 'Tuning', unit: ' Hz', figure: 'TuningHz', asked: asked.tuningHz, built: tuningHz }
+  return [...unclosedCaution(asked), ...volume, ...broken({ ...tuned, same: SAME.tuning })]
+}

@@ -1,0 +1,158 @@
+/** The plan in a few lines: what it is, what it does, and whether to go on. */
+import type { Caution } from '../../domain/caution.ts'
+import type { Feeder } from '../../domain/circuit/graph/feeder-answer.ts'
+import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
+import type { PlanCircuit } from '../electric/plan-circuit.ts'
+import type { JoinedDrivers } from '../electric/plan-load.ts'
+import type { PlanParts } from '../plan-system.ts'
+import type { Part } from '../request/part.ts'
+import type { PlanRequest } from '../request/plan-request.ts'
+
+/** `incomplete`: a part was refused. `stop`: a caution says do not build or switch this on. */
+export type Verdict = 'ready' | 'take-care' | 'incomplete' | 'stop'
+
+export interface PlanSummary {
+  readonly verdict: Verdict
+  /** Why not `ready`, the gravest first. */
+  readonly reasons: readonly string[]
+  /** What will be built, a sentence a part. */
+  readonly lines: readonly string[]
+}
+
+const whole = (value: number) => value.toFixed(0)
+const mm = (lengthM: number) => whole(lengthM * 1000)
+
+interface Outcomes {
+  readonly joined: JoinedDrivers | undefined
+  readonly chosen: EnclosureCandidate | undefined
+  /** Why no enclosure fits. */
+  readonly misfit: string | undefined
+  /** What was asked for and is not built. */
+  readonly unkept: readonly Caution[]
+  readonly cautions: readonly Caution[]
+}
+
+/** Each cause once: what waits for another part is only named. Parts of an enclosure that does not fit say no more than it does. */
+function refusals(parts: PlanParts, misfit: string | undefined): readonly string[] {
+  const refused = Object.entries<Part<unknown, unknown>>({ ...parts }).flatMap(([name, part]) =>
+    part.done ? [] : [{ name, ...part.refusal }]
+  )
+  const causes = refused.filter(
+    ({ waiting, name }) => !waiting && !(misfit !== undefined && ofEnclosure.includes(name))
+  )
+  const waiting = refused.filter(({ waiting: waits }) => waits).map(({ name }) => name)
+  return [
+    ...causes.map(({ name, message }) => `${name}: ${message}`),
+    ...(waiting.length === 0 ? [] : [`Waiting for this: ${waiting.join(', ')}.`])
+  ]
+}
+
+const ofEnclosure: readonly string[] = ['port', 'box', 'response']
+
+/** The worst of all parts. */
+function verdictOf(parts: PlanParts, { misfit, unkept, cautions }: Outcomes): Pick<PlanSummary, 'verdict' | 'reasons'> {
+  const stops = cautions.filter(({ level }) => level === 'stop').map(({ message }) => message)
+  const refused = refusals(parts, misfit)
+  const misfits = misfit === undefined ? [] : [misfit]
+  const reasons = [...misfits, ...unkept.map(({ message }) => message), ...stops, ...refused]
+  if (stops.length > 0) return { verdict: 'stop', reasons }
+  if (refused.length + misfits.length > 0) return { verdict: 'incomplete', reasons }
+  return { verdict: cautions.some(({ level }) => level === 'care') ? 'take-care' : 'ready', reasons }
+}
+
+function loadLine({ driverCount, driver }: PlanRequest, joined: JoinedDrivers | undefined): readonly string[] {
+  if (joined === undefined) return []
+  const { loadOhm, powerW, targetVoltageV, outputs, bridged } = joined
+  const drivers = `${driverCount} ${driverCount === 1 ? 'driver' : 'drivers'}${driver.name === undefined ? '' : ` (${driver.name})`}`
+  const each = outputs === 1 ? '' : ` on each of ${outputs} outputs`
+  return [
+    `${drivers} wired to ${Number(loadOhm.toPrecision(3))} Ω${each}${bridged ? ', bridged' : ''}; ${whole(powerW)} W RMS in all, gain set to ${targetVoltageV.toFixed(1)} V RMS.`
+  ]
+}
+
+function boxLine({ box }: PlanParts, chosen: EnclosureCandidate | undefined): readonly string[] {
+  if (!box.done || chosen === undefined) return []
+  const { outer, volume, massKg } = box.outcome.result
+  const kind = `${chosen.kind === 'vented' ? 'Vented' : 'Closed'} box (${chosen.name})`
+  return [
+    `${kind}, ${(volume.netM3 * 1000).toFixed(1)} l net, outside ${mm(outer.widthM)} × ${mm(outer.heightM)} × ${mm(outer.depthM)} mm, ${massKg.toFixed(1)} kg with its drivers.`
+  ]
+}
+
+function portLine({ port, response }: PlanParts): readonly string[] {
+  if (port === undefined || !port.done) return []
+  const { name, lengthM, airSpeedMPerS } = port.outcome.result.recommended
+  const tuning = response.done ? response.outcome.result.scalars.tuningHz : undefined
+  const speed = airSpeedMPerS === undefined ? '' : `, air at most ${whole(airSpeedMPerS)} m/s`
+  return [
+    `Port: ${name}, ${mm(lengthM)} mm long${tuning === undefined ? '' : `, tuned to ${tuning.toFixed(1)} Hz`}${speed}.`
+  ]
+}
+
+function soundLine({ response }: PlanParts): readonly string[] {
+  if (!response.done) return []
+  const { scalars, limits } = response.outcome.result
+  const half = scalars.f3Hz === undefined ? '' : `Half power at ${whole(scalars.f3Hz)} Hz; `
+  const peak =
+    limits === undefined ? '' : `, cone ${(limits.atDrive.coneExcursionM * 1000).toFixed(1)} mm one way at most`
+  return [`${half}up to ${whole(scalars.peakLevelDb)} dB in half space at 1 m${peak}.`]
+}
+
+function runLines({ trunk, branches }: PlanCircuit, governedBy: string | undefined): readonly string[] {
+  if (trunk === undefined) return []
+  const { designation, runs, fuse } = trunk
+  const guard =
+    fuse === undefined ? '' : `, ${fuse.ratingA} A fuse (${fuse.form})${runs === 1 ? '' : ' in each of them'}`
+  const why = governedBy === undefined ? '' : `; ${governedBy} decided the size`
+  const behind = branches.map(
+    ({ amplifier, ...run }) =>
+      `${run.designation} to ${amplifier}${run.fuse === undefined ? '' : `, ${run.fuse.ratingA} A fuse`}`
+  )
+  return [
+    `Power cable ${runs === 1 ? '' : `${runs} × `}${designation}${guard}${why}.`,
+    ...(behind.length === 0 ? [] : [`Behind the distribution block: ${behind.join('; ')}.`])
+  ]
+}
+
+/** Lowest voltage at an amplifier, at the test tone and with music; both from the source the caller described. */
+function voltageLine({ feeder, feederHeavy }: PlanParts): readonly string[] {
+  if (!feeder.done || !feederHeavy.done) return []
+  const left = ({ amplifiers, feasible, mode }: Feeder) => {
+    const voltages = amplifiers.flatMap(({ voltageV }) => (voltageV === undefined ? [] : [voltageV]))
+    if (!feasible || voltages.length === 0) return 'no steady voltage'
+    return `${Math.min(...voltages).toFixed(1)} V${mode === 'battery-assists' ? ' (the battery helps)' : ''}`
+  }
+  const { currentLimitA } = feeder.request.source
+  const source =
+    currentLimitA === undefined ? 'source taken as stiff' : `${whole(currentLimitA)} A from the charging system`
+  return [
+    `Left at the amplifier while driving, ${source}: ${left(feeder.outcome.result)} at full sine, ${left(feederHeavy.outcome.result)} with dense bass.`
+  ]
+}
+
+function supplyLine(parts: PlanParts, circuit: PlanCircuit): readonly string[] {
+  const { current, cable } = parts
+  const currents = current.done ? current.outcome.result.currents : undefined
+  const governedBy = cable.done ? cable.outcome.result.cable?.governedBy : undefined
+  return [
+    ...(currents === undefined
+      ? []
+      : [`${currents.fullSineA.toFixed(1)} A at full sine, ${currents.averageA.toFixed(1)} A on average with music.`]),
+    ...runLines(circuit, governedBy),
+    ...voltageLine(parts)
+  ]
+}
+
+export function planSummary(
+  request: PlanRequest,
+  parts: PlanParts,
+  outcomes: Outcomes,
+  circuit: PlanCircuit
+): PlanSummary {
+  const { joined, chosen, misfit } = outcomes
+  const enclosure = misfit === undefined ? [...boxLine(parts, chosen), ...portLine(parts), ...soundLine(parts)] : []
+  return {
+    ...verdictOf(parts, outcomes),
+    lines: [...loadLine(request, joined), ...enclosure, ...supplyLine(parts, circuit)]
+  }
+}

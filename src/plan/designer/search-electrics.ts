@@ -1,0 +1,71 @@
+/** The cheap half of a design: match, completed driver, supply. Most combinations that fall do so here. */
+import { assumptions } from '../../domain/assume.ts'
+import { type JoinedDrivers, type PlannedLoad, planLoad } from '../electric/plan-load.ts'
+import { type PlannedSupply, planSupply } from '../electric/plan-supply.ts'
+import { type DriverPart, planDrivers } from '../enclosure/plan-drivers.ts'
+import type { PlanRequest } from '../request/plan-request.ts'
+import { type SettledPlan, settledPlan } from '../request/plan-settled.ts'
+import type { Combination } from './search-combinations.ts'
+import { hindered, type Rejection } from './search-rejection.ts'
+
+export interface Electrics {
+  readonly load: PlannedLoad
+  readonly drivers: DriverPart & { readonly done: true }
+  readonly joined: JoinedDrivers
+  readonly supply: PlannedSupply
+  /** Settled as a plan settles it, without the cabin, which no figure of the search needs. */
+  readonly settled: SettledPlan
+  readonly figures: {
+    readonly price?: number
+    readonly loadOhm: number
+    readonly powerW: number
+    readonly fullSineA: number
+    readonly averageA: number
+  }
+}
+
+export type Weighed<Found> =
+  | { readonly found: Found; readonly rejection?: undefined }
+  | { readonly found?: undefined; readonly rejection: Rejection }
+
+/** The request as the plan works on it. */
+function settledAs(plan: PlanRequest): SettledPlan {
+  const { cabin: _, ...car } = plan.car
+  return settledPlan({ ...plan, car }, assumptions())
+}
+
+function supplyHindrance({ current, cable, fuse, feeder }: PlannedSupply): Rejection | undefined {
+  const refused = [current, cable, fuse, feeder].find(part => !part.done)
+  if (refused !== undefined && !refused.done) return hindered('supply', refused.refusal.message)
+  const unsuited = current.done && current.outcome.cautions.find(({ code }) => code === 'amplifier-voltage-class')
+  return unsuited ? hindered('stop-caution', unsuited.message) : undefined
+}
+
+function noLoad({ matching }: PlannedLoad): Rejection {
+  const unpublished = 'No power is published for a load that these drivers can present.'
+  return hindered('match', matching.done ? unpublished : matching.refusal.message)
+}
+
+export function electrics({ plan, price }: Combination): Weighed<Electrics> {
+  const settled = settledAs(plan)
+  const load = planLoad(settled)
+  const { joined, wiring } = load
+  if (joined === undefined) return { rejection: noLoad(load) }
+  if (!wiring.done) return { rejection: hindered('match', wiring.refusal.message) }
+  const drivers = planDrivers(settled, joined)
+  if (!drivers.done) return { rejection: hindered('driver-data', drivers.refusal.message) }
+  const supply = planSupply(settled, joined)
+  const rejection = supplyHindrance(supply)
+  if (rejection !== undefined || !supply.current.done) {
+    return { rejection: rejection ?? hindered('supply', 'No current is known.') }
+  }
+  const { fullSineA, averageA } = supply.current.outcome.result.currents
+  const figures = {
+    ...(price === undefined ? {} : { price }),
+    loadOhm: joined.loadOhm,
+    powerW: joined.powerW,
+    fullSineA,
+    averageA
+  }
+  return { found: { load, drivers, joined, supply, settled, figures } }
+}

@@ -1,0 +1,98 @@
+/** Which limits a design keeps, which it breaks and by how much. */
+import { type DesignLimitName, designLimitNames } from '../../contract/systems/words.ts'
+import type { DesignFigures } from './search-figures.ts'
+import type { DesignLimits } from './search-request.ts'
+
+interface LimitRow {
+  readonly field: keyof DesignLimits
+  readonly figure: keyof DesignFigures
+  readonly words: string
+  /** Unit people read, and how many of it make one in SI. */
+  readonly unit: string
+  readonly perSi: number
+  readonly atLeast?: true
+}
+
+/** In the order in which they can be known: the cheap ones first. */
+const rows: Readonly<Record<DesignLimitName, LimitRow>> = {
+  price: { field: 'pricePerSystem', figure: 'price', words: 'drivers and amplifier cost', unit: '1', perSi: 1 },
+  'full-sine-current': {
+    field: 'fullSineA',
+    figure: 'fullSineA',
+    words: 'the supply gives at full sine',
+    unit: 'A',
+    perSi: 1
+  },
+  'average-current': {
+    field: 'averageA',
+    figure: 'averageA',
+    words: 'the supply gives on average',
+    unit: 'A',
+    perSi: 1
+  },
+  'box-size': { field: 'outerVolumeM3', figure: 'outerVolumeM3', words: 'the box takes', unit: 'L', perSi: 1000 },
+  mass: { field: 'massKg', figure: 'massKg', words: 'the box weighs', unit: 'kg', perSi: 1 },
+  reach: { field: 'f3AtMostHz', figure: 'f3Hz', words: 'half power lies at', unit: 'Hz', perSi: 1 },
+  level: {
+    field: 'levelAtLeastDb',
+    figure: 'levelDb',
+    words: 'the level reaches',
+    unit: 'dB',
+    perSi: 1,
+    atLeast: true
+  },
+  excursion: {
+    field: 'excursionOfXmax',
+    figure: 'excursionOfXmax',
+    words: 'the cone moves, of Xmax,',
+    unit: '1',
+    perSi: 1
+  },
+  'air-speed': {
+    field: 'airSpeedMPerS',
+    figure: 'airSpeedMPerS',
+    words: 'the air in the port moves at',
+    unit: 'm/s',
+    perSi: 1
+  }
+}
+
+/** Of one limit, in the unit people read. */
+export interface LimitReading {
+  readonly limit: DesignLimitName
+  readonly value: number
+  readonly bound: number
+  readonly unit: string
+  /** What is left up to the bound; negative where it is broken. */
+  readonly left: number
+}
+
+/** A level is a logarithm already: 1 dB weighs as the 12 % of power pressure it stands for. */
+const DB_SHARE = 10 ** (1 / 20) - 1
+
+/** Beyond the bound, as a share of it; how rejections are compared with each other. */
+export function overshoot({ limit, bound, left }: LimitReading): number {
+  return rows[limit].atLeast ? -left * DB_SHARE : -left / Math.max(Math.abs(bound), 1e-9)
+}
+
+/** Every limit that is set and whose figure is known. A closed box moves no air in a port. */
+export function readLimits(limits: DesignLimits, figures: Partial<DesignFigures>): readonly LimitReading[] {
+  return designLimitNames.flatMap(limit => {
+    const { field, figure, unit, perSi, atLeast } = rows[limit]
+    const bound = limits[field]
+    const value = figures[figure]
+    if (bound === undefined || typeof value !== 'number') return []
+    const left = (atLeast ? value - bound : bound - value) * perSi
+    return [{ limit, value: value * perSi, bound: bound * perSi, unit, left }]
+  })
+}
+
+export const broken = (readings: readonly LimitReading[]) => readings.filter(({ left }) => left < 0)
+
+const shown = (value: number) => String(Number(value.toPrecision(4)))
+
+export function brokenText({ limit, value, bound, unit, left }: LimitReading): string {
+  const { words, atLeast } = rows[limit]
+  const named = unit === '1' ? '' : ` ${unit}`
+  return `${words} ${shown(value)}${named}, ${shown(-left)}${named} ${atLeast ? 'below the least' : 'above the most'} allowed, ${shown(bound)}${named}`
+}

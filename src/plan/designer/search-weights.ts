@@ -1,0 +1,60 @@
+/** What the order of designs weighs, where the caller does not say: judgement, echoed with the answer. */
+import type { DesignRanking } from '../../contract/systems/words.ts'
+import type { Assumptions } from '../../domain/assume.ts'
+import { DesignError } from '../../domain/design-error.ts'
+import type { SearchRequest } from './search-request.ts'
+import { type Criterion, criteria, type Weights } from './search-score.ts'
+
+/** Of the others, where one figure shall decide: enough to part equals. */
+const ASIDE = 0.1
+
+const deciding: Readonly<Record<Exclude<DesignRanking, 'balance'>, Criterion>> = {
+  level: 'level',
+  reach: 'reach',
+  box: 'box',
+  price: 'price',
+  current: 'current'
+}
+
+const usual = (rankBy: DesignRanking, criterion: Criterion) =>
+  rankBy === 'balance' || deciding[rankBy] === criterion ? 1 : ASIDE
+
+/** The dearest default of each table, said once. */
+const why: Readonly<Record<Criterion, string>> = {
+  level: 'a decibel of level counts one',
+  reach: 'an octave of f3 counts nine decibels, as efficiency goes with its third power',
+  box: 'half the box counts three decibels, as efficiency goes with volume',
+  price: 'half the price counts three decibels, as half the power',
+  current: 'half the current counts three decibels, as half the power'
+}
+
+function missingPrice({ drivers, amplifiers }: SearchRequest): string | undefined {
+  const driver = drivers.findIndex(({ price }) => price === undefined)
+  if (driver >= 0) return `drivers[${driver}].price`
+  const amplifier = amplifiers.findIndex(({ price }) => price === undefined)
+  return amplifier >= 0 ? `amplifiers[${amplifier}].price` : undefined
+}
+
+const asksForPrice = ({ rankBy, weights, limits }: SearchRequest) =>
+  rankBy === 'price' || (weights?.price ?? 0) > 0 || limits?.pricePerSystem !== undefined
+
+/** @throws DesignError `missing-input` where price counts and one is missing, `conflicting-input` where nothing counts */
+export function settledWeights(request: SearchRequest, assumed: Assumptions): Weights {
+  const rankBy = assumed.or<DesignRanking>(request.rankBy, 'rankBy', 'balance', 'level, reach, box, price and current')
+  const unpriced = missingPrice(request)
+  if (unpriced !== undefined && asksForPrice(request)) {
+    const detail = 'Where price counts, every driver and every amplifier needs one.'
+    throw new DesignError('missing-input', { field: unpriced, detail })
+  }
+  const entries = criteria.map(criterion => {
+    const silent = criterion === 'price' && unpriced !== undefined
+    const reason = silent ? 'a price is missing, so none counts' : why[criterion]
+    const weight = silent ? 0 : usual(rankBy, criterion)
+    return [criterion, assumed.or(request.weights?.[criterion], `weights.${criterion}`, weight, reason)] as const
+  })
+  if (entries.some(([, weight]) => weight > 0)) return Object.fromEntries(entries) as Weights
+  throw new DesignError('conflicting-input', {
+    field: 'weights',
+    detail: 'With every weight zero there is no order.'
+  })
+}

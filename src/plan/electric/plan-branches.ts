@@ -1,0 +1,154 @@
+/** From the distribution block to each amplifier: judged by that amplifier's own terminal and fuses, in the heat of the boot. */
+import type { CautionCode } from '../../contract/cautions/catalogue.ts'
+import type { Caution } from '../../domain/caution.ts'
+import { cableJudgement } from '../../domain/circuit/cable/cable-judgement.ts'
+import type { CableChoiceRequest, ReturnPath } from '../../domain/circuit/choice/cable-request.ts'
+import { type CableChoice, chooseCable } from '../../domain/circuit/choice/choose-cable.ts'
+import type { AmplifierOnSupply } from '../../domain/circuit/load/amplifier-draw.ts'
+import type { SupplyCurrent } from '../../domain/circuit/load/supply-current.ts'
+import { supplyJudgement } from '../../domain/circuit/source/supply-judgement.ts'
+import { attempt, type Part } from '../request/part.ts'
+import type { PlanRequest } from '../request/plan-request.ts'
+import { usual } from '../request/plan-usual.ts'
+import { conductorOf } from './plan-conductor.ts'
+import { type BranchRun, sizeOf } from './plan-run.ts'
+
+export interface Branches {
+  /** Of every branch whose size passes, in the order of the amplifiers. */
+  readonly runs: readonly BranchRun[]
+  /** Of the first amplifier for which no size passes. */
+  readonly missing?: string
+  readonly cautions: readonly Caution[]
+}
+
+/** What bill, picture and steps call each; of two alike the later ones carry their number. */
+export function namesOf(amplifiers: readonly AmplifierOnSupply[]): readonly string[] {
+  return amplifiers.map(({ name }, index) => {
+    if (name === undefined) return `amplifier ${index + 1}`
+    const alike = amplifiers.slice(0, index).some(each => each.name === name)
+    return alike ? `${name} (${index + 1})` : name
+  })
+}
+
+type OnSupply = Pick<PlanRequest, 'supply'>
+
+export const branchLengthM = ({ supply }: OnSupply): number => supply.branchLengthM ?? usual.branchM.value
+
+/** A ground lead of its own, or the way back to the block of the returns. */
+export function branchReturnM({ supply }: OnSupply): number {
+  return supply.return.kind === 'chassis'
+    ? (supply.return.leadLengthM ?? usual.groundLeadM.value)
+    : branchLengthM({ supply })
+}
+
+/** Drop allowed over trunk and branch together [V]. */
+export function dropAllowedV({ supply }: OnSupply): number {
+  const percent = supply.dropLimitPercent ?? supplyJudgement.dropLimitPercent.value
+  return (percent / 100) * supply.systemVoltageV
+}
+
+/** The boot, unless the caller knows the run to be cooler than that. */
+function bootSurroundings(request: PlanRequest) {
+  const { ambientC, spaces: _, ...rest } = conductorOf(request)
+  return ambientC !== undefined && ambientC < cableJudgement.ambientCabinC.value
+    ? { ...rest, ambientC }
+    : { ...rest, spaces: ['boot'] as const }
+}
+
+/** What its maker says of the bass amplifier; of the others only their own fuses are known. */
+function sheetOf({ supply: { makerFuseA, terminalAreaM2 } }: PlanRequest, amplifier: AmplifierOnSupply, index: number) {
+  const { onboardFusesA } = amplifier
+  return {
+    ...(onboardFusesA === undefined ? {} : { onboardFusesA }),
+    ...(index > 0 || makerFuseA === undefined ? {} : { makerFuseA }),
+    ...(index > 0 || terminalAreaM2 === undefined ? {} : { terminalAreaM2 })
+  }
+}
+
+function branchRequest(
+  request: PlanRequest,
+  amplifier: AmplifierOnSupply,
+  index: number,
+  sizing: SupplyCurrent['sizing'],
+  dropLimitV: number
+): CableChoiceRequest {
+  const { systemVoltageV, gaugeSystem, insulationMaterial, source } = request.supply
+  const path: ReturnPath = { kind: 'cable', lengthM: branchReturnM(request) }
+  return {
+    currentA: sizing.fullSineA,
+    heavyCurrentA: sizing.heavyA,
+    systemVoltageV,
+    positiveLengthM: branchLengthM(request),
+    return: path,
+    dropLimitV,
+    ...bootSurroundings(request),
+    ...sheetOf(request, amplifier, index),
+    ...(gaugeSystem === undefined ? {} : { gaugeSystem }),
+    ...(insulationMaterial === undefined ? {} : { insulationMaterial }),
+    ...(source === undefined ? {} : { source })
+  }
+}
+
+/** What a branch says of its own fuse and terminal; its voltages are those of the feeder. */
+const ofTheBranch: readonly CautionCode[] = [
+  'maker-fuse-too-small',
+  'maker-fuse-not-obeyed',
+  'maker-fuse-used',
+  'breaking-capacity',
+  'fault-current-low',
+  'no-fuse-rating',
+  'fuse-above-onboard',
+  'parallel-runs'
+]
+
+function cautionsOf(part: Part<CableChoiceRequest, CableChoice>, name: string): readonly Caution[] {
+  if (!part.done) return []
+  return part.outcome.cautions
+    .filter(({ code }) => ofTheBranch.includes(code))
+    .map(({ at: _, ...caution }) => ({ ...caution, message: `Branch to ${name}: ${caution.message}` }))
+}
+
+/** @param dropLimitV  what the trunk leaves of the drop allowed [V] */
+export function planBranches(
+  request: PlanRequest,
+  amplifiers: readonly AmplifierOnSupply[],
+  current: SupplyCurrent,
+  dropLimitV: number
+): Branches {
+  if (amplifiers.length < 2) return { runs: [], cautions: [] }
+  const returnBy = request.supply.return.kind === 'chassis' ? ('body' as const) : ('cable' as const)
+  const names = namesOf(amplifiers)
+  const planned = amplifiers.map((amplifier, index) => {
+    const sizing = current.amplifiers[index]?.sizing ?? current.sizing
+    const part = attempt(branchRequest(request, amplifier, index, sizing, dropLimitV), chooseCable)
+    const name = names[index] ?? ''
+    const size = part.done ? sizeOf(part.outcome.result) : undefined
+    const fuse = part.done ? part.outcome.result.fuse : undefined
+    const run: BranchRun | undefined =
+      size === undefined || size.runs > 1
+        ? undefined
+        : {
+            ...size,
+            amplifier: name,
+            positiveLengthM: branchLengthM(request),
+            returnBy,
+            returnLengthM: branchReturnM(request),
+            ...(fuse === undefined ? {} : { fuse })
+          }
+    return { name, run, cautions: cautionsOf(part, name) }
+  })
+  const missing = planned.find(({ run }) => run === undefined)?.name
+  return {
+    runs: planned.flatMap(({ run }) => (run === undefined ? [] : [run])),
+    ...(missing === undefined ? {} : { missing }),
+    cautions: planned.flatMap(({ cautions }) => cautions)
+  }
+}
+
+/** The same cable as the feeder takes it: where it lies and how it goes back. */
+export const branchCable = (request: PlanRequest, { designation, positiveLengthM, returnLengthM }: BranchRun) => ({
+  designation,
+  positiveLengthM,
+  return: { kind: 'cable', lengthM: returnLengthM } as const,
+  ...bootSurroundings(request)
+})

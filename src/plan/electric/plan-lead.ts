@@ -1,0 +1,45 @@
+/** The lead from source to amplifier: screened for a line level, a twisted pair a channel for a loudspeaker level. */
+import type { PlanRequest } from '../request/plan-request.ts'
+import type { SignalPart } from './plan-signal.ts'
+
+/**
+ * `twisted-pair`: both cores of a loudspeaker output rest at half the supply where it is bridge-tied, so that a screen,
+ * which invites a ground, has no place in the lead.
+ */
+export interface SignalLead {
+  readonly kind: 'screened' | 'twisted-pair'
+  /** As it is bought and drawn. */
+  readonly name: string
+  /** Of one. */
+  readonly lengthM: number
+  readonly count: number
+  /** Stands beside the amplifier; the lead ends in it, a short screened one goes on. */
+  readonly converter: boolean
+  /** From the source to the amplifier or its relay; 0 where none is switched by the source. */
+  readonly turnOnLengthM: number
+}
+
+/** 0.5 to 1 mm² carry the milliamperes of an input and bear pulling through a car. Common practice, no source. */
+export const LEAD_MM2 = 0.75
+/** Left and right. */
+const CHANNELS = 2
+/** From a converter to the amplifier beside it [m]. Common practice, no source. */
+export const CONVERTER_TAIL_M = 0.5
+
+/** The signal leads take the way of the power cable, on the other side of the car. */
+export function planLead({ signal, supply }: PlanRequest, part: SignalPart): SignalLead {
+  const lengthM = supply.positiveLengthM
+  const turnOnLengthM = signal.turnOn?.remoteOutput === true ? lengthM : 0
+  if (signal.source?.kind !== 'speaker-level') {
+    return { kind: 'screened', name: 'screened signal cable', lengthM, count: 1, converter: false, turnOnLengthM }
+  }
+  const connection = part.done ? part.outcome.result.input?.connection : undefined
+  return {
+    kind: 'twisted-pair',
+    name: `twisted pair ${LEAD_MM2} mm², unscreened`,
+    lengthM,
+    count: CHANNELS,
+    converter: connection === 'line-output-converter',
+    turnOnLengthM
+  }
+}

@@ -1,0 +1,120 @@
+/** Amplifier and drivers: the match by RMS power, the wiring that presents the load, the cable to the box. */
+import type { CoilConnection } from '../../contract/drivers/words.ts'
+import { ratingsText } from '../../domain/amplifier/amplifier-sheet.ts'
+import {
+  type AmplifierMatch,
+  type AmplifierMatchRequest,
+  matchAmplifier
+} from '../../domain/amplifier/match-amplifier.ts'
+import type { MatchOption } from '../../domain/amplifier/match-options.ts'
+import { usualRatedVoltageV } from '../../domain/circuit/load/voltage-class.ts'
+import { type Arrangement, arrangementWith } from '../../domain/coils/arrangements.ts'
+import type { SpeakerCableRequest } from '../../domain/coils/speaker-cable.ts'
+import { type CoilWiring, type CoilWiringRequest, wireCoils } from '../../domain/coils/wire-coils.ts'
+import { attempt, type Part, refusedBy, waitingFor } from '../request/part.ts'
+import { matchedSheet } from '../request/plan-amplifier.ts'
+import type { PlanRequest } from '../request/plan-request.ts'
+import type { SettledPlan } from '../request/plan-settled.ts'
+
+export interface PlannedLoad {
+  readonly matching: Part<AmplifierMatchRequest, AmplifierMatch>
+  readonly wiring: Part<CoilWiringRequest, CoilWiring>
+  readonly joined?: JoinedDrivers
+}
+
+/** How the drivers end up electrically, for the acoustic parts. */
+export interface JoinedDrivers {
+  readonly connection: CoilConnection
+  readonly driversInSeries: number
+  readonly loadOhm: number
+  readonly outputs: number
+  /** Sum of the ratings of the drivers on one output. */
+  readonly driversPowerW: number
+  readonly bridged: boolean
+  readonly targetVoltageV: number
+  /** RMS each output can give into its load. */
+  readonly amplifierVoltageV: number
+  /** RMS of all outputs together, as the amplifier can give it into this load. */
+  readonly amplifierPowerW: number
+  /** The same, or that of the rating where only a lower bound is known: what the supply is sized for. */
+  readonly supplyPowerW: number
+  /** RMS of all outputs together after the gain is set. */
+  readonly powerW: number
+  /** Of the speaker cable. */
+  readonly seriesOhm: number
+}
+
+function matchingRequest(request: PlanRequest, powerW: number): AmplifierMatchRequest {
+  const { amplifier, driver, driverCount, supply } = request
+  const sheet = matchedSheet(amplifier)
+  const ratedVoltageV = sheet.ratedVoltageV ?? usualRatedVoltageV(supply.systemVoltageV)
+  return {
+    // its fuses pass the more power the higher the supply
+    amplifier: sheet.onboardFusesA === undefined ? sheet : { ...sheet, ratedVoltageV },
+    driver: { powerW, coils: driver.coils.count, coilOhm: driver.coils.ratedOhm },
+    driverCount
+  }
+}
+
+function arrangementOf(best: MatchOption, { driver }: PlanRequest): Arrangement {
+  const { count, ratedOhm } = driver.coils
+  const inSeries = Math.round(Math.sqrt((best.loadOhm / ratedOhm) * best.driversPerOutput * count))
+  return arrangementWith(inSeries, best.driversPerOutput, count)
+}
+
+function wiringRequest(best: MatchOption, { driver, car }: SettledPlan): CoilWiringRequest {
+  const cable: SpeakerCableRequest = { lengthM: car.speakerCableLengthM }
+  return {
+    driverCount: best.driversPerOutput,
+    coilsPerDriver: driver.coils.count,
+    coilOhm: driver.coils.ratedOhm,
+    minimumOhm: best.lowestOhm,
+    targetOhm: best.loadOhm,
+    ...(best.outputPowerW === undefined ? {} : { totalPowerW: best.outputPowerW, cable })
+  }
+}
+
+/** What the drivers can present beside what the amplifier's sheet knows, and the ways out. */
+function unpublished({ options }: AmplifierMatch, { amplifier }: PlanRequest): string {
+  const loads = [...new Set(options.map(({ loadOhm }) => Number(loadOhm.toPrecision(3))))].sort((a, b) => a - b)
+  return `No power is published for a load that these drivers can present: they present ${loads.join(' or ')} Ω, the amplifier gives ${ratingsText(amplifier)} and drives ${amplifier.minimumOhm} Ω or more. Take an amplifier rated at one of these loads, drivers with other coils, or another number of drivers.`
+}
+
+/** Watts are matched with watts: without the driver's own rating nothing is assumed. */
+export function planLoad(request: SettledPlan): PlannedLoad {
+  const { powerW } = request.driver.sheet
+  if (powerW === undefined) {
+    const what = 'The plan needs the continuous RMS rating of the driver (driver.sheet.powerW).'
+    const matching = refusedBy('missing-input', 'driver.sheet.powerW', what)
+    return { matching, wiring: waitingFor('a matched amplifier') }
+  }
+  const matching = attempt(matchingRequest(request, powerW), matchAmplifier)
+  if (!matching.done) return { matching, wiring: waitingFor('a matched amplifier') }
+  const { best, gain } = matching.outcome.result
+  if (best === undefined)
+    return {
+      matching,
+      wiring: refusedBy('no-solution', 'amplifier.ratings', unpublished(matching.outcome.result, request))
+    }
+  const wiring = attempt(wiringRequest(best, request), wireCoils)
+  if (gain === undefined) return { matching, wiring }
+  const { coilsInDriver, driversInSeries } = arrangementOf(best, request)
+  return {
+    matching,
+    wiring,
+    joined: {
+      connection: coilsInDriver === 'single' ? 'one-coil' : coilsInDriver,
+      driversInSeries,
+      loadOhm: best.loadOhm,
+      outputs: best.outputs,
+      driversPowerW: powerW * best.driversPerOutput,
+      bridged: best.bridged,
+      targetVoltageV: gain.targetVoltageV,
+      amplifierVoltageV: Math.sqrt((best.outputPowerW ?? gain.powerW) * best.loadOhm),
+      amplifierPowerW: (best.outputPowerW ?? gain.powerW) * best.outputs,
+      supplyPowerW: (best.ratedPowerW ?? best.outputPowerW ?? gain.powerW) * best.outputs,
+      powerW: gain.powerW * best.outputs,
+      seriesOhm: wiring.done ? (wiring.outcome.result.cable?.sourceSeriesOhm ?? 0) : 0
+    }
+  }
+}

@@ -1,0 +1,50 @@
+/** From the music source to the gain setting, with the filters that the acoustic result asks for. */
+import { type SignalSetup, type SignalSetupRequest, setUpSignal } from '../../domain/signal/set-up-signal.ts'
+import { CROSSOVER_ORDER, crossoverHz } from '../enclosure/plan-crossover.ts'
+import { protectiveCornerHz, type ResponsePart } from '../enclosure/plan-response.ts'
+import { attempt, type Part, waitingFor } from '../request/part.ts'
+import type { PlanRequest } from '../request/plan-request.ts'
+import type { JoinedDrivers } from './plan-load.ts'
+
+export type SignalPart = Part<SignalSetupRequest, SignalSetup>
+
+export interface PlanSignal
+  extends Pick<SignalSetupRequest, 'source' | 'turnOn' | 'tone' | 'converterLineV' | 'inputsInParallel'> {
+  readonly input?: NonNullable<SignalSetupRequest['amplifier']['input']>
+  /** Lower end of the front speakers. */
+  readonly mainsLowHz?: number
+}
+
+export function planSignal(
+  request: PlanRequest,
+  joined: JoinedDrivers | undefined,
+  response: ResponsePart
+): SignalPart {
+  if (joined === undefined) return waitingFor('a load that the amplifier can drive')
+  const { input, mainsLowHz, ...signal } = request.signal
+  const highPassHz = response.done ? protectiveCornerHz(response.outcome.result, response.request) : undefined
+  const tuningHz = response.done ? response.outcome.result.scalars.tuningHz : undefined
+  const acoustic = {
+    ...(tuningHz === undefined ? {} : { tuningHz }),
+    ...(mainsLowHz === undefined ? {} : { mainsLowHz })
+  }
+  return attempt(
+    {
+      ...signal,
+      systemVoltageV: request.supply.systemVoltageV,
+      amplifier: {
+        powerW: joined.amplifierPowerW / joined.outputs,
+        loadOhm: joined.loadOhm,
+        bridged: joined.bridged,
+        ...(input === undefined ? {} : { input })
+      },
+      driversPowerW: joined.driversPowerW,
+      filters: {
+        lowPass: { cornerHz: crossoverHz(request), order: CROSSOVER_ORDER },
+        ...(highPassHz === undefined ? {} : { highPass: { cornerHz: highPassHz, order: 2 } }),
+        acoustic
+      }
+    },
+    setUpSignal
+  )
+}

@@ -1,0 +1,82 @@
+/** One box around one enclosure candidate: what it is built of and what goes into it. */
+import type { Strategy } from '../../contract/boxes/words.ts'
+import { layOutBox } from '../../domain/box/layout/lay-out-box.ts'
+import type { BoxLayout } from '../../domain/box/request/box-layout.ts'
+import type { BoxDriver, BoxPort, BoxRequest } from '../../domain/box/request/box-request.ts'
+import type { Response } from '../../domain/enclosure/answer/compute-response.ts'
+import { attempt, type Part } from '../request/part.ts'
+import { LINING } from '../request/plan-finish.ts'
+import type { PlanRequest } from '../request/plan-request.ts'
+import { crossoverHz } from './plan-crossover.ts'
+
+export type BoxPart = Part<BoxRequest, BoxLayout>
+
+function boxDriver({ driver, driverCount }: PlanRequest): BoxDriver {
+  const { sdM2, xmaxM } = driver.sheet
+  return {
+    ...(driver.name === undefined ? {} : { label: driver.name.slice(0, 40) }),
+    count: driverCount,
+    ...driver.mounting,
+    ...(sdM2 === undefined ? {} : { sdM2 }),
+    ...(xmaxM === undefined ? {} : { xmaxM })
+  }
+}
+
+function shellRequest(request: PlanRequest): BoxRequest {
+  const { thicknessM, frontLayers, bracing: _bracing, terminal = {}, sheet: _sheet, ...board } = request.board
+  const wedge = request.car.space.shape === 'wedge' ? ({ shape: 'wedge', slopedFace: 'back' } as const) : {}
+  return {
+    ...wedge,
+    thicknessM,
+    ...(frontLayers === undefined ? {} : { frontLayers }),
+    ...(Object.keys(board).length === 0 ? {} : { board }),
+    drivers: [boxDriver(request)],
+    fittings: { terminal, ...(request.finish?.lined === true ? { lining: LINING } : {}) }
+  }
+}
+
+export interface BoxWish {
+  readonly netVolumeM3: number
+  readonly port: BoxPort | undefined
+  readonly strategy: Strategy | undefined
+}
+
+export function planBox(request: PlanRequest, { netVolumeM3, port, strategy }: BoxWish): BoxPart {
+  const { strategy: _s, shape: _, ...limits } = request.car.space
+  const box = {
+    ...shellRequest(request),
+    netVolumeM3,
+    limits,
+    ...(strategy === undefined ? {} : { strategy }),
+    ...(port === undefined ? {} : { port })
+  }
+  return attempt(box, layOutBox)
+}
+
+/** Net volume of the largest box the space holds, drivers and terminal taken off; undefined where not even the drivers fit. */
+export function roomForAir(request: PlanRequest): number | undefined {
+  const { widthM, heightM, depthM, coveringM = 0, clearanceM = 0, seatSlopeDeg, shape } = request.car.space
+  const inside = (sizeM: number | undefined) => (sizeM === undefined ? undefined : sizeM - 2 * (coveringM + clearanceM))
+  const sizes = Object.entries({ widthM: inside(widthM), heightM: inside(heightM), depthM: inside(depthM) })
+  const outer = Object.fromEntries(sizes.filter(([, sizeM]) => sizeM !== undefined)) as NonNullable<BoxRequest['outer']>
+  const lean = shape === 'wedge' && seatSlopeDeg !== undefined ? { slopeDeg: seatSlopeDeg } : {}
+  const largest = attempt({ ...shellRequest(request), ...lean, outer }, layOutBox)
+  return largest.done && largest.outcome.result.volume.netM3 > 0 ? largest.outcome.result.volume.netM3 : undefined
+}
+
+/** The same box with braces until its panels stay out of the band, at the pressure it really sees. */
+export function bracedBox(
+  request: PlanRequest,
+  { request: box }: BoxPart & { readonly done: true },
+  { curves }: Response
+): BoxPart {
+  const pressurePa = Math.max(...(curves.rearChamberPressurePa ?? [0]))
+  const upperHz = request.board.bracing?.upperHz ?? crossoverHz(request)
+  const bracing = { upperHz, ...(pressurePa > 0 ? { pressurePa } : {}) }
+  return attempt({ ...box, bracing }, layOutBox)
+}
+
+/** Everything in the box clears everything else. */
+export function clears(part: BoxPart): boolean {
+  return part.done && part.outcome.result.clearances.every(({ passes }) => passes)
+}

@@ -1,0 +1,51 @@
+/** The data sheet completed for the coil connection that the amplifier asks for. */
+import { coilFactors } from '../../domain/driver/coil-connection.ts'
+import { completeDriverParameters } from '../../domain/driver/complete-driver-parameters.ts'
+import type { DriverRequest } from '../../domain/driver/driver.ts'
+import type { DriverParameters, DriverParametersRequest, DriverSheet } from '../../domain/driver/driver-parameters.ts'
+import type { DriversRequest } from '../../domain/enclosure/model/request.ts'
+import type { JoinedDrivers } from '../electric/plan-load.ts'
+import { attempt, type Part } from '../request/part.ts'
+import type { PlanRequest } from '../request/plan-request.ts'
+
+export type DriverPart = Part<DriverParametersRequest, DriverParameters>
+
+export function planDrivers({ driver, air }: PlanRequest, joined: JoinedDrivers | undefined): DriverPart {
+  const { ratedOhm: _, ...coils } = driver.coils
+  const request = {
+    driver: ratedSheet(driver),
+    coils: { ...coils, ...(joined === undefined ? {} : { wanted: joined.connection }) },
+    ...(air === undefined ? {} : { air })
+  }
+  return attempt(request, completeDriverParameters)
+}
+
+/** A sheet without Re falls back on the rating of the coils, which a plan always knows. */
+function ratedSheet({ sheet, coils: { count, ratedOhm, statedFor } }: PlanRequest['driver']): DriverSheet {
+  if (sheet.reOhm !== undefined || sheet.ratedImpedanceOhm !== undefined) return sheet
+  const joined = statedFor ?? (count === 1 ? 'one-coil' : 'series')
+  if (joined === 'series-parallel' && count !== 4) return sheet
+  return { ...sheet, ratedImpedanceOhm: ratedOhm * coilFactors(count, joined, 'coils.statedFor').resistance }
+}
+
+/** The set the acoustic parts compute with: one of the two redundant sets, so that no rounding contradicts the other. */
+export function acousticDriver({ driver }: DriverParameters): DriverRequest {
+  const { fsHz, qms, qes, vasM3, sdM2, reOhm, leH, leParallelOhm, xmaxM, powerW, vasAir } = driver
+  return {
+    fsHz,
+    qms,
+    qes,
+    vasM3,
+    sdM2,
+    reOhm,
+    ...(vasAir === undefined ? {} : { vasAir }),
+    ...(leH === undefined ? {} : { leH }),
+    ...(leParallelOhm === undefined ? {} : { leParallelOhm }),
+    ...(xmaxM === undefined ? {} : { xmaxM }),
+    ...(powerW === undefined ? {} : { powerW })
+  }
+}
+
+export function joinedDrivers({ driverCount }: PlanRequest, joined: JoinedDrivers): DriversRequest {
+  return { count: driverCount, inSeries: joined.driversInSeries }
+}

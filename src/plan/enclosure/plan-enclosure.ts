@@ -1,0 +1,131 @@
+/** From candidates to one box that fits: the first that clears everything is braced and heard. */
+import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
+import type { JoinedDrivers } from '../electric/plan-load.ts'
+import { refusedBy, waitingFor } from '../request/part.ts'
+import type { PlanRequest } from '../request/plan-request.ts'
+import { type BoxPart, bracedBox, clears, roomForAir } from './plan-box.ts'
+import { planSizing, type SizingPart } from './plan-candidates.ts'
+import type { DriverPart } from './plan-drivers.ts'
+import { boxMiss, portMiss } from './plan-miss.ts'
+import type { PortPart } from './plan-port.ts'
+import { planResponse, type ResponsePart } from './plan-response.ts'
+import { enclosureOf, type Setting, shown, type Try, tries } from './plan-tries.ts'
+
+export interface Tried {
+  readonly name: string
+  readonly netVolumeM3: number
+  readonly tuningHz?: number
+  readonly why: string
+}
+
+export interface PlannedEnclosure {
+  readonly sizing: SizingPart
+  /** Absent for a closed box. */
+  readonly port?: PortPart
+  readonly box: BoxPart
+  readonly response: ResponsePart
+  readonly chosen?: EnclosureCandidate
+  /** Whether there is a box to build. */
+  readonly fits: boolean
+  /** Where no candidate could be built: what the nearest one lacks; port, box and response then show that one. */
+  readonly misfit?: string
+  /** Candidates that were passed over. */
+  readonly tried: readonly Tried[]
+}
+
+const triedRow = ({ candidate, complaint }: Try): Tried => ({
+  name: candidate.name,
+  netVolumeM3: candidate.netVolumeM3,
+  ...(candidate.tuningHz === undefined ? {} : { tuningHz: candidate.tuningHz }),
+  why: complaint ?? 'fits'
+})
+
+/** The first candidate that fits; where none does, the nearest one, with its refusals in their places. */
+export function planEnclosure(
+  request: PlanRequest,
+  drivers: DriverPart,
+  joined: JoinedDrivers | undefined
+): PlannedEnclosure {
+  const missing = (what: string) => {
+    const part = waitingFor(what)
+    return { sizing: part, box: part, response: part, fits: false, tried: [] }
+  }
+  if (!drivers.done) return missing('the complete data of the driver')
+  if (joined === undefined) return missing('a load that the amplifier can drive')
+  const setting = { request, drivers, joined }
+  const sizing = planSizing(request, drivers, joined, roomForAir(request))
+  if (!sizing.done) return { ...missing('an enclosure'), sizing }
+  const passed: Try[] = []
+  for (const attempted of tries(setting, sizing)) {
+    if (attempted.complaint === undefined) return { ...finished(setting, sizing, attempted, passed), fits: true }
+    passed.push(attempted)
+  }
+  if (passed.length === 0) return { ...missing('an enclosure'), sizing, box: unsuitable(sizing) }
+  return unfitting(setting, sizing, passed)
+}
+
+/** Where not one candidate came of the sizing: why. */
+function unsuitable(sizing: SizingPart & { readonly done: true }): BoxPart {
+  const why = sizing.outcome.result.unsuited.map(each => each.why)
+  return refusedBy(
+    'no-solution',
+    'enclosure',
+    `No enclosure asked for suits the drivers: ${[...new Set(why)].join('; ')}.`
+  )
+}
+
+/** Tries whose boxes are laid out to find the nearest miss, where their ports already do not fit. */
+const MOST_SHOWN = 4
+
+const byMiss = (a: Try, b: Try) => a.missShare - b.missShare
+
+/** The nearest miss; its port is shown only where the port is what does not fit. */
+function unfitting(setting: Setting, sizing: SizingPart, passed: readonly Try[]): PlannedEnclosure {
+  const likely = passed.toSorted(byMiss).slice(0, MOST_SHOWN)
+  const [nearest] = likely.map(each => shown(setting, each)).toSorted(byMiss)
+  if (nearest === undefined) throw new Error('No enclosure was tried.')
+  const { candidate, port, box } = nearest
+  const rest = passed.filter(each => each.candidate !== candidate)
+  return {
+    sizing,
+    ...(port !== undefined && portMiss(port) > boxMiss(box) ? { port } : {}),
+    box,
+    response: waitingFor('a box that fits'),
+    chosen: candidate,
+    fits: false,
+    misfit: misfitText(nearest),
+    tried: triedRows(rest)
+  }
+}
+
+const triedRows = (passed: readonly Try[]): readonly Tried[] => [
+  ...new Map(passed.map(row => [`${row.candidate.name} ${row.candidate.netVolumeM3}`, triedRow(row)])).values()
+]
+
+function misfitText({ candidate, complaint = '' }: Try): string {
+  const { name, netVolumeM3, tuningHz } = candidate
+  const tuned = tuningHz === undefined ? '' : ` at ${Number(tuningHz.toPrecision(3))} Hz`
+  const litres = Number((netVolumeM3 * 1000).toPrecision(3))
+  const end = complaint.endsWith('.') ? '' : '.'
+  return `No enclosure fits the space. The nearest, ${name} of ${litres} l${tuned}: ${complaint}${end}`
+}
+
+/** Braces take air, so a braced box is heard again; a box that braces would crowd stays as it was, with its caution. */
+function heard({ request, drivers, joined }: Setting, { candidate, port, box, leakQ }: Try) {
+  const hear = (part: BoxPart) => planResponse(request, drivers, joined, enclosureOf(candidate, part, port, leakQ))
+  const response = hear(box)
+  if (!box.done || !response.done) return { box, response }
+  const braced = bracedBox(request, box, response.outcome.result)
+  const isAsked = request.board.bracing !== undefined && braced.done
+  return isAsked || clears(braced) ? { box: braced, response: hear(braced) } : { box, response }
+}
+
+function finished(
+  setting: Setting,
+  sizing: SizingPart,
+  chosen: Try,
+  passed: readonly Try[]
+): Omit<PlannedEnclosure, 'fits'> {
+  const port = chosen.port === undefined ? {} : { port: chosen.port }
+  return { sizing, ...port, ...heard(setting, chosen), chosen: chosen.candidate, tried: triedRows(passed) }
+}

@@ -1,0 +1,41 @@
+/** One box around one volume and port: a hair smaller where only that is missing, and in other proportions where it is tight. */
+import { strategies } from '../../contract/boxes/words.ts'
+import type { PlanRequest } from '../request/plan-request.ts'
+import { type BoxPart, type BoxWish, clears, planBox } from './plan-box.ts'
+import { missOf } from './plan-miss.ts'
+
+/** A volume that lacks no more than this is built smaller; the ear does not tell 3 %. Ours. */
+const SPARED_SHARE = 0.03
+/** Under the largest box by this, so that the step of the saw still finds it. Ours. */
+const UNDER_LARGEST = 0.999
+
+/** The largest volume allowed, where it lacks little of the one wanted. */
+function sparedVolume(part: BoxPart, netVolumeM3: number): number | undefined {
+  const fault = part.done ? undefined : part.refusal.faults.find(({ field }) => field === 'netVolumeM3')
+  const most = fault?.maximum
+  return most !== undefined && most >= netVolumeM3 * (1 - SPARED_SHARE) ? most * UNDER_LARGEST : undefined
+}
+
+/** Grown as the caller wants, else balanced. */
+export function laidOut(request: PlanRequest, wish: Omit<BoxWish, 'strategy'>): BoxPart {
+  const { strategy } = request.car.space
+  const first = planBox(request, { ...wish, strategy })
+  const spared = sparedVolume(first, wish.netVolumeM3)
+  if (spared === undefined) return first
+  const smaller = planBox(request, { ...wish, strategy, netVolumeM3: spared })
+  return smaller.done ? smaller : first
+}
+
+const otherWays = strategies.filter(strategy => strategy !== 'balanced')
+
+/** @returns the first other way of growing in which everything clears, else the one that comes nearest to it; none where the caller wants one */
+export function regrown(request: PlanRequest, wish: Omit<BoxWish, 'strategy'>): BoxPart | undefined {
+  if (request.car.space.strategy !== undefined) return undefined
+  let nearest: BoxPart | undefined
+  for (const strategy of otherWays) {
+    const next = planBox(request, { ...wish, strategy })
+    if (nearest === undefined || missOf({ box: next }) < missOf({ box: nearest })) nearest = next
+    if (clears(nearest)) return nearest
+  }
+  return nearest
+}

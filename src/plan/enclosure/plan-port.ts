@@ -1,0 +1,109 @@
+/** The port of a vented candidate: sized at full drive, kept quiet as far as the space lets it be. */
+import { portSpeeds } from '../../domain/air-speed.ts'
+import type { BoxPort } from '../../domain/box/request/box-request.ts'
+import type { PortRequest } from '../../domain/enclosure/model/request.ts'
+import { FLATTEST_SLOT } from '../../domain/port/sizing/port-judgement.ts'
+import type { PortDesign, PortSizing, PortSizingRequest } from '../../domain/port/sizing/port-sizing.ts'
+import { sizePort } from '../../domain/port/sizing/size-port.ts'
+import type { JoinedDrivers } from '../electric/plan-load.ts'
+import { attempt, type Part } from '../request/part.ts'
+import type { PlanRequest } from '../request/plan-request.ts'
+import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
+import { planFilters } from './plan-response.ts'
+
+export type PortPart = Part<PortSizingRequest, PortSizing>
+
+/**
+ * Peak air speeds tried in turn where the caller states none: quiet, audible up close, the most that common practice allows, less
+ * what the finished box may differ from the one asked for.
+ */
+export const AIR_SPEEDS_TRIED = [portSpeeds.sharp, portSpeeds.flared, 0.95 * portSpeeds.highest] as const
+
+/** Tubes first, then slots along the floor of half the box's width and of the whole, or a third where that would be flat, and one up a side. */
+export const portFormsTried = ['round', 'half-slot', 'slot', 'side-slot'] as const
+export type PortForm = (typeof portFormsTried)[number]
+
+export interface PortQuestion {
+  readonly netVolumeM3: number
+  readonly tuningHz: number
+  readonly leakQ?: number
+  readonly airSpeedMPerS: number
+  readonly form: PortForm
+  /** Corner of the protective high-pass, once it is known. */
+  readonly highPassHz?: number
+}
+
+/** Left free behind an inner mouth, and for the bend of a folded slot; the layout of the box then measures it. Ours. */
+const MOUTH_ROOM_M = 0.1
+
+/** Height that a slot of ordinary area has. Ours. */
+const USUAL_SLOT_M = 0.05
+
+/** A slot along the floor or up a side, folded along the back where it is long; its flat mouth needs the end corrections of its shape. */
+function wish({ car, board }: PlanRequest, form: PortForm): Pick<PortSizingRequest, 'port' | 'endModel' | 'space'> {
+  const { coveringM = 0, clearanceM = 0, ...space } = car.space
+  const inside = (sizeM: number | undefined) => (sizeM === undefined ? undefined : sizeM - 2 * (coveringM + clearanceM))
+  const [widthM, heightM, depthM] = [inside(space.widthM), inside(space.heightM), inside(space.depthM)]
+  const straightM = depthM === undefined ? undefined : depthM - board.thicknessM - MOUTH_ROOM_M
+  if (form === 'round' || widthM === undefined || heightM === undefined) {
+    return { port: { kind: 'round' }, ...(straightM === undefined ? {} : { space: { straightM } }) }
+  }
+  const [clearWidthM, clearHeightM] = [widthM - 2 * board.thicknessM, heightM - 2 * board.thicknessM]
+  const foldedM = (form === 'side-slot' ? clearWidthM : clearHeightM) - MOUTH_ROOM_M
+  const shared = (widthM: number) => ({ widthM, walls: 'one-shared' }) as const
+  const whole = (widthM: number) => ({ widthM, walls: 'full-width' }) as const
+  const slot = {
+    slot: clearWidthM > FLATTEST_SLOT * USUAL_SLOT_M ? shared(clearWidthM / 3) : whole(clearWidthM),
+    'half-slot': shared(clearWidthM / 2),
+    'side-slot': whole(clearHeightM)
+  } as const
+  return {
+    port: { kind: 'slot', count: 1, ...slot[form] },
+    endModel: 'by-shape',
+    ...(straightM === undefined ? {} : { space: { straightM: straightM + foldedM } })
+  }
+}
+
+export function planPort(
+  request: PlanRequest,
+  drivers: DriverPart & { readonly done: true },
+  joined: JoinedDrivers,
+  { airSpeedMPerS, form, highPassHz, ...question }: PortQuestion
+): PortPart {
+  const { air } = request
+  return attempt(
+    {
+      ...question,
+      driver: acousticDriver(drivers.outcome.result),
+      drivers: joinedDrivers(request, joined),
+      source: { voltageV: joined.targetVoltageV, seriesOhm: joined.seriesOhm },
+      filters: planFilters(request, highPassHz),
+      airSpeedLimitMPerS: airSpeedMPerS,
+      ...wish(request, form),
+      ...(air === undefined ? {} : { air })
+    },
+    sizePort
+  )
+}
+
+/** A saw or a tube is cut to the millimetre. */
+const toMillimetre = (lengthM: number) => Math.round(lengthM * 1000) / 1000
+
+/** A slot is given by its tuning, so that the layout finds the centre line of its bends. */
+export function boxPort(design: PortDesign, form: PortForm): BoxPort | undefined {
+  const { kind, count, diameterM, widthM, heightM, lengthM, tuningHz, endFactor } = design
+  if (kind === 'round' && diameterM !== undefined) {
+    return { kind, count, innerDiameterM: diameterM, lengthM: toMillimetre(lengthM) }
+  }
+  if (widthM === undefined || heightM === undefined) return undefined
+  const slot = { kind: 'slot', heightM: toMillimetre(heightM), tuningHz, endFactor } as const
+  return form === 'side-slot' ? { ...slot, along: 'right' } : { ...slot, widthM }
+}
+
+/** The port as the response takes it, its friction in it. */
+export function acousticPort({ count, areaM2, lengthM, endFactor, lossQ, lossFactor }: PortDesign): {
+  readonly port: PortRequest
+  readonly portLossFactor: number
+} {
+  return { port: { count, areaM2, lengthM: toMillimetre(lengthM), endFactor, lossQ }, portLossFactor: lossFactor }
+}

@@ -1,0 +1,102 @@
+/** What the finished box does at the power the gain is set to, protected as the plan says. */
+import type { PlannedKind } from '../../contract/systems/words.ts'
+import { computeResponse, type Response } from '../../domain/enclosure/answer/compute-response.ts'
+import type { PortRequest, ResponseRequest } from '../../domain/enclosure/model/request.ts'
+import type { JoinedDrivers } from '../electric/plan-load.ts'
+import { attempt, type Part } from '../request/part.ts'
+import type { PlanRequest } from '../request/plan-request.ts'
+import { usual } from '../request/plan-usual.ts'
+import { CROSSOVER_ORDER, crossoverHz } from './plan-crossover.ts'
+import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
+
+export type ResponsePart = Part<ResponseRequest, Response>
+
+export interface BuiltEnclosure {
+  readonly kind: PlannedKind
+  readonly netVolumeM3: number
+  readonly port?: PortRequest
+  /** K of ends, walls and bends. */
+  readonly portLossFactor?: number
+  readonly leakQ?: number
+}
+
+/** The frequencies of a bass system, close enough for a smooth chart. */
+export const SHOWN = { fromHz: 10, toHz: 200, points: 120 } as const
+
+function responseRequest(
+  request: PlanRequest,
+  drivers: DriverPart & { readonly done: true },
+  joined: JoinedDrivers,
+  { kind, netVolumeM3, port, portLossFactor, leakQ }: BuiltEnclosure,
+  frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']>
+): ResponseRequest {
+  const { car, air } = request
+  const airLimit = request.enclosure?.airSpeedMPerS
+  return {
+    driver: acousticDriver(drivers.outcome.result),
+    drivers: joinedDrivers(request, joined),
+    enclosure: {
+      kind,
+      rear: {
+        netVolumeM3,
+        ...(leakQ === undefined ? {} : { leakQ }),
+        ...(port === undefined ? {} : { port })
+      }
+    },
+    source: { voltageV: joined.targetVoltageV, seriesOhm: joined.seriesOhm },
+    filters: planFilters(request),
+    limits: {
+      amplifierVoltageV: joined.amplifierVoltageV,
+      ratedOhm: joined.loadOhm,
+      ...(airLimit === undefined || port === undefined ? {} : { airSpeedMPerS: airLimit }),
+      ...(portLossFactor === undefined ? {} : { portLossFactor })
+    },
+    frequenciesHz,
+    ...(car.cabin === undefined ? {} : { cabin: car.cabin }),
+    ...(air === undefined ? {} : { air })
+  }
+}
+
+/** Computed once to see what the cone needs, and again with the high-pass that gives it. */
+export function planResponse(
+  request: PlanRequest,
+  drivers: DriverPart & { readonly done: true },
+  joined: JoinedDrivers,
+  built: BuiltEnclosure,
+  frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']> = SHOWN
+): ResponsePart {
+  const bare = responseRequest(request, drivers, joined, built, frequenciesHz)
+  const first = attempt(bare, computeResponse)
+  const corner = first.done ? protectiveCornerHz(first.outcome.result, bare) : undefined
+  if (corner === undefined) return first
+  return attempt({ ...bare, filters: planFilters(request, corner) }, computeResponse)
+}
+
+/** Second order is what amplifiers have built in. */
+const PROTECTIVE_ORDER = 2
+
+/**
+ * Rounded up to what a dial can be set to, so that the cone stays within its excursion; the one in the way already, if any. An air
+ * spring holds the cone of a closed box at all frequencies: it needs none where the music itself does not pass Xmax.
+ */
+export function protectiveCornerHz({ limits }: Response, { enclosure, filters }: ResponseRequest): number | undefined {
+  const set = filters?.find(filter => filter.kind === 'high-pass')
+  if (set !== undefined && 'cornerHz' in set) return set.cornerHz
+  const protection = limits?.protection
+  if (limits === undefined || protection === undefined || !protection.needed) return undefined
+  if (enclosure.kind === 'closed' && (limits.atDrive.coneExcursionOfXmax ?? 1) <= 1) return undefined
+  const found = protection.highPass.find(({ order }) => order === PROTECTIVE_ORDER)
+  return found === undefined ? undefined : Math.max(usual.lowestCornerHz.value, Math.ceil(found.cornerHz))
+}
+
+const lowPass = (request: PlanRequest) =>
+  ({ kind: 'low-pass', family: 'butterworth', order: CROSSOVER_ORDER, cornerHz: crossoverHz(request) }) as const
+
+const protectiveHighPass = (cornerHz: number) =>
+  ({ kind: 'high-pass', family: 'butterworth', order: PROTECTIVE_ORDER, cornerHz }) as const
+
+/** What the plan sets before the amplifier; port and response are computed with the same. */
+export const planFilters = (request: PlanRequest, highPassHz?: number) => [
+  lowPass(request),
+  ...(highPassHz === undefined ? [] : [protectiveHighPass(highPassHz)])
+]

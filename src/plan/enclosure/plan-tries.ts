@@ -1,0 +1,176 @@
+/** Candidates made concrete one after the other: sized, ported and laid out, each with what is wrong with it. */
+import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
+import type { JoinedDrivers } from '../electric/plan-load.ts'
+import { waitingFor } from '../request/part.ts'
+import type { PlanRequest } from '../request/plan-request.ts'
+import { type BoxPart, type BoxWish, clears } from './plan-box.ts'
+import { inPlanOrder, type PlannedCandidate, type SizingPart } from './plan-candidates.ts'
+import type { DriverPart } from './plan-drivers.ts'
+import { laidOut, regrown } from './plan-layout.ts'
+import { boxMiss, missOf, portMiss } from './plan-miss.ts'
+import {
+  AIR_SPEEDS_TRIED,
+  acousticPort,
+  boxPort,
+  type PortForm,
+  type PortPart,
+  planPort,
+  portFormsTried
+} from './plan-port.ts'
+import { type BuiltEnclosure, planResponse, protectiveCornerHz } from './plan-response.ts'
+
+export interface PortWish {
+  readonly airSpeedMPerS: number
+  readonly form: PortForm
+}
+
+interface Built {
+  /** Absent for a closed box. */
+  readonly port?: PortPart
+  readonly box: BoxPart
+}
+
+export interface Setting {
+  readonly request: PlanRequest
+  readonly drivers: DriverPart & { readonly done: true }
+  readonly joined: JoinedDrivers
+  /** Of the curves, where nobody reads a chart. */
+  readonly frequenciesHz?: readonly number[]
+}
+
+/** Losses the sizing counted with, so that the response is of the same box. */
+function leakQOf({ alignment, kind }: EnclosureCandidate, sizing: SizingPart): number | undefined {
+  if (kind !== 'vented' || alignment === undefined || !sizing.done) return undefined
+  const assumed = sizing.outcome.assumed.find(({ field }) => field === 'losses.leakQ')
+  return typeof assumed?.value === 'number' ? assumed.value : undefined
+}
+
+export function enclosureOf(
+  candidate: PlannedCandidate,
+  box: BoxPart,
+  port: PortPart | undefined,
+  leakQ: number | undefined
+): BuiltEnclosure {
+  const wanted = candidate.builtVolumeM3 ?? candidate.netVolumeM3
+  return {
+    kind: candidate.kind,
+    netVolumeM3: box.done ? box.outcome.result.volume.netM3 : wanted,
+    ...(port?.done ? acousticPort(port.outcome.result.recommended) : {}),
+    ...(leakQ === undefined ? {} : { leakQ })
+  }
+}
+
+/** Sized twice: the high-pass that the first response asks for takes flow away below the tuning. */
+function sizedPort(
+  { request, drivers, joined, frequenciesHz }: Setting,
+  candidate: PlannedCandidate,
+  wish: PortWish,
+  leakQ: number | undefined
+): PortPart {
+  const { netVolumeM3, tuningHz } = candidate
+  if (tuningHz === undefined) return waitingFor('a tuning')
+  const question = { netVolumeM3, tuningHz, ...wish, ...(leakQ === undefined ? {} : { leakQ }) }
+  const first = planPort(request, drivers, joined, question)
+  if (!first.done) return first
+  const enclosure = enclosureOf(candidate, waitingFor('a port'), first, leakQ)
+  const bare = planResponse(request, drivers, joined, enclosure, frequenciesHz)
+  const highPassHz = bare.done ? protectiveCornerHz(bare.outcome.result, bare.request) : undefined
+  return highPassHz === undefined ? first : planPort(request, drivers, joined, { ...question, highPassHz })
+}
+
+/** What the box of a try is laid out for; none without the port it needs. */
+function boxWish({ candidate, port, wish }: Sized): Omit<BoxWish, 'strategy'> | undefined {
+  if (candidate.kind === 'closed') {
+    return { netVolumeM3: candidate.builtVolumeM3 ?? candidate.netVolumeM3, port: undefined }
+  }
+  if (!port?.done || wish === undefined) return undefined
+  return { netVolumeM3: candidate.netVolumeM3, port: boxPort(port.outcome.result.recommended, wish.form) }
+}
+
+const mm = (lengthM: number) => String(Number((lengthM * 1000).toFixed(1)))
+
+function complaint({ port, box }: Built): string | undefined {
+  if (port !== undefined && !port.done) return port.refusal.message
+  const unportable =
+    port?.done && !port.outcome.result.fits ? port.outcome.result.recommended.why.join('; ') : undefined
+  if (unportable !== undefined && portMiss(port) >= boxMiss(box)) return unportable
+  if (!box.done) return box.refusal.message
+  if (clears(box)) return undefined
+  const tight = box.outcome.result.clearances.filter(({ passes }) => !passes)
+  const rows = tight.map(({ between, availableM, neededM }) => `${between} (${mm(availableM)} of ${mm(neededM)} mm)`)
+  return `Too tight: ${rows.join(', ')}.`
+}
+
+interface Sized {
+  readonly candidate: PlannedCandidate
+  readonly leakQ: number | undefined
+  /** Absent for a closed box, as what it was sized for. */
+  readonly port?: PortPart
+  readonly wish?: PortWish
+}
+
+export interface Try extends Sized, Built {
+  readonly complaint: string | undefined
+  /** By how much it does not fit. */
+  readonly missShare: number
+}
+
+/** Quiet before loud, tubes before slots; a closed box has nothing to vary. */
+function portsTried({ enclosure = {} }: PlanRequest): readonly PortWish[] {
+  const speeds = enclosure.airSpeedMPerS === undefined ? AIR_SPEEDS_TRIED : [enclosure.airSpeedMPerS]
+  const forms = portFormsTried.filter(form => form.endsWith(enclosure.portShape ?? ''))
+  return speeds.flatMap(airSpeedMPerS => forms.map(form => ({ airSpeedMPerS, form })))
+}
+
+const judged = (sized: Sized, box: BoxPart): Try => {
+  const { port } = sized
+  const made = port === undefined ? { box } : { port, box }
+  return { ...sized, box, complaint: complaint(made), missShare: missOf(made) }
+}
+
+/** A box is laid out only round a port that fits. */
+function tried({ request }: Setting, sized: Sized): Try {
+  const { port } = sized
+  if (port !== undefined && !(port.done && port.outcome.result.fits)) {
+    return judged(sized, waitingFor('a port that fits'))
+  }
+  const wish = boxWish(sized)
+  return judged(sized, wish === undefined ? waitingFor('a port') : laidOut(request, wish))
+}
+
+/** The same try with its box laid out whatever its port, for showing what it lacks. */
+export function shown({ request }: Setting, attempt: Try): Try {
+  const wish = attempt.box.done || !attempt.box.refusal.waiting ? undefined : boxWish(attempt)
+  return wish === undefined ? attempt : judged(attempt, laidOut(request, wish))
+}
+
+/** A box that is only tight, in other proportions. */
+function regrownTry({ request }: Setting, attempt: Try): readonly Try[] {
+  const wish = attempt.box.done ? boxWish(attempt) : undefined
+  const box = wish === undefined ? undefined : regrown(request, wish)
+  return box === undefined ? [] : [judged(attempt, box)]
+}
+
+function* sizedTries(setting: Setting, candidate: PlannedCandidate, sizing: SizingPart): Generator<Sized> {
+  const leakQ = leakQOf(candidate, sizing)
+  if (candidate.kind === 'closed') yield { candidate, leakQ }
+  else
+    for (const wish of portsTried(setting.request)) {
+      yield { candidate, leakQ, wish, port: sizedPort(setting, candidate, wish, leakQ) }
+    }
+}
+
+/** One candidate with each port in turn, then those that are only tight in other proportions. */
+export function* triesOf(setting: Setting, candidate: PlannedCandidate, sizing: SizingPart): Generator<Try> {
+  const tight: Try[] = []
+  for (const sized of sizedTries(setting, candidate, sizing)) {
+    const made = tried(setting, sized)
+    tight.push(made)
+    yield made
+  }
+  for (const made of tight) yield* regrownTry(setting, made)
+}
+
+export function* tries(setting: Setting, sizing: SizingPart & { readonly done: true }): Generator<Try> {
+  for (const candidate of inPlanOrder(sizing.outcome.result.candidates)) yield* triesOf(setting, candidate, sizing)
+}

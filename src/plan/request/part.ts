@@ -1,0 +1,81 @@
+/** One part of a plan: what was asked of an operation and what it gave, or why it could not be done. */
+import { DesignError, type DesignErrorCode, type Fault } from '../../domain/design-error.ts'
+import type { Outcome } from '../../domain/outcome.ts'
+import { sixDigitsThroughout } from '../../numeric/six-digits.ts'
+
+export interface Refusal {
+  readonly code: DesignErrorCode
+  readonly message: string
+  readonly faults: readonly Fault[]
+  /** Nothing is wrong here: the part waits for another. */
+  readonly waiting?: true
+}
+
+interface Undone {
+  readonly done: false
+  readonly refusal: Refusal
+}
+
+/** Done: `outcome` is what the operation gives for `request`. Refused: `refusal` says why. */
+export type Part<Request, Result> =
+  | { readonly done: true; readonly request: Request; readonly outcome: Outcome<Result> }
+  | { readonly done: false; readonly request?: Request; readonly refusal: Refusal }
+
+type Memory = Map<unknown, Map<string, Part<unknown, unknown>>>
+let memory: Memory | undefined
+
+/**
+ * Within `work` an operation asked the same again answers from memory: operations are pure, so nothing but time changes.
+ * For work that builds like things many times; what is remembered is let go at its end.
+ */
+export function rememberingParts<Result>(work: () => Result): Result {
+  const outer = memory
+  memory = new Map()
+  try {
+    return work()
+  } finally {
+    memory = outer
+  }
+}
+
+/**
+ * Runs one operation of the chain; a refusal stays in its place and the rest of the plan goes on. The request is rounded to
+ * the digits it is shown with, so that the single resource gives the same answer for it.
+ */
+export function attempt<Request, Result>(
+  unrounded: Request,
+  compute: (request: Request) => Outcome<Result>
+): Part<Request, Result> {
+  const request = sixDigitsThroughout(unrounded)
+  if (memory === undefined) return attempted(request, compute)
+  const known = memory.get(compute) ?? new Map<string, Part<unknown, unknown>>()
+  memory.set(compute, known)
+  const key = JSON.stringify(request)
+  const part = (known.get(key) as Part<Request, Result> | undefined) ?? attempted(request, compute)
+  known.set(key, part)
+  return part
+}
+
+function attempted<Request, Result>(
+  request: Request,
+  compute: (request: Request) => Outcome<Result>
+): Part<Request, Result> {
+  try {
+    return { done: true, request, outcome: compute(request) }
+  } catch (error) {
+    if (!(error instanceof DesignError)) throw error
+    return { done: false, request, refusal: { code: error.code, message: error.message, faults: error.faults } }
+  }
+}
+
+/** A part that cannot start because another gave it nothing to stand on. */
+export function waitingFor(what: string): Undone {
+  const message = `This part needs ${what}, which the plan does not have.`
+  const faults = [{ field: '', detail: message }]
+  return { done: false, refusal: { code: 'missing-input', message, faults, waiting: true } }
+}
+
+/** A part that the request of the plan itself does not allow; its faults name fields of that request. */
+export function refusedBy(code: DesignErrorCode, field: string, message: string): Undone {
+  return { done: false, refusal: { code, message, faults: [{ field, detail: message }] } }
+}

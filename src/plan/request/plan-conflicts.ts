@@ -1,0 +1,53 @@
+/** What a plan cannot use of what it is told is refused at its door, so that nothing is dropped. */
+import { DesignError, type Fault } from '../../domain/design-error.ts'
+import { contradictions } from './plan-amplifier.ts'
+import type { PlanEnclosure, PlanRequest } from './plan-request.ts'
+
+const closedOnly = ['qtc'] as const
+const ventedOnly = ['tuningHz', 'portShape', 'airSpeedMPerS'] as const
+
+function given<Field extends keyof PlanEnclosure>(
+  enclosure: PlanEnclosure,
+  fields: readonly Field[]
+): readonly Field[] {
+  return fields.filter(field => enclosure[field] !== undefined)
+}
+
+function unusable(fields: readonly string[], detail: string): readonly Fault[] {
+  return fields.map(field => ({ field: `enclosure.${field}`, detail }))
+}
+
+function enclosureFaults(enclosure: PlanEnclosure): readonly Fault[] {
+  const [closed, vented] = [given(enclosure, closedOnly), given(enclosure, ventedOnly)]
+  if (enclosure.kind === 'vented')
+    return unusable(closed, 'A vented box has no Qtc to ask for; leave it out, or ask for a closed box.')
+  if (enclosure.kind === 'closed' && vented.length > 0) {
+    return unusable(vented, 'A closed box has no port; leave this out, or ask for a vented box.')
+  }
+  if (closed.length > 0 && vented.length > 0) {
+    return unusable(
+      [...closed, ...vented],
+      'Qtc belongs to a closed box, the port to a vented one; give those of one kind.'
+    )
+  }
+  return closed.length > 0 && enclosure.netVolumeM3 !== undefined
+    ? unusable(['qtc', 'netVolumeM3'], 'Volume and Qtc of a closed box follow from each other; give one of them.')
+    : []
+}
+
+function supplyFaults({ supply }: PlanRequest): readonly Fault[] {
+  const detail = 'One amplifier has no distribution block and no branch; leave this out, or give the other amplifiers.'
+  return supply.branchLengthM !== undefined && supply.otherAmplifiers === undefined
+    ? [{ field: 'supply.branchLengthM', detail }]
+    : []
+}
+
+/** @throws DesignError `conflicting-input` naming every field that contradicts another or that this plan cannot use */
+export function requireUsable(request: PlanRequest): void {
+  const [first, ...others] = [
+    ...contradictions(request.amplifier, 'amplifier.'),
+    ...enclosureFaults(request.enclosure ?? {}),
+    ...supplyFaults(request)
+  ]
+  if (first !== undefined) throw new DesignError('conflicting-input', first, ...others)
+}

@@ -1,0 +1,60 @@
+/** What to buy for one system, row by row, each quantity computed from the parts. */
+import { billGroups } from '../../contract/systems/words.ts'
+import type { BoxLayout } from '../../domain/box/request/box-layout.ts'
+import type { SheetPlan } from '../../domain/sheet/sheet-plan.ts'
+import { type BillDriver, driverRows, joiningRows, panelRows, sheetRows } from './bill-box.ts'
+import { type BillCarpet, type BillLining, coveringRows, liningRows, surfaceRows } from './bill-finish.ts'
+import { portRows } from './bill-port.ts'
+import { type BillBranch, type BillCable, cableRows } from './bill-power.ts'
+import { restraintRows } from './bill-restraint.ts'
+import type { BillRow } from './bill-row.ts'
+import { type BillTerminals, type BillWire, terminalRows, wireRows } from './bill-wiring.ts'
+import { boxJoints, laminatedAreaM2, shellOutline } from './joints.ts'
+import type { Restraint } from './restraint.ts'
+
+/** Every part is optional but the box: a caller gets the rows of what there is. */
+export interface BillRequest {
+  readonly box: BoxLayout
+  readonly sheets?: SheetPlan
+  readonly driver?: BillDriver
+  readonly terminals?: BillTerminals
+  readonly lining?: BillLining
+  readonly carpet?: BillCarpet
+  readonly cable?: BillCable
+  readonly branches?: readonly BillBranch[]
+  readonly wire?: BillWire
+  readonly restraint?: Restraint
+}
+
+/**
+ * @returns rows sorted by group: board, joining, fittings, finish, wiring
+ * @validity rules of thumb of workshop-practice.ts; packs are those of the trade, not of one shop
+ */
+export function billOfMaterials({
+  box,
+  sheets,
+  driver,
+  terminals,
+  lining,
+  carpet,
+  cable,
+  branches,
+  wire,
+  restraint
+}: BillRequest): readonly BillRow[] {
+  const rows = [
+    ...(sheets === undefined ? [] : sheetRows(sheets)),
+    ...panelRows(box.panels, sheets !== undefined),
+    ...joiningRows(boxJoints(box), laminatedAreaM2(box.panels), box.panels),
+    ...(driver === undefined ? [] : driverRows(driver)),
+    ...portRows(box),
+    ...(terminals === undefined ? [] : terminalRows(terminals)),
+    ...(lining === undefined ? [] : liningRows(lining)),
+    ...(carpet === undefined ? [] : coveringRows(shellOutline(box), carpet)),
+    ...surfaceRows(box.panels),
+    ...(restraint === undefined ? [] : restraintRows(restraint)),
+    ...(cable === undefined ? [] : cableRows(cable, branches)),
+    ...(wire === undefined ? [] : wireRows(wire))
+  ]
+  return billGroups.flatMap(group => rows.filter(row => row.group === group))
+}

@@ -1,0 +1,176 @@
+/** Power cables with their fuses, blocks, lugs, sleeves and clips, from the battery to every amplifier. */
+
+import { wiringRule } from '../electric/wiring-practice.ts'
+import { type BillRow, billRow, mm, rounded } from './bill-row.ts'
+import { offTheReel, wiringPieces } from './bill-wiring.ts'
+
+export interface BillCable {
+  readonly designation: string
+  /** Cables side by side; one where absent. */
+  readonly runs?: number
+  readonly positiveLengthM: number
+  /** `chassis`: a lead to the body; `cable`: all the way back to the battery. */
+  readonly returnKind: 'chassis' | 'cable'
+  /** 0 where the ground leads are those of the branches. */
+  readonly returnLengthM: number
+  /** Of each cable. */
+  readonly fuse?: { readonly ratingA: number; readonly type: string }
+  /** Sheet-metal walls the positive cable passes. */
+  readonly grommetCount: number
+}
+
+/** From the distribution block to one amplifier. */
+export interface BillBranch extends Omit<BillCable, 'grommetCount' | 'runs'> {
+  readonly amplifier: string
+}
+
+const SLEEVE_M = 0.05
+
+function sleeveRows(ends: number): readonly BillRow[] {
+  return billRow({
+    group: 'wiring',
+    item: 'heat-shrink sleeve, adhesive-lined',
+    need: ends * SLEEVE_M,
+    unit: 'm',
+    step: 0.1,
+    basis: `${mm(SLEEVE_M)} mm over each of ${ends} crimps`
+  })
+}
+
+const each = (runs: number) => (runs === 1 ? '' : `, ${runs} cables side by side`)
+
+function powerCableRows(cable: BillCable): readonly BillRow[] {
+  const { designation, runs = 1, positiveLengthM, returnKind, returnLengthM } = cable
+  const back = returnKind === 'chassis' ? 'ground lead to the body' : 'return to the battery'
+  return [
+    ...offTheReel(
+      `power cable ${designation}, positive`,
+      positiveLengthM * runs,
+      `${rounded(positiveLengthM)} m as routed${each(runs)}`
+    ),
+    ...offTheReel(
+      `power cable ${designation}, ${back}`,
+      returnLengthM * runs,
+      `${rounded(returnLengthM)} m, the same size as the positive cable${each(runs)}`
+    )
+  ]
+}
+
+function fuseRows({ designation, runs = 1, fuse }: BillCable): readonly BillRow[] {
+  if (fuse === undefined) return []
+  return [
+    ...billRow({
+      group: 'wiring',
+      item: `fuse ${fuse.ratingA} A, ${fuse.type}`,
+      need: runs,
+      unit: 'piece',
+      sparePercent: 100,
+      basis: `as rated for this cable${runs === 1 ? '' : ', one in each of the cables side by side'}; as many in reserve, of the same rating only`
+    }),
+    ...wiringPieces(
+      `fuse holder for ${fuse.type}, covered, for ${designation}`,
+      runs,
+      'within the distance from the battery that the fuse rating states'
+    )
+  ]
+}
+
+interface Ends {
+  readonly lugs: number
+  readonly pins: number
+  readonly at: string
+  readonly pinsAt: string
+}
+
+/** Battery, both sides of the fuse holder, and the far end of the return; the rest goes into clamps. */
+function endsOf({ runs = 1, returnKind, returnLengthM, fuse }: BillCable, toBlock: boolean): Ends {
+  const back = returnLengthM > 0 ? 1 : 0
+  const returned = back === 0 ? '' : returnKind === 'chassis' ? ', body' : ', battery return'
+  return {
+    lugs: ((fuse === undefined ? 1 : 3) + back) * runs,
+    pins: (1 + back) * runs,
+    at: `battery${fuse === undefined ? '' : ', both sides of the fuse holder'}${returned}`,
+    pinsAt: toBlock
+      ? `positive${back === 0 ? '' : ' and return'} at the distribution block`
+      : `positive${back === 0 ? '' : ' and return'} at the amplifier`
+  }
+}
+
+function cableRunRows(cable: BillCable): readonly BillRow[] {
+  const { designation, runs = 1, positiveLengthM, returnKind, returnLengthM, grommetCount } = cable
+  const clippedM = positiveLengthM + (returnKind === 'chassis' ? 0 : returnLengthM)
+  return [
+    ...wiringPieces(
+      `rubber grommet for ${designation}`,
+      grommetCount * runs,
+      'one for each sheet-metal wall the cable passes'
+    ),
+    ...wiringPieces(
+      'cable clip or tie',
+      clippedM / wiringRule.clipSpacingM,
+      `every ${mm(wiringRule.clipSpacingM)} mm along the run`
+    )
+  ]
+}
+
+export function cableRows(cable: BillCable, branches: readonly BillBranch[] = []): readonly BillRow[] {
+  const { lugs, pins, at, pinsAt } = endsOf(cable, branches.length > 0)
+  const { designation } = cable
+  return [
+    ...powerCableRows(cable),
+    ...fuseRows(cable),
+    ...wiringPieces(`crimp ring lug for ${designation}`, lugs, at),
+    ...wiringPieces(`ferrule or reducing pin for ${designation}`, pins, pinsAt),
+    ...sleeveRows(lugs + pins),
+    ...cableRunRows(cable),
+    ...blockRows(cable, branches),
+    ...branches.flatMap(branchRows)
+  ]
+}
+
+function blockRows({ runs = 1, returnKind }: BillCable, branches: readonly BillBranch[]): readonly BillRow[] {
+  if (branches.length === 0) return []
+  const ways = `${runs} in, ${branches.length} out`
+  return [
+    ...wiringPieces(`distribution block, ${ways}, fused`, 1, 'one branch an amplifier'),
+    ...(returnKind === 'chassis'
+      ? []
+      : wiringPieces(`distribution block, ${ways}, no fuses, for the returns`, 1, 'one branch an amplifier'))
+  ]
+}
+
+function branchRows(branch: BillBranch): readonly BillRow[] {
+  const { amplifier, designation, positiveLengthM, returnKind, returnLengthM, fuse } = branch
+  const place = `branch to ${amplifier}`
+  const body = returnKind === 'chassis'
+  const [lugs, pins] = body ? [1, 3] : [0, 4]
+  return [
+    ...offTheReel(
+      `power cable ${designation}, ${place}`,
+      positiveLengthM,
+      `${rounded(positiveLengthM)} m from the block`
+    ),
+    ...offTheReel(
+      `power cable ${designation}, ${body ? 'ground lead' : 'return'} of ${amplifier}`,
+      returnLengthM,
+      `${rounded(returnLengthM)} m ${body ? 'to the body' : 'to the block of the returns'}, the same size as its positive cable`
+    ),
+    ...(fuse === undefined
+      ? []
+      : billRow({
+          group: 'wiring',
+          item: `fuse ${fuse.ratingA} A, ${fuse.type}, ${place}`,
+          need: 1,
+          unit: 'piece',
+          sparePercent: 100,
+          basis: 'in the block; one in reserve, of the same rating only'
+        })),
+    ...wiringPieces(`crimp ring lug for ${designation}, ${amplifier}`, lugs, 'body'),
+    ...wiringPieces(
+      `ferrule or reducing pin for ${designation}, ${amplifier}`,
+      pins,
+      body ? 'block, positive and return at the amplifier' : 'both blocks, positive and return at the amplifier'
+    ),
+    ...sleeveRows(lugs + pins)
+  ]
+}

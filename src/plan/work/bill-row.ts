@@ -1,0 +1,40 @@
+/** One line of the bill of materials: how much of what, and how that was reached. */
+import type { BillGroup } from '../../contract/systems/words.ts'
+
+export interface BillRow {
+  readonly group: BillGroup
+  readonly item: string
+  /** To buy: the need with its spare, rounded up to what can be bought. */
+  readonly quantity: number
+  readonly unit: string
+  /** The need itself, before spare and rounding. */
+  readonly need: number
+  readonly sparePercent: number
+  /** How the need was reached, with its figures. */
+  readonly basis: string
+  /** False where a builder may do without. */
+  readonly needed: boolean
+}
+
+export interface BillNeed {
+  readonly group: BillGroup
+  readonly item: string
+  readonly need: number
+  readonly unit: string
+  readonly sparePercent?: number
+  /** Step of what can be bought; 1 for whole pieces. */
+  readonly step?: number
+  readonly basis: string
+  readonly needed?: boolean
+}
+
+/** @param row  need ≥ 0; a row of nothing is left out */
+export function billRow({ step = 1, sparePercent = 0, needed = true, ...row }: BillNeed): readonly BillRow[] {
+  if (!(row.need > 0)) return []
+  const steps = Math.ceil((row.need * (1 + sparePercent / 100)) / step - 1e-9)
+  const digits = Math.max(0, Math.ceil(-Math.log10(step)))
+  return [{ ...row, quantity: Number((steps * step).toFixed(digits)), sparePercent, needed }]
+}
+
+export const mm = (lengthM: number): string => String(Math.round(lengthM * 1e4) / 10)
+export const rounded = (value: number, digits = 2): string => String(Number(value.toFixed(digits)))

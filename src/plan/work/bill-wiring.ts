@@ -1,0 +1,114 @@
+/** Loudspeaker wire, signal and turn-on leads, and what is sold by the metre or piece among them. */
+import { CONVERTER_TAIL_M, LEAD_MM2, type SignalLead } from '../electric/plan-lead.ts'
+import type { SpeakerWire } from '../electric/plan-wires.ts'
+import { wiringRule } from '../electric/wiring-practice.ts'
+import { type BillRow, billRow, rounded } from './bill-row.ts'
+
+export interface BillWire {
+  /** Two-core speaker wire from each output to its terminal; absent where no size fits. */
+  readonly speaker?: Pick<SpeakerWire, 'designation' | 'areaM2' | 'lengthM' | 'count'>
+  readonly lead: SignalLead
+}
+
+export interface BillTerminals {
+  readonly cupCount: number
+  readonly driverCount: number
+  /** Two-core wire inside the box, one for each driver; absent where no size fits. */
+  readonly wire?: Pick<SpeakerWire, 'designation' | 'areaM2' | 'lengthM' | 'count'>
+}
+
+const sizeText = ({ designation, areaM2 }: Pick<SpeakerWire, 'designation' | 'areaM2'>) =>
+  designation.includes('mm²') ? designation : `${designation} (${rounded(areaM2 * 1e6)} mm²)`
+
+/** Wire and cable are sold by the half metre. */
+export const offTheReel = (item: string, lengthM: number, basis: string): readonly BillRow[] =>
+  billRow({
+    group: 'wiring',
+    item,
+    need: lengthM,
+    unit: 'm',
+    step: 0.5,
+    sparePercent: wiringRule.cableSparePercent,
+    basis
+  })
+
+export const wiringPieces = (item: string, need: number, basis: string): readonly BillRow[] =>
+  billRow({ group: 'wiring', item, need, unit: 'piece', basis })
+
+export function terminalRows({ cupCount, driverCount, wire }: BillTerminals): readonly BillRow[] {
+  return [
+    ...billRow({
+      group: 'fittings',
+      item: 'terminal cup with gasket',
+      need: cupCount,
+      unit: 'piece',
+      basis: 'one for each separately wired group of drivers'
+    }),
+    ...billRow({
+      group: 'fittings',
+      item: 'pan-head wood screw 3.5 × 16 mm',
+      need: 4 * cupCount,
+      unit: 'piece',
+      basis: 'four for each terminal cup'
+    }),
+    ...(wire === undefined
+      ? []
+      : offTheReel(
+          `two-core wire inside the box, ${sizeText(wire)}`,
+          wire.count * wire.lengthM,
+          `${rounded(wire.lengthM)} m for each driver, sized for its share of the current`
+        )),
+    ...wiringPieces(
+      'push-on receptacle or ferrule for driver and cup',
+      4 * driverCount,
+      'four for each driver; solder or crimp, never twist'
+    )
+  ]
+}
+
+function leadRows({ kind, name, lengthM, count, converter }: SignalLead): readonly BillRow[] {
+  const way = `${rounded(lengthM)} m${count === 1 ? '' : ` for each of ${count} channels`}, apart from the power cable`
+  if (kind === 'screened') return offTheReel(name, lengthM * count, way)
+  const ends = 2 * count
+  return [
+    ...offTheReel(name, lengthM * count, `${way}; both cores carry the loudspeaker level, neither goes to ground`),
+    ...billRow({
+      group: 'wiring',
+      item: 'solder sleeve or insulated crimp splice, 0.5 to 1 mm²',
+      need: ends,
+      unit: 'piece',
+      sparePercent: 25,
+      basis: 'where each core joins the loudspeaker wires of the source'
+    }),
+    ...wiringPieces(
+      `ferrule ${LEAD_MM2} mm²`,
+      ends,
+      `each core at the ${converter ? 'converter' : 'loudspeaker-level input of the amplifier'}`
+    ),
+    ...(converter
+      ? [
+          ...wiringPieces(`line-output converter, isolated, ${count} channels`, 1, 'beside the amplifier'),
+          ...offTheReel('screened signal cable', CONVERTER_TAIL_M, 'from the converter to the amplifier')
+        ]
+      : [])
+  ]
+}
+
+export function wireRows({ speaker, lead }: BillWire): readonly BillRow[] {
+  const { turnOnLengthM } = lead
+  return [
+    ...(speaker === undefined
+      ? []
+      : offTheReel(
+          `two-core speaker wire ${sizeText(speaker)}`,
+          speaker.lengthM * speaker.count,
+          `${rounded(speaker.lengthM)} m from ${speaker.count === 1 ? 'the amplifier' : `each of ${speaker.count} outputs`} to the terminal cup`
+        )),
+    ...offTheReel(
+      'turn-on wire 0.75 mm²',
+      turnOnLengthM,
+      `${rounded(turnOnLengthM)} m from the source to the amplifier`
+    ),
+    ...leadRows(lead)
+  ]
+}

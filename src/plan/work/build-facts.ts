@@ -1,0 +1,54 @@
+/** Reads from a laid-out box what the order of work depends on. */
+import { HEAVY_BOX_KG } from '../../domain/box/layout/lift.ts'
+import type { BoxLayout } from '../../domain/box/request/box-layout.ts'
+import type { Panel } from '../../domain/box/shell/panel.ts'
+import type { BuildFacts } from './build-order.ts'
+import { closingPanel } from './closing-panel.ts'
+
+export interface BuildChoice {
+  readonly sheetCount: number
+  readonly lined: boolean
+  readonly covered: boolean
+  readonly driverCount: number
+  readonly driverMassKg?: number
+}
+
+const countOf = (panels: readonly Panel[], role: Panel['role']) =>
+  panels.reduce((sum, panel) => (panel.role === role ? sum + panel.quantity : sum), 0)
+
+function portOf(panels: readonly Panel[]): BuildFacts['port'] {
+  if (countOf(panels, 'port-wall') > 0) return 'slot'
+  const tubes = panels.some(panel => panel.cutOuts.some(({ purpose }) => purpose === 'port'))
+  return tubes ? 'round' : 'none'
+}
+
+/** The smallest of the radii allowed, so that one bit does for all; 0 where every edge stays sharp. */
+function roundingOf(panels: readonly Panel[]): number {
+  const radii = panels.flatMap(({ edges }) => edges.flatMap(({ roundingRadiusM = 0 }) => roundingRadiusM))
+  const rounded = radii.filter(radius => radius > 0)
+  return rounded.length === 0 ? 0 : Math.min(...rounded)
+}
+
+/** To half a degree, as a saw is set. */
+function bevelsOf(panels: readonly Panel[]): readonly number[] {
+  const tilts = panels.flatMap(({ edges }) => edges.map(({ tiltDeg }) => Math.round(2 * tiltDeg) / 2))
+  return [...new Set(tilts)].filter(angle => angle > 0).toSorted((a, b) => a - b)
+}
+
+export function buildFacts({ panels, massKg, boardMassKg }: BoxLayout, choice: BuildChoice): BuildFacts {
+  return {
+    ...choice,
+    panelCount: panels.reduce((sum, panel) => sum + panel.quantity, 0),
+    cutOutCount: panels.reduce((sum, panel) => sum + panel.quantity * panel.cutOuts.length, 0),
+    frontLayers: Math.max(1, countOf(panels, 'front')),
+    port: portOf(panels),
+    braceCount: countOf(panels, 'brace'),
+    bevelsDeg: bevelsOf(panels),
+    braceWindows: panels.some(
+      ({ role, cutOuts }) => role === 'brace' && cutOuts.some(({ purpose }) => purpose === 'brace-window')
+    ),
+    heavy: massKg > HEAVY_BOX_KG && boardMassKg < massKg,
+    roundingRadiusM: roundingOf(panels),
+    closing: closingPanel(panels) ?? { name: 'front', openingM: 0, reachM: 0, reachable: false }
+  }
+}

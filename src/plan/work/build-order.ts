@@ -1,0 +1,97 @@
+/** The order of work for one box, as steps with tools, times and checks. */
+import type { SourceId } from '../../contract/sources/source.ts'
+import { type Caution, caution } from '../../domain/caution.ts'
+import { assemblyNodes } from './build-nodes-assembly.ts'
+import { boardNodes } from './build-nodes-board.ts'
+import { finishNodes } from './build-nodes-finish.ts'
+import { type BuildNode, type BuildStep, inOrder } from './build-step.ts'
+import type { ClosingPanel } from './closing-panel.ts'
+
+/** What the order of work depends on. */
+export interface BuildFacts {
+  readonly panelCount: number
+  readonly sheetCount: number
+  readonly cutOutCount: number
+  /** Layers of the baffle. */
+  readonly frontLayers: number
+  readonly port: 'none' | 'round' | 'slot'
+  readonly braceCount: number
+  /** Angles of the sloped edges, each once [°]. */
+  readonly bevelsDeg?: readonly number[]
+  /** Braces with a window are frames; the others are plain battens. */
+  readonly braceWindows: boolean
+  /** Up to which outer edges may be rounded; 0: they stay sharp. */
+  readonly roundingRadiusM: number
+  readonly lined: boolean
+  readonly covered: boolean
+  readonly driverCount: number
+  readonly driverMassKg?: number
+  /** More than two should lift: the drivers go in when the box stands in the car. */
+  readonly heavy: boolean
+  readonly closing: ClosingPanel
+}
+
+export interface BuildOrder {
+  readonly steps: readonly BuildStep[]
+  /** Work, without waiting [min]. */
+  readonly workMinutes: number
+  /** From the first step to the last with one pair of hands, waiting for what must cure [min]. */
+  readonly elapsedMinutes: number
+}
+
+/** The whole graph, before it is put in order. */
+export function buildNodes(facts: BuildFacts): readonly BuildNode[] {
+  return [...boardNodes(facts), ...assemblyNodes(facts), ...finishNodes(facts)]
+}
+
+/** One worker does one step at a time; a step waits until all it needs has cured. */
+function elapsedMinutes(steps: readonly BuildStep[]): number {
+  const ready = new Map<string, number>()
+  let free = 0
+  for (const { id, needs, minutes, cureMinutes } of steps) {
+    const start = Math.max(free, ...needs.map(need => ready.get(need) ?? 0))
+    free = start + minutes
+    ready.set(id, free + cureMinutes)
+  }
+  return Math.max(free, ...ready.values())
+}
+
+/** @returns every step once, none before what it needs; times are estimates for a careful first build (common practice, no source) */
+export function buildOrder(facts: BuildFacts): BuildOrder {
+  const steps = inOrder(buildNodes(facts))
+  return {
+    steps,
+    workMinutes: steps.reduce((sum, step) => sum + step.minutes, 0),
+    elapsedMinutes: elapsedMinutes(steps)
+  }
+}
+
+export const buildSources: readonly SourceId[] = ['wood-dust-osha', 'wood-dust-eu-2017-2398', 'formaldehyde-40-cfr-770']
+
+/** Dangers of the work itself. */
+export function buildCautions({ lined, covered, closing }: BuildFacts): readonly Caution[] {
+  return [
+    caution(
+      'wood-dust',
+      'Wood dust can cause asthma and, hardwood above all, cancer of the nose: extract it at the tool, wear a P3 (P100) mask, work out of doors where you can. Recommended limit 1 mg/m³ (NIOSH), hardwood 2 mg/m³ in the EU; board also gives off a little formaldehyde.',
+      { figures: { nioshMgPerM3: 1, euHardwoodMgPerM3: 2 } }
+    ),
+    ...(lined || covered
+      ? [
+          caution(
+            'solvent-vapour',
+            'Spray adhesive and paint are extremely flammable and their vapour is heavier than air: use them outdoors, no flame, no smoking, no powered amplifier near; let them flash off before the box or the car is closed.'
+          )
+        ]
+      : []),
+    ...(closing.reachable
+      ? []
+      : [
+          caution(
+            'seams-out-of-reach',
+            `The last seams cannot be reached once "${closing.name}" is on: lay a full bead of sealant before it goes on.`,
+            { figures: { openingMm: closing.openingM * 1000 } }
+          )
+        ])
+  ]
+}

@@ -1,0 +1,53 @@
+/** Steps of the build as a graph: what each needs done before it, and the order that follows. */
+import type { CautionCode } from '../../contract/cautions/catalogue.ts'
+
+export interface BuildNode {
+  readonly id: string
+  readonly title: string
+  /** What to do, sentence by sentence. */
+  readonly actions: readonly string[]
+  /** Steps that must be finished, cured where they cure. */
+  readonly needs: readonly string[]
+  readonly tools: readonly string[]
+  readonly uses: readonly string[]
+  readonly minutes: number
+  /** Waiting before a step that needs this one [min]. */
+  readonly cureMinutes: number
+  readonly checks: readonly string[]
+  readonly warnings: readonly string[]
+  /** Cautions whose place is this step. */
+  readonly cautions: readonly CautionCode[]
+}
+
+/** A node whose step cures at once and warns of nothing unless said. */
+export function step(
+  node: Omit<BuildNode, 'cureMinutes' | 'checks' | 'warnings' | 'cautions'> & Partial<BuildNode>
+): BuildNode {
+  return { cureMinutes: 0, checks: [], warnings: [], cautions: [], ...node }
+}
+
+export interface BuildStep extends BuildNode {
+  /** Place in the order, from 1. */
+  readonly number: number
+}
+
+/**
+ * The order of work: each step after all it needs, otherwise as listed.
+ *
+ * @param nodes  needs may name steps that are absent; those are left out
+ * @returns as many steps as nodes, unless the needs run in a circle: then fewer (a test forbids it)
+ * @source A. B. Kahn, "Topological sorting of large networks", Comm. ACM 5 (1962) 558-562 (from memory)
+ */
+export function inOrder(nodes: readonly BuildNode[]): readonly BuildStep[] {
+  const present = new Set(nodes.map(node => node.id))
+  const done = new Set<string>()
+  const steps: BuildStep[] = []
+  for (;;) {
+    const next = nodes.find(
+      node => !done.has(node.id) && node.needs.every(need => done.has(need) || !present.has(need))
+    )
+    if (next === undefined) return steps
+    done.add(next.id)
+    steps.push({ ...next, needs: next.needs.filter(need => present.has(need)), number: steps.length + 1 })
+  }
+}

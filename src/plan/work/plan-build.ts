@@ -1,0 +1,157 @@
+/** From the laid-out box to the workshop: sheets to cut, things to buy, steps in their order, how the box is held. */
+import type { Assumptions } from '../../domain/assume.ts'
+import type { BoxLayout } from '../../domain/box/request/box-layout.ts'
+import type { Panel } from '../../domain/box/shell/panel.ts'
+import { boards } from '../../domain/material/boards.ts'
+import { nestPanels } from '../../domain/sheet/nest-panels.ts'
+import type { SheetPanel, SheetPlan, SheetPlanRequest } from '../../domain/sheet/sheet-plan.ts'
+import type { PlanCircuit } from '../electric/plan-circuit.ts'
+import type { PowerRun } from '../electric/plan-run.ts'
+import type { PlannedSupply } from '../electric/plan-supply.ts'
+import type { BoxPart } from '../enclosure/plan-box.ts'
+import { attempt, type Part, waitingFor } from '../request/part.ts'
+import { type Finish, LINING } from '../request/plan-finish.ts'
+import type { PlanRequest } from '../request/plan-request.ts'
+import type { BillDriver } from './bill-box.ts'
+import { capacitorRows } from './bill-capacitor.ts'
+import { billOfMaterials } from './bill-of-materials.ts'
+import type { BillCable } from './bill-power.ts'
+import { type BillRow, mm } from './bill-row.ts'
+import { buildFacts } from './build-facts.ts'
+import { type BuildFacts, type BuildOrder, buildOrder } from './build-order.ts'
+import { type Restraint, restraint } from './restraint.ts'
+
+/** The sheet most dealers cut from, where the table of boards knows none. Common practice, no source. */
+const USUAL_SHEET_MM = [2440, 1220] as const
+
+export type SheetsPart = Part<SheetPlanRequest, SheetPlan>
+
+export interface PlannedBuild {
+  readonly sheets: SheetsPart
+  readonly billOfMaterials: readonly BillRow[]
+  readonly facts?: BuildFacts
+  readonly buildOrder?: BuildOrder
+  readonly restraint?: Restraint
+}
+
+const sheetPanel = ({ name, quantity, lengthM, widthM, thicknessM, material, grain }: Panel): SheetPanel => ({
+  name,
+  quantity,
+  lengthM,
+  widthM,
+  thicknessM,
+  material,
+  grain
+})
+
+/** One kind of sheet for each board the panels are of: the caller's size, else the usual one of that board. */
+function sheetRequest({ board }: PlanRequest, { panels }: BoxLayout): SheetPlanRequest {
+  const { kerfM, ...given }: Partial<NonNullable<PlanRequest['board']['sheet']>> = board.sheet ?? {}
+  const kinds = new Map(panels.map(panel => [`${panel.material} ${panel.thicknessM}`, panel]))
+  return {
+    panels: panels.map(sheetPanel),
+    sheets: [...kinds.values()].map(({ material, thicknessM }) => {
+      const { grained, sheetsMm } = boards[material]
+      const [lengthMm, widthMm] = sheetsMm[0] ?? USUAL_SHEET_MM
+      return {
+        name: `${mm(thicknessM)} mm ${material}`,
+        material,
+        thicknessM,
+        grain: grained ? ('length' as const) : ('none' as const),
+        lengthM: lengthMm / 1000,
+        widthM: widthMm / 1000,
+        ...given
+      }
+    }),
+    ...(kerfM === undefined ? {} : { kerfM })
+  }
+}
+
+function billedDriver({ driver, driverCount, board }: PlanRequest): BillDriver | undefined {
+  const { cutOutDiameterM, flangeDiameterM, screwCount, massKg } = driver.mounting ?? {}
+  if (cutOutDiameterM === undefined) return undefined
+  return {
+    count: driverCount,
+    cutOutDiameterM,
+    baffleThicknessM: board.thicknessM * (board.frontLayers ?? 1),
+    ...(flangeDiameterM === undefined ? {} : { flangeDiameterM }),
+    ...(screwCount === undefined ? {} : { screwCount }),
+    ...(massKg === undefined ? {} : { massKg })
+  }
+}
+
+const billedRun = ({ returnBy, ...run }: PowerRun): Omit<BillCable, 'grommetCount'> => ({
+  ...run,
+  returnKind: returnBy === 'body' ? 'chassis' : 'cable'
+})
+
+function billed(
+  request: PlanRequest,
+  finish: Finish,
+  box: BoxLayout,
+  sheets: SheetsPart,
+  circuit: PlanCircuit,
+  held: Restraint
+) {
+  const driver = billedDriver(request)
+  const { trunk, branches, speakerWire, insideWire, signalLead } = circuit
+  return billOfMaterials({
+    box,
+    ...(sheets.done ? { sheets: sheets.outcome.result } : {}),
+    ...(driver === undefined ? {} : { driver }),
+    terminals: {
+      cupCount: 1,
+      driverCount: request.driverCount,
+      ...(insideWire === undefined ? {} : { wire: insideWire })
+    },
+    restraint: held,
+    ...(finish.lined ? { lining: { thicknessM: LINING.thicknessM, areaM2: liningAreaM2(box) } } : {}),
+    ...(finish.covered ? { carpet: {} } : {}),
+    ...(trunk === undefined ? {} : { cable: { ...billedRun(trunk), grommetCount: 1 } }),
+    branches: branches.map(branch => ({ ...billedRun(branch), amplifier: branch.amplifier })),
+    wire: { ...(speakerWire === undefined ? {} : { speaker: speakerWire }), lead: signalLead }
+  })
+}
+
+/** All inner faces but the front. */
+function liningAreaM2({ inner }: BoxLayout): number {
+  const { widthM, heightM, depthM } = inner
+  return widthM * heightM + 2 * depthM * (widthM + heightM)
+}
+
+/** @param box  absent where none fits: nothing is bought or sawn for a box that cannot be built */
+export function planBuild(
+  request: PlanRequest,
+  finish: Finish,
+  box: BoxPart | undefined,
+  circuit: PlanCircuit,
+  { current }: Pick<PlannedSupply, 'current'>,
+  assumed: Assumptions
+): PlannedBuild {
+  if (!box?.done) return { sheets: waitingFor('a box that fits'), billOfMaterials: [] }
+  const layout = box.outcome.result
+  const sheets = attempt(sheetRequest(request, layout), nestPanels)
+  const { massKg: driverMassKg } = request.driver.mounting ?? {}
+  const facts = buildFacts(layout, {
+    sheetCount: sheets.done ? sheets.outcome.result.total.sheetCount : 1,
+    lined: finish.lined,
+    covered: finish.covered,
+    driverCount: request.driverCount,
+    ...(driverMassKg === undefined ? {} : { driverMassKg })
+  })
+  const held = restraint(
+    {
+      massKg: layout.massKg,
+      ...(request.car.massKg === undefined ? {} : { vehicleMassKg: request.car.massKg }),
+      ...request.car.restraint
+    },
+    assumed
+  )
+  return {
+    sheets,
+    billOfMaterials: [...billed(request, finish, layout, sheets, circuit, held), ...capacitorRows(current)],
+    facts,
+    buildOrder: buildOrder(facts),
+    restraint: held
+  }
+}

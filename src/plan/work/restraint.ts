@@ -1,0 +1,148 @@
+/** How hard a box must be held: while driving, and in a crash. */
+import type { SourceId } from '../../contract/sources/source.ts'
+import type { Assumptions } from '../../domain/assume.ts'
+import { type Caution, caution } from '../../domain/caution.ts'
+import { STANDARD_GRAVITY_M_PER_S2 } from '../../domain/constants.ts'
+
+/** Share of the weight to hold while driving, by mass of the vehicle. */
+const drivingShares = [
+  { vehicleUpToKg: 2000, forward: 0.9, rearward: 0.5, sideways: 0.7 },
+  { vehicleUpToKg: 3500, forward: 0.8, rearward: 0.5, sideways: 0.6 }
+] as const
+
+/** Seat regulation: 20 × mass × 9.8 N. */
+const crashFactor = 20
+const crashGravity = 9.8
+
+/** Used where the plan does not say; each is echoed. */
+const strapDefaults = {
+  strapCapacityN: { value: 5000, why: 'lashing capacity of one small strap, 500 daN: common practice; read its label' },
+  eyeStrengthN: {
+    value: 3500,
+    why: 'lashing eye of a passenger car, DIN 75410-2 (from memory); read the figure in the handbook'
+  },
+  strapSlopeDeg: { value: 45, why: 'engineering choice: eyes in a boot floor, straps over the box' },
+  strapSpreadDeg: {
+    value: 45,
+    why: 'engineering choice: eyes in the corners of a boot, aside from the direction of travel'
+  }
+} as const
+
+/** How the straps lie and what holds them. */
+export interface StrapRequest {
+  /** Lashing capacity printed on one strap [N]. */
+  readonly strapCapacityN?: number
+  /** What one lashing eye holds, by the handbook [N]. */
+  readonly eyeStrengthN?: number
+  /** Against the floor [°]. */
+  readonly strapSlopeDeg?: number
+  /** Aside from the direction of travel, seen from above [°]. */
+  readonly strapSpreadDeg?: number
+}
+
+export interface RestraintRequest extends StrapRequest {
+  readonly massKg: number
+  /** Up to 2.0 t when absent, the harder case. */
+  readonly vehicleMassKg?: number
+}
+
+export interface Restraint {
+  readonly massKg: number
+  readonly crashForceN: number
+  readonly drivingForwardN: number
+  readonly drivingRearwardN: number
+  readonly drivingSidewaysN: number
+  /** Straps that hold the crash force, each as steep and as strong as below. */
+  readonly strapCount: number
+  readonly strapCapacityN: number
+  readonly eyeStrengthN: number
+  readonly strapSlopeDeg: number
+  readonly strapSpreadDeg: number
+  readonly advice: readonly string[]
+}
+
+export const restraintSources: readonly SourceId[] = [
+  'seat-inertia-49-cfr-571-207',
+  'load-securing-esv-09-0008',
+  'lashing-eyes-din-75410-2',
+  'seat-back-luggage-un-r17'
+]
+
+/**
+ * Straps against a force.
+ *
+ *   n = max(2, ⌈F/(cos α·cos β·min(strap, eye))⌉)
+ *
+ * @param slopeDeg  α against the floor [°], below 90
+ * @param spreadDeg  β aside from the direction of the force [°], below 90
+ * @source derived: the part of each pull that lies along the force; the weaker of strap and eye gives way
+ * @check  8624 N, 5000 N straps on 3500 N eyes: 45° and 0° → 4; 45° and 45° → 5
+ */
+export function strapsFor(forceN: number, weakestN: number, slopeDeg: number, spreadDeg: number): number {
+  const along = Math.cos((slopeDeg * Math.PI) / 180) * Math.cos((spreadDeg * Math.PI) / 180)
+  return Math.max(2, Math.ceil(forceN / (along * weakestN) - 1e-9))
+}
+
+function adviceOf(eyeStrengthN: number): readonly string[] {
+  return [
+    'Bolt the box to the body structure first of all; straps to lashing eyes come second. Leaning on the seat back is no restraint: lock its latch.',
+    'Never fasten it to child-seat anchors (rigid bars or top-tether points), to belt anchors or to seat bolts.',
+    `A lashing eye is often weaker than its strap: ${twoDigits(eyeStrengthN)} N counted here; read the figure in the handbook.`,
+    'Put load plates of at least 50 × 50 mm behind the board: wood pulls through before a bolt gives way.',
+    'Look from both sides before drilling: never into the tank, brake lines, wiring, airbag areas or the battery of the drive.',
+    'Never under a car on its jack: ramps or stands on level ground, wheels chocked, somebody within call.',
+    'The crash force is a yardstick from seat rules; nothing here is proved for a crash.'
+  ]
+}
+
+/**
+ * Forces on a box.
+ *
+ *   crash    F = 20·m·9.8
+ *   driving  F = share·m·g   (vehicle up to 2.0 t: 0.9 forward, 0.5 rearward, 0.7 sideways)
+ *
+ * @param request  massKg > 0; vehicleMassKg up to 3500
+ * @validity the crash figure is a yardstick taken from seat regulations, not a rule for boxes
+ * @source 49 CFR 571.207 S4.2 (read); A. Berg, W. Sicks, J.-P. Cheynet, ESV 09-0008 (2009), Figure 1, from VDI 2700-16 (read)
+ * @check  35 kg → 6860 N
+ */
+export function restraint({ massKg, vehicleMassKg, ...given }: RestraintRequest, assumed: Assumptions): Restraint {
+  const shares = drivingShares.find(row => (vehicleMassKg ?? 0) <= row.vehicleUpToKg) ?? drivingShares[1]
+  const weightN = massKg * STANDARD_GRAVITY_M_PER_S2
+  const crashForceN = crashFactor * massKg * crashGravity
+  const settled = (field: keyof StrapRequest) =>
+    assumed.or(given[field], `car.restraint.${field}`, strapDefaults[field].value, strapDefaults[field].why)
+  const straps = {
+    strapCapacityN: settled('strapCapacityN'),
+    eyeStrengthN: settled('eyeStrengthN'),
+    strapSlopeDeg: settled('strapSlopeDeg'),
+    strapSpreadDeg: settled('strapSpreadDeg')
+  }
+  const weakestN = Math.min(straps.strapCapacityN, straps.eyeStrengthN)
+  return {
+    massKg,
+    crashForceN,
+    drivingForwardN: shares.forward * weightN,
+    drivingRearwardN: shares.rearward * weightN,
+    drivingSidewaysN: shares.sideways * weightN,
+    strapCount: strapsFor(crashForceN, weakestN, straps.strapSlopeDeg, straps.strapSpreadDeg),
+    ...straps,
+    advice: adviceOf(straps.eyeStrengthN)
+  }
+}
+
+const twoDigits = (value: number) => String(Number(value.toPrecision(2)))
+
+export function restraintCautions(held: Restraint): readonly Caution[] {
+  const { massKg, crashForceN, drivingForwardN, strapCount, strapCapacityN, eyeStrengthN } = held
+  const weakest = twoDigits(Math.min(strapCapacityN, eyeStrengthN))
+  const message =
+    `Fasten the box: in a crash at 20 g its ${massKg.toFixed(0)} kg pull with ${twoDigits(crashForceN)} N, under hard braking with ${twoDigits(drivingForwardN)} N. ` +
+    `Bolt it through load plates to the body structure; of straps it takes at least ${strapCount}, each with its eyes good for ${weakest} N, none steeper than ${held.strapSlopeDeg}° to the floor or more than ${held.strapSpreadDeg}° aside. ` +
+    'Never use child-seat anchors, belt or seat bolts. A yardstick, not proved for a crash.'
+  return [
+    caution('box-restraint', message, {
+      figures: { massKg, crashForceN, drivingForwardN, strapCount, strapCapacityN, eyeStrengthN }
+    })
+  ]
+}
