@@ -24,7 +24,14 @@ async function noted(app: FastifyInstance, path: string, body: string): Promise<
     headers: { 'content-type': 'application/json', 'x-request-id': 'answers' },
     payload: body
   })
-  return { path, body, status: reply.statusCode, digest: createHash('sha256').update(reply.body).digest('hex') }
+  return {
+    path,
+    body,
+    status: reply.statusCode,
+    digest: createHash('sha256')
+      .update(reply.body.replace(/"instance":"[^"]*"/, ''))
+      .digest('hex')
+  }
 }
 
 function* requests(count: number, seed: number): Generator<{ path: string; body: string }> {

@@ -2,14 +2,12 @@
 import type { Static } from 'typebox'
 import { describe, expect, it } from 'vitest'
 import type { Si } from '../../src/contract/field/wire-units.ts'
-import type { SearchBody } from '../../src/contract/systems/design-search.ts'
-import type { PlanBody } from '../../src/contract/systems/plan-request.ts'
+import type { SearchBody, SearchRequest } from '../../src/contract/systems/design-search.ts'
+import type { PlanBody, PlanRequest } from '../../src/contract/systems/plan-request.ts'
 import { computeResponse } from '../../src/http/operations/enclosures/enclosure-response.ts'
 import { estateSearch } from '../../src/http/operations/systems/design-search-examples.ts'
 import { planSystem } from '../../src/http/operations/systems/plans.ts'
 import { estatePlan, hatchbackPlan } from '../../src/http/operations/systems/plans-examples.ts'
-import type { SearchRequest } from '../../src/plan/designer/search-request.ts'
-import type { PlanRequest } from '../../src/plan/request/plan-request.ts'
 import { post } from '../support/call.ts'
 
 // biome-ignore lint/suspicious/noExplicitAny: a test reads whatever the contract promises

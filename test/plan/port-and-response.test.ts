@@ -1,9 +1,9 @@
 /** One plan says one air speed: what the port was sized for is what the finished box does behind the same filters. */
 import { describe, expect, it } from 'vitest'
+import type { PlanRequest } from '../../src/contract/systems/plan-request.ts'
 import { estatePlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { toSi } from '../../src/http/wire/to-si.ts'
 import { planSystem } from '../../src/plan/plan-system.ts'
-import type { PlanRequest } from '../../src/plan/request/plan-request.ts'
 
 const estate = toSi(estatePlan) as unknown as PlanRequest
 const variants = [

@@ -1,4 +1,6 @@
 /** The electrical half of a plan with its bill, steps and picture, on a box laid out beforehand: no enclosure is searched. */
+
+import type { PlanRequest } from '../../src/contract/systems/plan-request.ts'
 import { metric } from '../../src/documents/draw/number-text.ts'
 import { systemWiring } from '../../src/documents/wiring/system-wiring.ts'
 import { wiringOf } from '../../src/documents/wiring/wiring-of-plan.ts'
@@ -11,7 +13,6 @@ import { planSignal } from '../../src/plan/electric/plan-signal.ts'
 import { planSupply } from '../../src/plan/electric/plan-supply.ts'
 import type { SystemPlan } from '../../src/plan/plan-system.ts'
 import { waitingFor } from '../../src/plan/request/part.ts'
-import type { PlanRequest } from '../../src/plan/request/plan-request.ts'
 import { settledPlan } from '../../src/plan/request/plan-settled.ts'
 import { commissioning } from '../../src/plan/work/commissioning.ts'
 import { planBuild } from '../../src/plan/work/plan-build.ts'

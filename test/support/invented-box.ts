@@ -1,8 +1,8 @@
 /** A box of our own for tests of bills, orders and drawings: 640 × 400 × 380 mm, 18 mm board, one driver, one slot. */
 
+import type { BoxLayout } from '../../src/contract/boxes/box-result.ts'
+import type { CutOut, Panel } from '../../src/contract/boxes/panel.ts'
 import type { PanelRole } from '../../src/contract/boxes/words.ts'
-import type { BoxLayout } from '../../src/domain/box/request/box-layout.ts'
-import type { CutOut, Panel } from '../../src/domain/box/shell/panel.ts'
 
 function panel(
   name: string,

@@ -1,12 +1,14 @@
 /** Random but buildable systems of every kind, the same for the same seed. */
-import type { DriverRequest } from '../../src/domain/driver/driver.ts'
+import type { DriverRequest } from '../../src/contract/drivers/driver.ts'
 import type {
   ChamberRequest,
-  CustomEnclosureRequest,
   DriversRequest,
-  EnclosureRequest,
   PassiveRadiatorRequest,
-  PortRequest,
+  PortRequest
+} from '../../src/contract/enclosures/enclosure.ts'
+import type {
+  CustomEnclosureRequest,
+  EnclosureRequest,
   PresetKind,
   SystemRequest
 } from '../../src/domain/enclosure/model/request.ts'

@@ -2,7 +2,7 @@
  * Judges a cut plan from outside: it reads only the request and the answer, and knows nothing of the search.
  * Every complaint is one sentence; a right plan has none.
  */
-import type { LaidPiece, SheetLayout, SheetPlan, SheetPlanRequest } from '../../src/domain/sheet/sheet-plan.ts'
+import type { LaidPiece, SheetLayout, SheetPlan, SheetPlanRequest } from '../../src/contract/boxes/box-sheets.ts'
 
 interface Rectangle {
   readonly x: number

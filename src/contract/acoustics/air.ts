@@ -1,7 +1,8 @@
 /** Schema of the air, either by its state or by its two properties. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { component } from '../field/component.ts'
 import { quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 
 export const AirBody = component(
   'Air',
@@ -13,3 +14,4 @@ export const AirBody = component(
     soundSpeedMPerS: Type.Optional(quantity('m/s', 'Speed of sound', { from: 100, to: 1000 }))
   }
 )
+export interface AirRequest extends Si<Static<typeof AirBody>> {}

@@ -1,7 +1,8 @@
 /** Schemas of the car around the seat. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { choice, list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 
 const MeasuredTransferBody = component(
   'MeasuredTransfer',
@@ -31,6 +32,7 @@ export const CabinBody = component(
     measured: Type.Optional(ref(MeasuredTransferBody))
   }
 )
+export interface Cabin extends Si<Static<typeof CabinBody>> {}
 
 export const CabinModelBody = component('CabinModel', 'How the level at the seat was reached.', {
   model: choice('`pressure-vessel`: modelled. `measured`: the curve given', ['pressure-vessel', 'measured']),
@@ -39,3 +41,4 @@ export const CabinModelBody = component('CabinModel', 'How the level at the seat
   leakCornerHz: Type.Optional(quantity('Hz', 'Corner below which leaks stop the rise')),
   uncertaintyDb: quantity('dB', 'Real cars lie within ± this of the curve; 0 for a measured one')
 })
+export interface CabinModel extends Si<Static<typeof CabinModelBody>> {}

@@ -1,15 +1,16 @@
 /** Request and answer of matching an amplifier to drivers. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { wiringFields } from '../coils/wiring.ts'
 import { component, ref } from '../field/component.ts'
 import { choice, count, label, list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { SpeakerCableBody, SpeakerCableResult } from '../supply/speaker-cable.ts'
 import { amplifierClasses } from '../supply/words.ts'
 import { gainTargetFields, meterFields, toneFields } from './gain.ts'
 import { MOST_OPTIONS_SHOWN, matchVerdicts, powerOrigins, rankings, ratingKinds } from './words.ts'
 
 export const load = (description: string) => quantity('Ω', description, { from: 0.05, to: 1000 })
-export const power = (description: string) => quantity('W', description, { from: 0.1, to: 100000 })
+export const power = (description: string) => quantity('W', description, { from: 0.1, to: 100_000 })
 export const ratingKind = (whose: string) =>
   Type.Optional(choice(`What kind of figure ${whose} is; only \`rms\` can be matched`, ratingKinds))
 export const AmplifierRating = component('AmplifierRating', 'One published power of an amplifier.', {
@@ -17,6 +18,8 @@ export const AmplifierRating = component('AmplifierRating', 'One published power
   powerW: power('Continuous RMS power of one channel, or of the bridged pair'),
   bridged: Type.Optional(Type.Boolean({ description: 'Rated with two channels bridged' }))
 })
+export interface AmplifierRating extends Si<Static<typeof AmplifierRating>> {}
+
 export const AmplifierSheet = component('AmplifierSheet', "What an amplifier's data sheet says.", {
   name: Type.Optional(label('Name by which the answer speaks of it')),
   ratings: list('Published powers, one a load', ref(AmplifierRating), 1, 24),
@@ -34,8 +37,10 @@ export const AmplifierSheet = component('AmplifierSheet', "What an amplifier's d
     list('Fuses on the amplifier', quantity('A', 'Rating of one', { above: 0, to: 1000 }), 1, 12)
   ),
   price: Type.Optional(quantity('1', 'Price, in any one currency', { from: 0, to: 1e9 })),
-  footprintCm2: Type.Optional(quantity('cm²', 'Area it takes where it is mounted', { above: 0, to: 100000 }))
+  footprintCm2: Type.Optional(quantity('cm²', 'Area it takes where it is mounted', { above: 0, to: 100_000 }))
 })
+export interface AmplifierSheet extends Si<Static<typeof AmplifierSheet>> {}
+
 export const MatchDriver = component('MatchDriver', 'One of the drivers, all alike.', {
   powerW: power('Continuous RMS power it takes, all its coils together'),
   ratingKind: ratingKind('powerW'),
@@ -43,6 +48,8 @@ export const MatchDriver = component('MatchDriver', 'One of the drivers, all ali
   coilOhm: load('Rated impedance of one coil')
 })
 export const ToneLevel = component('ToneLevel', 'The test tone the gain is set with.', toneFields)
+export interface ToneLevel extends Si<Static<typeof ToneLevel>> {}
+
 export const AmplifierMatchRequest = component(
   'AmplifierMatchRequest',
   'An amplifier and the drivers it shall drive.',
@@ -62,6 +69,8 @@ export const AmplifierMatchRequest = component(
     cable: Type.Optional(ref(SpeakerCableBody, 'The cable from each output to its drivers'))
   }
 )
+export interface AmplifierMatchRequest extends Si<Static<typeof AmplifierMatchRequest>> {}
+
 export const MatchGain = component('MatchGain', 'The voltage an output shall give, and what the meter shall read.', {
   ...gainTargetFields,
   ...meterFields
@@ -99,11 +108,17 @@ export const MatchOption = component('MatchOption', 'One balanced way of putting
   price: Type.Optional(quantity('1', 'Price of the amplifiers needed')),
   footprintCm2: Type.Optional(quantity('cm²', 'Area of the amplifiers needed'))
 })
+export interface MatchOption extends Si<Static<typeof MatchOption>> {}
+
 export const AmplifierHeat = component('AmplifierHeat', 'What all amplifiers of the best way give off together.', {
   fullSineW: quantity('W', 'With a test tone at full level'),
   averageW: quantity('W', 'With music that averages one eighth of it')
 })
+export interface AmplifierHeat extends Si<Static<typeof AmplifierHeat>> {}
+
 export const MatchWiring = component('MatchWiring', 'How to join the drivers of one output.', wiringFields)
+export interface MatchWiring extends Si<Static<typeof MatchWiring>> {}
+
 export const AmplifierMatchResult = component(
   'AmplifierMatchResult',
   'How the amplifier can drive the drivers, best first.',
@@ -123,3 +138,4 @@ export const AmplifierMatchResult = component(
     )
   }
 )
+export interface AmplifierMatch extends Si<Static<typeof AmplifierMatchResult>> {}

@@ -1,7 +1,8 @@
 /** A sheet material on the wire: a name from the table, and whatever the caller knows better. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { component } from '../field/component.ts'
 import { choice, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { boardIds } from './words.ts'
 
 export const BoardBody = component('Board', 'The board a box is made of; what is left out comes from the table.', {
@@ -14,3 +15,4 @@ export const BoardBody = component('Board', 'The board a box is made of; what is
   shearModulusGpa: Type.Optional(quantity('GPa', 'Shear modulus in the plane of the board', { from: 0.001, to: 500 })),
   poisson: Type.Optional(quantity('1', 'Poisson ratio, strain along to stress across', { from: 0, to: 0.49 }))
 })
+export interface BoardGiven extends Si<Static<typeof BoardBody>> {}

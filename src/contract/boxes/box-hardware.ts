@@ -1,7 +1,8 @@
 /** What is set into a box, on the wire: drivers, ports, fittings, volumes given. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { byTag, component, ref } from '../field/component.ts'
 import { choice, count, label, list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { faceNames } from './words.ts'
 
 const face = (what: string) => Type.Optional(choice(`Face that carries ${what}; the front when absent`, faceNames))
@@ -10,6 +11,7 @@ export const PlaceOnPanelBody = component('PlaceOnPanel', 'A centre on the outer
   uMm: quantity('mm', 'To the right of the lower left corner', { from: 0, to: 3000 }),
   vMm: quantity('mm', 'Above the lower left corner', { from: 0, to: 3000 })
 })
+export interface PanelPoint extends Si<Static<typeof PlaceOnPanelBody>> {}
 
 const RingBody = component('BaffleRing', 'A ring behind the cut-out that screws can bite into.', {
   outerDiameterMm: quantity('mm', 'Outer diameter', { above: 0, to: 1500 }),
@@ -46,6 +48,7 @@ export const BoxDriverBody = component(
     ring: Type.Optional(ref(RingBody))
   }
 )
+export interface BoxDriver extends Si<Static<typeof BoxDriverBody>> {}
 
 const chamber = Type.Optional(choice('Chamber of a band-pass box it opens from', ['rear', 'front']))
 
@@ -127,6 +130,7 @@ export const DisplacementBody = component(
     otherL: taken('Anything else')
   }
 )
+export interface GivenDisplacement extends Si<Static<typeof DisplacementBody>> {}
 
 export const TerminalBody = component(
   'TerminalCup',
@@ -166,3 +170,4 @@ export const FittingsBody = component('BoxFittings', 'Things in the box beside d
   lining: Type.Optional(ref(LiningBody)),
   cleats: Type.Optional(ref(CleatsBody))
 })
+export interface BoxFittings extends Si<Static<typeof FittingsBody>> {}

@@ -1,8 +1,9 @@
 /** Request of a box: sizes, space, drivers, port, joints, bracing. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { AirBody } from '../acoustics/air.ts'
 import { component, ref } from '../field/component.ts'
 import { choice, count, list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { BoardBody } from './board.ts'
 import { BoxDriverBody, BoxPortBody, DisplacementBody, FittingsBody } from './box-hardware.ts'
 import { boxShapes, strategies } from './words.ts'
@@ -34,6 +35,8 @@ export const KeepOut = component(
     heightMm: quantity('mm', 'Height', { above: 0, to: 3000 })
   }
 )
+export interface Block extends Si<Static<typeof KeepOut>> {}
+
 export const Divider = component(
   'Divider',
   'Board between the chambers of a band-pass box, parallel to the front; drivers may stand on it.',
@@ -42,6 +45,8 @@ export const Divider = component(
     frontNetVolumeL: Type.Optional(quantity('l', 'Instead: net volume of the front chamber', { above: 0, to: 1000 }))
   }
 )
+export interface DividerWish extends Si<Static<typeof Divider>> {}
+
 export const BoxLimits = component('BoxLimits', 'The space the box may take.', {
   widthMm: size('Widest'),
   heightMm: size('Highest'),
@@ -54,6 +59,8 @@ export const BoxLimits = component('BoxLimits', 'The space the box may take.', {
   opening: Type.Optional(ref(BootOpening)),
   keepOuts: Type.Optional(list('Wheel arches and other blocks in the way', ref(KeepOut), 1, 12))
 })
+export interface BoxLimits extends Si<Static<typeof BoxLimits>> {}
+
 export const FootprintCorner = component('FootprintCorner', 'A corner of a footprint seen from above.', {
   xMm: quantity('mm', 'To the right', { from: -3000, to: 3000 }),
   yMm: quantity('mm', 'To the rear', { from: -3000, to: 3000 })
@@ -79,12 +86,14 @@ export const BracingWish = component(
         'Peak pressure inside, e.g. from the response; that of a closed box at full excursion when absent',
         {
           above: 0,
-          to: 20000
+          to: 20_000
         }
       )
     )
   }
 )
+export interface BracingWish extends Si<Static<typeof BracingWish>> {}
+
 export const BoxRequest = component('BoxRequest', 'A box by its outer sizes, or by the net volume it shall hold.', {
   shape: Type.Optional(choice('Shape; rectangular when absent', boxShapes)),
   outer: Type.Optional(ref(BoxOuterWish)),
@@ -110,3 +119,4 @@ export const BoxRequest = component('BoxRequest', 'A box by its outer sizes, or 
   fittings: Type.Optional(ref(FittingsBody)),
   air: Type.Optional(ref(AirBody))
 })
+export interface BoxRequest extends Si<Static<typeof BoxRequest>> {}

@@ -1,7 +1,8 @@
 /** A laid-out box on the wire. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { choice, count, list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { PanelBody, Point3Body } from './panel.ts'
 import { boxShapes, displacedItems } from './words.ts'
 
@@ -167,3 +168,4 @@ export const BoxLayoutBody = component('BoxLayoutResult', 'The box, ready to be 
   boardMassKg: quantity('kg', 'Boards alone, cut-outs taken off'),
   centreOfGravity: ref(Point3Body, 'Of boards and drivers')
 })
+export interface BoxLayout extends Si<Static<typeof BoxLayoutBody>> {}

@@ -1,7 +1,8 @@
 /** Request and answer of the vibration of one panel. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { count, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { BoardBody } from './board.ts'
 
 export const PanelSpans = component('PanelSpans', 'Equal parts that braces divide a panel into.', {
@@ -15,8 +16,8 @@ export const DriverOnPanel = component('DriverOnPanel', 'A driver that hangs on 
   fromSideMm: Type.Optional(quantity('mm', 'Centre along the width; the middle when absent', { from: 0, to: 5000 }))
 })
 export const PanelVibrationRequest = component('PanelVibrationRequest', 'One flat panel held along its four edges.', {
-  lengthMm: quantity('mm', 'Free between its edges, along the face grain', { from: 20, to: 20000 }),
-  widthMm: quantity('mm', 'Free between its edges, across the face grain', { from: 20, to: 20000 }),
+  lengthMm: quantity('mm', 'Free between its edges, along the face grain', { from: 20, to: 20_000 }),
+  widthMm: quantity('mm', 'Free between its edges, across the face grain', { from: 20, to: 20_000 }),
   thicknessMm: quantity('mm', 'One board', { from: 1, to: 200 }),
   layers: Type.Optional(count('Boards glued face to face', 1, 4)),
   board: Type.Optional(ref(BoardBody)),
@@ -25,15 +26,21 @@ export const PanelVibrationRequest = component('PanelVibrationRequest', 'One fla
   pressurePa: Type.Optional(quantity('Pa', 'Even pressure inside, peak', { from: 0, to: 1e6 })),
   upperHz: Type.Optional(quantity('Hz', 'Top of the band the box plays', { from: 10, to: 2000 }))
 })
+export interface PanelVibrationRequest extends Si<Static<typeof PanelVibrationRequest>> {}
+
 export const PanelFrequencies = component('PanelFrequencies', 'The panel of a glued box lies between the two.', {
   supportedHz: quantity('Hz', 'Edges free to turn'),
   clampedHz: quantity('Hz', 'Edges held from turning')
 })
+export interface EdgePair extends Si<Static<typeof PanelFrequencies>> {}
+
 export const PanelBendingFigures = component('PanelBendingFigures', 'Bending under the pressure given.', {
   largestMm: quantity('mm', 'In the middle'),
   meanMm: quantity('mm', 'Mean over the area'),
   displacedL: quantity('l', 'Volume it moves by')
 })
+export interface Bending extends Si<Static<typeof PanelBendingFigures>> {}
+
 export const PanelBending = component('PanelBending', 'Bending of the panel, or of one span when braced.', {
   supported: ref(PanelBendingFigures, 'Edges free to turn'),
   clamped: ref(PanelBendingFigures, 'Edges held from turning')
@@ -55,3 +62,4 @@ export const PanelVibrationResult = component('PanelVibrationResult', 'Where the
   spansToPass: count('Equal parts of the longer side from which it passes; 20 stands for 20 or more', 1, 20),
   bending: Type.Optional(ref(PanelBending))
 })
+export interface PanelVibration extends Si<Static<typeof PanelVibrationResult>> {}

@@ -1,7 +1,8 @@
 /** Parts of a box on the wire. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { choice, count, list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { boardIds, cutOutPurposes, panelRoles } from './words.ts'
 
 export const PanelPointBody = component('PanelPoint', 'A point on the outer face of a part.', {
@@ -18,6 +19,7 @@ export const Point3Body = component(
     zMm: quantity('mm', 'From the floor')
   }
 )
+export interface Point3 extends Si<Static<typeof Point3Body>> {}
 
 const DirectionBody = component('BoxDirection', 'A unit vector in the axes of the box.', {
   x: quantity('1', 'Share to the right'),
@@ -48,6 +50,7 @@ export const CutOutBody = component('CutOut', 'A hole, or a rebate when it has a
   rebateDepthMm: Type.Optional(quantity('mm', 'Depth from the outer face; right through when absent', { above: 0 })),
   screwCircle: Type.Optional(ref(ScrewCircleBody))
 })
+export interface CutOut extends Si<Static<typeof CutOutBody>> {}
 
 const PanelEdgeBody = component('PanelEdge', 'An edge that is not simply sawn square and left sharp.', {
   edge: count('Edge from this point of the outline to the next', 0, 63),
@@ -90,3 +93,4 @@ export const PanelBody = component(
     place: Type.Optional(ref(PanelPlaceBody, 'Of the first of them'))
   }
 )
+export interface Panel extends Si<Static<typeof PanelBody>> {}

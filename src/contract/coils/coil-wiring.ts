@@ -1,7 +1,8 @@
 /** Request and answer of joining coils. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { choice, count, list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { SpeakerCableBody, SpeakerCableResult, speakerCableCandidates } from '../supply/speaker-cable.ts'
 import { wiringFields } from './wiring.ts'
 import { MOST_COILS_LISTED_IN_FULL, MOST_LOADS_SHOWN } from './words.ts'
@@ -36,10 +37,12 @@ export const CoilWiringRequest = component(
     coilReOhm: Type.Optional(
       quantity('Ω', 'Direct-current resistance of one coil, for like coils', { from: 0.01, to: 1000 })
     ),
-    totalPowerW: Type.Optional(quantity('W', 'Power into the whole load', { above: 0, to: 100000 })),
+    totalPowerW: Type.Optional(quantity('W', 'Power into the whole load', { above: 0, to: 100_000 })),
     cable: Type.Optional(ref(SpeakerCableBody, 'The cable from the amplifier to the coils; needs totalPowerW'))
   }
 )
+export interface CoilWiringRequest extends Si<Static<typeof CoilWiringRequest>> {}
+
 export const CoilLoad = component('CoilLoad', 'One load, with the best network that presents it.', {
   ohm: quantity('Ω', 'Load the amplifier sees'),
   ratio: Type.Optional(
@@ -56,6 +59,8 @@ export const CoilLoad = component('CoilLoad', 'One load, with the best network t
   ),
   hottestCoilPowerW: Type.Optional(quantity('W', 'Power in the hottest coil of an unbalanced network'))
 })
+export interface CoilLoadRow extends Si<Static<typeof CoilLoad>> {}
+
 export const CoilArrangement = component(
   'CoilArrangement',
   'A balanced network made the usual way: the coils of each driver first, then the drivers.',
@@ -74,6 +79,8 @@ export const CoilArrangement = component(
     allowed
   }
 )
+export interface ArrangementRow extends Si<Static<typeof CoilArrangement>> {}
+
 export const CoilWiringChosen = component('CoilWiringChosen', 'The load to wire, terminal by terminal.', {
   ohm: quantity('Ω', 'Load the amplifier sees'),
   join: text('How the coils are joined'),
@@ -81,6 +88,8 @@ export const CoilWiringChosen = component('CoilWiringChosen', 'The load to wire,
   reOhm: Type.Optional(quantity('Ω', 'Direct-current resistance of the whole load, with coilReOhm given')),
   ...wiringFields
 })
+export interface ChosenWiring extends Si<Static<typeof CoilWiringChosen>> {}
+
 export const optionalOhm = (description: string) => Type.Optional(quantity('Ω', description))
 export const CoilWiringResult = component(
   'CoilWiringResult',
@@ -116,3 +125,4 @@ export const CoilWiringResult = component(
     cableCandidates: Type.Optional(speakerCableCandidates)
   }
 )
+export interface CoilWiring extends Si<Static<typeof CoilWiringResult>> {}

@@ -1,9 +1,9 @@
 /** A driver’s data sheet as a request, and the completed set. */
-
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { AirBody } from '../acoustics/air.ts'
 import { component, ref } from '../field/component.ts'
 import { choice, list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { SD_CM2_BOUNDS, vasAir } from './driver.ts'
 import { coilConnections } from './words.ts'
 
@@ -17,19 +17,19 @@ export const DriverSheet = component(
     qms: Type.Optional(quantity('1', 'Mechanical Q', { from: 0.05, to: 200 })),
     qes: Type.Optional(quantity('1', 'Electrical Q', { from: 0.02, to: 50 })),
     qts: Type.Optional(quantity('1', 'Total Q', { from: 0.02, to: 50 })),
-    vasL: Type.Optional(quantity('L', 'Air volume as compliant as the suspension', { from: 1e-4, to: 20000 })),
+    vasL: Type.Optional(quantity('L', 'Air volume as compliant as the suspension', { from: 1e-4, to: 20_000 })),
     vasAir,
     sdCm2: Type.Optional(quantity('cm²', 'Effective area of the cone', SD_CM2_BOUNDS)),
     reOhm: Type.Optional(quantity('Ω', 'Direct-current resistance of the coil', { from: 0.02, to: 200 })),
     blTm: Type.Optional(quantity('T·m', 'Force factor', { from: 0.1, to: 500 })),
-    mmsG: Type.Optional(quantity('g', 'Moving mass with its air load', { from: 1e-3, to: 50000 })),
-    mmdG: Type.Optional(quantity('g', 'Moving mass without air load, in place of Mms', { from: 1e-3, to: 50000 })),
-    cmsMmPerN: Type.Optional(quantity('mm/N', 'Compliance of the suspension', { from: 1e-6, to: 10000 })),
-    rmsKgPerS: Type.Optional(quantity('kg/s', 'Mechanical resistance', { from: 0.001, to: 50000 })),
-    leMh: Type.Optional(quantity('mH', 'Coil inductance', { from: 0, to: 50000 })),
-    leParallelOhm: Type.Optional(quantity('Ω', 'Resistance across the inductance', { above: 0, to: 10000 })),
+    mmsG: Type.Optional(quantity('g', 'Moving mass with its air load', { from: 1e-3, to: 50_000 })),
+    mmdG: Type.Optional(quantity('g', 'Moving mass without air load, in place of Mms', { from: 1e-3, to: 50_000 })),
+    cmsMmPerN: Type.Optional(quantity('mm/N', 'Compliance of the suspension', { from: 1e-6, to: 10_000 })),
+    rmsKgPerS: Type.Optional(quantity('kg/s', 'Mechanical resistance', { from: 0.001, to: 50_000 })),
+    leMh: Type.Optional(quantity('mH', 'Coil inductance', { from: 0, to: 50_000 })),
+    leParallelOhm: Type.Optional(quantity('Ω', 'Resistance across the inductance', { above: 0, to: 10_000 })),
     xmaxMm: Type.Optional(quantity('mm', 'Linear excursion, one way, peak', { above: 0, to: 500 })),
-    powerW: Type.Optional(quantity('W', 'Continuous power rating', { above: 0, to: 100000 })),
+    powerW: Type.Optional(quantity('W', 'Continuous power rating', { above: 0, to: 100_000 })),
     ratedImpedanceOhm: Type.Optional(quantity('Ω', 'Rated impedance', { from: 0.1, to: 200 })),
     nominalDiameterMm: Type.Optional(
       quantity('mm', 'Nominal diameter (12 in is 305 mm); used where Sd is absent', { from: 50, to: 1000 })
@@ -38,6 +38,8 @@ export const DriverSheet = component(
     level2V83Db: Type.Optional(quantity('dB', 'Printed sensitivity at 2.83 V, 1 m', { from: 40, to: 130 }))
   }
 )
+export interface DriverSheet extends Si<Static<typeof DriverSheet>> {}
+
 export const SheetCoils = component(
   'SheetCoils',
   'The voice coils of the driver and the connection the sheet speaks of.',
@@ -79,10 +81,14 @@ export const CompletedDriver = component(
     powerW: Type.Optional(quantity('W', 'Continuous power rating'))
   }
 )
+export interface CompletedDriver extends Si<Static<typeof CompletedDriver>> {}
+
 export const ParameterOrigin = component('ParameterOrigin', 'Where a value comes from.', {
   origin: choice('`given` by the sheet, `derived` from it, or `assumed`', ['given', 'derived', 'assumed']),
   rule: Type.Optional(Type.String({ description: 'Formula or reason of a derived or assumed value' }))
 })
+export interface Origin extends Si<Static<typeof ParameterOrigin>> {}
+
 const OriginRef = ref(ParameterOrigin)
 
 export const ParameterOrigins = component('ParameterOrigins', 'Where each value of the set comes from.', {
@@ -112,6 +118,8 @@ export const ParameterCheck = component(
     detail: Type.String({ description: 'Both values and what they were reached from' })
   }
 )
+export interface IdentityCheck extends Si<Static<typeof ParameterCheck>> {}
+
 export const MendedParameter = component(
   'MendedParameter',
   'The figure, or the two that changed places, as it would be if the slip had happened; never applied.',
@@ -136,6 +144,8 @@ export const UnitSlip = component('UnitSlip', 'A slip that would explain what is
   detail: Type.String({ description: 'The slip in words' }),
   mended: ref(MendedParameter)
 })
+export interface NamedSlip extends Si<Static<typeof UnitSlip>> {}
+
 export const DriverFigures = component('DriverFigures', 'What follows from the set; half space, 1 m.', {
   ebpHz: quantity('Hz', 'Efficiency bandwidth product fs/Qes'),
   efficiencyPercent: quantity('%', 'Reference efficiency'),
@@ -146,6 +156,8 @@ export const DriverFigures = component('DriverFigures', 'What follows from the s
   sweptVolumeL: Type.Optional(quantity('L', 'Volume the cone sweeps one way, Sd·Xmax')),
   airLoadG: quantity('g', 'Air load on both sides of the cone without a baffle, as fs is measured; part of Mms')
 })
+export interface DriverFigures extends Si<Static<typeof DriverFigures>> {}
+
 export const DriverLeaning = component(
   'DriverLeaning',
   'The kind of box the driver leans to; a rule of thumb, not a computation.',
@@ -166,3 +178,4 @@ export const DriverParametersResult = component(
     leaning: ref(DriverLeaning)
   }
 )
+export interface DriverParameters extends Si<Static<typeof DriverParametersResult>> {}

@@ -1,7 +1,8 @@
 /** Schema of one driver by its data sheet. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { component } from '../field/component.ts'
 import { choice, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { vasAirs } from './words.ts'
 
 const given = (unit: string, description: string, to: number) =>
@@ -48,3 +49,4 @@ export const DriverBody = component(
   'One driver, its coils already joined. Area and resistance, and either the small-signal set (fs, Vas, two of Qms, Qes, Qts) or the mechanical set (Mms, Cms, Rms, Bl). Where both are given the small-signal set counts and the rest is held against it.',
   driverProperties
 )
+export interface DriverRequest extends Si<Static<typeof DriverBody>> {}

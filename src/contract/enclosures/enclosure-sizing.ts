@@ -1,9 +1,10 @@
 /** Schemas of the result of sizing an enclosure. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { AirBody } from '../acoustics/air.ts'
 import { DriverBody } from '../drivers/driver.ts'
 import { component, ref } from '../field/component.ts'
 import { choice, count, list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { sources } from '../sources/source.ts'
 import { DriversBody } from './enclosure.ts'
 import { alignmentIds, liningAmounts, sizedKinds } from './words.ts'
@@ -101,6 +102,8 @@ export const SizingResultBody = component(
     unsuited: list('Alignments without a member for this driver', ref(Unsuited), 0, 40)
   }
 )
+export interface EnclosureSizing extends Si<Static<typeof SizingResultBody>> {}
+
 export const lossQ = (description: string) => Type.Optional(quantity('1', description, { from: 0.5, to: 1e6 }))
 export const SizingWanted = component(
   'SizingWanted',
@@ -159,3 +162,4 @@ export const EnclosureSizingRequest = component('EnclosureSizingRequest', 'A dri
   lining: Type.Optional(ref(SizingLining)),
   passiveRadiators: Type.Optional(ref(SizingPassiveRadiators))
 })
+export interface SizingRequest extends Si<Static<typeof EnclosureSizingRequest>> {}

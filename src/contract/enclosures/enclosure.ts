@@ -1,7 +1,8 @@
 /** Schemas of enclosures: one branch a kind, chambers with their openings. */
-import Type, { type TProperties } from 'typebox'
+import Type, { type Static, type TProperties } from 'typebox'
 import { byTag, component, ref } from '../field/component.ts'
 import { choice, count, label, list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 
 const q = (description: string) => Type.Optional(quantity('1', description, { from: 0.1, to: 1e6 }))
 
@@ -15,6 +16,7 @@ const portProperties = {
   lossQ: q('Q of the friction in the port at its tuning; absent: no friction')
 }
 export const PortBody = component('Port', 'Equal ports of one chamber.', portProperties)
+export interface PortRequest extends Si<Static<typeof PortBody>> {}
 
 const radiatorProperties = {
   count: Type.Optional(count('Number of equal radiators', 1, 64)),
@@ -28,6 +30,7 @@ export const PassiveRadiatorsBody = component(
   'Equal passive radiators of one chamber.',
   radiatorProperties
 )
+export interface PassiveRadiatorRequest extends Si<Static<typeof PassiveRadiatorsBody>> {}
 
 const air = {
   netVolumeL: quantity('L', 'Acoustic volume for all drivers together', { from: 0.01, to: 1e6 }),
@@ -46,6 +49,7 @@ export const OpenChamberBody = component('OpenChamber', 'A chamber with either p
   port: Type.Optional(ref(PortBody)),
   passiveRadiators: Type.Optional(ref(PassiveRadiatorsBody))
 })
+export interface ChamberRequest extends Si<Static<typeof OpenChamberBody>> {}
 
 const place = (description: string) => label(`${description}: \`outside\`, \`behind\` or a chamber`, 40)
 const lossHz = Type.Optional(quantity('Hz', 'Frequency at which the loss Qs hold', { from: 0.1, to: 20_000 }))
@@ -146,6 +150,7 @@ export const DriversBody = component('Drivers', 'Equal drivers that share the en
   inSeries: Type.Optional(count('Drivers in each string; the strings lie in parallel', 1, 64)),
   isobaric: Type.Optional(ref(IsobaricBody))
 })
+export interface DriversRequest extends Si<Static<typeof DriversBody>> {}
 
 export const SourceBody = component('Source', 'What feeds the drivers: a voltage, or the power it would give.', {
   voltageV: Type.Optional(
@@ -155,3 +160,4 @@ export const SourceBody = component('Source', 'What feeds the drivers: a voltage
   loadOhm: Type.Optional(quantity('Ω', 'Load at which the power is meant', { from: 0.05, to: 1000 })),
   seriesOhm: Type.Optional(quantity('Ω', 'Resistance of amplifier and cable before the drivers', { from: 0, to: 1000 }))
 })
+export interface SourceRequest extends Si<Static<typeof SourceBody>> {}

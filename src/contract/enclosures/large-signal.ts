@@ -1,7 +1,8 @@
 /** Schemas of a system at work: the limits, the losses, the protection. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { choice, count, list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { MOST_FREQUENCIES } from './frequencies.ts'
 import { limitNames } from './words.ts'
 
@@ -109,3 +110,4 @@ export const LargeSignalBody = component('LargeSignal', 'The system at work.', {
   heating: Type.Optional(ref(HeatingResultBody)),
   protection: Type.Optional(ref(ProtectionBody))
 })
+export interface LargeSignal extends Si<Static<typeof LargeSignalBody>> {}

@@ -1,7 +1,8 @@
 /** Schema of what a system must not exceed. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { choice, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { thermalReadings } from './words.ts'
 
 const some = (unit: string, description: string, from: number, to: number) =>
@@ -50,3 +51,4 @@ export const LimitsBody = component(
     programmeToHz: some('Hz', 'Highest frequency of what is played', 2, 2000)
   }
 )
+export interface LimitsRequest extends Si<Static<typeof LimitsBody>> {}

@@ -1,8 +1,9 @@
 /** Schemas of a response: curves of equal length, and the figures it is judged by. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { CabinModelBody } from '../acoustics/cabin.ts'
 import { component, ref } from '../field/component.ts'
 import { choice, list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { MOST_FREQUENCIES } from './frequencies.ts'
 import { LargeSignalBody, largeSignalCurves } from './large-signal.ts'
 import { TimeResponseBody } from './time-response.ts'
@@ -95,6 +96,7 @@ export const ScalarsBody = component(
     excursionMinima: list('Dips of the excursion, 5 to 400 Hz, ascending', ref(ExcursionExtremeBody), 0, 64)
   }
 )
+export interface ResponseScalars extends Si<Static<typeof ScalarsBody>> {}
 
 export const PartCurveBody = component('PartCurve', 'A named part of the enclosure with its curve.', {
   part: choice('What it is', ['chamber', 'port', 'passive-radiator', 'drivers']),

@@ -1,7 +1,8 @@
 /** Schemas of the response in time. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { component } from '../field/component.ts'
 import { count, list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 
 const MOST_MOMENTS = 4000
 
@@ -9,6 +10,7 @@ export const TimeResponseRequestBody = component('TimeResponseRequest', 'Asks fo
   durationMs: Type.Optional(quantity('ms', 'How long to follow it', { from: 1, to: 10_000 })),
   points: Type.Optional(count('Moments, equally spaced, the first at zero', 2, MOST_MOMENTS))
 })
+export interface TimeResponseRequest extends Si<Static<typeof TimeResponseRequestBody>> {}
 
 const course = (unit: string, description: string) =>
   list(description, Type.Number({ description: `Value [${unit}]` }), 2, MOST_MOMENTS)
@@ -32,3 +34,4 @@ export const TimeResponseBody = component(
     )
   }
 )
+export interface TimeResponse extends Si<Static<typeof TimeResponseBody>> {}

@@ -1,7 +1,8 @@
 /** Schemas of a tolerance run: the spreads that go in, the bands and sensitivities that come out. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { choice, list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { MOST_FREQUENCIES } from './frequencies.ts'
 import { figureNames, parameterNames } from './words.ts'
 
@@ -27,6 +28,7 @@ export const SpreadBody = component(
     temperatureK: Type.Optional(quantity('K', 'One standard deviation of the air temperature', { from: 0, to: 30 }))
   }
 )
+export interface Spread extends Si<Static<typeof SpreadBody>> {}
 
 const values = (unit: string, description: string) =>
   list(description, Type.Number({ description: `Value [${unit}]` }), 1, MOST_FREQUENCIES)
@@ -114,3 +116,4 @@ export const ToleranceResultBody = component('EnclosureTolerance', 'The spread o
   withinXmaxPercent: Type.Optional(quantity('%', 'Share of the samples whose largest excursion keeps to Xmax')),
   sensitivities: list('By figure, the parameter with the greatest share first', ref(SensitivityBody), 0, 400)
 })
+export interface Tolerance extends Si<Static<typeof ToleranceResultBody>> {}

@@ -1,11 +1,12 @@
 /** Schemas of the result of sizing a port. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { AirBody } from '../acoustics/air.ts'
 import { DriverBody } from '../drivers/driver.ts'
 import { DriversBody, SourceBody } from '../enclosures/enclosure.ts'
 import { filterChain } from '../enclosures/filter.ts'
 import { byTag, component, ref } from '../field/component.ts'
 import { choice, count, list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { endModels, endSituations, portMouths, slotWalls, wayOutChanges } from './words.ts'
 
 const Demand = component('PortDemand', 'The air the ports carry at full drive and the area that asks for.', {
@@ -82,9 +83,11 @@ export const PortSizingResultBody = component(
     waysOut: list('What would fit where the recommended port does not', ref(WayOut), 0, 12)
   }
 )
+export interface PortSizing extends Si<Static<typeof PortSizingResultBody>> {}
+
 export const ports = Type.Optional(count('Equal ports; weighed when absent', 1, 16))
 export const length = Type.Optional(
-  quantity('mm', 'Physical length, to learn the tuning of a port given whole', { from: 1, to: 10000 })
+  quantity('mm', 'Physical length, to learn the tuning of a port given whole', { from: 1, to: 10_000 })
 )
 export const RoundPortWish = component('RoundPortWish', 'Round ports; what is absent is chosen.', {
   kind: Type.Literal('round', { description: 'Shape' }),
@@ -95,6 +98,8 @@ export const RoundPortWish = component('RoundPortWish', 'Round ports; what is ab
     quantity('mm', 'Radius of a rounding at both mouths, part of the length', { from: 0, to: 200 })
   )
 })
+export interface RoundPortWish extends Si<Static<typeof RoundPortWish>> {}
+
 export const SlotPortWish = component('SlotPortWish', 'Slots; what is absent is chosen.', {
   kind: Type.Literal('slot', { description: 'Shape' }),
   count: ports,
@@ -114,6 +119,8 @@ export const SlotPortWish = component('SlotPortWish', 'Slots; what is absent is 
     quantity('mm', 'Clear height of the box where a full-width slot ends, the slot in it', { from: 20, to: 3000 })
   )
 })
+export interface SlotPortWish extends Si<Static<typeof SlotPortWish>> {}
+
 export const PortEnds = component('PortEnds', 'How the ends stand.', {
   inner: Type.Optional(choice('Inner end: `flanged` flush in a panel, `free` standing in the box', endSituations)),
   outer: Type.Optional(choice('Outer end', endSituations))
@@ -122,10 +129,10 @@ export const PortSpace = component('PortSpace', 'Room for the port.', {
   straightMm: Type.Optional(
     quantity('mm', 'Longest straight run from the outer face, clearance behind the mouth taken off', {
       from: 10,
-      to: 10000
+      to: 10_000
     })
   ),
-  bentMm: Type.Optional(quantity('mm', 'Longest centre line with bends', { from: 10, to: 20000 }))
+  bentMm: Type.Optional(quantity('mm', 'Longest centre line with bends', { from: 10, to: 20_000 }))
 })
 export const PortSizingRequest = component('PortSizingRequest', 'A vented box looking for its port.', {
   netVolumeL: quantity('L', 'Net volume, port and driver taken off', { from: 0.5, to: 5000 }),
@@ -171,3 +178,4 @@ export const PortSizingRequest = component('PortSizingRequest', 'A vented box lo
   bends: Type.Optional(count('Mitred right-angle bends', 0, 4)),
   space: Type.Optional(ref(PortSpace))
 })
+export interface PortSizingRequest extends Si<Static<typeof PortSizingRequest>> {}

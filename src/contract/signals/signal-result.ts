@@ -1,9 +1,10 @@
 /** Schemas of what a signal set-up answers. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { gainTargetFields, meterFields } from '../amplifiers/gain.ts'
 import { cautionCatalogue } from '../cautions/catalogue.ts'
 import { component, ref } from '../field/component.ts'
 import { choice, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { signalStepIds } from './words.ts'
 
 const text = (description: string) => Type.String({ description })
@@ -80,6 +81,7 @@ export const CommissioningStepBody = component('SignalStep', 'One step of the fi
     }
   )
 })
+export interface SignalStep extends Si<Static<typeof CommissioningStepBody>> {}
 
 export const SignalSetupResultBody = component(
   'SignalSetupResult',
@@ -95,3 +97,4 @@ export const SignalSetupResultBody = component(
     steps: Type.Array(ref(CommissioningStepBody), { description: 'In this order' })
   }
 )
+export interface SignalSetup extends Si<Static<typeof SignalSetupResultBody>> {}

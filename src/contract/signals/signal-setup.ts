@@ -1,12 +1,13 @@
 /** Request of setting up the signal path. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { toneFields } from '../amplifiers/gain.ts'
 import { ratingKinds } from '../amplifiers/words.ts'
 import { byTag, component, ref } from '../field/component.ts'
 import { choice, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 
 export const volts = (description: string) => quantity('V', description, { from: 0.01, to: 200 })
-export const resistance = (description: string) => quantity('Ω', description, { from: 0.1, to: 1000000 })
+export const resistance = (description: string) => quantity('Ω', description, { from: 0.1, to: 1_000_000 })
 export const hertz = (description: string) => quantity('Hz', description, { from: 5, to: 500 })
 export const flag = (description: string) => Type.Boolean({ description })
 export const tag = <const Kind extends string>(kind: Kind) => Type.Literal(kind, { description: 'Kind of source' })
@@ -18,6 +19,8 @@ export const LineLevelSource = component('LineLevelSource', 'A line output.', {
   differential: Type.Optional(flag('Whether plus and minus both carry signal')),
   factory
 })
+export interface LineLevelSource extends Si<Static<typeof LineLevelSource>> {}
+
 export const SpeakerLevelSource = component(
   'SpeakerLevelSource',
   'A loudspeaker output: levelV, or powerW with loadOhm.',
@@ -30,12 +33,16 @@ export const SpeakerLevelSource = component(
     factory
   }
 )
+export interface SpeakerLevelSource extends Si<Static<typeof SpeakerLevelSource>> {}
+
 export const DigitalSource = component('DigitalSource', 'A digital output behind a converter with a line output.', {
   kind: tag('digital'),
   levelV: Type.Optional(volts('Line output of the converter at full scale')),
   outputOhm: Type.Optional(resistance('Output resistance of the converter')),
   factory
 })
+export interface DigitalSource extends Si<Static<typeof DigitalSource>> {}
+
 export const SignalSource = byTag('SignalSource', 'Where the signal comes from.', 'kind', [
   LineLevelSource,
   SpeakerLevelSource,
@@ -48,8 +55,10 @@ export const SignalInput = component('SignalInput', "The amplifier's input.", {
   differential: Type.Optional(flag('Whether the input is differential or isolated')),
   speakerLevelV: Type.Optional(volts('Highest voltage of its speaker-level input; absent: it has none'))
 })
+export interface AmplifierInput extends Si<Static<typeof SignalInput>> {}
+
 export const SignalAmplifier = component('SignalAmplifier', 'The output whose gain is set.', {
-  powerW: quantity('W', 'Continuous RMS power into loadOhm', { from: 0.1, to: 100000 }),
+  powerW: quantity('W', 'Continuous RMS power into loadOhm', { from: 0.1, to: 100_000 }),
   ratingKind: Type.Optional(choice('What kind of figure powerW is; only `rms` is taken', ratingKinds)),
   loadOhm: quantity('Ω', 'Load that is wired', { from: 0.05, to: 1000 }),
   bridged: Type.Optional(flag('Whether the output is a bridged pair of channels')),
@@ -60,10 +69,14 @@ export const TestTone = component('TestTone', 'The test tone and what is allowed
   frequencyHz: Type.Optional(hertz('Frequency of the tone')),
   boostDb: Type.Optional(quantity('dB', 'Boost that is switched on after the setting', { from: 0, to: 24 }))
 })
+export interface ToneRequest extends Si<Static<typeof TestTone>> {}
+
 export const FilterCorner = component('FilterCorner', 'A corner of the band.', {
   cornerHz: hertz('Corner frequency'),
   order: Type.Optional(Type.Integer({ description: 'Order, 6 dB an octave each', minimum: 1, maximum: 8 }))
 })
+export interface CornerRequest extends Si<Static<typeof FilterCorner>> {}
+
 export const AcousticFacts = component('AcousticFacts', 'What the response of the enclosure showed.', {
   tuningHz: Type.Optional(hertz('Tuning of a port or passive radiator')),
   excursionLimitHz: Type.Optional(hertz('Below this the cone passes its limit at the target power')),
@@ -74,6 +87,8 @@ export const SignalFilters = component('SignalFilters', 'The corners wanted, or 
   highPass: Type.Optional(ref(FilterCorner, 'Protective high-pass')),
   acoustic: Type.Optional(ref(AcousticFacts))
 })
+export interface CrossoverRequest extends Si<Static<typeof SignalFilters>> {}
+
 export const TurnOnRequest = component('TurnOnRequest', 'How the amplifier can be switched on.', {
   remoteOutput: flag('Whether the source has a switched 12 V output'),
   limitA: Type.Optional(quantity('A', 'What that output may deliver', { from: 0.001, to: 10 })),
@@ -85,9 +100,11 @@ export const TurnOnRequest = component('TurnOnRequest', 'How the amplifier can b
     })
   ),
   amplifierSenses: Type.Optional(flag('Whether the amplifier can switch itself on by its signal')),
-  relayCoilOhm: Type.Optional(quantity('Ω', 'Coil of the relay', { from: 10, to: 10000 })),
+  relayCoilOhm: Type.Optional(quantity('Ω', 'Coil of the relay', { from: 10, to: 10_000 })),
   systemVoltageV: Type.Optional(quantity('V', 'Highest voltage with the engine running', { from: 6, to: 60 }))
 })
+export interface TurnOnRequest extends Si<Static<typeof TurnOnRequest>> {}
+
 export const inputsInParallel = Type.Optional(
   Type.Integer({ description: 'Amplifier inputs on one line output', minimum: 1, maximum: 16 })
 )
@@ -99,7 +116,7 @@ export const SignalSetupRequest = component(
     source: Type.Optional(ref(SignalSource)),
     amplifier: ref(SignalAmplifier),
     driversPowerW: Type.Optional(
-      quantity('W', 'Sum of the continuous ratings of the drivers on this output', { from: 0.1, to: 100000 })
+      quantity('W', 'Sum of the continuous ratings of the drivers on this output', { from: 0.1, to: 100_000 })
     ),
     inputsInParallel,
     converterLineV,
@@ -109,3 +126,4 @@ export const SignalSetupRequest = component(
     systemVoltageV: Type.Optional(quantity('V', 'Nominal voltage of the vehicle, 12, 24 or 48', { from: 6, to: 58 }))
   }
 )
+export interface SignalSetupRequest extends Si<Static<typeof SignalSetupRequest>> {}

@@ -1,7 +1,8 @@
 /** Schemas of a chosen fuse, shared by the cable and fuse resources. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { choice, list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import {
   batteryChemistries,
   conductors,
@@ -70,6 +71,7 @@ export const ProtectedCable = component('ProtectedCable', 'A cable a fuse protec
   conductor: Type.Optional(choice('Metal of the conductor', conductors)),
   ...insulationFields
 })
+export interface CableRequest extends Si<Static<typeof ProtectedCable>> {}
 
 export const batterySourceFields = {
   openCircuitV: Type.Optional(quantity('V', 'Open-circuit voltage of the battery', { from: 5, to: 60 })),
@@ -87,6 +89,7 @@ export const BatterySource = component(
   'The battery as a source of fault current.',
   batterySourceFields
 )
+export interface BatterySource extends Si<Static<typeof BatterySource>> {}
 
 const Placement = component('FusePlacement', 'Where the fuse sits.', {
   idealMm: quantity('mm', 'Aim: conductor between source and fuse'),
@@ -105,3 +108,4 @@ export const ChosenFuse = component('ChosenFuse', 'A fuse-link of a standard fam
   breakingA: quantity('A', 'Breaking capacity'),
   placement: ref(Placement)
 })
+export interface ChosenFuse extends Si<Static<typeof ChosenFuse>> {}

@@ -1,7 +1,8 @@
 /** Schemas of the cable between amplifier and box. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { choice, label, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { conductors } from './words.ts'
 
 export const SpeakerCableBody = component('SpeakerCableRequest', 'The cable from an amplifier to its load.', {
@@ -24,6 +25,7 @@ export const SpeakerCableBody = component('SpeakerCableRequest', 'The cable from
   ),
   qes: Type.Optional(quantity('1', 'Electrical Q of the drivers, needs reOhm', { from: 0.01, to: 20 }))
 })
+export interface SpeakerCableRequest extends Si<Static<typeof SpeakerCableBody>> {}
 
 const rowFields = {
   designation: Type.String({ description: 'Size with its series' }),
@@ -49,6 +51,7 @@ export const SpeakerCableResult = component('SpeakerCable', 'A speaker cable and
   qesFactor: Type.Optional(quantity('1', 'Qes with cable and output resistance over Qes without')),
   qes: Type.Optional(quantity('1', 'Qes with cable and output resistance'))
 })
+export interface SpeakerCable extends Si<Static<typeof SpeakerCableResult>> {}
 
 const Candidate = component('SpeakerCableCandidate', 'A size that was considered.', rowFields)
 

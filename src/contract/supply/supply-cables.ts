@@ -1,8 +1,8 @@
 /** Request and answer of choosing a cable. */
-
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { choice, list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { conductorFields, systemVoltageV } from './electrical.ts'
 import {
   BatterySource,
@@ -31,12 +31,14 @@ export const ShortCircuitRequest = component('ShortCircuitRequest', 'A short cir
     )
   )
 })
+export interface ShortCircuitRequest extends Si<Static<typeof ShortCircuitRequest>> {}
+
 export const CableRequest = component(
   'CableRequest',
   'A feeder that wants a cable and a fuse. Lengths are conductor lengths.',
   {
     loadPowerW: Type.Optional(
-      quantity('W', 'Power drawn at full sine (not put out); or currentA', { above: 0, to: 100000 })
+      quantity('W', 'Power drawn at full sine (not put out); or currentA', { above: 0, to: 100_000 })
     ),
     currentA: Type.Optional(quantity('A', 'Current at full sine; or loadPowerW', { above: 0, to: 5000 })),
     ...loadOnFuseFields,
@@ -88,11 +90,13 @@ export const CableRequest = component(
     ),
     dropOutV: Type.Optional(quantity('V', 'Voltage at which the amplifier’s converter stops', { from: 1, to: 60 })),
     futureLoadPowerW: Type.Optional(
-      quantity('W', 'Power the next amplifier will draw: what to lay now', { above: 0, to: 100000 })
+      quantity('W', 'Power the next amplifier will draw: what to lay now', { above: 0, to: 100_000 })
     ),
     shortCircuit: Type.Optional(ref(ShortCircuitRequest))
   }
 )
+export interface CableChoiceRequest extends Si<Static<typeof CableRequest>> {}
+
 export const limit = choice('Limit', cableLimits)
 export const sizeFields = {
   designation: Type.String({ description: 'Size with its series' }),
@@ -113,6 +117,8 @@ export const CableCandidate = component('CableCandidate', 'One size and the limi
   ...sizeFields,
   fails: list('Every limit it fails; none means it fits', limit, 0, 5)
 })
+export interface Candidate extends Si<Static<typeof CableCandidate>> {}
+
 export const ChosenCable = component('ChosenCable', 'The smallest size that passes every limit.', {
   ...sizeFields,
   governedBy: choice('The limit that kept the smaller sizes out', [...cableLimits, 'smallest-size']),
@@ -121,6 +127,8 @@ export const ChosenCable = component('ChosenCable', 'The smallest size that pass
   hotTotalDropPercent: quantity('%', 'The same of nominal voltage'),
   hotLossW: quantity('W', 'Heat along the run at full sine, hot')
 })
+export interface ChosenCable extends Si<Static<typeof ChosenCable>> {}
+
 export const ParallelRuns = component('ParallelRuns', 'Equal runs side by side where no single size fits.', {
   runs: Type.Integer({ description: 'How many' }),
   designation: Type.String({ description: 'Size of each' }),
@@ -129,11 +137,15 @@ export const ParallelRuns = component('ParallelRuns', 'Equal runs side by side w
   ampacityA: quantity('A', 'What each may carry'),
   dropV: quantity('V', 'Drop')
 })
+export interface ParallelRuns extends Si<Static<typeof ParallelRuns>> {}
+
 export const GroundReading = component('GroundReading', 'The ground test at one current.', {
   currentA: quantity('A', 'Current'),
   expectedMv: quantity('mV', 'Expected between the ground terminal and the battery’s negative post, conductor cold'),
   acceptanceMv: quantity('mV', 'Most that is accepted: 30 % over the design with the conductor hot')
 })
+export interface GroundReading extends Si<Static<typeof GroundReading>> {}
+
 export const GroundAdvice = component('GroundAdvice', 'The way back, and what its test should read.', {
   kind: choice('Return', ['cable', 'chassis']),
   designation: Type.Optional(Type.String({ description: 'Size of ground lead, return cable and body strap' })),
@@ -144,6 +156,8 @@ export const GroundAdvice = component('GroundAdvice', 'The way back, and what it
   heavy: Type.Optional(ref(GroundReading, 'With dense bass music, 1/3 of rated output')),
   text: Type.String({ description: 'In words' })
 })
+export interface Ground extends Si<Static<typeof GroundAdvice>> {}
+
 export const ShortCircuitSize = component('ShortCircuitSize', 'A size under the stated short circuit.', {
   designation: Type.String({ description: 'Size with its series' }),
   withstandA2s: quantity('A²·s', 'k²·S²'),
@@ -157,6 +171,8 @@ export const ShortCircuitAnswer = component('ShortCircuitAnswer', 'The stated sh
   minimumAreaMm2: quantity('mm²', 'Least section'),
   sizes: list('The chosen size first, then the others', ref(ShortCircuitSize), 1, 65)
 })
+export interface ShortCircuitAnswer extends Si<Static<typeof ShortCircuitAnswer>> {}
+
 export const CableLoad = component('CableLoad', 'The load the cable was chosen for.', {
   powerW: quantity('W', 'Power drawn'),
   currentA: quantity('A', 'Current of fuse and ampacity')
@@ -183,3 +199,4 @@ export const CableResult = component('CableResult', 'Cable, fuse, and every cand
   ground: ref(GroundAdvice),
   shortCircuit: Type.Optional(ref(ShortCircuitAnswer))
 })
+export interface CableChoice extends Si<Static<typeof CableResult>> {}

@@ -1,8 +1,8 @@
 /** Request and answer of what amplifiers draw. */
-
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { choice, list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { amplifierOnSupply, drive, systemVoltageV } from './electrical.ts'
 import { amplifierClasses, batteryChemistries } from './words.ts'
 
@@ -11,6 +11,8 @@ export const SupplyAmplifier = component(
   'An amplifier as the supply sees it. Needs a power, and its class, efficiency or input current.',
   amplifierOnSupply
 )
+export interface AmplifierOnSupply extends Si<Static<typeof SupplyAmplifier>> {}
+
 export const ChargingRequest = component('ChargingRequest', 'What charges the vehicle while it runs.', {
   kind: choice('Alternator, or a DC-DC converter: from 24 V of a truck, 48 V or the traction battery', [
     'alternator',
@@ -26,6 +28,8 @@ export const ChargingRequest = component('ChargingRequest', 'What charges the ve
   hotFactor: Type.Optional(quantity('1', 'Output of an alternator hot over cold', { from: 0.3, to: 1 })),
   baseLoadA: Type.Optional(quantity('A', 'What the vehicle itself draws while it runs', { from: 0, to: 500 }))
 })
+export interface ChargingRequest extends Si<Static<typeof ChargingRequest>> {}
+
 export const batteryFields = {
   capacityAh: quantity('A·h', 'Capacity of the bank at the rated hours', { from: 1, to: 2000 }),
   ratedHours: Type.Optional(quantity('h', 'Hours the capacity is printed for', { from: 1, to: 100 })),
@@ -42,6 +46,8 @@ export const BatteryRequest = component('BatteryRequest', 'The battery that play
   ...batteryFields,
   parkedLoadA: Type.Optional(quantity('A', 'What the parked car draws beside the amplifiers', { from: 0, to: 100 }))
 })
+export interface BatteryBank extends Si<Static<typeof BatteryRequest>> {}
+
 export const SecondBatteryRequest = component('SecondBatteryRequest', 'A further battery for the music.', {
   arrangement: choice(
     '`isolated` feeds the amplifiers alone when the engine is off; `parallel` joins the first, of the same chemistry',
@@ -49,14 +55,18 @@ export const SecondBatteryRequest = component('SecondBatteryRequest', 'A further
   ),
   ...batteryFields
 })
+export interface SecondBattery extends Si<Static<typeof SecondBatteryRequest>> {}
+
 export const CapacitorRequest = component('CapacitorRequest', 'A stiffening capacitor at the amplifiers.', {
   capacitanceF: quantity('F', 'Capacitance', { above: 0, to: 1000 }),
   esrOhm: Type.Optional(quantity('Ω', 'Series resistance of the capacitor', { above: 0, to: 1 })),
   sourceOhm: Type.Optional(quantity('Ω', 'Resistance between source and capacitor', { from: 1e-5, to: 10 })),
   fromV: Type.Optional(quantity('V', 'Voltage it is charged to', { above: 0, to: 60 })),
   toV: Type.Optional(quantity('V', 'Voltage it may fall to', { from: 0, to: 60 })),
-  prechargeOhm: Type.Optional(quantity('Ω', 'Resistor it is charged through at first', { from: 0.01, to: 10000 }))
+  prechargeOhm: Type.Optional(quantity('Ω', 'Resistor it is charged through at first', { from: 0.01, to: 10_000 }))
 })
+export interface CapacitorRequest extends Si<Static<typeof CapacitorRequest>> {}
+
 export const SupplyCurrentRequest = component('SupplyCurrentRequest', 'Amplifiers on one supply.', {
   amplifiers: list('Amplifiers fed from this supply', ref(SupplyAmplifier), 1, 32),
   systemVoltageV,
@@ -66,6 +76,8 @@ export const SupplyCurrentRequest = component('SupplyCurrentRequest', 'Amplifier
   secondBattery: Type.Optional(ref(SecondBatteryRequest)),
   capacitor: Type.Optional(ref(CapacitorRequest))
 })
+export interface CurrentRequest extends Si<Static<typeof SupplyCurrentRequest>> {}
+
 export const currentFields = {
   quiescentA: quantity('A', 'At silence, switched on'),
   averageA: quantity('A', 'Ordinary music, 1/8 of rated output: battery and alternator'),
@@ -79,6 +91,8 @@ export const SupplyCurrents = component(
   'The four currents at system voltage, and the ripple.',
   currentFields
 )
+export interface Currents extends Si<Static<typeof SupplyCurrents>> {}
+
 export const sizingFields = {
   fullSineA: quantity('A', 'Test tone at rated output'),
   heavyA: quantity('A', 'Dense bass, 1/3 of rated output')
@@ -92,6 +106,8 @@ export const SizingCurrents = component(
   'What fuse and cable are sized for: every amplifier at the voltage at which it draws most.',
   sizingFields
 )
+export interface SizingCurrents extends Si<Static<typeof SizingCurrents>> {}
+
 export const AmplifierCurrents = component('AmplifierCurrents', 'One amplifier’s share.', {
   name: Type.Optional(Type.String({ description: 'Name from the request' })),
   class: choice('Class used', amplifierClasses),
@@ -107,6 +123,8 @@ export const AmplifierCurrents = component('AmplifierCurrents', 'One amplifier�
   onboardFuseSumA: Type.Optional(quantity('A', 'Sum of its own fuses')),
   plausiblePowerW: Type.Optional(quantity('W', 'Highest continuous output those fuses make believable'))
 })
+export interface AmplifierCurrents extends Si<Static<typeof AmplifierCurrents>> {}
+
 export const ChargingBalance = component(
   'ChargingBalance',
   'Charging balance; a negative surplus comes out of the battery.',
@@ -120,6 +138,8 @@ export const ChargingBalance = component(
     cruiseHeavySurplusA: quantity('A', 'Surplus when driving, dense bass')
   }
 )
+export interface ChargingBalance extends Si<Static<typeof ChargingBalance>> {}
+
 export const EngineOff = component('EngineOff', 'Playing with the engine off.', {
   currentA: quantity('A', 'Ordinary music and the parked car’s own load'),
   peukertExponent: quantity('1', 'Exponent used'),
@@ -129,6 +149,8 @@ export const EngineOff = component('EngineOff', 'Playing with the engine off.', 
   sagV: quantity('V', 'Fall of its voltage at this current'),
   fullSineSagV: quantity('V', 'Fall of its voltage at a full sine')
 })
+export interface EngineOff extends Si<Static<typeof EngineOff>> {}
+
 export const CapacitorEffect = component('CapacitorEffect', 'What the capacitor does.', {
   storedJ: quantity('J', 'Energy stored'),
   usableJ: quantity('J', 'Energy between the two voltages'),
@@ -141,6 +163,8 @@ export const CapacitorEffect = component('CapacitorEffect', 'What the capacitor 
   prechargeOhm: Type.Optional(quantity('Ω', 'Resistor for the first charge and for the discharge')),
   prechargeDoneS: Type.Optional(quantity('s', 'Time until less than 1 V is left across the resistor'))
 })
+export interface CapacitorEffect extends Si<Static<typeof CapacitorEffect>> {}
+
 export const SupplyCurrentResult = component('SupplyCurrentResult', 'Currents and what they ask of the vehicle.', {
   currents: ref(SupplyCurrents),
   sizing: ref(SizingCurrents),
@@ -149,3 +173,4 @@ export const SupplyCurrentResult = component('SupplyCurrentResult', 'Currents an
   engineOff: Type.Optional(ref(EngineOff, 'Absent for batteries of unlike chemistry in parallel: they are no bank')),
   capacitor: Type.Optional(ref(CapacitorEffect))
 })
+export interface SupplyCurrent extends Si<Static<typeof SupplyCurrentResult>> {}

@@ -1,8 +1,8 @@
 /** Request and answer of a run with several amplifiers. */
-
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { choice, count, list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { amplifierOnSupply, conductorFields, systemVoltageV } from './electrical.ts'
 import { BatterySource, designation, gaugeSystem, insulationFields } from './fuse.ts'
 import { ReturnPath } from './return-path.ts'
@@ -17,6 +17,8 @@ export const FeederCable = component('FeederCable', 'The cable of a stretch.', {
   ...conductorFields,
   ...insulationFields
 })
+export interface FeederCable extends Si<Static<typeof FeederCable>> {}
+
 export const FeederFuse = component('FeederFuse', 'The fuse of a stretch, of each run.', {
   ratingA: quantity('A', 'Rating', { above: 0, to: 1000 }),
   type: Type.Optional(choice('Family', fuseTypes)),
@@ -36,15 +38,17 @@ export const FeederStage = component(
     )
   }
 )
+export interface FeederStage extends Si<Static<typeof FeederStage>> {}
+
 export const FeederAmplifier = component(
   'FeederAmplifier',
   'An amplifier on the feeder: inputPowerW, or currentA, or power with class, efficiency or input current.',
   {
     ...amplifierOnSupply,
-    inputPowerW: Type.Optional(quantity('W', 'Power drawn, constant', { from: 0, to: 200000 })),
-    currentA: Type.Optional(quantity('A', 'Current drawn, constant', { from: 0, to: 10000 })),
+    inputPowerW: Type.Optional(quantity('W', 'Power drawn, constant', { from: 0, to: 200_000 })),
+    currentA: Type.Optional(quantity('A', 'Current drawn, constant', { from: 0, to: 10_000 })),
     extraPowerW: Type.Optional(
-      quantity('W', 'Drawn on top of power over efficiency, where idle draw is stated apart', { from: 0, to: 10000 })
+      quantity('W', 'Drawn on top of power over efficiency, where idle draw is stated apart', { from: 0, to: 10_000 })
     ),
     dropOutV: Type.Optional(quantity('V', 'Voltage at which its converter stops', { from: 0, to: 60 })),
     terminalAreaMm2: Type.Optional(quantity('mm²', 'Largest conductor its terminal takes', { above: 0, to: 500 })),
@@ -52,6 +56,8 @@ export const FeederAmplifier = component(
     branch: Type.Optional(ref(FeederStage, 'From the distribution block to this amplifier'))
   }
 )
+export interface FeederAmplifier extends Si<Static<typeof FeederAmplifier>> {}
+
 export const FeederSource = component('FeederSource', 'What feeds the trunk.', {
   voltageV: quantity('V', 'Regulated voltage, or open-circuit voltage of a battery', { from: 1, to: 100 }),
   resistanceOhm: Type.Optional(quantity('Ω', 'Between that voltage and the trunk', { from: 0, to: 10 })),
@@ -61,11 +67,13 @@ export const FeederSource = component('FeederSource', 'What feeds the trunk.', {
   baseLoadA: Type.Optional(quantity('A', 'What the vehicle takes of it', { from: 0, to: 1000 })),
   battery: Type.Optional(ref(BatterySource))
 })
+export interface FeederSource extends Si<Static<typeof FeederSource>> {}
+
 export const GroundNoiseRequest = component('GroundNoiseRequest', 'A resistance that supply and signal ground share.', {
   sharedOhm: quantity('Ω', 'Shared resistance', { from: 1e-6, to: 1 }),
   signalV: quantity('V', 'Signal at full level', { from: 0.01, to: 20 }),
   rippleA: Type.Optional(
-    quantity('A', 'Ripple current; else the whole current, as without storage', { above: 0, to: 10000 })
+    quantity('A', 'Ripple current; else the whole current, as without storage', { above: 0, to: 10_000 })
   )
 })
 export const FeederRequest = component('FeederRequest', 'Source, trunk, distribution block, branches and amplifiers.', {
@@ -79,6 +87,8 @@ export const FeederRequest = component('FeederRequest', 'Source, trunk, distribu
   ),
   groundNoise: Type.Optional(ref(GroundNoiseRequest))
 })
+export interface FeederRequest extends Si<Static<typeof FeederRequest>> {}
+
 export const StageParts = component('StageParts', 'Resistance of a stretch by part.', {
   positive: quantity('Ω', 'Positive conductor'),
   return: quantity('Ω', 'Return conductor or ground lead'),
@@ -97,6 +107,8 @@ export const StageResult = component('StageResult', 'One stretch, solved.', {
   fuseRatingA: Type.Optional(quantity('A', 'Fuse of each run')),
   ampacityA: Type.Optional(quantity('A', 'Current all runs may carry'))
 })
+export interface StageAnswer extends Si<Static<typeof StageResult>> {}
+
 export const FeederAmplifierResult = component('FeederAmplifierResult', 'One amplifier, solved.', {
   name: Type.Optional(Type.String({ description: 'Name from the request' })),
   feasible: Type.Boolean({ description: 'A steady state exists' }),
@@ -113,6 +125,8 @@ export const FeederAmplifierResult = component('FeederAmplifierResult', 'One amp
   runs: Type.Boolean({ description: 'The voltage lies at or above that' }),
   branch: Type.Optional(ref(StageResult))
 })
+export interface AmplifierAnswer extends Si<Static<typeof FeederAmplifierResult>> {}
+
 export const GuardedCable = component('GuardedCable', 'A cable and the fuse before it.', {
   stretch: Type.String({ description: '`trunk`, or the index of the amplifier whose branch it is' }),
   designation: Type.String({ description: 'Size with its series' }),
@@ -120,6 +134,8 @@ export const GuardedCable = component('GuardedCable', 'A cable and the fuse befo
   fuseRatingA: Type.Optional(quantity('A', 'Its own fuse, or for an unfused branch the main one')),
   guarded: Type.Boolean({ description: 'The fuse is at most the ampacity' })
 })
+export interface CableProtection extends Si<Static<typeof GuardedCable>> {}
+
 export const BranchSelectivity = component('BranchSelectivity', 'Main fuse over a branch fuse.', {
   stretch: Type.String({ description: 'Index of the amplifier' }),
   branchRatingA: quantity('A', 'Branch fuse'),
@@ -131,6 +147,8 @@ export const FeederProtection = component('FeederProtection', 'Fuses against cab
   cables: list('Every cable', ref(GuardedCable), 0, 17),
   branches: list('Main over each fused branch', ref(BranchSelectivity), 0, 16)
 })
+export interface Protection extends Si<Static<typeof FeederProtection>> {}
+
 export const GroundNoise = component('GroundNoise', 'Ripple in the shared ground.', {
   noiseMv: quantity('mV', 'Over the shared resistance'),
   levelDb: quantity('dB', 'Against the signal')
@@ -159,3 +177,4 @@ export const FeederResult = component(
     groundNoise: Type.Optional(ref(GroundNoise))
   }
 )
+export interface Feeder extends Si<Static<typeof FeederResult>> {}

@@ -1,8 +1,8 @@
 /** Request and answer of rating a fuse. */
-
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { systemVoltageV } from './electrical.ts'
 import { batterySourceFields, ChosenFuse, fuseTypeList, loadOnFuseFields, ProtectedCable, policy } from './fuse.ts'
 
@@ -29,13 +29,15 @@ export const FuseRequest = component('FuseRequest', 'A load behind a cable that 
   onboardFusesA: Type.Optional(ratings('Fuses on the amplifier itself')),
   source: Type.Optional(ref(FuseSource)),
   distanceMm: Type.Optional(
-    quantity('mm', 'Planned length of conductor between source and fuse', { from: 0, to: 20000 })
+    quantity('mm', 'Planned length of conductor between source and fuse', { from: 0, to: 20_000 })
   ),
   sheathed: Type.Optional(Type.Boolean({ description: 'That piece lies in a conduit or sheath all the way' })),
   linksTwoBatteries: Type.Optional(Type.Boolean({ description: 'The cable links two batteries' })),
   branchFusesA: Type.Optional(ratings('Branch fuses behind this one, for selectivity')),
-  overcurrentA: Type.Optional(quantity('A', 'Overcurrent to give the operating times of', { above: 0, to: 100000 }))
+  overcurrentA: Type.Optional(quantity('A', 'Overcurrent to give the operating times of', { above: 0, to: 100_000 }))
 })
+export interface FuseRequest extends Si<Static<typeof FuseRequest>> {}
+
 export const FuseBounds = component('FuseBounds', 'Between what the rating lies.', {
   loadA: quantity('A', 'Full-sine current'),
   thermalA: quantity('A', 'Least rating that carries dense bass in these surroundings'),
@@ -52,11 +54,15 @@ export const FuseTimeBand = component('FuseTimeBand', 'Operating times at an ove
   minimumS: Type.Optional(quantity('s', 'Opens no sooner; absent where not given')),
   maximumS: Type.Optional(quantity('s', 'Opens no later; absent where it may never open'))
 })
+export interface TimePoint extends Si<Static<typeof FuseTimeBand>> {}
+
 export const FuseSelectivity = component('FuseSelectivity', 'This fuse over a branch fuse.', {
   branchRatingA: quantity('A', 'Branch rating'),
   ratio: quantity('1', 'Main over branch'),
   selective: Type.Boolean({ description: 'A fault behind the branch leaves the main fuse whole' })
 })
+export interface Selectivity extends Si<Static<typeof FuseSelectivity>> {}
+
 export const FuseResult = component('FuseResult', 'The fuse and the reasons.', {
   fuse: ref(ChosenFuse),
   bounds: ref(FuseBounds),
@@ -68,3 +74,4 @@ export const FuseResult = component('FuseResult', 'The fuse and the reasons.', {
   timeCurrent: Type.Optional(ref(FuseTimeBand)),
   selectivity: Type.Optional(list('Over each branch fuse', ref(FuseSelectivity), 1, 16))
 })
+export interface FuseAnswer extends Si<Static<typeof FuseResult>> {}

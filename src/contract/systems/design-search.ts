@@ -1,9 +1,10 @@
 /** What a search for a design asks and answers, on the wire. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { AirBody } from '../acoustics/air.ts'
 import { component, ref } from '../field/component.ts'
 import { CautionBody } from '../field/envelope.ts'
 import { choice, count, label, list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import {
   PlanAmplifierBody,
   PlanBoardBody,
@@ -102,6 +103,7 @@ export const SearchBody = component(
     show: Type.Optional(count('Most designs, and most rejections, in the answer', 1, MOST_WEIGHED))
   }
 )
+export interface SearchRequest extends Si<Static<typeof SearchBody>> {}
 
 const Figures = component('DesignFigures', 'The figures a design is judged by, at the voltage the gain is set to.', {
   price: Type.Optional(quantity('1', 'Drivers and amplifier; absent where one has no price')),

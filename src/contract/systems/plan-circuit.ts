@@ -1,7 +1,8 @@
 /** The conductors of a plan, on the wire. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { choice, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { ChosenFuse } from '../supply/fuse.ts'
 
 const runFields = {
@@ -57,3 +58,4 @@ export const PlanCircuitBody = component(
     notPlanned: Type.Array(ref(NotPlanned), { description: 'In no bill and no picture' })
   }
 )
+export interface PlanCircuit extends Si<Static<typeof PlanCircuitBody>> {}

@@ -1,5 +1,5 @@
 /** What a plan is asked for, on the wire. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { AirBody } from '../acoustics/air.ts'
 import { CabinBody } from '../acoustics/cabin.ts'
 import { AmplifierSheet } from '../amplifiers/amplifier-matching.ts'
@@ -11,6 +11,7 @@ import { DriverSheet } from '../drivers/driver-parameters.ts'
 import { coilConnections } from '../drivers/words.ts'
 import { component, ref } from '../field/component.ts'
 import { choice, count, label, list, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import {
   converterLineV,
   inputsInParallel,
@@ -55,6 +56,7 @@ export const PlanDriverBody = component('PlanDriver', 'One of the drivers, all a
   coils: ref(Coils),
   mounting: Type.Optional(ref(Mounting))
 })
+export interface PlanDriver extends Si<Static<typeof PlanDriverBody>> {}
 
 const { name: _name, powerW: _power, ratings: _ratings, loadOhm: _load, ratedAs: _rated, ...draw } = amplifierOnSupply
 const Draw = component(
@@ -69,6 +71,7 @@ export const PlanAmplifierBody = component('PlanAmplifier', 'The amplifier for t
   efficiency: draw.efficiency,
   draw: Type.Optional(ref(Draw, 'Read where the amplifier itself is silent; a figure that contradicts it is refused'))
 })
+export interface PlanAmplifier extends Si<Static<typeof PlanAmplifierBody>> {}
 
 const Enclosure = component(
   'PlanEnclosure',
@@ -113,6 +116,7 @@ export const PlanBoardBody = component('PlanBoard', 'What the box is made of.', 
   terminal: Type.Optional(ref(TerminalBody)),
   sheet: Type.Optional(ref(SheetSize))
 })
+export interface PlanBoard extends Si<Static<typeof PlanBoardBody>> {}
 
 const RoomForBox = component('PlanSpace', 'Room for the box in the car.', {
   ...BoxLimits.properties,
@@ -139,6 +143,7 @@ export const PlanCarBody = component('PlanCar', 'The vehicle around the box.', {
   massKg: Type.Optional(quantity('kg', 'Mass of the vehicle', { from: 300, to: 3500 })),
   restraint: Type.Optional(ref(Straps))
 })
+export interface PlanCar extends Si<Static<typeof PlanCarBody>> {}
 
 export const PlanSupplyBody = component('PlanSupply', 'Battery, cable run, charging. Lengths are conductor lengths.', {
   systemVoltageV,
@@ -167,6 +172,7 @@ export const PlanSupplyBody = component('PlanSupply', 'Battery, cable run, charg
   secondBattery: Type.Optional(ref(SecondBatteryRequest)),
   capacitor: Type.Optional(ref(CapacitorRequest))
 })
+export interface PlanSupply extends Si<Static<typeof PlanSupplyBody>> {}
 
 export const PlanSignalBody = component(
   'PlanSignal',
@@ -181,11 +187,13 @@ export const PlanSignalBody = component(
     mainsLowHz: Type.Optional(quantity('Hz', 'Lower end of the front loudspeakers', { from: 20, to: 500 }))
   }
 )
+export interface PlanSignal extends Si<Static<typeof PlanSignalBody>> {}
 
 export const PlanFinishBody = component('PlanFinish', 'How the box is finished.', {
   lined: Type.Optional(Type.Boolean({ description: 'Whether the walls are lined with wadding' })),
   covered: Type.Optional(Type.Boolean({ description: 'Whether the box is covered with carpet' }))
 })
+export interface FinishRequest extends Si<Static<typeof PlanFinishBody>> {}
 
 const Paper = component(
   'PlanPaper',
@@ -214,3 +222,4 @@ export const PlanBody = component(
     paper: Type.Optional(ref(Paper))
   }
 )
+export interface PlanRequest extends Si<Static<typeof PlanBody>> {}

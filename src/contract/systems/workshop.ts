@@ -1,8 +1,9 @@
 /** Bill of materials, order of work and restraint, as the plan answers them. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { CautionBody } from '../field/envelope.ts'
 import { choice, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { billGroups } from './words.ts'
 
 const texts = (description: string) => Type.Array(Type.String(), { description })
@@ -17,6 +18,7 @@ export const BillRowBody = component('BillRow', 'One line of the bill of materia
   basis: Type.String({ description: 'How the need was reached' }),
   needed: Type.Boolean({ description: 'False where a builder may do without' })
 })
+export interface BillRow extends Si<Static<typeof BillRowBody>> {}
 
 const BuildStepBody = component('BuildStep', 'One step of the work.', {
   number: Type.Integer({ description: 'Place in the order, from 1' }),
@@ -52,3 +54,4 @@ export const RestraintBody = component('Restraint', 'How hard the box must be he
   strapSpreadDeg: quantity('°', 'Strap farthest aside from the direction of travel'),
   advice: texts('How to fasten it')
 })
+export interface Restraint extends Si<Static<typeof RestraintBody>> {}

@@ -1,5 +1,5 @@
 /** The cuts of a sheet in words and as a list on paper. */
-import type { FreedPart, SheetCut } from '../../domain/sheet/sheet-plan.ts'
+import type { FreedPart, SheetCut } from '../../contract/boxes/box-sheets.ts'
 import { dimension, type PaperUnits } from './number-text.ts'
 import { ink } from './paper.ts'
 import { textAt } from './svg.ts'

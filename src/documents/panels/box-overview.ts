@@ -1,6 +1,8 @@
 /** The whole box seen from the front right and above: which panel goes where. Panels in front whole, those behind dashed. */
-import type { BoxLayout } from '../../domain/box/request/box-layout.ts'
-import type { CutOut, Direction3, Panel, PanelPlace, PanelPoint } from '../../domain/box/shell/panel.ts'
+import type { PanelPoint } from '../../contract/boxes/box-hardware.ts'
+import type { BoxLayout } from '../../contract/boxes/box-result.ts'
+import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
+import type { Direction3, PanelPlace } from '../../domain/box/shell/panel.ts'
 import { lengthText, type PaperUnits } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt, textWidth } from '../draw/svg.ts'

@@ -1,5 +1,5 @@
 /** The drawing of one sheet: panels where they lie, numbered cuts, offcuts hatched, and the cuts as a list. */
-import type { LaidPiece, Offcut, SheetCut, SheetLayout } from '../../domain/sheet/sheet-plan.ts'
+import type { LaidPiece, Offcut, SheetCut, SheetLayout } from '../../contract/boxes/box-sheets.ts'
 import { columnWidth, cutList, type ListPlace, rowHeight } from '../draw/cut-list-text.ts'
 import { dimension, dimensionUnit, figure, lengthText, type PaperUnits } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'

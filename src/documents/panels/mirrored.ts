@@ -1,5 +1,5 @@
 /** Whether the second of two equal parts must be cut as the mirror image of the first. */
-import type { Panel } from '../../domain/box/shell/panel.ts'
+import type { Panel } from '../../contract/boxes/panel.ts'
 
 /** Left and right parts of one kind are mirror images unless the part is its own mirror image. */
 export function isMirrored({ quantity, role, outline, cutOuts }: Panel): boolean {

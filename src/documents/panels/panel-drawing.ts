@@ -1,5 +1,5 @@
 /** The drawing of one panel on a sheet of paper, with its title block and its list of holes. */
-import type { Panel } from '../../domain/box/shell/panel.ts'
+import type { Panel } from '../../contract/boxes/panel.ts'
 import { boards } from '../../domain/material/boards.ts'
 import { dimensionUnit, lengthText, massText, type PaperUnits } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'

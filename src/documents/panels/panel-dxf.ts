@@ -1,6 +1,6 @@
 /** Panels and sheets as drawing exchange files for a router, a laser or a cutting service. */
-import type { CutOut, Panel } from '../../domain/box/shell/panel.ts'
-import type { LaidPiece, SheetPlan } from '../../domain/sheet/sheet-plan.ts'
+import type { LaidPiece, SheetPlan } from '../../contract/boxes/box-sheets.ts'
+import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
 import { type DxfFile, type DxfPoint, dxfFile } from '../draw/dxf.ts'
 import { isMirrored } from './mirrored.ts'
 

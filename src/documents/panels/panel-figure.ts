@@ -1,5 +1,6 @@
 /** One panel drawn to scale in millimetres of paper: outline, holes, centres, dimensions. Seen from outside, v upwards. */
-import type { Panel, PanelPoint } from '../../domain/box/shell/panel.ts'
+import type { PanelPoint } from '../../contract/boxes/box-hardware.ts'
+import type { Panel } from '../../contract/boxes/panel.ts'
 import { dimension, figure } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, textAt } from '../draw/svg.ts'

@@ -1,5 +1,5 @@
 /** Holes and rebates of a panel: their shapes, screw circles, centre marks, numbers and words. Millimetres of paper. */
-import type { CutOut } from '../../domain/box/shell/panel.ts'
+import type { CutOut } from '../../contract/boxes/panel.ts'
 import { dimension, figure, type PaperUnits } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, textAt } from '../draw/svg.ts'

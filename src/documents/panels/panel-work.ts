@@ -1,6 +1,6 @@
 /** What a panel needs beyond being sawn to its rectangle, in words; and the panels that need a drawing for it. */
-import type { BoxLayout } from '../../domain/box/request/box-layout.ts'
-import type { Panel } from '../../domain/box/shell/panel.ts'
+import type { BoxLayout } from '../../contract/boxes/box-result.ts'
+import type { Panel } from '../../contract/boxes/panel.ts'
 import { figure, lengthText, type PaperUnits } from '../draw/number-text.ts'
 
 const isTilted = ({ tiltDeg }: Panel['edges'][number]) => Math.abs(tiltDeg) > 0.05

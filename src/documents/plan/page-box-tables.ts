@@ -1,5 +1,5 @@
 /** The tables of a box on the page: air, cut list, clearances. */
-import type { BoxLayout } from '../../domain/box/request/box-layout.ts'
+import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import { tableOf } from '../draw/html.ts'
 import { lengthText, massText, type PaperUnits, volumeText } from '../draw/number-text.ts'
 import { materialTitle } from '../panels/panel-drawing.ts'

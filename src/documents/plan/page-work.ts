@@ -1,5 +1,5 @@
 /** What to buy and what to do, on the page. */
-import type { BillRow } from '../../plan/work/bill-row.ts'
+import type { BillRow } from '../../contract/systems/workshop.ts'
 import type { BuildStep } from '../../plan/work/build-step.ts'
 import { listOf, paragraph, section, tableOf } from '../draw/html.ts'
 import { durationText, figure } from '../draw/number-text.ts'

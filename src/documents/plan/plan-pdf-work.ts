@@ -1,7 +1,7 @@
 /** Box, bill, order of work, restraint and first start as parts of a PDF document. */
 import type { Content } from 'pdfmake/interfaces.js'
-import type { BoxLayout } from '../../domain/box/request/box-layout.ts'
-import type { BillRow } from '../../plan/work/bill-row.ts'
+import type { BoxLayout } from '../../contract/boxes/box-result.ts'
+import type { BillRow } from '../../contract/systems/workshop.ts'
 import type { BuildStep } from '../../plan/work/build-step.ts'
 import { durationText, lengthText, massText, type PaperUnits, significant, volumeText } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'

@@ -1,10 +1,10 @@
 /** The wiring of a computed plan in the words and figures its diagrams carry. */
+import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { ohmNumber } from '../../domain/coils/coil-loads.ts'
 import { chosenNetwork } from '../../domain/coils/wire-coils.ts'
-import type { PlanCircuit } from '../../plan/electric/plan-circuit.ts'
 import type { BranchRun, PowerRun } from '../../plan/electric/plan-run.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
-import type { PlanRequest } from '../../plan/request/plan-request.ts'
 import { figure, lengthText, type PaperUnits, runText } from '../draw/number-text.ts'
 import { resultOf } from '../draw/part-result.ts'
 import type { SystemWiring, WiringBlock, WiringBranch } from './system-wiring.ts'

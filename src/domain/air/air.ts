@@ -1,15 +1,8 @@
 /** The air a calculation rests on: density and speed of sound, given or from temperature and pressure. */
+import type { AirRequest } from '../../contract/acoustics/air.ts'
 import type { Assumptions } from '../assume.ts'
 import { CELSIUS_ZERO_K, STANDARD_PRESSURE_PA } from '../constants.ts'
 import { DesignError } from '../design-error.ts'
-
-/** Either the state (temperature, pressure) or the two properties themselves. */
-export interface AirRequest {
-  readonly temperatureC?: number
-  readonly pressurePa?: number
-  readonly densityKgPerM3?: number
-  readonly soundSpeedMPerS?: number
-}
 
 export interface Air {
   readonly densityKgPerM3: number

@@ -1,30 +1,9 @@
 /** What an amplifier's data sheet says, and the power it gives into a load: published, or not known. */
-import type { PowerFrom, RatingKind } from '../../contract/amplifiers/words.ts'
+import type { AmplifierRating, AmplifierSheet } from '../../contract/amplifiers/amplifier-matching.ts'
+import type { PowerFrom } from '../../contract/amplifiers/words.ts'
 import type { Assumptions } from '../assume.ts'
-import { type AmplifierEconomy, believablePower } from './heat.ts'
+import { believablePower } from './heat.ts'
 import { lowestBridged, requireOneStory, SAME_LOAD } from './rating-contradictions.ts'
-
-export interface AmplifierRating {
-  readonly loadOhm: number
-  /** Continuous RMS of one channel, or of the bridged pair [W]. */
-  readonly powerW: number
-  readonly bridged?: boolean
-}
-
-export interface AmplifierSheet extends AmplifierEconomy {
-  readonly name?: string
-  readonly ratings: readonly AmplifierRating[]
-  readonly ratingKind?: RatingKind
-  /** Lowest load of one channel [Ω]. */
-  readonly minimumOhm: number
-  /** Lowest load of a bridged pair [Ω]. */
-  readonly minimumBridgedOhm?: number
-  readonly channels?: number
-  /** In whatever currency the caller compares in. */
-  readonly price?: number
-  /** Area it takes where it is mounted [m²]. */
-  readonly footprintM2?: number
-}
 
 export interface SettledAmplifier {
   readonly sheet: AmplifierSheet

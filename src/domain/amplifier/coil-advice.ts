@@ -1,7 +1,8 @@
 /** Which coil version of the same drivers an amplifier would give its published power into. */
+import type { MatchOption } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { MatchVerdict } from '../../contract/amplifiers/words.ts'
 import type { SettledAmplifier } from './amplifier-sheet.ts'
-import { type DriverSheet, type MatchOption, matchOptions } from './match-options.ts'
+import { type DriverSheet, matchOptions } from './match-options.ts'
 
 /** Coils that drivers are sold with. Common practice, no source. */
 const SOLD_OHM = [1, 2, 4, 8] as const

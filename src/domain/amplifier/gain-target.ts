@@ -1,4 +1,5 @@
 /** The voltage an amplifier shall give at full level, and what a meter reads with a quieter test tone. */
+import type { ToneLevel } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { Assumptions } from '../assume.ts'
 
 export interface GainTarget {
@@ -55,12 +56,6 @@ export function powerOfVoltage(voltageV: number, loadOhm: number): number {
  */
 export function meterVoltage(targetVoltageV: number, toneLevelDb: number, quietRecordingDb: number): number {
   return Math.min(targetVoltageV, targetVoltageV * 10 ** ((toneLevelDb + quietRecordingDb) / 20))
-}
-
-export interface ToneLevel {
-  /** Level of the test tone [dB full scale], ≤ 0. */
-  readonly levelDb?: number
-  readonly quietRecordingDb?: number
 }
 
 export interface MeterReading {

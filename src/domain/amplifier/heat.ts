@@ -1,4 +1,5 @@
 /** What the amplifiers of a match give off as heat, and whether their fuses could feed what is claimed. */
+import type { AmplifierHeat } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { AmplifierClass } from '../../contract/supply/words.ts'
 import type { Assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
@@ -12,13 +13,6 @@ export interface AmplifierEconomy {
   readonly onboardFusesA?: readonly number[]
   /** Supply at which the powers are rated. */
   readonly ratedVoltageV?: number
-}
-
-export interface AmplifierHeat {
-  /** With a test tone at full level [W]. */
-  readonly fullSineW: number
-  /** With music that averages one eighth of it [W]. */
-  readonly averageW: number
 }
 
 /** Supply of the rating standard per 12 V system (ANSI/CTA-2006, second-hand). */

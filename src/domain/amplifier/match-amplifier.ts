@@ -1,58 +1,34 @@
 /** Whether amplifier and drivers fit, at which load, with which headroom, and the voltage to set the gain to. */
-import { MOST_OPTIONS_SHOWN, type Ranking, type RatingKind } from '../../contract/amplifiers/words.ts'
+import type {
+  AmplifierHeat,
+  AmplifierMatch,
+  AmplifierMatchRequest,
+  AmplifierSheet,
+  MatchOption,
+  MatchWiring
+} from '../../contract/amplifiers/amplifier-matching.ts'
+import { MOST_OPTIONS_SHOWN, type Ranking } from '../../contract/amplifiers/words.ts'
 import type { SourceId } from '../../contract/sources/source.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import { arrangementWith, networkOf } from '../coils/arrangements.ts'
 import { jointsOf, terminalName, wiringSteps } from '../coils/joints.ts'
 import {
   chooseSpeakerCable,
-  type SpeakerCable,
   type SpeakerCableChoice,
-  type SpeakerCableRequest,
   speakerCableBasis,
   speakerCableSources
 } from '../coils/speaker-cable.ts'
 import { DesignError, requirePositive } from '../design-error.ts'
 import type { Basis, Outcome } from '../outcome.ts'
-import { type AmplifierSheet, type SettledAmplifier, settleAmplifier } from './amplifier-sheet.ts'
-import { type GainTarget, gainTarget, type MeterReading, meterReading, type ToneLevel } from './gain-target.ts'
-import { type AmplifierHeat, amplifierHeat, heatCautions } from './heat.ts'
+import { type SettledAmplifier, settleAmplifier } from './amplifier-sheet.ts'
+import { type GainTarget, gainTarget, meterReading } from './gain-target.ts'
+import { amplifierHeat, heatCautions } from './heat.ts'
 import { matchBasis } from './match-basis.ts'
 import { matchCautions } from './match-cautions.ts'
-import { type DriverSheet, type MatchOption, matchOptions } from './match-options.ts'
+import { type DriverSheet, matchOptions } from './match-options.ts'
 import { ratingFault, requireContinuous } from './power-rating.ts'
 import { ranked } from './rank-options.ts'
 import { touchVoltageCautions } from './touch-voltage.ts'
-
-export interface AmplifierMatchRequest {
-  readonly amplifier: AmplifierSheet
-  /** To be compared with the first. */
-  readonly otherAmplifiers?: readonly AmplifierSheet[]
-  readonly amplifierCount?: number
-  readonly driver: DriverSheet & { readonly ratingKind?: RatingKind }
-  readonly driverCount: number
-  readonly rankBy?: Ranking
-  /** Test tone the gain is set with. */
-  readonly tone?: ToneLevel
-  /** From each output to its drivers. */
-  readonly cable?: SpeakerCableRequest
-}
-
-export interface MatchWiring {
-  readonly joints: readonly { readonly name: string; readonly terminals: readonly string[] }[]
-  readonly steps: readonly string[]
-}
-
-export interface AmplifierMatch {
-  readonly best?: MatchOption
-  /** How to join the drivers of one output of the best option. */
-  readonly wiring?: MatchWiring
-  readonly gain?: GainTarget & MeterReading
-  /** Of all amplifiers of the best option together. */
-  readonly heat?: AmplifierHeat
-  readonly cable?: SpeakerCable
-  readonly options: readonly MatchOption[]
-}
 
 interface NamedAmplifier {
   readonly sheet: AmplifierSheet

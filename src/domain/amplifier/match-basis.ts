@@ -1,7 +1,8 @@
 /** How the chief figures of a match were reached. */
+import type { MatchOption } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { Basis } from '../outcome.ts'
 import type { GainTarget } from './gain-target.ts'
-import type { DriverSheet, MatchOption } from './match-options.ts'
+import type { DriverSheet } from './match-options.ts'
 
 type Input = Basis['inputs'][number]
 

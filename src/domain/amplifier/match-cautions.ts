@@ -1,9 +1,10 @@
 /** What to mind about an amplifier and its drivers. */
+import type { AmplifierSheet, MatchOption } from '../../contract/amplifiers/amplifier-matching.ts'
 import { type Caution, caution } from '../caution.ts'
-import { type AmplifierSheet, claimedPower, type SettledAmplifier } from './amplifier-sheet.ts'
+import { claimedPower, type SettledAmplifier } from './amplifier-sheet.ts'
 import { coilAdvice } from './coil-advice.ts'
 import { plausibilityCautions } from './heat.ts'
-import type { DriverSheet, MatchOption } from './match-options.ts'
+import type { DriverSheet } from './match-options.ts'
 import { contradictionCautions } from './rating-contradictions.ts'
 
 /** The modulus may fall this far below the rated impedance (IEC 60268-5, from memory). */

@@ -1,5 +1,6 @@
 /** Every balanced way of putting like drivers on the outputs of an amplifier, and how its power fits them. */
-import type { MatchVerdict, PowerFrom } from '../../contract/amplifiers/words.ts'
+import type { MatchOption } from '../../contract/amplifiers/amplifier-matching.ts'
+import type { MatchVerdict } from '../../contract/amplifiers/words.ts'
 import { numberOf, product, rational, rationalOf } from '../../numeric/rational.ts'
 import { disproved } from '../circuit/load/amplifier-draw.ts'
 import { arrangementWith, divisors, joinText } from '../coils/arrangements.ts'
@@ -12,34 +13,6 @@ export interface DriverSheet {
   readonly powerW: number
   readonly coils: number
   readonly coilOhm: number
-}
-
-export interface MatchOption {
-  readonly amplifier: string
-  readonly bridged: boolean
-  /** Outputs in use; a bridged pair is one output. */
-  readonly outputs: number
-  readonly driversPerOutput: number
-  readonly amplifiersNeeded: number
-  readonly loadOhm: number
-  readonly lowestOhm: number
-  readonly join: string
-  readonly verdict: MatchVerdict
-  readonly advice: string
-  readonly outputPowerW?: number
-  readonly powerFrom?: PowerFrom
-  /** What the sheet claims for this output, where the fuses on board pass less. */
-  readonly claimedPowerW?: number
-  /** Of a bound: the rating whose voltage it takes; the supply is sized for this power. */
-  readonly ratedOhm?: number
-  readonly ratedPowerW?: number
-  readonly totalPowerW?: number
-  readonly driverPowerW?: number
-  readonly coilPowerW?: number
-  /** Amplifier power over the drivers' rating. */
-  readonly powerRatio?: number
-  readonly price?: number
-  readonly footprintM2?: number
 }
 
 /** One way of wiring, before its power is looked up. */

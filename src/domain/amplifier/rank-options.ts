@@ -1,6 +1,7 @@
 /** The order in which ways of matching are offered. */
+import type { MatchOption } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { Ranking } from '../../contract/amplifiers/words.ts'
-import { type MatchOption, powerBand } from './match-options.ts'
+import { powerBand } from './match-options.ts'
 
 /** Ratios this close count as equal, so that the lesser reasons get a say. */
 const SAME_RATIO = 0.02

@@ -1,7 +1,7 @@
 /** Ratings of one sheet that cannot all be true. */
+import type { AmplifierRating, AmplifierSheet } from '../../contract/amplifiers/amplifier-matching.ts'
 import { type Caution, caution } from '../caution.ts'
 import { DesignError, type Fault } from '../design-error.ts'
-import type { AmplifierRating, AmplifierSheet } from './amplifier-sheet.ts'
 
 /** Prints of the same load differ by rounding: 2.67 Ω is 8/3 Ω. */
 export const SAME_LOAD = 0.01

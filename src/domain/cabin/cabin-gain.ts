@@ -1,10 +1,11 @@
 /** What the car adds at the seat: the pressure-vessel model, or a curve that was measured in it. */
+import type { Cabin, CabinModel } from '../../contract/acoustics/cabin.ts'
 import type { SourceId } from '../../contract/sources/source.ts'
 import type { Assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { DesignError } from '../design-error.ts'
 import type { Basis } from '../outcome.ts'
-import type { Cabin, CabinModel, MeasuredTransfer } from './cabin.ts'
+import type { MeasuredTransfer } from './cabin.ts'
 import { lowestModeHz, type PressureVessel, pressureVesselCornerHz, pressureVesselGainDb } from './pressure-vessel.ts'
 
 /** Judgement values of the model; none has a published source. */

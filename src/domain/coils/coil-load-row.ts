@@ -1,21 +1,8 @@
 /** One load as the answer shows it. */
+import type { CoilLoadRow } from '../../contract/coils/coil-wiring.ts'
 import { numberOf } from '../../numeric/rational.ts'
 import { type NetworkLoad, ohmNumber, ratioText } from './coil-loads.ts'
 import type { CoilSet } from './coil-set.ts'
-
-export interface CoilLoadRow {
-  readonly ohm: number
-  /** Load over the impedance of one coil. */
-  readonly ratio?: string
-  readonly balanced: boolean
-  readonly allowed?: boolean
-  readonly join: string
-  /** Power in each coil [W], when equal. */
-  readonly coilPowerW?: number
-  /** Share of each coil, when unequal. */
-  readonly shares?: readonly number[]
-  readonly hottestCoilPowerW?: number
-}
 
 function powerOf(load: NetworkLoad, totalPowerW: number | undefined) {
   if (totalPowerW === undefined) return {}

@@ -1,6 +1,6 @@
 /** The cable between amplifier and box: the thinnest that is cool enough and loses little, and what its resistance does. */
 import type { SourceId } from '../../contract/sources/source.ts'
-import type { Conductor } from '../../contract/supply/words.ts'
+import type { SpeakerCable, SpeakerCableRequest } from '../../contract/supply/speaker-cable.ts'
 import type { Assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { ampacity } from '../circuit/cable/ampacity.ts'
@@ -24,23 +24,6 @@ const speakerCableJudgement = {
   }
 } as const
 
-export interface SpeakerCableRequest {
-  /** Way from the amplifier to the box; the current goes there and back [m]. */
-  readonly lengthM: number
-  /** A size to be judged instead of chosen. */
-  readonly designation?: string
-  readonly conductor?: Conductor
-  readonly strandingFactor?: number
-  readonly insulationC?: number
-  readonly ambientC?: number
-  readonly resistanceLimitPercent?: number
-  /** As the amplifier's data sheet states it for this load. */
-  readonly amplifierDampingFactor?: number
-  /** Direct-current resistance of the whole load [Ω], for the effect on Qes. */
-  readonly reOhm?: number
-  readonly qes?: number
-}
-
 export interface SpeakerCableCandidate {
   readonly designation: string
   readonly loopOhm: number
@@ -48,19 +31,6 @@ export interface SpeakerCableCandidate {
   readonly ampacityA?: number
   /** The limit this size breaks; absent when it passes. */
   readonly fails?: 'resistance' | 'ampacity'
-}
-
-export interface SpeakerCable extends SpeakerCableCandidate {
-  readonly areaM2: number
-  readonly currentA: number
-  /** Level lost in the cable, below zero [dB]. */
-  readonly lossDb: number
-  /** To be handed to the acoustic calculation as the series resistance of its source [Ω]. */
-  readonly sourceSeriesOhm: number
-  readonly governedBy?: 'resistance' | 'ampacity' | 'smallest-size'
-  readonly dampingFactor?: number
-  readonly qesFactor?: number
-  readonly qes?: number
 }
 
 export const speakerCableSources = [

@@ -1,72 +1,19 @@
 /** The loads that drivers and coils can present, each coil's share of the power, and how to join them. */
+import type { ArrangementRow, ChosenWiring, CoilWiring, CoilWiringRequest } from '../../contract/coils/coil-wiring.ts'
 import type { SourceId } from '../../contract/sources/source.ts'
 import { numberOf } from '../../numeric/rational.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
 import type { Basis, Outcome } from '../outcome.ts'
-import { type Arrangement, arrangementsOf, joinText, networkOf } from './arrangements.ts'
+import { arrangementsOf, joinText, networkOf } from './arrangements.ts'
 import { chooseLoad, type LoadChoice, nearestInRatio, type Wanted } from './choose-load.ts'
-import { type CoilLoadRow, loadRow } from './coil-load-row.ts'
+import { loadRow } from './coil-load-row.ts'
 import { coilLoads, type NetworkLoad, ohmNumber, ratioText } from './coil-loads.ts'
 import { networkOhm } from './coil-network.ts'
-import { type CoilSet, type CoilSetRequest, coilSet } from './coil-set.ts'
+import { type CoilSet, coilSet } from './coil-set.ts'
 import { jointsOf, terminalName, wiringSteps } from './joints.ts'
-import {
-  chooseSpeakerCable,
-  type SpeakerCable,
-  type SpeakerCableCandidate,
-  type SpeakerCableRequest,
-  speakerCableBasis,
-  speakerCableSources
-} from './speaker-cable.ts'
+import { chooseSpeakerCable, speakerCableBasis, speakerCableSources } from './speaker-cable.ts'
 import { wiringCautions } from './wiring-cautions.ts'
-
-export interface CoilWiringRequest extends CoilSetRequest {
-  /** Lowest load of the output the coils go on [Ω]. */
-  readonly minimumOhm?: number
-  /** Lowest load of ONE channel of a pair that is to be bridged [Ω]; the bridged pair needs twice that. */
-  readonly channelMinimumOhm?: number
-  readonly targetOhm?: number
-  /** Direct-current resistance of one coil [Ω], for like coils. */
-  readonly coilReOhm?: number
-  /** Power into the whole load [W]. */
-  readonly totalPowerW?: number
-  /** From the amplifier to the coils, to be chosen for the wired load; needs totalPowerW. */
-  readonly cable?: SpeakerCableRequest
-}
-
-export interface ArrangementRow extends Omit<Arrangement, 'coilsInSeries'> {
-  readonly ohm: number
-  readonly ratio: string
-  readonly join: string
-  readonly allowed?: boolean
-}
-
-export interface ChosenWiring {
-  readonly ohm: number
-  readonly join: string
-  readonly why: string
-  /** Direct-current resistance of the whole load [Ω]. */
-  readonly reOhm?: number
-  readonly joints: readonly { readonly name: string; readonly terminals: readonly string[] }[]
-  readonly steps: readonly string[]
-}
-
-export interface CoilWiring {
-  readonly coilCount: number
-  readonly loads: readonly CoilLoadRow[]
-  readonly arrangements?: readonly ArrangementRow[]
-  readonly networkCount?: number
-  readonly distinctLoadCount: number
-  readonly coilPowerW?: number
-  readonly driverPowerW?: number
-  readonly lowestLoadOhm?: number
-  readonly lowestAllowedOhm?: number
-  readonly nearestOhm?: number
-  readonly chosen?: ChosenWiring
-  readonly cable?: SpeakerCable
-  readonly cableCandidates?: readonly SpeakerCableCandidate[]
-}
 
 function arrangementRows(set: CoilSet, lowestLoadOhm: number | undefined): readonly ArrangementRow[] {
   const { driverCount, coilsPerDriver } = set

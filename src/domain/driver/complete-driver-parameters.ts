@@ -1,4 +1,11 @@
 /** POST /v1/drivers/parameters: the full small-signal set of a driver from what its sheet gives, and whether the sheet can be believed. */
+import type {
+  CompletedDriver,
+  DriverFigures,
+  DriverParameters,
+  DriverSheet,
+  Origin
+} from '../../contract/drivers/driver-parameters.ts'
 import { type Air, airOf } from '../air/air.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import type { Outcome } from '../outcome.ts'
@@ -6,15 +13,7 @@ import { freeConeAirLoadKg } from './air-load.ts'
 import { coilFactors } from './coil-connection.ts'
 import { figuresBasis, setBasis } from './driver-basis.ts'
 import { symbolOf } from './driver-identities.ts'
-import type {
-  CompletedDriver,
-  DriverFigures,
-  DriverParameters,
-  DriverParametersRequest,
-  DriverSheet,
-  Origin,
-  SheetCoils
-} from './driver-parameters.ts'
+import type { DriverParametersRequest, SheetCoils } from './driver-parameters.ts'
 import { halfSpaceLevelDb, referenceEfficiency } from './efficiency.ts'
 import { type GatheredSet, gatherSet } from './gather-set.ts'
 import { judgeSet } from './judge-set.ts'

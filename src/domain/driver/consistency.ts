@@ -1,6 +1,6 @@
 /** Whether the figures of a data sheet fit one another, and whether they are those of a driver for low frequencies. */
+import type { IdentityCheck } from '../../contract/drivers/driver-parameters.ts'
 import type { Disagreement } from './disagreement.ts'
-import type { DriverIdentity } from './driver-identities.ts'
 import {
   type PartialSmallSignalSet,
   printedQuantities,
@@ -15,15 +15,6 @@ import {
  */
 export const agreementLimits = { agrees: 0.03, note: 0.1, care: 0.25 } as const
 export type Verdict = 'agrees' | 'note' | 'care' | 'stop'
-
-export interface IdentityCheck {
-  readonly identity: DriverIdentity['id']
-  readonly relation: string
-  /** The member looked at, its value on the sheet over the value the other members give. */
-  readonly ratio: number
-  readonly verdict: Verdict
-  readonly detail: string
-}
 
 function verdictOf(deviation: number): Verdict {
   if (deviation <= agreementLimits.agrees) return 'agrees'

@@ -1,9 +1,9 @@
 /** How each derived figure of a driver was reached, so that a reader can work it out again. */
+import type { CompletedDriver, DriverFigures } from '../../contract/drivers/driver-parameters.ts'
 import type { Air } from '../air/air.ts'
 import type { Basis } from '../outcome.ts'
 import type { CompletedSet } from './complete-set.ts'
 import { symbolOf } from './driver-identities.ts'
-import type { CompletedDriver, DriverFigures } from './driver-parameters.ts'
 import type { SmallSignalQuantity } from './small-signal-quantities.ts'
 
 const units: Readonly<Record<SmallSignalQuantity, string>> = {

@@ -1,42 +1,9 @@
 /** One driver, coils already joined: whichever parameter set a caller gives becomes the mechanical set the network computes with. */
-import type { VasAir } from '../../contract/drivers/words.ts'
+import type { DriverRequest } from '../../contract/drivers/driver.ts'
 import type { Air } from '../air/air.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import { DesignError, type Fault } from '../design-error.ts'
 import { airOfVas } from './vas-air.ts'
-
-/** What a data sheet may state of the coil's inductance; all parts lie in series with the resistance. */
-export interface CoilRequest {
-  readonly leH?: number
-  /** Directly across leH. */
-  readonly leParallelOhm?: number
-  /** A second inductance with a resistance across it, in series with the first. */
-  readonly le2H?: number
-  readonly le2ParallelOhm?: number
-  /** K and n of the power law K·(jω)^n, in place of leH. */
-  readonly leFactor?: number
-  readonly leExponent?: number
-}
-
-export interface DriverRequest extends CoilRequest {
-  readonly sdM2: number
-  readonly reOhm: number
-  readonly fsHz?: number
-  readonly qms?: number
-  readonly qes?: number
-  readonly qts?: number
-  readonly vasM3?: number
-  /** The air Vas was stated for; `reference` when absent. */
-  readonly vasAir?: VasAir
-  readonly mmsKg?: number
-  readonly cmsMPerN?: number
-  readonly rmsKgPerS?: number
-  readonly blTm?: number
-  /** One-way peak linear excursion. */
-  readonly xmaxM?: number
-  /** Continuous thermal rating. */
-  readonly powerW?: number
-}
 
 /** A parallel cell of inductance and resistance; Infinity for none. */
 export interface CoilCell {

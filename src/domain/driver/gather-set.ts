@@ -1,10 +1,11 @@
 /** From a data sheet to a complete set: what is given, what follows, what has to be assumed, and what is missing. */
+import type { DriverSheet } from '../../contract/drivers/driver-parameters.ts'
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
 import { freeConeAirLoadKg } from './air-load.ts'
 import { coilFactors } from './coil-connection.ts'
 import { type CompletedSet, completeSet, unknownOf } from './complete-set.ts'
-import type { DriverSheet, SheetCoils } from './driver-parameters.ts'
+import type { SheetCoils } from './driver-parameters.ts'
 import { PISTON_DIAMETER_SHARE, USUAL_QMS, USUAL_RESISTANCE_RATIO } from './judgement.ts'
 import { missingFigures } from './missing-figures.ts'
 import { type Roundings, relativeRounding, roundingsOf } from './printed-rounding.ts'

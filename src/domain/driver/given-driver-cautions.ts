@@ -1,9 +1,9 @@
 /** The check of a sheet in every operation that takes a driver whose coils are already joined. */
+import type { DriverRequest } from '../../contract/drivers/driver.ts'
 import type { Air } from '../air/air.ts'
 import { assumptions } from '../assume.ts'
 import type { Caution } from '../caution.ts'
 import { completeSet } from './complete-set.ts'
-import type { DriverRequest } from './driver.ts'
 import { judgeSet } from './judge-set.ts'
 import { roundingsOf } from './printed-rounding.ts'
 import { setCautions } from './sheet-cautions.ts'

@@ -1,18 +1,12 @@
 /** Whether a driver's figures can be believed: relations that contradict each other, and slips that would explain it. */
-import { type IdentityCheck, identityChecks } from './consistency.ts'
+import type { IdentityCheck, NamedSlip } from '../../contract/drivers/driver-parameters.ts'
+import { identityChecks } from './consistency.ts'
 import { disagreements, type PrintedSet } from './disagreement.ts'
 import { oddFigures } from './odd-figures.ts'
 import type { Roundings } from './printed-rounding.ts'
 import type { PartialSmallSignalSet } from './small-signal-quantities.ts'
 import { faultsOf, isOdd, suspectedSlips } from './unit-slips.ts'
 import { looseSlips } from './unprinted-slips.ts'
-
-export interface NamedSlip {
-  readonly id: string
-  readonly detail: string
-  /** What the figures would be if the slip had happened; never applied. */
-  readonly mended: PartialSmallSignalSet & { readonly xmaxM?: number; readonly leH?: number }
-}
 
 export interface SetJudgement {
   readonly checks: readonly IdentityCheck[]

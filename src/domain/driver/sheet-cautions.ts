@@ -1,7 +1,7 @@
 /** What a person should know before trusting a driver's data sheet. */
+import type { DriverParameters, DriverSheet } from '../../contract/drivers/driver-parameters.ts'
 import { type Caution, caution } from '../caution.ts'
 import { surfaceDensityIsUnusual, unusualValues } from './consistency.ts'
-import type { DriverParameters, DriverSheet } from './driver-parameters.ts'
 import type { SetJudgement } from './judge-set.ts'
 import { RESISTANCE_RATIO_RANGE } from './judgement.ts'
 import { type PartialSmallSignalSet, printedQuantities, printedValue } from './small-signal-quantities.ts'

@@ -1,4 +1,5 @@
 /** What a sheet of a given thickness is like: from the table, with whatever the caller knows better. */
+import type { BoardGiven } from '../../contract/boxes/board.ts'
 import type { BoardId } from '../../contract/boxes/words.ts'
 import type { SourceId } from '../../contract/sources/source.ts'
 import type { Assumptions } from '../assume.ts'
@@ -16,15 +17,6 @@ export interface BoardProperties {
   readonly shearPa: number
   readonly grained: boolean
   readonly sources: readonly SourceId[]
-}
-
-export interface BoardGiven {
-  readonly material?: BoardId
-  readonly densityKgPerM3?: number
-  readonly elasticModulusPa?: number
-  readonly acrossModulusPa?: number
-  readonly shearModulusPa?: number
-  readonly poisson?: number
 }
 
 const PA_PER_N_MM2 = 1e6

@@ -1,8 +1,8 @@
 /** Sorts panels and sheets by board: what must be cut from the same material and thickness. */
+import type { SheetPanel, SheetPlanRequest, SheetStock } from '../../contract/boxes/box-sheets.ts'
 import { DesignError, type Fault } from '../design-error.ts'
 import type { PieceKind } from './fill-sheet.ts'
 import type { SheetKind } from './search-layout.ts'
-import type { SheetPanel, SheetPlanRequest, SheetStock } from './sheet-plan.ts'
 
 /** Lengths inside a plan are whole hundredths of a millimetre. */
 const perM = 100_000

@@ -1,8 +1,15 @@
 /** A laid sheet as a person cuts it: pieces where they lie, numbered cuts with their fence settings, offcuts. */
+import type {
+  FreedPart,
+  LaidPiece,
+  Offcut,
+  SheetCut,
+  SheetLayout,
+  SheetStock
+} from '../../contract/boxes/box-sheets.ts'
 import { type BoardGroup, toM } from './board-group.ts'
 import { areaOf, type CutNode, type DividedNode, offcuts, pieces } from './cut-tree.ts'
 import type { LaidSheet } from './search-layout.ts'
-import type { FreedPart, LaidPiece, Offcut, SheetCut, SheetLayout, SheetStock } from './sheet-plan.ts'
 
 interface Bench {
   readonly group: BoardGroup

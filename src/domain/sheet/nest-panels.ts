@@ -1,4 +1,11 @@
 /** The cut plan: which panel comes from which sheet, cut by cut, and how far that is from the least board possible. */
+import type {
+  BoardSummary,
+  SheetLayout,
+  SheetPlan,
+  SheetPlanRequest,
+  SheetPlanTotal
+} from '../../contract/boxes/box-sheets.ts'
 import { randomStream } from '../../numeric/random-stream.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
@@ -8,7 +15,6 @@ import { type BoardGroup, boardGroups, toUnits } from './board-group.ts'
 import { type CopyCounter, sheetLayout } from './cut-list.ts'
 import { type Layout, searchLayout } from './search-layout.ts'
 import { type SheetBound, sheetBound } from './sheet-bound.ts'
-import type { BoardSummary, SheetLayout, SheetPlan, SheetPlanRequest, SheetPlanTotal } from './sheet-plan.ts'
 
 const most = { panels: 1000, kindsOfBoard: 12 } as const
 

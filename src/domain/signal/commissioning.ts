@@ -1,18 +1,10 @@
 /** Switching the signal side on for the first time: fixed order, each step with what must be seen before the next. */
-import type { CautionCode } from '../../contract/cautions/catalogue.ts'
-import type { SignalStepId } from '../../contract/signals/words.ts'
+import type { SignalStep } from '../../contract/signals/signal-result.ts'
 import { TOUCH_LIMIT_V } from '../amplifier/touch-voltage.ts'
 import { twelves } from '../twelves.ts'
 import type { Crossover } from './crossover.ts'
 import { testResistor } from './test-resistor.ts'
 import type { TurnOn } from './turn-on.ts'
-
-export interface SignalStep {
-  readonly id: SignalStepId
-  readonly text: string
-  readonly passIf: string
-  readonly cautions: readonly CautionCode[]
-}
 
 export interface SignalStepFacts {
   readonly loadOhm: number

@@ -1,28 +1,11 @@
 /** Corner frequencies around the subwoofer's band, and the test tone that fits between them. */
+import type { CornerRequest, CrossoverRequest } from '../../contract/signals/signal-setup.ts'
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
 import type { PassFilter } from '../filter/filter.ts'
 import { filterSections } from '../filter/filter-sections.ts'
 import { chainGain } from '../filter/filter-transfer.ts'
 import { signalJudgement } from './signal-judgement.ts'
-
-export interface CornerRequest {
-  readonly cornerHz: number
-  readonly order?: number
-}
-
-export interface CrossoverRequest {
-  readonly lowPass?: CornerRequest
-  readonly highPass?: CornerRequest
-  /** What the response of the enclosure showed. */
-  readonly acoustic?: {
-    readonly tuningHz?: number
-    /** Below this the cone passes its limit at the target power. */
-    readonly excursionLimitHz?: number
-    /** Lower end of the front speakers. */
-    readonly mainsLowHz?: number
-  }
-}
 
 export interface Corner {
   readonly cornerHz: number

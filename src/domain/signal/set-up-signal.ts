@@ -1,12 +1,12 @@
 /** The way from the music source to the amplifier: level, gain, filters, turn-on, and the first switching-on. */
-import type { RatingKind } from '../../contract/amplifiers/words.ts'
+import type { SignalSetup } from '../../contract/signals/signal-result.ts'
+import type { SignalSetupRequest } from '../../contract/signals/signal-setup.ts'
 import type { SourceId } from '../../contract/sources/source.ts'
 import {
   type GainTarget,
   gainTarget,
   type MeterReading,
   meterReading,
-  type ToneLevel,
   voltageGainDb
 } from '../amplifier/gain-target.ts'
 import { ratingFault, requireContinuous } from '../amplifier/power-rating.ts'
@@ -14,40 +14,13 @@ import { touchVoltageCautions } from '../amplifier/touch-voltage.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import type { Caution } from '../caution.ts'
 import type { Basis, Outcome } from '../outcome.ts'
-import { type SignalStep, signalSteps } from './commissioning.ts'
-import { type Crossover, type CrossoverRequest, crossover, filterLossDb, toneFrequency } from './crossover.ts'
+import { signalSteps } from './commissioning.ts'
+import { type Crossover, crossover, filterLossDb, toneFrequency } from './crossover.ts'
 import { signalBasis } from './signal-basis.ts'
 import { gainCautions, sourceCautions, turnOnCautions } from './signal-cautions.ts'
 import { signalJudgement } from './signal-judgement.ts'
-import { type AmplifierInput, type InputLevel, inputLevel, type SignalSource } from './source-level.ts'
-import { type TurnOn, type TurnOnRequest, turnOn } from './turn-on.ts'
-
-export interface ToneRequest extends ToneLevel {
-  readonly frequencyHz?: number
-  /** Equaliser or bass boost that is switched on after the setting [dB]. */
-  readonly boostDb?: number
-}
-
-export interface SignalSetupRequest {
-  readonly source?: SignalSource
-  readonly amplifier: {
-    /** Continuous RMS into loadOhm [W]. */
-    readonly powerW: number
-    readonly ratingKind?: RatingKind
-    readonly loadOhm: number
-    readonly bridged?: boolean
-    readonly input?: AmplifierInput
-  }
-  /** Sum of the ratings of the drivers on this output [W]. */
-  readonly driversPowerW?: number
-  readonly inputsInParallel?: number
-  readonly converterLineV?: number
-  readonly tone?: ToneRequest
-  readonly filters?: CrossoverRequest
-  readonly turnOn?: TurnOnRequest
-  /** Nominal voltage of the vehicle. */
-  readonly systemVoltageV?: number
-}
+import { type InputLevel, inputLevel, type SignalSource } from './source-level.ts'
+import { type TurnOn, turnOn } from './turn-on.ts'
 
 export interface GainSetting extends GainTarget, MeterReading {
   readonly toneHz: number
@@ -62,15 +35,6 @@ export interface GainSetting extends GainTarget, MeterReading {
 export interface SignalStage {
   readonly stage: string
   readonly levelV: number
-}
-
-export interface SignalSetup {
-  readonly path?: readonly SignalStage[]
-  readonly input?: InputLevel
-  readonly gain: GainSetting
-  readonly filters: Crossover
-  readonly turnOn?: TurnOn
-  readonly steps: readonly SignalStep[]
 }
 
 function gainSetting(

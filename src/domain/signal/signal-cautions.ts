@@ -1,7 +1,8 @@
 /** What to mind about a signal path, its gain and its turn-on. */
+import type { AmplifierInput } from '../../contract/signals/signal-setup.ts'
 import { type Caution, caution } from '../caution.ts'
 import type { Crossover } from './crossover.ts'
-import type { AmplifierInput, InputLevel, SignalSource } from './source-level.ts'
+import type { InputLevel, SignalSource } from './source-level.ts'
 import type { TurnOn } from './turn-on.ts'
 
 const short = (value: number) => Number(value.toPrecision(3))

@@ -1,44 +1,14 @@
 /** The voltage a music source delivers, and what the way to the amplifier makes of it. */
+import type {
+  AmplifierInput,
+  DigitalSource,
+  LineLevelSource,
+  SpeakerLevelSource
+} from '../../contract/signals/signal-setup.ts'
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
 import { signalJudgement } from './signal-judgement.ts'
-
-interface FromVehicle {
-  /** The source is the vehicle's own and may equalise, delay and roll off. */
-  readonly factory?: boolean
-}
-export interface LineLevelSource extends FromVehicle {
-  readonly kind: 'line-level'
-  /** Highest undistorted RMS output [V]. */
-  readonly levelV: number
-  readonly outputOhm?: number
-  readonly differential?: boolean
-}
-export interface SpeakerLevelSource extends FromVehicle {
-  readonly kind: 'speaker-level'
-  readonly levelV?: number
-  /** Or by the continuous power of the output and the loudspeaker it is rated for. */
-  readonly powerW?: number
-  readonly loadOhm?: number
-  readonly bridgeTied?: boolean
-}
-export interface DigitalSource extends FromVehicle {
-  readonly kind: 'digital'
-  /** Line output of the converter at full scale [V]. */
-  readonly levelV?: number
-  readonly outputOhm?: number
-}
 export type SignalSource = LineLevelSource | SpeakerLevelSource | DigitalSource
-
-export interface AmplifierInput {
-  /** Range of input voltages for full output that the gain control covers [V]. */
-  readonly lowestV?: number
-  readonly highestV?: number
-  readonly inputOhm?: number
-  readonly differential?: boolean
-  /** Highest voltage of its speaker-level input [V]; absent: it has none. */
-  readonly speakerLevelV?: number
-}
 
 export interface InputLevel {
   readonly connection: 'line' | 'speaker-level-input' | 'line-output-converter' | 'digital-converter'

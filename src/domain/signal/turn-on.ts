@@ -1,20 +1,8 @@
 /** How the amplifier learns that it shall be on. */
+import type { TurnOnRequest } from '../../contract/signals/signal-setup.ts'
 import type { Assumptions } from '../assume.ts'
 import { twelves } from '../twelves.ts'
 import { signalJudgement } from './signal-judgement.ts'
-
-export interface TurnOnRequest {
-  /** Whether the source has a switched 12 V output. */
-  readonly remoteOutput: boolean
-  /** What that output may deliver [A]. */
-  readonly limitA?: number
-  /** Turn-on current of each amplifier and accessory [A]. */
-  readonly loadsA?: readonly number[]
-  /** Whether the amplifier can switch itself on by its input signal. */
-  readonly amplifierSenses?: boolean
-  readonly relayCoilOhm?: number
-  readonly systemVoltageV?: number
-}
 
 export interface RelayTerminal {
   readonly terminal: '30' | '85' | '86' | '87'

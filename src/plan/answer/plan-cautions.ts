@@ -1,9 +1,10 @@
 /** What a person must know before starting, over the whole plan. */
 import { type CautionCode, cautionCatalogue } from '../../contract/cautions/catalogue.ts'
 import { driverCautions } from '../../contract/cautions/driver.ts'
+import type { Restraint } from '../../contract/systems/workshop.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import type { Part } from '../request/part.ts'
-import { type Restraint, restraintCautions } from '../work/restraint.ts'
+import { restraintCautions } from '../work/restraint.ts'
 import { oneOperatingPoint } from './one-operating-point.ts'
 
 /** Work on the vehicle; they hold whatever the figures say. */

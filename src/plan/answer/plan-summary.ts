@@ -1,12 +1,12 @@
 /** The plan in a few lines: what it is, what it does, and whether to go on. */
+import type { Feeder } from '../../contract/supply/supply-feeder.ts'
+import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Caution } from '../../domain/caution.ts'
-import type { Feeder } from '../../domain/circuit/graph/feeder-answer.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
-import type { PlanCircuit } from '../electric/plan-circuit.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
 import type { PlanParts } from '../plan-system.ts'
 import type { Part } from '../request/part.ts'
-import type { PlanRequest } from '../request/plan-request.ts'
 
 /** `incomplete`: a part was refused. `stop`: a caution says do not build or switch this on. */
 export type Verdict = 'ready' | 'take-care' | 'incomplete' | 'stop'

@@ -1,10 +1,11 @@
 /** Every system that could be put together from what is at hand, in an order that does not depend on how it was listed. */
+import type { SearchRequest } from '../../contract/systems/design-search.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { MOST_WEIGHED, type PlannedKind, plannedKinds } from '../../contract/systems/words.ts'
 import { DesignError } from '../../domain/design-error.ts'
 import { sixDigitsThroughout } from '../../numeric/six-digits.ts'
 import { contradictions, withoutDraw } from '../request/plan-amplifier.ts'
-import type { PlanRequest } from '../request/plan-request.ts'
-import type { SearchAmplifier, SearchDriver, SearchRequest } from './search-request.ts'
+import type { SearchAmplifier, SearchDriver } from './search-request.ts'
 
 export interface Combination {
   readonly driver: SearchDriver

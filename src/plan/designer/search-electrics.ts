@@ -1,9 +1,9 @@
 /** The cheap half of a design: match, completed driver, supply. Most combinations that fall do so here. */
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { type JoinedDrivers, type PlannedLoad, planLoad } from '../electric/plan-load.ts'
 import { type PlannedSupply, planSupply } from '../electric/plan-supply.ts'
 import { type DriverPart, planDrivers } from '../enclosure/plan-drivers.ts'
-import type { PlanRequest } from '../request/plan-request.ts'
 import { type SettledPlan, settledPlan } from '../request/plan-settled.ts'
 import type { Combination } from './search-combinations.ts'
 import { hindered, type Rejection } from './search-rejection.ts'

@@ -1,8 +1,8 @@
 /** What the order of designs weighs, where the caller does not say: judgement, echoed with the answer. */
+import type { SearchRequest } from '../../contract/systems/design-search.ts'
 import type { DesignRanking } from '../../contract/systems/words.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { DesignError } from '../../domain/design-error.ts'
-import type { SearchRequest } from './search-request.ts'
 import { type Criterion, criteria, type Weights } from './search-score.ts'
 
 /** Of the others, where one figure shall decide: enough to part equals. */

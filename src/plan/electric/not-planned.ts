@@ -1,7 +1,7 @@
 /** What belongs to the system and is not planned: said, so that nobody takes bill and picture for the whole. */
 import type { CautionLevel } from '../../contract/cautions/entry.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
-import type { PlanRequest } from '../request/plan-request.ts'
 import type { SignalPart } from './plan-signal.ts'
 
 export interface NotPlanned {

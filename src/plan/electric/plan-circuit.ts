@@ -1,27 +1,14 @@
 /** Every conductor of the system once, with its size, length and fuse: bill, picture and steps are views of this record. */
+import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Caution } from '../../domain/caution.ts'
 import type { Assumption } from '../../domain/outcome.ts'
-import type { PlanRequest } from '../request/plan-request.ts'
-import { type NotPlanned, notPlanned, notPlannedCautions } from './not-planned.ts'
-import { planLead, type SignalLead } from './plan-lead.ts'
+import { notPlanned, notPlannedCautions } from './not-planned.ts'
+import { planLead } from './plan-lead.ts'
 import type { PlannedLoad } from './plan-load.ts'
-import type { BranchRun, PowerRun } from './plan-run.ts'
 import type { SignalPart } from './plan-signal.ts'
 import type { PowerRuns } from './plan-supply.ts'
-import { planWires, type SpeakerWire } from './plan-wires.ts'
-
-export interface PlanCircuit {
-  /** On the run, the bass amplifier first. */
-  readonly amplifiers: readonly string[]
-  /** Absent where no size passes. */
-  readonly trunk?: PowerRun
-  /** Behind the distribution block; none with one amplifier. */
-  readonly branches: readonly BranchRun[]
-  readonly speakerWire?: SpeakerWire
-  readonly insideWire?: SpeakerWire
-  readonly signalLead: SignalLead
-  readonly notPlanned: readonly NotPlanned[]
-}
+import { planWires } from './plan-wires.ts'
 
 export interface PlannedCircuit {
   readonly circuit: PlanCircuit

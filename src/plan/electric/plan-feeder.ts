@@ -1,17 +1,16 @@
 /** The run as it will lie in the car: trunk, block and branches, the voltage that reaches each amplifier at two levels. */
-import type { ReturnPath } from '../../domain/circuit/choice/cable-request.ts'
-import { computeFeeder } from '../../domain/circuit/graph/compute-feeder.ts'
-import type { Feeder } from '../../domain/circuit/graph/feeder-answer.ts'
+import type { AmplifierOnSupply, SupplyCurrent } from '../../contract/supply/supply-current.ts'
 import type {
+  Feeder,
   FeederAmplifier,
   FeederRequest,
   FeederSource,
   FeederStage
-} from '../../domain/circuit/graph/feeder-request.ts'
-import type { AmplifierOnSupply } from '../../domain/circuit/load/amplifier-draw.ts'
-import type { SupplyCurrent } from '../../domain/circuit/load/supply-current.ts'
+} from '../../contract/supply/supply-feeder.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import type { ReturnPath } from '../../domain/circuit/choice/cable-request.ts'
+import { computeFeeder } from '../../domain/circuit/graph/compute-feeder.ts'
 import { attempt, type Part, waitingFor } from '../request/part.ts'
-import type { PlanRequest } from '../request/plan-request.ts'
 import { RUNNING_OVER_NOMINAL } from '../request/plan-usual.ts'
 import { type Branches, branchCable } from './plan-branches.ts'
 import { conductorOf } from './plan-conductor.ts'

@@ -1,5 +1,5 @@
 /** The lead from source to amplifier: screened for a line level, a twisted pair a channel for a loudspeaker level. */
-import type { PlanRequest } from '../request/plan-request.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { SignalPart } from './plan-signal.ts'
 
 /**

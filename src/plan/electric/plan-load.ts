@@ -1,19 +1,20 @@
 /** Amplifier and drivers: the match by RMS power, the wiring that presents the load, the cable to the box. */
+import type {
+  AmplifierMatch,
+  AmplifierMatchRequest,
+  MatchOption
+} from '../../contract/amplifiers/amplifier-matching.ts'
+import type { CoilWiring, CoilWiringRequest } from '../../contract/coils/coil-wiring.ts'
 import type { CoilConnection } from '../../contract/drivers/words.ts'
+import type { SpeakerCableRequest } from '../../contract/supply/speaker-cable.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { ratingsText } from '../../domain/amplifier/amplifier-sheet.ts'
-import {
-  type AmplifierMatch,
-  type AmplifierMatchRequest,
-  matchAmplifier
-} from '../../domain/amplifier/match-amplifier.ts'
-import type { MatchOption } from '../../domain/amplifier/match-options.ts'
+import { matchAmplifier } from '../../domain/amplifier/match-amplifier.ts'
 import { usualRatedVoltageV } from '../../domain/circuit/load/voltage-class.ts'
 import { type Arrangement, arrangementWith } from '../../domain/coils/arrangements.ts'
-import type { SpeakerCableRequest } from '../../domain/coils/speaker-cable.ts'
-import { type CoilWiring, type CoilWiringRequest, wireCoils } from '../../domain/coils/wire-coils.ts'
+import { wireCoils } from '../../domain/coils/wire-coils.ts'
 import { attempt, type Part, refusedBy, waitingFor } from '../request/part.ts'
 import { matchedSheet } from '../request/plan-amplifier.ts'
-import type { PlanRequest } from '../request/plan-request.ts'
 import type { SettledPlan } from '../request/plan-settled.ts'
 
 export interface PlannedLoad {

@@ -1,6 +1,6 @@
 /** Trunk and branches as they are bought and laid: one size, one length, one fuse each; bill, picture and steps read them here. */
-import type { CableChoice } from '../../domain/circuit/choice/choose-cable.ts'
-import type { ChosenFuse } from '../../domain/circuit/fuse/chosen-fuse.ts'
+import type { ChosenFuse } from '../../contract/supply/fuse.ts'
+import type { CableChoice } from '../../contract/supply/supply-cables.ts'
 
 export interface PowerRun {
   readonly designation: string

@@ -1,19 +1,14 @@
 /** From the music source to the gain setting, with the filters that the acoustic result asks for. */
-import { type SignalSetup, type SignalSetupRequest, setUpSignal } from '../../domain/signal/set-up-signal.ts'
+import type { SignalSetup } from '../../contract/signals/signal-result.ts'
+import type { SignalSetupRequest } from '../../contract/signals/signal-setup.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import { setUpSignal } from '../../domain/signal/set-up-signal.ts'
 import { CROSSOVER_ORDER, crossoverHz } from '../enclosure/plan-crossover.ts'
 import { protectiveCornerHz, type ResponsePart } from '../enclosure/plan-response.ts'
 import { attempt, type Part, waitingFor } from '../request/part.ts'
-import type { PlanRequest } from '../request/plan-request.ts'
 import type { JoinedDrivers } from './plan-load.ts'
 
 export type SignalPart = Part<SignalSetupRequest, SignalSetup>
-
-export interface PlanSignal
-  extends Pick<SignalSetupRequest, 'source' | 'turnOn' | 'tone' | 'converterLineV' | 'inputsInParallel'> {
-  readonly input?: NonNullable<SignalSetupRequest['amplifier']['input']>
-  /** Lower end of the front speakers. */
-  readonly mainsLowHz?: number
-}
 
 export function planSignal(
   request: PlanRequest,

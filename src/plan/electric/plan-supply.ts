@@ -1,16 +1,16 @@
 /** Amperes: what all amplifiers draw, the cable that carries it, the fuse that guards the cable. */
+import type { CableChoice, CableChoiceRequest } from '../../contract/supply/supply-cables.ts'
+import type { AmplifierOnSupply, CurrentRequest, SupplyCurrent } from '../../contract/supply/supply-current.ts'
+import type { FuseAnswer, FuseRequest } from '../../contract/supply/supply-fuses.ts'
+import type { PlanAmplifier, PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Caution } from '../../domain/caution.ts'
-import type { CableChoiceRequest } from '../../domain/circuit/choice/cable-request.ts'
-import { type CableChoice, chooseCable } from '../../domain/circuit/choice/choose-cable.ts'
-import type { BatterySource } from '../../domain/circuit/fuse/battery-source.ts'
-import { type FuseAnswer, type FuseRequest, rateFuse } from '../../domain/circuit/fuse/rate-fuse.ts'
-import type { AmplifierOnSupply } from '../../domain/circuit/load/amplifier-draw.ts'
-import { type CurrentRequest, type SupplyCurrent, supplyCurrent } from '../../domain/circuit/load/supply-current.ts'
+import { chooseCable } from '../../domain/circuit/choice/choose-cable.ts'
+import { rateFuse } from '../../domain/circuit/fuse/rate-fuse.ts'
+import { supplyCurrent } from '../../domain/circuit/load/supply-current.ts'
 import { supplyJudgement } from '../../domain/circuit/source/supply-judgement.ts'
 import type { Assumption } from '../../domain/outcome.ts'
 import { attempt, type Part, waitingFor } from '../request/part.ts'
-import { drawSheet, type PlanAmplifier } from '../request/plan-amplifier.ts'
-import type { PlanRequest } from '../request/plan-request.ts'
+import { drawSheet } from '../request/plan-amplifier.ts'
 import { branchLengthM, branchReturnM, dropAllowedV, namesOf, planBranches } from './plan-branches.ts'
 import { conductorOf } from './plan-conductor.ts'
 import { type FeederPart, planFeeders, trunkReturn } from './plan-feeder.ts'
@@ -20,34 +20,6 @@ import { type BranchRun, dropOf, type PowerRun, sizeOf } from './plan-run.ts'
 export type CurrentPart = Part<CurrentRequest, SupplyCurrent>
 export type CablePart = Part<CableChoiceRequest, CableChoice>
 export type FusePart = Part<FuseRequest, FuseAnswer>
-
-type Run = Pick<
-  CableChoiceRequest,
-  | 'systemVoltageV'
-  | 'positiveLengthM'
-  | 'return'
-  | 'conductor'
-  | 'gaugeSystem'
-  | 'insulationC'
-  | 'insulationMaterial'
-  | 'ambientC'
-  | 'spaces'
-  | 'bundledConductors'
-  | 'dropLimitPercent'
-  | 'makerFuseA'
-  | 'terminalAreaM2'
->
-
-export interface PlanSupply extends Run, Pick<CurrentRequest, 'charging' | 'battery' | 'secondBattery' | 'capacitor'> {
-  /** On the same run, behind a distribution block. */
-  readonly otherAmplifiers?: readonly AmplifierOnSupply[]
-  /** From the block to each amplifier. */
-  readonly branchLengthM?: number
-  readonly source?: BatterySource
-  /** Battery terminal to fuse, along the cable. */
-  readonly fuseDistanceM?: number
-  readonly sheathed?: boolean
-}
 
 export interface PlannedSupply {
   readonly current: CurrentPart

@@ -1,8 +1,8 @@
 /** An amplifier of another voltage class stops a plan also where no current could be worked out. */
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { voltageClassCautions } from '../../domain/circuit/load/voltage-class.ts'
 import { drawSheet } from '../request/plan-amplifier.ts'
-import type { PlanRequest } from '../request/plan-request.ts'
 import type { CurrentPart } from './plan-supply.ts'
 
 export function planVoltageCautions({ amplifier, supply }: PlanRequest, current: CurrentPart): readonly Caution[] {

@@ -1,12 +1,14 @@
 /** One box around one enclosure candidate: what it is built of and what goes into it. */
+import type { BoxDriver } from '../../contract/boxes/box-hardware.ts'
+import type { BoxRequest } from '../../contract/boxes/box-panels.ts'
+import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { Strategy } from '../../contract/boxes/words.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { layOutBox } from '../../domain/box/layout/lay-out-box.ts'
-import type { BoxLayout } from '../../domain/box/request/box-layout.ts'
-import type { BoxDriver, BoxPort, BoxRequest } from '../../domain/box/request/box-request.ts'
+import type { BoxPort } from '../../domain/box/request/box-request.ts'
 import type { Response } from '../../domain/enclosure/answer/compute-response.ts'
 import { attempt, type Part } from '../request/part.ts'
 import { LINING } from '../request/plan-finish.ts'
-import type { PlanRequest } from '../request/plan-request.ts'
 import { crossoverHz } from './plan-crossover.ts'
 
 export type BoxPart = Part<BoxRequest, BoxLayout>

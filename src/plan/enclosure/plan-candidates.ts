@@ -1,10 +1,11 @@
 /** Enclosure candidates in the order in which the plan tries them. */
+import type { EnclosureSizing, SizingRequest } from '../../contract/enclosures/enclosure-sizing.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { type PlannedKind, plannedKinds } from '../../contract/systems/words.ts'
 import { sizeEnclosure } from '../../domain/enclosure/sizing/size-enclosure.ts'
-import type { EnclosureCandidate, EnclosureSizing, SizingRequest } from '../../domain/enclosure/sizing/sizing.ts'
+import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
 import { attempt, type Part } from '../request/part.ts'
-import type { PlanRequest } from '../request/plan-request.ts'
 import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
 
 export type SizingPart = Part<SizingRequest, EnclosureSizing>

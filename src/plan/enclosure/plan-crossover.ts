@@ -1,5 +1,5 @@
 /** Where the bass hands over to the front speakers; the response and the signal part use the same corner. */
-import type { PlanRequest } from '../request/plan-request.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { usual } from '../request/plan-usual.ts'
 
 /** Common practice, no source: above 120 Hz the ear finds the box, below 50 Hz the front speakers strain. */

@@ -1,12 +1,13 @@
 /** The data sheet completed for the coil connection that the amplifier asks for. */
+import type { DriverRequest } from '../../contract/drivers/driver.ts'
+import type { DriverParameters, DriverSheet } from '../../contract/drivers/driver-parameters.ts'
+import type { DriversRequest } from '../../contract/enclosures/enclosure.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { coilFactors } from '../../domain/driver/coil-connection.ts'
 import { completeDriverParameters } from '../../domain/driver/complete-driver-parameters.ts'
-import type { DriverRequest } from '../../domain/driver/driver.ts'
-import type { DriverParameters, DriverParametersRequest, DriverSheet } from '../../domain/driver/driver-parameters.ts'
-import type { DriversRequest } from '../../domain/enclosure/model/request.ts'
+import type { DriverParametersRequest } from '../../domain/driver/driver-parameters.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
 import { attempt, type Part } from '../request/part.ts'
-import type { PlanRequest } from '../request/plan-request.ts'
 
 export type DriverPart = Part<DriverParametersRequest, DriverParameters>
 

@@ -1,8 +1,8 @@
 /** From candidates to one box that fits: the first that clears everything is braced and heard. */
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
 import { refusedBy, waitingFor } from '../request/part.ts'
-import type { PlanRequest } from '../request/plan-request.ts'
 import { type BoxPart, bracedBox, clears, roomForAir } from './plan-box.ts'
 import { planSizing, type SizingPart } from './plan-candidates.ts'
 import type { DriverPart } from './plan-drivers.ts'

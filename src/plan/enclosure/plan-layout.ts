@@ -1,6 +1,6 @@
 /** One box around one volume and port: a hair smaller where only that is missing, and in other proportions where it is tight. */
 import { strategies } from '../../contract/boxes/words.ts'
-import type { PlanRequest } from '../request/plan-request.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { type BoxPart, type BoxWish, clears, planBox } from './plan-box.ts'
 import { missOf } from './plan-miss.ts'
 

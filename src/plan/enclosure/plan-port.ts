@@ -1,13 +1,14 @@
 /** The port of a vented candidate: sized at full drive, kept quiet as far as the space lets it be. */
+import type { PortRequest } from '../../contract/enclosures/enclosure.ts'
+import type { PortSizing, PortSizingRequest } from '../../contract/ports/port-sizing.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { portSpeeds } from '../../domain/air-speed.ts'
 import type { BoxPort } from '../../domain/box/request/box-request.ts'
-import type { PortRequest } from '../../domain/enclosure/model/request.ts'
 import { FLATTEST_SLOT } from '../../domain/port/sizing/port-judgement.ts'
-import type { PortDesign, PortSizing, PortSizingRequest } from '../../domain/port/sizing/port-sizing.ts'
+import type { PortDesign } from '../../domain/port/sizing/port-sizing.ts'
 import { sizePort } from '../../domain/port/sizing/size-port.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
 import { attempt, type Part } from '../request/part.ts'
-import type { PlanRequest } from '../request/plan-request.ts'
 import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
 import { planFilters } from './plan-response.ts'
 

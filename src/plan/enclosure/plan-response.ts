@@ -1,10 +1,11 @@
 /** What the finished box does at the power the gain is set to, protected as the plan says. */
+import type { PortRequest } from '../../contract/enclosures/enclosure.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { PlannedKind } from '../../contract/systems/words.ts'
 import { computeResponse, type Response } from '../../domain/enclosure/answer/compute-response.ts'
-import type { PortRequest, ResponseRequest } from '../../domain/enclosure/model/request.ts'
+import type { ResponseRequest } from '../../domain/enclosure/model/request.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
 import { attempt, type Part } from '../request/part.ts'
-import type { PlanRequest } from '../request/plan-request.ts'
 import { usual } from '../request/plan-usual.ts'
 import { CROSSOVER_ORDER, crossoverHz } from './plan-crossover.ts'
 import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'

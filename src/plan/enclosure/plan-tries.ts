@@ -1,8 +1,8 @@
 /** Candidates made concrete one after the other: sized, ported and laid out, each with what is wrong with it. */
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
 import { waitingFor } from '../request/part.ts'
-import type { PlanRequest } from '../request/plan-request.ts'
 import { type BoxPart, type BoxWish, clears } from './plan-box.ts'
 import { inPlanOrder, type PlannedCandidate, type SizingPart } from './plan-candidates.ts'
 import type { DriverPart } from './plan-drivers.ts'

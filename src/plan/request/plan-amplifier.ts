@@ -1,14 +1,10 @@
 /** The amplifier of a plan: one sheet, from which the match reads one half and the supply the other. */
-import type { AmplifierSheet } from '../../domain/amplifier/amplifier-sheet.ts'
-import type { AmplifierOnSupply } from '../../domain/circuit/load/amplifier-draw.ts'
+import type { AmplifierSheet } from '../../contract/amplifiers/amplifier-matching.ts'
+import type { AmplifierOnSupply } from '../../contract/supply/supply-current.ts'
+import type { PlanAmplifier } from '../../contract/systems/plan-request.ts'
 import type { Fault } from '../../domain/design-error.ts'
 
 export type DrawSheet = Omit<AmplifierOnSupply, 'name' | 'powerW' | 'ratings' | 'loadOhm' | 'ratedAs'>
-
-export interface PlanAmplifier extends AmplifierSheet, DrawSheet {
-  /** An older place of what the supply sees; read where the sheet itself is silent. */
-  readonly draw?: DrawSheet
-}
 
 const forBoth = [
   'class',

@@ -1,7 +1,8 @@
 /** What a plan cannot use of what it is told is refused at its door, so that nothing is dropped. */
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { DesignError, type Fault } from '../../domain/design-error.ts'
 import { contradictions } from './plan-amplifier.ts'
-import type { PlanEnclosure, PlanRequest } from './plan-request.ts'
+import type { PlanEnclosure } from './plan-request.ts'
 
 const closedOnly = ['qtc'] as const
 const ventedOnly = ['tuningHz', 'portShape', 'airSpeedMPerS'] as const

@@ -1,10 +1,6 @@
 /** How the box is lined and covered, where the caller does not say. */
+import type { FinishRequest } from '../../contract/systems/plan-request.ts'
 import type { Assumptions } from '../../domain/assume.ts'
-
-export interface FinishRequest {
-  readonly lined?: boolean
-  readonly covered?: boolean
-}
 
 export interface Finish {
   readonly lined: boolean

@@ -1,10 +1,8 @@
 /** The request as the plan works on it: one amplifier, every silent field filled in and recorded. */
+import type { PlanCar, PlanRequest, PlanSignal, PlanSupply } from '../../contract/systems/plan-request.ts'
 import type { Assumptions } from '../../domain/assume.ts'
-import type { PlanSignal } from '../electric/plan-signal.ts'
-import type { PlanSupply } from '../electric/plan-supply.ts'
 import { withoutDraw } from './plan-amplifier.ts'
 import { type Finish, settledFinish } from './plan-finish.ts'
-import type { PlanCar, PlanRequest } from './plan-request.ts'
 import { settledSpace } from './plan-space.ts'
 import { usual } from './plan-usual.ts'
 

@@ -1,7 +1,7 @@
 /** The room for the box as it will be used: covered, and leaning where the seat leans. */
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { COVERING_M, type Finish } from './plan-finish.ts'
-import type { PlanRequest } from './plan-request.ts'
 
 type Space = PlanRequest['car']['space']
 

@@ -1,8 +1,9 @@
 /** Board, screws, glue, sealant and fittings of the box. */
-import type { Panel } from '../../domain/box/shell/panel.ts'
+import type { SheetPlan } from '../../contract/boxes/box-sheets.ts'
+import type { Panel } from '../../contract/boxes/panel.ts'
+import type { BillRow } from '../../contract/systems/workshop.ts'
 import { driverFixing, HEAVY_DRIVER_KG, USUAL_SCREW_COUNT } from '../../domain/box/solids/driver-fixing.ts'
-import type { SheetPlan } from '../../domain/sheet/sheet-plan.ts'
-import { type BillRow, billRow, mm, rounded } from './bill-row.ts'
+import { billRow, mm, rounded } from './bill-row.ts'
 import { type Joint, jointLengthM } from './joints.ts'
 import {
   gasketRule,

@@ -1,7 +1,7 @@
 /** The capacitor, and the resistor that charges it first and discharges it before work. */
+import type { BillRow } from '../../contract/systems/workshop.ts'
 import { resistorText } from '../../domain/circuit/source/capacitor-cautions.ts'
 import type { CurrentPart } from '../electric/plan-supply.ts'
-import type { BillRow } from './bill-row.ts'
 import { wiringPieces } from './bill-wiring.ts'
 
 export function capacitorRows(current: CurrentPart): readonly BillRow[] {

@@ -1,6 +1,7 @@
 /** Lining, covering and surface of the box. */
-import type { Panel } from '../../domain/box/shell/panel.ts'
-import { type BillRow, billRow, mm, rounded } from './bill-row.ts'
+import type { Panel } from '../../contract/boxes/panel.ts'
+import type { BillRow } from '../../contract/systems/workshop.ts'
+import { billRow, mm, rounded } from './bill-row.ts'
 import type { ShellOutline } from './joints.ts'
 import { adhesiveRule, carpetRule, liningRule, surfaceRule } from './workshop-practice.ts'
 

@@ -1,16 +1,15 @@
 /** What to buy for one system, row by row, each quantity computed from the parts. */
+import type { BoxLayout } from '../../contract/boxes/box-result.ts'
+import type { SheetPlan } from '../../contract/boxes/box-sheets.ts'
 import { billGroups } from '../../contract/systems/words.ts'
-import type { BoxLayout } from '../../domain/box/request/box-layout.ts'
-import type { SheetPlan } from '../../domain/sheet/sheet-plan.ts'
+import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
 import { type BillDriver, driverRows, joiningRows, panelRows, sheetRows } from './bill-box.ts'
 import { type BillCarpet, type BillLining, coveringRows, liningRows, surfaceRows } from './bill-finish.ts'
 import { portRows } from './bill-port.ts'
 import { type BillBranch, type BillCable, cableRows } from './bill-power.ts'
 import { restraintRows } from './bill-restraint.ts'
-import type { BillRow } from './bill-row.ts'
 import { type BillTerminals, type BillWire, terminalRows, wireRows } from './bill-wiring.ts'
 import { boxJoints, laminatedAreaM2, shellOutline } from './joints.ts'
-import type { Restraint } from './restraint.ts'
 
 /** Every part is optional but the box: a caller gets the rows of what there is. */
 export interface BillRequest {

@@ -1,6 +1,7 @@
 /** The tube of a round port, and the paint that hides the inside of any. */
-import type { BoxLayout } from '../../domain/box/request/box-layout.ts'
-import { type BillRow, billRow, mm } from './bill-row.ts'
+import type { BoxLayout } from '../../contract/boxes/box-result.ts'
+import type { BillRow } from '../../contract/systems/workshop.ts'
+import { billRow, mm } from './bill-row.ts'
 
 /**
  * Inside diameter of one tube from its area.

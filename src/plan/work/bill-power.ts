@@ -1,7 +1,7 @@
 /** Power cables with their fuses, blocks, lugs, sleeves and clips, from the battery to every amplifier. */
-
+import type { BillRow } from '../../contract/systems/workshop.ts'
 import { wiringRule } from '../electric/wiring-practice.ts'
-import { type BillRow, billRow, mm, rounded } from './bill-row.ts'
+import { billRow, mm, rounded } from './bill-row.ts'
 import { offTheReel, wiringPieces } from './bill-wiring.ts'
 
 export interface BillCable {

@@ -1,6 +1,6 @@
 /** What holds the box in the vehicle. */
-import { type BillRow, billRow } from './bill-row.ts'
-import type { Restraint } from './restraint.ts'
+import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
+import { billRow } from './bill-row.ts'
 
 /** Straps by the force of the plan, or bolts with load plates instead of them. */
 export function restraintRows({ strapCount, strapCapacityN }: Restraint): readonly BillRow[] {

@@ -1,20 +1,6 @@
 /** One line of the bill of materials: how much of what, and how that was reached. */
 import type { BillGroup } from '../../contract/systems/words.ts'
-
-export interface BillRow {
-  readonly group: BillGroup
-  readonly item: string
-  /** To buy: the need with its spare, rounded up to what can be bought. */
-  readonly quantity: number
-  readonly unit: string
-  /** The need itself, before spare and rounding. */
-  readonly need: number
-  readonly sparePercent: number
-  /** How the need was reached, with its figures. */
-  readonly basis: string
-  /** False where a builder may do without. */
-  readonly needed: boolean
-}
+import type { BillRow } from '../../contract/systems/workshop.ts'
 
 export interface BillNeed {
   readonly group: BillGroup

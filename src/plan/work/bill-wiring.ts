@@ -1,8 +1,9 @@
 /** Loudspeaker wire, signal and turn-on leads, and what is sold by the metre or piece among them. */
+import type { BillRow } from '../../contract/systems/workshop.ts'
 import { CONVERTER_TAIL_M, LEAD_MM2, type SignalLead } from '../electric/plan-lead.ts'
 import type { SpeakerWire } from '../electric/plan-wires.ts'
 import { wiringRule } from '../electric/wiring-practice.ts'
-import { type BillRow, billRow, rounded } from './bill-row.ts'
+import { billRow, rounded } from './bill-row.ts'
 
 export interface BillWire {
   /** Two-core speaker wire from each output to its terminal; absent where no size fits. */

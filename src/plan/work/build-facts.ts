@@ -1,7 +1,7 @@
 /** Reads from a laid-out box what the order of work depends on. */
+import type { BoxLayout } from '../../contract/boxes/box-result.ts'
+import type { Panel } from '../../contract/boxes/panel.ts'
 import { HEAVY_BOX_KG } from '../../domain/box/layout/lift.ts'
-import type { BoxLayout } from '../../domain/box/request/box-layout.ts'
-import type { Panel } from '../../domain/box/shell/panel.ts'
 import type { BuildFacts } from './build-order.ts'
 import { closingPanel } from './closing-panel.ts'
 

@@ -1,5 +1,5 @@
 /** The panel that closes the box: the one whose hole lets an arm in to seal the last seams. */
-import type { CutOut, Panel } from '../../domain/box/shell/panel.ts'
+import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
 import { armRule } from './workshop-practice.ts'
 
 export interface ClosingPanel {

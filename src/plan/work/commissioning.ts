@@ -1,10 +1,10 @@
 /** Switching the whole system on for the first time: the supply side before the fuse goes in, then the signal side. */
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
-import type { CableChoice } from '../../domain/circuit/choice/choose-cable.ts'
-import type { CapacitorEffect } from '../../domain/circuit/source/capacitor.ts'
+import type { SignalStep } from '../../contract/signals/signal-result.ts'
+import type { CableChoice } from '../../contract/supply/supply-cables.ts'
+import type { CapacitorEffect } from '../../contract/supply/supply-current.ts'
+import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import { resistorText, waitText } from '../../domain/circuit/source/capacitor-cautions.ts'
-import type { SignalStep } from '../../domain/signal/commissioning.ts'
-import type { PlanCircuit } from '../electric/plan-circuit.ts'
 
 export interface CommissioningStep {
   readonly id: string

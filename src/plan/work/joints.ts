@@ -1,6 +1,6 @@
 /** Where panels meet: the lengths that screws, glue and sealant follow. */
-import type { BoxLayout } from '../../domain/box/request/box-layout.ts'
-import type { Panel } from '../../domain/box/shell/panel.ts'
+import type { BoxLayout } from '../../contract/boxes/box-result.ts'
+import type { Panel } from '../../contract/boxes/panel.ts'
 
 /** A glued seam. `facesM` is the thickness of the panel that stands on edge. */
 export interface Joint {

@@ -1,5 +1,6 @@
 /** How hard a box must be held: while driving, and in a crash. */
 import type { SourceId } from '../../contract/sources/source.ts'
+import type { Restraint } from '../../contract/systems/workshop.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import { STANDARD_GRAVITY_M_PER_S2 } from '../../domain/constants.ts'
@@ -44,21 +45,6 @@ export interface RestraintRequest extends StrapRequest {
   readonly massKg: number
   /** Up to 2.0 t when absent, the harder case. */
   readonly vehicleMassKg?: number
-}
-
-export interface Restraint {
-  readonly massKg: number
-  readonly crashForceN: number
-  readonly drivingForwardN: number
-  readonly drivingRearwardN: number
-  readonly drivingSidewaysN: number
-  /** Straps that hold the crash force, each as steep and as strong as below. */
-  readonly strapCount: number
-  readonly strapCapacityN: number
-  readonly eyeStrengthN: number
-  readonly strapSlopeDeg: number
-  readonly strapSpreadDeg: number
-  readonly advice: readonly string[]
 }
 
 export const restraintSources: readonly SourceId[] = [

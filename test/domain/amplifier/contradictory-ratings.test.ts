@@ -1,6 +1,6 @@
 /** Ratings that contradict each other, and a claim that the amplifier's own fuses disprove. */
 import { describe, expect, it } from 'vitest'
-import type { AmplifierSheet } from '../../../src/domain/amplifier/amplifier-sheet.ts'
+import type { AmplifierSheet } from '../../../src/contract/amplifiers/amplifier-matching.ts'
 import { matchAmplifier } from '../../../src/domain/amplifier/match-amplifier.ts'
 import { computeFeeder } from '../../../src/domain/circuit/graph/compute-feeder.ts'
 import { supplyCurrent } from '../../../src/domain/circuit/load/supply-current.ts'

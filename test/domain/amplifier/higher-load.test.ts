@@ -1,6 +1,7 @@
 /** A load above every published one: the voltage that was reached is reached again. */
 import { describe, expect, it } from 'vitest'
-import { type AmplifierMatchRequest, matchAmplifier } from '../../../src/domain/amplifier/match-amplifier.ts'
+import type { AmplifierMatchRequest } from '../../../src/contract/amplifiers/amplifier-matching.ts'
+import { matchAmplifier } from '../../../src/domain/amplifier/match-amplifier.ts'
 import { estatePlan } from '../../../src/http/operations/systems/plans-examples.ts'
 import { post } from '../../support/call.ts'
 import { expectPrinted } from '../../support/printed.ts'

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type AmplifierMatchRequest, matchAmplifier } from '../../../src/domain/amplifier/match-amplifier.ts'
+import type { AmplifierMatchRequest } from '../../../src/contract/amplifiers/amplifier-matching.ts'
+import { matchAmplifier } from '../../../src/domain/amplifier/match-amplifier.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
 import { expectPrinted } from '../../support/printed.ts'
 

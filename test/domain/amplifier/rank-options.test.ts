@@ -1,9 +1,9 @@
 /** The order of ways of matching: each reason on its own, and none of them the place in a list. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import type { MatchOption } from '../../../src/contract/amplifiers/amplifier-matching.ts'
 import type { Ranking } from '../../../src/contract/amplifiers/words.ts'
 import { matchAmplifier } from '../../../src/domain/amplifier/match-amplifier.ts'
-import type { MatchOption } from '../../../src/domain/amplifier/match-options.ts'
 import { ranked } from '../../../src/domain/amplifier/rank-options.ts'
 
 const plain: MatchOption = {

@@ -1,7 +1,7 @@
 /** Boxes of two chambers: each has its own air, its own port, its own braces. */
 import { describe, expect, it } from 'vitest'
+import type { BoxRequest } from '../../../src/contract/boxes/box-panels.ts'
 import { layOutBox } from '../../../src/domain/box/layout/lay-out-box.ts'
-import type { BoxRequest } from '../../../src/domain/box/request/box-request.ts'
 import { randomStream } from '../../../src/numeric/random-stream.ts'
 
 const box: BoxRequest = { outer: { widthM: 0.64, heightM: 0.4, depthM: 0.6 }, thicknessM: 0.018 }

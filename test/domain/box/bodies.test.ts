@@ -1,7 +1,7 @@
 /** Things inside a box against each other, whichever faces they stand on. Figures by arithmetic, and by points drawn at random. */
 import { describe, expect, it } from 'vitest'
+import type { BoxRequest } from '../../../src/contract/boxes/box-panels.ts'
 import { layOutBox } from '../../../src/domain/box/layout/lay-out-box.ts'
-import type { BoxRequest } from '../../../src/domain/box/request/box-request.ts'
 import { randomStream } from '../../../src/numeric/random-stream.ts'
 
 const driver = {

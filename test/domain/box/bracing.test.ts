@@ -1,7 +1,7 @@
 /** Braces placed until the panels pass, their volume fed back until it closes. */
 import { describe, expect, it } from 'vitest'
+import type { BoxRequest } from '../../../src/contract/boxes/box-panels.ts'
 import { layOutBox } from '../../../src/domain/box/layout/lay-out-box.ts'
-import type { BoxRequest } from '../../../src/domain/box/request/box-request.ts'
 import { cutVolume } from '../../../src/domain/box/solids/finish-panels.ts'
 import { battenedFrequency } from '../../../src/domain/box/stiffness/batten.ts'
 import { signedArea } from '../../../src/numeric/polygon.ts'

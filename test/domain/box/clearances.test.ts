@@ -1,7 +1,7 @@
 /** What is measured between driver, port and box, also where a caller puts things beside it. */
 import { describe, expect, it } from 'vitest'
+import type { BoxRequest } from '../../../src/contract/boxes/box-panels.ts'
 import { layOutBox } from '../../../src/domain/box/layout/lay-out-box.ts'
-import type { BoxRequest } from '../../../src/domain/box/request/box-request.ts'
 
 const box: BoxRequest = {
   outer: { widthM: 0.64, heightM: 0.4, depthM: 0.38 },

@@ -1,8 +1,8 @@
 /** The cut list put together again: blanks, places, bevels and holes against the solid they came from. */
 import { describe, expect, it } from 'vitest'
+import type { BoxRequest } from '../../../src/contract/boxes/box-panels.ts'
+import type { Panel } from '../../../src/contract/boxes/panel.ts'
 import { layOutBox } from '../../../src/domain/box/layout/lay-out-box.ts'
-import type { BoxRequest } from '../../../src/domain/box/request/box-request.ts'
-import type { Panel } from '../../../src/domain/box/shell/panel.ts'
 import { cutVolume } from '../../../src/domain/box/solids/finish-panels.ts'
 import { signedArea } from '../../../src/numeric/polygon.ts'
 import { contains } from '../../../src/numeric/polygon-distance.ts'

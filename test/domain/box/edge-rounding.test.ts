@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
+import type { Panel } from '../../../src/contract/boxes/panel.ts'
 import { layOutBox } from '../../../src/domain/box/layout/lay-out-box.ts'
 import { roundingRadius } from '../../../src/domain/box/shell/edge-rounding.ts'
-import type { Direction3, Panel } from '../../../src/domain/box/shell/panel.ts'
+import type { Direction3 } from '../../../src/domain/box/shell/panel.ts'
 
 type Request = Parameters<typeof layOutBox>[0]
 const panelsOf = (request: Request) => layOutBox(request).result.panels

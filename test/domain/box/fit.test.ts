@@ -1,9 +1,9 @@
 /** Limits, openings, blocks in the boot, two chambers. */
 import { describe, expect, it } from 'vitest'
+import type { BoxRequest } from '../../../src/contract/boxes/box-panels.ts'
 import { isClear, placeInBoot } from '../../../src/domain/box/boot/boot-place.ts'
 import { openingFit, rectanglePasses } from '../../../src/domain/box/boot/pass-opening.ts'
 import { layOutBox } from '../../../src/domain/box/layout/lay-out-box.ts'
-import type { BoxRequest } from '../../../src/domain/box/request/box-request.ts'
 import { driverDisplacement } from '../../../src/domain/box/solids/driver-displacement.ts'
 import { standingWaves } from '../../../src/domain/box/stiffness/standing-waves.ts'
 

@@ -1,7 +1,7 @@
 /** The least size of a box is the least that its own clearances let pass, worked by hand from the sheet. */
 import { describe, expect, it } from 'vitest'
+import type { BoxRequest } from '../../../src/contract/boxes/box-panels.ts'
 import { layOutBox } from '../../../src/domain/box/layout/lay-out-box.ts'
-import type { BoxRequest } from '../../../src/domain/box/request/box-request.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
 
 const driver = {

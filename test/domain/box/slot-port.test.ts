@@ -1,7 +1,7 @@
 /** Slots: bends and ends against other routes to the same figure, volumes against counting cells. */
 import { describe, expect, it } from 'vitest'
+import type { BoxRequest } from '../../../src/contract/boxes/box-panels.ts'
 import { layOutBox } from '../../../src/domain/box/layout/lay-out-box.ts'
-import type { BoxRequest } from '../../../src/domain/box/request/box-request.ts'
 import { heightAtMouth, slotRun } from '../../../src/domain/box/slot/slot-run.ts'
 import { gapEnd, gapEndTable, mitreShortening, wallSlotEnd } from '../../../src/domain/port/bends.ts'
 import { lengthForTuning, tuningHz } from '../../../src/domain/port/port-tuning.ts'

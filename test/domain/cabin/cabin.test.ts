@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import type { Cabin } from '../../../src/contract/acoustics/cabin.ts'
 import { assumptions } from '../../../src/domain/assume.ts'
-import type { Cabin } from '../../../src/domain/cabin/cabin.ts'
 import { cabinGain, measuredGainDb } from '../../../src/domain/cabin/cabin-gain.ts'
 import {
   lowestModeHz,

@@ -1,9 +1,9 @@
 /** Final temperatures and k by the material of the insulation; k = K·√ln((β + T1)/(β + T0)) worked out apart. */
 import { describe, expect, it } from 'vitest'
+import type { CableChoiceRequest } from '../../../src/contract/supply/supply-cables.ts'
 import type { InsulationMaterial } from '../../../src/contract/supply/words.ts'
 import { finalTemperatureC } from '../../../src/domain/circuit/cable/insulation-material.ts'
 import { shortCircuitK } from '../../../src/domain/circuit/cable/short-circuit.ts'
-import type { CableChoiceRequest } from '../../../src/domain/circuit/choice/cable-request.ts'
 import { chooseCable } from '../../../src/domain/circuit/choice/choose-cable.ts'
 import { post } from '../../support/call.ts'
 import { expectPrinted } from '../../support/printed.ts'

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
+import type { SpeakerCableRequest } from '../../../src/contract/supply/speaker-cable.ts'
 import { assumptions } from '../../../src/domain/assume.ts'
 import { cableLossDb, dampingFactorAtLoad, qesFactor } from '../../../src/domain/coils/cable-effects.ts'
-import { chooseSpeakerCable, type SpeakerCableRequest } from '../../../src/domain/coils/speaker-cable.ts'
+import { chooseSpeakerCable } from '../../../src/domain/coils/speaker-cable.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
 import { expectPrinted } from '../../support/printed.ts'
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import type { CoilWiringRequest } from '../../../src/contract/coils/coil-wiring.ts'
 import { divisors } from '../../../src/domain/coils/arrangements.ts'
-import { type CoilWiringRequest, wireCoils } from '../../../src/domain/coils/wire-coils.ts'
+import { wireCoils } from '../../../src/domain/coils/wire-coils.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
 
 const balancedOhm = (request: CoilWiringRequest) =>

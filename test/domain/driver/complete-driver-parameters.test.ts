@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import type { DriverSheet } from '../../../src/contract/drivers/driver-parameters.ts'
 import { completeDriverParameters } from '../../../src/domain/driver/complete-driver-parameters.ts'
-import type { DriverSheet } from '../../../src/domain/driver/driver-parameters.ts'
 import {
   type SmallSignalQuantity,
   type SmallSignalSet,

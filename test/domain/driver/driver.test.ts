@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import type { DriverRequest } from '../../../src/contract/drivers/driver.ts'
 import { coilImpedance } from '../../../src/domain/driver/coil-impedance.ts'
-import { type DriverRequest, driverOf } from '../../../src/domain/driver/driver.ts'
+import { driverOf } from '../../../src/domain/driver/driver.ts'
 import { dualColumn } from '../../../src/numeric/dual-column.ts'
 
 const air = { densityKgPerM3: 1.2041, soundSpeedMPerS: 343.2, stiffnessPa: 1.2041 * 343.2 ** 2, stated: true }

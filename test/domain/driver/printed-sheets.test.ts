@@ -3,8 +3,8 @@
  * Vas = ρc²·Sd²·Cms, fs = 1/(2π·√(Mms·Cms)), Qes = 2π·fs·Mms·Re/Bl², Qms = 2π·fs·Mms/Rms, 1/Qts = 1/Qms + 1/Qes.
  */
 import { describe, expect, it } from 'vitest'
+import type { DriverSheet } from '../../../src/contract/drivers/driver-parameters.ts'
 import { completeDriverParameters } from '../../../src/domain/driver/complete-driver-parameters.ts'
-import type { DriverSheet } from '../../../src/domain/driver/driver-parameters.ts'
 import { relativeRounding } from '../../../src/domain/driver/printed-rounding.ts'
 import { type PrintedName, printedSheets, sheetOf } from '../../support/printed-sheets.ts'
 

@@ -1,7 +1,8 @@
 /** What a response says of the air in its chambers: losses nobody stated, a spring driven too far, a chamber too small. */
 import { describe, expect, it } from 'vitest'
+import type { DriversRequest } from '../../../src/contract/enclosures/enclosure.ts'
 import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
-import type { DriversRequest, EnclosureRequest, ResponseRequest } from '../../../src/domain/enclosure/model/request.ts'
+import type { EnclosureRequest, ResponseRequest } from '../../../src/domain/enclosure/model/request.ts'
 import { draws } from '../../support/random-systems.ts'
 
 const air = { densityKgPerM3: 1.2041, soundSpeedMPerS: 343.2 }

@@ -1,7 +1,8 @@
 /** Eight enclosures against the figures of a separate program. */
 import { describe, expect, it } from 'vitest'
+import type { DriversRequest, PortRequest } from '../../../src/contract/enclosures/enclosure.ts'
 import { assumptions } from '../../../src/domain/assume.ts'
-import type { DriversRequest, EnclosureRequest, PortRequest } from '../../../src/domain/enclosure/model/request.ts'
+import type { EnclosureRequest } from '../../../src/domain/enclosure/model/request.ts'
 import { responseSystem, solveGrid } from '../../../src/domain/enclosure/model/response-system.ts'
 import { responseCurves } from '../../../src/domain/enclosure/response/curves.ts'
 import { secondSolverDriver, secondSolverRows } from '../../published/second-solver.ts'

@@ -1,14 +1,11 @@
 import { describe, expect, it } from 'vitest'
+import type { Spread } from '../../../src/contract/enclosures/tolerance.ts'
 import { standardAir } from '../../../src/domain/air/air.ts'
 import { driverOf } from '../../../src/domain/driver/driver.ts'
 import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
 import { computeTolerance } from '../../../src/domain/enclosure/tolerance/compute-tolerance.ts'
 import { variedRequest } from '../../../src/domain/enclosure/tolerance/tolerance-parameters.ts'
-import {
-  type Spread,
-  spreadDefaults,
-  type ToleranceRequest
-} from '../../../src/domain/enclosure/tolerance/tolerance-request.ts'
+import { spreadDefaults, type ToleranceRequest } from '../../../src/domain/enclosure/tolerance/tolerance-request.ts'
 import { randomStream } from '../../../src/numeric/random-stream.ts'
 
 const none: Required<Spread> = Object.fromEntries(Object.keys(spreadDefaults).map(name => [name, 0])) as never

@@ -1,9 +1,10 @@
 /** What a fuse may have to break: the strong end of the battery, the cold fuse and the way to it, worked by hand. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import type { FuseRequest } from '../../../src/contract/supply/supply-fuses.ts'
 import { assumptions } from '../../../src/domain/assume.ts'
 import { batteryOhm, lowestBatteryOhm } from '../../../src/domain/circuit/fuse/battery-source.ts'
-import { type FuseRequest, rateFuse } from '../../../src/domain/circuit/fuse/rate-fuse.ts'
+import { rateFuse } from '../../../src/domain/circuit/fuse/rate-fuse.ts'
 import { post } from '../../support/call.ts'
 import { expectPrinted } from '../../support/printed.ts'
 

@@ -1,7 +1,8 @@
 /** 33 CFR 183.455(c)(1) lets the fuse be 150 % of the table, 183.425(b) never the load. */
 import { describe, expect, it } from 'vitest'
+import type { FuseRequest } from '../../../src/contract/supply/supply-fuses.ts'
 import { chooseCable } from '../../../src/domain/circuit/choice/choose-cable.ts'
-import { type FuseRequest, rateFuse } from '../../../src/domain/circuit/fuse/rate-fuse.ts'
+import { rateFuse } from '../../../src/domain/circuit/fuse/rate-fuse.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
 
 /** 8 AWG, 105 °C: 80 A by the table; √((105 − 70)/75) = 0.683 and four in a bundle 0.6 leave 32.8 A, the fuse may be 120 A. */

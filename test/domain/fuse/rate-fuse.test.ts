@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type FuseRequest, rateFuse } from '../../../src/domain/circuit/fuse/rate-fuse.ts'
+import type { FuseRequest } from '../../../src/contract/supply/supply-fuses.ts'
+import { rateFuse } from '../../../src/domain/circuit/fuse/rate-fuse.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
 import { post } from '../../support/call.ts'
 import { expectPrinted } from '../../support/printed.ts'

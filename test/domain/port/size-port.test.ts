@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import type { PortSizingRequest } from '../../../src/contract/ports/port-sizing.ts'
 import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
-import type { PortSizingRequest } from '../../../src/domain/port/sizing/port-sizing.ts'
 import { sizePort } from '../../../src/domain/port/sizing/size-port.ts'
 import { randomStream } from '../../../src/numeric/random-stream.ts'
 

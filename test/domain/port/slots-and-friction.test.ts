@@ -1,10 +1,10 @@
 /** Slots that nobody should cut, what walls take from the flow, one policy of speeds, and the ways out of a port that does not fit. */
 import { describe, expect, it } from 'vitest'
+import type { PortSizingRequest } from '../../../src/contract/ports/port-sizing.ts'
 import { airSpeedLevel, portSpeeds } from '../../../src/domain/air-speed.ts'
 import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
 import { hydraulicDiameterM, lossFactor, wallFrictionQ } from '../../../src/domain/port/port-friction.ts'
 import { round, slot } from '../../../src/domain/port/sizing/port-design.ts'
-import type { PortSizingRequest } from '../../../src/domain/port/sizing/port-sizing.ts'
 import { sizePort } from '../../../src/domain/port/sizing/size-port.ts'
 
 const air = { densityKgPerM3: 1.2041, soundSpeedMPerS: 343.2, stiffnessPa: 141_827, stated: false }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import type { SheetPanel, SheetPlanRequest } from '../../../src/contract/boxes/box-sheets.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
 import { nestPanels } from '../../../src/domain/sheet/nest-panels.ts'
-import type { SheetPanel, SheetPlanRequest } from '../../../src/domain/sheet/sheet-plan.ts'
 import { randomStream } from '../../../src/numeric/random-stream.ts'
 import { complaintsAbout, guillotine } from '../../support/sheet-checker.ts'
 

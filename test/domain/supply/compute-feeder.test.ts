@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import type { FeederRequest } from '../../../src/contract/supply/supply-feeder.ts'
 import { computeFeeder } from '../../../src/domain/circuit/graph/compute-feeder.ts'
-import type { FeederRequest } from '../../../src/domain/circuit/graph/feeder-request.ts'
 import { sourceState } from '../../../src/domain/circuit/graph/limited-source.ts'
 import { trunkState } from '../../../src/domain/circuit/graph/shared-trunk.ts'
 import {

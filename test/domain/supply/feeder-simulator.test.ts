@@ -1,8 +1,8 @@
 /** Random feeders against ngspice: resistors, current sources and behavioural constant-power sources, solved by somebody else. */
 import { Simulation } from 'eecircuit-engine'
 import { describe, expect, it } from 'vitest'
+import type { FeederAmplifier, FeederRequest } from '../../../src/contract/supply/supply-feeder.ts'
 import { computeFeeder } from '../../../src/domain/circuit/graph/compute-feeder.ts'
-import type { FeederAmplifier, FeederRequest } from '../../../src/domain/circuit/graph/feeder-request.ts'
 
 /** mulberry32: the same feeders on every run. */
 function stream(seed: number): () => number {

@@ -1,7 +1,7 @@
 /** The ground test of a design against the design itself: no feeder of this service fails its own acceptance. */
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { CableChoiceRequest } from '../../../src/domain/circuit/choice/cable-request.ts'
+import type { CableChoiceRequest } from '../../../src/contract/supply/supply-cables.ts'
 import { chooseCable } from '../../../src/domain/circuit/choice/choose-cable.ts'
 import { post } from '../../support/call.ts'
 import { expectPrinted } from '../../support/printed.ts'

@@ -1,16 +1,16 @@
 import { describe, expect, it } from 'vitest'
+import type { AmplifierOnSupply, CurrentRequest } from '../../../src/contract/supply/supply-current.ts'
 import { assumptions } from '../../../src/domain/assume.ts'
 import { batteryOhmFromCranking } from '../../../src/domain/circuit/fuse/battery-source.ts'
 import { rippleOf, unregulatedShare } from '../../../src/domain/circuit/load/amplifier-currents.ts'
 import {
-  type AmplifierOnSupply,
   amplifierDraw,
   classBEfficiency,
   crestFactorDb,
   inputPower,
   plausiblePower
 } from '../../../src/domain/circuit/load/amplifier-draw.ts'
-import { type CurrentRequest, supplyCurrent } from '../../../src/domain/circuit/load/supply-current.ts'
+import { supplyCurrent } from '../../../src/domain/circuit/load/supply-current.ts'
 import { capacitorEffect } from '../../../src/domain/circuit/source/capacitor.ts'
 import { chargingBalance } from '../../../src/domain/circuit/source/charging-balance.ts'
 import { engineOff, peukertExponent, peukertHours } from '../../../src/domain/circuit/source/engine-off.ts'

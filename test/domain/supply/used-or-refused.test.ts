@@ -1,7 +1,8 @@
 /** What an operation of the supply cannot use it refuses, and it says its refusals in words a person can act on. */
 import { describe, expect, it } from 'vitest'
+import type { CurrentRequest } from '../../../src/contract/supply/supply-current.ts'
 import { chooseCable } from '../../../src/domain/circuit/choice/choose-cable.ts'
-import { type CurrentRequest, supplyCurrent } from '../../../src/domain/circuit/load/supply-current.ts'
+import { supplyCurrent } from '../../../src/domain/circuit/load/supply-current.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
 import { post } from '../../support/call.ts'
 

@@ -1,5 +1,5 @@
 /** Inductance of a voice coil as circuit elements. */
-import type { DriverRequest } from '../../../src/domain/driver/driver.ts'
+import type { DriverRequest } from '../../../src/contract/drivers/driver.ts'
 import type { Add } from './netlist.ts'
 
 /**

@@ -3,7 +3,7 @@
  * and current is velocity in the mechanical part. Built from the request with relations of its own; every driver, port and
  * radiator is there one by one, joined as the request says, so that nothing of the service takes part.
  */
-import type { DriverRequest } from '../../../src/domain/driver/driver.ts'
+import type { DriverRequest } from '../../../src/contract/drivers/driver.ts'
 import type { CustomEnclosureRequest, SystemRequest } from '../../../src/domain/enclosure/model/request.ts'
 import { coilLines } from './coil-lines.ts'
 import { type Elements, presetElements } from './preset-elements.ts'

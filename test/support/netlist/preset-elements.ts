@@ -1,6 +1,7 @@
 /** A preset enclosure spelled out as nodes and elements; a new kind only adds a branch here. */
+
+import type { ChamberRequest } from '../../../src/contract/enclosures/enclosure.ts'
 import type {
-  ChamberRequest,
   CustomChamberRequest,
   CustomDriverRequest,
   CustomEnclosureRequest,

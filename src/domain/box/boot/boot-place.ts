@@ -1,14 +1,4 @@
-/** Where a box stands in a boot beside wheel arches and other blocks that are in the way. */
-
-export interface Block {
-  /** Lower left corner next to the seat or the sill the box is pushed against [m]. */
-  readonly xM: number
-  readonly yM: number
-  readonly zM: number
-  readonly widthM: number
-  readonly depthM: number
-  readonly heightM: number
-}
+import type { Block } from '../../../contract/boxes/box-panels.ts'
 
 interface Size3 {
   readonly widthM: number

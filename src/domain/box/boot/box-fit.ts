@@ -1,7 +1,7 @@
 /** A box of settled sizes against the space it was given. */
+import type { BoxLimits } from '../../../contract/boxes/box-panels.ts'
 import { type Caution, caution } from '../../caution.ts'
 import type { OuterSize } from '../request/box-layout.ts'
-import type { BoxLimits } from '../request/box-request.ts'
 import { placeInBoot } from './boot-place.ts'
 import { type OpeningFit, openingFit } from './pass-opening.ts'
 import { type Axis, axes } from './size-limits.ts'

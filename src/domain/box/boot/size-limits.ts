@@ -1,7 +1,8 @@
 /** The smallest box that takes its hardware and the largest that its place allows, axis by axis. */
+import type { BoxDriver } from '../../../contract/boxes/box-hardware.ts'
+import type { BoxLimits, BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError, type Fault } from '../../design-error.ts'
 import type { Settled } from '../layout/settle.ts'
-import type { BoxDriver, BoxLimits, BoxRequest } from '../request/box-request.ts'
 import { LEAST_OVER_SLOT_M } from '../slot/slot-port.ts'
 import { clearanceRules } from '../solids/clearances.ts'
 import { frontGaps, leastLineM } from '../solids/front-gaps.ts'

@@ -1,6 +1,6 @@
 /** How the chief figures of a box come about, and what they rest on. */
+import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import type { Basis, Outcome } from '../../outcome.ts'
-import type { BoxLayout } from '../request/box-layout.ts'
 import type { PortLayout } from '../slot/port-layout.ts'
 import type { Settled } from './settle.ts'
 

@@ -1,7 +1,7 @@
 /** What a laid-out box gives cause to say, in the order of its parts. */
+import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { fitCautions } from '../boot/box-fit.ts'
-import type { BoxLayout } from '../request/box-layout.ts'
 import { portCautions } from '../slot/port-layout.ts'
 import { clearanceCautions } from '../solids/clearances.ts'
 import { vibrationCautions } from '../stiffness/box-vibration.ts'

@@ -1,7 +1,8 @@
 /** What a box weighs and where its centre of gravity lies. */
+import type { Panel, Point3 } from '../../../contract/boxes/panel.ts'
 import { centroid } from '../../../numeric/polygon.ts'
 import { moved, onFace } from '../shell/face.ts'
-import type { Direction3, Panel, Point3 } from '../shell/panel.ts'
+import type { Direction3 } from '../shell/panel.ts'
 import type { BuiltBox } from './build-box.ts'
 import type { Settled } from './settle.ts'
 

@@ -1,7 +1,6 @@
 /** Every part of a built box, finished: shell, port, braces; mouths and holes cut. */
-
+import type { CutOut, Panel } from '../../../contract/boxes/panel.ts'
 import { moved } from '../shell/face.ts'
-import type { CutOut, Panel } from '../shell/panel.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'
 import { mouthOn, type Opening, slotPanels } from '../slot/slot-port.ts'
 import { finishPanel } from '../solids/finish-panels.ts'

@@ -1,8 +1,9 @@
 /** The two chambers of a band-pass box: where the board between them stands, and the air of each. */
+import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError } from '../../design-error.ts'
 import { lengthForTuning } from '../../port/port-tuning.ts'
 import type { Chamber, VolumeRow } from '../request/box-layout.ts'
-import type { BoxRequest, RoundPort } from '../request/box-request.ts'
+import type { RoundPort } from '../request/box-request.ts'
 import { type BuiltDivider, chamberAt, dividerAt, dividerFor } from '../shell/divider.ts'
 import { type Inside, moved, profilePoint } from '../shell/face.ts'
 import { type BuiltPort, openingOf, tubePanel, tubeVolume } from '../slot/built-port.ts'

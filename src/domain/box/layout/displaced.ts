@@ -1,7 +1,8 @@
 /** Everything that takes air from the inside of a box, row by row, with how each figure is known. */
+import type { BoxDriver, BoxFittings } from '../../../contract/boxes/box-hardware.ts'
+import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import type { DisplacedItem } from '../../../contract/boxes/words.ts'
 import type { Displaced, Known, VolumeRow } from '../request/box-layout.ts'
-import type { BoxDriver, BoxFittings, BoxRequest } from '../request/box-request.ts'
 import { driverDisplacement } from '../solids/driver-displacement.ts'
 import { USUAL_CUP_M3 } from '../solids/terminal-hole.ts'
 

@@ -1,6 +1,6 @@
 /** Sizes of a driver that no board can take. */
+import type { BoxDriver } from '../../../contract/boxes/box-hardware.ts'
 import { DesignError } from '../../design-error.ts'
-import type { BoxDriver } from '../request/box-request.ts'
 import { driverFixing } from '../solids/driver-fixing.ts'
 import { boardsOf } from './displaced.ts'
 

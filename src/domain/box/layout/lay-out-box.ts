@@ -1,10 +1,11 @@
 /** A box from its sizes or its volume: panels, volume balance, clearances, mass. */
+import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
+import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import { bounds } from '../../../numeric/polygon.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import type { Outcome } from '../../outcome.ts'
 import { boxFit } from '../boot/box-fit.ts'
-import type { BoxLayout, OuterSize } from '../request/box-layout.ts'
-import type { BoxRequest } from '../request/box-request.ts'
+import type { OuterSize } from '../request/box-layout.ts'
 import { clearLength } from '../shell/shell.ts'
 import { portLayout } from '../slot/port-layout.ts'
 import { blankArea, gathered } from '../solids/finish-panels.ts'

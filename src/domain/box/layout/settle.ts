@@ -1,10 +1,10 @@
 /** The request with every default filled in and recorded, and its contradictions refused. */
+import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { type Air, airOf, standardAir } from '../../air/air.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { type BoardProperties, boardProperties } from '../../material/board-properties.ts'
 import { FLANGED_FREE } from '../../port/port-tuning.ts'
-import type { BoxRequest } from '../request/box-request.ts'
 import type { ShellSizes } from '../shell/box-shell.ts'
 import { USUAL_CUP_M } from '../solids/terminal-hole.ts'
 import type { BracePlan } from '../stiffness/brace-plan.ts'

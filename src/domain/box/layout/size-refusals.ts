@@ -1,7 +1,7 @@
 /** Why no box of the volume asked for lies between the smallest and the largest. */
+import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError } from '../../design-error.ts'
 import { type Axis, axes, freeAxes, type Ranges } from '../boot/size-limits.ts'
-import type { BoxRequest } from '../request/box-request.ts'
 
 export type Three = Readonly<Record<Axis, number>>
 

@@ -1,8 +1,8 @@
 /** Drivers beside a slot: motors and baskets against its plates. */
+import type { Point3 } from '../../../contract/boxes/panel.ts'
 import { insideDistance } from '../../../numeric/polygon-distance.ts'
 import type { Clearance } from '../request/box-layout.ts'
 import { profilePoint } from '../shell/face.ts'
-import type { Point3 } from '../shell/panel.ts'
 import { unmirrored } from '../shell/slot-plane.ts'
 import { clearanceRow, clearanceRules, rim } from '../solids/clearances.ts'
 import type { MountedDriver } from '../solids/mounting.ts'

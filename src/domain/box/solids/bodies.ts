@@ -1,10 +1,10 @@
 /** What stands in a box, as bodies: drivers, tubes, slot, divider, cup, amplifier, and the boards around them. */
+import type { Point3 } from '../../../contract/boxes/panel.ts'
 import { type Convex, cross, plus, type Vector3, vector } from '../../../numeric/convex-distance.ts'
 import { bounds } from '../../../numeric/polygon.ts'
 import type { BuiltBox } from '../layout/build-box.ts'
 import { chamberAt } from '../shell/divider.ts'
 import { type Face, moved, profilePoint } from '../shell/face.ts'
-import type { Point3 } from '../shell/panel.ts'
 import { clearLength } from '../shell/shell.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'
 import { unmirrored } from '../shell/slot-plane.ts'

@@ -1,9 +1,9 @@
 /** What comes too close to what: motors to walls, flanges to edges, mouths to what they face. */
+import type { Point3 } from '../../../contract/boxes/panel.ts'
 import { insideDistance } from '../../../numeric/polygon-distance.ts'
 import { type Caution, caution } from '../../caution.ts'
 import type { Clearance } from '../request/box-layout.ts'
 import { type Inside, moved, onFace, roomAhead } from '../shell/face.ts'
-import type { Point3 } from '../shell/panel.ts'
 import { frontGaps } from './front-gaps.ts'
 import type { Mounted, MountedDriver, MountedTube } from './mounting.ts'
 

@@ -1,7 +1,8 @@
 /** Bare panels with their cut-outs, material and mass; parts that are alike become one row. */
+import type { PanelPoint } from '../../../contract/boxes/box-hardware.ts'
+import type { CutOut, Panel } from '../../../contract/boxes/panel.ts'
 import { signedArea } from '../../../numeric/polygon.ts'
 import type { BoardProperties } from '../../material/board-properties.ts'
-import type { CutOut, Panel, PanelPoint } from '../shell/panel.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'
 
 /** A nanometre is no wood; it keeps 260 mm from reading 259.99999999999994. */

@@ -1,10 +1,10 @@
 /** Where an amplifier inside the box stands, and the bodies of what is fitted into a box. */
+import type { BoxFittings } from '../../../contract/boxes/box-hardware.ts'
 import type { FaceName } from '../../../contract/boxes/words.ts'
 import { plus, vector } from '../../../numeric/convex-distance.ts'
 import { bounds } from '../../../numeric/polygon.ts'
 import type { BuiltBox } from '../layout/build-box.ts'
 import type { Settled } from '../layout/settle.ts'
-import type { BoxFittings } from '../request/box-request.ts'
 import { type Face, findFace, moved, onFace } from '../shell/face.ts'
 import { type Body, hardwareBodies, wallBodies } from './bodies.ts'
 import { bodyGap } from './body-pairs.ts'

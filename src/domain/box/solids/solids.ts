@@ -1,9 +1,10 @@
 /** Bodies in a box as convex pieces: boards and blocks as polytopes, tubes and motors as hulls of two discs. */
+import type { Point3 } from '../../../contract/boxes/panel.ts'
 import { type Convex, cross, dot, minus, plus, unit, type Vector3, vector } from '../../../numeric/convex-distance.ts'
 import type { Polygon } from '../../../numeric/polygon.ts'
 import { leftPart } from '../../../numeric/polygon.ts'
 import { triangles } from '../../../numeric/triangles.ts'
-import type { Direction3, Point3 } from '../shell/panel.ts'
+import type { Direction3 } from '../shell/panel.ts'
 import type { Shell } from '../shell/shell.ts'
 import { inBox } from '../shell/shell-panels.ts'
 

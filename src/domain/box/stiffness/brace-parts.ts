@@ -1,7 +1,7 @@
 /** Frames and battens as parts of the cut list and as bodies. */
+import type { Panel } from '../../../contract/boxes/panel.ts'
 import type { BuiltBox } from '../layout/build-box.ts'
 import type { Settled } from '../layout/settle.ts'
-import type { Panel } from '../shell/panel.ts'
 import type { Body } from '../solids/bodies.ts'
 import { finishPanel } from '../solids/finish-panels.ts'
 import { BATTEN_HEIGHT_M, battenLengthM } from './batten-places.ts'

@@ -1,10 +1,10 @@
 /** Braces across the axis of a box: frames with a window, each a line that holds every wall it touches. */
+import type { CutOut } from '../../../contract/boxes/panel.ts'
 import { bounds, centroid, type Polygon, signedArea, vertex } from '../../../numeric/polygon.ts'
 import { insideDistance } from '../../../numeric/polygon-distance.ts'
 import type { BuiltDivider } from '../shell/divider.ts'
 import type { Inside } from '../shell/face.ts'
 import { profilePoint } from '../shell/face.ts'
-import type { CutOut } from '../shell/panel.ts'
 import { clearLength } from '../shell/shell.ts'
 import { type BarePanel, inBox } from '../shell/shell-panels.ts'
 import { unmirrored } from '../shell/slot-plane.ts'

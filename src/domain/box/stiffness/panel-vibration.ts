@@ -1,10 +1,15 @@
 /** One panel by itself: where it rings, how far it bends, what a brace changes. */
+import type {
+  Bending,
+  EdgePair,
+  PanelVibration,
+  PanelVibrationRequest
+} from '../../../contract/boxes/panel-vibration.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { requireWithin } from '../../design-error.ts'
 import { type BoardProperties, boardProperties } from '../../material/board-properties.ts'
 import type { Basis, Outcome } from '../../outcome.ts'
-import type { BoardChoice } from '../request/box-request.ts'
 import { frequencyWithDrivers } from './driver-on-plate.ts'
 import {
   clamped,
@@ -17,56 +22,6 @@ import {
   supportedFrequency
 } from './plate.ts'
 import { bracingTargets } from './vibration-targets.ts'
-
-interface PanelVibrationRequest {
-  /** Free between its edges; `length` along the face grain. */
-  readonly lengthM: number
-  readonly widthM: number
-  /** One board. */
-  readonly thicknessM: number
-  /** Boards glued face to face. */
-  readonly layers?: number
-  readonly board?: BoardChoice
-  /** Equal spans that braces divide the panel into. */
-  readonly spans?: { readonly ofLength?: number; readonly ofWidth?: number }
-  readonly driver?: {
-    readonly massKg: number
-    readonly screwCircleDiameterM: number
-    readonly fromEndM?: number
-    readonly fromSideM?: number
-  }
-  readonly pressurePa?: number
-  /** Top of the band the box plays. */
-  readonly upperHz?: number
-}
-
-interface EdgePair {
-  readonly supportedHz: number
-  readonly clampedHz: number
-}
-
-interface Bending {
-  readonly largestM: number
-  readonly meanM: number
-  /** Volume the panel moves out by. */
-  readonly displacedM3: number
-}
-
-interface PanelVibration {
-  readonly massPerAreaKgPerM2: number
-  readonly rigidity: { readonly alongNm: number; readonly acrossNm: number; readonly twistNm: number }
-  readonly plain: EdgePair
-  /** The longer side halved by a stiff brace, each half with edges of the same kind. */
-  readonly halved: EdgePair
-  readonly braced?: EdgePair
-  /** Supported edges, the driver's mass on its screws. */
-  readonly withDriverHz?: number
-  readonly wantedHz: number
-  readonly passes: boolean
-  /** Equal spans of the longer side from which the supported panel passes. */
-  readonly spansToPass: number
-  readonly bending?: { readonly supported: Bending; readonly clamped: Bending }
-}
 
 /** Length along x, face grain along x. */
 function plateOf(board: BoardProperties, lengthM: number, widthM: number, thicknessM: number): Plate {

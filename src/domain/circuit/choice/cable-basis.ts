@@ -1,9 +1,9 @@
 /** Sources and basis of a cable choice. */
 import type { SourceId } from '../../../contract/sources/source.ts'
+import type { CableChoice } from '../../../contract/supply/supply-cables.ts'
 import type { Basis } from '../../outcome.ts'
 import type { Circuit } from './cable-circuit.ts'
 import type { CableTask } from './cable-request.ts'
-import type { CableChoice } from './choose-cable.ts'
 
 export function cableSources(task: CableTask, { shortCircuit }: CableChoice): readonly SourceId[] {
   const series: Readonly<Record<string, SourceId>> = { awg: 'astm-b258', sae: 'sae-j1127-areas' }

@@ -1,4 +1,5 @@
 /** One size held against every limit of the task. */
+import type { Candidate } from '../../../contract/supply/supply-cables.ts'
 import type { CableLimit, FusePolicy } from '../../../contract/supply/words.ts'
 import { type Ampacity, ampacity } from '../cable/ampacity.ts'
 import type { CableSize } from '../cable/cable-size.ts'
@@ -21,28 +22,6 @@ export interface Yardstick {
   /** Chassis and joints [Ω]. */
   readonly restOhm: number
   readonly terminalAreaM2?: number
-}
-
-export interface Candidate {
-  readonly designation: string
-  readonly areaM2: number
-  /** Of the solid conductor of this area. */
-  readonly diameterM: number
-  readonly ohmPerM: number
-  /** Conductors out and back with the contacts that count into the drop. */
-  readonly loopOhm: number
-  /** Absent when the load collapses behind this size. */
-  readonly currentA?: number
-  readonly dropV?: number
-  readonly dropPercent?: number
-  /** Source less drop. */
-  readonly endVoltageV?: number
-  /** Heat in conductors and contacts [W]. */
-  readonly lossW?: number
-  readonly ampacityA?: number
-  readonly highestFuseA?: number
-  readonly faultA?: number
-  readonly fails: readonly CableLimit[]
 }
 
 export interface JudgedSize {

@@ -1,4 +1,5 @@
 /** The circuit around a cable: its task, fuse, source and the resistances that are not cable. */
+import type { CableChoiceRequest } from '../../../contract/supply/supply-cables.ts'
 import type { FusePolicy } from '../../../contract/supply/words.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
@@ -8,7 +9,7 @@ import { fuseJudgement } from '../fuse/fuse-judgement.ts'
 import { type FuseLink, nextRating } from '../fuse/fuse-rating.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import type { Yardstick } from './cable-candidate.ts'
-import { type CableChoiceRequest, type CableTask, cableTask } from './cable-request.ts'
+import { type CableTask, cableTask } from './cable-request.ts'
 
 /** Settled beside the task; shared with the search for parallel runs. */
 export interface Circuit {

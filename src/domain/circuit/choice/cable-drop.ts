@@ -1,8 +1,8 @@
 /** What a cable choice says of its drop: what is lost in all, what of it was assumed, and the size that just misses. */
+import type { CableChoice, ChosenCable } from '../../../contract/supply/supply-cables.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import type { Circuit } from './cable-circuit.ts'
-import type { CableChoice, ChosenCable } from './choose-cable.ts'
 
 const plain = (value: number) => String(Number(value.toPrecision(3)))
 

@@ -1,5 +1,6 @@
 /** Cautions of a cable choice, each with the figures that triggered it. */
 import { cautionCatalogue } from '../../../contract/cautions/catalogue.ts'
+import type { CableChoice, CableChoiceRequest } from '../../../contract/supply/supply-cables.ts'
 import type { Assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { twelves } from '../../twelves.ts'
@@ -12,8 +13,7 @@ import { supplyJudgement } from '../source/supply-judgement.ts'
 import type { JudgedSize } from './cable-candidate.ts'
 import type { Circuit } from './cable-circuit.ts'
 import { dropCautions, nearMiss } from './cable-drop.ts'
-import type { CableChoiceRequest, CableTask } from './cable-request.ts'
-import type { CableChoice } from './choose-cable.ts'
+import type { CableTask } from './cable-request.ts'
 
 const plain = (value: number) => String(Number(value.toPrecision(3)))
 

@@ -1,21 +1,14 @@
-/** What is asked of a cable, and the same settled: every default chosen and echoed. */
-import type { bodies, CableLimit, FuseType } from '../../../contract/supply/words.ts'
-import {
-  cableLimits,
-  type FusePolicy,
-  type GaugeSystem,
-  type InsulationMaterial
-} from '../../../contract/supply/words.ts'
+import type { CableChoiceRequest } from '../../../contract/supply/supply-cables.ts'
+import type { bodies, CableLimit } from '../../../contract/supply/words.ts'
+import { cableLimits, type GaugeSystem, type InsulationMaterial } from '../../../contract/supply/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import type { Surroundings } from '../cable/ampacity.ts'
 import { cableJudgement } from '../cable/cable-judgement.ts'
 import { type CableSize, cableSize, namesItsSeries } from '../cable/cable-size.ts'
-import { type ConductorLaw, type ConductorRequest, conductorLaw } from '../cable/conductor-resistance.ts'
+import { type ConductorLaw, conductorLaw } from '../cable/conductor-resistance.ts'
 import { insulationMaterialOf } from '../cable/insulation-material.ts'
-import type { BatterySource } from '../fuse/battery-source.ts'
-import type { LoadOnFuse } from '../fuse/chosen-fuse.ts'
-import { type SurroundingsRequest, surroundings } from '../fuse/protected-cable.ts'
+import { surroundings } from '../fuse/protected-cable.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 
 export type ReturnPath =
@@ -26,48 +19,6 @@ export type ReturnPath =
       readonly resistanceOhm?: number
       readonly body?: (typeof bodies)[number]
     }
-
-export interface ShortCircuitRequest {
-  readonly currentA: number
-  readonly durationS: number
-  readonly startC?: number
-  readonly endC?: number
-  /** Gives k from the metal itself instead of the standard’s K. */
-  readonly heatCapacityJPerM3K?: number
-}
-
-export interface CableChoiceRequest extends ConductorRequest, SurroundingsRequest, Omit<LoadOnFuse, 'currentA'> {
-  /** Power drawn (not put out), or currentA. */
-  readonly loadPowerW?: number
-  readonly currentA?: number
-  readonly insulationMaterial?: InsulationMaterial
-  readonly systemVoltageV: number
-  readonly sourceVoltageV?: number
-  readonly loadModel?: 'constant-current' | 'constant-power'
-  readonly positiveLengthM: number
-  readonly return: ReturnPath
-  readonly gaugeSystem?: GaugeSystem
-  readonly sizes?: readonly string[]
-  readonly dropLimitPercent?: number
-  readonly dropLimitV?: number
-  readonly conductorTemperatureC?: number
-  /** Resistance that counts into the drop beside the conductors. */
-  readonly contactOhm?: number
-  readonly jointOhm?: number
-  readonly checks?: readonly CableLimit[]
-  readonly fuseA?: number
-  readonly fuseTypes?: readonly FuseType[]
-  readonly policy?: FusePolicy
-  readonly makerFuseA?: number
-  readonly onboardFusesA?: readonly number[]
-  readonly source?: BatterySource
-  readonly terminalAreaM2?: number
-  /** Supply that the amplifier at the end of the run is rated at. */
-  readonly ratedVoltageV?: number
-  readonly dropOutV?: number
-  readonly futureLoadPowerW?: number
-  readonly shortCircuit?: ShortCircuitRequest
-}
 
 export interface CableTask {
   readonly loadPowerW: number

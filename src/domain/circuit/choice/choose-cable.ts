@@ -1,47 +1,18 @@
-/** Fuse first, then the smallest cable that passes drop, ampacity, fuse and short circuit. */
-import type { CableLimit } from '../../../contract/supply/words.ts'
+import type { CableChoice, CableChoiceRequest, ChosenCable } from '../../../contract/supply/supply-cables.ts'
 import { assumptions } from '../../assume.ts'
 import type { Outcome } from '../../outcome.ts'
 import { conductorOhmPerM } from '../cable/conductor-resistance.ts'
 import { conductorTemperature } from '../cable/conductor-temperature.ts'
 import { fuseOhm } from '../fuse/battery-source.ts'
-import { type ChosenFuse, chosenFuse } from '../fuse/chosen-fuse.ts'
+import { chosenFuse } from '../fuse/chosen-fuse.ts'
 import { largestPower, voltageAtConstantPower } from '../load/constant-power-feeder.ts'
 import { cableBasis, cableSources } from './cable-basis.ts'
-import { type Candidate, governingLimit, type JudgedSize, judgeSize, leastAreaForDrop } from './cable-candidate.ts'
+import { governingLimit, type JudgedSize, judgeSize, leastAreaForDrop } from './cable-candidate.ts'
 import { type Circuit, circuitOf } from './cable-circuit.ts'
 import { cableCautions } from './cable-explained.ts'
-import type { CableChoiceRequest } from './cable-request.ts'
-import { type Ground, type GroundPath, groundOf } from './ground.ts'
-import { type ParallelRuns, parallelRuns } from './parallel-runs.ts'
-import { type ShortCircuitAnswer, shortCircuitAnswer } from './short-circuit-question.ts'
-
-export interface ChosenCable extends Omit<Candidate, 'fails'> {
-  readonly governedBy: CableLimit | 'smallest-size'
-  /** Conductor at a sustained full sine, estimated [°C]. */
-  readonly conductorC: number
-  /** Cable, fuse, joints and return at that temperature [V]. */
-  readonly hotTotalDropV: number
-  readonly hotTotalDropPercent: number
-  /** Heat given off along the run at full sine, hot [W]. */
-  readonly hotLossW: number
-}
-
-export interface CableChoice {
-  readonly load: { readonly powerW: number; readonly currentA: number }
-  readonly cable?: ChosenCable
-  readonly fuse?: ChosenFuse
-  /** At the chosen cable, with fuse, joints and return, at the drop's temperature; absent without a cable or after collapse. */
-  readonly amplifierVoltageV?: number
-  /** Power at which the supply would collapse over the power asked for. */
-  readonly collapseMargin?: number
-  readonly minimumAreaM2?: number
-  readonly candidates: readonly Candidate[]
-  readonly parallel?: ParallelRuns
-  readonly upsized?: { readonly designation: string; readonly fuseRatingA: number }
-  readonly ground: Ground
-  readonly shortCircuit?: ShortCircuitAnswer
-}
+import { type GroundPath, groundOf } from './ground.ts'
+import { parallelRuns } from './parallel-runs.ts'
+import { shortCircuitAnswer } from './short-circuit-question.ts'
 
 function hot(
   circuit: Circuit,

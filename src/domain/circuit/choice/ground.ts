@@ -1,30 +1,7 @@
 /** The way back: size, length and acceptance of the ground, and when the body is no conductor. */
+import type { Ground, GroundReading } from '../../../contract/supply/supply-cables.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import type { ReturnPath } from './cable-request.ts'
-
-/** Millivolts of the ground test at one current, and the limit over them. */
-export interface GroundReading {
-  readonly currentA: number
-  /** By the resistance of return, lugs and body, conductor cold. */
-  readonly expectedV: number
-  readonly acceptanceV: number
-}
-
-export interface Ground {
-  readonly kind: 'cable' | 'chassis'
-  /** Size of the return lead and of the strap between battery and body: that of the positive run. */
-  readonly designation?: string
-  readonly leadAtMostM: number
-  /** Of the way back; absent without a cable, as its readings. */
-  readonly expectedOhm?: number
-  /** Resistance that is just accepted. */
-  readonly acceptanceOhm?: number
-  /** Between the amplifier’s ground terminal and the battery’s negative post, with a test tone. */
-  readonly fullSine?: GroundReading
-  /** The same with dense bass music. */
-  readonly heavy?: GroundReading
-  readonly text: string
-}
 
 /** What the way back is made of. */
 export interface GroundPath {

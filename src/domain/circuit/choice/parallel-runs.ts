@@ -1,19 +1,9 @@
 /** Several equal runs side by side, each with a fuse of its own, where no single size fits. */
+import type { CableChoiceRequest, ParallelRuns } from '../../../contract/supply/supply-cables.ts'
 import { nextRating } from '../fuse/fuse-rating.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import { judgeSize, type Yardstick } from './cable-candidate.ts'
 import type { Circuit } from './cable-circuit.ts'
-import type { CableChoiceRequest } from './cable-request.ts'
-
-export interface ParallelRuns {
-  readonly runs: number
-  readonly designation: string
-  /** Of each run. */
-  readonly fuseRatingA: number
-  readonly currentA: number
-  readonly ampacityA: number
-  readonly dropV: number
-}
 
 /** All runs end in one terminal. */
 function terminalShare({ terminalAreaM2 }: Yardstick, runs: number): Pick<Yardstick, 'terminalAreaM2'> {

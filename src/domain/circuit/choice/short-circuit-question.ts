@@ -1,26 +1,11 @@
 /** A stated short circuit: the constant of the metal, the section it needs, and how long the chosen one survives. */
+import type { ShortCircuitAnswer, ShortCircuitRequest } from '../../../contract/supply/supply-cables.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import type { CableSize } from '../cable/cable-size.ts'
 import { finalTemperatureC } from '../cable/insulation-material.ts'
 import { leastAreaForFault, shortCircuitK, shortCircuitKOfMetal, withstandA2s } from '../cable/short-circuit.ts'
-import type { CableTask, ShortCircuitRequest } from './cable-request.ts'
-
-export interface ShortCircuitAnswer {
-  /** A·√s/mm². */
-  readonly k: number
-  readonly letThroughA2s: number
-  readonly minimumAreaM2: number
-  readonly sizes: readonly {
-    readonly designation: string
-    readonly withstandA2s: number
-    /** How long it survives the current. */
-    readonly survivesS: number
-    /** Current it survives for the duration. */
-    readonly survivesA: number
-    readonly withstands: boolean
-  }[]
-}
+import type { CableTask } from './cable-request.ts'
 
 /** @throws DesignError `conflicting-input` unless the end temperature lies above the start */
 function temperaturesOf({ startC, endC }: ShortCircuitRequest, task: CableTask, assumed: Assumptions) {

@@ -1,18 +1,9 @@
 /** The battery as a source: its rest voltage, both ends of its resistance, and what it drives into a short circuit. */
-import type { BatteryChemistry } from '../../../contract/supply/words.ts'
+import type { BatterySource } from '../../../contract/supply/fuse.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { twelves } from '../../twelves.ts'
 import { batteryOhmAh, fuseJudgement } from './fuse-judgement.ts'
-
-export interface BatterySource {
-  readonly openCircuitV?: number
-  readonly resistanceOhm?: number
-  readonly coldCrankingA?: number
-  /** With its capacity in place of the cold cranking current, which lithium and many sealed batteries do not print. */
-  readonly chemistry?: BatteryChemistry
-  readonly capacityAh?: number
-}
 
 /** Battery resistance from its cold cranking current [Ω]: (12.6 − 7.2)/CCA for each 12 V; a cold upper bound. @check 600 A → 9 mΩ */
 export function batteryOhmFromCranking(coldCrankingA: number): number {

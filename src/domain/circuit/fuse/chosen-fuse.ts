@@ -1,9 +1,9 @@
 /** From a load to a fuse-link: its lower bounds, the maker's word, and the record that leaves. */
-import type { FuseType } from '../../../contract/supply/words.ts'
+import type { ChosenFuse } from '../../../contract/supply/fuse.ts'
 import type { Assumptions } from '../../assume.ts'
 import { voltageClass } from './fuse-families-iso-8820.ts'
 import { fuseJudgement } from './fuse-judgement.ts'
-import { type Placement, placement } from './fuse-placement.ts'
+import { placement } from './fuse-placement.ts'
 import { type FuseLink, fuseTemperatureFactor, thermalRating } from './fuse-rating.ts'
 
 export interface LoadOnFuse {
@@ -14,16 +14,6 @@ export interface LoadOnFuse {
   readonly continuousTone?: boolean
   readonly loadRatio?: number
   readonly fuseAmbientC?: number
-}
-
-export interface ChosenFuse {
-  readonly ratingA: number
-  readonly type: FuseType
-  readonly form: string
-  readonly standard: string
-  readonly voltageV: number
-  readonly breakingA: number
-  readonly placement: Placement
 }
 
 export interface RatingBounds {

@@ -1,11 +1,11 @@
 /** Sources and basis of a rated fuse. */
 import type { SourceId } from '../../../contract/sources/source.ts'
+import type { FuseRequest } from '../../../contract/supply/supply-fuses.ts'
 import type { FuseType } from '../../../contract/supply/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import type { Basis } from '../../outcome.ts'
 import { fuseTemperatureFactor } from './fuse-rating.ts'
 import type { ProtectedCable } from './protected-cable.ts'
-import type { FuseRequest } from './rate-fuse.ts'
 
 export function fuseSources(request: FuseRequest, type: FuseType): readonly SourceId[] {
   const byType: Readonly<Record<FuseType, SourceId>> = {

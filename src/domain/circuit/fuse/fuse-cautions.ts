@@ -1,11 +1,11 @@
 /** Cautions on a chosen fuse, each with the figures that triggered it. */
 import { cautionCatalogue } from '../../../contract/cautions/catalogue.ts'
+import type { Selectivity } from '../../../contract/supply/supply-fuses.ts'
 import type { FuseType } from '../../../contract/supply/words.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { type Breaking, breakingCurrent } from './battery-source.ts'
 import { familyThatBreaks } from './fuse-rating.ts'
 import { type TimeBand, timeBand, timeTable } from './fuse-time-current.ts'
-import type { Selectivity } from './selectivity.ts'
 
 interface Rated {
   readonly type: FuseType

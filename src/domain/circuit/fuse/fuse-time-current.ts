@@ -1,12 +1,8 @@
 /** How soon a fuse opens at an overcurrent: the band between its shortest and longest operating time. */
 import type { SourceId } from '../../../contract/sources/source.ts'
+import type { TimePoint } from '../../../contract/supply/supply-fuses.ts'
 import type { FuseType } from '../../../contract/supply/words.ts'
 
-interface TimePoint {
-  readonly percent: number
-  readonly minimumS?: number
-  readonly maximumS?: number
-}
 interface TimeTable {
   readonly source: SourceId
   readonly status: string

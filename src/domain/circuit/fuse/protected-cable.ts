@@ -1,5 +1,6 @@
 /** The cable a fuse protects: its size, metal and surroundings, settled from what the caller says. */
-import type { Conductor, FusePolicy, GaugeSystem, KnownConductor, RunSpace } from '../../../contract/supply/words.ts'
+import type { CableRequest } from '../../../contract/supply/fuse.ts'
+import type { Conductor, FusePolicy, KnownConductor, RunSpace } from '../../../contract/supply/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { DesignError } from '../../design-error.ts'
@@ -15,12 +16,6 @@ export interface SurroundingsRequest {
   /** Spaces the run passes; the hottest decides. */
   readonly spaces?: readonly RunSpace[]
   readonly bundledConductors?: number
-}
-
-export interface CableRequest extends SurroundingsRequest {
-  readonly designation: string
-  readonly gaugeSystem?: GaugeSystem
-  readonly conductor?: Conductor
 }
 
 /** Insulation, ambient and bundling, each default echoed. `at` ends in a dot or is empty. */

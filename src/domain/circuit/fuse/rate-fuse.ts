@@ -1,58 +1,23 @@
 /** The fuse of a cable: rating between what the load draws and what the cable carries, its family, its place. */
-import type { FusePolicy, FuseType } from '../../../contract/supply/words.ts'
+import type { ChosenFuse } from '../../../contract/supply/fuse.ts'
+import type { FuseAnswer, FuseRequest } from '../../../contract/supply/supply-fuses.ts'
+import type { FusePolicy } from '../../../contract/supply/words.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import type { Caution } from '../../caution.ts'
 import { DesignError } from '../../design-error.ts'
 import type { Outcome } from '../../outcome.ts'
 import { conductorLaw, conductorOhmPerM } from '../cable/conductor-resistance.ts'
-import { type BatterySource, type Breaking, breakingCurrent, strongestSource } from './battery-source.ts'
-import {
-  type ChosenFuse,
-  chosenFuse,
-  type LoadOnFuse,
-  type RatingBounds,
-  ratingBounds,
-  withMaker
-} from './chosen-fuse.ts'
+import { type Breaking, breakingCurrent, strongestSource } from './battery-source.ts'
+import { chosenFuse, type RatingBounds, ratingBounds, withMaker } from './chosen-fuse.ts'
 import { ampacityBasis, fuseSources, thermalBasis } from './fuse-basis.ts'
 import { breakingCaution, makerCautions, overcurrentCautions, selectivityCautions } from './fuse-cautions.ts'
 import { fuseJudgement } from './fuse-judgement.ts'
 import { placementCautions } from './fuse-placement.ts'
 import { type FuseLink, nextRating } from './fuse-rating.ts'
-import { type TimeBand, timeBand } from './fuse-time-current.ts'
-import { type CableRequest, compositionCaution, type ProtectedCable, protectedCable } from './protected-cable.ts'
-import { type Selectivity, selectivity } from './selectivity.ts'
+import { timeBand } from './fuse-time-current.ts'
+import { compositionCaution, type ProtectedCable, protectedCable } from './protected-cable.ts'
+import { selectivity } from './selectivity.ts'
 import { strongerCable } from './stronger-cable.ts'
-
-export interface FuseRequest extends LoadOnFuse {
-  readonly systemVoltageV: number
-  readonly cable: CableRequest
-  /** Further cables before the next fuse. */
-  readonly alsoProtects?: readonly CableRequest[]
-  readonly types?: readonly FuseType[]
-  readonly policy?: FusePolicy
-  readonly makerFuseA?: number
-  readonly onboardFusesA?: readonly number[]
-  readonly source?: BatterySource & { readonly leadOhm?: number }
-  readonly distanceM?: number
-  readonly sheathed?: boolean
-  readonly linksTwoBatteries?: boolean
-  readonly branchFusesA?: readonly number[]
-  readonly overcurrentA?: number
-}
-
-export interface FuseAnswer {
-  readonly fuse: ChosenFuse
-  readonly bounds: RatingBounds & { readonly highestA: number }
-  readonly cables: readonly {
-    readonly designation: string
-    readonly ampacityA: number
-    readonly highestFuseA: number
-  }[]
-  readonly prospectiveA: number
-  readonly timeCurrent?: TimeBand
-  readonly selectivity?: readonly Selectivity[]
-}
 
 interface Task {
   readonly policy: FusePolicy

@@ -1,11 +1,6 @@
 /** Whether a fault behind a branch fuse leaves the main fuse whole. */
+import type { Selectivity } from '../../../contract/supply/supply-fuses.ts'
 import { fuseJudgement } from './fuse-judgement.ts'
-
-export interface Selectivity {
-  readonly branchRatingA: number
-  readonly ratio: number
-  readonly selective: boolean
-}
 
 /** @source rating ratio 1.6 of one family, idea of IEC 60269, from memory. @check 150 A over 80 A → 1.875, selective */
 export function selectivity(mainA: number, branchRatingA: number): Selectivity {

@@ -1,12 +1,12 @@
 /** The feeder as it is: the voltage at every amplifier, the margin to collapse, heat and protection. */
 import type { SourceId } from '../../../contract/sources/source.ts'
+import type { Feeder, FeederRequest } from '../../../contract/supply/supply-feeder.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import type { Basis, Outcome } from '../../outcome.ts'
 import { groundNoise } from '../choice/ground.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
-import { type Feeder, feederAnswer } from './feeder-answer.ts'
+import { feederAnswer } from './feeder-answer.ts'
 import { type Comparisons, feederCautions } from './feeder-cautions.ts'
-import type { FeederRequest } from './feeder-request.ts'
 import { bareOfAssumedBody, type SettledFeeder, type Solved, settleFeeder, solveFeeder } from './solve-feeder.ts'
 
 function basisOf(feeder: Feeder): readonly Basis[] {

@@ -1,11 +1,11 @@
 /** What is to be said of the amplifiers of a feeder as their sheets describe them. */
+import type { FeederRequest } from '../../../contract/supply/supply-feeder.ts'
 import { assumptions } from '../../assume.ts'
 import type { Caution } from '../../caution.ts'
 import { amplifierDraw } from '../load/amplifier-draw.ts'
 import { claimCautions } from '../load/claim-cautions.ts'
 import { voltageClassCautions } from '../load/voltage-class.ts'
 import { settleLoad } from './feeder-loads.ts'
-import type { FeederRequest } from './feeder-request.ts'
 
 /** The defaults met again here were told when the loads were settled. */
 export function feederAmplifierCautions(request: FeederRequest): readonly Caution[] {

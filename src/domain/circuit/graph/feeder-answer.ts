@@ -1,58 +1,9 @@
 /** What a solved feeder says, stretch by stretch and amplifier by amplifier. */
-import { type Protection, protectionOf } from './feeder-protection.ts'
-import type { FeederRequest } from './feeder-request.ts'
-import { type PartOhms, partOhms, type SettledStage, stageOhm, stageTemperature } from './feeder-stage.ts'
-import type { SourceMode } from './limited-source.ts'
+import type { AmplifierAnswer, Feeder, FeederRequest, StageAnswer } from '../../../contract/supply/supply-feeder.ts'
+import { protectionOf } from './feeder-protection.ts'
+import { partOhms, type SettledStage, stageOhm, stageTemperature } from './feeder-stage.ts'
 import { trunkState } from './shared-trunk.ts'
 import { branchesAt, type SettledFeeder, type Solved } from './solve-feeder.ts'
-
-export interface StageAnswer {
-  readonly resistanceOhm: number
-  readonly parts: PartOhms
-  readonly currentA?: number
-  readonly dropV?: number
-  readonly lossW?: number
-  /** Estimated; absent without a cable. */
-  readonly conductorC?: number
-  readonly fuseRatingA?: number
-  readonly ampacityA?: number
-}
-
-export interface AmplifierAnswer {
-  readonly name?: string
-  readonly feasible: boolean
-  /** Absent on collapse. */
-  readonly voltageV?: number
-  readonly currentA?: number
-  readonly inputPowerW?: number
-  /** Start of the trunk less that at the amplifier: what the feeder costs, without the sag of the source. */
-  readonly dropV?: number
-  readonly dropPercent?: number
-  /** Lowest instant of the bass ripple without storage; absent where that instant has no steady state. */
-  readonly troughVoltageV?: number
-  /** What a plain division by the source voltage would give, for comparison. */
-  readonly firstGuessA: number
-  readonly dropOutV: number
-  readonly runs: boolean
-  readonly branch?: StageAnswer
-}
-
-export interface Feeder {
-  readonly feasible: boolean
-  readonly mode: SourceMode
-  readonly sourceVoltageV: number
-  readonly nodeVoltageV?: number
-  readonly blockVoltageV?: number
-  readonly totalCurrentA?: number
-  /** Power the loads ask for in all, times this, makes the supply collapse. */
-  readonly collapseMargin?: number
-  readonly maximumPowerW?: number
-  readonly lossW?: number
-  readonly trunk?: StageAnswer
-  readonly amplifiers: readonly AmplifierAnswer[]
-  readonly protection: Protection
-  readonly groundNoise?: { readonly noiseV: number; readonly levelDb: number }
-}
 
 function stageAnswer(stage: SettledStage, conductorC: number, currentA: number | undefined): StageAnswer {
   const { cable, fuse } = stage

@@ -1,11 +1,10 @@
 /** Cautions of a solved feeder, each with the figures that triggered it. */
+import type { AmplifierAnswer, Feeder, FeederRequest } from '../../../contract/supply/supply-feeder.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { compositionCaution } from '../fuse/protected-cable.ts'
 import { say } from '../load/supply-cautions.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import { feederAmplifierCautions } from './feeder-amplifier-cautions.ts'
-import type { AmplifierAnswer, Feeder } from './feeder-answer.ts'
-import type { FeederRequest } from './feeder-request.ts'
 import type { SettledStage } from './feeder-stage.ts'
 import type { SettledFeeder } from './solve-feeder.ts'
 

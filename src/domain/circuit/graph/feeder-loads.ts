@@ -1,9 +1,9 @@
 /** What each amplifier of a feeder asks for, as the solver takes it. */
+import type { FeederAmplifier, FeederRequest } from '../../../contract/supply/supply-feeder.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { amplifierDraw, inputPower } from '../load/amplifier-draw.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
-import type { FeederAmplifier, FeederRequest } from './feeder-request.ts'
 import type { FeederLoad } from './shared-trunk.ts'
 
 export interface SettledLoad {

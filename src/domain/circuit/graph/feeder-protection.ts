@@ -1,29 +1,7 @@
 /** Whether a fuse stands before every cable of a feeder that could burn, and whether main and branches are selective. */
+import type { CableProtection, Protection } from '../../../contract/supply/supply-feeder.ts'
 import { selectivity } from '../fuse/selectivity.ts'
 import type { SettledStage } from './feeder-stage.ts'
-
-export interface CableProtection {
-  /** `trunk`, or the number of the amplifier whose branch it is, from 0. */
-  readonly stretch: string
-  readonly designation: string
-  /** Of one run. */
-  readonly ampacityA?: number
-  /** The fuse that protects it: its own (of each run), or for an unfused branch the main one. */
-  readonly fuseRatingA?: number
-  readonly guarded: boolean
-}
-
-export interface Protection {
-  /** Of all runs of the trunk together. */
-  readonly mainRatingA?: number
-  readonly cables: readonly CableProtection[]
-  readonly branches: readonly {
-    readonly stretch: string
-    readonly branchRatingA: number
-    readonly ratio: number
-    readonly selective: boolean
-  }[]
-}
 
 function guard(stage: SettledStage, stretch: string, upstreamA: number | undefined): readonly CableProtection[] {
   const { cable, fuse } = stage

@@ -1,4 +1,5 @@
 /** One stretch of a feeder: its resistances part by part, its fuse, and how warm its conductor gets. */
+import type { FeederCable, FeederStage } from '../../../contract/supply/supply-feeder.ts'
 import type { Assumptions } from '../../assume.ts'
 import { type Ampacity, ampacity, type Surroundings } from '../cable/ampacity.ts'
 import { type CableSize, cableSize } from '../cable/cable-size.ts'
@@ -9,7 +10,6 @@ import { withMaker } from '../fuse/chosen-fuse.ts'
 import { nextRating } from '../fuse/fuse-rating.ts'
 import { surroundings } from '../fuse/protected-cable.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
-import type { FeederCable, FeederStage } from './feeder-request.ts'
 
 interface SettledCable {
   readonly size: CableSize

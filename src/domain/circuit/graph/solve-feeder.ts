@@ -1,10 +1,10 @@
 /** A feeder settled and solved: defaults chosen, conductors warmed until current and resistance agree. */
+import type { FeederRequest, FeederSource } from '../../../contract/supply/supply-feeder.ts'
 import type { Assumptions } from '../../assume.ts'
 import { twelves } from '../../twelves.ts'
 import { batteryOhm, openCircuit } from '../fuse/battery-source.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import { type SettledLoad, settleLoad } from './feeder-loads.ts'
-import type { FeederRequest, FeederSource } from './feeder-request.ts'
 import { type SettledStage, settleStage, stageOhm, stageTemperature, withoutAssumedBody } from './feeder-stage.ts'
 import { type Source, type SourceState, sourceState } from './limited-source.ts'
 import type { Branch } from './shared-trunk.ts'

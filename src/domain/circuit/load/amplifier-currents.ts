@@ -1,43 +1,14 @@
 /** The four currents of each amplifier and of all together. */
-import type { AmplifierClass } from '../../../contract/supply/words.ts'
+import type {
+  AmplifierCurrents,
+  AmplifierOnSupply,
+  Currents,
+  SizingCurrents
+} from '../../../contract/supply/supply-current.ts'
 import { twelves } from '../../twelves.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
-import { type AmplifierDraw, type AmplifierOnSupply, inputPower, plausiblePower } from './amplifier-draw.ts'
+import { type AmplifierDraw, inputPower, plausiblePower } from './amplifier-draw.ts'
 import { suitsSupply } from './voltage-class.ts'
-
-export interface Currents {
-  readonly quiescentA: number
-  readonly averageA: number
-  readonly heavyA: number
-  readonly fullSineA: number
-  /** Peak of the ripple when nothing stores energy between supply and output: twice the mean. */
-  readonly peakNoStorageA: number
-  /** RMS of that ripple, for the heating of continuous tones. */
-  readonly rippleRmsA: number
-}
-
-/** What fuse and cable are sized for: the voltage at which the amplifier draws most. */
-export interface SizingCurrents {
-  readonly fullSineA: number
-  readonly heavyA: number
-}
-
-export interface AmplifierCurrents extends Currents {
-  readonly name?: string
-  readonly class: AmplifierClass
-  readonly powerW: number
-  /** What the sheet claims, where its fuses pass less. */
-  readonly claimedPowerW?: number
-  readonly efficiency: number
-  readonly inputPowerW: number
-  /** Output left at nominal supply if the amplifier does not regulate. */
-  readonly unregulatedPowerW: number
-  readonly sizing: SizingCurrents & { readonly voltageV: number }
-  readonly averageHeatW: number
-  readonly fullSineHeatW: number
-  readonly onboardFuseSumA?: number
-  readonly plausiblePowerW?: number
-}
 
 /** Ripple of a sine output without storage, i = I·(1 − cos 2ωt): peak 2·I, RMS √1.5·I. @check 50 A → 100 A, 61.237 A */
 export function rippleOf(meanA: number): Pick<Currents, 'peakNoStorageA' | 'rippleRmsA'> {

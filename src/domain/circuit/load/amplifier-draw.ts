@@ -1,4 +1,5 @@
 /** What one amplifier takes from the supply, from silence to a full sine. */
+import type { AmplifierOnSupply } from '../../../contract/supply/supply-current.ts'
 import type { AmplifierClass } from '../../../contract/supply/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
@@ -6,27 +7,6 @@ import { twelves } from '../../twelves.ts'
 import { classDraws, supplyJudgement } from '../source/supply-judgement.ts'
 import { ratedOutputW } from './rated-output.ts'
 import { suitsSupply } from './voltage-class.ts'
-
-export interface AmplifierOnSupply {
-  readonly name?: string
-  /** Continuous RMS output of all driven channels into the load that is wired. */
-  readonly powerW?: number
-  /** Published outputs by load; the one for `loadOhm` is taken, none is ever scaled to another load. */
-  readonly ratings?: readonly { readonly loadOhm: number; readonly powerW: number }[]
-  readonly loadOhm?: number
-  readonly ratedAs?: 'continuous' | 'peak' | 'unknown'
-  readonly class?: AmplifierClass
-  readonly efficiency?: number
-  /** Input current of the data sheet at rated output, and the supply voltage it was measured at. */
-  readonly inputCurrentA?: number
-  readonly inputVoltageV?: number
-  readonly quiescentW?: number
-  readonly standbyA?: number
-  readonly regulation?: 'regulated' | 'unregulated'
-  /** Supply at which powerW is rated. */
-  readonly ratedVoltageV?: number
-  readonly onboardFusesA?: readonly number[]
-}
 
 export interface AmplifierDraw {
   readonly powerW: number

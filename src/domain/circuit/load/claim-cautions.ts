@@ -1,7 +1,8 @@
 /** What is to be said of a claimed power before anything is sized by it. */
 import { cautionCatalogue } from '../../../contract/cautions/catalogue.ts'
+import type { AmplifierOnSupply } from '../../../contract/supply/supply-current.ts'
 import { type Caution, caution } from '../../caution.ts'
-import { type AmplifierDraw, type AmplifierOnSupply, plausiblePower } from './amplifier-draw.ts'
+import { type AmplifierDraw, plausiblePower } from './amplifier-draw.ts'
 import { ratingFor } from './rated-output.ts'
 
 const whole = (value: number) => value.toFixed(0)

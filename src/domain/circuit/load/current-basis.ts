@@ -1,8 +1,11 @@
 /** How the currents were worked out. */
+import type {
+  ChargingBalance,
+  CurrentRequest,
+  Currents,
+  SupplyCurrent
+} from '../../../contract/supply/supply-current.ts'
 import type { Basis } from '../../outcome.ts'
-import type { ChargingBalance } from '../source/charging-balance.ts'
-import type { Currents } from './amplifier-currents.ts'
-import type { CurrentRequest, SupplyCurrent } from './supply-current.ts'
 
 export function currentBasis(
   { systemVoltageV }: CurrentRequest,

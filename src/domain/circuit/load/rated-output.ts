@@ -1,6 +1,6 @@
 /** The output an amplifier is reckoned with: given for the wired load, or from its ratings. */
+import type { AmplifierOnSupply } from '../../../contract/supply/supply-current.ts'
 import { DesignError } from '../../design-error.ts'
-import type { AmplifierOnSupply } from './amplifier-draw.ts'
 
 type Rating = NonNullable<AmplifierOnSupply['ratings']>[number]
 

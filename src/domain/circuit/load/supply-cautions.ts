@@ -1,12 +1,15 @@
 /** Cautions on amplifiers, charging and battery, each with the figures that triggered it. */
 import { type CautionCode, cautionCatalogue } from '../../../contract/cautions/catalogue.ts'
+import type {
+  AmplifierCurrents,
+  AmplifierOnSupply,
+  ChargingBalance,
+  EngineOff
+} from '../../../contract/supply/supply-current.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { twelves } from '../../twelves.ts'
-import type { ChargingBalance } from '../source/charging-balance.ts'
-import type { EngineOff } from '../source/engine-off.ts'
 import { classDraws, supplyJudgement } from '../source/supply-judgement.ts'
-import type { AmplifierCurrents } from './amplifier-currents.ts'
-import { type AmplifierDraw, type AmplifierOnSupply, inputPower } from './amplifier-draw.ts'
+import { type AmplifierDraw, inputPower } from './amplifier-draw.ts'
 import { claimCautions } from './claim-cautions.ts'
 import { voltageClassCautions } from './voltage-class.ts'
 

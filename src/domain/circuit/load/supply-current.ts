@@ -1,59 +1,29 @@
 /** What the amplifiers draw, and what that means for alternator, battery and capacitor. */
 import type { SourceId } from '../../../contract/sources/source.ts'
-import type { Drive } from '../../../contract/supply/words.ts'
+import type {
+  CapacitorEffect,
+  CurrentRequest,
+  Currents,
+  EngineOff,
+  SupplyCurrent
+} from '../../../contract/supply/supply-current.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { DesignError } from '../../design-error.ts'
 import type { Outcome } from '../../outcome.ts'
 import { twelves } from '../../twelves.ts'
 import { batteryOhm } from '../fuse/battery-source.ts'
-import { type CapacitorEffect, type CapacitorRequest, capacitorEffect, usualPrechargeOhm } from '../source/capacitor.ts'
+import { capacitorEffect, usualPrechargeOhm } from '../source/capacitor.ts'
 import { prechargeCautions } from '../source/capacitor-cautions.ts'
-import { type ChargingBalance, type ChargingRequest, chargingBalance } from '../source/charging-balance.ts'
-import { type BatteryRequest, batteryExponent, type EngineOff, engineOff } from '../source/engine-off.ts'
+import { chargingBalance } from '../source/charging-balance.ts'
+import { type BatteryRequest, batteryExponent, engineOff } from '../source/engine-off.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import { unlike, unlikeCautions } from '../source/unlike-batteries.ts'
-import {
-  type AmplifierCurrents,
-  amplifierCurrents,
-  type Currents,
-  type SizingCurrents,
-  totalCurrents,
-  totalSizing
-} from './amplifier-currents.ts'
-import { type AmplifierDraw, type AmplifierOnSupply, amplifierDraw } from './amplifier-draw.ts'
+import { amplifierCurrents, totalCurrents, totalSizing } from './amplifier-currents.ts'
+import { type AmplifierDraw, amplifierDraw } from './amplifier-draw.ts'
 import { currentBasis } from './current-basis.ts'
 import { driveCautions } from './drive-cautions.ts'
 import { amplifierCautions, chargingCautions, engineOffCaution, say, unregulatedCaution } from './supply-cautions.ts'
-
-export interface BatteryBank extends BatteryRequest {
-  readonly parkedLoadA?: number
-}
-export interface SecondBattery extends BatteryRequest {
-  /** `isolated`: feeds the amplifiers alone when the engine is off; `parallel`: joined to the first. */
-  readonly arrangement: 'isolated' | 'parallel'
-}
-
-export interface CurrentRequest {
-  /** What drives the vehicle; `mild-hybrid` is a 48 V one, without orange cables. */
-  readonly drive?: Drive
-  readonly amplifiers: readonly AmplifierOnSupply[]
-  readonly systemVoltageV: number
-  readonly charging?: ChargingRequest
-  readonly battery?: BatteryBank
-  readonly secondBattery?: SecondBattery
-  readonly capacitor?: CapacitorRequest
-}
-
-export interface SupplyCurrent {
-  readonly currents: Currents
-  /** For fuse and cable: every amplifier at the voltage at which it draws most. */
-  readonly sizing: SizingCurrents
-  readonly amplifiers: readonly AmplifierCurrents[]
-  readonly charging?: ChargingBalance
-  readonly engineOff?: EngineOff
-  readonly capacitor?: CapacitorEffect
-}
 
 function listening(request: CurrentRequest, currents: Currents, assumed: Assumptions): EngineOff | undefined {
   const { battery, secondBattery, systemVoltageV } = request

@@ -1,6 +1,7 @@
 /** A capacitor on a fuse draws the fault current of the battery, and keeps its charge when the battery is off. */
+import type { CapacitorEffect } from '../../../contract/supply/supply-current.ts'
 import { type Caution, caution } from '../../caution.ts'
-import { type CapacitorEffect, prechargeRatingW } from './capacitor.ts'
+import { prechargeRatingW } from './capacitor.ts'
 
 /** The resistor as it is bought. */
 export const resistorText = (ohm: number, peakW: number): string =>

@@ -1,28 +1,4 @@
-/** What a stiffening capacitor does and does not: milliseconds of hold-up, smoothing of the bass ripple, no energy. */
-
-export interface CapacitorRequest {
-  readonly capacitanceF: number
-  readonly esrOhm?: number
-  /** Resistance between source and capacitor. */
-  readonly sourceOhm?: number
-  readonly fromV?: number
-  readonly toV?: number
-  readonly prechargeOhm?: number
-}
-
-export interface CapacitorEffect {
-  readonly storedJ: number
-  readonly usableJ: number
-  readonly holdUpS: number
-  readonly esrStepV?: number
-  readonly cornerHz?: number
-  readonly prechargeTimeConstantS?: number
-  readonly precharge99S?: number
-  readonly prechargePeakW?: number
-  readonly prechargeOhm?: number
-  /** Until less than 1 V is left across the resistor. */
-  readonly prechargeDoneS?: number
-}
+import type { CapacitorEffect, CapacitorRequest } from '../../../contract/supply/supply-current.ts'
 
 /** Left across the resistor when the fuse may go in: then hardly a spark [V]. Engineering choice. */
 const DONE_V = 1

@@ -1,28 +1,8 @@
 /** Whether the alternator, or the converter of a car without one, keeps up with the music. */
+import type { ChargingBalance, ChargingRequest } from '../../../contract/supply/supply-current.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { supplyJudgement } from './supply-judgement.ts'
-
-export interface ChargingRequest {
-  /** `converter`: from 24, 48 V or a traction battery, the same at any engine speed. */
-  readonly kind: 'alternator' | 'converter'
-  readonly ratedA: number
-  /** Output at idle from the rating line (1500 shaft revolutions per minute), cold. */
-  readonly idleA?: number
-  readonly idleFraction?: number
-  readonly hotFactor?: number
-  readonly baseLoadA?: number
-}
-
-export interface ChargingBalance {
-  readonly idleAvailableA: number
-  readonly cruiseAvailableA: number
-  readonly baseLoadA: number
-  readonly idleAverageSurplusA: number
-  readonly idleHeavySurplusA: number
-  readonly cruiseAverageSurplusA: number
-  readonly cruiseHeavySurplusA: number
-}
 
 /** @throws DesignError `conflicting-input` for what this source of current does not use */
 function requireUsed(request: ChargingRequest, at: string): void {

@@ -1,4 +1,5 @@
 /** How long the battery plays with the engine off, and how far it sags. */
+import type { EngineOff } from '../../../contract/supply/supply-current.ts'
 import type { BatteryChemistry } from '../../../contract/supply/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
@@ -16,17 +17,6 @@ export interface BatteryRequest {
   readonly usableFraction?: number
   readonly resistanceOhm?: number
   readonly coldCrankingA?: number
-}
-
-export interface EngineOff {
-  readonly currentA: number
-  readonly peukertExponent: number
-  readonly hoursToEmpty: number
-  readonly usableHours: number
-  readonly restV: number
-  /** Fall of the terminal voltage at this current, and at a full sine. */
-  readonly sagV: number
-  readonly fullSineSagV: number
 }
 
 const RESERVE_A = 25

@@ -1,9 +1,9 @@
 /** How the chief figures of a response were reached, each as arithmetic that can be worked out again. */
+import type { ResponseScalars } from '../../../contract/enclosures/response.ts'
 import type { SourceId } from '../../../contract/sources/source.ts'
 import type { Basis } from '../../outcome.ts'
 import type { ChamberParts } from '../model/chamber.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
-import type { ResponseScalars } from '../response/scalars.ts'
 
 const input = (symbol: string, value: number, unit: string) => ({ symbol, value, unit })
 

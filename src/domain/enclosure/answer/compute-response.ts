@@ -1,7 +1,10 @@
 /** The response of one enclosure: curves and figures, small signal, and on request at the seat and at full power. */
+import type { CabinModel } from '../../../contract/acoustics/cabin.ts'
+import type { LargeSignal } from '../../../contract/enclosures/large-signal.ts'
+import type { ResponseScalars } from '../../../contract/enclosures/response.ts'
+import type { TimeResponse } from '../../../contract/enclosures/time-response.ts'
 import type { SourceId } from '../../../contract/sources/source.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
-import type { CabinModel } from '../../cabin/cabin.ts'
 import { type CabinGain, cabinGain } from '../../cabin/cabin-gain.ts'
 import { hearingCautions } from '../../cabin/hearing.ts'
 import type { Caution } from '../../caution.ts'
@@ -9,12 +12,7 @@ import { givenDriverCautions } from '../../driver/given-driver-cautions.ts'
 import type { FilterSection } from '../../filter/filter.ts'
 import { chainTransfer } from '../../filter/filter-transfer.ts'
 import type { Outcome } from '../../outcome.ts'
-import {
-  type LargeSignal,
-  type LargeSignalAnswer,
-  type LargeSignalCurves,
-  largeSignal
-} from '../limits/large-signal.ts'
+import { type LargeSignalAnswer, type LargeSignalCurves, largeSignal } from '../limits/large-signal.ts'
 import { limitCautions } from '../limits/limit-cautions.ts'
 import { limitsBasis } from '../limits/limits-basis.ts'
 import { smallChamberCautions, springCautions } from '../model/air-spring.ts'
@@ -22,8 +20,8 @@ import type { ResponseRequest } from '../model/request.ts'
 import { type ResponseSystem, responseSystem, solveGrid } from '../model/response-system.ts'
 import { type PartCurve, partCurves, type ResponseCurves, responseCurves } from '../response/curves.ts'
 import { frequenciesOf } from '../response/frequencies.ts'
-import { type ResponseScalars, responseScalars } from '../response/scalars.ts'
-import { type TimeResponse, timeResponse } from '../response/time-response.ts'
+import { responseScalars } from '../response/scalars.ts'
+import { timeResponse } from '../response/time-response.ts'
 import { responseBasis, responseSources } from './basis.ts'
 import { driveCautions, tracesOfCurves, tracesOfDrive } from './cautions.ts'
 import { tightnessCautions } from './tightness.ts'

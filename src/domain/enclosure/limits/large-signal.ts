@@ -1,4 +1,6 @@
 /** A system at work: what limits it where, what it loses, and what protects it. */
+import type { LargeSignal } from '../../../contract/enclosures/large-signal.ts'
+import type { LimitsRequest } from '../../../contract/enclosures/limits.ts'
 import type { LimitName } from '../../../contract/enclosures/words.ts'
 import type { SourceId } from '../../../contract/sources/source.ts'
 import { logarithmicGrid } from '../../../numeric/grid.ts'
@@ -7,28 +9,19 @@ import { DesignError } from '../../design-error.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
 import { type UnitDrive, unitDrive } from '../response/unit-drive.ts'
 import { type CompressionCurves, compressionCurves } from './compression.ts'
-import { type DrivePeaks, drivePeaks, type ProgrammeLimit, programmeLimit } from './drive-peaks.ts'
-import { governingLimit, type LimitSegment } from './governing-limit.ts'
+import { drivePeaks, programmeLimit } from './drive-peaks.ts'
+import { governingLimit } from './governing-limit.ts'
 import { unfiltered } from './hot-system.ts'
 import { type Limits, limitCurves, limitsOf } from './limit-curves.ts'
-import { type LimitsRequest, limitDefaults } from './limits-request.ts'
+import { limitDefaults } from './limits-request.ts'
 import { type CoilHeating, coilHeating } from './power-compression.ts'
-import { type Protection, protectionOf } from './protection.ts'
+import { protectionOf } from './protection.ts'
 
 export interface LargeSignalCurves extends Partial<CompressionCurves> {
   /** Level of a sine at the largest voltage that keeps to every limit, without the filters. */
   readonly maximumLevelDb: readonly number[]
   readonly maximumVoltageV: readonly number[]
   readonly governingLimit: readonly LimitName[]
-}
-
-export interface LargeSignal {
-  /** At the drive given, over the programme. */
-  readonly atDrive: DrivePeaks
-  readonly programme: ProgrammeLimit
-  readonly segments: readonly LimitSegment[]
-  readonly heating?: CoilHeating
-  readonly protection?: Protection
 }
 
 export interface LargeSignalAnswer {

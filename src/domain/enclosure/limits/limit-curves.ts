@@ -1,11 +1,12 @@
 /** The largest voltage each limit allows, per frequency, and the level that the lowest of them leaves. */
+import type { LimitsRequest } from '../../../contract/enclosures/limits.ts'
 import type { LimitName } from '../../../contract/enclosures/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
 import type { UnitDrive } from '../response/unit-drive.ts'
 import type { LimitCurve } from './governing-limit.ts'
-import { type LimitsRequest, limitDefaults } from './limits-request.ts'
+import { limitDefaults } from './limits-request.ts'
 
 /** The limits of one system in figures; what is absent does not limit. */
 export interface Limits {

@@ -1,8 +1,8 @@
 /** How the chief figures of a system at work were reached. */
+import type { LargeSignal } from '../../../contract/enclosures/large-signal.ts'
 import type { Basis } from '../../outcome.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
 import { resistanceCoefficients } from './coil-heating.ts'
-import type { LargeSignal } from './large-signal.ts'
 import type { CoilHeating } from './power-compression.ts'
 
 const input = (symbol: string, value: number, unit: string) => ({ symbol, value, unit })

@@ -1,5 +1,3 @@
-/** What a system must not exceed, as a caller states it, and the judgement values that stand in for what is left out. */
-import type { ThermalReading } from '../../../contract/enclosures/words.ts'
 import { portSpeeds } from '../../air-speed.ts'
 import type { CoilMetal } from './coil-heating.ts'
 
@@ -12,29 +10,6 @@ export interface HeatingRequest {
   readonly ambientC?: number
   readonly maximumCoilC?: number
   readonly metal?: CoilMetal
-}
-
-export interface LimitsRequest {
-  /** Peak, one way, of a passive radiator. */
-  readonly passiveRadiatorXmaxM?: number
-  /** Peak in any port. */
-  readonly airSpeedMPerS?: number
-  /** Rated impedance of the group as it is joined. */
-  readonly ratedOhm?: number
-  readonly thermalReading?: ThermalReading
-  /** Mean power over the power of a full sine. */
-  readonly dutyFactor?: number
-  /** RMS the amplifier can give, or its power into a load. */
-  readonly amplifierVoltageV?: number
-  readonly amplifierPowerW?: number
-  readonly amplifierLoadOhm?: number
-  /** RMS the amplifier can give. */
-  readonly amplifierCurrentA?: number
-  /** K of the jets at both ends of a port. */
-  readonly portLossFactor?: number
-  readonly heating?: HeatingRequest
-  readonly programmeFromHz?: number
-  readonly programmeToHz?: number
 }
 
 /** Judgement values; a response echoes each that it used. */

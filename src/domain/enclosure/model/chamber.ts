@@ -1,10 +1,10 @@
 /** A chamber of an enclosure and its opening, as elements of the network. Each loss Q is taken at the chamber's own frequency. */
+import type { ChamberRequest, PassiveRadiatorRequest, PortRequest } from '../../../contract/enclosures/enclosure.ts'
 import type { Air } from '../../air/air.ts'
 import type { Assumptions } from '../../assume.ts'
 import type { Branch, Chamber, Place } from '../../network/network.ts'
 import { OUTSIDE } from '../../network/network.ts'
 import { echoLossless } from './lossless.ts'
-import type { ChamberRequest, PassiveRadiatorRequest, PortRequest } from './request.ts'
 
 /** One end flush with a flange, one end free: 0.85 + 0.613. */
 const DEFAULT_END_FACTOR = 1.463

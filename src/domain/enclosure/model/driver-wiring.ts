@@ -1,9 +1,9 @@
 /** How the drivers of an enclosure are joined, electrically and in isobaric pairs. */
+import type { DriversRequest } from '../../../contract/enclosures/enclosure.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import type { Driver } from '../../driver/driver.ts'
 import type { Connection } from '../../network/network.ts'
-import type { DriversRequest } from './request.ts'
 
 export interface DriverWiring {
   readonly count: number

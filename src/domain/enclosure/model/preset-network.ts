@@ -1,4 +1,5 @@
 /** The network of a preset kind. */
+import type { ChamberRequest } from '../../../contract/enclosures/enclosure.ts'
 import { type ChamberName, chamberNames } from '../../../contract/enclosures/words.ts'
 import type { Air } from '../../air/air.ts'
 import type { Assumptions } from '../../assume.ts'
@@ -17,7 +18,7 @@ import type { BuiltNetwork, Opening } from './built-network.ts'
 import { type ChamberParts, chamberParts } from './chamber.ts'
 import type { DriverWiring } from './driver-wiring.ts'
 import { type PlaceName, type Preset, presets } from './presets.ts'
-import type { ChamberRequest, PresetEnclosureRequest } from './request.ts'
+import type { PresetEnclosureRequest } from './request.ts'
 
 /** @throws DesignError `missing-input` or `conflicting-input` where the chambers do not fit the kind */
 function checkShape(enclosure: PresetEnclosureRequest, preset: Preset): void {

@@ -1,41 +1,18 @@
 /** What a response is asked for: an enclosure around drivers, the source that feeds them, the air, the frequencies. */
-import type { AirRequest } from '../../air/air.ts'
-import type { Cabin } from '../../cabin/cabin.ts'
-import type { DriverRequest } from '../../driver/driver.ts'
+import type { AirRequest } from '../../../contract/acoustics/air.ts'
+import type { Cabin } from '../../../contract/acoustics/cabin.ts'
+import type { DriverRequest } from '../../../contract/drivers/driver.ts'
+import type {
+  ChamberRequest,
+  DriversRequest,
+  PassiveRadiatorRequest,
+  PortRequest,
+  SourceRequest
+} from '../../../contract/enclosures/enclosure.ts'
+import type { LimitsRequest } from '../../../contract/enclosures/limits.ts'
+import type { TimeResponseRequest } from '../../../contract/enclosures/time-response.ts'
 import type { Filter } from '../../filter/filter.ts'
 import type { Connection } from '../../network/network.ts'
-import type { LimitsRequest } from '../limits/limits-request.ts'
-
-export interface PortRequest {
-  /** Equal ports. */
-  readonly count?: number
-  /** Of one port. */
-  readonly areaM2: number
-  /** Physical length. */
-  readonly lengthM: number
-  /** Sum of both end factors, times the radius of one port. */
-  readonly endFactor?: number
-  readonly lossQ?: number
-}
-
-export interface PassiveRadiatorRequest {
-  readonly count?: number
-  readonly areaM2: number
-  /** Of one unit, with its air load and added weight. */
-  readonly massKg: number
-  readonly complianceMPerN: number
-  /** Mechanical Q of the unit alone in free air. */
-  readonly qm?: number
-}
-
-export interface ChamberRequest {
-  /** Acoustic volume for all drivers together, nothing subtracted. */
-  readonly netVolumeM3: number
-  readonly leakQ?: number
-  readonly absorptionQ?: number
-  readonly port?: PortRequest
-  readonly passiveRadiators?: PassiveRadiatorRequest
-}
 
 const presetKinds = [
   'infinite-baffle',
@@ -109,36 +86,6 @@ export interface CustomEnclosureRequest {
 }
 
 export type EnclosureRequest = PresetEnclosureRequest | CustomEnclosureRequest
-
-/** Pairs of drivers that share a small chamber between them. */
-export interface IsobaricRequest {
-  readonly couplingVolumeM3: number
-  /** How the outer and the inner drivers are joined. */
-  readonly connection?: Connection
-}
-
-export interface DriversRequest {
-  /** Every driver counts, both of an isobaric pair too. */
-  readonly count?: number
-  /** Drivers in each string; the strings lie in parallel. */
-  readonly inSeries?: number
-  readonly isobaric?: IsobaricRequest
-}
-
-export interface SourceRequest {
-  /** RMS, before the series resistance. */
-  readonly voltageV?: number
-  /** In place of the voltage: what the source would give into loadOhm. */
-  readonly powerW?: number
-  readonly loadOhm?: number
-  readonly seriesOhm?: number
-}
-
-/** Asks for the response in time. */
-export interface TimeResponseRequest {
-  readonly durationS?: number
-  readonly points?: number
-}
 
 export interface FrequencyRange {
   readonly fromHz: number

@@ -1,4 +1,5 @@
 /** The figures a response is judged by, refined between the points of an own scan. */
+import type { ResponseScalars } from '../../../contract/enclosures/response.ts'
 import { logarithmicGrid } from '../../../numeric/grid.ts'
 import { REFERENCE_PRESSURE_PA } from '../../constants.ts'
 import type { ChamberParts } from '../model/chamber.ts'
@@ -14,61 +15,12 @@ import {
 } from '../model/extremes.ts'
 import { DISTANCE_M, pointSolver, type ResponseSystem, solveGrid } from '../model/response-system.ts'
 
-export interface ImpedanceExtreme {
-  readonly frequencyHz: number
-  readonly ohm: number
-}
-
-export interface ExcursionExtreme {
-  readonly frequencyHz: number
-  /** Peak, one way. */
-  readonly excursionM: number
-}
-
 /** Physical length of one port for the tuning it has, by the situation of its two ends. */
 export interface PortLengths {
   /** One end flush, one free. */
   readonly flangedFreeM: number
   readonly bothFlangedM: number
   readonly bothFreeM: number
-}
-
-export interface ResponseScalars {
-  /** RMS before the series resistance. */
-  readonly voltageV: number
-  /** High-pass kinds: level of the mass-controlled plateau. */
-  readonly referenceLevelDb?: number
-  /** Lowest half-power frequency; absent when the response never rises through it. */
-  readonly f3Hz?: number
-  /** Band-pass kinds: highest half-power frequency. */
-  readonly f3UpperHz?: number
-  /** Highest level between 3 and 600 Hz. */
-  readonly peakLevelDb: number
-  readonly peakLevelHz: number
-  readonly upwardCrossings?: number
-  readonly downwardCrossings?: number
-  readonly tuningHz?: number
-  readonly frontTuningHz?: number
-  /** Tuning of the rear chamber over fs. */
-  readonly tuningRatio?: number
-  readonly fcHz?: number
-  readonly qtc?: number
-  readonly qec?: number
-  readonly qmc?: number
-  readonly alpha?: number
-  readonly frontAlpha?: number
-  readonly portEffectiveLengthM?: number
-  readonly frontPortEffectiveLengthM?: number
-  readonly portLengths?: PortLengths
-  readonly frontPortLengths?: PortLengths
-  readonly passiveRadiatorResonanceHz?: number
-  readonly passiveRadiatorVasM3?: number
-  readonly frontPassiveRadiatorResonanceHz?: number
-  readonly frontPassiveRadiatorVasM3?: number
-  readonly impedancePeaks: readonly ImpedanceExtreme[]
-  readonly impedanceMinima: readonly ImpedanceExtreme[]
-  readonly excursionPeaks: readonly ExcursionExtreme[]
-  readonly excursionMinima: readonly ExcursionExtreme[]
 }
 
 const SCAN_FROM_HZ = 1

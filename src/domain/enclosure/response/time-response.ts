@@ -1,28 +1,12 @@
 /** What a step and a pulse of the source sound like: the course of the pressure in time, and how soon it is over. */
+import type { ResponseScalars } from '../../../contract/enclosures/response.ts'
+import type { TimeResponse, TimeResponseRequest } from '../../../contract/enclosures/time-response.ts'
 import { matrixExponential } from '../../../numeric/matrix-exponential.ts'
 import type { Assumptions } from '../../assume.ts'
 import { REFERENCE_PRESSURE_PA } from '../../constants.ts'
 import { DesignError } from '../../design-error.ts'
 import { type StateSpace, stateSpace } from '../../network/state-space.ts'
-import type { TimeResponseRequest } from '../model/request.ts'
 import { DISTANCE_M, type ResponseSystem } from '../model/response-system.ts'
-import type { ResponseScalars } from './scalars.ts'
-
-export interface TimeResponse {
-  readonly timeS: readonly number[]
-  /** Pressure after a step of the source, over the pressure of the reference. */
-  readonly stepRatio: readonly number[]
-  /** Rate of the step response, without the impulse at zero itself [1/s]. */
-  readonly impulsePerS: readonly number[]
-  /** What the step response jumps to at once; 0 behind an inductance. */
-  readonly jumpRatio: number
-  readonly peakRatio: number
-  readonly peakTimeS: number
-  /** Largest swing against the first, over the peak. */
-  readonly overshootRatio: number
-  /** From here on the step response stays within a twentieth of its peak; absent when it does not within the time computed. */
-  readonly settlingTimeS?: number
-}
 
 const SETTLED = 0.05
 /** Beyond this the matrices would hold up other requests. */

@@ -1,4 +1,5 @@
 /** What a sizing starts from: the drivers as one, the losses, and a way to hear any box through the network. */
+import type { SizingRequest } from '../../../contract/enclosures/enclosure-sizing.ts'
 import { type Air, airOf } from '../../air/air.ts'
 import type { Assumptions } from '../../assume.ts'
 import { assumptions } from '../../assume.ts'
@@ -14,7 +15,7 @@ import type { EnclosureRequest } from '../model/request.ts'
 import { DISTANCE_M, pointSolver, type ResponseSystem, responseSystem, solveGrid } from '../model/response-system.ts'
 import { groupDelayCurve } from '../response/curves.ts'
 import { plateauPressure } from '../response/scalars.ts'
-import type { CandidateResponse, SizingRequest } from './sizing.ts'
+import type { CandidateResponse } from './sizing.ts'
 import { COMPARED_HZ, USUAL_LEAK_Q } from './sizing-judgement.ts'
 
 export interface SizingProblem {

@@ -1,34 +1,6 @@
 /** Request and result of sizing an enclosure; SI. */
-import type { AlignmentId, LiningAmount, SizedKind } from '../../../contract/enclosures/words.ts'
+import type { AlignmentId, SizedKind } from '../../../contract/enclosures/words.ts'
 import type { SourceId } from '../../../contract/sources/source.ts'
-import type { AirRequest } from '../../air/air.ts'
-import type { DriverRequest } from '../../driver/driver.ts'
-import type { DriversRequest } from '../model/request.ts'
-
-export interface SizingRequest {
-  readonly driver: DriverRequest
-  readonly drivers?: DriversRequest
-  readonly source?: { readonly seriesOhm?: number }
-  readonly air?: AirRequest
-  readonly kinds?: readonly SizedKind[]
-  readonly wanted?: {
-    readonly qtc?: readonly number[]
-    readonly netVolumeM3?: number
-    readonly tuningHz?: number
-    /** Half-power edges of a band-pass. */
-    readonly lowHz?: number
-    readonly highHz?: number
-  }
-  readonly space?: { readonly netVolumeM3: number }
-  readonly losses?: { readonly leakQ?: number; readonly absorptionQ?: number; readonly portQ?: number }
-  readonly lining?: { readonly amount: LiningAmount; readonly volumeFactor?: number }
-  readonly passiveRadiators?: {
-    readonly count?: number
-    readonly areaM2?: number
-    readonly complianceMPerN?: number
-    readonly qm?: number
-  }
-}
 
 /** What the network gives for a candidate, inductance and all stated losses in it. */
 export interface CandidateResponse {
@@ -91,18 +63,4 @@ export interface Unsuited {
   readonly kind: SizedKind
   readonly alignment?: AlignmentId
   readonly why: string
-}
-
-export interface EnclosureSizing {
-  readonly drivers: {
-    readonly count: number
-    readonly fsHz: number
-    readonly qts: number
-    /** With the resistance of source and cable. */
-    readonly qtsWithSource: number
-    readonly vasM3: number
-    readonly ebpHz: number
-  }
-  readonly candidates: readonly EnclosureCandidate[]
-  readonly unsuited: readonly Unsuited[]
 }

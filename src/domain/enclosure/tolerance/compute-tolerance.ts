@@ -1,4 +1,5 @@
 /** The spread of a response over the tolerances of its parts: many samples, seeded. */
+import type { Tolerance } from '../../../contract/enclosures/tolerance.ts'
 import type { ParameterName } from '../../../contract/enclosures/words.ts'
 import { type RandomStream, randomStream } from '../../../numeric/random-stream.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
@@ -18,7 +19,7 @@ import {
   toleranceDefaults
 } from './tolerance-request.ts'
 import { type Figures, type Sample, sampleOf } from './tolerance-sample.ts'
-import { type Scatter, type Sensitivity, sensitivities } from './tolerance-sensitivity.ts'
+import { type Scatter, sensitivities } from './tolerance-sensitivity.ts'
 import { curveStore, type FigureSpread, percentileCurves, spreadOf, storeCurve } from './tolerance-spread.ts'
 
 export interface ToleranceBand {
@@ -39,18 +40,6 @@ export interface ToleranceFigures {
   readonly peakExcursion?: FigureSpread<'M'>
   readonly peakAirSpeed?: FigureSpread<'MPerS'>
   readonly minimumImpedance?: FigureSpread<'Ohm'>
-}
-
-export interface Tolerance {
-  readonly seed: number
-  readonly samples: number
-  readonly frequencyHz: readonly number[]
-  readonly nominal: Omit<ToleranceBand, 'percent'>
-  readonly bands: readonly ToleranceBand[]
-  readonly figures: ToleranceFigures
-  /** Samples whose peak excursion keeps to Xmax. */
-  readonly withinXmaxPercent?: number
-  readonly sensitivities: readonly Sensitivity[]
 }
 
 /** Standard deviations, those of the request before the defaults; the temperature's relative to its absolute value. */

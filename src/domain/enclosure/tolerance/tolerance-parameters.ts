@@ -1,4 +1,7 @@
 /** The physical parameters that vary from part to part, and what varying them does to a request. */
+import type { DriverRequest } from '../../../contract/drivers/driver.ts'
+import type { ChamberRequest } from '../../../contract/enclosures/enclosure.ts'
+import type { Spread } from '../../../contract/enclosures/tolerance.ts'
 import type { ChamberName } from '../../../contract/enclosures/words.ts'
 import {
   type ChamberPart,
@@ -9,9 +12,8 @@ import {
   type ParameterName
 } from '../../../contract/enclosures/words.ts'
 import { CELSIUS_ZERO_K, STANDARD_PRESSURE_PA } from '../../constants.ts'
-import type { Driver, DriverRequest } from '../../driver/driver.ts'
-import type { ChamberRequest, EnclosureRequest, SystemRequest } from '../model/request.ts'
-import type { Spread } from './tolerance-request.ts'
+import type { Driver } from '../../driver/driver.ts'
+import type { EnclosureRequest, SystemRequest } from '../model/request.ts'
 
 const driverSpreads = {
   'coil-resistance': 'rePercent',

@@ -1,23 +1,6 @@
 /** How far parts differ from what is printed, as one standard deviation each. */
+import type { Spread } from '../../../contract/enclosures/tolerance.ts'
 import type { FrequencyRange, SystemRequest } from '../model/request.ts'
-
-/** Percent of the value, except the temperature in kelvin; each is one standard deviation. */
-export interface Spread {
-  readonly rePercent?: number
-  readonly blPercent?: number
-  readonly mmsPercent?: number
-  readonly cmsPercent?: number
-  readonly rmsPercent?: number
-  readonly sdPercent?: number
-  readonly lePercent?: number
-  readonly volumePercent?: number
-  readonly portLengthPercent?: number
-  readonly portAreaPercent?: number
-  readonly radiatorMassPercent?: number
-  readonly radiatorCompliancePercent?: number
-  readonly lossPercent?: number
-  readonly temperatureK?: number
-}
 
 export interface ToleranceRequest extends SystemRequest {
   readonly frequenciesHz?: readonly number[] | FrequencyRange

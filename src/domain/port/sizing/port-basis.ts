@@ -1,8 +1,9 @@
 /** How the figures of the recommended port were reached. */
+import type { PortSizing } from '../../../contract/ports/port-sizing.ts'
 import type { Basis } from '../../outcome.ts'
 import { equivalentRadiusM, mitreExtraM } from '../port-length.ts'
 import type { PortSetting } from './port-design.ts'
-import type { PortDemand, PortDesign, PortSizing } from './port-sizing.ts'
+import type { PortDemand, PortDesign } from './port-sizing.ts'
 
 const source = 'helmholtz-resonator'
 

@@ -1,4 +1,5 @@
 /** How much air a port has to carry at full drive, and the area an air-speed limit asks for. */
+import type { PortSizingRequest } from '../../../contract/ports/port-sizing.ts'
 import { goldenMaximum } from '../../../numeric/golden-maximum.ts'
 import { logarithmicGrid } from '../../../numeric/grid.ts'
 import type { Air } from '../../air/air.ts'
@@ -16,7 +17,7 @@ import { emptySolution } from '../../network/solution.ts'
 import { networkSolver } from '../../network/solver.ts'
 import { displacementRuleAreaM2, RULE_SPEED_SHARE } from './displacement-rule.ts'
 import { HIGH_PASS_SHARE, USUAL_LEAK_Q } from './port-judgement.ts'
-import type { PortDemand, PortSizingRequest } from './port-sizing.ts'
+import type { PortDemand } from './port-sizing.ts'
 
 interface Setting {
   readonly tuningHz: number

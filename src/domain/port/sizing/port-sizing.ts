@@ -1,56 +1,6 @@
-/** Request and result of sizing a port; SI. */
-import type { EndModel, EndSituation, PortMouth, SlotWalls, wayOutChanges } from '../../../contract/ports/words.ts'
-import type { AirRequest } from '../../air/air.ts'
-import type { DriverRequest } from '../../driver/driver.ts'
-import type { DriversRequest, SourceRequest } from '../../enclosure/model/request.ts'
-import type { Filter } from '../../filter/filter.ts'
-
-export interface RoundPortWish {
-  readonly kind: 'round'
-  readonly count?: number
-  readonly diameterM?: number
-  readonly lengthM?: number
-  /** Radius of the rounding at both mouths; in the length. */
-  readonly flareRadiusM?: number
-}
-
-export interface SlotPortWish {
-  readonly kind: 'slot'
-  readonly count?: number
-  readonly widthM: number
-  readonly heightM?: number
-  readonly lengthM?: number
-  readonly walls?: SlotWalls
-  /** Clear height of the box beside a full-width slot, the slot in it. */
-  readonly chamberHeightM?: number
-}
+import type { RoundPortWish, SlotPortWish } from '../../../contract/ports/port-sizing.ts'
+import type { EndModel, wayOutChanges } from '../../../contract/ports/words.ts'
 export type PortWish = RoundPortWish | SlotPortWish
-
-export interface PortSizingRequest {
-  readonly netVolumeM3: number
-  readonly tuningHz?: number
-  readonly air?: AirRequest
-  readonly driver?: DriverRequest
-  readonly drivers?: DriversRequest
-  readonly source?: SourceRequest
-  /** Before the amplifier: they weigh the flow. */
-  readonly filters?: readonly Filter[]
-  readonly leakQ?: number
-  /** N·Sd·Xmax, one way, peak: in place of the driver. */
-  readonly sweptVolumeM3?: number
-  readonly peakFlowM3PerS?: number
-  readonly airSpeedLimitMPerS?: number
-  readonly mouth?: PortMouth
-  /** Lowest frequency at which the flow is looked at. */
-  readonly highPassHz?: number
-  readonly lowPassHz?: number
-  readonly port?: PortWish
-  readonly ends?: { readonly inner?: EndSituation; readonly outer?: EndSituation }
-  readonly endModel?: EndModel
-  /** Mitred right-angle bends. */
-  readonly bends?: number
-  readonly space?: { readonly straightM?: number; readonly bentM?: number }
-}
 
 export interface PortDemand {
   readonly by: 'network' | 'swept-volume' | 'given-flow'
@@ -116,13 +66,4 @@ export interface PortWayOut {
   readonly powerShare?: number
   readonly radiatorAreaM2?: number
   readonly radiatorMassKg?: number
-}
-
-export interface PortSizing {
-  readonly tuningHz: number
-  readonly demand?: PortDemand
-  readonly fits: boolean
-  readonly recommended: PortDesign
-  readonly candidates: readonly PortDesign[]
-  readonly waysOut: readonly PortWayOut[]
 }

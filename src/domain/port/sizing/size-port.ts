@@ -1,4 +1,5 @@
 /** POST /v1/ports/sizing: area for the air speed, length for the tuning, and an honest word where it does not fit. */
+import type { PortSizing, PortSizingRequest } from '../../../contract/ports/port-sizing.ts'
 import type { SourceId } from '../../../contract/sources/source.ts'
 import { type Air, airOf } from '../../air/air.ts'
 import { portSpeeds } from '../../air-speed.ts'
@@ -22,7 +23,7 @@ import {
   slot
 } from './port-design.ts'
 import { STRAIGHT_SHARE, USUAL_LOW_PASS_HZ } from './port-judgement.ts'
-import type { PortDesign, PortSizing, PortSizingRequest, PortWish } from './port-sizing.ts'
+import type { PortDesign, PortWish } from './port-sizing.ts'
 import { type Room, waysOut } from './ways-out.ts'
 
 /**

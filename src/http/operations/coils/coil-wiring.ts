@@ -1,12 +1,12 @@
 /** POST /v1/coils/wiring */
-import { CoilWiringRequest, CoilWiringResult } from '../../../contract/coils/coil-wiring.ts'
+import {
+  CoilWiringRequest,
+  CoilWiringResult,
+  type CoilWiringRequest as Wiring
+} from '../../../contract/coils/coil-wiring.ts'
 import { wiringDiagram } from '../../../documents/wiring/wiring-diagram.ts'
 import { ohmNumber } from '../../../domain/coils/coil-loads.ts'
-import {
-  chosenNetwork,
-  wireCoils as compute,
-  type CoilWiringRequest as Wiring
-} from '../../../domain/coils/wire-coils.ts'
+import { chosenNetwork, wireCoils as compute } from '../../../domain/coils/wire-coils.ts'
 import { DesignError } from '../../../domain/design-error.ts'
 import { defineOperation } from '../../wire/operation.ts'
 

@@ -1,8 +1,8 @@
 /** POST /v1/enclosures/tolerance */
 import { EnclosureToleranceRequest } from '../../../contract/enclosures/enclosure-tolerance.ts'
-import { NominalBody, ToleranceResultBody } from '../../../contract/enclosures/tolerance.ts'
+import { NominalBody, type Tolerance, ToleranceResultBody } from '../../../contract/enclosures/tolerance.ts'
 import { csvOfColumns } from '../../../documents/draw/csv.ts'
-import { computeTolerance as compute, type Tolerance } from '../../../domain/enclosure/tolerance/compute-tolerance.ts'
+import { computeTolerance as compute } from '../../../domain/enclosure/tolerance/compute-tolerance.ts'
 import { curveColumns } from '../../wire/csv-form.ts'
 import type { Digits } from '../../wire/json-writer.ts'
 import { defineOperation } from '../../wire/operation.ts'

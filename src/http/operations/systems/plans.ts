@@ -1,4 +1,5 @@
 /** POST /v1/plans */
+import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
 import { PlanBody } from '../../../contract/systems/plan-request.ts'
 import { BillRowBody } from '../../../contract/systems/workshop.ts'
 import type { PaperUnits } from '../../../documents/draw/number-text.ts'
@@ -8,7 +9,6 @@ import { planPage } from '../../../documents/plan/plan-page.ts'
 import { planPdf } from '../../../documents/plan/plan-pdf.ts'
 import { planText } from '../../../documents/plan/plan-text.ts'
 import { planSystem as compute } from '../../../plan/plan-system.ts'
-import type { PlanRequest } from '../../../plan/request/plan-request.ts'
 import { csvOfRecords } from '../../wire/csv-form.ts'
 import { defineOperation } from '../../wire/operation.ts'
 import { PlanResultBody } from './plan-result.ts'
