@@ -5,6 +5,7 @@
 import { defineConfig } from 'vitest/config'
 
 const thorough = [
+  'test/contract-reads.test.ts',
   'test/fuzz.test.ts',
   'test/client.test.ts',
   'test/main.test.ts',

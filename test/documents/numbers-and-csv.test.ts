@@ -42,7 +42,7 @@ describe('figures on paper', () => {
     }
   })
 
-  it('converts by exact factors: 1 ft³ = 28.316846592 l, 1 lb = 0.45359237 kg, 1 ft = 304.8 mm', () => {
+  it('converts by exact factors: 1 ft³ = 28.316846592 L, 1 lb = 0.45359237 kg, 1 ft = 304.8 mm', () => {
     expect(volumeText(0.028316846592, imperial)).toBe('1 ft³')
     expect(massText(0.45359237 * 12, imperial)).toBe('12 lb')
     expect(runText(3.048, imperial)).toBe('10 ft')

@@ -16,7 +16,7 @@ describe('two sizes given, the third from the volume', () => {
   const insideL = (...outerMm: readonly number[]) => outerMm.reduce((litres, mm) => litres * (mm - 2 * board), 1e-6)
 
   for (const { widthMm, heightMm, netVolumeL } of sizes) {
-    it(`${widthMm} × ${heightMm} mm for ${netVolumeL} l`, async () => {
+    it(`${widthMm} × ${heightMm} mm for ${netVolumeL} L`, async () => {
       const { status, body } = await post(path, {
         outer: { widthMm, heightMm },
         netVolumeL,

@@ -72,7 +72,7 @@ describe('box panels over HTTP', () => {
     expect(status).toBe(422)
     expect(body.code).toBe('no-solution')
     const most = (464 * 264 * 264) / 1e6
-    expect(body.detail).toContain(`${Number(most.toPrecision(4))} l`)
+    expect(body.detail).toContain(`${Number(most.toPrecision(4))} L`)
     const deep = await post(path, {
       netVolumeL: 30,
       limits: { widthMm: 500, heightMm: 400, depthMm: 150 },

@@ -64,7 +64,7 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     reasons: [],
     lines: [
       '2 drivers wired to 2 Ω; 800 W RMS in all, gain set to 40.0 V RMS.',
-      'Vented box, 90.0 l net, 47.1 kg with its drivers.'
+      'Vented box, 90.0 L net, 47.1 kg with its drivers.'
     ],
     cautions: placed.ahead,
     stepCautions: placed.atSteps,

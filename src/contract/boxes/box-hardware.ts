@@ -36,7 +36,7 @@ export const BoxDriverBody = component(
     sdCm2: Type.Optional(quantity('cm²', 'Cone area', { from: 10, to: 5000 })),
     xmaxMm: Type.Optional(quantity('mm', 'Excursion one way', { above: 0, to: 100 })),
     displacementL: Type.Optional(
-      quantity('l', 'Air one driver takes from the box; negative adds air', { from: -20, to: 50 })
+      quantity('L', 'Air one driver takes from the box; negative adds air', { from: -20, to: 50 })
     ),
     mount: Type.Optional(choice('`reversed` puts the magnet outside', ['front', 'reversed'])),
     massKg: Type.Optional(quantity('kg', 'Mass of one driver', { above: 0, to: 100 })),
@@ -115,7 +115,7 @@ const SlotPortBody = component('SlotPort', 'A slot along the walls of the box.',
 export const BoxPortBody = byTag('BoxPort', 'A port as it is to be built.', 'kind', [RoundPortBody, SlotPortBody])
 
 const taken = (what: string) =>
-  Type.Optional(quantity('l', `${what}, instead of what would be computed`, { from: -20, to: 500 }))
+  Type.Optional(quantity('L', `${what}, instead of what would be computed`, { from: -20, to: 500 }))
 
 export const DisplacementBody = component(
   'GivenDisplacement',
@@ -139,7 +139,7 @@ export const TerminalBody = component(
     cutOutWidthMm: Type.Optional(quantity('mm', 'Of a rectangular cut-out', { from: 5, to: 400 })),
     cutOutHeightMm: Type.Optional(quantity('mm', 'Of a rectangular cut-out', { from: 5, to: 400 })),
     cutOutDiameterMm: Type.Optional(quantity('mm', 'Of a round cut-out', { from: 5, to: 400 })),
-    volumeL: Type.Optional(quantity('l', 'Behind the inner face of its panel', { from: 0, to: 5 })),
+    volumeL: Type.Optional(quantity('L', 'Behind the inner face of its panel', { from: 0, to: 5 })),
     face: Type.Optional(choice('Face that carries it; the back when absent', faceNames)),
     centre: Type.Optional(ref(PlaceOnPanelBody))
   }

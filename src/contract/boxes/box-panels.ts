@@ -42,7 +42,7 @@ export const Divider = component(
   'Board between the chambers of a band-pass box, parallel to the front; drivers may stand on it.',
   {
     fromFrontMm: Type.Optional(quantity('mm', 'Clear depth of the front chamber', { from: 10, to: 3000 })),
-    frontNetVolumeL: Type.Optional(quantity('l', 'Instead: net volume of the front chamber', { above: 0, to: 1000 }))
+    frontNetVolumeL: Type.Optional(quantity('L', 'Instead: net volume of the front chamber', { above: 0, to: 1000 }))
   }
 )
 export interface DividerWish extends Si<Static<typeof Divider>> {}
@@ -97,7 +97,7 @@ export interface BracingWish extends Si<Static<typeof BracingWish>> {}
 export const BoxRequest = component('BoxRequest', 'A box by its outer sizes, or by the net volume it shall hold.', {
   shape: Type.Optional(choice('Shape; rectangular when absent', boxShapes)),
   outer: Type.Optional(ref(BoxOuterWish)),
-  netVolumeL: Type.Optional(quantity('l', 'Air wanted inside, everything taken off', { above: 0, to: 2000 })),
+  netVolumeL: Type.Optional(quantity('L', 'Air wanted inside, everything taken off', { above: 0, to: 2000 })),
   limits: Type.Optional(ref(BoxLimits)),
   strategy: Type.Optional(
     choice('Which way the box grows: in balanced proportions, or low, shallow or narrow first', strategies)

@@ -21,43 +21,43 @@ const InnerBody = component('BoxInnerSize', 'The smallest block round the air in
 })
 
 const DisplacedBody = component('Displaced', 'Air that each thing takes.', {
-  driversL: quantity('l', 'Drivers'),
-  portsL: quantity('l', 'Ports, their walls and the air in them, which is mass and not spring'),
-  bracesL: quantity('l', 'Braces'),
-  amplifierL: quantity('l', 'Amplifier'),
-  terminalL: quantity('l', 'Terminal cup'),
-  liningL: quantity('l', 'Solid part of the lining'),
-  baffleRingsL: quantity('l', 'Rings behind the drivers'),
-  cleatsL: quantity('l', 'Cleats'),
-  dividerL: quantity('l', 'Board between two chambers'),
-  otherL: quantity('l', 'Anything else given'),
-  totalL: quantity('l', 'All of them')
+  driversL: quantity('L', 'Drivers'),
+  portsL: quantity('L', 'Ports, their walls and the air in them, which is mass and not spring'),
+  bracesL: quantity('L', 'Braces'),
+  amplifierL: quantity('L', 'Amplifier'),
+  terminalL: quantity('L', 'Terminal cup'),
+  liningL: quantity('L', 'Solid part of the lining'),
+  baffleRingsL: quantity('L', 'Rings behind the drivers'),
+  cleatsL: quantity('L', 'Cleats'),
+  dividerL: quantity('L', 'Board between two chambers'),
+  otherL: quantity('L', 'Anything else given'),
+  totalL: quantity('L', 'All of them')
 })
 
 const VolumeRowBody = component('VolumeRow', 'One line of the subtraction.', {
   item: choice('What takes it', displacedItems),
-  volumeL: quantity('l', 'Volume'),
+  volumeL: quantity('L', 'Volume'),
   known: choice('How the volume is known', ['given', 'computed', 'estimated']),
   how: Type.String({ description: 'How it was reached' })
 })
 
 const VolumeBody = component('VolumeBalance', 'From the outer envelope to the air that acts as the spring.', {
-  externalL: quantity('l', 'Outer envelope'),
-  boardL: quantity('l', 'Wood of the shell'),
-  recessL: quantity('l', 'Hollow before a recessed front'),
-  grossL: quantity('l', 'Inside of the panels, empty'),
+  externalL: quantity('L', 'Outer envelope'),
+  boardL: quantity('L', 'Wood of the shell'),
+  recessL: quantity('L', 'Hollow before a recessed front'),
+  grossL: quantity('L', 'Inside of the panels, empty'),
   displaced: ref(DisplacedBody),
   rows: Type.Array(ref(VolumeRowBody), { description: 'Every line of the subtraction' }),
-  netL: quantity('l', 'Air that acts as the spring'),
-  targetL: Type.Optional(quantity('l', 'The net volume asked for')),
+  netL: quantity('L', 'Air that acts as the spring'),
+  targetL: Type.Optional(quantity('L', 'The net volume asked for')),
   errorPercent: Type.Optional(quantity('%', 'How far the box is from it'))
 })
 
 const ChamberBody = component('Chamber', 'One chamber of a box with an inner divider.', {
   name: choice('Which', ['rear', 'front']),
-  grossL: quantity('l', 'Empty'),
-  displacedL: quantity('l', 'Taken by what stands in it'),
-  netL: quantity('l', 'Air that acts as the spring')
+  grossL: quantity('L', 'Empty'),
+  displacedL: quantity('L', 'Taken by what stands in it'),
+  netL: quantity('L', 'Air that acts as the spring')
 })
 
 const ClearanceBody = component('Clearance', 'A distance that was checked.', {
@@ -77,7 +77,7 @@ const PortBody = component('PortLayout', 'The port as built.', {
   insideLengthMm: quantity('mm', 'The part behind the inner face of the panel'),
   legs: count('Straight parts along the walls', 1, 3),
   turnsDeg: Type.Array(quantity('°', 'Turn of the flow'), { description: 'At each bend' }),
-  displacedL: quantity('l', 'Air it takes from the box, walls included'),
+  displacedL: quantity('L', 'Air it takes from the box, walls included'),
   mouthGapMm: Type.Optional(quantity('mm', 'Of a slot: clear before its inner mouth')),
   tuningHz: quantity('Hz', 'With end factors of the circle of equal area'),
   wantedTuningHz: Type.Optional(quantity('Hz', 'The tuning asked for')),
@@ -104,7 +104,7 @@ const FaceVibrationBody = component('FaceVibration', 'One face as a plate betwee
   wantedHz: quantity('Hz', 'What keeps it out of the band'),
   passes: Type.Boolean({ description: 'Whether frequency and bending do' }),
   largestBendingMm: Type.Optional(quantity('mm', 'Under the pressure of the box, between free and held edges')),
-  displacedL: Type.Optional(quantity('l', 'Volume it moves by'))
+  displacedL: Type.Optional(quantity('L', 'Volume it moves by'))
 })
 
 const VibrationBody = component('BoxVibration', 'How stiff the box is.', {

@@ -37,7 +37,7 @@ export interface EdgePair extends Si<Static<typeof PanelFrequencies>> {}
 export const PanelBendingFigures = component('PanelBendingFigures', 'Bending under the pressure given.', {
   largestMm: quantity('mm', 'In the middle'),
   meanMm: quantity('mm', 'Mean over the area'),
-  displacedL: quantity('l', 'Volume it moves by')
+  displacedL: quantity('L', 'Volume it moves by')
 })
 export interface Bending extends Si<Static<typeof PanelBendingFigures>> {}
 

@@ -57,7 +57,7 @@ export const runText = (lengthM: number, { units }: PaperUnits): string =>
   units === 'metric' ? `${figure(lengthM, 2)} m` : `${figure(lengthM / FOOT_M, 1)} ft`
 
 export const volumeText = (volumeM3: number, { units }: PaperUnits): string =>
-  units === 'metric' ? `${figure(volumeM3 * 1000, 2)} l` : `${figure(volumeM3 / CUBIC_FOOT_M3, 3)} ft³`
+  units === 'metric' ? `${figure(volumeM3 * 1000, 2)} L` : `${figure(volumeM3 / CUBIC_FOOT_M3, 3)} ft³`
 
 export const massText = (massKg: number, { units }: PaperUnits): string =>
   units === 'metric' ? `${figure(massKg, 1)} kg` : `${figure(massKg / POUND_KG, 1)} lb`

@@ -75,7 +75,7 @@ function boxLine({ box }: PlanParts, chosen: EnclosureCandidate | undefined): re
   const { outer, volume, massKg } = box.outcome.result
   const kind = `${chosen.kind === 'vented' ? 'Vented' : 'Closed'} box (${chosen.name})`
   return [
-    `${kind}, ${(volume.netM3 * 1000).toFixed(1)} l net, outside ${mm(outer.widthM)} × ${mm(outer.heightM)} × ${mm(outer.depthM)} mm, ${massKg.toFixed(1)} kg with its drivers.`
+    `${kind}, ${(volume.netM3 * 1000).toFixed(1)} L net, outside ${mm(outer.widthM)} × ${mm(outer.heightM)} × ${mm(outer.depthM)} mm, ${massKg.toFixed(1)} kg with its drivers.`
   ]
 }
 

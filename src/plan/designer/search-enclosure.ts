@@ -37,7 +37,7 @@ interface Suited {
   readonly candidates: readonly PlannedCandidate[]
 }
 
-const litres = (volumeM3: number) => `${Number((volumeM3 * 1000).toPrecision(3))} l`
+const litres = (volumeM3: number) => `${Number((volumeM3 * 1000).toPrecision(3))} L`
 
 function suited({ settled, drivers, joined }: Electrics, kind: PlannedKind): Weighed<Suited> {
   const roomM3 = roomForAir(settled)

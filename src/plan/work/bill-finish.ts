@@ -112,7 +112,7 @@ function edgeSealerRow(panels: readonly Panel[]): readonly BillRow[] {
     unit: 'l',
     step: 0.05,
     sparePercent: surfaceRule.sparePercent,
-    basis: `0.1 l/m² on ${rounded(edgeM2, 3)} m² of sawn edges`
+    basis: `0.1 L/m² on ${rounded(edgeM2, 3)} m² of sawn edges`
   })
 }
 

@@ -12,7 +12,7 @@ const helmholtz = (radiusM: number, lengthM: number, volumeM3: number, c: number
   (c / (2 * Math.PI)) * Math.sqrt((Math.PI * radiusM ** 2) / ((lengthM + 1.463 * radiusM) * volumeM3))
 
 describe('the port of a band-pass box', () => {
-  it('is tuned with the air of its own chamber: 43.972 l less a tube of 106 × 132 mm → 49.5 Hz (arithmetic)', () => {
+  it('is tuned with the air of its own chamber: 43.972 L less a tube of 106 × 132 mm → 49.5 Hz (arithmetic)', () => {
     const port = { kind: 'round', innerDiameterM: 0.1, lengthM: 0.15, chamber: 'front' } as const
     const { result } = layOutBox({ ...box, divider: { fromFrontM: 0.2 }, port })
     const air = 0.604 * 0.364 * 0.2 - (Math.PI / 4) * 0.106 ** 2 * 0.132

@@ -200,7 +200,7 @@ describe('small figures', () => {
     expect(waves.map(({ frequencyHz }) => Math.round(frequencyHz))).toEqual([284, 471, 499])
   })
 
-  it('estimates a driver of 480 cm² at 1.96 l: 1.10 in front of the cone, 1.98 motor, less 1.12 of hole (cone and cylinder)', () => {
+  it('estimates a driver of 480 cm² at 1.96 L: 1.10 in front of the cone, 1.98 motor, less 1.12 of hole (cone and cylinder)', () => {
     const outline = {
       sdM2: 0.048,
       mountingDepthM: 0.165,

@@ -96,7 +96,7 @@ describe('a slot that folds up the back', () => {
   const plane = { inner: rectangle(0.344, 0.364), front: 3, frontM: 0.018 }
   const run = slotRun(plane, { heightM: 0.04, wallM: 0.018 }, 2, 0.572)
 
-  it('has a centre line of front + depth + rise − height and takes 18.77715 l at 604 mm (closed form; cells of 2 mm)', () => {
+  it('has a centre line of front + depth + rise − height and takes 18.77715 L at 604 mm (closed form; cells of 2 mm)', () => {
     const rise = run.mouth.y
     expect(0.018 + 0.344 + rise - 0.04).toBeCloseTo(0.572, 12)
     const [h, t, d, w] = [0.04, 0.018, 0.344, 0.604]

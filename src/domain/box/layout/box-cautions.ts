@@ -28,7 +28,7 @@ function driverCautions({ request, fixed }: Settled): readonly Caution[] {
       ? [
           caution(
             'driver-volume-estimated',
-            `The driver takes about ${Number((one.volumeM3 * 1e3).toPrecision(2))} l, within some 30 %.`,
+            `The driver takes about ${Number((one.volumeM3 * 1e3).toPrecision(2))} L, within some 30 %.`,
             { at, figures }
           )
         ]

@@ -8,7 +8,7 @@ import { USUAL_CUP_M3 } from '../solids/terminal-hole.ts'
 
 /** Density of the solid fibre [kg/m³]; `dense` linings count in full. */
 const fibreDensity = { polyester: 1380, wool: 1310, glass: 2500 } as const
-const litres = (m3: number) => `${Number((m3 * 1e3).toPrecision(3))} l`
+const litres = (m3: number) => `${Number((m3 * 1e3).toPrecision(3))} L`
 const row = (item: DisplacedItem, volumeM3: number, known: Known, how: string): VolumeRow => ({
   item,
   volumeM3,
@@ -79,7 +79,7 @@ function fittingRows(fittings: BoxFittings, liningAreaM2: number): readonly Volu
     ...(terminal === undefined
       ? []
       : terminal.volumeM3 === undefined
-        ? [row('terminal', USUAL_CUP_M3, 'estimated', 'a small cup, 0.1 l')]
+        ? [row('terminal', USUAL_CUP_M3, 'estimated', 'a small cup, 0.1 L')]
         : [row('terminal', terminal.volumeM3, 'given', 'behind the inner face of its panel')]),
     ...(amplifier === undefined
       ? []

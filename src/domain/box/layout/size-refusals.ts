@@ -10,7 +10,7 @@ export interface Candidate {
   readonly netM3: number
 }
 
-const litres = (m3: number) => `${Number((m3 * 1e3).toPrecision(4))} l`
+const litres = (m3: number) => `${Number((m3 * 1e3).toPrecision(4))} L`
 const threeText = ({ width, height, depth }: Three) => [width, height, depth].map(m => Math.round(m * 1e3)).join(' × ')
 
 export function tooLarge(target: number, most: Candidate, request: BoxRequest): DesignError {

@@ -203,7 +203,7 @@ function triesOf(settled: Settled, choices: readonly Ranges[], target: number): 
  * Sizes of a box for a net volume: along a path on which all free sizes grow, by interpolation inside a bracket; then put on the saw's step.
  *
  * @throws DesignError `missing-input` when a size is missing and no volume is wanted; `no-solution` naming the limit in the way
- * @validity Net volume within half a saw step of the last solved size: below 0.5 % for boxes over 10 l on 1 mm.
+ * @validity Net volume within half a saw step of the last solved size: below 0.5 % for boxes over 10 L on 1 mm.
  * @source derived: one root on a monotone path
  */
 export function solveSizes(settled: Settled): ShellSizes {

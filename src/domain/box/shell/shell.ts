@@ -151,7 +151,7 @@ export interface ShellVolumes {
  *
  * @validity Exact for plane walls square to the profile. Thickness is measured square to each wall.
  * @source derived: prism volume; inner polygon from parallel lines
- * @check  640 × 400 mm, 380 mm deep below and 250 mm above, 18 mm → 61.13607 l
+ * @check  640 × 400 mm, 380 mm deep below and 250 mm above, 18 mm → 61.13607 L
  */
 export function shellVolumes(shell: Shell, inner: Polygon): ShellVolumes {
   const clear = clearLength(shell)

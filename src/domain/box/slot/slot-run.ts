@@ -149,7 +149,7 @@ function platesOf({ front }: SlotPlane, { heightM, wallM }: SlotSize, chain: Cha
  * @param lengthM  centre line from the outer face of the front to the mouth
  * @validity Plane walls; the mouth is cut square to its leg.
  * @source derived: intersection of parallel lines
- * @check  h 40, plate 18, inside 344 × 364 deep and high, front 18, 572 mm → two legs, 604 mm wide: 18.77715 l
+ * @check  h 40, plate 18, inside 344 × 364 deep and high, front 18, 572 mm → two legs, 604 mm wide: 18.77715 L
  */
 export function slotRun(plane: SlotPlane, size: SlotSize, legs: number, lengthM: number): SlotRun {
   const { heightM: h, wallM } = size

@@ -29,7 +29,7 @@ const COIL_SHARE = 0.25
  * @returns [m³]; negative for a reversed driver, whose cone hollow adds air
  * @validity ±30 %: the shares 1/2, 1/4 and 5 % are estimates.
  * @source derived: frustum and cylinder; shares are an engineering choice of this service
- * @check  Sd 480 cm², depth 165, magnet 200 × 60, cut-out 282, baffle 18 mm → 1.96 l
+ * @check  Sd 480 cm², depth 165, magnet 200 × 60, cut-out 282, baffle 18 mm → 1.96 L
  */
 export function driverDisplacement(outline: DriverOutline, mount: 'front' | 'reversed'): number {
   const { sdM2, mountingDepthM, magnetDiameterM: dm, magnetHeightM: hm, cutOutDiameterM: dcut, baffleM: tf } = outline
