@@ -2,7 +2,7 @@
  * The one way a design calculation refuses. It carries data, never an HTTP status:
  * src/http turns the code into a status and the field into a JSON pointer.
  */
-export const designErrorCodes = {
+const designErrorCodes = {
   'not-positive': 'A quantity that must be a finite number above zero is not.',
   'out-of-range': 'A quantity lies outside the range in which the calculation holds.',
   'missing-input': 'The inputs given do not determine what was asked for.',

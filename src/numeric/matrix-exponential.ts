@@ -1,7 +1,7 @@
 /** e^A of a small real matrix. */
 
 /** Row by row, n × n. */
-export type Matrix = Float64Array
+type Matrix = Float64Array
 
 export function multiplyMatrices(a: Matrix, b: Matrix, n: number): Matrix {
   const product = new Float64Array(n * n)

@@ -11,7 +11,7 @@ import {
   vertex
 } from './polygon.ts'
 
-export type Inset =
+type Inset =
   | { readonly polygon: Polygon }
   /** Why there is none: neighbours in one line with unequal distances, an edge that vanished, or an inside that crosses itself. */
   | { readonly failure: 'no-corner' | 'edge-vanished' | 'crosses-itself'; readonly edge: number }

@@ -1,6 +1,6 @@
 /** All roots of a real polynomial at once. */
 
-export interface ComplexRoot {
+interface ComplexRoot {
   readonly re: number
   readonly im: number
 }

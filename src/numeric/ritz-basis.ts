@@ -37,7 +37,7 @@ function legendre(order: number): Polynomial {
 const power = (p: Polynomial, n: number): Polynomial =>
   Array.from({ length: n }).reduce<Polynomial>(out => times(out, p), [1])
 
-export interface RitzBasis {
+interface RitzBasis {
   readonly functions: readonly Polynomial[]
   /** ∫ φm, ∫ φm φn, ∫ φm′ φn′, ∫ φm″ φn″ over [−1, 1]. */
   readonly load: readonly number[]

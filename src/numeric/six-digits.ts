@@ -1,7 +1,7 @@
 /** Rounding to the digits that travel on the wire, so that what is shown is exactly what was computed with. */
 
 /** @check 0.123456789 → 0.123457; 41666.6667 → 41666.7 */
-export function sixDigits(value: number): number {
+function sixDigits(value: number): number {
   return Number(value.toPrecision(6))
 }
 

@@ -9,9 +9,9 @@ import { amplifierClasses } from '../supply/words.ts'
 import { gainTargetFields, meterFields, toneFields } from './gain.ts'
 import { MOST_OPTIONS_SHOWN, matchVerdicts, powerOrigins, rankings, ratingKinds } from './words.ts'
 
-export const load = (description: string) => quantity('Ω', description, { from: 0.05, to: 1000 })
-export const power = (description: string) => quantity('W', description, { from: 0.1, to: 100_000 })
-export const ratingKind = (whose: string) =>
+const load = (description: string) => quantity('Ω', description, { from: 0.05, to: 1000 })
+const power = (description: string) => quantity('W', description, { from: 0.1, to: 100_000 })
+const ratingKind = (whose: string) =>
   Type.Optional(choice(`What kind of figure ${whose} is; only \`rms\` can be matched`, ratingKinds))
 export const AmplifierRating = component('AmplifierRating', 'One published power of an amplifier.', {
   loadOhm: load('Load it is rated at'),
@@ -41,7 +41,7 @@ export const AmplifierSheet = component('AmplifierSheet', "What an amplifier's d
 })
 export interface AmplifierSheet extends Si<Static<typeof AmplifierSheet>> {}
 
-export const MatchDriver = component('MatchDriver', 'One of the drivers, all alike.', {
+const MatchDriver = component('MatchDriver', 'One of the drivers, all alike.', {
   powerW: power('Continuous RMS power it takes, all its coils together'),
   ratingKind: ratingKind('powerW'),
   coils: count('Voice coils', 1, 4),
@@ -71,7 +71,7 @@ export const AmplifierMatchRequest = component(
 )
 export interface AmplifierMatchRequest extends Si<Static<typeof AmplifierMatchRequest>> {}
 
-export const MatchGain = component('MatchGain', 'The voltage an output shall give, and what the meter shall read.', {
+const MatchGain = component('MatchGain', 'The voltage an output shall give, and what the meter shall read.', {
   ...gainTargetFields,
   ...meterFields
 })

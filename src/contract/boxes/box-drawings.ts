@@ -17,7 +17,7 @@ export const BoxDrawingRequest = component('BoxDrawingRequest', 'A box to be dra
   inches: Type.Optional(choice('How inches are written on paper', inchStyles)),
   title: Type.Optional(label('Title of the set of drawings', 80))
 })
-export const BoxDrawing = component('BoxDrawing', 'One drawing.', {
+const BoxDrawing = component('BoxDrawing', 'One drawing.', {
   subject: choice('A panel, or a sheet with what is cut from it', ['panel', 'cut-sheet']),
   name: Type.String({ description: 'Name of the panel or sheet' }),
   scale: quantity('1', 'The drawing is 1 to this when printed at its size'),

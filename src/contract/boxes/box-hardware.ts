@@ -7,7 +7,7 @@ import { faceNames } from './words.ts'
 
 const face = (what: string) => Type.Optional(choice(`Face that carries ${what}; the front when absent`, faceNames))
 
-export const PlaceOnPanelBody = component('PlaceOnPanel', 'A centre on the outer face of a panel, in its own frame.', {
+const PlaceOnPanelBody = component('PlaceOnPanel', 'A centre on the outer face of a panel, in its own frame.', {
   uMm: quantity('mm', 'To the right of the lower left corner', { from: 0, to: 3000 }),
   vMm: quantity('mm', 'Above the lower left corner', { from: 0, to: 3000 })
 })
@@ -130,7 +130,6 @@ export const DisplacementBody = component(
     otherL: taken('Anything else')
   }
 )
-export interface GivenDisplacement extends Si<Static<typeof DisplacementBody>> {}
 
 export const TerminalBody = component(
   'TerminalCup',

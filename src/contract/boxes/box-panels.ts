@@ -8,22 +8,18 @@ import { BoardBody } from './board.ts'
 import { BoxDriverBody, BoxPortBody, DisplacementBody, FittingsBody } from './box-hardware.ts'
 import { boxShapes, strategies } from './words.ts'
 
-export const size = (what: string) => Type.Optional(quantity('mm', what, { from: 50, to: 3000 }))
-export const BoxOuterWish = component(
-  'BoxOuterWish',
-  'Outer sizes that are fixed; the others are solved for `netVolumeL`.',
-  {
-    widthMm: size('Width'),
-    heightMm: size('Height'),
-    depthMm: size('Depth, of a wedge at its floor'),
-    topDepthMm: size('Depth of a wedge at its lid')
-  }
-)
-export const BootOpening = component('BootOpening', 'What the box has to pass to get in.', {
+const size = (what: string) => Type.Optional(quantity('mm', what, { from: 50, to: 3000 }))
+const BoxOuterWish = component('BoxOuterWish', 'Outer sizes that are fixed; the others are solved for `netVolumeL`.', {
+  widthMm: size('Width'),
+  heightMm: size('Height'),
+  depthMm: size('Depth, of a wedge at its floor'),
+  topDepthMm: size('Depth of a wedge at its lid')
+})
+const BootOpening = component('BootOpening', 'What the box has to pass to get in.', {
   widthMm: quantity('mm', 'Clear width', { from: 100, to: 3000 }),
   heightMm: quantity('mm', 'Clear height', { from: 100, to: 3000 })
 })
-export const KeepOut = component(
+const KeepOut = component(
   'KeepOut',
   'A block on the floor of the boot, whose floor is as wide and deep as the limits.',
   {
@@ -37,7 +33,7 @@ export const KeepOut = component(
 )
 export interface Block extends Si<Static<typeof KeepOut>> {}
 
-export const Divider = component(
+const Divider = component(
   'Divider',
   'Board between the chambers of a band-pass box, parallel to the front; drivers may stand on it.',
   {
@@ -45,7 +41,6 @@ export const Divider = component(
     frontNetVolumeL: Type.Optional(quantity('L', 'Instead: net volume of the front chamber', { above: 0, to: 1000 }))
   }
 )
-export interface DividerWish extends Si<Static<typeof Divider>> {}
 
 export const BoxLimits = component('BoxLimits', 'The space the box may take.', {
   widthMm: size('Widest'),
@@ -61,38 +56,29 @@ export const BoxLimits = component('BoxLimits', 'The space the box may take.', {
 })
 export interface BoxLimits extends Si<Static<typeof BoxLimits>> {}
 
-export const FootprintCorner = component('FootprintCorner', 'A corner of a footprint seen from above.', {
+const FootprintCorner = component('FootprintCorner', 'A corner of a footprint seen from above.', {
   xMm: quantity('mm', 'To the right', { from: -3000, to: 3000 }),
   yMm: quantity('mm', 'To the rear', { from: -3000, to: 3000 })
 })
-export const Prism = component('Prism', 'An upright box over a free polygon.', {
+const Prism = component('Prism', 'An upright box over a free polygon.', {
   footprint: list('Outer corners in order, either way round', ref(FootprintCorner), 3, 16),
   baffleEdge: Type.Optional(count('Edge with the front: 1 runs from the first corner to the second', 1, 16))
 })
-export const Joints = component('Joints', 'How the panels meet.', {
+const Joints = component('Joints', 'How the panels meet.', {
   sides: Type.Optional(
     choice('Sides (of a prism: lid and floor) between the walls, or over their ends', ['between', 'over'])
   ),
   corners: Type.Optional(choice('Butt joints, or mitres round the profile', ['butt', 'mitre']))
 })
-export const BracingWish = component(
-  'BracingWish',
-  'Present, even empty: braces are placed until every panel passes.',
-  {
-    upperHz: Type.Optional(quantity('Hz', 'Top of the band the box plays; 120 Hz when absent', { from: 20, to: 500 })),
-    pressurePa: Type.Optional(
-      quantity(
-        'Pa',
-        'Peak pressure inside, e.g. from the response; that of a closed box at full excursion when absent',
-        {
-          above: 0,
-          to: 20_000
-        }
-      )
-    )
-  }
-)
-export interface BracingWish extends Si<Static<typeof BracingWish>> {}
+const BracingWish = component('BracingWish', 'Present, even empty: braces are placed until every panel passes.', {
+  upperHz: Type.Optional(quantity('Hz', 'Top of the band the box plays; 120 Hz when absent', { from: 20, to: 500 })),
+  pressurePa: Type.Optional(
+    quantity('Pa', 'Peak pressure inside, e.g. from the response; that of a closed box at full excursion when absent', {
+      above: 0,
+      to: 20_000
+    })
+  )
+})
 
 export const BoxRequest = component('BoxRequest', 'A box by its outer sizes, or by the net volume it shall hold.', {
   shape: Type.Optional(choice('Shape; rectangular when absent', boxShapes)),

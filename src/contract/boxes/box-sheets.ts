@@ -57,7 +57,7 @@ export const LaidPiece = component('LaidPiece', 'A panel where it lies on its sh
 })
 export interface LaidPiece extends Si<Static<typeof LaidPiece>> {}
 
-export const SheetOffcut = component('SheetOffcut', 'A part that is left over.', {
+const SheetOffcut = component('SheetOffcut', 'A part that is left over.', {
   xMm: quantity('mm', 'From the corner of the raw sheet along its length'),
   yMm: quantity('mm', 'From the corner of the raw sheet along its width'),
   lengthMm: quantity('mm', 'Size along the length of the sheet'),

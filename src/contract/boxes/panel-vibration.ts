@@ -5,11 +5,11 @@ import { count, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
 import { BoardBody } from './board.ts'
 
-export const PanelSpans = component('PanelSpans', 'Equal parts that braces divide a panel into.', {
+const PanelSpans = component('PanelSpans', 'Equal parts that braces divide a panel into.', {
   ofLength: Type.Optional(count('Parts of the length', 1, 20)),
   ofWidth: Type.Optional(count('Parts of the width', 1, 20))
 })
-export const DriverOnPanel = component('DriverOnPanel', 'A driver that hangs on the panel by a circle of screws.', {
+const DriverOnPanel = component('DriverOnPanel', 'A driver that hangs on the panel by a circle of screws.', {
   massKg: quantity('kg', 'Mass', { above: 0, to: 100 }),
   screwCircleDiameterMm: quantity('mm', 'Circle of the screws', { above: 0, to: 1500 }),
   fromEndMm: Type.Optional(quantity('mm', 'Centre along the length; the middle when absent', { from: 0, to: 5000 })),
@@ -28,24 +28,24 @@ export const PanelVibrationRequest = component('PanelVibrationRequest', 'One fla
 })
 export interface PanelVibrationRequest extends Si<Static<typeof PanelVibrationRequest>> {}
 
-export const PanelFrequencies = component('PanelFrequencies', 'The panel of a glued box lies between the two.', {
+const PanelFrequencies = component('PanelFrequencies', 'The panel of a glued box lies between the two.', {
   supportedHz: quantity('Hz', 'Edges free to turn'),
   clampedHz: quantity('Hz', 'Edges held from turning')
 })
 export interface EdgePair extends Si<Static<typeof PanelFrequencies>> {}
 
-export const PanelBendingFigures = component('PanelBendingFigures', 'Bending under the pressure given.', {
+const PanelBendingFigures = component('PanelBendingFigures', 'Bending under the pressure given.', {
   largestMm: quantity('mm', 'In the middle'),
   meanMm: quantity('mm', 'Mean over the area'),
   displacedL: quantity('L', 'Volume it moves by')
 })
 export interface Bending extends Si<Static<typeof PanelBendingFigures>> {}
 
-export const PanelBending = component('PanelBending', 'Bending of the panel, or of one span when braced.', {
+const PanelBending = component('PanelBending', 'Bending of the panel, or of one span when braced.', {
   supported: ref(PanelBendingFigures, 'Edges free to turn'),
   clamped: ref(PanelBendingFigures, 'Edges held from turning')
 })
-export const PanelRigidity = component('PanelRigidity', 'Bending stiffness per metre.', {
+const PanelRigidity = component('PanelRigidity', 'Bending stiffness per metre.', {
   alongNm: quantity('N·m', 'Along the length'),
   acrossNm: quantity('N·m', 'Along the width'),
   twistNm: quantity('N·m', 'Of twist, with the coupling of the two')

@@ -5,7 +5,7 @@ import { choice, count, list, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
 import { boardIds, cutOutPurposes, panelRoles } from './words.ts'
 
-export const PanelPointBody = component('PanelPoint', 'A point on the outer face of a part.', {
+const PanelPointBody = component('PanelPoint', 'A point on the outer face of a part.', {
   uMm: quantity('mm', 'To the right of the lower left corner'),
   vMm: quantity('mm', 'Above the lower left corner')
 })
@@ -37,7 +37,7 @@ const ScrewCircleBody = component('ScrewCircle', 'Holes evenly on a circle.', {
   screw: Type.String({ description: 'What goes into the holes, by the mass of the driver; a plan buys the same' })
 })
 
-export const CutOutBody = component('CutOut', 'A hole, or a rebate when it has a depth.', {
+const CutOutBody = component('CutOut', 'A hole, or a rebate when it has a depth.', {
   kind: choice('Outline', ['circle', 'rectangle']),
   purpose: choice('What it is for', cutOutPurposes),
   label: Type.String({ description: 'What goes into it' }),

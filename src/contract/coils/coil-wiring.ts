@@ -7,8 +7,8 @@ import { SpeakerCableBody, SpeakerCableResult, speakerCableCandidates } from '..
 import { wiringFields } from './wiring.ts'
 import { MOST_COILS_LISTED_IN_FULL, MOST_LOADS_SHOWN } from './words.ts'
 
-export const ohm = (description: string) => quantity('Ω', description, { from: 0.05, to: 1000 })
-export const text = (description: string) => Type.String({ description })
+const ohm = (description: string) => quantity('Ω', description, { from: 0.05, to: 1000 })
+const text = (description: string) => Type.String({ description })
 const allowed = Type.Optional(
   Type.Boolean({ description: 'Whether the output may drive this load; absent when no minimum was given' })
 )
@@ -43,7 +43,7 @@ export const CoilWiringRequest = component(
 )
 export interface CoilWiringRequest extends Si<Static<typeof CoilWiringRequest>> {}
 
-export const CoilLoad = component('CoilLoad', 'One load, with the best network that presents it.', {
+const CoilLoad = component('CoilLoad', 'One load, with the best network that presents it.', {
   ohm: quantity('Ω', 'Load the amplifier sees'),
   ratio: Type.Optional(
     text('Load over the impedance of one coil, as a fraction in lowest terms; absent for unlike coils')
@@ -61,7 +61,7 @@ export const CoilLoad = component('CoilLoad', 'One load, with the best network t
 })
 export interface CoilLoadRow extends Si<Static<typeof CoilLoad>> {}
 
-export const CoilArrangement = component(
+const CoilArrangement = component(
   'CoilArrangement',
   'A balanced network made the usual way: the coils of each driver first, then the drivers.',
   {
@@ -81,7 +81,7 @@ export const CoilArrangement = component(
 )
 export interface ArrangementRow extends Si<Static<typeof CoilArrangement>> {}
 
-export const CoilWiringChosen = component('CoilWiringChosen', 'The load to wire, terminal by terminal.', {
+const CoilWiringChosen = component('CoilWiringChosen', 'The load to wire, terminal by terminal.', {
   ohm: quantity('Ω', 'Load the amplifier sees'),
   join: text('How the coils are joined'),
   why: text('Why this load'),
@@ -90,7 +90,7 @@ export const CoilWiringChosen = component('CoilWiringChosen', 'The load to wire,
 })
 export interface ChosenWiring extends Si<Static<typeof CoilWiringChosen>> {}
 
-export const optionalOhm = (description: string) => Type.Optional(quantity('Ω', description))
+const optionalOhm = (description: string) => Type.Optional(quantity('Ω', description))
 export const CoilWiringResult = component(
   'CoilWiringResult',
   'The loads the coils can present, and the wiring of one.',

@@ -40,16 +40,12 @@ export const DriverSheet = component(
 )
 export interface DriverSheet extends Si<Static<typeof DriverSheet>> {}
 
-export const SheetCoils = component(
-  'SheetCoils',
-  'The voice coils of the driver and the connection the sheet speaks of.',
-  {
-    count: Type.Unsafe<1 | 2 | 4>({ type: 'integer', enum: [1, 2, 4], description: 'Voice coils of the driver' }),
-    statedFor: Type.Optional(choice('Connection that Bl, Q and Le of the sheet belong to', coilConnections)),
-    resistanceStatedFor: Type.Optional(choice('Connection that Re of the sheet belongs to', coilConnections)),
-    wanted: Type.Optional(choice('Connection the answer is for', coilConnections))
-  }
-)
+const SheetCoils = component('SheetCoils', 'The voice coils of the driver and the connection the sheet speaks of.', {
+  count: Type.Unsafe<1 | 2 | 4>({ type: 'integer', enum: [1, 2, 4], description: 'Voice coils of the driver' }),
+  statedFor: Type.Optional(choice('Connection that Bl, Q and Le of the sheet belong to', coilConnections)),
+  resistanceStatedFor: Type.Optional(choice('Connection that Re of the sheet belongs to', coilConnections)),
+  wanted: Type.Optional(choice('Connection the answer is for', coilConnections))
+})
 export const DriverParametersRequest = component(
   'DriverParametersRequest',
   'A data sheet to be completed and checked.',
@@ -83,7 +79,7 @@ export const CompletedDriver = component(
 )
 export interface CompletedDriver extends Si<Static<typeof CompletedDriver>> {}
 
-export const ParameterOrigin = component('ParameterOrigin', 'Where a value comes from.', {
+const ParameterOrigin = component('ParameterOrigin', 'Where a value comes from.', {
   origin: choice('`given` by the sheet, `derived` from it, or `assumed`', ['given', 'derived', 'assumed']),
   rule: Type.Optional(Type.String({ description: 'Formula or reason of a derived or assumed value' }))
 })
@@ -91,7 +87,7 @@ export interface Origin extends Si<Static<typeof ParameterOrigin>> {}
 
 const OriginRef = ref(ParameterOrigin)
 
-export const ParameterOrigins = component('ParameterOrigins', 'Where each value of the set comes from.', {
+const ParameterOrigins = component('ParameterOrigins', 'Where each value of the set comes from.', {
   fsHz: OriginRef,
   qms: OriginRef,
   qes: OriginRef,
@@ -104,23 +100,19 @@ export const ParameterOrigins = component('ParameterOrigins', 'Where each value 
   cmsMmPerN: OriginRef,
   rmsKgPerS: OriginRef
 })
-export const ParameterCheck = component(
-  'ParameterCheck',
-  'A relation that the sheet over-determines, held against it.',
-  {
-    identity: choice('Which relation', ['total-q', 'compliance-volume', 'resonance', 'electrical-q', 'mechanical-q']),
-    relation: Type.String({ description: 'The relation as printed in the literature' }),
-    ratio: quantity('1', 'Value on the sheet over the value the others give'),
-    verdict: choice(
-      'Beyond what the rounding of the printed digits explains: `agrees` up to 3 %, `note` up to 10 %, `care` up to 25 %, else `stop`',
-      ['agrees', 'note', 'care', 'stop']
-    ),
-    detail: Type.String({ description: 'Both values and what they were reached from' })
-  }
-)
+const ParameterCheck = component('ParameterCheck', 'A relation that the sheet over-determines, held against it.', {
+  identity: choice('Which relation', ['total-q', 'compliance-volume', 'resonance', 'electrical-q', 'mechanical-q']),
+  relation: Type.String({ description: 'The relation as printed in the literature' }),
+  ratio: quantity('1', 'Value on the sheet over the value the others give'),
+  verdict: choice(
+    'Beyond what the rounding of the printed digits explains: `agrees` up to 3 %, `note` up to 10 %, `care` up to 25 %, else `stop`',
+    ['agrees', 'note', 'care', 'stop']
+  ),
+  detail: Type.String({ description: 'Both values and what they were reached from' })
+})
 export interface IdentityCheck extends Si<Static<typeof ParameterCheck>> {}
 
-export const MendedParameter = component(
+const MendedParameter = component(
   'MendedParameter',
   'The figure, or the two that changed places, as it would be if the slip had happened; never applied.',
   {
@@ -139,7 +131,7 @@ export const MendedParameter = component(
     leMh: Type.Optional(quantity('mH', 'Le'))
   }
 )
-export const UnitSlip = component('UnitSlip', 'A slip that would explain what is odd on the sheet.', {
+const UnitSlip = component('UnitSlip', 'A slip that would explain what is odd on the sheet.', {
   id: Type.String({ description: 'Name of the slip' }),
   detail: Type.String({ description: 'The slip in words' }),
   mended: ref(MendedParameter)
@@ -158,7 +150,7 @@ export const DriverFigures = component('DriverFigures', 'What follows from the s
 })
 export interface DriverFigures extends Si<Static<typeof DriverFigures>> {}
 
-export const DriverLeaning = component(
+const DriverLeaning = component(
   'DriverLeaning',
   'The kind of box the driver leans to; a rule of thumb, not a computation.',
   {

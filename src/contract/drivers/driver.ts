@@ -19,7 +19,7 @@ export const vasAir = Type.Optional(
 )
 
 /** Fields of a driver that matter to its motion and its coil. */
-export const driverProperties = {
+const driverProperties = {
   sdCm2: quantity('cm²', 'Effective piston area', SD_CM2_BOUNDS),
   reOhm: quantity('Ω', 'DC resistance of the coils as they are joined', { from: 0.05, to: 200 }),
   fsHz: given('Hz', 'Free-air resonance', 2000),

@@ -104,33 +104,29 @@ export const SizingResultBody = component(
 )
 export interface EnclosureSizing extends Si<Static<typeof SizingResultBody>> {}
 
-export const lossQ = (description: string) => Type.Optional(quantity('1', description, { from: 0.5, to: 1e6 }))
-export const SizingWanted = component(
-  'SizingWanted',
-  'What the box should come out as; whatever is absent is chosen.',
-  {
-    qtc: Type.Optional(list('Total Q of closed boxes to offer', quantity('1', 'Qtc', { from: 0.3, to: 3 }), 1, 8)),
-    netVolumeL: Type.Optional(quantity('L', 'A volume to be judged as it is', { from: 0.5, to: 5000 })),
-    tuningHz: Type.Optional(quantity('Hz', 'A tuning to be judged as it is', { from: 8, to: 200 })),
-    lowHz: Type.Optional(quantity('Hz', 'Lower half-power edge of a band-pass', { from: 8, to: 500 })),
-    highHz: Type.Optional(quantity('Hz', 'Upper half-power edge of a band-pass', { from: 8, to: 1000 }))
-  }
-)
-export const SizingSpace = component('SizingSpace', 'Room there is.', {
+const lossQ = (description: string) => Type.Optional(quantity('1', description, { from: 0.5, to: 1e6 }))
+const SizingWanted = component('SizingWanted', 'What the box should come out as; whatever is absent is chosen.', {
+  qtc: Type.Optional(list('Total Q of closed boxes to offer', quantity('1', 'Qtc', { from: 0.3, to: 3 }), 1, 8)),
+  netVolumeL: Type.Optional(quantity('L', 'A volume to be judged as it is', { from: 0.5, to: 5000 })),
+  tuningHz: Type.Optional(quantity('Hz', 'A tuning to be judged as it is', { from: 8, to: 200 })),
+  lowHz: Type.Optional(quantity('Hz', 'Lower half-power edge of a band-pass', { from: 8, to: 500 })),
+  highHz: Type.Optional(quantity('Hz', 'Upper half-power edge of a band-pass', { from: 8, to: 1000 }))
+})
+const SizingSpace = component('SizingSpace', 'Room there is.', {
   netVolumeL: quantity('L', 'Largest air volume', { from: 0.5, to: 5000 })
 })
-export const SizingLosses = component('SizingLosses', 'Losses of the box, each a Q at its tuning or resonance.', {
+const SizingLosses = component('SizingLosses', 'Losses of the box, each a Q at its tuning or resonance.', {
   leakQ: lossQ('Leakage; 7 is assumed for opened boxes, none for closed ones'),
   absorptionQ: lossQ('Absorption in the air and its lining'),
   portQ: lossQ('Friction in the port')
 })
-export const SizingLining = component('SizingLining', 'Fibre in the box.', {
+const SizingLining = component('SizingLining', 'Fibre in the box.', {
   amount: choice('`bare`, `walls` lined, or `filled`', liningAmounts),
   volumeFactor: Type.Optional(
     quantity('1', 'Apparent over actual volume; isothermal air sets the bound', { from: 1, to: 1.4 })
   )
 })
-export const SizingPassiveRadiators = component(
+const SizingPassiveRadiators = component(
   'SizingPassiveRadiators',
   'Passive radiators at hand; what is absent is chosen.',
   {
@@ -140,7 +136,7 @@ export const SizingPassiveRadiators = component(
     qm: lossQ('Mechanical Q of one in free air')
   }
 )
-export const SizingSource = component('SizingSource', 'What lies before the drivers.', {
+const SizingSource = component('SizingSource', 'What lies before the drivers.', {
   seriesOhm: Type.Optional(quantity('Ω', 'Resistance of amplifier and cable before the drivers', { from: 0, to: 100 }))
 })
 export const EnclosureSizingRequest = component('EnclosureSizingRequest', 'A driver looking for its box.', {

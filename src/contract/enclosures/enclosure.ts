@@ -15,7 +15,7 @@ const portProperties = {
   ),
   lossQ: q('Q of the friction in the port at its tuning; absent: no friction')
 }
-export const PortBody = component('Port', 'Equal ports of one chamber.', portProperties)
+const PortBody = component('Port', 'Equal ports of one chamber.', portProperties)
 export interface PortRequest extends Si<Static<typeof PortBody>> {}
 
 const radiatorProperties = {
@@ -25,7 +25,7 @@ const radiatorProperties = {
   complianceMmPerN: quantity('mm/N', 'Compliance of one radiator', { from: 1e-4, to: 1e4 }),
   qm: q('Mechanical Q of one radiator alone in free air; absent: no loss')
 }
-export const PassiveRadiatorsBody = component(
+const PassiveRadiatorsBody = component(
   'PassiveRadiators',
   'Equal passive radiators of one chamber.',
   radiatorProperties
@@ -38,13 +38,13 @@ const air = {
   absorptionQ: q('Q of the absorption at the frequency of the chamber; absent: none')
 }
 
-export const ClosedChamberBody = component('ClosedChamber', 'A chamber without opening.', air)
-export const VentedChamberBody = component('VentedChamber', 'A chamber with ports.', { ...air, port: ref(PortBody) })
-export const RadiatorChamberBody = component('RadiatorChamber', 'A chamber with passive radiators.', {
+const ClosedChamberBody = component('ClosedChamber', 'A chamber without opening.', air)
+const VentedChamberBody = component('VentedChamber', 'A chamber with ports.', { ...air, port: ref(PortBody) })
+const RadiatorChamberBody = component('RadiatorChamber', 'A chamber with passive radiators.', {
   ...air,
   passiveRadiators: ref(PassiveRadiatorsBody)
 })
-export const OpenChamberBody = component('OpenChamber', 'A chamber with either ports or passive radiators.', {
+const OpenChamberBody = component('OpenChamber', 'A chamber with either ports or passive radiators.', {
   ...air,
   port: Type.Optional(ref(PortBody)),
   passiveRadiators: Type.Optional(ref(PassiveRadiatorsBody))

@@ -41,7 +41,7 @@ const Peaking = component('PeakingFilter', 'Raises or lowers a band around its c
   q: quantity('1', 'Q: centre over the bandwidth at half the gain in dB', { from: 0.1, to: 30 })
 })
 
-export const FilterBody = byTag('Filter', 'A filter or equaliser before the amplifier.', 'kind', [
+const FilterBody = byTag('Filter', 'A filter or equaliser before the amplifier.', 'kind', [
   HighPass,
   LowPass,
   LowShelf,

@@ -58,44 +58,40 @@ const PortLengthsBody = component(
   }
 )
 
-export const ScalarsBody = component(
-  'ResponseScalars',
-  'Figures of a response, refined between the frequencies asked for.',
-  {
-    voltageV: quantity('V', 'Source voltage, RMS'),
-    referenceLevelDb: some('dB', 'High-pass kinds: level of the mass-controlled plateau, inductance left out'),
-    f3Hz: some(
-      'Hz',
-      'Lowest frequency at which the level rises through half power: of the plateau, or of the peak of a band-pass. Absent: never'
-    ),
-    f3UpperHz: some('Hz', 'Band-pass kinds: highest frequency at which the level falls through half power'),
-    peakLevelDb: quantity('dB', 'Highest level between 3 and 600 Hz'),
-    peakLevelHz: quantity('Hz', 'Where the level is highest'),
-    upwardCrossings: some('1', 'Band-pass kinds: how often the level rises through half power'),
-    downwardCrossings: some('1', 'Band-pass kinds: how often it falls through it'),
-    tuningHz: some('Hz', 'Tuning of the rear chamber with its opening'),
-    frontTuningHz: some('Hz', 'Tuning of the front chamber with its opening'),
-    tuningRatio: some('1', 'tuningHz over fs'),
-    fcHz: some('Hz', 'Closed box: resonance of the driver in the box'),
-    qtc: some('1', 'Closed box: total Q with the source resistance, without inductance and box losses'),
-    qec: some('1', 'Closed box: electrical Q without the source resistance'),
-    qmc: some('1', 'Closed box: mechanical Q without box losses'),
-    alpha: some('1', 'Compliance ratio of the rear chamber, N·Vas/V'),
-    frontAlpha: some('1', 'Compliance ratio of the front chamber'),
-    portEffectiveLengthMm: some('mm', 'Length of a rear port with its end corrections'),
-    frontPortEffectiveLengthMm: some('mm', 'Length of a front port with its end corrections'),
-    portLengths: Type.Optional(ref(PortLengthsBody)),
-    frontPortLengths: Type.Optional(ref(PortLengthsBody)),
-    passiveRadiatorResonanceHz: some('Hz', 'Resonance of a rear passive radiator alone'),
-    passiveRadiatorVasL: some('L', 'Air volume as compliant as all rear passive radiators'),
-    frontPassiveRadiatorResonanceHz: some('Hz', 'Resonance of a front passive radiator alone'),
-    frontPassiveRadiatorVasL: some('L', 'Air volume as compliant as all front passive radiators'),
-    impedancePeaks: list('Peaks of the impedance, 3 to 400 Hz, ascending', ref(ImpedanceExtremeBody), 0, 64),
-    impedanceMinima: list('Dips of the impedance, 3 to 400 Hz, ascending', ref(ImpedanceExtremeBody), 0, 64),
-    excursionPeaks: list('Peaks of the excursion, 5 to 400 Hz, ascending', ref(ExcursionExtremeBody), 0, 64),
-    excursionMinima: list('Dips of the excursion, 5 to 400 Hz, ascending', ref(ExcursionExtremeBody), 0, 64)
-  }
-)
+const ScalarsBody = component('ResponseScalars', 'Figures of a response, refined between the frequencies asked for.', {
+  voltageV: quantity('V', 'Source voltage, RMS'),
+  referenceLevelDb: some('dB', 'High-pass kinds: level of the mass-controlled plateau, inductance left out'),
+  f3Hz: some(
+    'Hz',
+    'Lowest frequency at which the level rises through half power: of the plateau, or of the peak of a band-pass. Absent: never'
+  ),
+  f3UpperHz: some('Hz', 'Band-pass kinds: highest frequency at which the level falls through half power'),
+  peakLevelDb: quantity('dB', 'Highest level between 3 and 600 Hz'),
+  peakLevelHz: quantity('Hz', 'Where the level is highest'),
+  upwardCrossings: some('1', 'Band-pass kinds: how often the level rises through half power'),
+  downwardCrossings: some('1', 'Band-pass kinds: how often it falls through it'),
+  tuningHz: some('Hz', 'Tuning of the rear chamber with its opening'),
+  frontTuningHz: some('Hz', 'Tuning of the front chamber with its opening'),
+  tuningRatio: some('1', 'tuningHz over fs'),
+  fcHz: some('Hz', 'Closed box: resonance of the driver in the box'),
+  qtc: some('1', 'Closed box: total Q with the source resistance, without inductance and box losses'),
+  qec: some('1', 'Closed box: electrical Q without the source resistance'),
+  qmc: some('1', 'Closed box: mechanical Q without box losses'),
+  alpha: some('1', 'Compliance ratio of the rear chamber, N·Vas/V'),
+  frontAlpha: some('1', 'Compliance ratio of the front chamber'),
+  portEffectiveLengthMm: some('mm', 'Length of a rear port with its end corrections'),
+  frontPortEffectiveLengthMm: some('mm', 'Length of a front port with its end corrections'),
+  portLengths: Type.Optional(ref(PortLengthsBody)),
+  frontPortLengths: Type.Optional(ref(PortLengthsBody)),
+  passiveRadiatorResonanceHz: some('Hz', 'Resonance of a rear passive radiator alone'),
+  passiveRadiatorVasL: some('L', 'Air volume as compliant as all rear passive radiators'),
+  frontPassiveRadiatorResonanceHz: some('Hz', 'Resonance of a front passive radiator alone'),
+  frontPassiveRadiatorVasL: some('L', 'Air volume as compliant as all front passive radiators'),
+  impedancePeaks: list('Peaks of the impedance, 3 to 400 Hz, ascending', ref(ImpedanceExtremeBody), 0, 64),
+  impedanceMinima: list('Dips of the impedance, 3 to 400 Hz, ascending', ref(ImpedanceExtremeBody), 0, 64),
+  excursionPeaks: list('Peaks of the excursion, 5 to 400 Hz, ascending', ref(ExcursionExtremeBody), 0, 64),
+  excursionMinima: list('Dips of the excursion, 5 to 400 Hz, ascending', ref(ExcursionExtremeBody), 0, 64)
+})
 export interface ResponseScalars extends Si<Static<typeof ScalarsBody>> {}
 
 export const PartCurveBody = component('PartCurve', 'A named part of the enclosure with its curve.', {

@@ -26,7 +26,6 @@ export const sizedKinds = [
 export type SizedKind = (typeof sizedKinds)[number]
 /** `coil-heat`: |i|²·Re ≤ P. `rated-voltage`: voltage ≤ √(P·Z). `lower`: whichever allows less. */
 export const thermalReadings = ['lower', 'coil-heat', 'rated-voltage'] as const
-export type ThermalReading = (typeof thermalReadings)[number]
 export const chamberNames = ['rear', 'front'] as const
 export type ChamberName = (typeof chamberNames)[number]
 export const driverParameters = [

@@ -23,7 +23,7 @@ export const CautionBody = component('Caution', 'A doubt or danger, said beside 
   )
 })
 
-export const AssumedBody = component('Assumed', 'A default used because the request left the field out.', {
+const AssumedBody = component('Assumed', 'A default used because the request left the field out.', {
   pointer: Type.String({ description: 'JSON pointer of the field in the request' }),
   value: Type.Unsafe<number | string | boolean>({
     description: 'The value used, in the unit of the field',
@@ -38,7 +38,7 @@ const BasisInputBody = component('BasisInput', 'A symbol of a formula, its value
   unit: Type.String({ description: 'Its SI unit' })
 })
 
-export const BasisBody = component(
+const BasisBody = component(
   'Basis',
   'One figure of the result, explained so that it can be worked out again. SI units throughout.',
   {

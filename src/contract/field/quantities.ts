@@ -1,7 +1,7 @@
 /** A number with its unit and bounds, for request and result schemas. The field's name carries the unit, see wire-units. */
 import Type, { type TInteger, type TNumber, type TSchema } from 'typebox'
 
-export interface Bounds {
+interface Bounds {
   readonly above?: number
   readonly from?: number
   readonly to?: number

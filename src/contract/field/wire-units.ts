@@ -2,14 +2,14 @@
  * The public unit of a field is the suffix of its name; this table is the only place that knows how it becomes SI.
  * `netVolumeL` on the wire is `netVolumeM3` inside. A suffix that is not listed is the same on both sides (Hz, Ohm, W, A, V, C, M).
  */
-export interface WireUnit {
+interface WireUnit {
   readonly wire: string
   readonly si: string
   /** Wire value = SI value × perSi. A whole number, so that 364 mm ↔ 0.364 m keeps its digits. */
   readonly perSi: number
 }
 
-export const wireUnits = [
+const wireUnits = [
   { wire: 'MmPerN', si: 'MPerN', perSi: 1e3 },
   { wire: 'MohmPerM', si: 'OhmPerM', perSi: 1e3 },
   { wire: 'Mohm', si: 'Ohm', perSi: 1e3 },
@@ -34,7 +34,7 @@ type SiNameBy<Name extends string, Units> = Units extends readonly [infer First 
   : Name
 
 /** `SiName<'vasL'>` is `'vasM3'`. */
-export type SiName<Name extends string> = SiNameBy<Name, typeof wireUnits>
+type SiName<Name extends string> = SiNameBy<Name, typeof wireUnits>
 
 /**
  * A wire shape as the domain sees it: every key by its SI name, to any depth. Keys that keep their name stay in a mapped type
@@ -51,7 +51,7 @@ type Same<Wire> = { readonly [Key in keyof Wire]: Si<Wire[Key]> }
 type Other<Wire> = { readonly [Key in keyof Wire as SiName<Key & string>]: Si<Wire[Key]> }
 type Flat<Both> = { readonly [Key in keyof Both]: Both[Key] }
 
-export interface SiField {
+interface SiField {
   readonly name: string
   readonly perSi: number
 }

@@ -85,8 +85,8 @@ export const PortSizingResultBody = component(
 )
 export interface PortSizing extends Si<Static<typeof PortSizingResultBody>> {}
 
-export const ports = Type.Optional(count('Equal ports; weighed when absent', 1, 16))
-export const length = Type.Optional(
+const ports = Type.Optional(count('Equal ports; weighed when absent', 1, 16))
+const length = Type.Optional(
   quantity('mm', 'Physical length, to learn the tuning of a port given whole', { from: 1, to: 10_000 })
 )
 export const RoundPortWish = component('RoundPortWish', 'Round ports; what is absent is chosen.', {
@@ -121,11 +121,11 @@ export const SlotPortWish = component('SlotPortWish', 'Slots; what is absent is 
 })
 export interface SlotPortWish extends Si<Static<typeof SlotPortWish>> {}
 
-export const PortEnds = component('PortEnds', 'How the ends stand.', {
+const PortEnds = component('PortEnds', 'How the ends stand.', {
   inner: Type.Optional(choice('Inner end: `flanged` flush in a panel, `free` standing in the box', endSituations)),
   outer: Type.Optional(choice('Outer end', endSituations))
 })
-export const PortSpace = component('PortSpace', 'Room for the port.', {
+const PortSpace = component('PortSpace', 'Room for the port.', {
   straightMm: Type.Optional(
     quantity('mm', 'Longest straight run from the outer face, clearance behind the mouth taken off', {
       from: 10,

@@ -70,7 +70,7 @@ const TurnOn = component('TurnOn', 'How the amplifiers are turned on.', {
   relay: Type.Optional(ref(Relay))
 })
 
-export const CommissioningStepBody = component('SignalStep', 'One step of the first switching-on.', {
+const CommissioningStepBody = component('SignalStep', 'One step of the first switching-on.', {
   id: choice('Which step', signalStepIds),
   text: text('What to do'),
   passIf: text('What must be seen before the next step'),

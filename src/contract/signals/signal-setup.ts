@@ -6,11 +6,11 @@ import { byTag, component, ref } from '../field/component.ts'
 import { choice, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
 
-export const volts = (description: string) => quantity('V', description, { from: 0.01, to: 200 })
-export const resistance = (description: string) => quantity('Ω', description, { from: 0.1, to: 1_000_000 })
-export const hertz = (description: string) => quantity('Hz', description, { from: 5, to: 500 })
-export const flag = (description: string) => Type.Boolean({ description })
-export const tag = <const Kind extends string>(kind: Kind) => Type.Literal(kind, { description: 'Kind of source' })
+const volts = (description: string) => quantity('V', description, { from: 0.01, to: 200 })
+const resistance = (description: string) => quantity('Ω', description, { from: 0.1, to: 1_000_000 })
+const hertz = (description: string) => quantity('Hz', description, { from: 5, to: 500 })
+const flag = (description: string) => Type.Boolean({ description })
+const tag = <const Kind extends string>(kind: Kind) => Type.Literal(kind, { description: 'Kind of source' })
 const factory = Type.Optional(flag("The source is the vehicle's own and may equalise, delay and roll off"))
 export const LineLevelSource = component('LineLevelSource', 'A line output.', {
   kind: tag('line-level'),
@@ -57,7 +57,7 @@ export const SignalInput = component('SignalInput', "The amplifier's input.", {
 })
 export interface AmplifierInput extends Si<Static<typeof SignalInput>> {}
 
-export const SignalAmplifier = component('SignalAmplifier', 'The output whose gain is set.', {
+const SignalAmplifier = component('SignalAmplifier', 'The output whose gain is set.', {
   powerW: quantity('W', 'Continuous RMS power into loadOhm', { from: 0.1, to: 100_000 }),
   ratingKind: Type.Optional(choice('What kind of figure powerW is; only `rms` is taken', ratingKinds)),
   loadOhm: quantity('Ω', 'Load that is wired', { from: 0.05, to: 1000 }),
@@ -69,20 +69,19 @@ export const TestTone = component('TestTone', 'The test tone and what is allowed
   frequencyHz: Type.Optional(hertz('Frequency of the tone')),
   boostDb: Type.Optional(quantity('dB', 'Boost that is switched on after the setting', { from: 0, to: 24 }))
 })
-export interface ToneRequest extends Si<Static<typeof TestTone>> {}
 
-export const FilterCorner = component('FilterCorner', 'A corner of the band.', {
+const FilterCorner = component('FilterCorner', 'A corner of the band.', {
   cornerHz: hertz('Corner frequency'),
   order: Type.Optional(Type.Integer({ description: 'Order, 6 dB an octave each', minimum: 1, maximum: 8 }))
 })
 export interface CornerRequest extends Si<Static<typeof FilterCorner>> {}
 
-export const AcousticFacts = component('AcousticFacts', 'What the response of the enclosure showed.', {
+const AcousticFacts = component('AcousticFacts', 'What the response of the enclosure showed.', {
   tuningHz: Type.Optional(hertz('Tuning of a port or passive radiator')),
   excursionLimitHz: Type.Optional(hertz('Below this the cone passes its limit at the target power')),
   mainsLowHz: Type.Optional(hertz('Lower end of the front loudspeakers'))
 })
-export const SignalFilters = component('SignalFilters', 'The corners wanted, or what they can be derived from.', {
+const SignalFilters = component('SignalFilters', 'The corners wanted, or what they can be derived from.', {
   lowPass: Type.Optional(ref(FilterCorner)),
   highPass: Type.Optional(ref(FilterCorner, 'Protective high-pass')),
   acoustic: Type.Optional(ref(AcousticFacts))

@@ -17,4 +17,3 @@ export const signalStepIds = [
   'level',
   'warm-check'
 ] as const
-export type SignalStepId = (typeof signalStepIds)[number]

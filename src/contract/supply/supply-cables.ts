@@ -97,8 +97,8 @@ export const CableRequest = component(
 )
 export interface CableChoiceRequest extends Si<Static<typeof CableRequest>> {}
 
-export const limit = choice('Limit', cableLimits)
-export const sizeFields = {
+const limit = choice('Limit', cableLimits)
+const sizeFields = {
   designation: Type.String({ description: 'Size with its series' }),
   areaMm2: quantity('mm²', 'Conducting section'),
   diameterMm: quantity('mm', 'Diameter of the solid conductor of this section'),
@@ -113,7 +113,7 @@ export const sizeFields = {
   highestFuseA: Type.Optional(quantity('A', 'Largest fuse by the policy')),
   faultA: Type.Optional(quantity('A', 'Short-circuit current at the far end'))
 }
-export const CableCandidate = component('CableCandidate', 'One size and the limits it fails.', {
+const CableCandidate = component('CableCandidate', 'One size and the limits it fails.', {
   ...sizeFields,
   fails: list('Every limit it fails; none means it fits', limit, 0, 5)
 })
@@ -146,7 +146,7 @@ export const GroundReading = component('GroundReading', 'The ground test at one 
 })
 export interface GroundReading extends Si<Static<typeof GroundReading>> {}
 
-export const GroundAdvice = component('GroundAdvice', 'The way back, and what its test should read.', {
+const GroundAdvice = component('GroundAdvice', 'The way back, and what its test should read.', {
   kind: choice('Return', ['cable', 'chassis']),
   designation: Type.Optional(Type.String({ description: 'Size of ground lead, return cable and body strap' })),
   leadAtMostM: quantity('m', 'Longest ground lead'),
@@ -158,7 +158,7 @@ export const GroundAdvice = component('GroundAdvice', 'The way back, and what it
 })
 export interface Ground extends Si<Static<typeof GroundAdvice>> {}
 
-export const ShortCircuitSize = component('ShortCircuitSize', 'A size under the stated short circuit.', {
+const ShortCircuitSize = component('ShortCircuitSize', 'A size under the stated short circuit.', {
   designation: Type.String({ description: 'Size with its series' }),
   withstandA2s: quantity('A²·s', 'k²·S²'),
   survivesS: quantity('s', 'How long it survives the current'),
@@ -173,7 +173,7 @@ export const ShortCircuitAnswer = component('ShortCircuitAnswer', 'The stated sh
 })
 export interface ShortCircuitAnswer extends Si<Static<typeof ShortCircuitAnswer>> {}
 
-export const CableLoad = component('CableLoad', 'The load the cable was chosen for.', {
+const CableLoad = component('CableLoad', 'The load the cable was chosen for.', {
   powerW: quantity('W', 'Power drawn'),
   currentA: quantity('A', 'Current of fuse and ampacity')
 })

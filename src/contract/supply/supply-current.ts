@@ -30,7 +30,7 @@ export const ChargingRequest = component('ChargingRequest', 'What charges the ve
 })
 export interface ChargingRequest extends Si<Static<typeof ChargingRequest>> {}
 
-export const batteryFields = {
+const batteryFields = {
   capacityAh: quantity('A·h', 'Capacity of the bank at the rated hours', { from: 1, to: 2000 }),
   ratedHours: Type.Optional(quantity('h', 'Hours the capacity is printed for', { from: 1, to: 100 })),
   chemistry: Type.Optional(choice('Kind of battery', batteryChemistries)),
@@ -46,7 +46,6 @@ export const BatteryRequest = component('BatteryRequest', 'The battery that play
   ...batteryFields,
   parkedLoadA: Type.Optional(quantity('A', 'What the parked car draws beside the amplifiers', { from: 0, to: 100 }))
 })
-export interface BatteryBank extends Si<Static<typeof BatteryRequest>> {}
 
 export const SecondBatteryRequest = component('SecondBatteryRequest', 'A further battery for the music.', {
   arrangement: choice(
@@ -55,7 +54,6 @@ export const SecondBatteryRequest = component('SecondBatteryRequest', 'A further
   ),
   ...batteryFields
 })
-export interface SecondBattery extends Si<Static<typeof SecondBatteryRequest>> {}
 
 export const CapacitorRequest = component('CapacitorRequest', 'A stiffening capacitor at the amplifiers.', {
   capacitanceF: quantity('F', 'Capacitance', { above: 0, to: 1000 }),
@@ -78,7 +76,7 @@ export const SupplyCurrentRequest = component('SupplyCurrentRequest', 'Amplifier
 })
 export interface CurrentRequest extends Si<Static<typeof SupplyCurrentRequest>> {}
 
-export const currentFields = {
+const currentFields = {
   quiescentA: quantity('A', 'At silence, switched on'),
   averageA: quantity('A', 'Ordinary music, 1/8 of rated output: battery and alternator'),
   heavyA: quantity('A', 'Dense bass, 1/3 of rated output: battery, alternator, fuse heating'),
@@ -86,18 +84,18 @@ export const currentFields = {
   peakNoStorageA: quantity('A', 'Ripple peak of the full sine without energy storage'),
   rippleRmsA: quantity('A', 'RMS of that ripple')
 }
-export const SupplyCurrents = component(
+const SupplyCurrents = component(
   'SupplyCurrents',
   'The four currents at system voltage, and the ripple.',
   currentFields
 )
 export interface Currents extends Si<Static<typeof SupplyCurrents>> {}
 
-export const sizingFields = {
+const sizingFields = {
   fullSineA: quantity('A', 'Test tone at rated output'),
   heavyA: quantity('A', 'Dense bass, 1/3 of rated output')
 }
-export const AmplifierSizing = component('AmplifierSizing', 'What fuse and cable of one amplifier are sized for.', {
+const AmplifierSizing = component('AmplifierSizing', 'What fuse and cable of one amplifier are sized for.', {
   voltageV: quantity('V', 'Supply at which it draws most: nominal where it regulates, charging where it does not'),
   ...sizingFields
 })

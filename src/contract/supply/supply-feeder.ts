@@ -19,7 +19,7 @@ export const FeederCable = component('FeederCable', 'The cable of a stretch.', {
 })
 export interface FeederCable extends Si<Static<typeof FeederCable>> {}
 
-export const FeederFuse = component('FeederFuse', 'The fuse of a stretch, of each run.', {
+const FeederFuse = component('FeederFuse', 'The fuse of a stretch, of each run.', {
   ratingA: quantity('A', 'Rating', { above: 0, to: 1000 }),
   type: Type.Optional(choice('Family', fuseTypes)),
   resistanceOhm: Type.Optional(quantity('Ω', 'Its resistance; else 0.09 V over its rating', { from: 0, to: 1 }))
@@ -69,7 +69,7 @@ export const FeederSource = component('FeederSource', 'What feeds the trunk.', {
 })
 export interface FeederSource extends Si<Static<typeof FeederSource>> {}
 
-export const GroundNoiseRequest = component('GroundNoiseRequest', 'A resistance that supply and signal ground share.', {
+const GroundNoiseRequest = component('GroundNoiseRequest', 'A resistance that supply and signal ground share.', {
   sharedOhm: quantity('Ω', 'Shared resistance', { from: 1e-6, to: 1 }),
   signalV: quantity('V', 'Signal at full level', { from: 0.01, to: 20 }),
   rippleA: Type.Optional(
@@ -89,7 +89,7 @@ export const FeederRequest = component('FeederRequest', 'Source, trunk, distribu
 })
 export interface FeederRequest extends Si<Static<typeof FeederRequest>> {}
 
-export const StageParts = component('StageParts', 'Resistance of a stretch by part.', {
+const StageParts = component('StageParts', 'Resistance of a stretch by part.', {
   positive: quantity('Ω', 'Positive conductor'),
   return: quantity('Ω', 'Return conductor or ground lead'),
   chassis: quantity('Ω', 'Body'),
@@ -97,7 +97,7 @@ export const StageParts = component('StageParts', 'Resistance of a stretch by pa
   joints: quantity('Ω', 'Lugs, rings, contacts'),
   other: quantity('Ω', 'Stated beside')
 })
-export const StageResult = component('StageResult', 'One stretch, solved.', {
+const StageResult = component('StageResult', 'One stretch, solved.', {
   resistanceOhm: quantity('Ω', 'All of it, at the conductor’s temperature'),
   parts: ref(StageParts),
   currentA: Type.Optional(quantity('A', 'Current')),
@@ -109,7 +109,7 @@ export const StageResult = component('StageResult', 'One stretch, solved.', {
 })
 export interface StageAnswer extends Si<Static<typeof StageResult>> {}
 
-export const FeederAmplifierResult = component('FeederAmplifierResult', 'One amplifier, solved.', {
+const FeederAmplifierResult = component('FeederAmplifierResult', 'One amplifier, solved.', {
   name: Type.Optional(Type.String({ description: 'Name from the request' })),
   feasible: Type.Boolean({ description: 'A steady state exists' }),
   voltageV: Type.Optional(quantity('V', 'Voltage at the amplifier')),
@@ -127,7 +127,7 @@ export const FeederAmplifierResult = component('FeederAmplifierResult', 'One amp
 })
 export interface AmplifierAnswer extends Si<Static<typeof FeederAmplifierResult>> {}
 
-export const GuardedCable = component('GuardedCable', 'A cable and the fuse before it.', {
+const GuardedCable = component('GuardedCable', 'A cable and the fuse before it.', {
   stretch: Type.String({ description: '`trunk`, or the index of the amplifier whose branch it is' }),
   designation: Type.String({ description: 'Size with its series' }),
   ampacityA: Type.Optional(quantity('A', 'Current one run may carry for good here')),
@@ -136,20 +136,20 @@ export const GuardedCable = component('GuardedCable', 'A cable and the fuse befo
 })
 export interface CableProtection extends Si<Static<typeof GuardedCable>> {}
 
-export const BranchSelectivity = component('BranchSelectivity', 'Main fuse over a branch fuse.', {
+const BranchSelectivity = component('BranchSelectivity', 'Main fuse over a branch fuse.', {
   stretch: Type.String({ description: 'Index of the amplifier' }),
   branchRatingA: quantity('A', 'Branch fuse'),
   ratio: quantity('1', 'Main over branch'),
   selective: Type.Boolean({ description: 'A fault behind the branch leaves the main fuse whole' })
 })
-export const FeederProtection = component('FeederProtection', 'Fuses against cables.', {
+const FeederProtection = component('FeederProtection', 'Fuses against cables.', {
   mainRatingA: Type.Optional(quantity('A', 'Main fuse, all runs together')),
   cables: list('Every cable', ref(GuardedCable), 0, 17),
   branches: list('Main over each fused branch', ref(BranchSelectivity), 0, 16)
 })
 export interface Protection extends Si<Static<typeof FeederProtection>> {}
 
-export const GroundNoise = component('GroundNoise', 'Ripple in the shared ground.', {
+const GroundNoise = component('GroundNoise', 'Ripple in the shared ground.', {
   noiseMv: quantity('mV', 'Over the shared resistance'),
   levelDb: quantity('dB', 'Against the signal')
 })

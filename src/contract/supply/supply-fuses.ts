@@ -6,7 +6,7 @@ import type { Si } from '../field/wire-units.ts'
 import { systemVoltageV } from './electrical.ts'
 import { batterySourceFields, ChosenFuse, fuseTypeList, loadOnFuseFields, ProtectedCable, policy } from './fuse.ts'
 
-export const FuseSource = component('FuseSource', 'The battery behind the fuse and the way to it.', {
+const FuseSource = component('FuseSource', 'The battery behind the fuse and the way to it.', {
   ...batterySourceFields,
   leadOhm: Type.Optional(
     quantity('Ω', 'Everything between battery and fuse, out and back: for a fuse at a distribution block', {
@@ -15,8 +15,7 @@ export const FuseSource = component('FuseSource', 'The battery behind the fuse a
     })
   )
 })
-export const ratings = (description: string) =>
-  list(description, quantity('A', 'Rating', { above: 0, to: 1000 }), 1, 16)
+const ratings = (description: string) => list(description, quantity('A', 'Rating', { above: 0, to: 1000 }), 1, 16)
 export const FuseRequest = component('FuseRequest', 'A load behind a cable that wants a fuse.', {
   currentA: quantity('A', 'Full-sine current of the load', { above: 0, to: 5000 }),
   ...loadOnFuseFields,
@@ -38,25 +37,25 @@ export const FuseRequest = component('FuseRequest', 'A load behind a cable that 
 })
 export interface FuseRequest extends Si<Static<typeof FuseRequest>> {}
 
-export const FuseBounds = component('FuseBounds', 'Between what the rating lies.', {
+const FuseBounds = component('FuseBounds', 'Between what the rating lies.', {
   loadA: quantity('A', 'Full-sine current'),
   thermalA: quantity('A', 'Least rating that carries dense bass in these surroundings'),
   lowestA: quantity('A', 'The greater of the two'),
   highestA: quantity('A', 'What the weakest protected cable allows')
 })
-export const FusedCable = component('FusedCable', 'A protected cable and what it allows.', {
+const FusedCable = component('FusedCable', 'A protected cable and what it allows.', {
   designation: Type.String({ description: 'Size with its series' }),
   ampacityA: quantity('A', 'Current it may carry for good here'),
   highestFuseA: quantity('A', 'Largest fuse by the policy')
 })
-export const FuseTimeBand = component('FuseTimeBand', 'Operating times at an overcurrent.', {
+const FuseTimeBand = component('FuseTimeBand', 'Operating times at an overcurrent.', {
   percent: quantity('%', 'Overcurrent over rating'),
   minimumS: Type.Optional(quantity('s', 'Opens no sooner; absent where not given')),
   maximumS: Type.Optional(quantity('s', 'Opens no later; absent where it may never open'))
 })
 export interface TimePoint extends Si<Static<typeof FuseTimeBand>> {}
 
-export const FuseSelectivity = component('FuseSelectivity', 'This fuse over a branch fuse.', {
+const FuseSelectivity = component('FuseSelectivity', 'This fuse over a branch fuse.', {
   branchRatingA: quantity('A', 'Branch rating'),
   ratio: quantity('1', 'Main over branch'),
   selective: Type.Boolean({ description: 'A fault behind the branch leaves the main fuse whole' })

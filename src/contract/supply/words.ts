@@ -1,7 +1,7 @@
 /** Words that requests and answers of this resource choose from. */
 
 /** Metals that are computed, and a composition nobody states. */
-export const knownConductors = ['copper', 'aluminium', 'copper-clad-10', 'copper-clad-15'] as const
+const knownConductors = ['copper', 'aluminium', 'copper-clad-10', 'copper-clad-15'] as const
 export type KnownConductor = (typeof knownConductors)[number]
 export const conductors = [...knownConductors, 'unknown'] as const
 export type Conductor = (typeof conductors)[number]

@@ -116,7 +116,6 @@ export const PlanBoardBody = component('PlanBoard', 'What the box is made of.', 
   terminal: Type.Optional(ref(TerminalBody)),
   sheet: Type.Optional(ref(SheetSize))
 })
-export interface PlanBoard extends Si<Static<typeof PlanBoardBody>> {}
 
 const RoomForBox = component('PlanSpace', 'Room for the box in the car.', {
   ...BoxLimits.properties,

@@ -15,7 +15,7 @@ export const designLimitNames = [
 ] as const
 export type DesignLimitName = (typeof designLimitNames)[number]
 /** What the parts themselves do not allow, before any limit of the caller. */
-export const hindrances = [
+const hindrances = [
   'match',
   'driver-data',
   'supply',
@@ -31,10 +31,8 @@ export type RejectionRule = (typeof rejectionRules)[number]
 export const rankings = ['balance', 'level', 'reach', 'box', 'price', 'current'] as const
 export type DesignRanking = (typeof rankings)[number]
 export const portShapes = ['round', 'slot'] as const
-export type PortShape = (typeof portShapes)[number]
 export const plannedKinds = ['closed', 'vented'] as const
 export type PlannedKind = (typeof plannedKinds)[number]
 export const plannedShapes = ['rectangular', 'wedge'] as const
-export type PlannedShape = (typeof plannedShapes)[number]
 export const billGroups = ['board', 'joining', 'fittings', 'finish', 'wiring'] as const
 export type BillGroup = (typeof billGroups)[number]

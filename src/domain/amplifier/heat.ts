@@ -6,7 +6,7 @@ import { type Caution, caution } from '../caution.ts'
 import { type AmplifierDraw, disproved, inputPower, plausiblePower } from '../circuit/load/amplifier-draw.ts'
 import { classDraws, supplyJudgement } from '../circuit/source/supply-judgement.ts'
 
-export interface AmplifierEconomy {
+interface AmplifierEconomy {
   readonly class?: AmplifierClass
   readonly efficiency?: number
   readonly quiescentW?: number

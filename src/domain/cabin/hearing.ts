@@ -12,7 +12,7 @@ export function spokenTime(seconds: number): string {
 }
 
 /** Where the level was reckoned: at the seat, or in half space at 1 m because nothing is known of the cabin. */
-export type EarPlace = 'seat' | 'half-space'
+type EarPlace = 'seat' | 'half-space'
 
 interface Loudest {
   readonly frequencyHz: number

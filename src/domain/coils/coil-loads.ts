@@ -27,7 +27,7 @@ export interface PossibleLoad {
   readonly made: () => NetworkLoad
 }
 
-export interface NetworkLoads {
+interface NetworkLoads {
   /** To be shown, ascending; of very many the most even. */
   readonly loads: readonly NetworkLoad[]
   /** One for each distinct load, ascending. */

@@ -4,7 +4,7 @@ import { numberOf, type Rational, rationalOf } from '../../numeric/rational.ts'
 import { DesignError, requirePositive } from '../design-error.ts'
 import type { Coil } from './coil-network.ts'
 
-export interface CoilSetRequest {
+interface CoilSetRequest {
   readonly driverCount: number
   readonly coilsPerDriver: number
   readonly coilOhm?: number

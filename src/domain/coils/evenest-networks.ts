@@ -2,7 +2,7 @@
 import { numberOf, type Rational, rational, reciprocal, sum, textOf } from '../../numeric/rational.ts'
 import type { CoilNetwork } from './coil-network.ts'
 
-export interface Sketch {
+interface Sketch {
   readonly ohm: Rational
   readonly network: CoilNetwork<number>
   readonly unevenness: number

@@ -1,11 +1,11 @@
 /** From a network to a bench: which terminals meet in which joint, and the work in words. */
 import type { Coil, CoilNetwork } from './coil-network.ts'
 
-export interface Terminal extends Coil {
+interface Terminal extends Coil {
   readonly side: '+' | '-'
 }
 
-export interface Joint {
+interface Joint {
   readonly name: 'amplifier +' | 'amplifier -' | `joint ${number}`
   readonly terminals: readonly Terminal[]
 }

@@ -24,7 +24,7 @@ const speakerCableJudgement = {
   }
 } as const
 
-export interface SpeakerCableCandidate {
+interface SpeakerCableCandidate {
   readonly designation: string
   readonly loopOhm: number
   readonly resistancePercent: number

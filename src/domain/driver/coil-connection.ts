@@ -2,7 +2,7 @@
 import type { CoilConnection } from '../../contract/drivers/words.ts'
 import { DesignError } from '../design-error.ts'
 
-export interface CoilFactors {
+interface CoilFactors {
   /** Against one coil alone, the others open. */
   readonly resistance: number
   readonly forceFactor: number

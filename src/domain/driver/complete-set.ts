@@ -6,7 +6,7 @@ import {
   smallSignalQuantities
 } from './small-signal-quantities.ts'
 
-export interface Derivation {
+interface Derivation {
   readonly member: SmallSignalQuantity
   readonly identity: DriverIdentity
 }

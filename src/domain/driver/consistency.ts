@@ -14,7 +14,7 @@ import {
  * specimens and in other air, which accounts for 1 to 3 %; above a quarter no box should be cut.
  */
 export const agreementLimits = { agrees: 0.03, note: 0.1, care: 0.25 } as const
-export type Verdict = 'agrees' | 'note' | 'care' | 'stop'
+type Verdict = 'agrees' | 'note' | 'care' | 'stop'
 
 function verdictOf(deviation: number): Verdict {
   if (deviation <= agreementLimits.agrees) return 'agrees'
@@ -38,7 +38,7 @@ export function identityChecks(found: readonly Disagreement[]): readonly Identit
   })
 }
 
-export interface UnusualValue {
+interface UnusualValue {
   readonly name: SmallSignalQuantity
   readonly value: number
   readonly usual: readonly [number, number]

@@ -13,7 +13,7 @@ export interface SetJudgement {
   readonly slips: readonly NamedSlip[]
 }
 
-export interface JudgedFigures {
+interface JudgedFigures {
   /** What the sheet says, SI. */
   readonly stated: PartialSmallSignalSet
   readonly roundings: Roundings

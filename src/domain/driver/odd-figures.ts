@@ -10,7 +10,7 @@ import {
 } from './small-signal-quantities.ts'
 import { explainsGrossly, type Faults, faultsOf } from './unit-slips.ts'
 
-export interface OddFigure {
+interface OddFigure {
   readonly id: 'odd-figure' | 'decimal-place' | 'figures-swapped'
   readonly says: string
   readonly mended: PartialSmallSignalSet

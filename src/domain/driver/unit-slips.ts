@@ -6,7 +6,7 @@ import { agreementLimits, surfaceDensityIsUnusual, unusualValues } from './consi
 import { disagreements, type PrintedSet } from './disagreement.ts'
 import type { PartialSmallSignalSet, SmallSignalQuantity } from './small-signal-quantities.ts'
 
-export interface Slip {
+interface Slip {
   readonly id: string
   readonly quantity: SmallSignalQuantity
   readonly says: string
@@ -105,7 +105,7 @@ const slips: readonly Slip[] = [
   { id: 'rms-in-grams', quantity: 'rmsKgPerS', says: 'Rms looks like g/s, not kg/s', mended: times(1e-3) }
 ]
 
-export interface SlipSuspicion {
+interface SlipSuspicion {
   readonly slip: Slip
   readonly mended: number
 }

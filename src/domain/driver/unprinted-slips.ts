@@ -9,7 +9,7 @@ import {
 } from './judgement.ts'
 import { printedQuantities } from './small-signal-quantities.ts'
 
-export interface LooseSlip {
+interface LooseSlip {
   readonly id:
     | 'sd-from-nominal-diameter'
     | 'xmax-peak-to-peak'

@@ -1,7 +1,7 @@
 /** What a chain of sections does to a sine. */
 import type { FilterSection } from './filter.ts'
 
-export interface Transfer {
+interface Transfer {
   readonly re: number
   readonly im: number
   /** d ln|H|/dω [s], analytic. */

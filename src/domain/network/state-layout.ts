@@ -16,7 +16,7 @@ export interface Loop {
 }
 
 /** A port or radiator: flow, and for radiators the volume displaced (else −1). */
-export interface MovingBranch {
+interface MovingBranch {
   readonly branch: Branch
   readonly flow: number
   readonly volume: number

@@ -53,7 +53,7 @@ export function fullWidthSlotEndM(heightM: number, chamberHeightM: number): numb
 /** Against a flush end of the same shape, a free end carries this share. */
 const FREE_SHARE = exactEndFactor.free / exactEndFactor.flanged
 
-export interface SlotEnd {
+interface SlotEnd {
   readonly widthM: number
   readonly heightM: number
   readonly situation: EndSituation

@@ -2,7 +2,7 @@
 import type { PieceKind } from './fill-sheet.ts'
 import type { SheetKind } from './search-layout.ts'
 
-export type BoundProof = 'area' | 'large-pieces' | 'densest-sheet'
+type BoundProof = 'area' | 'large-pieces' | 'densest-sheet'
 
 export interface SheetBound {
   readonly leastSheets: number

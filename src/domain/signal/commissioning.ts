@@ -6,7 +6,7 @@ import type { Crossover } from './crossover.ts'
 import { testResistor } from './test-resistor.ts'
 import type { TurnOn } from './turn-on.ts'
 
-export interface SignalStepFacts {
+interface SignalStepFacts {
   readonly loadOhm: number
   readonly bridged: boolean
   readonly targetVoltageV: number

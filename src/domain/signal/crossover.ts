@@ -7,7 +7,7 @@ import { filterSections } from '../filter/filter-sections.ts'
 import { chainGain } from '../filter/filter-transfer.ts'
 import { signalJudgement } from './signal-judgement.ts'
 
-export interface Corner {
+interface Corner {
   readonly cornerHz: number
   readonly order: number
   readonly why: string

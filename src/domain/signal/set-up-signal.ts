@@ -32,7 +32,7 @@ export interface GainSetting extends GainTarget, MeterReading {
   readonly voltageGainDb?: number
 }
 
-export interface SignalStage {
+interface SignalStage {
   readonly stage: string
   readonly levelV: number
 }

@@ -148,7 +148,7 @@ export function turnOnCautions(turnOn: TurnOn | undefined): readonly Caution[] {
   return cautions
 }
 
-export interface GainFacts {
+interface GainFacts {
   readonly quietRecordingDb: number
   readonly boostDb: number
   readonly toneHz: number

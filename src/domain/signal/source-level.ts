@@ -111,7 +111,7 @@ function speakerInto(
   return { connection: 'line-output-converter', why, sourceV, levelV, converterDb: converterDb(sourceV, levelV) }
 }
 
-export interface InputPath {
+interface InputPath {
   readonly input?: AmplifierInput
   readonly inputsInParallel?: number
   /** Line level a line-output converter is set to [V]. */

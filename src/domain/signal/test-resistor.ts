@@ -1,12 +1,12 @@
 /** The resistor through which a small loudspeaker may listen to an amplifier at full level. */
 
-export const TEST_RESISTOR_OHM = 1000
+const TEST_RESISTOR_OHM = 1000
 /** Room between what flows and what is printed on it. Common practice, no source. */
 const RATING_ROOM = 2
 /** Ratings that are sold [W]. Common practice, no source. */
 const soldRatingsW = [0.5, 1, 2, 5, 10, 17, 25, 50, 100] as const
 
-export interface TestResistor {
+interface TestResistor {
   readonly ohm: number
   /** Heat in it at the target voltage. */
   readonly heatW: number

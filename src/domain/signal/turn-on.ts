@@ -4,7 +4,7 @@ import type { Assumptions } from '../assume.ts'
 import { twelves } from '../twelves.ts'
 import { signalJudgement } from './signal-judgement.ts'
 
-export interface RelayTerminal {
+interface RelayTerminal {
   readonly terminal: '30' | '85' | '86' | '87'
   readonly to: string
 }

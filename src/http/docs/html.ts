@@ -10,7 +10,7 @@ const entities: Readonly<Record<string, string>> = {
   '"': '&quot;',
   "'": '&#39;'
 }
-export const escapeHtml = (text: string): string => text.replace(/[&<>"']/g, character => entities[character] ?? '')
+const escapeHtml = (text: string): string => text.replace(/[&<>"']/g, character => entities[character] ?? '')
 
 type Part = Html | string | number | undefined | readonly Part[]
 

@@ -32,7 +32,7 @@ function choices(values: readonly unknown[]): Html {
   return html`${shown}${values.length > most ? html` and ${values.length - most} more` : undefined}`
 }
 
-export function typeOf(schema: JsonSchema): Html {
+function typeOf(schema: JsonSchema): Html {
   if (schemaName(schema) !== undefined) return schemaLink(schema)
   if (schema.const !== undefined) return choices([schema.const])
   if (schema.enum !== undefined) return choices(schema.enum)

@@ -12,7 +12,7 @@ export const firstPath = '/v1/supply/cables'
 
 const body = JSON.stringify(firstRequest, null, 2)
 
-export interface Snippet {
+interface Snippet {
   readonly language: 'curl' | 'Python' | 'JavaScript'
   readonly text: string
 }

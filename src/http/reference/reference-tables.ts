@@ -10,7 +10,7 @@ import { materialTable } from './board-table.ts'
 import { cableTable, fuseTable } from './electrical-tables.ts'
 import { terminalTable } from './terminal-table.ts'
 
-export interface ReferenceTable {
+interface ReferenceTable {
   readonly name: string
   readonly operationId: string
   readonly summary: string
@@ -31,7 +31,7 @@ interface TableDefinition<Row extends TObject> {
 
 const capitalised = (name: string) => `${name.charAt(0).toUpperCase()}${name.slice(1)}`
 
-export function defineTable<Row extends TObject>({ row, rows, ...table }: TableDefinition<Row>): ReferenceTable {
+function defineTable<Row extends TObject>({ row, rows, ...table }: TableDefinition<Row>): ReferenceTable {
   const schema = component(`${capitalised(table.name)}Table`, table.summary, {
     description: Type.String({ description: 'What the table holds and how far it holds' }),
     rows: Type.Array(ref(row), { description: 'In the order of the published table' }),

@@ -24,7 +24,7 @@ export const BatchBody = component('BatchRequest', 'Many calls in one; none depe
   calls: list('The calls, answered in this order', ref(BatchCall), 1, MOST_CALLS)
 })
 
-export const BatchItem = component('BatchItem', 'What one call of a batch gave: an answer or a problem.', {
+const BatchItem = component('BatchItem', 'What one call of a batch gave: an answer or a problem.', {
   index: count('Place of the call in the request, from 0', 0, MOST_CALLS - 1),
   id: Type.Optional(label('Name of the call')),
   status: Type.Integer({ description: 'HTTP status the call alone would have had', minimum: 200, maximum: 599 }),

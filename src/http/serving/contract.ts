@@ -35,7 +35,7 @@ export async function registerContract(app: FastifyInstance, version: string): P
   })
 }
 
-export interface Contract {
+interface Contract {
   readonly document: ContractDocument
   readonly json: string
   readonly yaml: string

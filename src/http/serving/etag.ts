@@ -4,7 +4,7 @@ import type { FastifyReply, FastifyRequest } from 'fastify'
 import { version } from '../wire/version.ts'
 
 /** JSON with its names in one order, so that `?a=1&b=2` and `?b=2&a=1` are one resource. */
-export function canonical(value: unknown): string {
+function canonical(value: unknown): string {
   if (Array.isArray(value)) return `[${value.map(canonical).join(',')}]`
   if (typeof value !== 'object' || value === null) return JSON.stringify(value) ?? 'null'
   const members = Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1))

@@ -21,7 +21,7 @@ export const AnswerQuery = Type.Object(
   { additionalProperties: false }
 )
 
-export interface AnswerQueryValues {
+interface AnswerQueryValues {
   readonly digits?: AnswerOptions['digits']
   readonly basis?: 'true' | 'false'
 }

@@ -201,7 +201,7 @@ export const settingTable: { readonly [Name in keyof Settings]: Setting<Settings
   }
 }
 
-export interface SettingFault {
+interface SettingFault {
   readonly variable: string
   readonly value: string
   readonly allowed: string

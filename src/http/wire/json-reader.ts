@@ -65,7 +65,7 @@ function passString(walk: Walk, at: number): number {
 }
 
 /** Smaller than any quantity here; further down, conversion and powers would lose digits or end at zero. */
-export const LEAST_MAGNITUDE = 1e-30
+const LEAST_MAGNITUDE = 1e-30
 
 /** What is wrong with a number that JSON.parse has taken, `1e999` and `1e-999` for two. */
 export function numberFault(digits: string): Pick<ProblemError, 'code' | 'detail'> | undefined {

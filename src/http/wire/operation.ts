@@ -14,12 +14,12 @@ import { saidOnce } from './said-once.ts'
 import { toSi } from './to-si.ts'
 import { wireOutcome } from './wire-outcome.ts'
 
-export interface Example {
+interface Example {
   readonly summary: string
   readonly request: unknown
 }
 
-export interface OperationText {
+interface OperationText {
   readonly path: `/v1/${string}`
   readonly operationId: string
   readonly tag: string
@@ -47,7 +47,7 @@ export interface Answer {
 }
 
 /** Another form a result can leave in, chosen by the Accept header. */
-export interface FormText {
+interface FormText {
   /** Bare type, e.g. `application/pdf`; text types leave in UTF-8. */
   readonly mediaType: string
   readonly description: string

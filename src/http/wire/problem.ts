@@ -1,7 +1,7 @@
 /** RFC 9457 problem documents: the codes, their status and title, and the shape that leaves. */
 import type { DesignErrorCode } from '../../domain/design-error.ts'
 
-export interface ProblemKind {
+interface ProblemKind {
   readonly status: number
   readonly title: string
   readonly meaning: string

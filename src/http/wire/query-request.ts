@@ -69,7 +69,7 @@ export function requestFromQuery(schema: JsonSchema, query: QueryValues): unknow
   return arrays(tree, root)
 }
 
-export interface QueryField {
+interface QueryField {
   readonly name: string
   readonly schema: JsonSchema
   readonly required: boolean

@@ -6,7 +6,7 @@ import { wirePath } from './wire-path.ts'
 
 const gravity = { stop: 0, care: 1, note: 2 } as const
 
-export function wireCautions(cautions: readonly Caution[], request: JsonSchema) {
+function wireCautions(cautions: readonly Caution[], request: JsonSchema) {
   return cautions
     .map(({ at, ...rest }) => (at === undefined ? rest : { ...rest, at: wirePath(request, at).pointer }))
     .sort((a, b) => gravity[a.level] - gravity[b.level])

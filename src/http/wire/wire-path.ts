@@ -2,7 +2,7 @@
 import { type JsonSchema, resolve } from '../../contract/field/component.ts'
 import { siField } from '../../contract/field/wire-units.ts'
 
-export interface WirePath {
+interface WirePath {
   /** RFC 6901 pointer to the deepest part of the path that the schema knows. */
   readonly pointer: string
   readonly perSi: number

@@ -9,7 +9,7 @@ import type { PlanParts } from '../plan-system.ts'
 import type { Part } from '../request/part.ts'
 
 /** `incomplete`: a part was refused. `stop`: a caution says do not build or switch this on. */
-export type Verdict = 'ready' | 'take-care' | 'incomplete' | 'stop'
+type Verdict = 'ready' | 'take-care' | 'incomplete' | 'stop'
 
 export interface PlanSummary {
   readonly verdict: Verdict

@@ -18,7 +18,7 @@ export interface Combination {
 
 export const USUAL_COUNTS: readonly number[] = [1, 2]
 
-export const countsOf = ({ driverCounts }: SearchRequest) => [...new Set(driverCounts ?? USUAL_COUNTS)]
+const countsOf = ({ driverCounts }: SearchRequest) => [...new Set(driverCounts ?? USUAL_COUNTS)]
 export const kindsOf = ({ kinds }: SearchRequest): readonly PlannedKind[] =>
   plannedKinds.filter(kind => kinds === undefined || kinds.includes(kind))
 

@@ -19,14 +19,14 @@ import type { DesignLimits } from './search-request.ts'
 import { pointsOf, type Score, scoreBasis, type Weights } from './search-score.ts'
 import { settledWeights } from './search-weights.ts'
 
-export interface System {
+interface System {
   readonly driver: string
   readonly driverCount: number
   readonly amplifier: string
   readonly kind: PlannedKind
 }
 
-export interface Design extends System {
+interface Design extends System {
   readonly rank: number
   readonly alignment: string
   readonly score: number
@@ -38,12 +38,12 @@ export interface Design extends System {
   readonly plan: PlanRequest
 }
 
-export interface RejectedSystem extends System, Rejection {
+interface RejectedSystem extends System, Rejection {
   /** Of the alignment that came nearest. */
   readonly figures?: DesignFigures
 }
 
-export interface DesignSearch {
+interface DesignSearch {
   readonly weighed: number
   readonly rankedCount: number
   readonly rejectedCount: number

@@ -4,7 +4,7 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import type { SignalPart } from './plan-signal.ts'
 
-export interface NotPlanned {
+interface NotPlanned {
   readonly what: string
   readonly text: string
   readonly level: CautionLevel

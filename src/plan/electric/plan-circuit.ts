@@ -10,7 +10,7 @@ import type { SignalPart } from './plan-signal.ts'
 import type { PowerRuns } from './plan-supply.ts'
 import { planWires } from './plan-wires.ts'
 
-export interface PlannedCircuit {
+interface PlannedCircuit {
   readonly circuit: PlanCircuit
   readonly cautions: readonly Caution[]
   readonly assumed: readonly Assumption[]

@@ -16,7 +16,7 @@ export interface SpeakerWire {
   readonly currentA: number
 }
 
-export interface SpeakerWires {
+interface SpeakerWires {
   /** Absent where no size fits: then it is in no bill either. */
   readonly toBox?: SpeakerWire
   readonly inside?: SpeakerWire
@@ -31,7 +31,7 @@ export interface SpeakerWires {
  * @source Kirchhoff's laws: n/s strings share the current of the output
  * @check  38.73 A (1500 W, 1 Ω): two drivers in parallel 19.36 A each, in series 38.73 A
  */
-export function driverShare(loadOhm: number, powerW: number, drivers: number, inSeries: number) {
+function driverShare(loadOhm: number, powerW: number, drivers: number, inSeries: number) {
   return { loadOhm: (loadOhm * drivers) / inSeries ** 2, powerW: powerW / drivers }
 }
 

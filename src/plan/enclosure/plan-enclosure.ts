@@ -18,7 +18,7 @@ export interface Tried {
   readonly why: string
 }
 
-export interface PlannedEnclosure {
+interface PlannedEnclosure {
   readonly sizing: SizingPart
   /** Absent for a closed box. */
   readonly port?: PortPart

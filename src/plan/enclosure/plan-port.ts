@@ -24,7 +24,7 @@ export const AIR_SPEEDS_TRIED = [portSpeeds.sharp, portSpeeds.flared, 0.95 * por
 export const portFormsTried = ['round', 'half-slot', 'slot', 'side-slot'] as const
 export type PortForm = (typeof portFormsTried)[number]
 
-export interface PortQuestion {
+interface PortQuestion {
   readonly netVolumeM3: number
   readonly tuningHz: number
   readonly leakQ?: number

@@ -19,7 +19,7 @@ import {
 } from './plan-port.ts'
 import { type BuiltEnclosure, planResponse, protectiveCornerHz } from './plan-response.ts'
 
-export interface PortWish {
+interface PortWish {
   readonly airSpeedMPerS: number
   readonly form: PortForm
 }

@@ -3,7 +3,7 @@ import { DesignError, type DesignErrorCode, type Fault } from '../../domain/desi
 import type { Outcome } from '../../domain/outcome.ts'
 import { sixDigitsThroughout } from '../../numeric/six-digits.ts'
 
-export interface Refusal {
+interface Refusal {
   readonly code: DesignErrorCode
   readonly message: string
   readonly faults: readonly Fault[]

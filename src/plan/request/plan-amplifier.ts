@@ -4,7 +4,7 @@ import type { AmplifierOnSupply } from '../../contract/supply/supply-current.ts'
 import type { PlanAmplifier } from '../../contract/systems/plan-request.ts'
 import type { Fault } from '../../domain/design-error.ts'
 
-export type DrawSheet = Omit<AmplifierOnSupply, 'name' | 'powerW' | 'ratings' | 'loadOhm' | 'ratedAs'>
+type DrawSheet = Omit<AmplifierOnSupply, 'name' | 'powerW' | 'ratings' | 'loadOhm' | 'ratedAs'>
 
 const forBoth = [
   'class',

@@ -8,7 +8,7 @@ import { usual } from './plan-usual.ts'
 
 type Unsettled = Pick<PlanRequest, 'finish' | 'car' | 'supply' | 'signal'>
 
-export interface SettledFields {
+interface SettledFields {
   readonly finish: Finish
   readonly car: PlanCar & { readonly speakerCableLengthM: number }
   readonly supply: PlanSupply

@@ -15,7 +15,7 @@ export interface BillCarpet {
   readonly rollWidthM?: number
 }
 
-export interface CarpetNeed {
+interface CarpetNeed {
   /** Along the roll. */
   readonly lengthM: number
   readonly areaM2: number

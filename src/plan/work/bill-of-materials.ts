@@ -12,7 +12,7 @@ import { type BillTerminals, type BillWire, terminalRows, wireRows } from './bil
 import { boxJoints, laminatedAreaM2, shellOutline } from './joints.ts'
 
 /** Every part is optional but the box: a caller gets the rows of what there is. */
-export interface BillRequest {
+interface BillRequest {
   readonly box: BoxLayout
   readonly sheets?: SheetPlan
   readonly driver?: BillDriver

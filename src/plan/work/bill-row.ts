@@ -2,7 +2,7 @@
 import type { BillGroup } from '../../contract/systems/words.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 
-export interface BillNeed {
+interface BillNeed {
   readonly group: BillGroup
   readonly item: string
   readonly need: number

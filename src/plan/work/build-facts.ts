@@ -5,7 +5,7 @@ import { HEAVY_BOX_KG } from '../../domain/box/layout/lift.ts'
 import type { BuildFacts } from './build-order.ts'
 import { closingPanel } from './closing-panel.ts'
 
-export interface BuildChoice {
+interface BuildChoice {
   readonly sheetCount: number
   readonly lined: boolean
   readonly covered: boolean

@@ -30,7 +30,7 @@ const strapDefaults = {
 } as const
 
 /** How the straps lie and what holds them. */
-export interface StrapRequest {
+interface StrapRequest {
   /** Lashing capacity printed on one strap [N]. */
   readonly strapCapacityN?: number
   /** What one lashing eye holds, by the handbook [N]. */
@@ -64,7 +64,7 @@ export const restraintSources: readonly SourceId[] = [
  * @source derived: the part of each pull that lies along the force; the weaker of strap and eye gives way
  * @check  8624 N, 5000 N straps on 3500 N eyes: 45° and 0° → 4; 45° and 45° → 5
  */
-export function strapsFor(forceN: number, weakestN: number, slopeDeg: number, spreadDeg: number): number {
+function strapsFor(forceN: number, weakestN: number, slopeDeg: number, spreadDeg: number): number {
   const along = Math.cos((slopeDeg * Math.PI) / 180) * Math.cos((spreadDeg * Math.PI) / 180)
   return Math.max(2, Math.ceil(forceN / (along * weakestN) - 1e-9))
 }

@@ -13,7 +13,7 @@ interface Spare {
   readonly spareM: number
 }
 
-export interface BoxFit {
+interface BoxFit {
   readonly spare: readonly Spare[]
   readonly opening?: OpeningFit
   readonly place?: { readonly xM: number; readonly yM: number }

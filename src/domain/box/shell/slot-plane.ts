@@ -80,7 +80,7 @@ export function slotPlane({ shell, inner }: Inside, slot: SlotPort): PlacedPlane
 }
 /** Turned over, so that a slot on the other side runs like this one. The front keeps its place in the list. */
 
-export function mirrored(inner: Polygon, front: number): { readonly inner: Polygon; readonly front: number } {
+function mirrored(inner: Polygon, front: number): { readonly inner: Polygon; readonly front: number } {
   const n = inner.length
   const points = inner.map(({ x, y }) => ({ x: -x, y })).toReversed()
   return { inner: points, front: (2 * n - 2 - (((front % n) + n) % n)) % n }

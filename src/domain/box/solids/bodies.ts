@@ -13,7 +13,7 @@ import type { MountedDriver, MountedTube } from './mounting.ts'
 import { bars, block, type Disc, drum, toDirection, toVector } from './solids.ts'
 import { elbowRoute } from './tube-elbow.ts'
 
-export type BodyKind = 'driver' | 'tube' | 'slot' | 'divider' | 'brace' | 'batten' | 'cup' | 'amplifier' | 'wall'
+type BodyKind = 'driver' | 'tube' | 'slot' | 'divider' | 'brace' | 'batten' | 'cup' | 'amplifier' | 'wall'
 
 interface Piece {
   /** Part of its body, where that has a name: `motor`. */
@@ -49,7 +49,7 @@ function roundBehind(face: Face, at: Point3, from: readonly [number, number], to
  * Flange before the board; basket from the hole to the motor, where the height of the motor is given; motor. A reversed driver
  * has basket and motor before the board, its flange under them.
  */
-export function driverBody({ driver, face, at, label }: MountedDriver): Body {
+function driverBody({ driver, face, at, label }: MountedDriver): Body {
   const { mountingDepthM, magnetDiameterM, magnetHeightM, cutOutDiameterM = 0, flangeDiameterM } = driver
   const { rebateDepthM: sunk = 0, mount } = driver
   const sign = mount === 'reversed' ? -1 : 1
@@ -122,7 +122,7 @@ function slotBody({ space, run }: BuiltSlot): Body {
 }
 
 /** A board as the block of its blank: what a bevel takes off lies in the wood of its neighbour or outside. */
-export function wallBody({ name, outline, place, thicknessM }: BarePanel): Body {
+function wallBody({ name, outline, place, thicknessM }: BarePanel): Body {
   const box = bounds(outline.map(({ uM, vM }) => ({ x: uM, y: vM })))
   const [u, v] = [toDirection(place.uAxis), toDirection(place.vAxis)]
   const outwards = cross(u, v)

@@ -9,7 +9,7 @@ export interface Batten {
   readonly densityKgPerM3: number
 }
 
-export interface BattenLine {
+interface BattenLine {
   readonly placeM: number
   readonly share: number
 }

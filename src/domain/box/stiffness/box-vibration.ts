@@ -27,7 +27,7 @@ interface FaceVibration {
   readonly displacedM3?: number
 }
 
-export interface BoxVibration {
+interface BoxVibration {
   readonly wantedHz: number
   readonly pressurePa?: number
   readonly faces: readonly FaceVibration[]

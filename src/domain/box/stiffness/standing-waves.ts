@@ -1,7 +1,7 @@
 /** The first standing wave along each inside size, against the band. */
 import { type Caution, caution } from '../../caution.ts'
 
-export interface StandingWave {
+interface StandingWave {
   readonly along: 'width' | 'height' | 'depth'
   readonly insideM: number
   readonly frequencyHz: number

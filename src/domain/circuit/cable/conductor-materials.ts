@@ -2,7 +2,7 @@
 import type { SourceId } from '../../../contract/sources/source.ts'
 import type { Conductor, KnownConductor } from '../../../contract/supply/words.ts'
 
-export interface ConductorMaterial {
+interface ConductorMaterial {
   readonly name: string
   /** Resistivity at 20 °C as printed [Ω·mm²/m]. */
   readonly ohmMm2PerM: number

@@ -12,7 +12,7 @@ const PVC_K_M_PER_W = 5
 /** Above this no plastic insulation is left; the estimate stops here [°C]. */
 const HOTTEST_C = 400
 
-export interface CableInAir {
+interface CableInAir {
   readonly areaM2: number
   /** Conductor resistance at 20 °C [Ω/m]. */
   readonly ohmPerM20: number

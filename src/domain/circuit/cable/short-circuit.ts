@@ -36,7 +36,7 @@ export function shortCircuitK(material: KnownConductor, startC: number, endC: nu
   return K * Math.sqrt(Math.log((beta + endC) / (beta + startC)))
 }
 
-export interface AdiabaticMetal {
+interface AdiabaticMetal {
   /** Heat capacity of the metal by volume [J/(m³·K)]. */
   readonly heatCapacityJPerM3K: number
   readonly resistivityOhmM: number

@@ -6,7 +6,7 @@ import { fuseJudgement } from './fuse-judgement.ts'
 import { placement } from './fuse-placement.ts'
 import { type FuseLink, fuseTemperatureFactor, thermalRating } from './fuse-rating.ts'
 
-export interface LoadOnFuse {
+interface LoadOnFuse {
   /** Full-sine current. */
   readonly currentA: number
   readonly heavyCurrentA?: number

@@ -2,7 +2,7 @@
 import { type Caution, caution } from '../../caution.ts'
 import { fuseJudgement } from './fuse-judgement.ts'
 
-export interface Placement {
+interface Placement {
   /** Aim: length of conductor between source and fuse [m]. */
   readonly idealM: number
   /** Usual limit in cars. */

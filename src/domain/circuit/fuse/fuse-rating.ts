@@ -41,7 +41,7 @@ export interface FuseLink {
   readonly ratingA: number
 }
 
-export interface RatingAsk {
+interface RatingAsk {
   /** The rating is at least this [A]. */
   readonly lowestA: number
   readonly systemVoltageV: number

@@ -108,7 +108,7 @@ export function settleStage(
 }
 
 const stageParts = ['positive', 'return', 'chassis', 'fuse', 'joints', 'other'] as const
-export type PartOhms = Readonly<Record<(typeof stageParts)[number], number>>
+type PartOhms = Readonly<Record<(typeof stageParts)[number], number>>
 
 /** Resistance of each part [Ω] with the conductor at a temperature. */
 export function partOhms({ cable, fuse, jointsOhm, otherOhm }: SettledStage, conductorC: number): PartOhms {

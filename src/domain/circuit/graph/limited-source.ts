@@ -15,7 +15,7 @@ export interface Source {
 }
 
 /** `regulated`: the source carries all; `battery-assists`: the limit is passed; `boundary`: battery and regulator meet. */
-export type SourceMode = 'regulated' | 'battery-assists' | 'boundary'
+type SourceMode = 'regulated' | 'battery-assists' | 'boundary'
 
 export interface SourceState {
   readonly mode: SourceMode

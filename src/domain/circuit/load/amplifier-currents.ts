@@ -32,7 +32,7 @@ export function unregulatedShare(supplyV: number, ratedV: number): number {
  * @source derived from the two laws of input power; 14.4 V as the usual charging voltage common practice, no source
  * @check  at 12 V: regulated 12 V, unregulated 14.4 V; at 24 V: 24 and 28.8 V
  */
-export function thirstiestVoltage(regulated: boolean, systemVoltageV: number): number {
+function thirstiestVoltage(regulated: boolean, systemVoltageV: number): number {
   if (regulated) return systemVoltageV
   return Math.max(systemVoltageV, supplyJudgement.chargingVPer12V * twelves(systemVoltageV))
 }

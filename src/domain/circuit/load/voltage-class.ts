@@ -9,7 +9,7 @@ const RATING_V = 14.4
 /** Output over input of a converter between two vehicle voltages, the low end of 0.82 to 0.92; common practice, no source. */
 const CONVERTER_EFFICIENCY = 0.82
 
-export interface RatedSupply {
+interface RatedSupply {
   readonly name?: string
   /** Supply at which the power is rated. */
   readonly ratedVoltageV?: number

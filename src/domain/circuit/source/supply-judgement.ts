@@ -1,7 +1,7 @@
 /** Judgement values of the supply room: common practice or choices of this service; every one used is echoed to the caller. */
 import type { AmplifierClass } from '../../../contract/supply/words.ts'
 
-export interface ClassDraw {
+interface ClassDraw {
   /** Output over input at rated sine output, converter included. */
   readonly efficiency: number
   readonly lowest: number

@@ -9,7 +9,7 @@ export interface BoxedDriver {
   readonly vasM3: number
 }
 
-export interface ClosedBox {
+interface ClosedBox {
   readonly alpha: number
   readonly fcHz: number
   readonly qtc: number

@@ -1,7 +1,7 @@
 /** Passive radiators in closed form: the response with its notch, and the mass a tuning asks for. */
 import type { RationalResponse } from './rational-response.ts'
 
-export interface PassiveRadiatorBox {
+interface PassiveRadiatorBox {
   /** Vas/Vb. */
   readonly alpha: number
   /** Compliance of the radiators over that of the box. */
@@ -54,7 +54,7 @@ export function radiatorComplianceMPerN(
   return (delta * volumeM3) / (count * stiffnessPa * areaM2 ** 2)
 }
 
-export interface RadiatorTuning {
+interface RadiatorTuning {
   readonly delta: number
   /** Free-air resonance of the loaded unit: the notch of the response. */
   readonly resonanceHz: number

@@ -1,7 +1,7 @@
 /** A quick power-law fit to flat vented boxes, as a second opinion beside the exact solution. */
 import type { BoxedDriver } from './closed-box.ts'
 
-export interface FittedBox {
+interface FittedBox {
   readonly netVolumeM3: number
   readonly tuningHz: number
   readonly f3Hz: number

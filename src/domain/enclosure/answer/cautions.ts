@@ -7,7 +7,7 @@ import type { ResponseCurves } from '../response/curves.ts'
 import type { UnitDrive } from '../response/unit-drive.ts'
 
 /** Peak quantities at the drive, over some frequencies. */
-export interface Traces {
+interface Traces {
   readonly frequencyHz: ArrayLike<number>
   readonly coneM: ArrayLike<number>
   readonly ports: readonly { readonly name: string; readonly values: ArrayLike<number> }[]

@@ -27,13 +27,13 @@ import { driveCautions, tracesOfCurves, tracesOfDrive } from './cautions.ts'
 import { tightnessCautions } from './tightness.ts'
 
 /** What the filters alone do. */
-export interface FilterCurves {
+interface FilterCurves {
   readonly filterGainDb: readonly number[]
   readonly filterPhaseDeg: readonly number[]
   readonly filterGroupDelayS: readonly number[]
 }
 
-export interface SeatCurves {
+interface SeatCurves {
   readonly cabinGainDb: readonly number[]
   readonly seatLevelDb: readonly number[]
   /** With limits only. */

@@ -59,7 +59,7 @@ export function steadyCoilC(heat: CoilHeat, { coilKPerW, magnetKPerW }: HeatPath
   return (low + high) / 2
 }
 
-export interface HeatMoment {
+interface HeatMoment {
   readonly timeS: number
   readonly coilC: number
 }

@@ -43,7 +43,7 @@ function swungLevel(system: ResponseSystem, frequenciesHz: Float64Array, swingV:
   })
 }
 
-export interface Losses {
+interface Losses {
   /** Resistance of the warm coil over the cold one; nothing where unknown. */
   readonly coilRatio?: number
   /** K of the ports; nothing where there is none. */

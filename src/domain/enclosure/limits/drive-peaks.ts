@@ -5,7 +5,7 @@ import type { ResponseSystem } from '../model/response-system.ts'
 import type { UnitDrive } from '../response/unit-drive.ts'
 import type { Governing } from './governing-limit.ts'
 
-export interface DrivePeaks {
+interface DrivePeaks {
   /** Peak, one way. */
   readonly coneExcursionM: number
   readonly coneExcursionHz: number
@@ -56,7 +56,7 @@ export function drivePeaks(system: ResponseSystem, drive: UnitDrive): DrivePeaks
   }
 }
 
-export interface ProgrammeLimit {
+interface ProgrammeLimit {
   /** Largest RMS voltage of the source, before the filters, at which no limit is passed at any frequency. */
   readonly voltageV: number
   /** What that voltage gives into the DC resistance of the group. */

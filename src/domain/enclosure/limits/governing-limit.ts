@@ -8,7 +8,7 @@ export interface LimitCurve {
 }
 
 /** A stretch of the band over which one limit governs. */
-export interface LimitSegment {
+interface LimitSegment {
   readonly limit: LimitName
   readonly fromHz: number
   readonly toHz: number

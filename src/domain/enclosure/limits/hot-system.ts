@@ -29,7 +29,7 @@ export function unfiltered(system: ResponseSystem): ResponseSystem {
 }
 
 /** Mean heat in each coil [W] at a resistance of so many times the cold one. */
-export type HeatByRatio = (ratio: number) => number
+type HeatByRatio = (ratio: number) => number
 
 /**
  * Mean heat in each coil for a programme with equal power in every octave of the grid.

@@ -41,7 +41,7 @@ function over(a: Complex, b: Complex): Complex {
     : { re: (a.re * b.re + a.im * b.im) / size, im: (a.im * b.re - a.re * b.im) / size }
 }
 
-export interface JetSolver {
+interface JetSolver {
   /** Radiated flow for one volt [m³/s], modulus, at the frequency of the given index and at the given drive. */
   readonly radiated: (index: number, voltageV: number) => number
 }

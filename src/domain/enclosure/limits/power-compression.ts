@@ -12,7 +12,7 @@ import {
 import { coilHeat } from './hot-system.ts'
 import { type HeatingRequest, limitDefaults } from './limits-request.ts'
 
-export interface WarmingMoment {
+interface WarmingMoment {
   readonly timeS: number
   readonly coilC: number
   readonly reOhm: number

@@ -3,14 +3,14 @@ import { logarithmicGrid } from '../../../numeric/grid.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
 import { unitDrive } from '../response/unit-drive.ts'
 
-export interface HighPassProtection {
+interface HighPassProtection {
   readonly order: number
   readonly cornerHz: number
   /** What the filter takes at the frequency up to which it protects; negative. */
   readonly gainAtTuningDb: number
 }
 
-export interface Protection {
+interface Protection {
   /** Below this frequency the air no longer holds the cone. */
   readonly belowHz: number
   /** Peak there without the protection, at the drive given. */

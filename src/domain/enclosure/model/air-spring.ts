@@ -17,7 +17,7 @@ export const SWEPT_VOLUMES = 6
 /** Room a cone itself takes, over its area to the power 3/2: where no Xmax is known. Ours. */
 const CONE_ROOM = 0.1
 
-export interface ChamberSwing {
+interface ChamberSwing {
   readonly name: string
   /** Peak of ΔV/V for one volt. */
   readonly perVolt: readonly number[]
@@ -31,7 +31,7 @@ export interface ChamberSwing {
  * @source derived: adiabatic air, small swing
  * @check  a tight chamber: N·Sd·x/V of the cones that face it
  */
-export function chamberSwings({ air, chamberNames }: ResponseSystem, { pressures }: Solution): readonly ChamberSwing[] {
+function chamberSwings({ air, chamberNames }: ResponseSystem, { pressures }: Solution): readonly ChamberSwing[] {
   return chamberNames.map((name, node) => {
     const { re, im } = pressures[node] as Solution['pressures'][number]
     const perVolt = Array.from(re, (r, k) => (Math.SQRT2 * Math.hypot(r, im[k] as number)) / air.stiffnessPa)

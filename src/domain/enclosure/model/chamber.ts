@@ -9,7 +9,7 @@ import { echoLossless } from './lossless.ts'
 /** One end flush with a flange, one end free: 0.85 + 0.613. */
 const DEFAULT_END_FACTOR = 1.463
 
-export interface Port {
+interface Port {
   readonly count: number
   readonly areaM2: number
   readonly lengthM: number
@@ -19,7 +19,7 @@ export interface Port {
   readonly tuningHz: number
 }
 
-export interface PassiveRadiators {
+interface PassiveRadiators {
   readonly count: number
   readonly areaM2: number
   readonly resonanceHz: number
@@ -113,7 +113,7 @@ function radiatorBranch(
   }
 }
 
-export interface ChamberPlace {
+interface ChamberPlace {
   readonly node: Place
   /** Where the opening leads to. */
   readonly opensTo: Place

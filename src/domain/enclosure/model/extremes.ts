@@ -4,7 +4,7 @@ import type { DualColumn } from '../../../numeric/dual-column.ts'
 import type { Solution } from '../../network/solution.ts'
 
 /** A quantity by its logarithm and the slope of that by ω, at one point of a solution. */
-export interface Quantity {
+interface Quantity {
   readonly modulus: (solution: Solution, at: number) => number
   readonly slope: (solution: Solution, at: number) => number
 }

@@ -4,7 +4,7 @@ import type { LiningAmount } from '../../../contract/enclosures/words.ts'
 /** Ratio of specific heats of air: the softest that air can get by exchanging heat. */
 export const ISOTHERMAL_FACTOR = 1.4
 
-export interface LinedAir {
+interface LinedAir {
   /** Apparent over actual air volume, 1 … 1.4. */
   readonly volumeFactor: number
   /** Q of the absorption, in series with the compliance. */

@@ -5,7 +5,7 @@ import { goldenMaximum } from '../../../numeric/golden-maximum.ts'
 /** Half power [dB]. */
 const HALF_POWER_DB = 10 * Math.log10(0.5)
 
-export interface PassBand {
+interface PassBand {
   /** Lowest frequency at which the level rises through half power; absent if it never does in the span. */
   readonly f3Hz?: number
   /** The same for a tenth of the power. */

@@ -32,7 +32,7 @@ export interface PresetEnclosureRequest {
 }
 
 /** `outside` (radiates), `behind` (another half space, not heard), or the name of a chamber. */
-export type PlaceRequest = string
+type PlaceRequest = string
 
 export interface CustomChamberRequest {
   readonly name: string
@@ -57,7 +57,7 @@ export interface CustomRadiatorRequest extends PassiveRadiatorRequest {
   readonly to: PlaceRequest
 }
 
-export interface CustomLeakRequest {
+interface CustomLeakRequest {
   readonly from: PlaceRequest
   readonly to: PlaceRequest
   readonly resistancePaSPerM3: number

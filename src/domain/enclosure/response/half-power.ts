@@ -11,7 +11,7 @@ const grid = Float64Array.from(logarithmicGrid(3, 600, 128))
 /** Relative width at which a crossing is found: far below every printed digit. */
 const TOLERANCE = 1e-9
 
-export interface HalfPower {
+interface HalfPower {
   /** Absent where the response never rises through half power. */
   readonly f3Hz?: number
   readonly f3UpperHz?: number

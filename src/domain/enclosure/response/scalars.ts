@@ -16,7 +16,7 @@ import {
 import { DISTANCE_M, pointSolver, type ResponseSystem, solveGrid } from '../model/response-system.ts'
 
 /** Physical length of one port for the tuning it has, by the situation of its two ends. */
-export interface PortLengths {
+interface PortLengths {
   /** One end flush, one free. */
   readonly flangedFreeM: number
   readonly bothFlangedM: number

@@ -2,7 +2,7 @@
 import { type ResponseSystem, solveGrid } from '../model/response-system.ts'
 import { airSpeed, excursionCurve, levelCurve, radiatorExcursion, responseCurves } from './curves.ts'
 
-export interface UnitOpening {
+interface UnitOpening {
   /** Of the chamber in a preset, its own in a custom enclosure. */
   readonly name: string
   /** Peak air speed [m/s] or peak excursion [m] for one volt. */

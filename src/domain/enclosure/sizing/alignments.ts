@@ -5,7 +5,7 @@ import { ventedCoefficients, ventedHalfPowerRatio } from '../alignment/vented-bo
 import { familyBox, type VentedFamily, ventedFamilies } from '../alignment/vented-families.ts'
 import { USUAL_LEAK_Q } from './sizing-judgement.ts'
 
-export interface AlignmentMember {
+interface AlignmentMember {
   readonly qts: number
   /** Infinite where absent. */
   readonly leakQ?: number
@@ -14,7 +14,7 @@ export interface AlignmentMember {
   readonly f3Ratio: number
 }
 
-export interface Alignment {
+interface Alignment {
   readonly id: AlignmentId
   readonly kind: SizedKind
   readonly name: string

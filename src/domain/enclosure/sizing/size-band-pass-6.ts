@@ -9,7 +9,7 @@ import type { CandidateResponse } from './sizing.ts'
 import type { SizingProblem } from './sizing-problem.ts'
 import { bandReasons, ebpReason, figure, type Reason, spaceReason } from './suitability.ts'
 
-export type SixthOrderKind = 'band-pass-6-parallel' | 'band-pass-6-series'
+type SixthOrderKind = 'band-pass-6-parallel' | 'band-pass-6-series'
 
 interface Chambers {
   readonly rearVolumeM3: number

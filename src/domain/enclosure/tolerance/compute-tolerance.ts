@@ -22,14 +22,14 @@ import { type Figures, type Sample, sampleOf } from './tolerance-sample.ts'
 import { type Scatter, sensitivities } from './tolerance-sensitivity.ts'
 import { curveStore, type FigureSpread, percentileCurves, spreadOf, storeCurve } from './tolerance-spread.ts'
 
-export interface ToleranceBand {
+interface ToleranceBand {
   readonly percent: number
   readonly levelDb: readonly number[]
   readonly coneExcursionM: readonly number[]
   readonly impedanceOhm: readonly number[]
 }
 
-export interface ToleranceFigures {
+interface ToleranceFigures {
   readonly f3?: FigureSpread<'Hz'>
   readonly f3Upper?: FigureSpread<'Hz'>
   readonly tuning?: FigureSpread<'Hz'>

@@ -65,7 +65,7 @@ export function parametersOf({ driver, enclosure, air }: SystemRequest): readonl
 }
 
 /** Factor by which a parameter differs from its nominal value; the temperature's is of the absolute temperature. */
-export type FactorOf = (name: ParameterName) => number
+type FactorOf = (name: ParameterName) => number
 
 type Scaled<Field extends string> = { readonly [Key in Field]?: number }
 

@@ -9,7 +9,7 @@ import { halfPower } from '../response/half-power.ts'
 /** Absent where the system has no such figure. */
 export type Figures = Readonly<Partial<Record<FigureName, number>>>
 
-export interface SampleCurves {
+interface SampleCurves {
   readonly levelDb: Curve
   readonly coneExcursionM: Curve
   readonly impedanceOhm: Curve

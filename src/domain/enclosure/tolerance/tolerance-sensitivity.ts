@@ -6,7 +6,7 @@ import type { SystemRequest } from '../model/request.ts'
 import { type Parameter, variedRequest } from './tolerance-parameters.ts'
 import { type Figures, sampleOf } from './tolerance-sample.ts'
 
-export interface Sensitivity {
+interface Sensitivity {
   readonly figure: FigureName
   readonly parameter: ParameterName
   /** Relative change of the figure for a relative change of the parameter; of the absolute temperature. */

@@ -31,7 +31,7 @@ export function spreadOf<Unit extends string>(
 }
 
 /** Curves of all samples, all values of one frequency side by side so that each can be sorted where it lies. */
-export interface CurveStore {
+interface CurveStore {
   readonly values: Float64Array
   readonly points: number
   readonly samples: number
