@@ -1202,7 +1202,7 @@ export interface components {
             count?: number;
             /** @description Hole [mm] */
             cutOutDiameterMm?: number;
-            /** @description Air one driver takes from the box; negative adds air [l] */
+            /** @description Air one driver takes from the box; negative adds air [L] */
             displacementL?: number;
             /**
              * @description Face that carries the driver; the front when absent
@@ -1386,7 +1386,7 @@ export interface components {
             frontLayers?: number;
             joints?: components["schemas"]["Joints"];
             limits?: components["schemas"]["BoxLimits"];
-            /** @description Air wanted inside, everything taken off [l] */
+            /** @description Air wanted inside, everything taken off [L] */
             netVolumeL?: number;
             outer?: components["schemas"]["BoxOuterWish"];
             port?: components["schemas"]["BoxPort"];
@@ -1830,16 +1830,16 @@ export interface components {
         };
         /** @description One chamber of a box with an inner divider. */
         Chamber: {
-            /** @description Taken by what stands in it [l] */
+            /** @description Taken by what stands in it [L] */
             displacedL: number;
-            /** @description Empty [l] */
+            /** @description Empty [L] */
             grossL: number;
             /**
              * @description Which
              * @enum {string}
              */
             name: "rear" | "front";
-            /** @description Air that acts as the spring [l] */
+            /** @description Air that acts as the spring [L] */
             netL: number;
         };
         /** @description Charging balance; a negative surplus comes out of the battery. */
@@ -2647,34 +2647,34 @@ export interface components {
         };
         /** @description Air that each thing takes. */
         Displaced: {
-            /** @description Amplifier [l] */
+            /** @description Amplifier [L] */
             amplifierL: number;
-            /** @description Rings behind the drivers [l] */
+            /** @description Rings behind the drivers [L] */
             baffleRingsL: number;
-            /** @description Braces [l] */
+            /** @description Braces [L] */
             bracesL: number;
-            /** @description Cleats [l] */
+            /** @description Cleats [L] */
             cleatsL: number;
-            /** @description Board between two chambers [l] */
+            /** @description Board between two chambers [L] */
             dividerL: number;
-            /** @description Drivers [l] */
+            /** @description Drivers [L] */
             driversL: number;
-            /** @description Solid part of the lining [l] */
+            /** @description Solid part of the lining [L] */
             liningL: number;
-            /** @description Anything else given [l] */
+            /** @description Anything else given [L] */
             otherL: number;
-            /** @description Ports, their walls and the air in them, which is mass and not spring [l] */
+            /** @description Ports, their walls and the air in them, which is mass and not spring [L] */
             portsL: number;
-            /** @description Terminal cup [l] */
+            /** @description Terminal cup [L] */
             terminalL: number;
-            /** @description All of them [l] */
+            /** @description All of them [L] */
             totalL: number;
         };
         /** @description Board between the chambers of a band-pass box, parallel to the front; drivers may stand on it. */
         Divider: {
             /** @description Clear depth of the front chamber [mm] */
             fromFrontMm?: number;
-            /** @description Instead: net volume of the front chamber [l] */
+            /** @description Instead: net volume of the front chamber [L] */
             frontNetVolumeL?: number;
         };
         /** @description Result with its cautions, assumed defaults and sources. */
@@ -2789,7 +2789,7 @@ export interface components {
         DriverMounting: {
             /** @description Hole [mm] */
             cutOutDiameterMm?: number;
-            /** @description Air one driver takes from the box; negative adds air [l] */
+            /** @description Air one driver takes from the box; negative adds air [L] */
             displacementL?: number;
             /** @description Outer diameter [mm] */
             flangeDiameterMm?: number;
@@ -3084,7 +3084,7 @@ export interface components {
             builtHz: number;
             /** @description Bare, edges held [Hz] */
             clampedHz: number;
-            /** @description Volume it moves by [l] */
+            /** @description Volume it moves by [L] */
             displacedL?: number;
             /** @description Which */
             face: string;
@@ -3576,19 +3576,19 @@ export interface components {
         };
         /** @description Volumes the caller knows; each replaces the computed one. */
         GivenDisplacement: {
-            /** @description Amplifier, instead of what would be computed [l] */
+            /** @description Amplifier, instead of what would be computed [L] */
             amplifierL?: number;
-            /** @description All braces, instead of what would be computed [l] */
+            /** @description All braces, instead of what would be computed [L] */
             bracesL?: number;
-            /** @description All drivers, instead of what would be computed [l] */
+            /** @description All drivers, instead of what would be computed [L] */
             driversL?: number;
-            /** @description Lining, instead of what would be computed [l] */
+            /** @description Lining, instead of what would be computed [L] */
             liningL?: number;
-            /** @description Anything else, instead of what would be computed [l] */
+            /** @description Anything else, instead of what would be computed [L] */
             otherL?: number;
-            /** @description All ports with their walls, instead of what would be computed [l] */
+            /** @description All ports with their walls, instead of what would be computed [L] */
             portsL?: number;
-            /** @description Terminal cup, instead of what would be computed [l] */
+            /** @description Terminal cup, instead of what would be computed [L] */
             terminalL?: number;
         };
         /** @description The way back, and what its test should read. */
@@ -4217,7 +4217,7 @@ export interface components {
         };
         /** @description Bending under the pressure given. */
         PanelBendingFigures: {
-            /** @description Volume it moves by [l] */
+            /** @description Volume it moves by [L] */
             displacedL: number;
             /** @description In the middle [mm] */
             largestMm: number;
@@ -5004,7 +5004,7 @@ export interface components {
             areaCm2: number;
             /** @description How many */
             count: number;
-            /** @description Air it takes from the box, walls included [l] */
+            /** @description Air it takes from the box, walls included [L] */
             displacedL: number;
             /** @description The part behind the inner face of the panel [mm] */
             insideLengthMm: number;
@@ -6562,7 +6562,7 @@ export interface components {
              * @enum {string}
              */
             face?: "front" | "back" | "top" | "bottom" | "left" | "right" | "divider";
-            /** @description Behind the inner face of its panel [l] */
+            /** @description Behind the inner face of its panel [L] */
             volumeL?: number;
         };
         /** @description One terminal number. */
@@ -6767,22 +6767,22 @@ export interface components {
         };
         /** @description From the outer envelope to the air that acts as the spring. */
         VolumeBalance: {
-            /** @description Wood of the shell [l] */
+            /** @description Wood of the shell [L] */
             boardL: number;
             displaced: components["schemas"]["Displaced"];
             /** @description How far the box is from it [%] */
             errorPercent?: number;
-            /** @description Outer envelope [l] */
+            /** @description Outer envelope [L] */
             externalL: number;
-            /** @description Inside of the panels, empty [l] */
+            /** @description Inside of the panels, empty [L] */
             grossL: number;
-            /** @description Air that acts as the spring [l] */
+            /** @description Air that acts as the spring [L] */
             netL: number;
-            /** @description Hollow before a recessed front [l] */
+            /** @description Hollow before a recessed front [L] */
             recessL: number;
             /** @description Every line of the subtraction */
             rows: components["schemas"]["VolumeRow"][];
-            /** @description The net volume asked for [l] */
+            /** @description The net volume asked for [L] */
             targetL?: number;
         };
         /** @description One line of the subtraction. */
@@ -6799,7 +6799,7 @@ export interface components {
              * @enum {string}
              */
             known: "given" | "computed" | "estimated";
-            /** @description Volume [l] */
+            /** @description Volume [L] */
             volumeL: number;
         };
         /** @description The coil some time after switching on. */

@@ -151,7 +151,7 @@ describe('a plan says', () => {
     const space = { car: { space: room }, finish: { lined: false, covered: false } }
     const most = planned({ ...hatchbackPlan, ...space, enclosure: { kind: 'closed', netVolumeL: 90 } })
     const [passed] = most.result.tried
-    const bound = Number(/holds ([\d.]+) l net/.exec(passed.why)?.[1])
+    const bound = Number(/holds ([\d.]+) L net/.exec(passed.why)?.[1])
     expect(most.cautions.find(({ code }: Answer) => code === 'not-as-asked').figures.askedNetVolumeL).toBe(90)
     const asked = Number((bound * 1.015).toFixed(2))
     const request = { ...hatchbackPlan, ...space, enclosure: { kind: 'closed', netVolumeL: asked } }

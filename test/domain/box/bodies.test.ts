@@ -233,6 +233,17 @@ describe('the terminal cup', () => {
     const request = boxOf(0.64, 0.4, 0.38, { drivers: [onBack], fittings: { terminal: {} } })
     expect(failing(request)).toEqual([])
   })
+
+  it('stands clear of the motor in front of it: 200 − 36 − 147 mm leave 17, a cup of 0.1 L and 76 mm is 22 deep', () => {
+    const flat = boxOf(0.64, 0.4, 0.2, { drivers: [driver], fittings: { terminal: {} } })
+    expect(100e3 / ((Math.PI / 4) * 76 ** 2)).toBeGreaterThan(200 - 36 - (165 - 18))
+    expect(failing(flat).filter(row => /terminal cup/.test(JSON.stringify(row)))).toEqual([])
+    const [cup] = layOutBox(flat).result.panels.flatMap(({ cutOuts }) =>
+      cutOuts.filter(({ purpose }) => purpose === 'terminal')
+    )
+    // The middle of the back is behind the middle of the front; the magnet is 200 mm wide.
+    expect(Math.hypot((cup?.uM ?? 0) - 0.302, (cup?.vM ?? 0) - 0.182)).toBeGreaterThan(0.1)
+  })
 })
 
 describe('the hole of a driver', () => {

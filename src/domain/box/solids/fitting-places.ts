@@ -1,15 +1,14 @@
 /** Where an amplifier inside the box stands, and the bodies of what is fitted into a box. */
 import type { BoxFittings } from '../../../contract/boxes/box-hardware.ts'
 import type { FaceName } from '../../../contract/boxes/words.ts'
-import { plus, vector } from '../../../numeric/convex-distance.ts'
 import { bounds } from '../../../numeric/polygon.ts'
 import type { BuiltBox } from '../layout/build-box.ts'
 import type { Settled } from '../layout/settle.ts'
 import { type Face, findFace, moved, onFace } from '../shell/face.ts'
 import { type Body, hardwareBodies, wallBodies } from './bodies.ts'
 import { bodyGap } from './body-pairs.ts'
-import { block, drum, toDirection, toVector } from './solids.ts'
-import { cupDepth, terminalHole } from './terminal-hole.ts'
+import { block, toDirection, toVector } from './solids.ts'
+import { cupBody, terminalHole } from './terminal-hole.ts'
 
 type Amplifier = NonNullable<BoxFittings['amplifier']>
 
@@ -66,27 +65,9 @@ function amplifierBody(built: BuiltBox, size: Amplifier, others: readonly Body[]
   return best?.body
 }
 
-/** The cup behind its hole, as deep as its volume makes it. */
 function cupBodies(built: BuiltBox, { request }: Settled): readonly Body[] {
   const cup = terminalHole(built, request.fittings?.terminal)
-  if (cup === undefined) return []
-  const { face, hole } = cup
-  const depthM = cupDepth(hole, request.fittings?.terminal)
-  if (!(depthM > 0)) return []
-  const at = onFace(face.place, hole)
-  const [from, to] = [face.thicknessM, face.thicknessM + depthM].map(depth => toVector(moved(at, face.inwards, depth)))
-  const along = toDirection(face.inwards)
-  const start = from ?? vector(0, 0, 0)
-  const { diameterM, widthM = 0, heightM = 0 } = hole
-  const solid =
-    diameterM === undefined
-      ? block(plus(start, along, depthM / 2), [
-          { along: toDirection(face.place.uAxis), half: widthM / 2 },
-          { along: toDirection(face.place.vAxis), half: heightM / 2 },
-          { along, half: depthM / 2 }
-        ])
-      : drum({ centre: start, along, radius: diameterM / 2 }, { centre: to ?? start, along, radius: diameterM / 2 })
-  return [{ name: 'terminal cup', kind: 'cup', pieces: [{ solid }] }]
+  return cup === undefined ? [] : cupBody(cup.face, cup.hole, request.fittings?.terminal)
 }
 
 /** Everything in a box that has its place before the braces. */

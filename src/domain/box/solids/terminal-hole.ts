@@ -1,16 +1,20 @@
 /** The hole for the terminal cup. */
 import type { BoxFittings } from '../../../contract/boxes/box-hardware.ts'
 import type { CutOut } from '../../../contract/boxes/panel.ts'
+import { plus } from '../../../numeric/convex-distance.ts'
 import { bounds, centroid, type Polygon } from '../../../numeric/polygon.ts'
 import { insideDistance } from '../../../numeric/polygon-distance.ts'
 import { DesignError } from '../../design-error.ts'
 import type { BuiltBox } from '../layout/build-box.ts'
 import type { Clearance } from '../request/box-layout.ts'
 import type { PlaceOnPanel } from '../request/box-request.ts'
-import { type Face, findFace, inFrame } from '../shell/face.ts'
+import { type Face, findFace, inFrame, moved, onFace } from '../shell/face.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'
 import { unmirrored } from '../shell/slot-plane.ts'
+import { type Body, hardwareBodies } from './bodies.ts'
+import { bodyGap } from './body-pairs.ts'
 import { clearanceRow } from './clearances.ts'
+import { block, drum, toDirection, toVector } from './solids.ts'
 
 type Terminal = NonNullable<BoxFittings['terminal']>
 
@@ -51,9 +55,29 @@ function outline({ cutOutDiameterM, cutOutWidthM, cutOutHeightM }: Terminal) {
 }
 
 /** Depth of the cup behind the inner face of its panel [m]. */
-export function cupDepth({ diameterM, widthM = 0, heightM = 0 }: CutOut, terminal: Terminal = {}): number {
+function cupDepth({ diameterM, widthM = 0, heightM = 0 }: CutOut, terminal: Terminal = {}): number {
   const areaM2 = diameterM === undefined ? widthM * heightM : (Math.PI / 4) * diameterM ** 2
   return (terminal.volumeM3 ?? USUAL_CUP_M3) / areaM2
+}
+
+/** The cup behind its hole, as deep as its volume makes it. */
+export function cupBody(face: Face, hole: CutOut, terminal: Terminal | undefined): readonly Body[] {
+  const depthM = cupDepth(hole, terminal)
+  if (!(depthM > 0)) return []
+  const at = onFace(face.place, hole)
+  const along = toDirection(face.inwards)
+  const start = toVector(moved(at, face.inwards, face.thicknessM))
+  const end = toVector(moved(at, face.inwards, face.thicknessM + depthM))
+  const { diameterM, widthM = 0, heightM = 0 } = hole
+  const solid =
+    diameterM === undefined
+      ? block(plus(start, along, depthM / 2), [
+          { along: toDirection(face.place.uAxis), half: widthM / 2 },
+          { along: toDirection(face.place.vAxis), half: heightM / 2 },
+          { along, half: depthM / 2 }
+        ])
+      : drum({ centre: start, along, radius: diameterM / 2 }, { centre: end, along, radius: diameterM / 2 })
+  return [{ name: 'terminal cup', kind: 'cup', pieces: [{ solid }] }]
 }
 
 /** Where the slot leaves the panel: the stretch between the end of the slot and the other edge. */
@@ -93,7 +117,10 @@ function toRectangle(du: number, dv: number, { u, v }: { readonly u: number; rea
   return a < 0 && b < 0 ? Math.max(a, b) : Math.hypot(Math.max(0, a), Math.max(0, b))
 }
 
-/** On the back, or where asked; where the most wood is left round it when no centre is given, the middle first. */
+/**
+ * On the back, or where asked. Without a centre: the middle first, then wherever the wood round the hole suffices and the cup
+ * stands clear of what is behind the panel; where no place has both, the one that lacks least.
+ */
 export function terminalHole(built: BuiltBox, terminal: Terminal | undefined): TerminalHole | undefined {
   if (terminal === undefined) return undefined
   const { shape, half } = outline(terminal)
@@ -101,17 +128,27 @@ export function terminalHole(built: BuiltBox, terminal: Terminal | undefined): T
   const face = findFace(built.inside, built.panels, terminal.face ?? (prism ? 'top' : 'back'), 'fittings.terminal.face')
   const panel = built.panels.find(({ place }) => place === face.place)
   if (panel === undefined) return undefined
-  const { left, width } = bounds(face.clear)
-  const [low, high] = freeHeight(built, face.clear, panel)
-  const middle = centroid(face.clear)
+  const holeAt = (centre: PlaceOnPanel): CutOut => ({ purpose: 'terminal', label: 'terminal cup', ...centre, ...shape })
+  const inside = hardwareBodies(built)
+  let best: { readonly found: TerminalHole; readonly lacksM: number } | undefined
+  for (const centre of terminal.centre === undefined ? places(built, face, panel) : [terminal.centre]) {
+    const found = { face, panel, hole: holeAt(centre), ...roomAt(built, face, centre, half) }
+    const cups = cupBody(face, found.hole, terminal)
+    const gaps = cups.flatMap(cup => inside.map(body => bodyGap(cup, body, 0)))
+    const lacksM = -Math.min(0, found.edgeM - rules.edge.needM, found.webM - rules.hole.needM, ...gaps)
+    if (lacksM === 0) return found
+    if (best === undefined || lacksM < best.lacksM) best = { found, lacksM }
+  }
+  return best?.found
+}
+
+/** Centres at which a cup is tried on the part of a panel that the slot leaves free. */
+function places(built: BuiltBox, { clear }: Face, panel: BarePanel): readonly PlaceOnPanel[] {
+  const { left, width } = bounds(clear)
+  const [low, high] = freeHeight(built, clear, panel)
+  const middle = centroid(clear)
   const tried = tryShares.flatMap(v => tryShares.map(u => ({ uM: left + u * width, vM: low + v * (high - low) })))
-  const first = { uM: middle.x, vM: face.clear.length === 4 ? (low + high) / 2 : middle.y }
-  const places = terminal.centre === undefined ? [first, ...tried] : [terminal.centre]
-  const rooms = places.map(centre => ({ centre, ...roomAt(built, face, centre, half) }))
-  const spare = (room: (typeof rooms)[number]) =>
-    Math.min(0, room.edgeM - rules.edge.needM, room.webM - rules.hole.needM)
-  const { centre, edgeM, webM } = rooms.reduce((a, b) => (spare(b) > spare(a) ? b : a))
-  return { face, panel, hole: { purpose: 'terminal', label: 'terminal cup', ...centre, ...shape }, edgeM, webM }
+  return [{ uM: middle.x, vM: clear.length === 4 ? (low + high) / 2 : middle.y }, ...tried]
 }
 
 /** Rows only where something is too near. */
