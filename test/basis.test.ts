@@ -5,6 +5,7 @@ import { siField } from '../src/contract/field/wire-units.ts'
 import { sources } from '../src/contract/sources/source.ts'
 import { operations } from '../src/http/operations.ts'
 import { post } from './support/call.ts'
+import { contractFaults } from './support/contract-judge.ts'
 
 interface Entry {
   readonly quantity: string
@@ -49,6 +50,7 @@ describe('basis', () => {
     for (const [name, { request }] of Object.entries(examples)) {
       it(`${operationId} explains its example ${name} in figures that can be worked out again`, async () => {
         const { body } = await explained(path, name, request)
+        expect(contractFaults(path, 200, 'application/json', body)).toEqual([])
         for (const entry of body.basis as readonly Entry[]) {
           const scope = Object.fromEntries(entry.inputs.map(({ symbol, value }) => [symbol, value]))
           const worked = Number(evaluate(entry.formula, scope))

@@ -9,7 +9,7 @@ import { post } from '../../support/call.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
 const cool = { insulationC: 105, ambientC: 50 } as const
-const base: FuseRequest = { currentA: 49.02, systemVoltageV: 12, cable: { designation: '4 AWG', ...cool } }
+const base: FuseRequest = { currentA: 46.5, systemVoltageV: 12, cable: { designation: '4 AWG', ...cool } }
 const breakingOf = (request: FuseRequest) => rateFuse(request).cautions.find(({ code }) => code === 'breaking-capacity')
 const small = (currentA: number, source: FuseRequest['source'] = {}): FuseRequest => ({
   ...base,

@@ -80,7 +80,7 @@ function familiesAt(
  * @returns the fuse-link, or undefined when no list reaches the current
  * @throws DesignError `fuse-voltage`
  * @source ISO 8820-3, -5, -6
- * @check  49.02 A → 50 A; 62 A → 70 A; 133.99 A → 150 A
+ * @check  48.31 A → 50 A; 62 A → 70 A; 133.99 A → 150 A
  */
 export function nextRating(ask: RatingAsk, field: string): FuseLink | undefined {
   const families = familiesAt(ask.systemVoltageV, ask.types, field)
