@@ -107,7 +107,7 @@ function misfitText({ candidate, complaint = '' }: Try): string {
   const tuned = tuningHz === undefined ? '' : ` at ${Number(tuningHz.toPrecision(3))} Hz`
   const litres = Number((netVolumeM3 * 1000).toPrecision(3))
   const end = complaint.endsWith('.') ? '' : '.'
-  return `No enclosure fits the space. The nearest, ${name} of ${litres} l${tuned}: ${complaint}${end}`
+  return `No enclosure fits the space. The nearest, ${name} of ${litres} L${tuned}: ${complaint}${end}`
 }
 
 /** Braces take air, so a braced box is heard again; a box that braces would crowd stays as it was, with its caution. */

@@ -9,7 +9,7 @@ const plain = (value: number) => String(Number(value.toPrecision(3)))
 /** What would settle a drop whose body was assumed. */
 function bodyRemedy(bodyV: number, assumedOhm: number): string {
   if (assumedOhm === 0) return ''
-  return ` ${bodyV.toFixed(2)} V of it is the body, assumed at ${plain(assumedOhm * 1000)} mΩ: measure the drop between ground point and negative post and give return.resistanceOhm, or run a return cable.`
+  return ` ${bodyV.toFixed(2)} V of it is the body, assumed at ${plain(assumedOhm * 1000)} mΩ: measure the resistance from ground point to negative post and plan with it, or run a return cable.`
 }
 
 /** The body counts into a stop only where its resistance was given. */

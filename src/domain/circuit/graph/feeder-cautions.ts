@@ -20,7 +20,7 @@ export interface Comparisons {
 }
 
 const SETTLES =
-  'It rests on an assumed body: measure the drop between ground point and negative post and give return.resistanceOhm, or run a return cable.'
+  'It rests on an assumed body: measure the resistance from ground point to negative post and plan with it, or run a return cable.'
 
 function collapse(
   { feasible, collapseMargin: margin, maximumPowerW, sourceVoltageV }: Feeder,

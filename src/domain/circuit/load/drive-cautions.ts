@@ -7,7 +7,7 @@ import { say } from './supply-cautions.ts'
 const unknownDrive = (): Caution =>
   caution(
     'high-voltage-orange',
-    'If the vehicle has orange cables, leave them alone and say what drives it (`drive`).',
+    'If the vehicle has orange cables, leave them alone; whether it is a combustion, hybrid or electric vehicle was not told.',
     { at: 'drive', level: 'note' }
   )
 
