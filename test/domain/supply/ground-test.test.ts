@@ -89,7 +89,7 @@ describe('a total drop', () => {
     expect(said?.level).toBe('care')
     const { bodyV = 0 } = said?.figures ?? {}
     expectPrinted(bodyV, '0.58')
-    expect(said?.message).toContain('measure the drop between ground point and negative post')
+    expect(said?.message).toContain('measure the resistance from ground point to negative post')
     expect(said?.message).toContain('run a return cable')
     expect(said?.message).toMatch(/at full sine .* with dense bass/)
   })
