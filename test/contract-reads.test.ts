@@ -1,26 +1,13 @@
 /** A field of a request that no inner room reads would be taken and dropped. */
 import { describe, expect, it } from 'vitest'
 import type { JsonSchema } from '../src/contract/field/component.ts'
-import { resolve } from '../src/contract/field/component.ts'
 import { operations } from '../src/http/operations.ts'
 import { contractFields, contractProgram, fieldsRead } from './support/field-reads.ts'
+import { objectsOf } from './support/schema-walk.ts'
 
 /** Names of the components that requests are made of. */
-function requestComponents(): ReadonlySet<string> {
-  const names = new Set<string>()
-  const walk = (given: JsonSchema): void => {
-    const schema = resolve(given)
-    if (schema.$id !== undefined) {
-      if (names.has(schema.$id)) return
-      names.add(schema.$id)
-    }
-    for (const inner of Object.values(schema.properties ?? {})) walk(inner)
-    for (const inner of [...(schema.oneOf ?? []), ...(schema.anyOf ?? [])]) walk(inner)
-    if (schema.items !== undefined) walk(schema.items)
-  }
-  for (const { body } of operations) walk(body as JsonSchema)
-  return names
-}
+const requestComponents = (): ReadonlySet<string> =>
+  new Set([...objectsOf(operations.map(({ body }) => body as JsonSchema))].flatMap(({ $id }) => $id ?? []))
 
 /**
  * Fields that the compiler cannot follow to a reader yet: what reads them has an interface of its own, not derived from the

@@ -1,8 +1,9 @@
 /** The unit that a field's description states is the unit that its name ends in. */
 import { describe, expect, it } from 'vitest'
-import { type JsonSchema, resolve } from '../../src/contract/field/component.ts'
+import type { JsonSchema } from '../../src/contract/field/component.ts'
 import { siField } from '../../src/contract/field/wire-units.ts'
 import { operations } from '../../src/http/operations.ts'
+import { objectsOf } from '../support/schema-walk.ts'
 
 /** Ends of names and their units, the longest first. A name with none of them is a pure number, or its unit is told in words. */
 const suffixes = [
@@ -62,26 +63,17 @@ interface Declared {
   readonly unit: string
 }
 
+const unitOf = (schema: JsonSchema) => /\[([^\]]*)\]$/.exec(schema.description ?? schema.items?.description ?? '')?.[1]
+
 /** Every field whose description ends in a unit, of all requests and answers. */
 function declared(): readonly Declared[] {
-  const seen = new Set<string>()
-  const found: Declared[] = []
-  const unitOf = (schema: JsonSchema) =>
-    /\[([^\]]*)\]$/.exec(schema.description ?? schema.items?.description ?? '')?.[1]
-  const walk = (given: JsonSchema): void => {
-    const schema = resolve(given)
-    if (schema.$id !== undefined && seen.has(schema.$id)) return
-    if (schema.$id !== undefined) seen.add(schema.$id)
-    for (const [name, inner] of Object.entries(schema.properties ?? {})) {
+  const roots = operations.flatMap(({ body, answer }) => [body as JsonSchema, answer as JsonSchema])
+  return [...objectsOf(roots)].flatMap(({ properties = {} }) =>
+    Object.entries(properties).flatMap(([name, inner]) => {
       const unit = unitOf(inner)
-      if (unit !== undefined) found.push({ name, unit })
-      walk(inner)
-    }
-    for (const inner of [...(schema.oneOf ?? []), ...(schema.anyOf ?? [])]) walk(inner)
-    if (schema.items !== undefined) walk(schema.items)
-  }
-  for (const { body, answer } of operations) for (const schema of [body, answer]) walk(schema as JsonSchema)
-  return found
+      return unit === undefined ? [] : [{ name, unit }]
+    })
+  )
 }
 
 /** A whole name may be its unit (`ohmPerM`), a single letter is a symbol. */

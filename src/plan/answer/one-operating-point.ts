@@ -36,12 +36,15 @@ function speakerOf(code: CautionCode, names: readonly string[], parts: ByPart): 
 
 /** @returns the same cautions, those of one matter only from the part that finds it gravest; no `stop` is ever lost */
 export function oneOperatingPoint(parts: ByPart): ByPart {
-  const speaker = new Map(
-    matters.flatMap(({ codes, parts: names }) => codes.map(code => [code, speakerOf(code, names, parts)] as const))
+  const judged = new Map(
+    matters.flatMap(({ codes, parts: judges }) =>
+      codes.map(code => [code, { judges, speaker: speakerOf(code, judges, parts) }] as const)
+    )
   )
-  const judges = new Map(matters.flatMap(({ codes, parts: names }) => codes.map(code => [code, names] as const)))
-  const speaks = (name: string, { code }: Caution) =>
-    judges.get(code)?.includes(name) !== true || speaker.get(code) === name
+  const speaks = (name: string, { code }: Caution) => {
+    const matter = judged.get(code)
+    return !matter?.judges.includes(name) || matter.speaker === name
+  }
   return Object.fromEntries(
     Object.entries(parts).map(([name, cautions]) => [name, cautions.filter(each => speaks(name, each))])
   )
