@@ -137,9 +137,9 @@ export function overlapDepth(a: Convex, b: Convex): number {
   const apart = unit(minus(b.middle, a.middle))
   const crossings = a.axes.flatMap(one => b.axes.map(two => unit(cross(one, two))))
   const starts = [...a.axes, ...b.axes, ...crossings, apart].filter(each => each !== undefined)
-  const tries = starts
+  const attempts = starts
     .flatMap(along => [along, turned(along)])
     .map(along => ({ along, way: wayOut(a, b, along) }))
     .toSorted((one, two) => one.way - two.way)
-  return Math.min(...tries.slice(0, 3).map(({ along }) => refined(a, b, along)))
+  return Math.min(...attempts.slice(0, 3).map(({ along }) => refined(a, b, along)))
 }

@@ -1,7 +1,7 @@
 /** Gaussian elimination for symmetric complex systems of any order, at every point of a block, with the derivative of the solution. */
-import type { DualColumn } from './dual-column.ts'
+import type { ComplexColumn } from './complex-column.ts'
 
-export type Columns = readonly DualColumn[]
+export type Columns = readonly ComplexColumn[]
 
 /** Column of Y's entry (row, column), row ≤ column, in a packed upper triangle. */
 export function packed(row: number, column: number, size: number): number {
@@ -18,25 +18,25 @@ export function solveMany(y: Columns, b: Columns, x: Columns, offset: number, co
   for (let k = 0, o = offset; k < count; k++, o++) {
     for (let row = 0; row < n; row++) {
       for (let column = 0; column < n; column++) {
-        const entry = y[packed(row, column, n)] as DualColumn
+        const entry = y[packed(row, column, n)] as ComplexColumn
         matrix.re[row * n + column] = entry.re[k] as number
         matrix.im[row * n + column] = entry.im[k] as number
       }
-      const right = b[row] as DualColumn
+      const right = b[row] as ComplexColumn
       side.re[row] = right.re[k] as number
       side.im[row] = right.im[k] as number
     }
     factorise(matrix, order)
     substitute(matrix, order, side)
     for (let row = 0; row < n; row++) {
-      const unknown = x[row] as DualColumn
+      const unknown = x[row] as ComplexColumn
       unknown.re[o] = side.re[row] as number
       unknown.im[o] = side.im[row] as number
     }
     slopeSide(y, b, x, k, o, side)
     substitute(matrix, order, side)
     for (let row = 0; row < n; row++) {
-      const unknown = x[row] as DualColumn
+      const unknown = x[row] as ComplexColumn
       unknown.dre[o] = side.re[row] as number
       unknown.dim[o] = side.im[row] as number
     }
@@ -52,12 +52,12 @@ interface Complex {
 function slopeSide(y: Columns, b: Columns, x: Columns, k: number, o: number, side: Complex): void {
   const n = b.length
   for (let row = 0; row < n; row++) {
-    const right = b[row] as DualColumn
+    const right = b[row] as ComplexColumn
     let re = right.dre[k] as number
     let im = right.dim[k] as number
     for (let column = 0; column < n; column++) {
-      const entry = y[packed(row, column, n)] as DualColumn
-      const unknown = x[column] as DualColumn
+      const entry = y[packed(row, column, n)] as ComplexColumn
+      const unknown = x[column] as ComplexColumn
       const dr = entry.dre[k] as number
       const di = entry.dim[k] as number
       const xr = unknown.re[o] as number

@@ -1,8 +1,8 @@
 /** Y·x = b for symmetric complex Y, at every point of a block, with the derivative of x: Y·x' = b' − Y'·x. */
-import type { DualColumn } from './dual-column.ts'
+import type { ComplexColumn } from './complex-column.ts'
 import { type Columns, solveMany } from './symmetric-elimination.ts'
 
-function solveOne(y: DualColumn, b: DualColumn, x: DualColumn, offset: number, count: number): void {
+function solveOne(y: ComplexColumn, b: ComplexColumn, x: ComplexColumn, offset: number, count: number): void {
   const { re: yRe, im: yIm, dre: yDre, dim: yDim } = y
   const { re: bRe, im: bIm, dre: bDre, dim: bDim } = b
   const { re, im, dre, dim } = x
@@ -29,9 +29,9 @@ function solveOne(y: DualColumn, b: DualColumn, x: DualColumn, offset: number, c
 
 /** One long body on purpose: its steps share some twenty numbers a point, which functions of their own would have to hand back. */
 function solveTwo(y: Columns, b: Columns, x: Columns, offset: number, count: number): void {
-  const [y11, y12, y22] = y as [DualColumn, DualColumn, DualColumn]
-  const [b1, b2] = b as [DualColumn, DualColumn]
-  const [x1, x2] = x as [DualColumn, DualColumn]
+  const [y11, y12, y22] = y as [ComplexColumn, ComplexColumn, ComplexColumn]
+  const [b1, b2] = b as [ComplexColumn, ComplexColumn]
+  const [x1, x2] = x as [ComplexColumn, ComplexColumn]
   const { re: y11Re, im: y11Im, dre: y11Dre, dim: y11Dim } = y11
   const { re: y12Re, im: y12Im, dre: y12Dre, dim: y12Dim } = y12
   const { re: y22Re, im: y22Im, dre: y22Dre, dim: y22Dim } = y22
@@ -95,7 +95,7 @@ function solveTwo(y: Columns, b: Columns, x: Columns, offset: number, count: num
  */
 export function solveSymmetric(y: Columns, b: Columns, x: Columns, offset: number, count: number): void {
   if (b.length === 0) return
-  if (b.length === 1) solveOne(y[0] as DualColumn, b[0] as DualColumn, x[0] as DualColumn, offset, count)
+  if (b.length === 1) solveOne(y[0] as ComplexColumn, b[0] as ComplexColumn, x[0] as ComplexColumn, offset, count)
   else if (b.length === 2) solveTwo(y, b, x, offset, count)
   else solveMany(y, b, x, offset, count)
 }

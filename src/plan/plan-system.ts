@@ -27,8 +27,8 @@ import type { PortPart } from './enclosure/plan-port.ts'
 import type { ResponsePart } from './enclosure/plan-response.ts'
 import type { Part } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
-import { settledPlan } from './request/plan-settled.ts'
 import { usual } from './request/plan-usual.ts'
+import { resolvedPlan } from './request/resolved-plan.ts'
 import { type BuildOrder, buildCautions, buildSources } from './work/build-order.ts'
 import { type CommissioningStep, commissioning } from './work/commissioning.ts'
 import { planBuild, type SheetsPart } from './work/plan-build.ts'
@@ -101,18 +101,18 @@ function inParts({ feeder, response }: PlanParts): readonly Assumption[] {
 export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const assumed = assumptions()
   requireUsable(request)
-  const settled = settledPlan(request, assumed)
-  const { finish } = settled
-  const { joined, ...load } = planLoad(settled)
-  const driver = planDrivers(settled, joined)
-  const { tried, chosen, fits, misfit, ...enclosure } = planEnclosure(settled, driver, joined)
-  const { runs, ...supply } = planSupply(settled, joined)
-  const signal = planSignal(settled, joined, enclosure.response)
+  const resolved = resolvedPlan(request, assumed)
+  const { finish } = resolved
+  const { joined, ...load } = planLoad(resolved)
+  const driver = planDrivers(resolved, joined)
+  const { tried, chosen, fits, misfit, ...enclosure } = planEnclosure(resolved, driver, joined)
+  const { runs, ...supply } = planSupply(resolved, joined)
+  const signal = planSignal(resolved, joined, enclosure.response)
   const wires = joined === undefined ? load : { ...load, joined }
-  const { circuit, ...circuitSays } = planCircuit(settled, wires, runs, signal)
-  const { sheets, ...build } = planBuild(settled, finish, fits ? enclosure.box : undefined, circuit, supply, assumed)
+  const { circuit, ...circuitSays } = planCircuit(resolved, wires, runs, signal)
+  const { sheets, ...build } = planBuild(resolved, finish, fits ? enclosure.box : undefined, circuit, supply, assumed)
   const parts: PlanParts = { ...load, driver, ...enclosure, sheets, ...supply, signal }
-  const voltages = planVoltageCautions(settled, supply.current)
+  const voltages = planVoltageCautions(resolved, supply.current)
   const work = [...voltages, ...(build.facts === undefined ? [] : buildCautions(build.facts))]
   const unkept = notAsAsked(request.enclosure, { chosen, ...enclosure })
   const filtered = joined === undefined ? [] : closedHighPass(enclosure.response, joined)
@@ -128,7 +128,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   return {
     result: {
       ...(request.name === undefined ? {} : { name: request.name }),
-      summary: planSummary(settled, parts, { joined, chosen, misfit, unkept, cautions }, circuit),
+      summary: planSummary(resolved, parts, { joined, chosen, misfit, unkept, cautions }, circuit),
       parts,
       circuit,
       tried,

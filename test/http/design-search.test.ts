@@ -44,9 +44,9 @@ describe('a search', () => {
   })
 
   it('says of what broke a limit which and by how much', () => {
-    const dear = estate.rejected.filter(({ rule }: Found) => rule === 'price')
-    expect(dear.length).toBeGreaterThan(0)
-    for (const { value, bound, beyond, driver, driverCount, amplifier } of dear) {
+    const overPriced = estate.rejected.filter(({ rule }: Found) => rule === 'price')
+    expect(overPriced.length).toBeGreaterThan(0)
+    for (const { value, bound, beyond, driver, driverCount, amplifier } of overPriced) {
       const one = all.drivers.find(({ name }) => name === driver)?.price ?? 0
       const sum = driverCount * one + (estateSearch.amplifiers.find(({ name }) => name === amplifier)?.price ?? 0)
       expect([value, bound, beyond]).toEqual([sum, 700, sum - 700])

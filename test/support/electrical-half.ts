@@ -13,7 +13,7 @@ import { planSignal } from '../../src/plan/electric/plan-signal.ts'
 import { planSupply } from '../../src/plan/electric/plan-supply.ts'
 import type { SystemPlan } from '../../src/plan/plan-system.ts'
 import { waitingFor } from '../../src/plan/request/part.ts'
-import { settledPlan } from '../../src/plan/request/plan-settled.ts'
+import { resolvedPlan } from '../../src/plan/request/resolved-plan.ts'
 import { commissioning } from '../../src/plan/work/commissioning.ts'
 import { planBuild } from '../../src/plan/work/plan-build.ts'
 import { inventedBox } from './invented-box.ts'
@@ -22,7 +22,7 @@ const outcome = <Result>(result: Result) => ({ result, cautions: [], assumed: []
 
 /** @param wire  a plan as a caller sends it */
 export function electricalHalf(wire: unknown) {
-  const request = settledPlan(toSi(wire) as PlanRequest, assumptions())
+  const request = resolvedPlan(toSi(wire) as PlanRequest, assumptions())
   const { joined, ...load } = planLoad(request)
   const { runs, ...supply } = planSupply(request, joined)
   const signal = planSignal(request, joined, waitingFor('an enclosure'))

@@ -4,13 +4,13 @@ import type { SystemRequest } from '../../src/domain/enclosure/model/request.ts'
 import { type ResponseSystem, responseSystem, solveGrid } from '../../src/domain/enclosure/model/response-system.ts'
 import type { Branch, Place } from '../../src/domain/network/network.ts'
 import type { Solution } from '../../src/domain/network/solution.ts'
-import type { DualColumn } from '../../src/numeric/dual-column.ts'
+import type { ComplexColumn } from '../../src/numeric/complex-column.ts'
 import { type Complex, complex, divide, subtract } from './complex.ts'
 
 export interface Solved {
   readonly system: ResponseSystem
   readonly solution: Solution
-  readonly at: (column: DualColumn, k: number) => Complex
+  readonly at: (column: ComplexColumn, k: number) => Complex
   readonly pressure: (place: Place, k: number) => Complex
   /** Flow from `from` to `to` through all parts of a branch. */
   readonly flow: (branch: Branch, k: number) => Complex
@@ -19,7 +19,7 @@ export interface Solved {
 export function solved(request: SystemRequest, frequenciesHz: readonly number[]): Solved {
   const system = responseSystem(request, assumptions())
   const solution = solveGrid(system, frequenciesHz)
-  const at = (column: DualColumn, k: number) => complex(column.re[k] as number, column.im[k] as number)
+  const at = (column: ComplexColumn, k: number) => complex(column.re[k] as number, column.im[k] as number)
   const pressure = (place: Place, k: number) => {
     const column = solution.pressures[place]
     return column === undefined ? complex(0, 0) : at(column, k)

@@ -17,7 +17,7 @@ const Level = component('ComparedLevel', 'Level at one frequency, for comparing 
   relativeDb: quantity('dB', 'Level re the plateau of the bare drivers in half space')
 })
 
-const HeardResponse = component(
+const CandidateResponseSchema = component(
   'CandidateResponse',
   'What the acoustic network gives for the candidate: coil inductance, source resistance and all stated losses in it.',
   {
@@ -71,7 +71,7 @@ const Candidate = component('EnclosureCandidate', 'One enclosure for the driver.
   alpha: quantity('1', 'Vas of all drivers over the volume behind them'),
   tuningRatio: Type.Optional(quantity('1', 'Tuning over free-air resonance')),
   alignmentF3Hz: Type.Optional(quantity('Hz', 'Half power by the closed form, coil inductance left out')),
-  response: ref(HeardResponse),
+  response: ref(CandidateResponseSchema),
   passiveRadiators: Type.Optional(ref(Radiators)),
   secondOpinion: Type.Optional(ref(Opinion)),
   space: ref(SpaceCost),

@@ -5,7 +5,7 @@ import type { Assumptions } from '../assume.ts'
 import { believablePower } from './heat.ts'
 import { lowestBridged, requireOneStory, SAME_LOAD } from './rating-contradictions.ts'
 
-export interface SettledAmplifier {
+export interface ResolvedAmplifier {
   readonly sheet: AmplifierSheet
   readonly channels: number
   readonly lowestOhm: number
@@ -26,7 +26,7 @@ export interface OutputPower {
  * @param at  path of the amplifier in the request, ending in a dot
  * @throws DesignError `conflicting-input` of ratings that exclude each other
  */
-export function settleAmplifier(sheet: AmplifierSheet, assumed: Assumptions, at: string): SettledAmplifier {
+export function resolveAmplifier(sheet: AmplifierSheet, assumed: Assumptions, at: string): ResolvedAmplifier {
   requireOneStory(sheet, at)
   const bridges = sheet.minimumBridgedOhm !== undefined || sheet.ratings.some(({ bridged }) => bridged === true)
   assumed.or(
@@ -86,7 +86,7 @@ function ratingsOf({ ratings }: AmplifierSheet, bridged: boolean): readonly Ampl
  * @source derived: P = V²/Z with the same voltage
  * @check  600 W at 4 Ω → at least 300 W at 8 Ω
  */
-function boundAbove(amplifier: SettledAmplifier, loadOhm: number, bridged: boolean): OutputPower | undefined {
+function boundAbove(amplifier: ResolvedAmplifier, loadOhm: number, bridged: boolean): OutputPower | undefined {
   const { sheet, lowestOhm, lowestBridgedOhm } = amplifier
   const lowest = (bridged ? lowestBridgedOhm : lowestOhm) * (1 - SAME_LOAD)
   const below = ratingsOf(sheet, bridged).filter(rating => rating.loadOhm >= lowest && rating.loadOhm < loadOhm)
@@ -106,7 +106,7 @@ function boundAbove(amplifier: SettledAmplifier, loadOhm: number, bridged: boole
  * @source derived: each channel of a bridged pair drives half the load with half the voltage
  * @check  a channel of 300 W at 2 Ω → a bridged pair of 600 W at 4 Ω
  */
-export function outputPower(amplifier: SettledAmplifier, loadOhm: number, bridged: boolean): OutputPower | undefined {
+export function outputPower(amplifier: ResolvedAmplifier, loadOhm: number, bridged: boolean): OutputPower | undefined {
   const { sheet } = amplifier
   const direct = published(sheet, loadOhm, bridged)
   if (direct !== undefined) return { powerW: direct, powerFrom: 'published' }
@@ -116,7 +116,7 @@ export function outputPower(amplifier: SettledAmplifier, loadOhm: number, bridge
 }
 
 /** The most all channels together are claimed to give [W]. */
-export function claimedPower({ sheet, channels }: SettledAmplifier): number {
+export function claimedPower({ sheet, channels }: ResolvedAmplifier): number {
   return Math.max(
     ...sheet.ratings.map(({ powerW, bridged }) => powerW * (bridged === true ? Math.floor(channels / 2) : channels))
   )

@@ -1,7 +1,7 @@
 /** Which coil version of the same drivers an amplifier would give its published power into. */
 import type { MatchOption } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { MatchVerdict } from '../../contract/amplifiers/words.ts'
-import type { SettledAmplifier } from './amplifier-sheet.ts'
+import type { ResolvedAmplifier } from './amplifier-sheet.ts'
 import { type DriverSheet, matchOptions } from './match-options.ts'
 
 /** Coils that drivers are sold with. Common practice, no source. */
@@ -27,7 +27,7 @@ function versions({ driver }: Bought): readonly DriverSheet[] {
 /**
  * @returns `With dual 4 Ω coils the load would be 4 Ω, where 600 W are published.`, or undefined when no version helps
  */
-export function coilAdvice(amplifier: SettledAmplifier, name: string, bought: Bought): string | undefined {
+export function coilAdvice(amplifier: ResolvedAmplifier, name: string, bought: Bought): string | undefined {
   const { driverCount, amplifierCount } = bought
   const ways = versions(bought).flatMap(driver =>
     matchOptions(amplifier, name, driver, driverCount)

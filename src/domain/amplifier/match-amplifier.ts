@@ -20,7 +20,7 @@ import {
 } from '../coils/speaker-cable.ts'
 import { DesignError, requirePositive } from '../design-error.ts'
 import type { Basis, Outcome } from '../outcome.ts'
-import { type SettledAmplifier, settleAmplifier } from './amplifier-sheet.ts'
+import { type ResolvedAmplifier, resolveAmplifier } from './amplifier-sheet.ts'
 import { type GainTarget, gainTarget, meterReading } from './gain-target.ts'
 import { amplifierHeat, heatCautions } from './heat.ts'
 import { matchBasis } from './match-basis.ts'
@@ -37,7 +37,7 @@ interface NamedAmplifier {
 }
 
 interface Offered extends NamedAmplifier {
-  readonly settled: SettledAmplifier
+  readonly resolved: ResolvedAmplifier
 }
 
 function amplifiersOf({ amplifier, otherAmplifiers = [] }: AmplifierMatchRequest): readonly NamedAmplifier[] {
@@ -105,7 +105,7 @@ function heatOf(
   return chosen && amplifierHeat(chosen.sheet, outputPowerW * outputs, gain.powerW * outputs, assumed, chosen.at)
 }
 
-function settledDefaults(request: AmplifierMatchRequest, assumed: Assumptions) {
+function resolvedDefaults(request: AmplifierMatchRequest, assumed: Assumptions) {
   assumed.or(
     request.driver.ratingKind,
     'driver.ratingKind',
@@ -125,7 +125,7 @@ function settledDefaults(request: AmplifierMatchRequest, assumed: Assumptions) {
 
 function optionsOf(request: AmplifierMatchRequest, amplifiers: readonly Offered[], by: Ranking, count: number) {
   const { driver, driverCount } = request
-  const all = amplifiers.flatMap(({ settled, name }) => matchOptions(settled, name, driver, driverCount))
+  const all = amplifiers.flatMap(({ resolved, name }) => matchOptions(resolved, name, driver, driverCount))
   return ranked(all, by, count)
 }
 
@@ -166,11 +166,11 @@ function sourcesOf(
  */
 export function matchAmplifier(request: AmplifierMatchRequest): Outcome<AmplifierMatch> {
   const assumed = assumptions()
-  const { amplifierCount, rankBy } = settledDefaults(request, assumed)
+  const { amplifierCount, rankBy } = resolvedDefaults(request, assumed)
   requireComparable(request, rankBy)
   const amplifiers = amplifiersOf(request).map(each => ({
     ...each,
-    settled: settleAmplifier(each.sheet, assumed, each.at)
+    resolved: resolveAmplifier(each.sheet, assumed, each.at)
   }))
   const options = optionsOf(request, amplifiers, rankBy, amplifierCount)
   const best = options.find(option => option.powerRatio !== undefined && option.amplifiersNeeded <= amplifierCount)

@@ -1,7 +1,7 @@
 /** What to mind about an amplifier and its drivers. */
 import type { AmplifierSheet, MatchOption } from '../../contract/amplifiers/amplifier-matching.ts'
 import { type Caution, caution } from '../caution.ts'
-import { claimedPower, type SettledAmplifier } from './amplifier-sheet.ts'
+import { claimedPower, type ResolvedAmplifier } from './amplifier-sheet.ts'
 import { coilAdvice } from './coil-advice.ts'
 import { plausibilityCautions } from './heat.ts'
 import type { DriverSheet } from './match-options.ts'
@@ -14,7 +14,7 @@ interface MatchFacts {
   readonly request: { readonly driver: DriverSheet; readonly driverCount: number }
   readonly amplifiers: readonly {
     readonly sheet: AmplifierSheet
-    readonly settled: SettledAmplifier
+    readonly resolved: ResolvedAmplifier
     readonly at: string
     readonly name: string
   }[]
@@ -28,7 +28,7 @@ const short = (value: number) => Number(value.toPrecision(4))
 /** What to buy instead: the coils with which the amplifier would give what it is rated for. */
 function otherCoils({ request, amplifiers, amplifierCount }: MatchFacts, of?: string): string {
   const asked = amplifiers.filter(({ name }) => of === undefined || name === of)
-  const found = asked.flatMap(({ settled, name }) => coilAdvice(settled, name, { ...request, amplifierCount }) ?? [])
+  const found = asked.flatMap(({ resolved, name }) => coilAdvice(resolved, name, { ...request, amplifierCount }) ?? [])
   return found[0] === undefined ? '' : ` ${found[0]}`
 }
 
@@ -103,11 +103,11 @@ function bridgeCautions(best: MatchOption): readonly Caution[] {
 }
 
 function sheetCautions({ amplifiers }: MatchFacts): readonly Caution[] {
-  return amplifiers.flatMap(({ sheet, settled, at }) => [
-    ...plausibilityCautions(sheet, claimedPower(settled), settled.believableW, at),
+  return amplifiers.flatMap(({ sheet, resolved, at }) => [
+    ...plausibilityCautions(sheet, claimedPower(resolved), resolved.believableW, at),
     ...contradictionCautions(sheet, at),
     ...sheet.ratings.flatMap(({ loadOhm, bridged = false }, index) => {
-      const lowest = bridged ? settled.lowestBridgedOhm : settled.lowestOhm
+      const lowest = bridged ? resolved.lowestBridgedOhm : resolved.lowestOhm
       if (loadOhm >= lowest) return []
       return [
         caution(

@@ -4,7 +4,7 @@ import type { MatchVerdict } from '../../contract/amplifiers/words.ts'
 import { numberOf, product, rational, rationalOf } from '../../numeric/rational.ts'
 import { disproved } from '../circuit/load/amplifier-draw.ts'
 import { arrangementWith, divisors, joinText } from '../coils/arrangements.ts'
-import { type OutputPower, outputPower, ratingsText, type SettledAmplifier } from './amplifier-sheet.ts'
+import { type OutputPower, outputPower, type ResolvedAmplifier, ratingsText } from './amplifier-sheet.ts'
 
 /** Amplifier power over the sum of the drivers' ratings. Common practice, no source: equal is the aim, this much is accepted. */
 export const powerBand = { lowest: 0.75, highest: 1.5 } as const
@@ -49,7 +49,7 @@ function advice(verdict: MatchVerdict, ratio: number): string {
     : `${Math.round(100 * ratio)} % of the drivers' rating: turned up until it clips, the output approaches a square wave of twice the power and can overheat the coils. Set the gain without an allowance.`
 }
 
-function unknown(loadOhm: number, bridged: boolean, amplifier: SettledAmplifier) {
+function unknown(loadOhm: number, bridged: boolean, amplifier: ResolvedAmplifier) {
   return {
     verdict: 'power-unknown' as const,
     advice: `No continuous power is published for ${short(loadOhm)} Ω${bridged ? ' bridged' : ''} or a load below it that is allowed (published: ${ratingsText(amplifier.sheet)}). It is not scaled to a lower load: ask the maker.`
@@ -62,13 +62,13 @@ function origin({ powerFrom, ratedOhm = 0, ratedPowerW = 0 }: OutputPower, outpu
 }
 
 /** The fuses on board feed all outputs of an amplifier together. */
-function believed({ believableW = Infinity }: SettledAmplifier, outputW: number, outputs: number, needed: number) {
+function believed({ believableW = Infinity }: ResolvedAmplifier, outputW: number, outputs: number, needed: number) {
   const mostW = (believableW * needed) / outputs
   return disproved(outputW, mostW) ? mostW : outputW
 }
 
 function powered(
-  amplifier: SettledAmplifier,
+  amplifier: ResolvedAmplifier,
   driver: DriverSheet,
   { outputs, bridged }: Layout,
   drivers: number,
@@ -96,7 +96,7 @@ function powered(
 }
 
 function optionOf(
-  amplifier: SettledAmplifier,
+  amplifier: ResolvedAmplifier,
   name: string,
   driver: DriverSheet,
   driverCount: number,
@@ -133,7 +133,7 @@ function optionOf(
 
 /** All drivers on one output, or spread evenly over several, down to one output a driver; each group joined every balanced way. */
 export function matchOptions(
-  amplifier: SettledAmplifier,
+  amplifier: ResolvedAmplifier,
   name: string,
   driver: DriverSheet,
   driverCount: number

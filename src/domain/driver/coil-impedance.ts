@@ -1,9 +1,9 @@
 /** Impedance of a blocked coil over frequency, with its derivative by ω. */
-import type { DualColumn } from '../../numeric/dual-column.ts'
+import type { ComplexColumn } from '../../numeric/complex-column.ts'
 import type { Coil, CoilCell } from './driver.ts'
 
 function addCell(
-  into: DualColumn,
+  into: ComplexColumn,
   omegas: Float64Array,
   count: number,
   { inductanceH: le, parallelOhm: rp }: CoilCell
@@ -28,7 +28,7 @@ function addCell(
   }
 }
 
-function addPowerLaw(into: DualColumn, omegas: Float64Array, count: number, factor: number, exponent: number) {
+function addPowerLaw(into: ComplexColumn, omegas: Float64Array, count: number, factor: number, exponent: number) {
   const cosine = factor * Math.cos((exponent * Math.PI) / 2)
   const sine = factor * Math.sin((exponent * Math.PI) / 2)
   for (let k = 0; k < count; k++) {
@@ -52,7 +52,13 @@ function addPowerLaw(into: DualColumn, omegas: Float64Array, count: number, fact
  * @source power law: Leach, "Loudspeaker voice-coil inductance losses", JAES 50(6), 2002 (abstract read); n = 0.5: Vanderkooy 1989 (second-hand)
  * @check  K 0.05, n 0.6, 80 Hz → 1.2273 + j1.6892 Ω above Re
  */
-export function coilImpedance(into: DualColumn, omegas: Float64Array, count: number, coil: Coil, scale: number): void {
+export function coilImpedance(
+  into: ComplexColumn,
+  omegas: Float64Array,
+  count: number,
+  coil: Coil,
+  scale: number
+): void {
   into.re.fill(coil.reOhm * scale, 0, count)
   into.im.fill(0, 0, count)
   into.dre.fill(0, 0, count)

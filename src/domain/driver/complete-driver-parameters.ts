@@ -31,7 +31,7 @@ export function completeDriverParameters(request: DriverParametersRequest): Outc
   const assume = assumptions()
   const air = airOf(request.air, assume)
   const { driver: sheet } = request
-  const coils = settledCoils(request.coils, assume)
+  const coils = resolvedCoils(request.coils, assume)
   const sheetAir = airOfVas(sheet.vasAir, air, assume)
   const gathered = gatherSet(sheet, coils, sheetAir, assume)
   const inUse = withConnection(gathered.set.known as SmallSignalSet, sheet, coils)
@@ -55,7 +55,7 @@ export function completeDriverParameters(request: DriverParametersRequest): Outc
   }
 }
 
-function settledCoils(coils: SheetCoils | undefined, assume: Assumptions): Required<SheetCoils> | undefined {
+function resolvedCoils(coils: SheetCoils | undefined, assume: Assumptions): Required<SheetCoils> | undefined {
   if (coils === undefined) return undefined
   const connection = coils.count === 1 ? 'one-coil' : 'series'
   const statedFor = assume.or(coils.statedFor, 'coils.statedFor', connection, 'sheets usually print the set in series')

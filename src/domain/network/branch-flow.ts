@@ -1,5 +1,5 @@
 /** Volume flow through a branch, from a solved network. */
-import type { DualColumn } from '../../numeric/dual-column.ts'
+import type { ComplexColumn } from '../../numeric/complex-column.ts'
 import type { Branch } from './network.ts'
 import type { Solution } from './solution.ts'
 
@@ -34,7 +34,7 @@ export function branchFlow({ omegas, pressures }: Solution, branch: Branch): Flo
  *
  *   U = n·(p_from − p_to)/(R + j(ωM − K/ω))
  */
-export function complexFlow({ omegas, pressures }: Solution, branch: Branch): Pick<DualColumn, 're' | 'im'> {
+export function complexFlow({ omegas, pressures }: Solution, branch: Branch): Pick<ComplexColumn, 're' | 'im'> {
   const { massKgPerM4: m, stiffnessPaPerM3: stiffness, resistancePaSPerM3: r, count, from, to } = branch
   const flow = { re: new Float64Array(omegas.length), im: new Float64Array(omegas.length) }
   const least = m * stiffness * 1e-26

@@ -1,5 +1,5 @@
 /** A group of equal drivers as seen by the network: an admittance between front and rear with a flow source across it. */
-import { type DualColumn, dualColumn } from '../../numeric/dual-column.ts'
+import { type ComplexColumn, complexColumn } from '../../numeric/complex-column.ts'
 import { coilImpedance } from '../driver/coil-impedance.ts'
 import type { Coil } from '../driver/driver.ts'
 import type { DriverGroup } from './network.ts'
@@ -36,17 +36,17 @@ export function groupTotals({ driver, count, inSeries, polarity }: DriverGroup):
 
 export interface DriverColumns {
   /** Blocked coil impedance. */
-  readonly ze: DualColumn
+  readonly ze: ComplexColumn
   /** Mechanical impedance. */
-  readonly zm: DualColumn
+  readonly zm: ComplexColumn
   /** 1/(Ze·Zm + Bl²). */
-  readonly q: DualColumn
+  readonly q: ComplexColumn
   /** Acoustic admittance between the faces, Sd²·Ze·q. */
-  readonly y: DualColumn
+  readonly y: ComplexColumn
 }
 
 export function driverColumns(length: number): DriverColumns {
-  return { ze: dualColumn(length), zm: dualColumn(length), q: dualColumn(length), y: dualColumn(length) }
+  return { ze: complexColumn(length), zm: complexColumn(length), q: complexColumn(length), y: complexColumn(length) }
 }
 
 /**

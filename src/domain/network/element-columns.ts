@@ -1,5 +1,5 @@
 /** Admittances of chambers and branches over a block of angular frequencies, each with its derivative by ω. */
-import type { DualColumn } from '../../numeric/dual-column.ts'
+import type { ComplexColumn } from '../../numeric/complex-column.ts'
 import type { Branch, Chamber } from './network.ts'
 
 /** A lossless branch with mass and stiffness would be a perfect short at its own resonance; this Q keeps it finite, and below every printed digit. */
@@ -12,7 +12,7 @@ const HIGHEST_Q = 1e13
  *
  * @source Small, "Vented-box loudspeaker systems", JAES 21(5), 1973: absorption in series with the compliance (from memory)
  */
-export function chamberAdmittance(into: DualColumn, omegas: Float64Array, count: number, chamber: Chamber): void {
+export function chamberAdmittance(into: ComplexColumn, omegas: Float64Array, count: number, chamber: Chamber): void {
   const c = chamber.complianceM3PerPa
   const tau = c * chamber.absorptionPaSPerM3
   const { re, im, dre, dim } = into
@@ -41,7 +41,7 @@ export function chamberAdmittance(into: DualColumn, omegas: Float64Array, count:
  *
  *   y = n/(R + j(ωM − K/ω))    y' = −j(M + K/ω²)·y²/n
  */
-export function addBranchAdmittance(into: DualColumn, omegas: Float64Array, size: number, branch: Branch): void {
+export function addBranchAdmittance(into: ComplexColumn, omegas: Float64Array, size: number, branch: Branch): void {
   const { count, massKgPerM4: m, stiffnessPaPerM3: stiffness } = branch
   const { re, im, dre, dim } = into
   const r = branch.resistancePaSPerM3 > 0 ? branch.resistancePaSPerM3 : Math.sqrt(m * stiffness) / HIGHEST_Q

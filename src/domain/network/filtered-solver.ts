@@ -1,5 +1,5 @@
 /** A network behind filters: every amplitude is that of the network times the transfer of the chain. */
-import { type DualColumn, dualColumn, multiplyColumn } from '../../numeric/dual-column.ts'
+import { type ComplexColumn, complexColumn, multiplyColumn } from '../../numeric/complex-column.ts'
 import type { FilterSection } from '../filter/filter.ts'
 import { chainTransfer } from '../filter/filter-transfer.ts'
 import type { NetworkSolver } from './solver.ts'
@@ -8,7 +8,7 @@ const BLOCK = 64
 
 /** H and its derivative by ω over a block. */
 function fillChain(
-  into: DualColumn,
+  into: ComplexColumn,
   sections: readonly FilterSection[],
   omegas: Float64Array,
   offset: number,
@@ -31,7 +31,7 @@ function fillChain(
  */
 export function filteredSolver(solver: NetworkSolver, sections: readonly FilterSection[]): NetworkSolver {
   if (sections.length === 0) return solver
-  const chain = dualColumn(BLOCK)
+  const chain = complexColumn(BLOCK)
   return {
     network: solver.network,
     solve: into => {

@@ -1,15 +1,15 @@
 /** The passive part of the nodal equations. */
-import { addColumn, type DualColumn, fillColumn, setColumn } from '../../numeric/dual-column.ts'
+import { addColumn, type ComplexColumn, fillColumn, setColumn } from '../../numeric/complex-column.ts'
 import { packed } from '../../numeric/symmetric-elimination.ts'
 import { addBranchAdmittance, chamberAdmittance } from './element-columns.ts'
 import type { Network, Place } from './network.ts'
 import type { Solution, Workspace } from './solution.ts'
 
-export const entry = (w: Workspace, row: Place, column: Place): DualColumn =>
-  w.matrix[packed(row, column, w.sources.length)] as DualColumn
+export const entry = (w: Workspace, row: Place, column: Place): ComplexColumn =>
+  w.matrix[packed(row, column, w.sources.length)] as ComplexColumn
 
 /** Adds an admittance between two places; a place of constant pressure has no equation. */
-export function stamp(w: Workspace, from: Place, to: Place, y: DualColumn, count: number): void {
+export function stamp(w: Workspace, from: Place, to: Place, y: ComplexColumn, count: number): void {
   if (from >= 0) addColumn(entry(w, from, from), 0, y, 0, 1, count)
   if (to >= 0) addColumn(entry(w, to, to), 0, y, 0, 1, count)
   if (from >= 0 && to >= 0) addColumn(entry(w, from, to), 0, y, 0, -1, count)
@@ -19,7 +19,7 @@ export function assemblePassive({ chambers, branches }: Network, w: Workspace, c
   const lonely = w.sources.length === 1 && chambers.length === 1
   if (!lonely) for (const column of w.matrix) fillColumn(column, 0, 0, count)
   chambers.forEach((chamber, node) => {
-    const y = w.chambers[node] as DualColumn
+    const y = w.chambers[node] as ComplexColumn
     chamberAdmittance(y, w.omegas, count, chamber)
     setColumn(entry(w, node, node), y, 1, count)
   })
@@ -38,7 +38,7 @@ export function assemblePassive({ chambers, branches }: Network, w: Workspace, c
 
 /** Pressure of one place less that of another, from `offset` of a column and with a sign; absent where both are constant. */
 export interface Difference {
-  readonly column: DualColumn
+  readonly column: ComplexColumn
   readonly offset: number
   readonly sign: number
 }

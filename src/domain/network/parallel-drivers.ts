@@ -1,14 +1,14 @@
 /** Driver groups that all lie across the terminals: each is an admittance and a flow source, its current eliminated. */
-import { addColumn, type DualColumn, fillColumn, setColumn } from '../../numeric/dual-column.ts'
+import { addColumn, type ComplexColumn, fillColumn, setColumn } from '../../numeric/complex-column.ts'
 import { type DriverColumns, fillDriverColumns, type GroupTotals } from './driver-columns.ts'
 import type { Network } from './network.ts'
 import { type Difference, difference, stamp } from './nodal-matrix.ts'
 import type { Solution, Workspace } from './solution.ts'
 
 /** Adds a flow source to a node; the first one there is set, so that nothing need be cleared. */
-function push(w: Workspace, filled: boolean[], node: number, q: DualColumn, scale: number, count: number): void {
+function push(w: Workspace, filled: boolean[], node: number, q: ComplexColumn, scale: number, count: number): void {
   if (node < 0) return
-  const into = w.sources[node] as DualColumn
+  const into = w.sources[node] as ComplexColumn
   if (filled[node]) addColumn(into, 0, q, 0, scale, count)
   else setColumn(into, q, scale, count)
   filled[node] = true
@@ -26,7 +26,7 @@ export function assembleParallel({ drivers }: Network, w: Workspace, count: numb
     push(w, filled, group.rear, columns.q, -flow, count)
   })
   filled.forEach((done, node) => {
-    if (!done) fillColumn(w.sources[node] as DualColumn, 0, 0, count)
+    if (!done) fillColumn(w.sources[node] as ComplexColumn, 0, 0, count)
   })
 }
 
@@ -38,8 +38,8 @@ export function assembleParallel({ drivers }: Network, w: Workspace, count: numb
  * One long body on purpose: both flows share the numbers of a point, which functions of their own would have to hand over.
  */
 function coneAndCurrent(
-  velocity: DualColumn,
-  current: DualColumn,
+  velocity: ComplexColumn,
+  current: ComplexColumn,
   start: number,
   { ze, zm, q }: DriverColumns,
   { bl, sd }: GroupTotals,
@@ -91,7 +91,7 @@ export function readParallel({ drivers }: Network, w: Workspace, into: Solution,
   drivers.forEach(({ front, rear }, index) => {
     const columns = w.drivers[index] as DriverColumns
     const totals = w.totals[index] as GroupTotals
-    const velocity = into.velocities[index] as DualColumn
+    const velocity = into.velocities[index] as ComplexColumn
     const delta = difference(w, into, front, rear, offset, count) ?? { column: w.zero, offset: 0, sign: 1 }
     if (alone) coneAndCurrent(velocity, into.current, offset, columns, totals, delta, count)
     else {

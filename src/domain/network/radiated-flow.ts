@@ -1,5 +1,5 @@
 /** What a network sends to the listener. */
-import { addColumn, addProduct, type DualColumn, fillColumn } from '../../numeric/dual-column.ts'
+import { addColumn, addProduct, type ComplexColumn, fillColumn } from '../../numeric/complex-column.ts'
 import type { GroupTotals } from './driver-columns.ts'
 import { addBranchAdmittance } from './element-columns.ts'
 import { BEHIND, type Network } from './network.ts'
@@ -18,7 +18,7 @@ export function radiatedFlow(network: Network, w: Workspace, into: Solution, off
   const { radiated, pressures, velocities } = into
   fillColumn(radiated, offset, 0, count)
   pressures.forEach((p, node) => {
-    addProduct(radiated, w.chambers[node] as DualColumn, p, offset, -1, count)
+    addProduct(radiated, w.chambers[node] as ComplexColumn, p, offset, -1, count)
   })
   for (const branch of network.branches) {
     if (branch.from !== BEHIND && branch.to !== BEHIND) continue
@@ -31,6 +31,6 @@ export function radiatedFlow(network: Network, w: Workspace, into: Solution, off
   network.drivers.forEach(({ front, rear }, index) => {
     const towards = (front === BEHIND ? -1 : 0) + (rear === BEHIND ? 1 : 0)
     const flow = towards * (w.totals[index] as GroupTotals).sd
-    if (flow !== 0) addColumn(radiated, offset, velocities[index] as DualColumn, offset, flow, count)
+    if (flow !== 0) addColumn(radiated, offset, velocities[index] as ComplexColumn, offset, flow, count)
   })
 }

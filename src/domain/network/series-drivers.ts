@@ -7,7 +7,13 @@
  *
  * @source derived from the driver's equations, see driver-columns.ts
  */
-import { addColumn, type DualColumn, fillColumn, invertColumn, multiplyColumn } from '../../numeric/dual-column.ts'
+import {
+  addColumn,
+  type ComplexColumn,
+  fillColumn,
+  invertColumn,
+  multiplyColumn
+} from '../../numeric/complex-column.ts'
 import { type DriverColumns, fillImpedances, type GroupTotals } from './driver-columns.ts'
 import type { Network } from './network.ts'
 import { difference, entry, stamp } from './nodal-matrix.ts'
@@ -17,7 +23,7 @@ export function assembleSeries({ drivers }: Network, w: Workspace, count: number
   const shared = w.sources.length - 1
   const own = entry(w, shared, shared)
   for (const column of w.sources) fillColumn(column, 0, 0, count)
-  fillColumn(w.sources[shared] as DualColumn, 0, 1, count)
+  fillColumn(w.sources[shared] as ComplexColumn, 0, 1, count)
   drivers.forEach(({ front, rear, driver }, index) => {
     const columns = w.drivers[index] as DriverColumns
     const totals = w.totals[index] as GroupTotals
@@ -38,7 +44,7 @@ export function readSeries({ drivers }: Network, w: Workspace, into: Solution, o
   drivers.forEach(({ front, rear }, index) => {
     const { q } = w.drivers[index] as DriverColumns
     const { sd, bl } = w.totals[index] as GroupTotals
-    const velocity = into.velocities[index] as DualColumn
+    const velocity = into.velocities[index] as ComplexColumn
     const delta = difference(w, into, front, rear, offset, count)
     fillColumn(velocity, offset, 0, count)
     addColumn(velocity, offset, into.current, offset, bl, count)

@@ -1,5 +1,5 @@
 /** What solving a network yields, and the memory it is solved in. */
-import { type DualColumn, dualColumn, dualColumns } from '../../numeric/dual-column.ts'
+import { type ComplexColumn, complexColumn, complexColumns } from '../../numeric/complex-column.ts'
 import { type DriverColumns, driverColumns, type GroupTotals, groupTotals } from './driver-columns.ts'
 import type { Network } from './network.ts'
 
@@ -7,20 +7,20 @@ import type { Network } from './network.ts'
 export interface Solution {
   readonly omegas: Float64Array
   /** Per chamber [Pa]. */
-  readonly pressures: readonly DualColumn[]
+  readonly pressures: readonly ComplexColumn[]
   /** Per driver group [m/s]: of each cone, positive towards its front. */
-  readonly velocities: readonly DualColumn[]
+  readonly velocities: readonly ComplexColumn[]
   /** Into the terminals [A]. */
-  readonly current: DualColumn
+  readonly current: ComplexColumn
   /** Voltage at the terminals of the drivers [V]; 1 without a resistance before them. */
-  readonly terminal: DualColumn
+  readonly terminal: ComplexColumn
   /** Sum of all flows to the outside [m³/s]. */
-  readonly radiated: DualColumn
+  readonly radiated: ComplexColumn
 }
 
 export function emptySolution({ chambers, drivers }: Network, omegas: Float64Array): Solution {
-  const columns = dualColumns(3 + chambers.length + drivers.length, omegas.length)
-  const [current, terminal, radiated] = columns as [DualColumn, DualColumn, DualColumn]
+  const columns = complexColumns(3 + chambers.length + drivers.length, omegas.length)
+  const [current, terminal, radiated] = columns as [ComplexColumn, ComplexColumn, ComplexColumn]
   return {
     omegas,
     pressures: columns.slice(3, 3 + chambers.length),
@@ -37,14 +37,14 @@ export const BLOCK = 256
 export interface Workspace {
   readonly omegas: Float64Array
   /** Admittances of the chambers. */
-  readonly chambers: readonly DualColumn[]
+  readonly chambers: readonly ComplexColumn[]
   readonly drivers: readonly DriverColumns[]
   readonly totals: readonly GroupTotals[]
   /** Packed upper triangle of the system of equations, and its right side. */
-  readonly matrix: readonly DualColumn[]
-  readonly sources: readonly DualColumn[]
-  readonly scratch: DualColumn
-  readonly zero: DualColumn
+  readonly matrix: readonly ComplexColumn[]
+  readonly sources: readonly ComplexColumn[]
+  readonly scratch: ComplexColumn
+  readonly zero: ComplexColumn
 }
 
 /** Groups in series share one current, which is then an unknown beside the pressures. */
@@ -56,12 +56,12 @@ export function workspace(network: Network): Workspace {
   const unknowns = chambers.length + (hasSharedCurrent(network) ? 1 : 0)
   return {
     omegas: new Float64Array(BLOCK),
-    chambers: dualColumns(chambers.length, BLOCK),
+    chambers: complexColumns(chambers.length, BLOCK),
     drivers: drivers.map(() => driverColumns(BLOCK)),
     totals: drivers.map(groupTotals),
-    matrix: dualColumns((unknowns * (unknowns + 1)) / 2, BLOCK),
-    sources: dualColumns(unknowns, BLOCK),
-    scratch: dualColumn(BLOCK),
-    zero: dualColumn(BLOCK)
+    matrix: complexColumns((unknowns * (unknowns + 1)) / 2, BLOCK),
+    sources: complexColumns(unknowns, BLOCK),
+    scratch: complexColumn(BLOCK),
+    zero: complexColumn(BLOCK)
   }
 }

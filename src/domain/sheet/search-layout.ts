@@ -39,7 +39,7 @@ interface Budget {
 const totalOf = (counts: Int32Array) => counts.reduce((sum, count) => sum + count, 0)
 
 /** Greedy fills of each size of sheet at each step. */
-const triesFor = (task: Task, tries: number) => Math.max(2, Math.round(tries / task.sheets.length))
+const attemptsFor = (task: Task, tries: number) => Math.max(2, Math.round(tries / task.sheets.length))
 
 function tasteOf(worth: Float64Array, random: RandomStream, bold: boolean): Taste {
   const spread = bold ? 0.6 * random.uniform() : 0
@@ -194,7 +194,7 @@ function remade(task: Task, layout: Layout, budget: Budget): Layout {
     else stock[sheet] = (stock[sheet] ?? 0) - 1
   })
   const worth = initialWorth(task).map(value => value * (0.8 + 0.4 * task.random.uniform()))
-  const again = pack(task, wanted, stock, worth, triesFor(task, 8 + 24 * task.random.uniform()), budget)
+  const again = pack(task, wanted, stock, worth, attemptsFor(task, 8 + 24 * task.random.uniform()), budget)
   return {
     sheets: [...layout.sheets.filter((_, index) => !chosen.has(index)), ...again.sheets],
     missing: again.missing
@@ -219,7 +219,7 @@ export function searchLayout(task: Task, leastCost: number): Layout {
   const wanted = Int32Array.from(task.kinds, kind => kind.copies)
   const stock = task.sheets.map(sheet => sheet.stock)
   let worth = initialWorth(task)
-  let best = pack(task, wanted, stock, worth, triesFor(task, 12), budget)
+  let best = pack(task, wanted, stock, worth, attemptsFor(task, 12), budget)
   let bestStanding = standing(task, best)
   const keep = (layout: Layout) => {
     const next = standing(task, layout)
@@ -227,14 +227,14 @@ export function searchLayout(task: Task, leastCost: number): Layout {
     best = layout
     bestStanding = next
   }
-  const settled = () =>
+  const finished = () =>
     bestStanding[0] === 0 && bestStanding[1] <= leastCost * (1 + 1e-9) && budget.spent > 0.25 * task.work
-  for (let round = 0; budget.spent < 0.4 * task.work && !settled() && round < 200; round++) {
-    const layout = pack(task, wanted, stock, worth, triesFor(task, 24), budget)
+  for (let round = 0; budget.spent < 0.4 * task.work && !finished() && round < 200; round++) {
+    const layout = pack(task, wanted, stock, worth, attemptsFor(task, 24), budget)
     worth = corrected(task, worth, layout)
     keep(layout)
   }
-  for (let round = 0; budget.spent < task.work && !settled() && round < 5000 && best.sheets.length > 1; round++) {
+  for (let round = 0; budget.spent < task.work && !finished() && round < 5000 && best.sheets.length > 1; round++) {
     keep(remade(task, best, budget))
   }
   return inOrder(best)

@@ -23,7 +23,7 @@ export const kindsOf = ({ kinds }: SearchRequest): readonly PlannedKind[] =>
   plannedKinds.filter(kind => kinds === undefined || kinds.includes(kind))
 
 /** How many times a space makes a system cost: under a leaning seat eight heights are tried, blocks cut the floor. */
-function dearness({ car }: SearchRequest): number {
+function costliness({ car }: SearchRequest): number {
   const { seatSlopeDeg, keepOuts = [] } = car.space
   return (seatSlopeDeg === undefined ? 1 : 3) * (keepOuts.length > 2 ? 2 : 1)
 }
@@ -31,7 +31,7 @@ function dearness({ car }: SearchRequest): number {
 function requireBounded(request: SearchRequest): void {
   const { drivers, amplifiers } = request
   const value = drivers.length * countsOf(request).length * amplifiers.length * kindsOf(request).length
-  const maximum = MOST_WEIGHED / dearness(request)
+  const maximum = MOST_WEIGHED / costliness(request)
   if (value <= maximum) return
   const detail = `${drivers.length} drivers × ${countsOf(request).length} counts × ${amplifiers.length} amplifiers × ${kindsOf(request).length} kinds of box are ${value} to weigh; at most ${maximum} in one call${maximum < MOST_WEIGHED ? ' in a space of this shape' : ''}.`
   throw new DesignError('out-of-range', { field: '', value, maximum, unit: '1', detail })

@@ -8,7 +8,7 @@ import { type Assumptions, assumptions } from '../../domain/assume.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import { rememberingParts } from '../request/part.ts'
-import { settledFields } from '../request/plan-settled.ts'
+import { resolvedFields } from '../request/resolved-plan.ts'
 import { type Combination, combinations, kindsOf, USUAL_COUNTS } from './search-combinations.ts'
 import { type Electrics, electrics } from './search-electrics.ts'
 import { type BuiltDesign, builtDesigns } from './search-enclosure.ts'
@@ -17,7 +17,7 @@ import { broken, type LimitReading, overshoot, readLimits } from './search-limit
 import { type Rejection, rejectionBy } from './search-rejection.ts'
 import type { DesignLimits } from './search-request.ts'
 import { pointsOf, type Score, scoreBasis, type Weights } from './search-score.ts'
-import { settledWeights } from './search-weights.ts'
+import { resolvedWeights } from './search-weights.ts'
 
 interface System {
   readonly driver: string
@@ -144,11 +144,11 @@ function questionOf(request: SearchRequest, assumed: Assumptions): Question {
     1,
     'no cone is driven beyond its rated excursion'
   )
-  settledFields({ ...request, signal: request.signal ?? {} }, assumed)
+  resolvedFields({ ...request, signal: request.signal ?? {} }, assumed)
   const usual = 'where the weight of a bass line lies (common practice, no source)'
   return {
     limits: { ...limits, excursionOfXmax },
-    weights: settledWeights(request, assumed),
+    weights: resolvedWeights(request, assumed),
     levelHz: assumed.or(request.levelHz, 'levelHz', LEVEL_HZ, usual)
   }
 }

@@ -4,7 +4,7 @@ import { assumptions } from '../../domain/assume.ts'
 import { type JoinedDrivers, type PlannedLoad, planLoad } from '../electric/plan-load.ts'
 import { type PlannedSupply, planSupply } from '../electric/plan-supply.ts'
 import { type DriverPart, planDrivers } from '../enclosure/plan-drivers.ts'
-import { type SettledPlan, settledPlan } from '../request/plan-settled.ts'
+import { type ResolvedPlan, resolvedPlan } from '../request/resolved-plan.ts'
 import type { Combination } from './search-combinations.ts'
 import { hindered, type Rejection } from './search-rejection.ts'
 
@@ -14,7 +14,7 @@ export interface Electrics {
   readonly joined: JoinedDrivers
   readonly supply: PlannedSupply
   /** Settled as a plan settles it, without the cabin, which no figure of the search needs. */
-  readonly settled: SettledPlan
+  readonly resolved: ResolvedPlan
   readonly figures: {
     readonly price?: number
     readonly loadOhm: number
@@ -29,9 +29,9 @@ export type Weighed<Found> =
   | { readonly found?: undefined; readonly rejection: Rejection }
 
 /** The request as the plan works on it. */
-function settledAs(plan: PlanRequest): SettledPlan {
+function resolvedAs(plan: PlanRequest): ResolvedPlan {
   const { cabin: _, ...car } = plan.car
-  return settledPlan({ ...plan, car }, assumptions())
+  return resolvedPlan({ ...plan, car }, assumptions())
 }
 
 function supplyHindrance({ current, cable, fuse, feeder }: PlannedSupply): Rejection | undefined {
@@ -47,14 +47,14 @@ function noLoad({ matching }: PlannedLoad): Rejection {
 }
 
 export function electrics({ plan, price }: Combination): Weighed<Electrics> {
-  const settled = settledAs(plan)
-  const load = planLoad(settled)
+  const resolved = resolvedAs(plan)
+  const load = planLoad(resolved)
   const { joined, wiring } = load
   if (joined === undefined) return { rejection: noLoad(load) }
   if (!wiring.done) return { rejection: hindered('match', wiring.refusal.message) }
-  const drivers = planDrivers(settled, joined)
+  const drivers = planDrivers(resolved, joined)
   if (!drivers.done) return { rejection: hindered('driver-data', drivers.refusal.message) }
-  const supply = planSupply(settled, joined)
+  const supply = planSupply(resolved, joined)
   const rejection = supplyHindrance(supply)
   if (rejection !== undefined || !supply.current.done) {
     return { rejection: rejection ?? hindered('supply', 'No current is known.') }
@@ -67,5 +67,5 @@ export function electrics({ plan, price }: Combination): Weighed<Electrics> {
     fullSineA,
     averageA
   }
-  return { found: { load, drivers, joined, supply, settled, figures } }
+  return { found: { load, drivers, joined, supply, resolved, figures } }
 }

@@ -10,8 +10,8 @@ import { type BoxPart, bracedBox, clears, roomForAir } from '../enclosure/plan-b
 import { inPlanOrder, type PlannedCandidate, planSizing, type SizingPart } from '../enclosure/plan-candidates.ts'
 import { closedHighPass } from '../enclosure/plan-high-pass.ts'
 import { planResponse, type ResponsePart, SHOWN } from '../enclosure/plan-response.ts'
-import { enclosureOf, type Setting, type Try, triesOf } from '../enclosure/plan-tries.ts'
-import { attempt } from '../request/part.ts'
+import { attemptsOf, enclosureOf, type Setting, type Try } from '../enclosure/plan-tries.ts'
+import { runPart } from '../request/part.ts'
 import type { PlanEnclosure } from '../request/plan-request.ts'
 import type { Electrics, Weighed } from './search-electrics.ts'
 import type { DesignFigures } from './search-figures.ts'
@@ -39,9 +39,9 @@ interface Suited {
 
 const litres = (volumeM3: number) => `${Number((volumeM3 * 1000).toPrecision(3))} L`
 
-function suited({ settled, drivers, joined }: Electrics, kind: PlannedKind): Weighed<Suited> {
-  const roomM3 = roomForAir(settled)
-  const sizing = planSizing({ ...settled, enclosure: { ...settled.enclosure, kind } }, drivers, joined, roomM3)
+function suited({ resolved, drivers, joined }: Electrics, kind: PlannedKind): Weighed<Suited> {
+  const roomM3 = roomForAir(resolved)
+  const sizing = planSizing({ ...resolved, enclosure: { ...resolved.enclosure, kind } }, drivers, joined, roomM3)
   if (!sizing.done) return { rejection: hindered('enclosure', sizing.refusal.message) }
   const found = inPlanOrder(sizing.outcome.result.candidates).filter(({ suits }) => suits)
   const fitting = found.filter(candidate => candidate.netVolumeM3 <= (roomM3 ?? Infinity) && plannable(candidate))
@@ -80,7 +80,7 @@ function pinned({ candidate, wish }: Try): PlanEnclosure {
 /** The pressure in the box over the band of a chart, without the limits that make a chart dear. */
 function pressureOf(response: ResponsePart & { readonly done: true }) {
   const { limits: _, ...linear } = response.request
-  return attempt({ ...linear, frequenciesHz: SHOWN }, computeResponse)
+  return runPart({ ...linear, frequenciesHz: SHOWN }, computeResponse)
 }
 
 interface Heard {
@@ -125,9 +125,9 @@ function figuresOf({ figures }: Electrics, { candidate }: Try, { box, response }
 }
 
 function finished(electrics: Electrics, made: Try, levelHz: number): Weighed<BuiltDesign> {
-  const { settled, joined, load, supply, drivers } = electrics
+  const { resolved, joined, load, supply, drivers } = electrics
   const enclosure = pinned(made)
-  const request = { ...settled, enclosure }
+  const request = { ...resolved, enclosure }
   const { box, response } = heard(request, electrics, made, levelHz)
   const figures = figuresOf(electrics, made, { box, response })
   if (figures === undefined) return { rejection: hindered('response', unheard(response)) }
@@ -147,7 +147,7 @@ const unheard = (response: ResponsePart) =>
 /** The quietest port with which the candidate can be built; a plan takes the same. */
 function firstThatFits(setting: Setting, candidate: PlannedCandidate, sizing: SizingPart): Weighed<Try> {
   let complaint = 'There is nothing to build.'
-  for (const made of triesOf(setting, candidate, sizing)) {
+  for (const made of attemptsOf(setting, candidate, sizing)) {
     if (made.complaint === undefined) return { found: made }
     complaint = made.complaint
   }
@@ -162,8 +162,8 @@ export function builtDesigns(
 ): readonly Weighed<BuiltDesign>[] {
   const { found, rejection } = suited(electrics, kind)
   if (found === undefined) return [{ rejection: rejection as Rejection }]
-  const { settled, drivers, joined } = electrics
-  const setting = { request: settled, drivers, joined, frequenciesHz: [levelHz] }
+  const { resolved, drivers, joined } = electrics
+  const setting = { request: resolved, drivers, joined, frequenciesHz: [levelHz] }
   return found.candidates.map(candidate => {
     const made = firstThatFits(setting, candidate, found.sizing)
     return made.found === undefined ? made : finished(electrics, made.found, levelHz)

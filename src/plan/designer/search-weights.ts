@@ -39,7 +39,7 @@ const asksForPrice = ({ rankBy, weights, limits }: SearchRequest) =>
   rankBy === 'price' || (weights?.price ?? 0) > 0 || limits?.pricePerSystem !== undefined
 
 /** @throws DesignError `missing-input` where price counts and one is missing, `conflicting-input` where nothing counts */
-export function settledWeights(request: SearchRequest, assumed: Assumptions): Weights {
+export function resolvedWeights(request: SearchRequest, assumed: Assumptions): Weights {
   const rankBy = assumed.or<DesignRanking>(request.rankBy, 'rankBy', 'balance', 'level, reach, box, price and current')
   const unpriced = missingPrice(request)
   if (unpriced !== undefined && asksForPrice(request)) {

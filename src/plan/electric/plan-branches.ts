@@ -8,7 +8,7 @@ import { cableJudgement } from '../../domain/circuit/cable/cable-judgement.ts'
 import type { ReturnPath } from '../../domain/circuit/choice/cable-request.ts'
 import { chooseCable } from '../../domain/circuit/choice/choose-cable.ts'
 import { supplyJudgement } from '../../domain/circuit/source/supply-judgement.ts'
-import { attempt, type Part } from '../request/part.ts'
+import { type Part, runPart } from '../request/part.ts'
 import { usual } from '../request/plan-usual.ts'
 import { conductorOf } from './plan-conductor.ts'
 import { type BranchRun, sizeOf } from './plan-run.ts'
@@ -120,7 +120,7 @@ export function planBranches(
   const names = namesOf(amplifiers)
   const planned = amplifiers.map((amplifier, index) => {
     const sizing = current.amplifiers[index]?.sizing ?? current.sizing
-    const part = attempt(branchRequest(request, amplifier, index, sizing, dropLimitV), chooseCable)
+    const part = runPart(branchRequest(request, amplifier, index, sizing, dropLimitV), chooseCable)
     const name = names[index] ?? ''
     const size = part.done ? sizeOf(part.outcome.result) : undefined
     const fuse = part.done ? part.outcome.result.fuse : undefined

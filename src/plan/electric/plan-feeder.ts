@@ -10,7 +10,7 @@ import type {
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { ReturnPath } from '../../domain/circuit/choice/cable-request.ts'
 import { computeFeeder } from '../../domain/circuit/graph/compute-feeder.ts'
-import { attempt, type Part, waitingFor } from '../request/part.ts'
+import { type Part, runPart, waitingFor } from '../request/part.ts'
 import { RUNNING_OVER_NOMINAL } from '../request/plan-usual.ts'
 import { type Branches, branchCable } from './plan-branches.ts'
 import { conductorOf } from './plan-conductor.ts'
@@ -90,7 +90,7 @@ export function planFeeders(
     amplifiers: fed
   }
   return {
-    feeder: attempt({ ...asked, level: 'full-sine' as const }, computeFeeder),
-    feederHeavy: attempt({ ...asked, level: 'heavy' as const }, computeFeeder)
+    feeder: runPart({ ...asked, level: 'full-sine' as const }, computeFeeder),
+    feederHeavy: runPart({ ...asked, level: 'heavy' as const }, computeFeeder)
   }
 }

@@ -13,9 +13,9 @@ import { matchAmplifier } from '../../domain/amplifier/match-amplifier.ts'
 import { usualRatedVoltageV } from '../../domain/circuit/load/voltage-class.ts'
 import { type Arrangement, arrangementWith } from '../../domain/coils/arrangements.ts'
 import { wireCoils } from '../../domain/coils/wire-coils.ts'
-import { attempt, type Part, refusedBy, waitingFor } from '../request/part.ts'
+import { type Part, refusedBy, runPart, waitingFor } from '../request/part.ts'
 import { matchedSheet } from '../request/plan-amplifier.ts'
-import type { SettledPlan } from '../request/plan-settled.ts'
+import type { ResolvedPlan } from '../request/resolved-plan.ts'
 
 export interface PlannedLoad {
   readonly matching: Part<AmplifierMatchRequest, AmplifierMatch>
@@ -63,7 +63,7 @@ function arrangementOf(best: MatchOption, { driver }: PlanRequest): Arrangement 
   return arrangementWith(inSeries, best.driversPerOutput, count)
 }
 
-function wiringRequest(best: MatchOption, { driver, car }: SettledPlan): CoilWiringRequest {
+function wiringRequest(best: MatchOption, { driver, car }: ResolvedPlan): CoilWiringRequest {
   const cable: SpeakerCableRequest = { lengthM: car.speakerCableLengthM }
   return {
     driverCount: best.driversPerOutput,
@@ -82,14 +82,14 @@ function unpublished({ options }: AmplifierMatch, { amplifier }: PlanRequest): s
 }
 
 /** Watts are matched with watts: without the driver's own rating nothing is assumed. */
-export function planLoad(request: SettledPlan): PlannedLoad {
+export function planLoad(request: ResolvedPlan): PlannedLoad {
   const { powerW } = request.driver.sheet
   if (powerW === undefined) {
     const what = 'The plan needs the continuous RMS rating of the driver (driver.sheet.powerW).'
     const matching = refusedBy('missing-input', 'driver.sheet.powerW', what)
     return { matching, wiring: waitingFor('a matched amplifier') }
   }
-  const matching = attempt(matchingRequest(request, powerW), matchAmplifier)
+  const matching = runPart(matchingRequest(request, powerW), matchAmplifier)
   if (!matching.done) return { matching, wiring: waitingFor('a matched amplifier') }
   const { best, gain } = matching.outcome.result
   if (best === undefined)
@@ -97,7 +97,7 @@ export function planLoad(request: SettledPlan): PlannedLoad {
       matching,
       wiring: refusedBy('no-solution', 'amplifier.ratings', unpublished(matching.outcome.result, request))
     }
-  const wiring = attempt(wiringRequest(best, request), wireCoils)
+  const wiring = runPart(wiringRequest(best, request), wireCoils)
   if (gain === undefined) return { matching, wiring }
   const { coilsInDriver, driversInSeries } = arrangementOf(best, request)
   return {

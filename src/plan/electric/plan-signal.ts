@@ -5,7 +5,7 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { setUpSignal } from '../../domain/signal/set-up-signal.ts'
 import { CROSSOVER_ORDER, crossoverHz } from '../enclosure/plan-crossover.ts'
 import { protectiveCornerHz, type ResponsePart } from '../enclosure/plan-response.ts'
-import { attempt, type Part, waitingFor } from '../request/part.ts'
+import { type Part, runPart, waitingFor } from '../request/part.ts'
 import type { JoinedDrivers } from './plan-load.ts'
 
 export type SignalPart = Part<SignalSetupRequest, SignalSetup>
@@ -23,7 +23,7 @@ export function planSignal(
     ...(tuningHz === undefined ? {} : { tuningHz }),
     ...(mainsLowHz === undefined ? {} : { mainsLowHz })
   }
-  return attempt(
+  return runPart(
     {
       ...signal,
       systemVoltageV: request.supply.systemVoltageV,

@@ -9,7 +9,7 @@ import { rateFuse } from '../../domain/circuit/fuse/rate-fuse.ts'
 import { supplyCurrent } from '../../domain/circuit/load/supply-current.ts'
 import { supplyJudgement } from '../../domain/circuit/source/supply-judgement.ts'
 import type { Assumption } from '../../domain/outcome.ts'
-import { attempt, type Part, waitingFor } from '../request/part.ts'
+import { type Part, runPart, waitingFor } from '../request/part.ts'
 import { drawSheet } from '../request/plan-amplifier.ts'
 import { branchLengthM, branchReturnM, dropAllowedV, namesOf, planBranches } from './plan-branches.ts'
 import { conductorOf } from './plan-conductor.ts'
@@ -154,7 +154,7 @@ function laidOut(request: PlanRequest, current: CurrentPart & { readonly done: t
   const { amplifiers } = current.request
   const names = namesOf(amplifiers)
   const shared = amplifiers.length > 1
-  const cable = attempt(cableRequest(request, drawn, shared), chooseCable)
+  const cable = runPart(cableRequest(request, drawn, shared), chooseCable)
   if (!cable.done) {
     const part = waitingFor('a cable')
     return {
@@ -166,7 +166,7 @@ function laidOut(request: PlanRequest, current: CurrentPart & { readonly done: t
   const fuse =
     size === undefined
       ? waitingFor('a cable that passes')
-      : attempt(fuseRequest(request, drawn, size, shared), rateFuse)
+      : runPart(fuseRequest(request, drawn, size, shared), rateFuse)
   const trunk = size === undefined ? undefined : trunkRun(request, size, fuse, shared)
   const branches = planBranches(request, amplifiers, drawn, dropAllowedV(request) - dropOf(cable.outcome.result))
   return {
@@ -192,7 +192,7 @@ export function planSupply(
       runs: { ...NO_RUNS, amplifiers: [] }
     }
   }
-  const current = attempt(currentRequest(request, joined), supplyCurrent)
+  const current = runPart(currentRequest(request, joined), supplyCurrent)
   if (!current.done) {
     const part = waitingFor('the current')
     return {

@@ -7,7 +7,7 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { layOutBox } from '../../domain/box/layout/lay-out-box.ts'
 import type { BoxPort } from '../../domain/box/request/box-request.ts'
 import type { Response } from '../../domain/enclosure/answer/compute-response.ts'
-import { attempt, type Part } from '../request/part.ts'
+import { type Part, runPart } from '../request/part.ts'
 import { LINING } from '../request/plan-finish.ts'
 import { crossoverHz } from './plan-crossover.ts'
 
@@ -52,7 +52,7 @@ export function planBox(request: PlanRequest, { netVolumeM3, port, strategy }: B
     ...(strategy === undefined ? {} : { strategy }),
     ...(port === undefined ? {} : { port })
   }
-  return attempt(box, layOutBox)
+  return runPart(box, layOutBox)
 }
 
 /** Net volume of the largest box the space holds, drivers and terminal taken off; undefined where not even the drivers fit. */
@@ -62,7 +62,7 @@ export function roomForAir(request: PlanRequest): number | undefined {
   const sizes = Object.entries({ widthM: inside(widthM), heightM: inside(heightM), depthM: inside(depthM) })
   const outer = Object.fromEntries(sizes.filter(([, sizeM]) => sizeM !== undefined)) as NonNullable<BoxRequest['outer']>
   const lean = shape === 'wedge' && seatSlopeDeg !== undefined ? { slopeDeg: seatSlopeDeg } : {}
-  const largest = attempt({ ...shellRequest(request), ...lean, outer }, layOutBox)
+  const largest = runPart({ ...shellRequest(request), ...lean, outer }, layOutBox)
   return largest.done && largest.outcome.result.volume.netM3 > 0 ? largest.outcome.result.volume.netM3 : undefined
 }
 
@@ -75,7 +75,7 @@ export function bracedBox(
   const pressurePa = Math.max(...(curves.rearChamberPressurePa ?? [0]))
   const upperHz = request.board.bracing?.upperHz ?? crossoverHz(request)
   const bracing = { upperHz, ...(pressurePa > 0 ? { pressurePa } : {}) }
-  return attempt({ ...box, bracing }, layOutBox)
+  return runPart({ ...box, bracing }, layOutBox)
 }
 
 /** Everything in the box clears everything else. */

@@ -5,7 +5,7 @@ import { type PlannedKind, plannedKinds } from '../../contract/systems/words.ts'
 import { sizeEnclosure } from '../../domain/enclosure/sizing/size-enclosure.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
-import { attempt, type Part } from '../request/part.ts'
+import { type Part, runPart } from '../request/part.ts'
 import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
 
 export type SizingPart = Part<SizingRequest, EnclosureSizing>
@@ -27,7 +27,7 @@ export function planSizing(
 ): SizingPart {
   const { enclosure = {}, air } = request
   const asked = wanted(request)
-  return attempt(
+  return runPart(
     {
       driver: acousticDriver(drivers.outcome.result),
       drivers: joinedDrivers(request, joined),

@@ -7,7 +7,7 @@ import { coilFactors } from '../../domain/driver/coil-connection.ts'
 import { completeDriverParameters } from '../../domain/driver/complete-driver-parameters.ts'
 import type { DriverParametersRequest } from '../../domain/driver/driver-parameters.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
-import { attempt, type Part } from '../request/part.ts'
+import { type Part, runPart } from '../request/part.ts'
 
 export type DriverPart = Part<DriverParametersRequest, DriverParameters>
 
@@ -18,7 +18,7 @@ export function planDrivers({ driver, air }: PlanRequest, joined: JoinedDrivers 
     coils: { ...coils, ...(joined === undefined ? {} : { wanted: joined.connection }) },
     ...(air === undefined ? {} : { air })
   }
-  return attempt(request, completeDriverParameters)
+  return runPart(request, completeDriverParameters)
 }
 
 /** A sheet without Re falls back on the rating of the coils, which a plan always knows. */

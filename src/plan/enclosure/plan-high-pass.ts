@@ -3,7 +3,7 @@ import { type Caution, caution } from '../../domain/caution.ts'
 import { computeResponse } from '../../domain/enclosure/answer/compute-response.ts'
 import type { ResponseRequest } from '../../domain/enclosure/model/request.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
-import { attempt } from '../request/part.ts'
+import { runPart } from '../request/part.ts'
 import type { ResponsePart } from './plan-response.ts'
 
 /** From this share of the resonance on, the filter takes what the box would have played. Ours. */
@@ -18,7 +18,7 @@ function cornerOf({ filters = [] }: ResponseRequest): number | undefined {
 
 /** Largest excursion over the programme without the high-pass, over Xmax. */
 function bareExcursionOfXmax({ filters = [], ...request }: ResponseRequest): number | undefined {
-  const bare = attempt({ ...request, filters: filters.filter(filter => !isHighPass(filter)) }, computeResponse)
+  const bare = runPart({ ...request, filters: filters.filter(filter => !isHighPass(filter)) }, computeResponse)
   return bare.done ? bare.outcome.result.limits?.atDrive.coneExcursionOfXmax : undefined
 }
 

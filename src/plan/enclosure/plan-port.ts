@@ -8,7 +8,7 @@ import { FLATTEST_SLOT } from '../../domain/port/sizing/port-judgement.ts'
 import type { PortDesign } from '../../domain/port/sizing/port-sizing.ts'
 import { sizePort } from '../../domain/port/sizing/size-port.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
-import { attempt, type Part } from '../request/part.ts'
+import { type Part, runPart } from '../request/part.ts'
 import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
 import { planFilters } from './plan-response.ts'
 
@@ -72,7 +72,7 @@ export function planPort(
   { airSpeedMPerS, form, highPassHz, ...question }: PortQuestion
 ): PortPart {
   const { air } = request
-  return attempt(
+  return runPart(
     {
       ...question,
       driver: acousticDriver(drivers.outcome.result),

@@ -5,7 +5,7 @@ import type { PlannedKind } from '../../contract/systems/words.ts'
 import { computeResponse, type Response } from '../../domain/enclosure/answer/compute-response.ts'
 import type { ResponseRequest } from '../../domain/enclosure/model/request.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
-import { attempt, type Part } from '../request/part.ts'
+import { type Part, runPart } from '../request/part.ts'
 import { usual } from '../request/plan-usual.ts'
 import { CROSSOVER_ORDER, crossoverHz } from './plan-crossover.ts'
 import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
@@ -67,10 +67,10 @@ export function planResponse(
   frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']> = SHOWN
 ): ResponsePart {
   const bare = responseRequest(request, drivers, joined, built, frequenciesHz)
-  const first = attempt(bare, computeResponse)
+  const first = runPart(bare, computeResponse)
   const corner = first.done ? protectiveCornerHz(first.outcome.result, bare) : undefined
   if (corner === undefined) return first
-  return attempt({ ...bare, filters: planFilters(request, corner) }, computeResponse)
+  return runPart({ ...bare, filters: planFilters(request, corner) }, computeResponse)
 }
 
 /** Second order is what amplifiers have built in. */

@@ -161,7 +161,7 @@ function* sizedTries(setting: Setting, candidate: PlannedCandidate, sizing: Sizi
 }
 
 /** One candidate with each port in turn, then those that are only tight in other proportions. */
-export function* triesOf(setting: Setting, candidate: PlannedCandidate, sizing: SizingPart): Generator<Try> {
+export function* attemptsOf(setting: Setting, candidate: PlannedCandidate, sizing: SizingPart): Generator<Try> {
   const tight: Try[] = []
   for (const sized of sizedTries(setting, candidate, sizing)) {
     const made = tried(setting, sized)
@@ -172,5 +172,5 @@ export function* triesOf(setting: Setting, candidate: PlannedCandidate, sizing: 
 }
 
 export function* tries(setting: Setting, sizing: SizingPart & { readonly done: true }): Generator<Try> {
-  for (const candidate of inPlanOrder(sizing.outcome.result.candidates)) yield* triesOf(setting, candidate, sizing)
+  for (const candidate of inPlanOrder(sizing.outcome.result.candidates)) yield* attemptsOf(setting, candidate, sizing)
 }

@@ -42,7 +42,7 @@ export function rememberingParts<Result>(work: () => Result): Result {
  * Runs one operation of the chain; a refusal stays in its place and the rest of the plan goes on. The request is rounded to
  * the digits it is shown with, so that the single resource gives the same answer for it.
  */
-export function attempt<Request, Result>(
+export function runPart<Request, Result>(
   unrounded: Request,
   compute: (request: Request) => Outcome<Result>
 ): Part<Request, Result> {

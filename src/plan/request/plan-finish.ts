@@ -13,7 +13,7 @@ export const COVERING_M = 0.004
 /** A pad of polyester wadding on the walls. Common practice, no source. */
 export const LINING = { thicknessM: 0.025, densityKgPerM3: 20, fibre: 'polyester' } as const
 
-export function settledFinish(finish: FinishRequest | undefined, assumed: Assumptions): Finish {
+export function resolvedFinish(finish: FinishRequest | undefined, assumed: Assumptions): Finish {
   return {
     lined: assumed.or(
       finish?.lined,

@@ -8,7 +8,7 @@ type Space = PlanRequest['car']['space']
 /** From this lean on a box with upright faces wastes more of the boot than a wedge costs in sawing. Ours. */
 const WEDGE_FROM_DEG = 10
 
-export function settledSpace({ space }: PlanRequest['car'], { covered }: Finish, assumed: Assumptions): Space {
+export function resolvedSpace({ space }: PlanRequest['car'], { covered }: Finish, assumed: Assumptions): Space {
   const { seatSlopeDeg = 0 } = space
   const shape = assumed.or(
     space.shape,

@@ -11,7 +11,7 @@ import { nestPanels } from '../../domain/sheet/nest-panels.ts'
 import type { PowerRun } from '../electric/plan-run.ts'
 import type { PlannedSupply } from '../electric/plan-supply.ts'
 import type { BoxPart } from '../enclosure/plan-box.ts'
-import { attempt, type Part, waitingFor } from '../request/part.ts'
+import { type Part, runPart, waitingFor } from '../request/part.ts'
 import { type Finish, LINING } from '../request/plan-finish.ts'
 import type { BillDriver } from './bill-box.ts'
 import { capacitorRows } from './bill-capacitor.ts'
@@ -131,7 +131,7 @@ export function planBuild(
 ): PlannedBuild {
   if (!box?.done) return { sheets: waitingFor('a box that fits'), billOfMaterials: [] }
   const layout = box.outcome.result
-  const sheets = attempt(sheetRequest(request, layout), nestPanels)
+  const sheets = runPart(sheetRequest(request, layout), nestPanels)
   const { massKg: driverMassKg } = request.driver.mounting ?? {}
   const facts = buildFacts(layout, {
     sheetCount: sheets.done ? sheets.outcome.result.total.sheetCount : 1,

@@ -96,13 +96,13 @@ export function restraint({ massKg, vehicleMassKg, ...given }: RestraintRequest,
   const shares = drivingShares.find(row => (vehicleMassKg ?? 0) <= row.vehicleUpToKg) ?? drivingShares[1]
   const weightN = massKg * STANDARD_GRAVITY_M_PER_S2
   const crashForceN = crashFactor * massKg * crashGravity
-  const settled = (field: keyof StrapRequest) =>
+  const resolved = (field: keyof StrapRequest) =>
     assumed.or(given[field], `car.restraint.${field}`, strapDefaults[field].value, strapDefaults[field].why)
   const straps = {
-    strapCapacityN: settled('strapCapacityN'),
-    eyeStrengthN: settled('eyeStrengthN'),
-    strapSlopeDeg: settled('strapSlopeDeg'),
-    strapSpreadDeg: settled('strapSpreadDeg')
+    strapCapacityN: resolved('strapCapacityN'),
+    eyeStrengthN: resolved('eyeStrengthN'),
+    strapSlopeDeg: resolved('strapSlopeDeg'),
+    strapSpreadDeg: resolved('strapSpreadDeg')
   }
   const weakestN = Math.min(straps.strapCapacityN, straps.eyeStrengthN)
   return {

@@ -174,9 +174,15 @@ describe('amplifier matching', () => {
 
   it('ranks by price or size among those that fit, and only when every amplifier states it', () => {
     const cheap = { ...monoBlock, name: 'cheap', ratings: [{ loadOhm: 2, powerW: 420 }], price: 90, footprintM2: 0.09 }
-    const dear = { ...monoBlock, name: 'dear', ratings: [{ loadOhm: 2, powerW: 500 }], price: 300, footprintM2: 0.04 }
+    const overPriced = {
+      ...monoBlock,
+      name: 'dear',
+      ratings: [{ loadOhm: 2, powerW: 500 }],
+      price: 300,
+      footprintM2: 0.04
+    }
     const weak = { ...monoBlock, name: 'weak', ratings: [{ loadOhm: 2, powerW: 100 }], price: 20, footprintM2: 0.01 }
-    const request = { ...one, amplifier: dear, otherAmplifiers: [cheap, weak] }
+    const request = { ...one, amplifier: overPriced, otherAmplifiers: [cheap, weak] }
     expect(matchAmplifier(request).result.best?.amplifier).toBe('dear')
     expect(matchAmplifier({ ...request, rankBy: 'price' }).result.best?.amplifier).toBe('cheap')
     expect(matchAmplifier({ ...request, rankBy: 'size' }).result.best?.amplifier).toBe('dear')

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { DriverRequest } from '../../../src/contract/drivers/driver.ts'
 import { coilImpedance } from '../../../src/domain/driver/coil-impedance.ts'
 import { driverOf } from '../../../src/domain/driver/driver.ts'
-import { dualColumn } from '../../../src/numeric/dual-column.ts'
+import { complexColumn } from '../../../src/numeric/complex-column.ts'
 
 const air = { densityKgPerM3: 1.2041, soundSpeedMPerS: 343.2, stiffnessPa: 1.2041 * 343.2 ** 2, stated: true }
 const sheet = { fsHz: 30, qms: 5, qes: 0.45, vasM3: 0.06, vasAir: 'request' as const, sdM2: 0.0483, reOhm: 3.4 }
@@ -48,7 +48,7 @@ describe('driver', () => {
 
   it('of a lossy coil is K·(jω)^n above Re (Leach 2002, abstract read): 1.2273 + j1.6892 Ω at 80 Hz', () => {
     const at = (coil: Partial<DriverRequest>) => {
-      const column = dualColumn(1)
+      const column = complexColumn(1)
       coilImpedance(column, Float64Array.of(2 * Math.PI * 80), 1, driverOf({ ...sheet, ...coil }, air).coil, 1)
       return [(column.re[0] as number) - sheet.reOhm, column.im[0] as number]
     }

@@ -4,7 +4,7 @@ import { assumptions } from '../../../src/domain/assume.ts'
 import type { EnclosureRequest, SystemRequest } from '../../../src/domain/enclosure/model/request.ts'
 import { responseSystem } from '../../../src/domain/enclosure/model/response-system.ts'
 import { plateauPressure, responseScalars } from '../../../src/domain/enclosure/response/scalars.ts'
-import type { DualColumn } from '../../../src/numeric/dual-column.ts'
+import type { ComplexColumn } from '../../../src/numeric/complex-column.ts'
 import { add, apart, type Complex, complex, divide, multiply, scale } from '../../support/complex.ts'
 import { solved } from '../../support/solved.ts'
 
@@ -45,7 +45,7 @@ function normalised(enclosure: EnclosureRequest) {
     frequency,
     pressure: multiply(at(solution.radiated, k), complex(0, scaleOfPressure(k))),
     displacement: divide(
-      at(solution.velocities[0] as DualColumn, k),
+      at(solution.velocities[0] as ComplexColumn, k),
       complex(0, (solution.omegas[k] as number) * still)
     ),
     ohm: divide(complex(1, 0), at(solution.current, k))

@@ -4,7 +4,7 @@ import { assumptions } from '../../../src/domain/assume.ts'
 import type { SystemRequest } from '../../../src/domain/enclosure/model/request.ts'
 import { responseSystem, solveGrid } from '../../../src/domain/enclosure/model/response-system.ts'
 import { branchFlow } from '../../../src/domain/network/branch-flow.ts'
-import type { DualColumn } from '../../../src/numeric/dual-column.ts'
+import type { ComplexColumn } from '../../../src/numeric/complex-column.ts'
 import { type Netlist, netlistOf } from '../../support/netlist/netlist.ts'
 import { type Complex, type Reading, simulate } from '../../support/netlist/simulate.ts'
 import { draws, randomSystem, type SystemKind } from '../../support/random-systems.ts'
@@ -27,7 +27,7 @@ type Worst = Record<keyof typeof allowed, number>
 const worstOf = new Map<SystemKind, Worst>()
 
 const size = ({ re, im }: Complex) => Math.hypot(re, im)
-const at = (column: DualColumn, k: number): Complex => ({ re: column.re[k] as number, im: column.im[k] as number })
+const at = (column: ComplexColumn, k: number): Complex => ({ re: column.re[k] as number, im: column.im[k] as number })
 const over = (a: Complex, b: Complex): Complex => {
   const square = b.re ** 2 + b.im ** 2
   return { re: (a.re * b.re + a.im * b.im) / square, im: (a.im * b.re - a.re * b.im) / square }
@@ -53,7 +53,7 @@ function deviations(
 ): Worst {
   const system = responseSystem(request, assumptions())
   const solution = solveGrid(system, frequenciesHz)
-  const column = (values: DualColumn) => frequenciesHz.map((_, k) => at(values, k))
+  const column = (values: ComplexColumn) => frequenciesHz.map((_, k) => at(values, k))
   const turned = read(probes.current).map(({ re, im }) => ({ re: -re, im: -im }))
   const theirOhm = read(probes.terminal).map((voltage, k) => over(voltage, turned[k] as Complex))
   const ourOhm = column(solution.terminal).map((voltage, k) => over(voltage, at(solution.current, k)))
@@ -84,7 +84,7 @@ function deviations(
       0,
       ...system.chamberNames.map((name, node) =>
         curveApart(
-          column(solution.pressures[node] as DualColumn),
+          column(solution.pressures[node] as ComplexColumn),
           read(probes.chambers[name] as string),
           NOTHING.pressure
         )

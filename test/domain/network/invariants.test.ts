@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import type { SystemRequest } from '../../../src/domain/enclosure/model/request.ts'
 import { OUTSIDE } from '../../../src/domain/network/network.ts'
-import type { DualColumn } from '../../../src/numeric/dual-column.ts'
+import type { ComplexColumn } from '../../../src/numeric/complex-column.ts'
 import { add, apart, type Complex, complex, conjugate, divide, multiply, scale, size } from '../../support/complex.ts'
 import { draws, randomSystem, type SystemKind } from '../../support/random-systems.ts'
 import { type Solved, solved } from '../../support/solved.ts'
@@ -32,7 +32,7 @@ const each = (check: (request: SystemRequest, seed: number) => void) => {
 function explicitFlow({ system, solution, at, flow }: Solved, k: number) {
   const terms: Complex[] = []
   system.network.drivers.forEach(({ front, rear, driver, count }, group) => {
-    const swept = scale(at(solution.velocities[group] as DualColumn, k), driver.sdM2 * count)
+    const swept = scale(at(solution.velocities[group] as ComplexColumn, k), driver.sdM2 * count)
     if (front === OUTSIDE) terms.push(swept)
     if (rear === OUTSIDE) terms.push(scale(swept, -1))
   })
@@ -59,7 +59,7 @@ function losses({ system, solution, at, pressure, flow }: Solved, k: number): nu
   const { chambers, branches, drivers } = system.network
   const omega = solution.omegas[k] as number
   const coils = drivers.map(({ driver, count, front, rear }, group) => {
-    const u = at(solution.velocities[group] as DualColumn, k)
+    const u = at(solution.velocities[group] as ComplexColumn, k)
     const zm = complex(driver.rmsKgPerS, omega * driver.mmsKg - 1 / (omega * driver.cmsMPerN))
     const delta = add(pressure(front, k), scale(pressure(rear, k), -1))
     const current = scale(add(multiply(zm, u), scale(delta, driver.sdM2)), 1 / driver.blTm)
@@ -126,7 +126,7 @@ describe('reciprocity: two rooms seen from each other', () => {
       const [one, two] = [solved(request, frequenciesHz), solved(other, frequenciesHz)]
       frequenciesHz.forEach((_, k) => {
         // Transfer impedance: pressure there over the flow that makes it here.
-        const swept = (run: Solved) => scale(run.at(run.solution.velocities[0] as DualColumn, k), 0.04)
+        const swept = (run: Solved) => scale(run.at(run.solution.velocities[0] as ComplexColumn, k), 0.04)
         const fromA = divide(one.pressure(2, k), swept(one))
         const fromC = divide(two.pressure(0, k), swept(two))
         expect(apart(fromA, fromC)).toBeLessThan(1e-9)

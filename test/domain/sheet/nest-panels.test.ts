@@ -117,8 +117,8 @@ describe('sheet plan', () => {
   it('prefers the sheets that cost less', () => {
     const panels = [{ name: 'lid', quantity: 2, lengthM: 0.5, widthM: 0.5, thicknessM: 0.018 }]
     const small = { ...sheet, name: 'small', lengthM: 1.1, widthM: 0.6, price: 12 }
-    const dear = nestPanels({ panels, sheets: [{ ...sheet, price: 40 }, small], kerfM: 0.003 }).result
-    expect(dear.total.price).toBe(12)
+    const overPriced = nestPanels({ panels, sheets: [{ ...sheet, price: 40 }, small], kerfM: 0.003 }).result
+    expect(overPriced.total.price).toBe(12)
     const cheap = nestPanels({ panels, sheets: [{ ...sheet, price: 10 }, small], kerfM: 0.003 }).result
     expect(cheap.total.price).toBe(10)
   })

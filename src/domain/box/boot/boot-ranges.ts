@@ -1,11 +1,11 @@
 /** How a boot cuts the sizes a box may have: a leaning seat, wheel arches. */
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError } from '../../design-error.ts'
-import type { Settled } from '../layout/settle.ts'
+import type { BoxTask } from '../layout/box-task.ts'
 import { placeInBoot } from './boot-place.ts'
 import type { Axis, Ranges } from './size-limits.ts'
 
-export function standsInBoot({ request }: Settled, { width, height, depth }: Readonly<Record<Axis, number>>): boolean {
+export function standsInBoot({ request }: BoxTask, { width, height, depth }: Readonly<Record<Axis, number>>): boolean {
   const { widthM, depthM, keepOuts } = request.limits ?? {}
   if (keepOuts === undefined || widthM === undefined || depthM === undefined) return true
   return placeInBoot({ widthM: width, heightM: height, depthM: depth }, { widthM, depthM }, keepOuts) !== undefined
@@ -22,7 +22,7 @@ export function noPlace({ limits }: BoxRequest): DesignError {
 const HEIGHTS = 8
 
 /** The ranges as the boot cuts them: less depth the higher under a leaning seat, less width between wheel arches. */
-export function places({ request, fixed }: Settled, ranges: Ranges): readonly Ranges[] {
+export function places({ request, fixed }: BoxTask, ranges: Ranges): readonly Ranges[] {
   const { seatSlopeDeg, keepOuts = [], widthM = 0 } = request.limits ?? {}
   const edges = [0, widthM, ...keepOuts.flatMap(block => [block.xM, block.xM + block.widthM])]
   const widths = [...new Set(edges.flatMap(a => edges.map(b => b - a)))]

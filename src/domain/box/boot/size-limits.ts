@@ -2,7 +2,7 @@
 import type { BoxDriver } from '../../../contract/boxes/box-hardware.ts'
 import type { BoxLimits, BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError, type Fault } from '../../design-error.ts'
-import type { Settled } from '../layout/settle.ts'
+import type { BoxTask } from '../layout/box-task.ts'
 import { LEAST_OVER_SLOT_M } from '../slot/slot-port.ts'
 import { clearanceRules } from '../solids/clearances.ts'
 import { frontGaps, leastLineM } from '../solids/front-gaps.ts'
@@ -91,7 +91,7 @@ function slotNeed({ port }: BoxRequest, boardM: number, axis: Axis): number {
  *
  *   (t + z + r)·tan θ + t·(1/cos θ − 1)
  */
-function leanM({ request, fixed, slopeRad = 0 }: Settled, highestM: number): number {
+function leanM({ request, fixed, slopeRad = 0 }: BoxTask, highestM: number): number {
   const { drivers = [] } = request
   const { thicknessM: t, slopedFace } = fixed
   const theta = Math.max(0, slopeRad)
@@ -114,8 +114,8 @@ function allowed(limits: BoxLimits, axis: Axis): number | undefined {
  * @param rows  in which the drivers of the front stand
  * @returns outer sizes between which the box may lie
  */
-export function sizeRanges(settled: Settled, rows: number): Ranges {
-  const { request, fixed } = settled
+export function sizeRanges(resolved: BoxTask, rows: number): Ranges {
+  const { request, fixed } = resolved
   const { thicknessM: t, frontLayers, recessM, shape } = fixed
   const { limits = {}, outer = {} } = request
   const front = frontNeed(frontDiameters(request), rows)
@@ -123,7 +123,7 @@ export function sizeRanges(settled: Settled, rows: number): Ranges {
     width: 2 * t + Math.max(LEAST_INSIDE_M, front.width, slotNeed(request, t, 'width')),
     height:
       2 * t + Math.max(LEAST_INSIDE_M, ...(shape === 'prism' ? [] : [front.height, slotNeed(request, t, 'height')])),
-    depth: recessM + t + leanM(settled, front.highest) + Math.max(frontLayers * t + LEAST_INSIDE_M, depthNeed(request))
+    depth: recessM + t + leanM(resolved, front.highest) + Math.max(frontLayers * t + LEAST_INSIDE_M, depthNeed(request))
   }
   const range = (axis: Axis): Range => {
     const given = outer[sizeField[axis]]

@@ -2,7 +2,7 @@
 import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import type { Basis, Outcome } from '../../outcome.ts'
 import type { PortLayout } from '../slot/port-layout.ts'
-import type { Settled } from './settle.ts'
+import type { BoxTask } from './box-task.ts'
 
 function balanceBasis({ grossM3, displaced, netM3 }: BoxLayout['volume']): Basis {
   return {
@@ -18,7 +18,7 @@ function balanceBasis({ grossM3, displaced, netM3 }: BoxLayout['volume']): Basis
   }
 }
 
-function tuningBasis(port: PortLayout, netM3: number, { air, endFactor }: Settled): Basis {
+function tuningBasis(port: PortLayout, netM3: number, { air, endFactor }: BoxTask): Basis {
   return {
     quantity: 'port.tuningHz',
     formula: 'c/(2*pi)*sqrt(n*S/((L + k*sqrt(S/pi))*V))',
@@ -36,12 +36,15 @@ function tuningBasis(port: PortLayout, netM3: number, { air, endFactor }: Settle
   }
 }
 
-export function boxBasis({ volume, port, chambers }: BoxLayout, settled: Settled): readonly Basis[] {
-  const own = chambers?.find(({ name }) => name === (settled.request.port?.chamber ?? 'rear'))
-  return [balanceBasis(volume), ...(port === undefined ? [] : [tuningBasis(port, own?.netM3 ?? volume.netM3, settled)])]
+export function boxBasis({ volume, port, chambers }: BoxLayout, resolved: BoxTask): readonly Basis[] {
+  const own = chambers?.find(({ name }) => name === (resolved.request.port?.chamber ?? 'rear'))
+  return [
+    balanceBasis(volume),
+    ...(port === undefined ? [] : [tuningBasis(port, own?.netM3 ?? volume.netM3, resolved)])
+  ]
 }
 
-export const boxSources = ({ port, fit }: BoxLayout, { board }: Settled): Outcome<BoxLayout>['sources'] => [
+export const boxSources = ({ port, fit }: BoxLayout, { board }: BoxTask): Outcome<BoxLayout>['sources'] => [
   'box-geometry',
   'box-practice',
   'box-judgement',

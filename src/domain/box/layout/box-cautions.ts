@@ -7,12 +7,12 @@ import { clearanceCautions } from '../solids/clearances.ts'
 import { vibrationCautions } from '../stiffness/box-vibration.ts'
 import { standingWaveCautions } from '../stiffness/standing-waves.ts'
 import { bracingTargets } from '../stiffness/vibration-targets.ts'
+import type { BoxTask } from './box-task.ts'
 import type { BuiltBox } from './build-box.ts'
 import { boardsOf, oneDriver } from './displaced.ts'
 import { liftCautions } from './lift.ts'
-import type { Settled } from './settle.ts'
 
-function driverCautions({ request, fixed }: Settled): readonly Caution[] {
+function driverCautions({ request, fixed }: BoxTask): readonly Caution[] {
   const { drivers = [], displacement } = request
   if (displacement?.driversM3 !== undefined) return []
   return drivers.flatMap((driver, i) => {
@@ -42,15 +42,15 @@ const asSentence = ({ message, ...rest }: Caution): Caution => ({
   message: message.charAt(0).toUpperCase() + message.slice(1)
 })
 
-export function boxCautions(box: BoxLayout, built: BuiltBox, settled: Settled): readonly Caution[] {
+export function boxCautions(box: BoxLayout, built: BuiltBox, resolved: BoxTask): readonly Caution[] {
   const { clearances, port, vibration, standingWaves, fit } = box
   const found = [
     ...clearanceCautions(clearances),
     ...(port === undefined || built.port === undefined ? [] : portCautions(port, built.port)),
-    ...vibrationCautions(vibration, settled.request.bracing !== undefined),
+    ...vibrationCautions(vibration, resolved.request.bracing !== undefined),
     ...standingWaveCautions(standingWaves, vibration.wantedHz / bracingTargets.frequencyRatio),
     ...(fit === undefined ? [] : fitCautions(fit)),
-    ...driverCautions(settled),
+    ...driverCautions(resolved),
     ...liftCautions(box.massKg, box.boardMassKg)
   ]
   return found.map(asSentence)

@@ -12,8 +12,8 @@ import type { Mounted } from '../solids/mounting.ts'
 import { cupClearances, terminalHole } from '../solids/terminal-hole.ts'
 import { elbowClearances } from '../solids/tube-elbow.ts'
 import { braceBodies } from '../stiffness/brace-parts.ts'
+import type { BoxTask } from './box-task.ts'
 import type { BuiltBox } from './build-box.ts'
-import type { Settled } from './settle.ts'
 
 /** The chamber that lies behind the face of a thing. */
 const chamberOf =
@@ -33,7 +33,7 @@ function isSaid(row: Clearance, rows: readonly Clearance[]): boolean {
 }
 const wallNames = ['front', 'back', 'top', 'bottom', 'left', 'right', 'wall ']
 
-export function boxClearances(built: BuiltBox, settled: Settled): readonly Clearance[] {
+export function boxClearances(built: BuiltBox, resolved: BoxTask): readonly Clearance[] {
   const { mounted, port } = built
   const chamber = chamberOf(built)
   const besideSlot =
@@ -45,11 +45,11 @@ export function boxClearances(built: BuiltBox, settled: Settled): readonly Clear
     ...clearanceRows(chamber, mounted),
     ...besideSlot,
     ...bends,
-    ...cupClearances(terminalHole(built, settled.request.fittings?.terminal))
+    ...cupClearances(terminalHole(built, resolved.request.fittings?.terminal))
   ]
   const bodies: readonly Body[] = [
-    ...placedBodies(built, settled),
-    ...braceBodies(built, settled),
+    ...placedBodies(built, resolved),
+    ...braceBodies(built, resolved),
     ...wallBodies(built)
   ]
   const pairs = pairClearances(bodies).filter(row => !isSaid(row, onFaces))

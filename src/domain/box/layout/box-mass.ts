@@ -3,8 +3,8 @@ import type { Panel, Point3 } from '../../../contract/boxes/panel.ts'
 import { centroid } from '../../../numeric/polygon.ts'
 import { moved, onFace } from '../shell/face.ts'
 import type { Direction3 } from '../shell/panel.ts'
+import type { BoxTask } from './box-task.ts'
 import type { BuiltBox } from './build-box.ts'
-import type { Settled } from './settle.ts'
 
 interface BoxMass {
   readonly massKg: number
@@ -31,7 +31,7 @@ function panelLump({ outline, place, thicknessM, massKg }: Panel): readonly Lump
 }
 
 /** Sum of the boards and of what has a given mass; the centre is their mean weighted by mass. */
-export function boxMass(panels: readonly Panel[], { mounted }: BuiltBox, { request }: Settled): BoxMass {
+export function boxMass(panels: readonly Panel[], { mounted }: BuiltBox, { request }: BoxTask): BoxMass {
   const boards = panels.flatMap(panelLump)
   const drivers = mounted.flatMap((each): readonly Lump[] => {
     if (each.kind !== 'driver' || each.driver.massKg === undefined) return []

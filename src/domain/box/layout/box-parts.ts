@@ -7,8 +7,8 @@ import { finishPanel } from '../solids/finish-panels.ts'
 import { holesOf, holesOn } from '../solids/mounting.ts'
 import { terminalHole } from '../solids/terminal-hole.ts'
 import { braceParts } from '../stiffness/brace-parts.ts'
+import type { BoxTask } from './box-task.ts'
 import type { BuiltBox } from './build-box.ts'
-import type { Settled } from './settle.ts'
 
 const size = (panel: BarePanel, along: 'uM' | 'vM') => Math.max(...panel.outline.map(point => point[along]))
 const near = (a: number, b: number) => Math.abs(a - b) < 1e-6
@@ -60,9 +60,9 @@ function withMouth(
 }
 
 /** One by one, before equal parts are gathered. */
-export function boxParts(built: BuiltBox, settled: Settled): readonly Panel[] {
-  const { board } = settled
-  const cup = terminalHole(built, settled.request.fittings?.terminal)
+export function boxParts(built: BuiltBox, resolved: BoxTask): readonly Panel[] {
+  const { board } = resolved
+  const cup = terminalHole(built, resolved.request.fittings?.terminal)
   const shell = built.panels.map(bare => {
     const faces = built.mounted.filter(({ face }) =>
       built.panels.some(outer => outer.place === face.place && outer.wall === bare.wall)
@@ -79,5 +79,5 @@ export function boxParts(built: BuiltBox, settled: Settled): readonly Panel[] {
     ])
   })
   const port = built.port?.kind === 'slot' ? slotPanels(built.port).map(bare => finishPanel(bare, board, [])) : []
-  return [...shell, ...port, ...braceParts(built, settled)]
+  return [...shell, ...port, ...braceParts(built, resolved)]
 }

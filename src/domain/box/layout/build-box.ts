@@ -10,9 +10,9 @@ import { type BuiltPort, buildPort } from '../slot/built-port.ts'
 import { mouthOn } from '../slot/slot-port.ts'
 import { type Mounted, mountAll, withoutStrip } from '../solids/mounting.ts'
 import { type BracePlan, planVolume } from '../stiffness/brace-plan.ts'
+import type { BoxTask } from './box-task.ts'
 import { airBeforePort, type BraceAir, chambersOf, checkChambers, dividerOf, noBraceAir } from './chambers.ts'
 import { displacedRows } from './displaced.ts'
-import type { Settled } from './settle.ts'
 
 export interface BuiltBox {
   readonly sizes: ShellSizes
@@ -83,7 +83,7 @@ function braceRows(plan: BracePlan | undefined, bracesM3: number): readonly Volu
 
 /** Everything of a box that its braces and its port do not change. */
 interface Carcass {
-  readonly settled: Settled
+  readonly resolved: BoxTask
   readonly sizes: ShellSizes
   readonly inside: Inside
   readonly panels: readonly BarePanel[]
@@ -95,22 +95,22 @@ interface Carcass {
 }
 
 interface BoxTry {
-  readonly settled: Settled
+  readonly resolved: BoxTask
   readonly sizes: ShellSizes
   readonly field: string
   readonly lenient: boolean
 }
 
-function carcassOf({ settled, sizes, field, lenient }: BoxTry, braces: BraceAir): Carcass {
+function carcassOf({ resolved, sizes, field, lenient }: BoxTry, braces: BraceAir): Carcass {
   const shell = boxShell(sizes)
   const inner = innerProfile(shell, field)
   const inside = { shell, inner }
-  const divider = dividerOf(settled, inside, braces)
+  const divider = dividerOf(resolved, inside, braces)
   const panels = [...shellPanels(shell, inner), ...(divider === undefined ? [] : [divider.panel])]
   const volumes = shellVolumes(shell, inner)
-  const lining = settled.request.fittings?.lining
+  const lining = resolved.request.fittings?.lining
   return {
-    settled,
+    resolved,
     sizes,
     inside,
     panels,
@@ -122,28 +122,28 @@ function carcassOf({ settled, sizes, field, lenient }: BoxTry, braces: BraceAir)
 }
 
 /** Everything that takes air, with what is placed in the box already. */
-const allRows = ({ settled, sizes, liningM2 }: Carcass, placed: readonly VolumeRow[]): readonly VolumeRow[] =>
-  displacedRows(settled.request, sizes, liningM2, placed)
+const allRows = ({ resolved, sizes, liningM2 }: Carcass, placed: readonly VolumeRow[]): readonly VolumeRow[] =>
+  displacedRows(resolved.request, sizes, liningM2, placed)
 
 /** The box with braces of a volume: its port gets the air that is left. */
 function withBraces(carcass: Carcass, braces: BraceAir): BuiltBox {
-  const { settled, sizes, inside, panels, volumes, divider, lenient } = carcass
+  const { resolved, sizes, inside, panels, volumes, divider, lenient } = carcass
   const othersM3 = total(
     allRows(carcass, dividerRows(divider)).filter(({ item }) => item !== 'ports' && item !== 'braces')
   )
-  const given = settled.request.displacement?.bracesM3
+  const given = resolved.request.displacement?.bracesM3
   const air = given === undefined ? braces : { rearM3: given, frontM3: 0 }
-  const freeM3 = airBeforePort(settled, { grossM3: volumes.grossM3, othersM3, braces: air }, divider)
-  const port = buildPort({ settled, inside, freeM3, lenient })
+  const freeM3 = airBeforePort(resolved, { grossM3: volumes.grossM3, othersM3, braces: air }, divider)
+  const port = buildPort({ resolved, inside, freeM3, lenient })
   const placed = [
     ...portRows(port),
-    ...braceRows(settled.plan, braces.rearM3 + braces.frontM3),
+    ...braceRows(resolved.plan, braces.rearM3 + braces.frontM3),
     ...dividerRows(divider)
   ]
   const rows = allRows(carcass, placed)
   const free = (face: Face) => freePart(port, panels, face)
   const tubeInsideM = port?.kind === 'round' ? port.insideM : 0
-  const mounted = mountAll(inside, panels, settled.request, free, tubeInsideM)
+  const mounted = mountAll(inside, panels, resolved.request, free, tubeInsideM)
   checkChambers(inside, divider, mounted)
   return {
     sizes,
@@ -154,7 +154,7 @@ function withBraces(carcass: Carcass, braces: BraceAir): BuiltBox {
     rows,
     netM3: volumes.grossM3 - total(rows),
     ...(port === undefined ? {} : { port }),
-    ...(divider === undefined ? {} : { divider, chambers: chambersOf(settled, divider, rows, braces) })
+    ...(divider === undefined ? {} : { divider, chambers: chambersOf(resolved, divider, rows, braces) })
   }
 }
 
@@ -162,18 +162,18 @@ function withBraces(carcass: Carcass, braces: BraceAir): BuiltBox {
  * @param lenient  for finding sizes: a slot that finds no place is laid as near as it goes
  * @throws DesignError `no-solution` when boards, drivers or port leave nothing
  */
-export function buildBox(settled: Settled, sizes: ShellSizes, field: string, lenient = false): BuiltBox {
-  const asked = { settled, sizes, field, lenient }
+export function buildBox(resolved: BoxTask, sizes: ShellSizes, field: string, lenient = false): BuiltBox {
+  const asked = { resolved, sizes, field, lenient }
   const carcass = carcassOf(asked, noBraceAir)
   const bare = withBraces(carcass, noBraceAir)
-  const { plan, request } = settled
+  const { plan, request } = resolved
   if (plan === undefined || request.displacement?.bracesM3 !== undefined) return bare
   // Only a divider that has to leave a net volume gives way to braces.
   const isFree = request.divider?.frontNetVolumeM3 !== undefined
   const besideBraces = (braces: BraceAir) => (isFree ? carcassOf(asked, braces) : carcass)
   // A frame is cut round the slot, whose length depends on what the frames leave: twice is enough for a tenth of a millilitre.
-  const first = planVolume(bare, settled, plan)
+  const first = planVolume(bare, resolved, plan)
   const once = withBraces(besideBraces(first), first)
-  const second = planVolume(once, settled, plan)
+  const second = planVolume(once, resolved, plan)
   return withBraces(besideBraces(second), second)
 }

@@ -8,7 +8,7 @@ import { type BuiltDivider, chamberAt, dividerAt, dividerFor } from '../shell/di
 import { type Inside, moved, profilePoint } from '../shell/face.ts'
 import { type BuiltPort, openingOf, tubePanel, tubeVolume } from '../slot/built-port.ts'
 import { type Mounted, tubeInside } from '../solids/mounting.ts'
-import type { Settled } from './settle.ts'
+import type { BoxTask } from './box-task.ts'
 
 /** Wood of the braces in each chamber; a box of one chamber has all of it in the rear [m³]. */
 export interface BraceAir {
@@ -21,31 +21,31 @@ export const noBraceAir: BraceAir = { rearM3: 0, frontM3: 0 }
 const isInFront = (port: BoxRequest['port']): port is RoundPort => port?.kind === 'round' && port.chamber === 'front'
 
 /** Drivers on the divider whose magnet looks forward. */
-function reversedM3({ request }: Settled): number {
+function reversedM3({ request }: BoxTask): number {
   const reversed = (request.drivers ?? []).filter(({ face, mount }) => face === 'divider' && mount === 'reversed')
   return reversed.reduce((sum, { displacementM3 = 0, count = 1 }) => sum + displacementM3 * count, 0)
 }
 
 /** Tubes of the front chamber before it has its size: their length is given, or follows from its net volume. */
-function frontTubesM3(settled: Settled, frontNetM3: number): number {
-  const { port, displacement } = settled.request
+function frontTubesM3(resolved: BoxTask, frontNetM3: number): number {
+  const { port, displacement } = resolved.request
   if (!isInFront(port)) return 0
   if (displacement?.portsM3 !== undefined) return displacement.portsM3
-  const panelM = tubePanel(settled, port)
+  const panelM = tubePanel(resolved, port)
   if (port.tuningHz === undefined) return tubeVolume(port, tubeInside(port, panelM))
-  const opening = openingOf(port, settled.endFactor, 0)
-  const lengthM = lengthForTuning(opening, port.tuningHz, frontNetM3, settled.air.soundSpeedMPerS)
+  const opening = openingOf(port, resolved.endFactor, 0)
+  const lengthM = lengthForTuning(opening, port.tuningHz, frontNetM3, resolved.air.soundSpeedMPerS)
   return tubeVolume(port, Math.max(0, lengthM - panelM))
 }
 
 /** @param braces  wood of the braces in the front chamber [m³], which a net volume asked for has to be kept free of */
-export function dividerOf(settled: Settled, inside: Inside, { frontM3 }: BraceAir): BuiltDivider | undefined {
-  const { divider } = settled.request
+export function dividerOf(resolved: BoxTask, inside: Inside, { frontM3 }: BraceAir): BuiltDivider | undefined {
+  const { divider } = resolved.request
   if (divider === undefined) return undefined
-  const { thicknessM } = settled.fixed
+  const { thicknessM } = resolved.fixed
   if (divider.fromFrontM !== undefined) return dividerAt(inside, divider.fromFrontM, thicknessM)
   const net = divider.frontNetVolumeM3 ?? 0
-  return dividerFor(inside, net + frontTubesM3(settled, net) + reversedM3(settled) + frontM3, thicknessM)
+  return dividerFor(inside, net + frontTubesM3(resolved, net) + reversedM3(resolved) + frontM3, thicknessM)
 }
 
 /**
@@ -54,13 +54,13 @@ export function dividerOf(settled: Settled, inside: Inside, { frontM3 }: BraceAi
  * @param othersM3  everything that takes air but ports and braces, the divider among it
  */
 export function airBeforePort(
-  settled: Settled,
+  resolved: BoxTask,
   { grossM3, othersM3, braces }: { readonly grossM3: number; readonly othersM3: number; readonly braces: BraceAir },
   divider: BuiltDivider | undefined
 ): number {
   if (divider === undefined) return grossM3 - othersM3 - braces.rearM3
-  const ahead = reversedM3(settled)
-  return isInFront(settled.request.port)
+  const ahead = reversedM3(resolved)
+  return isInFront(resolved.request.port)
     ? divider.frontGrossM3 - ahead - braces.frontM3
     : divider.rearGrossM3 - (othersM3 - divider.boardM3 - ahead) - braces.rearM3
 }
@@ -68,13 +68,13 @@ export function airBeforePort(
 const total = (rows: readonly VolumeRow[]) => rows.reduce((sum, { volumeM3 }) => sum + volumeM3, 0)
 
 export function chambersOf(
-  settled: Settled,
+  resolved: BoxTask,
   divider: BuiltDivider,
   rows: readonly VolumeRow[],
   { frontM3 }: BraceAir
 ): readonly Chamber[] {
   const ports = total(rows.filter(({ item }) => item === 'ports'))
-  const front = reversedM3(settled) + frontM3 + (isInFront(settled.request.port) ? ports : 0)
+  const front = reversedM3(resolved) + frontM3 + (isInFront(resolved.request.port) ? ports : 0)
   const rear = total(rows) - front - divider.boardM3
   const chamber = (name: Chamber['name'], grossM3: number, displacedM3: number): Chamber => ({
     name,

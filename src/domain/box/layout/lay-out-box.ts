@@ -17,10 +17,10 @@ import { boxCautions } from './box-cautions.ts'
 import { boxClearances } from './box-clearances.ts'
 import { boxMass } from './box-mass.ts'
 import { boxParts } from './box-parts.ts'
+import { type BoxTask, boxTask } from './box-task.ts'
 import { type BuiltBox, buildBox } from './build-box.ts'
 import { airOfPort } from './chambers.ts'
 import { displacedTotals } from './displaced.ts'
-import { type Settled, settle } from './settle.ts'
 import { solveSizes } from './solve-sizes.ts'
 
 function outerSize({ sizes, inside }: BuiltBox): OuterSize {
@@ -57,24 +57,27 @@ function volumeBalance(built: BuiltBox, target: number | undefined): BoxLayout['
 const MOST_TURNS = 8
 
 /** Braces by turns: their volume changes the size of the box, its size what it needs. */
-function bracedBox(settled: Settled): { readonly settled: Settled; readonly built: BuiltBox } {
-  let turn: { settled: Settled; built: BuiltBox } = { settled, built: buildBox(settled, solveSizes(settled), 'outer') }
-  const { bracing, displacement } = settled.request
+function bracedBox(resolved: BoxTask): { readonly resolved: BoxTask; readonly built: BuiltBox } {
+  let turn: { resolved: BoxTask; built: BuiltBox } = {
+    resolved,
+    built: buildBox(resolved, solveSizes(resolved), 'outer')
+  }
+  const { bracing, displacement } = resolved.request
   if (bracing === undefined || displacement?.bracesM3 !== undefined) return turn
   for (let count = 0; count < MOST_TURNS; count++) {
-    const before = turn.settled.plan ?? noBraces
-    const plan = joined(before, planBraces(turn.built, turn.settled))
+    const before = turn.resolved.plan ?? noBraces
+    const plan = joined(before, planBraces(turn.built, turn.resolved))
     if (samePlan(before, plan)) break
-    const next = { ...settled, plan }
-    turn = { settled: next, built: buildBox(next, solveSizes(next), 'outer') }
+    const next = { ...resolved, plan }
+    turn = { resolved: next, built: buildBox(next, solveSizes(next), 'outer') }
   }
   return turn
 }
 
-function layoutOf(built: BuiltBox, settled: Settled): BoxLayout {
-  const { request, fixed, air } = settled
+function layoutOf(built: BuiltBox, resolved: BoxTask): BoxLayout {
+  const { request, fixed, air } = resolved
   const [outer, inner] = [outerSize(built), innerSize(built.inside)]
-  const single = boxParts(built, settled)
+  const single = boxParts(built, resolved)
   const panels = gathered(single)
   const fit = boxFit(request.limits, outer)
   return {
@@ -84,15 +87,15 @@ function layoutOf(built: BuiltBox, settled: Settled): BoxLayout {
     volume: volumeBalance(built, request.netVolumeM3),
     panels,
     boardAreaM2: panels.reduce((sum, panel) => sum + blankArea(panel) * panel.quantity, 0),
-    clearances: boxClearances(built, settled),
+    clearances: boxClearances(built, resolved),
     ...(built.port === undefined
       ? {}
-      : { port: portLayout(built.port, airOfPort(built.netM3, built.chambers, built.port), { settled }) }),
-    vibration: boxVibration(built, settled),
+      : { port: portLayout(built.port, airOfPort(built.netM3, built.chambers, built.port), { resolved }) }),
+    vibration: boxVibration(built, resolved),
     standingWaves: standingWaves(inner, air.soundSpeedMPerS),
     ...(fit === undefined ? {} : { fit }),
     ...(built.chambers === undefined ? {} : { chambers: built.chambers }),
-    ...boxMass(single, built, settled)
+    ...boxMass(single, built, resolved)
   }
 }
 
@@ -108,13 +111,13 @@ function layoutOf(built: BuiltBox, settled: Settled): BoxLayout {
  */
 export function layOutBox(request: BoxRequest): Outcome<BoxLayout> {
   const assume: Assumptions = assumptions()
-  const { settled, built } = bracedBox(settle(request, assume))
-  const result = layoutOf(built, settled)
+  const { resolved, built } = bracedBox(boxTask(request, assume))
+  const result = layoutOf(built, resolved)
   return {
     result,
-    cautions: boxCautions(result, built, settled),
+    cautions: boxCautions(result, built, resolved),
     assumed: assume.list,
-    sources: boxSources(result, settled),
-    basis: boxBasis(result, settled)
+    sources: boxSources(result, resolved),
+    basis: boxBasis(result, resolved)
   }
 }

@@ -15,22 +15,22 @@ import {
 } from '../boot/size-limits.ts'
 import type { ShellSizes } from '../shell/box-shell.ts'
 import { boxClearances } from './box-clearances.ts'
+import type { BoxTask } from './box-task.ts'
 import { buildBox } from './build-box.ts'
-import type { Settled } from './settle.ts'
 import { type Candidate, type Three, tooLarge, tooSmall } from './size-refusals.ts'
 
 /** Inside width : height : depth that a balanced box keeps where the limits let it. */
 const preferredRatio = { width: 1.62, height: 1, depth: 0.62 } as const
 
-function sizesOf({ fixed, slopeRad, request }: Settled, { width, height, depth }: Three): ShellSizes {
+function sizesOf({ fixed, slopeRad, request }: BoxTask, { width, height, depth }: Three): ShellSizes {
   const topDepthM = slopeRad === undefined ? (request.outer?.topDepthM ?? depth) : depth - height * Math.tan(slopeRad)
   return { ...fixed, widthM: width, heightM: height, depthM: depth, topDepthM }
 }
 
 /** Net volume, or −∞ where the boards leave no inside. */
-function netOf(settled: Settled, three: Three): number {
+function netOf(resolved: BoxTask, three: Three): number {
   try {
-    return buildBox(settled, sizesOf(settled, three), 'outer', true).netM3
+    return buildBox(resolved, sizesOf(resolved, three), 'outer', true).netM3
   } catch (error) {
     if (error instanceof DesignError && error.code === 'no-solution') return -Infinity
     throw error
@@ -75,10 +75,10 @@ function reached(low: number, high: number, excess: (value: number) => number): 
 }
 
 /** Every free size but the last on the saw's step, then the last one solved again and put on the step that comes nearest. */
-function onSawStep(settled: Settled, ranges: Ranges, three: Three, target: number): Candidate {
-  const step = settled.sawStepM
+function onSawStep(resolved: BoxTask, ranges: Ranges, three: Three, target: number): Candidate {
+  const step = resolved.sawStepM
   const free = freeAxes(ranges)
-  if (free.length === 0) return { three, netM3: netOf(settled, three) }
+  if (free.length === 0) return { three, netM3: netOf(resolved, three) }
   const steps = (count: number) => Math.round(count * step * 1e9) / 1e9
   const onStep = (value: number, { min, max }: { min: number; max: number }) => {
     const near = steps(Math.round(value / step))
@@ -92,13 +92,13 @@ function onSawStep(settled: Settled, ranges: Ranges, three: Three, target: numbe
   ) as unknown as Three
   const at = (value: number): Three => ({ ...rounded, [last]: value })
   const { min, max } = ranges[last]
-  const exact = reached(min, max, value => netOf(settled, at(value)) - target)
+  const exact = reached(min, max, value => netOf(resolved, at(value)) - target)
   const near = [steps(Math.floor(exact / step)), steps(Math.ceil(exact / step))].filter(
     value => value >= min - 1e-9 && value <= max + 1e-9
   )
   const options = (near.length > 0 ? near : [onStep(exact, ranges[last])]).map(value => ({
     three: at(value),
-    netM3: netOf(settled, at(value))
+    netM3: netOf(resolved, at(value))
   }))
   return options.reduce((a, b) => (Math.abs(b.netM3 - target) < Math.abs(a.netM3 - target) ? b : a))
 }
@@ -107,16 +107,16 @@ function onSawStep(settled: Settled, ranges: Ranges, three: Three, target: numbe
 const SAME_VOLUME = 0.005
 
 /** Ranges solved; the fixed axis, when given, keeps one size. */
-function solveIn(settled: Settled, target: number, ranges: Ranges): Candidate | DesignError {
-  const { request, fixed } = settled
+function solveIn(resolved: BoxTask, target: number, ranges: Ranges): Candidate | DesignError {
+  const { request, fixed } = resolved
   const path = pathOf(request.strategy ?? 'balanced', ranges, fixed.thicknessM)
-  const most = { three: path(1), netM3: netOf(settled, path(1)) }
+  const most = { three: path(1), netM3: netOf(resolved, path(1)) }
   if (most.netM3 < target) return tooLarge(target, most, request)
-  const three = path(reached(0, 1, value => netOf(settled, path(value)) - target))
-  const netM3 = netOf(settled, three)
+  const three = path(reached(0, 1, value => netOf(resolved, path(value)) - target))
+  const netM3 = netOf(resolved, three)
   return netM3 > target * (1 + SAME_VOLUME)
     ? tooSmall(target, { three, netM3 }, ranges)
-    : onSawStep(settled, ranges, three, target)
+    : onSawStep(resolved, ranges, three, target)
 }
 
 /** How far a box is from the preferred proportions. */
@@ -133,10 +133,10 @@ const nudges = Array.from({ length: 16 }, (_, i) => (i % 2 === 0 ? 1 : -1) * 0.0
 const TOUCH_M = 10e-3
 
 /** The port fits, no driver touches, and the volume is met. */
-function holds(settled: Settled, { three, netM3 }: Candidate, target: number): boolean {
+function holds(resolved: BoxTask, { three, netM3 }: Candidate, target: number): boolean {
   try {
-    const built = buildBox(settled, sizesOf(settled, three), 'outer')
-    const touches = boxClearances(built, settled).some(({ availableM, passes }) => !passes && availableM < TOUCH_M)
+    const built = buildBox(resolved, sizesOf(resolved, three), 'outer')
+    const touches = boxClearances(built, resolved).some(({ availableM, passes }) => !passes && availableM < TOUCH_M)
     return !touches && Math.abs(netM3 / target - 1) < SAME_VOLUME
   } catch (error) {
     if (error instanceof DesignError && error.code === 'no-solution') return false
@@ -148,26 +148,26 @@ function holds(settled: Settled, { three, netM3 }: Candidate, target: number): b
  * A slot fits only in bands of length: a bend needs its legs. Where the best box falls between two bands, the nearest other
  * depth or height that takes the slot is used instead.
  */
-function nudged(settled: Settled, best: Candidate, target: number, ranges: Ranges): Candidate {
-  if (holds(settled, best, target)) return best
+function nudged(resolved: BoxTask, best: Candidate, target: number, ranges: Ranges): Candidate {
+  if (holds(resolved, best, target)) return best
   for (const axis of ['depth', 'height'] as const) {
     const { min, max } = ranges[axis]
     for (const share of nudges) {
-      const size = Math.round((best.three[axis] * (1 + share)) / settled.sawStepM) * settled.sawStepM
+      const size = Math.round((best.three[axis] * (1 + share)) / resolved.sawStepM) * resolved.sawStepM
       if (max === min || size < min || size > max) continue
-      const other = solveIn(settled, target, { ...ranges, [axis]: { min: size, max: size } })
-      if (!(other instanceof DesignError) && holds(settled, other, target)) return other
+      const other = solveIn(resolved, target, { ...ranges, [axis]: { min: size, max: size } })
+      if (!(other instanceof DesignError) && holds(resolved, other, target)) return other
     }
   }
   return best
 }
 
 /** Of all refusals the one that comes nearest to the volume asked for; a box that its place has no room for is farthest. */
-function nearestMiss(tries: readonly (Candidate | DesignError)[], target: number): DesignError | undefined {
-  const refusals = tries.filter(each => each instanceof DesignError)
+function nearestMiss(attempts: readonly (Candidate | DesignError)[], target: number): DesignError | undefined {
+  const refusals = attempts.filter(each => each instanceof DesignError)
   const miss = ({ faults: [first] }: DesignError) =>
     first?.field === 'netVolumeM3' ? Math.abs((first.maximum ?? first.minimum ?? Infinity) - target) : Infinity
-  return refusals.length < tries.length || refusals.length === 0
+  return refusals.length < attempts.length || refusals.length === 0
     ? undefined
     : refusals.reduce((a, b) => (miss(b) < miss(a) ? b : a))
 }
@@ -185,16 +185,16 @@ const apartFromWidth = ({ width, height, depth }: Ranges) =>
  * Each range solved. A balanced box that stands in a width leaves its proportions only further in a narrower one, so the
  * narrower ones are not looked at: twelve blocks in a boot give hundreds.
  */
-function triesOf(settled: Settled, choices: readonly Ranges[], target: number): readonly SizeTry[] {
-  const { request } = settled
+function attemptsOf(resolved: BoxTask, choices: readonly Ranges[], target: number): readonly SizeTry[] {
+  const { request } = resolved
   const balanced = (request.strategy ?? 'balanced') === 'balanced'
   const stands = new Set<string>()
   return choices
     .toSorted((a, b) => b.width.max - a.width.max)
     .flatMap(ranges => {
       if (balanced && stands.has(apartFromWidth(ranges))) return []
-      const solved = noFit(rangeFaults(ranges, request.limits)) ?? solveIn(settled, target, ranges)
-      if (!(solved instanceof DesignError) && standsInBoot(settled, solved.three)) stands.add(apartFromWidth(ranges))
+      const solved = noFit(rangeFaults(ranges, request.limits)) ?? solveIn(resolved, target, ranges)
+      if (!(solved instanceof DesignError) && standsInBoot(resolved, solved.three)) stands.add(apartFromWidth(ranges))
       return [{ ranges, solved }]
     })
 }
@@ -206,14 +206,14 @@ function triesOf(settled: Settled, choices: readonly Ranges[], target: number): 
  * @validity Net volume within half a saw step of the last solved size: below 0.5 % for boxes over 10 L on 1 mm.
  * @source derived: one root on a monotone path
  */
-export function solveSizes(settled: Settled): ShellSizes {
-  const { request, fixed } = settled
+export function solveSizes(resolved: BoxTask): ShellSizes {
+  const { request, fixed } = resolved
   const { outer = {}, netVolumeM3, prism } = request
   const given = { width: outer.widthM, height: outer.heightM, depth: outer.depthM }
   const isSet = (axis: Axis) => given[axis] !== undefined || (prism !== undefined && axis !== 'height')
   if (axes.every(isSet)) {
     const { width = 0, height = 0, depth = 0 } = given
-    return sizesOf(settled, { width, height, depth })
+    return sizesOf(resolved, { width, height, depth })
   }
   if (netVolumeM3 === undefined) {
     throw new DesignError('missing-input', {
@@ -222,21 +222,21 @@ export function solveSizes(settled: Settled): ShellSizes {
     })
   }
   const most = fixed.shape === 'prism' ? 1 : Math.max(1, Math.min(frontDiameters(request).length, 4))
-  const choices = Array.from({ length: most }, (_, i) => sizeRanges(settled, i + 1)).flatMap(ranges =>
-    places(settled, ranges)
+  const choices = Array.from({ length: most }, (_, i) => sizeRanges(resolved, i + 1)).flatMap(ranges =>
+    places(resolved, ranges)
   )
-  const tries = triesOf(settled, choices, netVolumeM3)
-  const found = tries.flatMap(({ ranges, solved }) =>
-    solved instanceof DesignError || !standsInBoot(settled, solved.three) ? [] : [{ ranges, solved }]
+  const attempts = attemptsOf(resolved, choices, netVolumeM3)
+  const found = attempts.flatMap(({ ranges, solved }) =>
+    solved instanceof DesignError || !standsInBoot(resolved, solved.three) ? [] : [{ ranges, solved }]
   )
   const [first, ...rest] = found
   if (first === undefined)
     throw (
       nearestMiss(
-        tries.map(({ solved }) => solved),
+        attempts.map(({ solved }) => solved),
         netVolumeM3
       ) ?? noPlace(request)
     )
   const best = rest.reduce((a, b) => (strain(b.solved) < strain(a.solved) ? b : a), first)
-  return sizesOf(settled, nudged(settled, best.solved, netVolumeM3, best.ranges).three)
+  return sizesOf(resolved, nudged(resolved, best.solved, netVolumeM3, best.ranges).three)
 }

@@ -1,7 +1,7 @@
 /** A port of given length, or of the length that a tuning wants with the air that is left. */
 import { DesignError } from '../../design-error.ts'
 import { lengthForTuning, type Opening } from '../../port/port-tuning.ts'
-import type { Settled } from '../layout/settle.ts'
+import type { BoxTask } from '../layout/box-task.ts'
 import type { BoxPort, RoundPort } from '../request/box-request.ts'
 import type { Inside } from '../shell/face.ts'
 import { tubeInside, tubeOuter } from '../solids/mounting.ts'
@@ -19,7 +19,7 @@ interface BuiltTube {
 export type BuiltPort = BuiltSlot | BuiltTube
 
 interface PortContext {
-  readonly settled: Settled
+  readonly resolved: BoxTask
   readonly inside: Inside
   /** What is left of the inside before the port is set in [m³]. */
   readonly freeM3: number
@@ -31,7 +31,7 @@ interface PortContext {
 const LENGTH_STEP_M = 1e-3
 
 /** Board of the face a tube stands in [m]. */
-export function tubePanel({ fixed }: Settled, { face = 'front' }: RoundPort): number {
+export function tubePanel({ fixed }: BoxTask, { face = 'front' }: RoundPort): number {
   return face === 'front' ? fixed.thicknessM * fixed.frontLayers : fixed.thicknessM
 }
 
@@ -43,8 +43,8 @@ export function tubeVolume(port: RoundPort, insideM: number): number {
   return count * (Math.PI / 4) * (outer ** 2 * insideM + flange)
 }
 
-function buildTube(settled: Settled, port: RoundPort, lengthM: number | undefined): BuiltTube {
-  const panelM = tubePanel(settled, port)
+function buildTube(resolved: BoxTask, port: RoundPort, lengthM: number | undefined): BuiltTube {
+  const panelM = tubePanel(resolved, port)
   const insideM = lengthM === undefined ? tubeInside(port, panelM) : Math.max(0, lengthM - panelM)
   const takenM3 = tubeVolume(port, insideM)
   return { kind: 'round', port, lengthM: lengthM ?? insideM + panelM, insideM, takenM3, fits: true }
@@ -86,9 +86,10 @@ function forTuning(
   build: (lengthM: number) => BuiltPort,
   opening: Opening
 ): BuiltPort {
-  const { settled, freeM3, lenient } = context
-  const leastM = port.kind === 'round' ? tubePanel(settled, port) : settled.fixed.thicknessM * settled.fixed.frontLayers
-  const given = settled.request.displacement?.portsM3
+  const { resolved, freeM3, lenient } = context
+  const leastM =
+    port.kind === 'round' ? tubePanel(resolved, port) : resolved.fixed.thicknessM * resolved.fixed.frontLayers
+  const given = resolved.request.displacement?.portsM3
   let built: BuiltPort | undefined
   let lengthM = leastM
   let isShort = false
@@ -98,13 +99,14 @@ function forTuning(
       throw new DesignError('no-solution', { field: 'port', detail: 'The port would fill the box.' })
     }
     const next =
-      lengthForTuning(opening, wantedHz, netM3, settled.air.soundSpeedMPerS) + (built === undefined ? 0 : cutOff(built))
+      lengthForTuning(opening, wantedHz, netM3, resolved.air.soundSpeedMPerS) +
+      (built === undefined ? 0 : cutOff(built))
     const used = Math.max(next, leastM)
     isShort = next < leastM
-    const settledNow = Math.abs(used - lengthM) < 1e-6
+    const convergedNow = Math.abs(used - lengthM) < 1e-6
     lengthM = used
     built = build(lengthM)
-    if (settledNow) break
+    if (convergedNow) break
   }
   if (isShort && !lenient) throw tooHigh(wantedHz)
   return build(Math.round(lengthM / LENGTH_STEP_M) * LENGTH_STEP_M)
@@ -112,17 +114,17 @@ function forTuning(
 
 /** @throws DesignError `missing-input`, `conflicting-input`, `no-solution`, `out-of-range` */
 export function buildPort(context: PortContext): BuiltPort | undefined {
-  const { settled, inside, lenient } = context
-  const { port } = settled.request
+  const { resolved, inside, lenient } = context
+  const { port } = resolved.request
   if (port === undefined) return undefined
   oneLength(port)
   if (port.kind === 'round') {
-    const build = (lengthM: number | undefined) => buildTube(settled, port, lengthM)
+    const build = (lengthM: number | undefined) => buildTube(resolved, port, lengthM)
     return port.tuningHz === undefined
       ? build(port.lengthM)
-      : forTuning(context, port, port.tuningHz, build, openingOf(port, settled.endFactor, 0))
+      : forTuning(context, port, port.tuningHz, build, openingOf(port, resolved.endFactor, 0))
   }
-  const space = slotSpace(inside, port, settled.fixed.thicknessM)
+  const space = slotSpace(inside, port, resolved.fixed.thicknessM)
   const build = (lengthM: number, mild: boolean) => buildSlot(space, lengthM, mild)
   if (port.tuningHz === undefined) return build(port.lengthM ?? 0, lenient)
   const found = forTuning(
@@ -130,7 +132,7 @@ export function buildPort(context: PortContext): BuiltPort | undefined {
     port,
     port.tuningHz,
     length => build(length, true),
-    openingOf(port, settled.endFactor, space.widthM)
+    openingOf(port, resolved.endFactor, space.widthM)
   )
   return lenient || found.fits
     ? found
@@ -138,9 +140,9 @@ export function buildPort(context: PortContext): BuiltPort | undefined {
 }
 
 /** The length a slot that found no place would have needed, for the refusal. */
-function wantedLength(found: BuiltSlot, { freeM3, settled }: PortContext, wantedHz: number, widthM: number): number {
-  const { port } = settled.request
+function wantedLength(found: BuiltSlot, { freeM3, resolved }: PortContext, wantedHz: number, widthM: number): number {
+  const { port } = resolved.request
   if (port?.kind !== 'slot') return 0
-  const opening = openingOf(port, settled.endFactor, widthM)
-  return lengthForTuning(opening, wantedHz, freeM3 - found.takenM3, settled.air.soundSpeedMPerS) + cutOff(found)
+  const opening = openingOf(port, resolved.endFactor, widthM)
+  return lengthForTuning(opening, wantedHz, freeM3 - found.takenM3, resolved.air.soundSpeedMPerS) + cutOff(found)
 }

@@ -2,7 +2,7 @@
 import { type Caution, caution } from '../../caution.ts'
 import { gapEnd, wallSlotEnd } from '../../port/bends.ts'
 import { endLength, FLANGED_END, tuningHz } from '../../port/port-tuning.ts'
-import type { Settled } from '../layout/settle.ts'
+import type { BoxTask } from '../layout/box-task.ts'
 import { type BuiltPort, cutOff, openingOf } from './built-port.ts'
 import type { BuiltSlot } from './slot-port.ts'
 import { heightAtMouth } from './slot-run.ts'
@@ -41,12 +41,12 @@ function placedEnd({ run, space }: BuiltSlot): number {
   return heightM * Math.max(above, facing)
 }
 
-export function portLayout(built: BuiltPort, netM3: number, { settled }: { settled: Settled }): PortLayout {
-  const { port } = settled.request
-  const c = settled.air.soundSpeedMPerS
+export function portLayout(built: BuiltPort, netM3: number, { resolved }: { resolved: BoxTask }): PortLayout {
+  const { port } = resolved.request
+  const c = resolved.air.soundSpeedMPerS
   const widthM = built.kind === 'slot' ? built.space.widthM : 0
   const given = built.kind === 'slot' ? port : built.port
-  const opening = openingOf(given as NonNullable<typeof given>, settled.endFactor, widthM)
+  const opening = openingOf(given as NonNullable<typeof given>, resolved.endFactor, widthM)
   const lengthM = built.kind === 'slot' ? built.run.centreLineM : built.lengthM
   const acousticLengthM = lengthM - cutOff(built)
   const tuning = tuningHz(opening, acousticLengthM, netM3, c)

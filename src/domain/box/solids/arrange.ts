@@ -47,11 +47,11 @@ export function arrange(clear: Polygon, diameters: readonly number[]): readonly 
     return [{ uM: x, vM: y }]
   }
   const most = Math.min(diameters.length, 4)
-  const tries = Array.from({ length: most }, (_, i) => [
+  const attempts = Array.from({ length: most }, (_, i) => [
     inRows(clear, diameters, i + 1, true),
     inRows(clear, diameters, i + 1, false)
   ])
-  const [first, ...rest] = tries.flat()
+  const [first, ...rest] = attempts.flat()
   if (first === undefined) return []
   return rest.reduce((best, next) => (next.gapM > best.gapM + 1e-9 ? next : best), first).centres
 }

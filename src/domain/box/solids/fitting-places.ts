@@ -2,8 +2,8 @@
 import type { BoxFittings } from '../../../contract/boxes/box-hardware.ts'
 import type { FaceName } from '../../../contract/boxes/words.ts'
 import { bounds } from '../../../numeric/polygon.ts'
+import type { BoxTask } from '../layout/box-task.ts'
 import type { BuiltBox } from '../layout/build-box.ts'
-import type { Settled } from '../layout/settle.ts'
 import { type Face, findFace, moved, onFace } from '../shell/face.ts'
 import { type Body, hardwareBodies, wallBodies } from './bodies.ts'
 import { bodyGap } from './body-pairs.ts'
@@ -35,7 +35,7 @@ const amplifierFaces: readonly FaceName[] = ['back', 'left', 'right', 'top', 'bo
 const tryShares = [0.5, 0, 1, 0.25, 0.75]
 const PLAY_M = 2e-3
 
-function triesOn(face: Face, size: Amplifier): readonly Body[] {
+function attemptsOn(face: Face, size: Amplifier): readonly Body[] {
   const box = bounds(face.clear)
   return [false, true].flatMap(turned => {
     const [across, up] = turned ? [size.heightM, size.widthM] : [size.widthM, size.heightM]
@@ -56,7 +56,7 @@ function amplifierBody(built: BuiltBox, size: Amplifier, others: readonly Body[]
   for (const name of amplifierFaces) {
     if (!built.panels.some(panel => panel.name === name && panel.layer === 0)) continue
     const face = findFace(built.inside, built.panels, name, 'fittings.amplifier')
-    for (const body of triesOn(face, size)) {
+    for (const body of attemptsOn(face, size)) {
       const gapM = Math.min(...others.map(other => bodyGap(body, other, 0)))
       if (best === undefined || gapM > best.gapM) best = { body, gapM }
       if (gapM >= 0) return body
@@ -65,15 +65,15 @@ function amplifierBody(built: BuiltBox, size: Amplifier, others: readonly Body[]
   return best?.body
 }
 
-function cupBodies(built: BuiltBox, { request }: Settled): readonly Body[] {
+function cupBodies(built: BuiltBox, { request }: BoxTask): readonly Body[] {
   const cup = terminalHole(built, request.fittings?.terminal)
   return cup === undefined ? [] : cupBody(cup.face, cup.hole, request.fittings?.terminal)
 }
 
 /** Everything in a box that has its place before the braces. */
-export function placedBodies(built: BuiltBox, settled: Settled): readonly Body[] {
-  const standing = [...hardwareBodies(built), ...cupBodies(built, settled)]
-  const size = settled.request.fittings?.amplifier
+export function placedBodies(built: BuiltBox, resolved: BoxTask): readonly Body[] {
+  const standing = [...hardwareBodies(built), ...cupBodies(built, resolved)]
+  const size = resolved.request.fittings?.amplifier
   if (size === undefined) return standing
   const amplifier = amplifierBody(built, size, [...standing, ...wallBodies(built)])
   return amplifier === undefined ? standing : [...standing, amplifier]

@@ -1,7 +1,7 @@
 /** How stiff a built box is, face by face, and what still falls short. */
 import { type Caution, caution } from '../../caution.ts'
+import type { BoxTask } from '../layout/box-task.ts'
 import type { BuiltBox } from '../layout/build-box.ts'
-import type { Settled } from '../layout/settle.ts'
 import { type BracePlan, boxPressure, noBraces, placeBraces, wantedFrequency } from './brace-plan.ts'
 import { bareFrequencies, bracedFrequency, faceBending } from './face-strength.ts'
 import { bracingTargets } from './vibration-targets.ts'
@@ -35,24 +35,24 @@ interface BoxVibration {
   readonly movedSharePercent?: number
 }
 
-function conesM3({ request }: Settled): number {
+function conesM3({ request }: BoxTask): number {
   return (request.drivers ?? []).reduce((sum, { sdM2 = 0, xmaxM = 0, count = 1 }) => sum + sdM2 * xmaxM * count, 0)
 }
 
-export function boxVibration(built: BuiltBox, settled: Settled): BoxVibration {
-  const plan: BracePlan = settled.plan ?? noBraces
-  const wantedHz = wantedFrequency(settled)
-  const pressurePa = boxPressure(settled, built.netM3)
-  const faces = placeBraces(built, settled, plan).faces.map(({ face, spans }): FaceVibration => {
+export function boxVibration(built: BuiltBox, resolved: BoxTask): BoxVibration {
+  const plan: BracePlan = resolved.plan ?? noBraces
+  const wantedHz = wantedFrequency(resolved)
+  const pressurePa = boxPressure(resolved, built.netM3)
+  const faces = placeBraces(built, resolved, plan).faces.map(({ face, spans }): FaceVibration => {
     const battens = Math.max(0, ...spans.map(each => each.battens.length))
-    const builtHz = bracedFrequency(face, spans, built, settled)
-    const bending = pressurePa === undefined ? undefined : faceBending(face, spans, settled, pressurePa)
+    const builtHz = bracedFrequency(face, spans, built, resolved)
+    const bending = pressurePa === undefined ? undefined : faceBending(face, spans, resolved, pressurePa)
     return {
       face: face.name,
       lengthM: Math.max(face.alongM, face.acrossM),
       widthM: Math.min(face.alongM, face.acrossM),
       thicknessM: face.thicknessM,
-      ...bareFrequencies(face, settled),
+      ...bareFrequencies(face, resolved),
       frames: face.held.length,
       battens,
       builtHz,
@@ -61,7 +61,7 @@ export function boxVibration(built: BuiltBox, settled: Settled): BoxVibration {
       ...(bending === undefined ? {} : { largestBendingM: bending.largestM, displacedM3: bending.displacedM3 })
     }
   })
-  const cones = conesM3(settled)
+  const cones = conesM3(resolved)
   const moved = faces.reduce((sum, { displacedM3 = 0 }) => sum + displacedM3, 0)
   return {
     wantedHz,

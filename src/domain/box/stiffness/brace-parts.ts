@@ -1,7 +1,7 @@
 /** Frames and battens as parts of the cut list and as bodies. */
 import type { Panel } from '../../../contract/boxes/panel.ts'
+import type { BoxTask } from '../layout/box-task.ts'
 import type { BuiltBox } from '../layout/build-box.ts'
-import type { Settled } from '../layout/settle.ts'
 import type { Body } from '../solids/bodies.ts'
 import { finishPanel } from '../solids/finish-panels.ts'
 import { BATTEN_HEIGHT_M, battenLengthM } from './batten-places.ts'
@@ -9,7 +9,7 @@ import { frameBodies } from './brace-bodies.ts'
 import { noBraces, type PlacedBraces, placeBraces } from './brace-plan.ts'
 import { type Frame, framePanel } from './brace-windows.ts'
 
-function batten(name: string, length: number, { fixed, board }: Settled): Panel {
+function batten(name: string, length: number, { fixed, board }: BoxTask): Panel {
   return {
     name,
     role: 'brace',
@@ -32,10 +32,10 @@ function batten(name: string, length: number, { fixed, board }: Settled): Panel 
   }
 }
 
-function bracesOf(built: BuiltBox, settled: Settled): PlacedBraces {
-  const { plan, request } = settled
+function bracesOf(built: BuiltBox, resolved: BoxTask): PlacedBraces {
+  const { plan, request } = resolved
   const given = plan === undefined || request.displacement?.bracesM3 !== undefined
-  return placeBraces(built, settled, given ? noBraces : plan)
+  return placeBraces(built, resolved, given ? noBraces : plan)
 }
 
 /** Frames of two chambers bear the same number. */
@@ -54,22 +54,24 @@ const battensOf = ({ faces }: PlacedBraces) =>
     return all.map((each, i) => ({ ...each, name: `batten, ${face.name}${all.length > 1 ? ` ${i + 1}` : ''}` }))
   })
 
-export function braceParts(built: BuiltBox, settled: Settled): readonly Panel[] {
-  const { fixed, board } = settled
-  const braces = bracesOf(built, settled)
+export function braceParts(built: BuiltBox, resolved: BoxTask): readonly Panel[] {
+  const { fixed, board } = resolved
+  const braces = bracesOf(built, resolved)
   const names = frameNames(braces.frames)
   const frames = braces.frames.map((frame, i) => {
     const { panel, holes } = framePanel(built.inside, frame, fixed.thicknessM, names[i] ?? 'brace')
     return finishPanel(panel, board, holes)
   })
-  return [...frames, ...battensOf(braces).map(each => batten(each.name, battenLengthM(each), settled))]
+  return [...frames, ...battensOf(braces).map(each => batten(each.name, battenLengthM(each), resolved))]
 }
 
-export function braceBodies(built: BuiltBox, settled: Settled): readonly Body[] {
-  const braces = bracesOf(built, settled)
+export function braceBodies(built: BuiltBox, resolved: BoxTask): readonly Body[] {
+  const braces = bracesOf(built, resolved)
   const names = frameNames(braces.frames)
   return [
-    ...braces.frames.map((frame, i) => frameBodies(built.inside, frame, settled.fixed.thicknessM, names[i] ?? 'brace')),
+    ...braces.frames.map((frame, i) =>
+      frameBodies(built.inside, frame, resolved.fixed.thicknessM, names[i] ?? 'brace')
+    ),
     ...battensOf(braces).map(({ name, body }) => ({ ...body, name }))
   ]
 }

@@ -1,7 +1,8 @@
 /** Which braces a box needs: frames across it and battens on its faces, so that the worst face falls least short. */
+
+import type { BoxTask } from '../layout/box-task.ts'
 import type { BuiltBox } from '../layout/build-box.ts'
 import type { BraceAir } from '../layout/chambers.ts'
-import type { Settled } from '../layout/settle.ts'
 import type { Body } from '../solids/bodies.ts'
 import { overlaps } from '../solids/body-pairs.ts'
 import { placedBodies } from '../solids/fitting-places.ts'
@@ -31,7 +32,7 @@ export interface PlacedBraces {
 /** Frames clear of what stands in the box; none where one of them finds no place. */
 function placeFrames(
   built: BuiltBox,
-  { fixed }: Settled,
+  { fixed }: BoxTask,
   count: number,
   others: readonly Body[]
 ): readonly Frame[] | undefined {
@@ -61,17 +62,17 @@ function placeFrames(
 
 const placesOf = (frames: readonly Frame[]) => [...new Set(frames.map(({ placeM }) => placeM))]
 
-function bodiesOf({ inside }: BuiltBox, { fixed }: Settled, frames: readonly Frame[]): readonly Body[] {
+function bodiesOf({ inside }: BuiltBox, { fixed }: BoxTask, frames: readonly Frame[]): readonly Body[] {
   return frames.map((frame, i) => frameBodies(inside, frame, fixed.thicknessM, `brace ${i + 1}`))
 }
 
 /** A plan in a box; what finds no place stands at its even one, and the clearances say what it meets. */
-export function placeBraces(built: BuiltBox, settled: Settled, plan: BracePlan): PlacedBraces {
-  const others = Object.keys(plan.battens).length + plan.frames > 0 ? placedBodies(built, settled) : []
-  const frames = placeFrames(built, settled, plan.frames, others) ?? []
-  const standing = [...others, ...bodiesOf(built, settled, frames)]
+export function placeBraces(built: BuiltBox, resolved: BoxTask, plan: BracePlan): PlacedBraces {
+  const others = Object.keys(plan.battens).length + plan.frames > 0 ? placedBodies(built, resolved) : []
+  const frames = placeFrames(built, resolved, plan.frames, others) ?? []
+  const standing = [...others, ...bodiesOf(built, resolved, frames)]
   const faces = freeFaces(built, placesOf(frames)).map(face => {
-    const site = { built, face, thicknessM: settled.fixed.thicknessM }
+    const site = { built, face, thicknessM: resolved.fixed.thicknessM }
     const count = plan.battens[face.name] ?? 0
     const spans = placeBattens(site, count, standing) ?? placeBattens(site, count, []) ?? []
     return { face, spans }
@@ -82,7 +83,7 @@ export function placeBraces(built: BuiltBox, settled: Settled, plan: BracePlan):
 const battenVolume = (batten: Batten, thicknessM: number) => battenLengthM(batten) * thicknessM * BATTEN_HEIGHT_M
 
 /** Wood of placed braces in each chamber; battens stand in the rear one, or on the front, which is in the front one. */
-function woodOf({ frames, faces }: PlacedBraces, built: BuiltBox, { fixed }: Settled): BraceAir {
+function woodOf({ frames, faces }: PlacedBraces, built: BuiltBox, { fixed }: BoxTask): BraceAir {
   const ahead = (face: FreeFace) => built.divider !== undefined && face.name === 'front'
   const frameM3 = (name: Frame['chamber']) =>
     frames.reduce((sum, { chamber, volumeM3 }) => sum + (chamber === name ? volumeM3 : 0), 0)
@@ -95,17 +96,17 @@ function woodOf({ frames, faces }: PlacedBraces, built: BuiltBox, { fixed }: Set
 }
 
 /** Volume of a plan in a box, before its braces give way to anything: moving them does not change their wood. */
-export function planVolume(built: BuiltBox, settled: Settled, plan: BracePlan): BraceAir {
-  const frames = placeFrames(built, settled, plan.frames, []) ?? []
+export function planVolume(built: BuiltBox, resolved: BoxTask, plan: BracePlan): BraceAir {
+  const frames = placeFrames(built, resolved, plan.frames, []) ?? []
   const faces = freeFaces(built, placesOf(frames)).map(face => {
-    const site = { built, face, thicknessM: settled.fixed.thicknessM }
+    const site = { built, face, thicknessM: resolved.fixed.thicknessM }
     return { face, spans: placeBattens(site, plan.battens[face.name] ?? 0, []) ?? [] }
   })
-  return woodOf({ frames, faces }, built, settled)
+  return woodOf({ frames, faces }, built, resolved)
 }
 
 /** Peak pressure in the box: given, or that of a closed box at full excursion, which is the upper bound of the pass band. */
-export function boxPressure({ request, air }: Settled, netM3: number): number | undefined {
+export function boxPressure({ request, air }: BoxTask, netM3: number): number | undefined {
   const { bracing, drivers = [] } = request
   if (bracing?.pressurePa !== undefined) return bracing.pressurePa
   const moved = drivers.map(({ sdM2, xmaxM, count = 1 }) =>
@@ -115,21 +116,21 @@ export function boxPressure({ request, air }: Settled, netM3: number): number | 
   return (air.stiffnessPa * moved.reduce<number>((sum, each) => sum + (each ?? 0), 0)) / netM3
 }
 
-export const wantedFrequency = ({ request }: Settled) =>
+export const wantedFrequency = ({ request }: BoxTask) =>
   (request.bracing?.upperHz ?? bracingTargets.upperHz) * bracingTargets.frequencyRatio
 
 /** Of what is wanted of a face the part that is missing: in frequency or in stiffness, the worse of both; 0 where it passes. */
 function shortfall(
   face: FreeFace,
   spans: readonly SpanBattens[],
-  { built, settled, pressurePa }: { built: BuiltBox; settled: Settled; pressurePa: number | undefined }
+  { built, resolved, pressurePa }: { built: BuiltBox; resolved: BoxTask; pressurePa: number | undefined }
 ): number {
-  const frequency = bracedFrequency(face, spans, built, settled) / wantedFrequency(settled)
-  const bends = pressurePa === undefined ? 0 : faceBending(face, spans, settled, pressurePa).largestM
+  const frequency = bracedFrequency(face, spans, built, resolved) / wantedFrequency(resolved)
+  const bends = pressurePa === undefined ? 0 : faceBending(face, spans, resolved, pressurePa).largestM
   return Math.max(0, 1 - Math.min(frequency, bracingTargets.deflectionM / Math.max(bends, 1e-12)))
 }
 
-interface Try {
+interface Attempt {
   readonly plan: BracePlan
   /** What each face lacks, the worst first, in steps of half a per cent. */
   readonly lacks: readonly number[]
@@ -139,26 +140,26 @@ interface Try {
 
 const STEPS = 200
 
-function withFrames(built: BuiltBox, settled: Settled, count: number): Try | undefined {
-  const others = placedBodies(built, settled)
-  const frames = placeFrames(built, settled, count, others)
+function withFrames(built: BuiltBox, resolved: BoxTask, count: number): Attempt | undefined {
+  const others = placedBodies(built, resolved)
+  const frames = placeFrames(built, resolved, count, others)
   if (frames === undefined) return undefined
-  const standing = [...others, ...bodiesOf(built, settled, frames)]
-  const context = { built, settled, pressurePa: boxPressure(settled, built.netM3) }
+  const standing = [...others, ...bodiesOf(built, resolved, frames)]
+  const context = { built, resolved, pressurePa: boxPressure(resolved, built.netM3) }
   const faces = freeFaces(built, placesOf(frames)).map(face => {
     const most = face.battensFromM < face.alongM ? MOST : 0
-    const site = { built, face, thicknessM: settled.fixed.thicknessM }
-    const tries = Array.from({ length: most + 1 }, (_, battens) => battens).flatMap(battens => {
+    const site = { built, face, thicknessM: resolved.fixed.thicknessM }
+    const attempts = Array.from({ length: most + 1 }, (_, battens) => battens).flatMap(battens => {
       const spans = placeBattens(site, battens, standing)
       return spans === undefined ? [] : [{ face, spans, battens, lack: shortfall(face, spans, context) }]
     })
-    const [bare, ...more] = tries
-    const found = tries.find(({ lack }) => lack === 0)
+    const [bare, ...more] = attempts
+    const found = attempts.find(({ lack }) => lack === 0)
     return found ?? more.reduce((a, b) => (a !== undefined && steps(b.lack) >= steps(a.lack) ? a : b), bare)
   })
   const known = faces.filter(each => each !== undefined)
   const battens = Object.fromEntries(known.flatMap(({ face, battens: n }) => (n > 0 ? [[face.name, n]] : [])))
-  const wood = woodOf({ frames, faces: known }, built, settled)
+  const wood = woodOf({ frames, faces: known }, built, resolved)
   return {
     plan: { frames: count, battens },
     lacks: known.map(({ lack }) => steps(lack)).toSorted((a, b) => b - a),
@@ -171,7 +172,7 @@ function withFrames(built: BuiltBox, settled: Settled, count: number): Try | und
 const steps = (lack: number) => Math.ceil(lack * STEPS - 1e-9)
 
 /** Whether b is better than a: its worst face lacks less, then the next; then less wood, then fewer parts. */
-function isBetter(b: Try, a: Try): boolean {
+function isBetter(b: Attempt, a: Attempt): boolean {
   const at = a.lacks.findIndex((lack, i) => lack !== b.lacks[i])
   if (at >= 0) return (b.lacks[at] ?? 0) < (a.lacks[at] ?? 0)
   const more = b.volumeM3 - a.volumeM3
@@ -183,9 +184,9 @@ function isBetter(b: Try, a: Try): boolean {
  *
  * @source derived: lexicographic minimum of the shortfalls, each rounded up to half a per cent
  */
-export function planBraces(built: BuiltBox, settled: Settled): BracePlan {
-  const tries = Array.from({ length: MOST + 1 }, (_, count) => withFrames(built, settled, count))
-  const best = tries.reduce<Try | undefined>((a, b) => {
+export function planBraces(built: BuiltBox, resolved: BoxTask): BracePlan {
+  const attempts = Array.from({ length: MOST + 1 }, (_, count) => withFrames(built, resolved, count))
+  const best = attempts.reduce<Attempt | undefined>((a, b) => {
     if (a === undefined || b === undefined) return a ?? b
     return isBetter(b, a) ? b : a
   }, undefined)

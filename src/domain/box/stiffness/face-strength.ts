@@ -1,7 +1,7 @@
 /** Each face of a box as a plate: where it rings with its braces and drivers, and how far it bends. */
 import { bounds } from '../../../numeric/polygon.ts'
+import type { BoxTask } from '../layout/box-task.ts'
 import type { BuiltBox } from '../layout/build-box.ts'
-import type { Settled } from '../layout/settle.ts'
 import { profilePoint } from '../shell/face.ts'
 import { type Batten, battenedFrequency, widestPart } from './batten.ts'
 import { BATTEN_HEIGHT_M, bendingShare, type SpanBattens } from './batten-places.ts'
@@ -18,7 +18,7 @@ import {
 } from './plate.ts'
 
 /** One span as a plate: x along the axis of the box. */
-function spanPlate({ alongM, acrossM, thicknessM }: FreeFace, { length }: Span, { board }: Settled): Plate {
+function spanPlate({ alongM, acrossM, thicknessM }: FreeFace, { length }: Span, { board }: BoxTask): Plate {
   return {
     xM: length,
     yM: acrossM,
@@ -50,7 +50,7 @@ function ringsIn(face: FreeFace, span: Span, { inside }: BuiltBox): readonly Rin
   })
 }
 
-const battenOf = ({ board, fixed }: Settled): Batten => ({
+const battenOf = ({ board, fixed }: BoxTask): Batten => ({
   widthM: fixed.thicknessM,
   heightM: BATTEN_HEIGHT_M,
   elasticModulusPa: board.alongPa,
@@ -65,13 +65,13 @@ export function bracedFrequency(
   face: FreeFace,
   spans: readonly SpanBattens[],
   built: BuiltBox,
-  settled: Settled
+  resolved: BoxTask
 ): number {
   return Math.min(
     ...spans.map(each => {
-      const plate = spanPlate(face, each.span, settled)
+      const plate = spanPlate(face, each.span, resolved)
       if (each.battens.length === 0) return frequencyWithDrivers(plate, ringsIn(face, each.span, built))
-      const { globalHz, splitHz } = battenedFrequency(longSideUp(plate), battenOf(settled), linesOf(each))
+      const { globalHz, splitHz } = battenedFrequency(longSideUp(plate), battenOf(resolved), linesOf(each))
       return Math.min(globalHz, splitHz)
     })
   )
@@ -86,11 +86,11 @@ interface FaceBending {
 export function faceBending(
   face: FreeFace,
   spans: readonly SpanBattens[],
-  settled: Settled,
+  resolved: BoxTask,
   pressurePa: number
 ): FaceBending {
   const parts = spans.map(each => {
-    const plate = longSideUp(spanPlate(face, each.span, settled))
+    const plate = longSideUp(spanPlate(face, each.span, resolved))
     const part = { ...plate, yM: widestPart(linesOf(each), plate.yM) }
     const [loose, fixed] = [plateDeflection(part, supported), plateDeflection(part, clamped)]
     return {
@@ -105,7 +105,7 @@ export function faceBending(
 }
 
 /** The bare face, without braces and drivers. */
-export function bareFrequencies(face: FreeFace, settled: Settled) {
-  const plate = spanPlate(face, { from: 0, length: face.alongM }, settled)
+export function bareFrequencies(face: FreeFace, resolved: BoxTask) {
+  const plate = spanPlate(face, { from: 0, length: face.alongM }, resolved)
   return { supportedHz: supportedFrequency(plate), clampedHz: plateFrequency(plate, clamped) }
 }

@@ -117,9 +117,9 @@ export function plateFrequency(plate: Plate, edges: PlateEdges): number {
     const now = inner(next, pushed) / inner(next, dotted(mass, size, next))
     const scale = 1 / Math.sqrt(inner(next, next))
     shape = next.map(value => value * scale)
-    const settled = Math.abs(now - squared) <= 1e-13 * now
+    const converged = Math.abs(now - squared) <= 1e-13 * now
     squared = now
-    if (settled) break
+    if (converged) break
   }
   return Math.sqrt(squared / plate.massPerAreaKgPerM2) / (2 * Math.PI)
 }

@@ -30,7 +30,7 @@ export function cableSources(task: CableTask, { shortCircuit }: CableChoice): re
 }
 
 export function cableBasis(circuit: Circuit, { cable }: CableChoice): readonly Basis[] {
-  const { task, yard } = circuit
+  const { task, criteria } = circuit
   if (cable?.dropV === undefined || cable.currentA === undefined || cable.dropPercent === undefined) return []
   const dropV = { symbol: 'dV', value: cable.dropV, unit: 'V' }
   const basis: Basis[] = [
@@ -50,7 +50,7 @@ export function cableBasis(circuit: Circuit, { cable }: CableChoice): readonly B
     {
       quantity: 'cable.dropPercent',
       formula: '100*dV/V',
-      inputs: [dropV, { symbol: 'V', value: yard.systemVoltageV, unit: 'V' }],
+      inputs: [dropV, { symbol: 'V', value: criteria.systemVoltageV, unit: 'V' }],
       value: cable.dropPercent,
       unit: '%',
       source: 'ohms-law'

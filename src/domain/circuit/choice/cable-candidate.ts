@@ -13,7 +13,7 @@ import { voltageAtConstantPower } from '../load/constant-power-feeder.ts'
 import type { CableTask } from './cable-request.ts'
 
 /** What the limits are judged by beside the task: the fuse, the source, the rest of the loop. */
-export interface Yardstick {
+export interface Criteria {
   readonly fuse?: FuseLink
   readonly policy: FusePolicy
   readonly systemVoltageV: number
@@ -36,11 +36,11 @@ function endVoltage(task: CableTask, loopOhm: number): number | undefined {
   return task.sourceV - task.currentA * loopOhm
 }
 
-function faultOf(task: CableTask, size: CableSize, loopOhm: number, yard: Yardstick): CableFault | undefined {
-  if (yard.fuse === undefined) return undefined
-  const loop = loopOhm + yard.restOhm + fuseOhm(yard.fuse.ratingA)
+function faultOf(task: CableTask, size: CableSize, loopOhm: number, criteria: Criteria): CableFault | undefined {
+  if (criteria.fuse === undefined) return undefined
+  const loop = loopOhm + criteria.restOhm + fuseOhm(criteria.fuse.ratingA)
   const { insulationC } = task.surroundings
-  return cableFault(yard.fuse, faultCurrent(yard.openCircuitV, yard.sourceOhm, loop), {
+  return cableFault(criteria.fuse, faultCurrent(criteria.openCircuitV, criteria.sourceOhm, loop), {
     areaM2: size.areaM2,
     material: task.law.material,
     startC: insulationC,
@@ -61,15 +61,15 @@ interface Facts {
 function passesOf(
   task: CableTask,
   size: CableSize,
-  yard: Yardstick,
+  criteria: Criteria,
   { dropV, carries, highestFuseA, fault }: Facts
 ): Readonly<Record<CableLimit, boolean>> {
   return {
     drop: dropV !== undefined && dropV <= task.dropLimitV * HAIR,
     ampacity: carries.ampacityA !== undefined && task.currentA <= carries.ampacityA * HAIR,
-    fuse: yard.fuse !== undefined && yard.fuse.ratingA <= (highestFuseA ?? 0) * HAIR,
+    fuse: criteria.fuse !== undefined && criteria.fuse.ratingA <= (highestFuseA ?? 0) * HAIR,
     'short-circuit': fault?.survives === true,
-    terminal: size.areaM2 <= (yard.terminalAreaM2 ?? Number.POSITIVE_INFINITY) * HAIR
+    terminal: size.areaM2 <= (criteria.terminalAreaM2 ?? Number.POSITIVE_INFINITY) * HAIR
   }
 }
 
@@ -87,16 +87,17 @@ function atLoad(task: CableTask, voltageV: number | undefined, systemVoltageV: n
   }
 }
 
-export function judgeSize(task: CableTask, size: CableSize, yard: Yardstick): JudgedSize {
+export function judgeSize(task: CableTask, size: CableSize, criteria: Criteria): JudgedSize {
   const ohmPerM = conductorOhmPerM(size, task.law, task.temperatureC)
   const loopOhm = ohmPerM * task.conductorLengthM + task.contactOhm
   const voltageV = endVoltage(task, loopOhm)
   const dropV = voltageV === undefined ? undefined : task.sourceV - voltageV
   const carries = ampacity(size, task.law.material, task.surroundings)
   const { ampacityA } = carries
-  const highestFuseA = ampacityA === undefined ? undefined : highestFuse(yard.policy, carries, yard.systemVoltageV)
-  const fault = faultOf(task, size, loopOhm, yard)
-  const passes = passesOf(task, size, yard, { dropV, carries, highestFuseA, fault })
+  const highestFuseA =
+    ampacityA === undefined ? undefined : highestFuse(criteria.policy, carries, criteria.systemVoltageV)
+  const fault = faultOf(task, size, loopOhm, criteria)
+  const passes = passesOf(task, size, criteria, { dropV, carries, highestFuseA, fault })
   return {
     size,
     carries,
@@ -107,7 +108,7 @@ export function judgeSize(task: CableTask, size: CableSize, yard: Yardstick): Ju
       diameterM: Math.sqrt((4 * size.areaM2) / Math.PI),
       ohmPerM,
       loopOhm,
-      ...atLoad(task, voltageV, yard.systemVoltageV),
+      ...atLoad(task, voltageV, criteria.systemVoltageV),
       ...(ampacityA === undefined ? {} : { ampacityA, highestFuseA: highestFuseA ?? 0 }),
       ...(fault === undefined ? {} : { faultA: fault.faultA }),
       fails: task.checks.filter(limit => !passes[limit])

@@ -8,13 +8,13 @@ import { ratingBounds, withMaker } from '../fuse/chosen-fuse.ts'
 import { fuseJudgement } from '../fuse/fuse-judgement.ts'
 import { type FuseLink, nextRating } from '../fuse/fuse-rating.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
-import type { Yardstick } from './cable-candidate.ts'
+import type { Criteria } from './cable-candidate.ts'
 import { type CableTask, cableTask } from './cable-request.ts'
 
-/** Settled beside the task; shared with the search for parallel runs. */
+/** Resolved beside the task; shared with the search for parallel runs. */
 export interface Circuit {
   readonly task: CableTask
-  readonly yard: Yardstick
+  readonly criteria: Criteria
   readonly lowestA: number
   /** Dense bass. */
   readonly heavyA: number
@@ -100,7 +100,7 @@ export function circuitOf(request: CableChoiceRequest, assumed: Assumptions): Ci
     heavyA: heavyCurrent(request, task.currentA, assumed),
     breaking,
     ...rest,
-    yard: {
+    criteria: {
       policy: assumed.or<FusePolicy>(
         request.policy,
         'policy',

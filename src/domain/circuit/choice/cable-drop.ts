@@ -13,13 +13,13 @@ function bodyRemedy(bodyV: number, assumedOhm: number): string {
 }
 
 /** The body counts into a stop only where its resistance was given. */
-function totalDrop(cable: ChosenCable, { heavyA, assumedOhm, yard, task }: Circuit): readonly Caution[] {
+function totalDrop(cable: ChosenCable, { heavyA, assumedOhm, criteria, task }: Circuit): readonly Caution[] {
   const { hotTotalDropPercent: percent, hotTotalDropV, conductorC } = cable
   const { totalDropCarePercent, totalDropStopPercent } = supplyJudgement
   if (percent <= totalDropCarePercent) return []
   const fullSineA = cable.currentA ?? task.currentA
   const bodyV = fullSineA * assumedOhm
-  const givenPercent = (100 * (hotTotalDropV - bodyV)) / yard.systemVoltageV
+  const givenPercent = (100 * (hotTotalDropV - bodyV)) / criteria.systemVoltageV
   const heavyPercent = (percent * heavyA) / fullSineA
   const given = givenPercent > totalDropStopPercent
   return [

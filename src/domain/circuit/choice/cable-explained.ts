@@ -54,11 +54,11 @@ function noCable(result: CableChoice, task: CableTask): readonly Caution[] {
 function insulationCaution(request: CableChoiceRequest, circuit: Circuit, result: CableChoice): readonly Caution[] {
   const governed = result.cable?.governedBy
   if (request.insulationC !== undefined || governed === 'drop' || governed === 'smallest-size') return []
-  const { task, yard } = circuit
+  const { task, criteria } = circuit
   const better = task.sizes.find((size, index) => {
     if (result.candidates[index]?.fails.includes('drop')) return false
     const { ampacityA = 0 } = ampacity(size, task.law.material, { ...task.surroundings, insulationC: 105 })
-    return ampacityA >= (yard.fuse?.ratingA ?? task.currentA)
+    return ampacityA >= (criteria.fuse?.ratingA ?? task.currentA)
   })
   const { insulationC } = task.surroundings
   return [

@@ -18,7 +18,7 @@ function hot(
   circuit: Circuit,
   judged: JudgedSize
 ): Pick<ChosenCable, 'conductorC' | 'hotTotalDropV' | 'hotTotalDropPercent' | 'hotLossW'> {
-  const { task, yard, jointsOhm, chassisOhm } = circuit
+  const { task, criteria, jointsOhm, chassisOhm } = circuit
   const { size, candidate } = judged
   const currentA = candidate.currentA ?? task.currentA
   const at20 = conductorOhmPerM(size, task.law, 20)
@@ -28,12 +28,12 @@ function hot(
     currentA
   )
   const conductors = conductorOhmPerM(size, task.law, conductorC) * task.conductorLengthM
-  const fuse = yard.fuse === undefined ? 0 : fuseOhm(yard.fuse.ratingA)
+  const fuse = criteria.fuse === undefined ? 0 : fuseOhm(criteria.fuse.ratingA)
   const hotTotalDropV = currentA * (conductors + task.contactOhm + jointsOhm + chassisOhm + fuse)
   return {
     conductorC,
     hotTotalDropV,
-    hotTotalDropPercent: (100 * hotTotalDropV) / yard.systemVoltageV,
+    hotTotalDropPercent: (100 * hotTotalDropV) / criteria.systemVoltageV,
     hotLossW: currentA * currentA * conductors
   }
 }
@@ -45,9 +45,9 @@ interface AtAmplifier {
 
 /** The exact voltage with everything in the loop; a given current stays constant, a given power draws what it needs. */
 function atAmplifier(request: CableChoiceRequest, circuit: Circuit, judged: JudgedSize): AtAmplifier {
-  const { task, yard } = circuit
-  const fuse = yard.fuse === undefined ? 0 : fuseOhm(yard.fuse.ratingA)
-  const loopOhm = judged.candidate.loopOhm + yard.restOhm + fuse
+  const { task, criteria } = circuit
+  const fuse = criteria.fuse === undefined ? 0 : fuseOhm(criteria.fuse.ratingA)
+  const loopOhm = judged.candidate.loopOhm + criteria.restOhm + fuse
   const most = largestPower(task.sourceV, loopOhm)
   const byCurrent = task.sourceV - task.currentA * loopOhm
   const voltageV =
@@ -86,8 +86,8 @@ function upsizedFor(request: CableChoiceRequest): CableChoice['upsized'] {
 export function chooseCable(request: CableChoiceRequest): Outcome<CableChoice> {
   const assumed = assumptions()
   const circuit = circuitOf(request, assumed)
-  const { task, yard } = circuit
-  const judged = task.sizes.map(size => judgeSize(task, size, yard))
+  const { task, criteria } = circuit
+  const judged = task.sizes.map(size => judgeSize(task, size, criteria))
   const chosen = judged.findIndex(({ candidate }) => candidate.fails.length === 0)
   const winner = judged[chosen]
   const least = leastAreaForDrop(task)
@@ -98,7 +98,7 @@ export function chooseCable(request: CableChoiceRequest): Outcome<CableChoice> {
     ...(winner === undefined
       ? {}
       : { cable: chosenCable(circuit, judged, chosen, winner), ...atAmplifier(request, circuit, winner) }),
-    ...(yard.fuse === undefined ? {} : { fuse: chosenFuse(yard.fuse, request.systemVoltageV, false) }),
+    ...(criteria.fuse === undefined ? {} : { fuse: chosenFuse(criteria.fuse, request.systemVoltageV, false) }),
     ...(least === undefined ? {} : { minimumAreaM2: least }),
     candidates: judged.map(({ candidate }) => candidate),
     ...(parallel === undefined ? {} : { parallel }),

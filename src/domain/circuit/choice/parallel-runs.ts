@@ -2,11 +2,11 @@
 import type { CableChoiceRequest, ParallelRuns } from '../../../contract/supply/supply-cables.ts'
 import { nextRating } from '../fuse/fuse-rating.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
-import { judgeSize, type Yardstick } from './cable-candidate.ts'
+import { type Criteria, judgeSize } from './cable-candidate.ts'
 import type { Circuit } from './cable-circuit.ts'
 
 /** All runs end in one terminal. */
-function terminalShare({ terminalAreaM2 }: Yardstick, runs: number): Pick<Yardstick, 'terminalAreaM2'> {
+function terminalShare({ terminalAreaM2 }: Criteria, runs: number): Pick<Criteria, 'terminalAreaM2'> {
   return terminalAreaM2 === undefined ? {} : { terminalAreaM2: terminalAreaM2 / runs }
 }
 
@@ -18,7 +18,7 @@ function terminalShare({ terminalAreaM2 }: Yardstick, runs: number): Pick<Yardst
  * @source Ohm’s law; a fuse for each run: our rule
  */
 export function parallelRuns(request: CableChoiceRequest, circuit: Circuit): ParallelRuns | undefined {
-  const { task, yard, lowestA, breaking } = circuit
+  const { task, criteria, lowestA, breaking } = circuit
   for (let runs = 2; runs <= supplyJudgement.parallelRuns; runs++) {
     const fuse = nextRating(
       {
@@ -37,7 +37,7 @@ export function parallelRuns(request: CableChoiceRequest, circuit: Circuit): Par
       contactOhm: task.contactOhm * runs
     }
     for (const size of task.sizes) {
-      const { candidate } = judgeSize(share, size, { ...yard, ...terminalShare(yard, runs), fuse })
+      const { candidate } = judgeSize(share, size, { ...criteria, ...terminalShare(criteria, runs), fuse })
       const { dropV, ampacityA, currentA } = candidate
       if (candidate.fails.length > 0 || dropV === undefined || currentA === undefined) continue
       return {

@@ -50,15 +50,15 @@ export function ampacityBasis({ ampacity, ampacityA }: ProtectedCable): Basis {
 
 /** The inputs as they were settled: given, or the default that was recorded. */
 export function thermalBasis(request: FuseRequest, thermalA: number, assumed: Assumptions): Basis {
-  const settled = (field: string) => Number(assumed.list.find(entry => entry.field === field)?.value)
-  const heavyA = request.continuousTone ? request.currentA : (request.heavyCurrentA ?? settled('heavyCurrentA'))
-  const factor = fuseTemperatureFactor(request.fuseAmbientC ?? settled('fuseAmbientC'), 'fuseAmbientC')
+  const resolved = (field: string) => Number(assumed.list.find(entry => entry.field === field)?.value)
+  const heavyA = request.continuousTone ? request.currentA : (request.heavyCurrentA ?? resolved('heavyCurrentA'))
+  const factor = fuseTemperatureFactor(request.fuseAmbientC ?? resolved('fuseAmbientC'), 'fuseAmbientC')
   return {
     quantity: 'bounds.thermalA',
     formula: 'I/(ratio*F)',
     inputs: [
       { symbol: 'I', value: heavyA, unit: 'A' },
-      { symbol: 'ratio', value: request.loadRatio ?? settled('loadRatio'), unit: '1' },
+      { symbol: 'ratio', value: request.loadRatio ?? resolved('loadRatio'), unit: '1' },
       { symbol: 'F', value: factor, unit: '1' }
     ],
     value: thermalA,

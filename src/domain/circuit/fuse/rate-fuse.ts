@@ -54,7 +54,7 @@ function refuseCable(
   return new DesignError('no-solution', { field: `${at}designation`, value: size.designation, detail })
 }
 
-interface Settled {
+interface FuseTask {
   /** The thinnest first. */
   readonly cables: readonly ProtectedCable[]
   readonly places: readonly string[]
@@ -69,7 +69,7 @@ function protectedCables(request: FuseRequest, policy: FusePolicy, assumed: Assu
   return [first, ...others] as const
 }
 
-function weakestFirst(cables: readonly ProtectedCable[]): Settled {
+function weakestFirst(cables: readonly ProtectedCable[]): FuseTask {
   const placed = cables
     .map((cable, index) => ({ cable, place: index === 0 ? 'cable.' : `alsoProtects[${index - 1}].` }))
     .toSorted((one, other) => one.cable.highestFuseA - other.cable.highestFuseA)
@@ -101,7 +101,7 @@ function linkFor(request: FuseRequest, bounds: RatingBounds, breaking: Breaking)
 const HAIR = 1 + 1e-12
 
 /** @throws DesignError `no-solution` for the first cable that the load or its fuse is too much for */
-function requireCables(link: FuseLink, { cables, places }: Settled, task: Task): void {
+function requireCables(link: FuseLink, { cables, places }: FuseTask, task: Task): void {
   for (const [index, cable] of cables.entries()) {
     if (task.loadA <= cable.ampacityA * HAIR && link.ratingA <= cable.highestFuseA * HAIR) continue
     throw refuseCable(link, cable, task, places[index] ?? '')

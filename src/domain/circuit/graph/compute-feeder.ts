@@ -7,7 +7,7 @@ import { groundNoise } from '../choice/ground.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import { feederAnswer } from './feeder-answer.ts'
 import { type Comparisons, feederCautions } from './feeder-cautions.ts'
-import { bareOfAssumedBody, type SettledFeeder, type Solved, settleFeeder, solveFeeder } from './solve-feeder.ts'
+import { bareOfAssumedBody, type FeederTask, resolveFeeder, type Solved, solveFeeder } from './solve-feeder.ts'
 
 function basisOf(feeder: Feeder): readonly Basis[] {
   const { blockVoltageV } = feeder
@@ -69,12 +69,12 @@ function noiseOf(request: FeederRequest, { answer }: Solved, assumed: Assumption
   return rippleA > 0 ? groundNoise(rippleA, asked.sharedOhm, asked.signalV) : undefined
 }
 
-function answerOf(request: FeederRequest, feeder: SettledFeeder): Feeder {
+function answerOf(request: FeederRequest, feeder: FeederTask): Feeder {
   return feederAnswer(request, feeder, solveFeeder(feeder, request.conductorTemperatureC), undefined)
 }
 
 /** What a failed figure is held against: the feeder without the assumed body, and dense bass. Solved only where one fails. */
-function comparisonsOf(request: FeederRequest, feeder: SettledFeeder, result: Feeder): Comparisons {
+function comparisonsOf(request: FeederRequest, feeder: FeederTask, result: Feeder): Comparisons {
   const { totalDropCarePercent } = supplyJudgement
   const fine = ({ runs, dropPercent = 100 }: Feeder['amplifiers'][number]) =>
     runs && dropPercent <= totalDropCarePercent
@@ -85,7 +85,7 @@ function comparisonsOf(request: FeederRequest, feeder: SettledFeeder, result: Fe
   const heavy = { ...request, level: 'heavy' as const }
   return {
     ...(bare === undefined ? {} : { bare: answerOf(request, bare) }),
-    ...(scales ? { heavy: answerOf(heavy, settleFeeder(heavy, assumptions())) } : {})
+    ...(scales ? { heavy: answerOf(heavy, resolveFeeder(heavy, assumptions())) } : {})
   }
 }
 
@@ -103,7 +103,7 @@ function comparisonsOf(request: FeederRequest, feeder: SettledFeeder, result: Fe
  */
 export function computeFeeder(request: FeederRequest): Outcome<Feeder> {
   const assumed = assumptions()
-  const feeder = settleFeeder(request, assumed)
+  const feeder = resolveFeeder(request, assumed)
   const solved = solveFeeder(feeder, request.conductorTemperatureC)
   const result = feederAnswer(request, feeder, solved, noiseOf(request, solved, assumed))
   return {

@@ -5,14 +5,14 @@ import type { Caution } from '../../caution.ts'
 import { amplifierDraw } from '../load/amplifier-draw.ts'
 import { claimCautions } from '../load/claim-cautions.ts'
 import { voltageClassCautions } from '../load/voltage-class.ts'
-import { settleLoad } from './feeder-loads.ts'
+import { resolveLoad } from './feeder-loads.ts'
 
-/** The defaults met again here were told when the loads were settled. */
+/** The defaults met again here were told when the loads were resolved. */
 export function feederAmplifierCautions(request: FeederRequest): readonly Caution[] {
   const { systemVoltageV } = request
   return request.amplifiers.flatMap((amplifier, index) => {
     const at = `amplifiers[${index}]`
-    const { nominalA } = settleLoad(amplifier, { ...request, level: 'full-sine' }, assumptions(), `${at}.`)
+    const { nominalA } = resolveLoad(amplifier, { ...request, level: 'full-sine' }, assumptions(), `${at}.`)
     const inputW = nominalA * systemVoltageV
     const { powerW, ratings } = amplifier
     return [

@@ -1,11 +1,11 @@
 /** What a solved feeder says, stretch by stretch and amplifier by amplifier. */
 import type { AmplifierAnswer, Feeder, FeederRequest, StageAnswer } from '../../../contract/supply/supply-feeder.ts'
 import { protectionOf } from './feeder-protection.ts'
-import { partOhms, type SettledStage, stageOhm, stageTemperature } from './feeder-stage.ts'
+import { partOhms, type StageTask, stageOhm, stageTemperature } from './feeder-stage.ts'
 import { trunkState } from './shared-trunk.ts'
-import { branchesAt, type SettledFeeder, type Solved } from './solve-feeder.ts'
+import { branchesAt, type FeederTask, type Solved } from './solve-feeder.ts'
 
-function stageAnswer(stage: SettledStage, conductorC: number, currentA: number | undefined): StageAnswer {
+function stageAnswer(stage: StageTask, conductorC: number, currentA: number | undefined): StageAnswer {
   const { cable, fuse } = stage
   const resistanceOhm = stageOhm(stage, conductorC)
   return {
@@ -29,7 +29,7 @@ interface AtAmplifier {
 
 function amplifierAnswer(
   request: FeederRequest,
-  feeder: SettledFeeder,
+  feeder: FeederTask,
   solved: Solved,
   index: number,
   lowV: number | undefined
@@ -55,7 +55,7 @@ function amplifierAnswer(
   }
 }
 
-function firstGuess(feeder: SettledFeeder, index: number, sourceV: number): number {
+function firstGuess(feeder: FeederTask, index: number, sourceV: number): number {
   const load = feeder.loads[index]?.load
   if (load === undefined) return 0
   if (load.kind === 'power') return load.amount / sourceV
@@ -69,7 +69,7 @@ function lossOf(trunk: StageAnswer, amplifiers: readonly AmplifierAnswer[]): num
 
 export function feederAnswer(
   request: FeederRequest,
-  feeder: SettledFeeder,
+  feeder: FeederTask,
   solved: Solved,
   noise: Feeder['groundNoise']
 ): Feeder {

@@ -5,8 +5,8 @@ import { compositionCaution } from '../fuse/protected-cable.ts'
 import { say } from '../load/supply-cautions.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import { feederAmplifierCautions } from './feeder-amplifier-cautions.ts'
-import type { SettledStage } from './feeder-stage.ts'
-import type { SettledFeeder } from './solve-feeder.ts'
+import type { StageTask } from './feeder-stage.ts'
+import type { FeederTask } from './solve-feeder.ts'
 
 const plain = (value: number) => String(Number(value.toPrecision(4)))
 const named = (amplifier: AmplifierAnswer, index: number) => amplifier.name ?? `amplifier ${index + 1}`
@@ -82,7 +82,7 @@ function amplifierVoltage(amplifier: AmplifierAnswer, index: number, { bare, hea
 }
 
 /** The amplifier's own terminal and its maker's fuse, at the stretch that ends in it. */
-function atAmplifier(request: FeederRequest, feeder: SettledFeeder, index: number): readonly Caution[] {
+function atAmplifier(request: FeederRequest, feeder: FeederTask, index: number): readonly Caution[] {
   const { terminalAreaM2, makerFuseA, branch } = request.amplifiers[index] ?? {}
   const alone = request.amplifiers.length === 1 && branch === undefined
   const stage = alone ? feeder.trunk : feeder.branches[index]
@@ -112,7 +112,7 @@ function atAmplifier(request: FeederRequest, feeder: SettledFeeder, index: numbe
   ]
 }
 
-function stretchCautions(stage: SettledStage, conductorC: number | undefined, at: string): readonly Caution[] {
+function stretchCautions(stage: StageTask, conductorC: number | undefined, at: string): readonly Caution[] {
   const { cable } = stage
   if (cable === undefined) return []
   const { insulationC } = cable.surroundings
@@ -197,7 +197,7 @@ const atLevel =
 
 export function feederCautions(
   request: FeederRequest,
-  feeder: SettledFeeder,
+  feeder: FeederTask,
   result: Feeder,
   compared: Comparisons
 ): readonly Caution[] {

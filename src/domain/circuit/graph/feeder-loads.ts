@@ -6,7 +6,7 @@ import { amplifierDraw, inputPower } from '../load/amplifier-draw.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import type { FeederLoad } from './shared-trunk.ts'
 
-export interface SettledLoad {
+export interface LoadTask {
   readonly load: FeederLoad
   /** Largest current at full sine, whatever level is asked for, at nominal voltage or unregulated at that of the source: what fuses are rated by [A]. */
   readonly nominalA: number
@@ -14,7 +14,7 @@ export interface SettledLoad {
 
 const shares = { 'full-sine': 1, heavy: supplyJudgement.heavyDuty, average: supplyJudgement.averageDuty } as const
 
-function direct(amplifier: FeederAmplifier, systemVoltageV: number, at: string): SettledLoad | undefined {
+function direct(amplifier: FeederAmplifier, systemVoltageV: number, at: string): LoadTask | undefined {
   const { inputPowerW, currentA, powerW, ratings } = amplifier
   const given = [inputPowerW, currentA, powerW ?? ratings].filter(value => value !== undefined)
   if (given.length > 1) {
@@ -31,12 +31,12 @@ function direct(amplifier: FeederAmplifier, systemVoltageV: number, at: string):
 }
 
 /** @throws DesignError of the amplifier; `conflicting-input` for two statements of the load */
-export function settleLoad(
+export function resolveLoad(
   amplifier: FeederAmplifier,
   request: FeederRequest,
   assumed: Assumptions,
   at: string
-): SettledLoad {
+): LoadTask {
   const { systemVoltageV, level = 'full-sine' } = request
   const stated = direct(amplifier, systemVoltageV, at)
   if (stated !== undefined) return stated

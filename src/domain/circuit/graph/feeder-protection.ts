@@ -1,9 +1,9 @@
 /** Whether a fuse stands before every cable of a feeder that could burn, and whether main and branches are selective. */
 import type { CableProtection, Protection } from '../../../contract/supply/supply-feeder.ts'
 import { selectivity } from '../fuse/selectivity.ts'
-import type { SettledStage } from './feeder-stage.ts'
+import type { StageTask } from './feeder-stage.ts'
 
-function guard(stage: SettledStage, stretch: string, upstreamA: number | undefined): readonly CableProtection[] {
+function guard(stage: StageTask, stretch: string, upstreamA: number | undefined): readonly CableProtection[] {
   const { cable, fuse } = stage
   if (cable === undefined) return []
   const { ampacityA } = cable.carries
@@ -27,7 +27,7 @@ function guard(stage: SettledStage, stretch: string, upstreamA: number | undefin
  * @source In ≤ Iz; 46 CFR 111.50-5(a)(3) for unfused branches (read)
  * @check  800 W class D and 400 W class AB at 12 V: main 150 A, branches 80 and 60 A, ratios 1.875 and 2.5
  */
-export function protectionOf(trunk: SettledStage, branches: readonly SettledStage[]): Protection {
+export function protectionOf(trunk: StageTask, branches: readonly StageTask[]): Protection {
   const mainA = trunk.fuse === undefined ? undefined : trunk.fuse.ratingA * (trunk.cable?.runs ?? 1)
   return {
     ...(mainA === undefined ? {} : { mainRatingA: mainA }),

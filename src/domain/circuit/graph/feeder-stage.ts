@@ -11,7 +11,7 @@ import { nextRating } from '../fuse/fuse-rating.ts'
 import { surroundings } from '../fuse/protected-cable.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 
-interface SettledCable {
+interface StageCableTask {
   readonly size: CableSize
   readonly law: ConductorLaw
   readonly surroundings: Surroundings
@@ -24,15 +24,15 @@ interface SettledCable {
   readonly bodyAssumed: boolean
 }
 
-export interface SettledStage {
-  readonly cable?: SettledCable
+export interface StageTask {
+  readonly cable?: StageCableTask
   readonly fuse?: { readonly ratingA: number; readonly ohm: number }
   readonly unfused: boolean
   readonly jointsOhm: number
   readonly otherOhm: number
 }
 
-function settleCable(cable: FeederCable, assumed: Assumptions, at: string): SettledCable {
+function resolveCable(cable: FeederCable, assumed: Assumptions, at: string): StageCableTask {
   const size = cableSize(cable.designation, cable.gaugeSystem, `${at}designation`)
   const law = conductorLaw(cable, assumed, at)
   const around = surroundings(cable, assumed, at)
@@ -57,14 +57,14 @@ function settleCable(cable: FeederCable, assumed: Assumptions, at: string): Sett
 }
 
 /** The fuse of each run. A cable without one gets one: the next rating above what flows, echoed as assumed. */
-function settleFuse(
+function resolveFuse(
   stage: FeederStage,
   nominalA: number,
   systemVoltageV: number,
   assumed: Assumptions,
   at: string,
   makerA: number | undefined
-): SettledStage['fuse'] {
+): StageTask['fuse'] {
   const runs = stage.cable?.runs ?? 1
   if (stage.fuse !== undefined) {
     return { ratingA: stage.fuse.ratingA, ohm: (stage.fuse.resistanceOhm ?? fuseOhm(stage.fuse.ratingA)) / runs }
@@ -84,22 +84,22 @@ function settleFuse(
 const LUGS = 4
 
 /** @param nominalA  full-sine current at nominal voltage through this stretch [A] */
-export function settleStage(
+export function resolveStage(
   stage: FeederStage | undefined,
   nominalA: number,
   systemVoltageV: number,
   assumed: Assumptions,
   at: string,
   makerA?: number
-): SettledStage {
+): StageTask {
   if (stage === undefined) return { unfused: true, jointsOhm: 0, otherOhm: 0 }
   const joints =
     stage.joints ??
     (stage.cable === undefined ? 0 : assumed.or(undefined, `${at}joints`, LUGS, 'a lug at each end of each conductor'))
   const { jointOhm } = supplyJudgement
-  const fuse = settleFuse(stage, nominalA, systemVoltageV, assumed, at, makerA)
+  const fuse = resolveFuse(stage, nominalA, systemVoltageV, assumed, at, makerA)
   return {
-    ...(stage.cable === undefined ? {} : { cable: settleCable(stage.cable, assumed, `${at}cable.`) }),
+    ...(stage.cable === undefined ? {} : { cable: resolveCable(stage.cable, assumed, `${at}cable.`) }),
     ...(fuse === undefined ? {} : { fuse }),
     unfused: stage.unfused ?? false,
     jointsOhm: joints === 0 ? 0 : joints * assumed.or(stage.jointOhm, `${at}jointOhm`, jointOhm.value, jointOhm.why),
@@ -111,7 +111,7 @@ const stageParts = ['positive', 'return', 'chassis', 'fuse', 'joints', 'other'] 
 type PartOhms = Readonly<Record<(typeof stageParts)[number], number>>
 
 /** Resistance of each part [Ω] with the conductor at a temperature. */
-export function partOhms({ cable, fuse, jointsOhm, otherOhm }: SettledStage, conductorC: number): PartOhms {
+export function partOhms({ cable, fuse, jointsOhm, otherOhm }: StageTask, conductorC: number): PartOhms {
   const perM = cable === undefined ? 0 : conductorOhmPerM(cable.size, cable.law, conductorC) / cable.runs
   return {
     positive: perM * (cable?.positiveM ?? 0),
@@ -124,13 +124,13 @@ export function partOhms({ cable, fuse, jointsOhm, otherOhm }: SettledStage, con
 }
 
 /** All parts of a stretch in series, its conductor at this temperature [Ω]. */
-export function stageOhm(stage: SettledStage, conductorC: number): number {
+export function stageOhm(stage: StageTask, conductorC: number): number {
   const parts = partOhms(stage, conductorC)
   return stageParts.reduce((sum, part) => sum + parts[part], 0)
 }
 
 /** Where the conductor of a stretch settles at a current [°C]. */
-export function stageTemperature({ cable }: SettledStage, currentA: number): number {
+export function stageTemperature({ cable }: StageTask, currentA: number): number {
   if (cable === undefined) return 20
   const { size, law, surroundings: around, runs } = cable
   return conductorTemperature(
@@ -140,7 +140,7 @@ export function stageTemperature({ cable }: SettledStage, currentA: number): num
 }
 
 /** The same stretch with a body of no resistance where nobody stated one. */
-export function withoutAssumedBody(stage: SettledStage): SettledStage {
+export function withoutAssumedBody(stage: StageTask): StageTask {
   const { cable } = stage
   return cable?.bodyAssumed ? { ...stage, cable: { ...cable, chassisOhm: 0 } } : stage
 }

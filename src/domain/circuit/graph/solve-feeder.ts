@@ -1,19 +1,19 @@
-/** A feeder settled and solved: defaults chosen, conductors warmed until current and resistance agree. */
+/** A feeder resolved and solved: defaults chosen, conductors warmed until current and resistance agree. */
 import type { FeederRequest, FeederSource } from '../../../contract/supply/supply-feeder.ts'
 import type { Assumptions } from '../../assume.ts'
 import { twelves } from '../../twelves.ts'
 import { batteryOhm, openCircuit } from '../fuse/battery-source.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
-import { type SettledLoad, settleLoad } from './feeder-loads.ts'
-import { type SettledStage, settleStage, stageOhm, stageTemperature, withoutAssumedBody } from './feeder-stage.ts'
+import { type LoadTask, resolveLoad } from './feeder-loads.ts'
+import { resolveStage, type StageTask, stageOhm, stageTemperature, withoutAssumedBody } from './feeder-stage.ts'
 import { type Source, type SourceState, sourceState } from './limited-source.ts'
 import type { Branch } from './shared-trunk.ts'
 
-export interface SettledFeeder {
+export interface FeederTask {
   readonly source: Source
-  readonly trunk: SettledStage
-  readonly branches: readonly SettledStage[]
-  readonly loads: readonly SettledLoad[]
+  readonly trunk: StageTask
+  readonly branches: readonly StageTask[]
+  readonly loads: readonly LoadTask[]
   readonly dropOutsV: readonly number[]
 }
 
@@ -23,7 +23,7 @@ export interface Solved {
   readonly branchesC: readonly number[]
 }
 
-function settleSource(source: FeederSource, systemVoltageV: number, assumed: Assumptions): Source {
+function resolveSource(source: FeederSource, systemVoltageV: number, assumed: Assumptions): Source {
   const resistanceOhm = assumed.or(
     source.resistanceOhm,
     'source.resistanceOhm',
@@ -50,18 +50,18 @@ function makerOnTrunk({ amplifiers }: FeederRequest): number | undefined {
   return amplifiers.length === 1 && only?.branch === undefined ? only?.makerFuseA : undefined
 }
 
-export function settleFeeder(request: FeederRequest, assumed: Assumptions): SettledFeeder {
+export function resolveFeeder(request: FeederRequest, assumed: Assumptions): FeederTask {
   const { systemVoltageV } = request
   const judged = supplyJudgement.dropOutV
   const loads = request.amplifiers.map((amplifier, index) =>
-    settleLoad(amplifier, request, assumed, `amplifiers[${index}].`)
+    resolveLoad(amplifier, request, assumed, `amplifiers[${index}].`)
   )
   const total = loads.reduce((sum, { nominalA }) => sum + nominalA, 0)
   return {
-    source: settleSource(request.source, systemVoltageV, assumed),
-    trunk: settleStage(request.trunk, total, systemVoltageV, assumed, 'trunk.', makerOnTrunk(request)),
+    source: resolveSource(request.source, systemVoltageV, assumed),
+    trunk: resolveStage(request.trunk, total, systemVoltageV, assumed, 'trunk.', makerOnTrunk(request)),
     branches: request.amplifiers.map(({ branch, makerFuseA }, index) =>
-      settleStage(
+      resolveStage(
         branch,
         loads[index]?.nominalA ?? 0,
         systemVoltageV,
@@ -78,7 +78,7 @@ export function settleFeeder(request: FeederRequest, assumed: Assumptions): Sett
 }
 
 /** The feeder without what was assumed of the body; undefined where nothing was. */
-export function bareOfAssumedBody(feeder: SettledFeeder): SettledFeeder | undefined {
+export function bareOfAssumedBody(feeder: FeederTask): FeederTask | undefined {
   const stages = [feeder.trunk, ...feeder.branches]
   if (!stages.some(({ cable }) => cable?.bodyAssumed)) return undefined
   return { ...feeder, trunk: withoutAssumedBody(feeder.trunk), branches: feeder.branches.map(withoutAssumedBody) }
@@ -89,20 +89,20 @@ const SETTLED_K = 0.01
 
 const NOTHING = { kind: 'power', amount: 0 } as const
 
-export function branchesAt(feeder: SettledFeeder, branchesC: readonly number[]): readonly Branch[] {
+export function branchesAt(feeder: FeederTask, branchesC: readonly number[]): readonly Branch[] {
   return feeder.branches.map((stage, index) => ({
     load: feeder.loads[index]?.load ?? NOTHING,
     ohm: stageOhm(stage, branchesC[index] ?? 20)
   }))
 }
 
-function solveAt(feeder: SettledFeeder, trunkC: number, branchesC: readonly number[]): SourceState {
+function solveAt(feeder: FeederTask, trunkC: number, branchesC: readonly number[]): SourceState {
   return sourceState(feeder.source, stageOhm(feeder.trunk, trunkC), branchesAt(feeder, branchesC))
 }
 
 /** Resistance and temperature settle together: each pass heats the conductors with the current of the last. */
-export function solveFeeder(feeder: SettledFeeder, heldC: number | undefined): Solved {
-  const ambient = (stage: SettledStage) => heldC ?? stage.cable?.surroundings.ambientC ?? 20
+export function solveFeeder(feeder: FeederTask, heldC: number | undefined): Solved {
+  const ambient = (stage: StageTask) => heldC ?? stage.cable?.surroundings.ambientC ?? 20
   let solved: Solved = {
     answer: solveAt(feeder, ambient(feeder.trunk), feeder.branches.map(ambient)),
     trunkC: ambient(feeder.trunk),

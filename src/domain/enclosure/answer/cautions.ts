@@ -4,7 +4,7 @@ import { type Caution, caution } from '../../caution.ts'
 import { loadedFromHz } from '../limits/protection.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
 import type { ResponseCurves } from '../response/curves.ts'
-import type { UnitDrive } from '../response/unit-drive.ts'
+import type { UnitDrive } from '../response/response-at-one-volt.ts'
 
 /** Peak quantities at the drive, over some frequencies. */
 interface Traces {

@@ -2,7 +2,7 @@
 import type { LimitName } from '../../../contract/enclosures/words.ts'
 import { chainGain } from '../../filter/filter-transfer.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
-import type { UnitDrive } from '../response/unit-drive.ts'
+import type { UnitDrive } from '../response/response-at-one-volt.ts'
 import type { Governing } from './governing-limit.ts'
 
 interface DrivePeaks {

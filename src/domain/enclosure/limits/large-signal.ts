@@ -7,7 +7,7 @@ import { logarithmicGrid } from '../../../numeric/grid.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
-import { type UnitDrive, unitDrive } from '../response/unit-drive.ts'
+import { atOneVolt, type UnitDrive } from '../response/response-at-one-volt.ts'
 import { type CompressionCurves, compressionCurves } from './compression.ts'
 import { drivePeaks, programmeLimit } from './drive-peaks.ts'
 import { governingLimit } from './governing-limit.ts'
@@ -48,7 +48,7 @@ function programmeGrid(request: LimitsRequest, assume: Assumptions): Float64Arra
 /** The lowest limit over frequencies; refuses when there is nothing to hold the system against. */
 function governingOf(system: ResponseSystem, limits: Limits, frequenciesHz: Float64Array) {
   const bare = unfiltered(system)
-  const drive = unitDrive(bare, frequenciesHz)
+  const drive = atOneVolt(bare, frequenciesHz)
   const curves = limitCurves(bare, drive, limits)
   if (curves.length > 0) return { drive, governing: governingLimit(frequenciesHz, curves) }
   const detail = 'No limit is known: give the excursion or power of the driver, or what the amplifier can do.'
@@ -112,7 +112,7 @@ export function largeSignal(
   const grid = { frequenciesHz: programme, dutyFactor: bounds.dutyFactor }
   const heating = coilHeating(system, request.heating ?? {}, grid, assume)
   const xmaxM = system.custom ? undefined : bounds.coneM
-  const programmeDrive = unitDrive(system, programme)
+  const programmeDrive = atOneVolt(system, programme)
   return {
     bounds,
     programme: programmeDrive,

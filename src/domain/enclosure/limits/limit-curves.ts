@@ -4,7 +4,7 @@ import type { LimitName } from '../../../contract/enclosures/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
-import type { UnitDrive } from '../response/unit-drive.ts'
+import type { UnitDrive } from '../response/response-at-one-volt.ts'
 import type { LimitCurve } from './governing-limit.ts'
 import { limitDefaults } from './limits-request.ts'
 

@@ -90,7 +90,7 @@ export function jetSolver(system: ResponseSystem, lossFactor: number, frequencie
   const r = new Float64Array(n)
   const radiated = (k: number, voltageV: number) => {
     const { still, own, y } = couplingAt(ports, probes, k)
-    settle(
+    converge(
       r,
       () => flowsWith(y, still, r, flow, matrix),
       j => {
@@ -151,7 +151,7 @@ function leftOf({ base, states }: Probes, own: readonly Complex[], r: Float64Arr
 const vector = (length: number): ComplexVector => ({ re: new Float64Array(length), im: new Float64Array(length) })
 
 /** r ← (r + next(r))/2 until it stands; the flows are solved for the final r. */
-function settle(r: Float64Array, solve: () => void, next: (port: number) => number): void {
+function converge(r: Float64Array, solve: () => void, next: (port: number) => number): void {
   solve()
   for (let round = 0, moved = 1; round < MAX_ROUNDS && moved > CLOSE_ENOUGH; round++) {
     moved = 0

@@ -1,7 +1,7 @@
 /** The high-pass that keeps an unloaded cone within its excursion. */
 import { logarithmicGrid } from '../../../numeric/grid.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
-import { unitDrive } from '../response/unit-drive.ts'
+import { atOneVolt } from '../response/response-at-one-volt.ts'
 
 interface HighPassProtection {
   readonly order: number
@@ -68,7 +68,7 @@ function lowestCorner(frequenciesHz: readonly number[], excursionM: readonly num
 export function protectionOf(system: ResponseSystem, xmaxM: number): Protection {
   const belowHz = loadedFromHz(system)
   const frequenciesHz = logarithmicGrid(Math.min(LOWEST_HZ, belowHz / 4), belowHz, POINTS)
-  const drive = unitDrive(system, Float64Array.from(frequenciesHz))
+  const drive = atOneVolt(system, Float64Array.from(frequenciesHz))
   const excursions = drive.coneM.map(excursion => excursion * system.voltageV)
   const worst = excursions.reduce((best, excursion, k) => (excursion > (excursions[best] as number) ? k : best), 0)
   const excursionM = excursions[worst] as number

@@ -6,8 +6,8 @@ import type { Driver } from '../../driver/driver.ts'
 import { BEHIND, type Branch, type Chamber, type DriverGroup, OUTSIDE, type Place } from '../../network/network.ts'
 import type { BuiltNetwork, Opening } from './built-network.ts'
 import { endLengths } from './chamber.ts'
-import { requireHeard } from './heard-outside.ts'
 import { echoLossless } from './lossless.ts'
+import { requireRadiating } from './radiates-outside.ts'
 import type {
   CustomChamberRequest,
   CustomDriverRequest,
@@ -172,7 +172,7 @@ export function customNetwork(
   const leaks = [...leaksOf(enclosure, builder.place), ...built.flatMap(part => part.leaks)]
   const branches = [...[...ports, ...radiators].map(({ branch }) => branch), ...leaks]
   const drivers = driverGroups.map((group, index) => groupOf(group, index, driver, builder))
-  requireHeard(drivers, branches)
+  requireRadiating(drivers, branches)
   return {
     network: {
       chambers: built.map(({ chamber }) => chamber),

@@ -1,6 +1,6 @@
 /** Peaks, dips and crossings of a response, refined to the figure itself and not read off a grid. */
 import { bracketedRoot } from '../../../numeric/bracketed-root.ts'
-import type { DualColumn } from '../../../numeric/dual-column.ts'
+import type { ComplexColumn } from '../../../numeric/complex-column.ts'
 import type { Solution } from '../../network/solution.ts'
 
 /** A quantity by its logarithm and the slope of that by ω, at one point of a solution. */
@@ -9,14 +9,14 @@ interface Quantity {
   readonly slope: (solution: Solution, at: number) => number
 }
 
-function size({ re, im }: DualColumn, k: number): number {
+function size({ re, im }: ComplexColumn, k: number): number {
   const r = re[k] as number
   const i = im[k] as number
   return Math.sqrt(r * r + i * i)
 }
 
 /** Re(z'/z) = d ln|z|/dω */
-function logSlope({ re, im, dre, dim }: DualColumn, k: number): number {
+function logSlope({ re, im, dre, dim }: ComplexColumn, k: number): number {
   const r = re[k] as number
   const i = im[k] as number
   const square = r * r + i * i
@@ -24,7 +24,7 @@ function logSlope({ re, im, dre, dim }: DualColumn, k: number): number {
 }
 
 const omega = (solution: Solution, k: number) => solution.omegas[k] as number
-const cone = (solution: Solution) => solution.velocities[0] as DualColumn
+const cone = (solution: Solution) => solution.velocities[0] as ComplexColumn
 
 /** Of the sound pressure, for one volt: ω·|U|. */
 export const pressureQuantity: Quantity = {

@@ -1,5 +1,5 @@
 /** Curves over frequency, from the complex amplitudes of a solved network. Excursion and air speed are peak, all else RMS. */
-import type { DualColumn } from '../../../numeric/dual-column.ts'
+import type { ComplexColumn } from '../../../numeric/complex-column.ts'
 import { REFERENCE_PRESSURE_PA } from '../../constants.ts'
 import { branchFlow } from '../../network/branch-flow.ts'
 import type { Solution } from '../../network/solution.ts'
@@ -84,7 +84,7 @@ function phaseCurve({ radiated: { re, im }, omegas }: Solution): Curve {
   return values
 }
 
-function modulus({ re, im }: Pick<DualColumn, 're' | 'im'>, scale: number): Curve {
+function modulus({ re, im }: Pick<ComplexColumn, 're' | 'im'>, scale: number): Curve {
   const values = empty(re.length)
   for (let k = 0; k < re.length; k++) {
     const r = re[k] as number
@@ -96,7 +96,7 @@ function modulus({ re, im }: Pick<DualColumn, 're' | 'im'>, scale: number): Curv
 
 /** x = √2·|u|/ω */
 export function excursionCurve({ velocities, omegas }: Solution, voltageV: number, group = 0): Curve {
-  const values = modulus(velocities[group] as DualColumn, Math.SQRT2 * voltageV)
+  const values = modulus(velocities[group] as ComplexColumn, Math.SQRT2 * voltageV)
   for (let k = 0; k < values.length; k++) values[k] = (values[k] as number) / (omegas[k] as number)
   return values
 }
@@ -181,7 +181,7 @@ export function partCurves(system: ResponseSystem, solution: Solution): readonly
     ...system.chamberNames.map((name, node) => ({
       part: 'chamber' as const,
       name,
-      pressurePa: modulus(solution.pressures[node] as DualColumn, voltageV)
+      pressurePa: modulus(solution.pressures[node] as ComplexColumn, voltageV)
     })),
     ...system.ports.map(port => ({
       part: 'port' as const,
@@ -219,7 +219,7 @@ export function responseCurves(
     phaseDeg: phaseCurve(solution),
     groupDelayS: groupDelayCurve(solution),
     coneExcursionM: excursionCurve(solution, voltageV),
-    coneVelocityMPerS: modulus(solution.velocities[0] as DualColumn, voltageV),
+    coneVelocityMPerS: modulus(solution.velocities[0] as ComplexColumn, voltageV),
     ...impedanceCurves(solution),
     currentA,
     apparentPowerVa,

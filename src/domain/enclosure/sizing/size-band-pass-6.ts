@@ -4,10 +4,10 @@ import { simplexMinimum } from '../../../numeric/simplex-minimum.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import type { EnclosureRequest } from '../model/request.ts'
-import type { Draft, Drafts } from './drafts.ts'
 import type { CandidateResponse } from './sizing.ts'
 import type { SizingProblem } from './sizing-problem.ts'
 import { bandReasons, ebpReason, figure, type Reason, spaceReason } from './suitability.ts'
+import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'
 
 type SixthOrderKind = 'band-pass-6-parallel' | 'band-pass-6-series'
 
@@ -28,7 +28,7 @@ const LEVEL_WEIGHT = 0.25
 /** Edges count inside this share of the wanted ones. Ours. */
 const EDGE_SHARE = 1.1
 
-export function sizeBandPass6(kind: SixthOrderKind, problem: SizingProblem, assume: Assumptions): Drafts {
+export function sizeBandPass6(kind: SixthOrderKind, problem: SizingProblem, assume: Assumptions): CandidateFamilies {
   const { boxed, request } = problem
   const why = `${USUAL_BAND[0]} to ${USUAL_BAND[1]} times the resonance of the driver`
   const lowHz = assume.or(request.wanted?.lowHz, 'wanted.lowHz', USUAL_BAND[0] * boxed.fsHz, why)
@@ -38,7 +38,7 @@ export function sizeBandPass6(kind: SixthOrderKind, problem: SizingProblem, assu
     throw new DesignError('conflicting-input', { field: 'wanted.highHz', value: highHz, minimum: lowHz * 1.2, detail })
   }
   const found = searched(kind, problem, lowHz, highHz)
-  return { drafts: [draftOf(kind, problem, found, { lowHz, highHz })], unsuited: [] }
+  return { candidates: [candidateOf(kind, problem, found, { lowHz, highHz })], unsuited: [] }
 }
 
 /** Lined up in logarithms, so that a step is a ratio. */
@@ -72,15 +72,15 @@ interface Grid {
 /** Unevenness inside the band, what the edges lack of half power, level, and what passes the bounds. */
 function costOf(kind: SixthOrderKind, problem: SizingProblem, chambers: Chambers, grid: Grid): number {
   const { inside, above } = grid
-  const heard = problem.levelsOf(enclosureOf(kind, problem, chambers), [...inside, ...above])
-  const levels = heard.slice(0, inside.length)
+  const evaluated = problem.levelsOf(enclosureOf(kind, problem, chambers), [...inside, ...above])
+  const levels = evaluated.slice(0, inside.length)
   const inner = levels.slice(2, -2)
   const mean = inner.reduce((sum, level) => sum + level, 0) / inner.length
   const uneven = inner.reduce((sum, level) => sum + (level - mean) ** 2, 0) / inner.length
   const half = Math.max(...levels) - 3
   const edges = [levels[0] ?? -100, levels.at(-1) ?? -100].map(level => Math.max(0, half - level) ** 2)
   // A resonance above the band must not stand out of it.
-  const loud = Math.max(0, Math.max(...heard.slice(inside.length)) - mean + 3) ** 2
+  const loud = Math.max(0, Math.max(...evaluated.slice(inside.length)) - mean + 3) ** 2
   return uneven + loud + (edges[0] ?? 0) + (edges[1] ?? 0) - LEVEL_WEIGHT * mean + strayed(problem, chambers, inside)
 }
 
@@ -131,9 +131,9 @@ const names: Readonly<Record<SixthOrderKind, string>> = {
   'band-pass-6-series': 'Sixth-order band-pass, rear chamber opens into the front'
 }
 
-function draftOf(kind: SixthOrderKind, problem: SizingProblem, chambers: Chambers, band: Band): Draft {
+function candidateOf(kind: SixthOrderKind, problem: SizingProblem, chambers: Chambers, band: Band): UnrankedCandidate {
   const { rearVolumeM3, frontVolumeM3, rearTuningHz, frontTuningHz } = chambers
-  const response = problem.hear(enclosureOf(kind, problem, chambers), 'peak')
+  const response = problem.evaluate(enclosureOf(kind, problem, chambers), 'peak')
   const totalVolumeM3 = rearVolumeM3 + frontVolumeM3
   const reasons: readonly Reason[] = [
     bandReason(response, band),

@@ -2,10 +2,10 @@
 import type { AlignmentId } from '../../../contract/enclosures/words.ts'
 import { DesignError } from '../../design-error.ts'
 import { type BandPass4, bandPass4, bandPass4ForEdges } from '../alignment/band-pass-4.ts'
-import type { Draft, Drafts } from './drafts.ts'
 import type { Unsuited } from './sizing.ts'
 import type { SizingProblem } from './sizing-problem.ts'
 import { bandReasons, ebpReason, figure, type Reason, spaceReason } from './suitability.ts'
+import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'
 
 /** Shapes offered when no edges are asked for: maximally flat, and 0.35 dB of ripple. */
 const shapes = [
@@ -13,22 +13,22 @@ const shapes = [
   { id: 'band-pass-4-ripple', s: 0.6, name: '0.35 dB of ripple' }
 ] as const
 
-export function sizeBandPass(problem: SizingProblem): Drafts {
+export function sizeBandPass(problem: SizingProblem): CandidateFamilies {
   const { boxed, request } = problem
   const { lowHz, highHz } = request.wanted ?? {}
   if (lowHz !== undefined || highHz !== undefined) return forEdges(problem, lowHz, highHz)
   const unsuited: Unsuited[] = []
-  const drafts = shapes.flatMap(({ id, s, name }, rank) => {
+  const candidates = shapes.flatMap(({ id, s, name }, rank) => {
     const qtc = 1 / (2 * s)
-    if (qtc > boxed.qts) return [draftOf(problem, bandPass4(boxed, s, qtc), id, name, rank)]
+    if (qtc > boxed.qts) return [candidateOf(problem, bandPass4(boxed, s, qtc), id, name, rank)]
     const why = `Qts ${figure(boxed.qts)} lies above the Qtc ${figure(qtc)} of a rear chamber at the level of the bare driver`
     unsuited.push({ kind: 'band-pass-4', alignment: id, why })
     return []
   })
-  return { drafts, unsuited }
+  return { candidates, unsuited }
 }
 
-function forEdges(problem: SizingProblem, lowHz: number | undefined, highHz: number | undefined): Drafts {
+function forEdges(problem: SizingProblem, lowHz: number | undefined, highHz: number | undefined): CandidateFamilies {
   if (lowHz === undefined || highHz === undefined || lowHz >= highHz) {
     const field = lowHz === undefined ? 'wanted.lowHz' : 'wanted.highHz'
     const detail = 'A band-pass needs both half-power edges, the lower below the upper.'
@@ -39,21 +39,21 @@ function forEdges(problem: SizingProblem, lowHz: number | undefined, highHz: num
   }
   const box = bandPass4ForEdges(problem.boxed, lowHz, highHz)
   if (box !== undefined)
-    return { drafts: [draftOf(problem, box, 'band-pass-4-edges', 'for your edges', 0)], unsuited: [] }
+    return { candidates: [candidateOf(problem, box, 'band-pass-4-edges', 'for your edges', 0)], unsuited: [] }
   const centre = Math.sqrt(lowHz * highHz)
   const why =
     centre > problem.boxed.fsHz
       ? `no fourth-order shape spans ${figure(lowHz)} to ${figure(highHz)} Hz around this driver`
       : `the centre ${figure(centre)} Hz lies not above the resonance ${figure(problem.boxed.fsHz)} Hz of the driver`
-  return { drafts: [], unsuited: [{ kind: 'band-pass-4', alignment: 'band-pass-4-edges', why }] }
+  return { candidates: [], unsuited: [{ kind: 'band-pass-4', alignment: 'band-pass-4-edges', why }] }
 }
 
-function heard(problem: SizingProblem, { rearVolumeM3, frontVolumeM3, centreHz }: BandPass4) {
+function evaluated(problem: SizingProblem, { rearVolumeM3, frontVolumeM3, centreHz }: BandPass4) {
   const { air, driver, request, openedLeakQ } = problem
   const areaM2 = driver.sdM2 / 2
   const lengthM = (areaM2 * air.soundSpeedMPerS ** 2) / (frontVolumeM3 * (2 * Math.PI * centreHz) ** 2)
   const leak = request.losses?.leakQ === undefined ? {} : { leakQ: openedLeakQ }
-  return problem.hear(
+  return problem.evaluate(
     {
       kind: 'band-pass-4',
       rear: { netVolumeM3: rearVolumeM3, ...leak },
@@ -63,9 +63,15 @@ function heard(problem: SizingProblem, { rearVolumeM3, frontVolumeM3, centreHz }
   )
 }
 
-function draftOf(problem: SizingProblem, box: BandPass4, alignment: AlignmentId, shape: string, rank: number): Draft {
+function candidateOf(
+  problem: SizingProblem,
+  box: BandPass4,
+  alignment: AlignmentId,
+  shape: string,
+  rank: number
+): UnrankedCandidate {
   const { rearVolumeM3, frontVolumeM3, centreHz } = box
-  const response = heard(problem, box)
+  const response = evaluated(problem, box)
   const totalVolumeM3 = rearVolumeM3 + frontVolumeM3
   const gain = `${figure(box.gainDb)} dB at its centre against the bare driver`
   const reasons: readonly Reason[] = [

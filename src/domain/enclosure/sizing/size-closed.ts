@@ -2,16 +2,16 @@
 import type { AlignmentId } from '../../../contract/enclosures/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { closedBox, closedBoxVolumeM3, closedHalfPowerRatio, closedPeakDb } from '../alignment/closed-box.ts'
-import type { Draft, Drafts } from './drafts.ts'
 import type { Unsuited } from './sizing.ts'
 import { LARGEST_VOLUMES, USUAL_QTC } from './sizing-judgement.ts'
 import type { SizingProblem } from './sizing-problem.ts'
 import { bandReasons, ebpReason, figure, litres, type Reason, spaceReason } from './suitability.ts'
+import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'
 
 /** Two cubic centimetres more or less are no other box. */
 const SAME_VOLUME = 1e-6
 
-export function sizeClosed(problem: SizingProblem, assume: Assumptions): Drafts {
+export function sizeClosed(problem: SizingProblem, assume: Assumptions): CandidateFamilies {
   const { request, boxed } = problem
   const { wanted, space } = request
   if (wanted?.qtc === undefined) {
@@ -19,33 +19,38 @@ export function sizeClosed(problem: SizingProblem, assume: Assumptions): Drafts 
     assume.or(undefined, 'wanted.qtc', USUAL_QTC.join(', '), why)
   }
   const unsuited: Unsuited[] = []
-  const drafts: Draft[] = []
+  const candidates: UnrankedCandidate[] = []
   for (const qtc of wanted?.qtc ?? USUAL_QTC) {
-    if (qtc > boxed.qts) drafts.push(draftOf(problem, closedBoxVolumeM3(boxed, qtc), 'closed-qtc', qtc))
+    if (qtc > boxed.qts) candidates.push(candidateOf(problem, closedBoxVolumeM3(boxed, qtc), 'closed-qtc', qtc))
     else unsuited.push({ kind: 'closed', alignment: 'closed-qtc', why: tooDamped(boxed.qts, qtc) })
   }
-  if (wanted?.netVolumeM3 !== undefined) drafts.push(draftOf(problem, wanted.netVolumeM3, 'as-asked'))
-  const cramped = space !== undefined && drafts.every(({ netVolumeM3 }) => netVolumeM3 > space.netVolumeM3)
-  if (space !== undefined && cramped) drafts.push(draftOf(problem, space.netVolumeM3, 'in-your-space'))
-  return { drafts, unsuited }
+  if (wanted?.netVolumeM3 !== undefined) candidates.push(candidateOf(problem, wanted.netVolumeM3, 'as-asked'))
+  const cramped = space !== undefined && candidates.every(({ netVolumeM3 }) => netVolumeM3 > space.netVolumeM3)
+  if (space !== undefined && cramped) candidates.push(candidateOf(problem, space.netVolumeM3, 'in-your-space'))
+  return { candidates, unsuited }
 }
 
 const tooDamped = (qts: number, qtc: number) =>
   `Qtc ${figure(qtc)} lies not above the driver's Qts ${figure(qts)} (source resistance in it): a closed box can only raise it`
 
-function heard({ hear, request, absorptionQ }: SizingProblem, netVolumeM3: number) {
+function evaluated({ evaluate, request, absorptionQ }: SizingProblem, netVolumeM3: number) {
   const { leakQ } = request.losses ?? {}
   const rear = {
     netVolumeM3,
     ...(leakQ === undefined ? {} : { leakQ }),
     ...(absorptionQ === undefined ? {} : { absorptionQ })
   }
-  return hear({ kind: 'closed', rear }, 'plateau')
+  return evaluate({ kind: 'closed', rear }, 'plateau')
 }
 
-function draftOf(problem: SizingProblem, netVolumeM3: number, alignment: AlignmentId, asked?: number): Draft {
+function candidateOf(
+  problem: SizingProblem,
+  netVolumeM3: number,
+  alignment: AlignmentId,
+  asked?: number
+): UnrankedCandidate {
   const { alpha, fcHz, qtc } = closedBox(problem.boxed, netVolumeM3)
-  const response = heard(problem, netVolumeM3)
+  const response = evaluated(problem, netVolumeM3)
   const reasons = [
     ...sizeReasons(alpha, netVolumeM3),
     ...bandReasons(response, asked === undefined ? closedPeakDb(qtc) : 0),

@@ -7,7 +7,6 @@ import { isComputable } from '../../computable.ts'
 import { requireWithin } from '../../design-error.ts'
 import { givenDriverCautions } from '../../driver/given-driver-cautions.ts'
 import type { Basis, Outcome } from '../../outcome.ts'
-import type { Draft, Drafts } from './drafts.ts'
 import { sizeBandPass } from './size-band-pass.ts'
 import { sizeBandPass6 } from './size-band-pass-6.ts'
 import { sizeClosed } from './size-closed.ts'
@@ -17,8 +16,9 @@ import type { EnclosureCandidate } from './sizing.ts'
 import { ROUGH_BOARD_M, ROUGH_DISPLACEMENT_SHARE } from './sizing-judgement.ts'
 import { type SizingProblem, sizingProblem } from './sizing-problem.ts'
 import { figure, leastAirReason } from './suitability.ts'
+import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'
 
-const sizers: Readonly<Record<SizedKind, (problem: SizingProblem, assume: Assumptions) => Drafts>> = {
+const sizers: Readonly<Record<SizedKind, (problem: SizingProblem, assume: Assumptions) => CandidateFamilies>> = {
   closed: sizeClosed,
   vented: sizeVented,
   'passive-radiator': sizePassiveRadiator,
@@ -28,7 +28,7 @@ const sizers: Readonly<Record<SizedKind, (problem: SizingProblem, assume: Assump
 }
 
 /**
- * Every alignment is solved for the driver in its circuit and the losses at hand, then heard through the network.
+ * Every alignment is solved for the driver in its circuit and the losses at hand, then evaluated through the network.
  *
  * @throws DesignError `missing-input`, `conflicting-input`
  * @validity Small signal, lumped elements; volumes are acoustic, driver, port and bracing not in them.
@@ -39,11 +39,11 @@ export function sizeEnclosure(request: SizingRequest): Outcome<EnclosureSizing> 
   const drivers = driversOf(problem)
   if (request.kinds === undefined) assume.or(undefined, 'kinds', 'closed, vented', 'the two every builder weighs first')
   const parts = (request.kinds ?? (['closed', 'vented'] as const)).map(kind => sizers[kind](problem, assume))
-  const drafts = parts
-    .flatMap(part => part.drafts)
+  const unranked = parts
+    .flatMap(part => part.candidates)
     .filter(isComputable)
-    .map(draft => withLeastAir(draft, problem))
-  const candidates = drafts.map(draft => candidateOf(draft, drafts, problem))
+    .map(candidate => withLeastAir(candidate, problem))
+  const candidates = unranked.map(candidate => candidateOf(candidate, unranked, problem))
   return {
     result: {
       drivers,
@@ -65,9 +65,12 @@ export function sizeEnclosure(request: SizingRequest): Outcome<EnclosureSizing> 
   }
 }
 
-function withLeastAir(draft: Draft, { driver, count, volumeFactor }: SizingProblem): Draft {
+function withLeastAir(candidate: UnrankedCandidate, { driver, count, volumeFactor }: SizingProblem): UnrankedCandidate {
   const drivers = { sdM2: driver.sdM2, xmaxM: driver.xmaxM, count }
-  return { ...draft, reasons: [...draft.reasons, ...leastAirReason(draft.netVolumeM3 / volumeFactor, drivers)] }
+  return {
+    ...candidate,
+    reasons: [...candidate.reasons, ...leastAirReason(candidate.netVolumeM3 / volumeFactor, drivers)]
+  }
 }
 
 /** @throws DesignError `out-of-range` for parameters no driver has */
@@ -78,27 +81,31 @@ function driversOf({ driver, count, boxed, ebpHz }: SizingProblem): EnclosureSiz
   return { count, fsHz: driver.fsHz, qts: driver.qts, qtsWithSource: boxed.qts, vasM3: boxed.vasM3, ebpHz }
 }
 
-function candidateOf(draft: Draft, all: readonly Draft[], { volumeFactor }: SizingProblem): EnclosureCandidate {
-  const { reasons, totalVolumeM3, rank, ...rest } = draft
+function candidateOf(
+  candidate: UnrankedCandidate,
+  all: readonly UnrankedCandidate[],
+  { volumeFactor }: SizingProblem
+): EnclosureCandidate {
+  const { reasons, totalVolumeM3, rank, ...rest } = candidate
   const suits = reasons.every(({ against }) => !against)
   const smallest = Math.min(...all.map(other => other.totalVolumeM3))
   return {
     ...rest,
-    preferred: preferredOf(draft.kind, all) === draft,
+    preferred: preferredOf(candidate.kind, all) === candidate,
     suits,
     why: [...reasons].sort((a, b) => Number(b.against) - Number(a.against)).map(({ text }) => text),
-    goodAt: `${draft.goodAt}. ${spoken(draft)}`,
-    ...(volumeFactor === 1 ? {} : { builtVolumeM3: draft.netVolumeM3 / volumeFactor }),
+    goodAt: `${candidate.goodAt}. ${spoken(candidate)}`,
+    ...(volumeFactor === 1 ? {} : { builtVolumeM3: candidate.netVolumeM3 / volumeFactor }),
     space: { roughOuterM3: roughOuterM3(totalVolumeM3 / volumeFactor), timesSmallest: totalVolumeM3 / smallest }
   }
 }
 
-function preferredOf(kind: SizedKind, all: readonly Draft[]): Draft | undefined {
-  const score = ({ reasons, rank }: Draft) => (reasons.some(({ against }) => against) ? 100 : 0) + rank
-  return all.filter(draft => draft.kind === kind).sort((a, b) => score(a) - score(b))[0]
+function preferredOf(kind: SizedKind, all: readonly UnrankedCandidate[]): UnrankedCandidate | undefined {
+  const score = ({ reasons, rank }: UnrankedCandidate) => (reasons.some(({ against }) => against) ? 100 : 0) + rank
+  return all.filter(candidate => candidate.kind === kind).sort((a, b) => score(a) - score(b))[0]
 }
 
-function spoken({ response }: Draft): string {
+function spoken({ response }: UnrankedCandidate): string {
   const at30 = response.levels.find(({ frequencyHz }) => frequencyHz === 31.5)?.relativeDb ?? 0
   const half = response.f3Hz === undefined ? '' : `Half power at ${figure(response.f3Hz)} Hz, `
   const delay =

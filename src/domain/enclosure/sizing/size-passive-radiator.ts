@@ -1,14 +1,14 @@
 /** Boxes with passive radiators: the flat vented box for the losses, and the mass and compliance that tune it. */
 import type { Assumptions } from '../../assume.ts'
 import { type RadiatorSize, radiatorComplianceMPerN, radiatorTuning } from '../alignment/passive-radiator.ts'
-import type { Draft, Drafts } from './drafts.ts'
 import { flatBox } from './size-vented.ts'
 import type { RadiatorCandidate } from './sizing.ts'
 import { SMALLEST_DELTA } from './sizing-judgement.ts'
 import type { SizingProblem } from './sizing-problem.ts'
 import { bandReasons, ebpReason, figure, type Reason, spaceReason } from './suitability.ts'
+import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'
 
-export function sizePassiveRadiator(problem: SizingProblem, assume: Assumptions): Drafts {
+export function sizePassiveRadiator(problem: SizingProblem, assume: Assumptions): CandidateFamilies {
   const { boxed, request } = problem
   const flat = flatBox(problem)
   const { wanted } = request
@@ -16,9 +16,9 @@ export function sizePassiveRadiator(problem: SizingProblem, assume: Assumptions)
   const tuningHz = wanted?.tuningHz ?? (flat === undefined ? undefined : boxed.fsHz * flat.h)
   if (netVolumeM3 === undefined || tuningHz === undefined) {
     const why = `no flat opened box for Qts ${figure(boxed.qts)} with these losses; ask for a volume and a tuning`
-    return { drafts: [], unsuited: [{ kind: 'passive-radiator', why }] }
+    return { candidates: [], unsuited: [{ kind: 'passive-radiator', why }] }
   }
-  return { drafts: [draftOf(problem, netVolumeM3, tuningHz, assume)], unsuited: [] }
+  return { candidates: [candidateOf(problem, netVolumeM3, tuningHz, assume)], unsuited: [] }
 }
 
 function radiatorsFor(problem: SizingProblem, volumeM3: number, tuningHz: number, assume: Assumptions) {
@@ -50,7 +50,7 @@ function radiatorsFor(problem: SizingProblem, volumeM3: number, tuningHz: number
   return radiators
 }
 
-function heard(problem: SizingProblem, netVolumeM3: number, radiators: RadiatorCandidate) {
+function evaluated(problem: SizingProblem, netVolumeM3: number, radiators: RadiatorCandidate) {
   const { openedLeakQ: leakQ, absorptionQ, request } = problem
   const { count, areaM2, massKg, complianceMPerN } = radiators
   const qm = request.passiveRadiators?.qm
@@ -60,13 +60,18 @@ function heard(problem: SizingProblem, netVolumeM3: number, radiators: RadiatorC
     ...(absorptionQ === undefined ? {} : { absorptionQ }),
     passiveRadiators: { count, areaM2, massKg, complianceMPerN, ...(qm === undefined ? {} : { qm }) }
   }
-  return problem.hear({ kind: 'passive-radiator', rear }, 'plateau')
+  return problem.evaluate({ kind: 'passive-radiator', rear }, 'plateau')
 }
 
-function draftOf(problem: SizingProblem, netVolumeM3: number, tuningHz: number, assume: Assumptions): Draft {
+function candidateOf(
+  problem: SizingProblem,
+  netVolumeM3: number,
+  tuningHz: number,
+  assume: Assumptions
+): UnrankedCandidate {
   const { boxed, request } = problem
   const radiators = radiatorsFor(problem, netVolumeM3, tuningHz, assume)
-  const response = heard(problem, netVolumeM3, radiators)
+  const response = evaluated(problem, netVolumeM3, radiators)
   const alpha = boxed.vasM3 / netVolumeM3
   const reasons: readonly Reason[] = [
     notchReason(radiators.resonanceHz, response.f3Hz, radiators.delta, alpha),

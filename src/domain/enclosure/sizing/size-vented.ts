@@ -5,11 +5,11 @@ import { levelDb } from '../alignment/rational-response.ts'
 import { type VentedBox, ventedCoefficients, ventedHalfPowerRatio, ventedResponse } from '../alignment/vented-box.ts'
 import { familyBox, flatTotalQ, type VentedFamily, ventedFamilies } from '../alignment/vented-families.ts'
 import { passBandOf } from '../model/pass-band.ts'
-import type { Draft, Drafts } from './drafts.ts'
 import type { Unsuited } from './sizing.ts'
 import { CHOSEN_PEAK_DB, TUNING_SPAN_HZ, TUNING_STEP_HZ } from './sizing-judgement.ts'
 import type { SizingProblem } from './sizing-problem.ts'
 import { bandReasons, ebpReason, figure, type Reason, spaceReason } from './suitability.ts'
+import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'
 
 const familyWords: Readonly<Record<VentedFamily, { name: string; goodAt: string; rank: number }>> = {
   b4: { name: 'maximally flat level (B4)', goodAt: 'flat, louder and lower than closed for its volume', rank: 0 },
@@ -41,19 +41,19 @@ const sourceOf = (family: VentedFamily) => {
 }
 
 /** What suits the driver first, then by rank. */
-const bySuitability = (a: Draft, b: Draft) => againstIt(a) - againstIt(b) || a.rank - b.rank
-const againstIt = ({ reasons }: Draft) => Number(reasons.some(({ against }) => against))
+const bySuitability = (a: UnrankedCandidate, b: UnrankedCandidate) => againstIt(a) - againstIt(b) || a.rank - b.rank
+const againstIt = ({ reasons }: UnrankedCandidate) => Number(reasons.some(({ against }) => against))
 
-export function sizeVented(problem: SizingProblem): Drafts {
+export function sizeVented(problem: SizingProblem): CandidateFamilies {
   const unsuited: Unsuited[] = []
-  const drafts = ventedFamilies.flatMap(family => {
+  const candidates = ventedFamilies.flatMap(family => {
     const box = familyBox(family, problem.boxed.qts, problem.openedLossPerQ)
-    if (box !== undefined && box.alpha > 0) return [familyDraft(problem, family, box)]
+    if (box !== undefined && box.alpha > 0) return [familyCandidate(problem, family, box)]
     const why = missingMember(problem, family, box)
     if (why !== undefined) unsuited.push({ kind: 'vented', alignment: family, why })
     return []
   })
-  return { drafts: [...[...drafts].sort(bySuitability), ...askedDrafts(problem, drafts)], unsuited }
+  return { candidates: [...[...candidates].sort(bySuitability), ...askedCandidates(problem, candidates)], unsuited }
 }
 
 /** The flat member for a driver: QB3 below, C4 above the QT of B4. */
@@ -75,12 +75,12 @@ function missingMember({ boxed, openedLossPerQ }: SizingProblem, family: VentedF
   return undefined
 }
 
-function familyDraft(problem: SizingProblem, family: VentedFamily, box: VentedBox): Draft {
+function familyCandidate(problem: SizingProblem, family: VentedFamily, box: VentedBox): UnrankedCandidate {
   const { name, goodAt, rank } = familyWords[family]
   const { netVolumeM3, tuningHz, f3Hz } = flatBoxFit(problem.boxed)
   const fitted = problem.boxed.qts >= 0.25 && problem.boxed.qts <= 0.6 && ['qb3', 'b4', 'c4'].includes(family)
   return {
-    ...draftOf(problem, box, family, rank),
+    ...candidateOf(problem, box, family, rank),
     name: `Vented, ${name}`,
     goodAt,
     source: sourceOf(family),
@@ -97,7 +97,7 @@ function familyDraft(problem: SizingProblem, family: VentedFamily, box: VentedBo
   }
 }
 
-function heard(problem: SizingProblem, netVolumeM3: number, tuningHz: number) {
+function evaluated(problem: SizingProblem, netVolumeM3: number, tuningHz: number) {
   const { openedLeakQ: leakQ, absorptionQ, request } = problem
   const rear = {
     netVolumeM3,
@@ -105,14 +105,14 @@ function heard(problem: SizingProblem, netVolumeM3: number, tuningHz: number) {
     ...(absorptionQ === undefined ? {} : { absorptionQ }),
     port: tunedOpening(problem, netVolumeM3, tuningHz, request.losses?.portQ)
   }
-  return problem.hear({ kind: 'vented', rear }, 'plateau')
+  return problem.evaluate({ kind: 'vented', rear }, 'plateau')
 }
 
-function draftOf(problem: SizingProblem, box: VentedBox, alignment: AlignmentId, rank: number): Draft {
+function candidateOf(problem: SizingProblem, box: VentedBox, alignment: AlignmentId, rank: number): UnrankedCandidate {
   const { boxed, openedLossPerQ, request } = problem
   const netVolumeM3 = boxed.vasM3 / box.alpha
   const tuningHz = boxed.fsHz * box.h
-  const response = heard(problem, netVolumeM3, tuningHz)
+  const response = evaluated(problem, netVolumeM3, tuningHz)
   const coefficients = ventedCoefficients(box, openedLossPerQ)
   const ideal = ventedResponse(coefficients, boxed.fsHz, tuningHz)
   const { rippleDb } = passBandOf(f => levelDb(ideal, f), boxed.fsHz / 10, boxed.fsHz * 20)
@@ -155,28 +155,33 @@ function qualityReasons({ boxed, openedLossPerQ }: SizingProblem): readonly Reas
 }
 
 /** The volume and tuning asked for, and the best tuning in a space that no family fits. */
-function askedDrafts(problem: SizingProblem, families: readonly Draft[]): readonly Draft[] {
+function askedCandidates(problem: SizingProblem, families: readonly UnrankedCandidate[]): readonly UnrankedCandidate[] {
   const { wanted, space } = problem.request
   const flat = flatBox(problem)
-  const drafts: Draft[] = []
+  const candidates: UnrankedCandidate[] = []
   if (wanted?.netVolumeM3 !== undefined || wanted?.tuningHz !== undefined) {
     const volume = wanted.netVolumeM3 ?? (flat === undefined ? undefined : problem.boxed.vasM3 / flat.alpha)
-    if (volume !== undefined) drafts.push(givenDraft(problem, volume, wanted.tuningHz, 'as-asked'))
+    if (volume !== undefined) candidates.push(givenCandidate(problem, volume, wanted.tuningHz, 'as-asked'))
   }
   const cramped = families.filter(({ alignment }) => ['qb3', 'b4', 'c4'].includes(alignment))
   if (space !== undefined && cramped.every(({ netVolumeM3 }) => netVolumeM3 > space.netVolumeM3)) {
-    drafts.push(givenDraft(problem, space.netVolumeM3, undefined, 'in-your-space'))
+    candidates.push(givenCandidate(problem, space.netVolumeM3, undefined, 'in-your-space'))
   }
-  return drafts
+  return candidates
 }
 
-function givenDraft(problem: SizingProblem, volumeM3: number, tuningHz: number | undefined, id: AlignmentId): Draft {
+function givenCandidate(
+  problem: SizingProblem,
+  volumeM3: number,
+  tuningHz: number | undefined,
+  id: AlignmentId
+): UnrankedCandidate {
   const chosen = tuningHz ?? bestTuningHz(problem, volumeM3)
   const { fsHz, vasM3, qts } = problem.boxed
-  const draft = draftOf(problem, { h: chosen / fsHz, alpha: vasM3 / volumeM3, qt: qts }, id, 5)
+  const candidate = candidateOf(problem, { h: chosen / fsHz, alpha: vasM3 / volumeM3, qt: qts }, id, 5)
   const asked =
     tuningHz === undefined ? `tuned for the lowest half power with at most ${CHOSEN_PEAK_DB} dB of peak` : 'as asked'
-  return { ...draft, name: `Vented, ${id === 'as-asked' ? asked : `in your space, ${asked}`}` }
+  return { ...candidate, name: `Vented, ${id === 'as-asked' ? asked : `in your space, ${asked}`}` }
 }
 
 /** The tuning, in steps a builder can cut to, with the lowest half power among those that hardly peak; coarse, then fine. */

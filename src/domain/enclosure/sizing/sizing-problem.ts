@@ -35,7 +35,7 @@ export interface SizingProblem {
   readonly volumeFactor: number
   /** Level re the plateau of the drivers, at many frequencies. */
   readonly levelsOf: (enclosure: EnclosureRequest, frequenciesHz: readonly number[]) => readonly number[]
-  readonly hear: (enclosure: EnclosureRequest, reference: 'plateau' | 'peak') => CandidateResponse
+  readonly evaluate: (enclosure: EnclosureRequest, reference: 'plateau' | 'peak') => CandidateResponse
 }
 
 /**
@@ -69,7 +69,7 @@ export function sizingProblem(request: SizingRequest, assume: Assumptions): Sizi
     ebpHz: driver.fsHz / driver.qes,
     ...lossesOf(request, assume),
     levelsOf: (enclosure, grid) => relativeLevel(systemOf(request, enclosure, sourceOhm)).levelsOn(grid),
-    hear: (enclosure, reference) => heard(systemOf(request, enclosure, sourceOhm), reference)
+    evaluate: (enclosure, reference) => evaluated(systemOf(request, enclosure, sourceOhm), reference)
   }
 }
 
@@ -109,7 +109,7 @@ function systemOf({ driver, drivers, air }: SizingRequest, enclosure: EnclosureR
   return responseSystem({ driver, enclosure, source: { voltageV: 1, seriesOhm }, ...group }, assumptions())
 }
 
-function heard(system: ResponseSystem, reference: 'plateau' | 'peak'): CandidateResponse {
+function evaluated(system: ResponseSystem, reference: 'plateau' | 'peak'): CandidateResponse {
   const { level, levelsOn } = relativeLevel(system)
   const toHz = Math.max(250, 8 * system.driver.fsHz)
   const peak = reference === 'plateau' ? 0 : highestLevelDb(level, 3, toHz, levelsOn)

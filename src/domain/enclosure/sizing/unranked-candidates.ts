@@ -2,7 +2,7 @@
 import type { EnclosureCandidate, Unsuited } from './sizing.ts'
 import type { Reason } from './suitability.ts'
 
-export type Draft = Omit<EnclosureCandidate, 'preferred' | 'suits' | 'why' | 'space' | 'builtVolumeM3'> & {
+export type UnrankedCandidate = Omit<EnclosureCandidate, 'preferred' | 'suits' | 'why' | 'space' | 'builtVolumeM3'> & {
   readonly reasons: readonly Reason[]
   /** Rear and front together. */
   readonly totalVolumeM3: number
@@ -10,7 +10,7 @@ export type Draft = Omit<EnclosureCandidate, 'preferred' | 'suits' | 'why' | 'sp
   readonly rank: number
 }
 
-export interface Drafts {
-  readonly drafts: readonly Draft[]
+export interface CandidateFamilies {
+  readonly candidates: readonly UnrankedCandidate[]
   readonly unsuited: readonly Unsuited[]
 }

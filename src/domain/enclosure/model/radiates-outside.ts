@@ -18,7 +18,7 @@ function drivenChambers(drivers: readonly DriverGroup[], branches: readonly Bran
 }
 
 /** @throws DesignError `conflicting-input` where both faces of a cone look at one place, or no way leads outside */
-export function requireHeard(drivers: readonly DriverGroup[], branches: readonly Branch[]): void {
+export function requireRadiating(drivers: readonly DriverGroup[], branches: readonly Branch[]): void {
   const idle = drivers.findIndex(({ front, rear }) => front === rear)
   if (idle >= 0) {
     const detail =

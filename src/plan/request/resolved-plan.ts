@@ -2,21 +2,21 @@
 import type { PlanCar, PlanRequest, PlanSignal, PlanSupply } from '../../contract/systems/plan-request.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { withoutDraw } from './plan-amplifier.ts'
-import { type Finish, settledFinish } from './plan-finish.ts'
-import { settledSpace } from './plan-space.ts'
+import { type Finish, resolvedFinish } from './plan-finish.ts'
+import { resolvedSpace } from './plan-space.ts'
 import { usual } from './plan-usual.ts'
 
-type Unsettled = Pick<PlanRequest, 'finish' | 'car' | 'supply' | 'signal'>
+type Unresolved = Pick<PlanRequest, 'finish' | 'car' | 'supply' | 'signal'>
 
-interface SettledFields {
+interface ResolvedFields {
   readonly finish: Finish
   readonly car: PlanCar & { readonly speakerCableLengthM: number }
   readonly supply: PlanSupply
   readonly signal: PlanSignal & { readonly mainsLowHz: number }
 }
-export type SettledPlan = PlanRequest & SettledFields
+export type ResolvedPlan = PlanRequest & ResolvedFields
 
-function settledSupply(supply: PlanSupply, assumed: Assumptions): PlanSupply {
+function resolvedSupply(supply: PlanSupply, assumed: Assumptions): PlanSupply {
   const { branchM, groundLeadM } = usual
   const { return: path } = supply
   const lead = (given: number | undefined) =>
@@ -30,14 +30,17 @@ function settledSupply(supply: PlanSupply, assumed: Assumptions): PlanSupply {
 }
 
 /** What a plan and a search settle in the same way. */
-export function settledFields({ finish: wish, car, supply, signal }: Unsettled, assumed: Assumptions): SettledFields {
+export function resolvedFields(
+  { finish: wish, car, supply, signal }: Unresolved,
+  assumed: Assumptions
+): ResolvedFields {
   const { speakerCableM, mainsLowHz } = usual
-  const finish = settledFinish(wish, assumed)
+  const finish = resolvedFinish(wish, assumed)
   return {
     finish,
     car: {
       ...car,
-      space: settledSpace(car, finish, assumed),
+      space: resolvedSpace(car, finish, assumed),
       speakerCableLengthM: assumed.or(
         car.speakerCableLengthM,
         'car.speakerCableLengthM',
@@ -45,7 +48,7 @@ export function settledFields({ finish: wish, car, supply, signal }: Unsettled, 
         speakerCableM.why
       )
     },
-    supply: settledSupply(supply, assumed),
+    supply: resolvedSupply(supply, assumed),
     signal: {
       ...signal,
       mainsLowHz: assumed.or(signal.mainsLowHz, 'signal.mainsLowHz', mainsLowHz.value, mainsLowHz.why)
@@ -53,6 +56,6 @@ export function settledFields({ finish: wish, car, supply, signal }: Unsettled, 
   }
 }
 
-export function settledPlan(request: PlanRequest, assumed: Assumptions): SettledPlan {
-  return { ...request, amplifier: withoutDraw(request.amplifier), ...settledFields(request, assumed) }
+export function resolvedPlan(request: PlanRequest, assumed: Assumptions): ResolvedPlan {
+  return { ...request, amplifier: withoutDraw(request.amplifier), ...resolvedFields(request, assumed) }
 }

@@ -1,5 +1,5 @@
 /** Complex values over a grid, each with its derivative by the grid's variable; plain arrays, so that loops over them stay tight. */
-export interface DualColumn {
+export interface ComplexColumn {
   readonly re: Float64Array
   readonly im: Float64Array
   /** Derivative of the real part. */
@@ -8,12 +8,12 @@ export interface DualColumn {
   readonly dim: Float64Array
 }
 
-export function dualColumn(length: number): DualColumn {
-  return dualColumns(1, length)[0] as DualColumn
+export function complexColumn(length: number): ComplexColumn {
+  return complexColumns(1, length)[0] as ComplexColumn
 }
 
 /** Several columns in one piece of memory, which is far quicker to get than many small ones. */
-export function dualColumns(count: number, length: number): readonly DualColumn[] {
+export function complexColumns(count: number, length: number): readonly ComplexColumn[] {
   const memory = new Float64Array(4 * count * length)
   const part = (index: number) => memory.subarray(index * length, (index + 1) * length)
   return Array.from({ length: count }, (_, column) => ({
@@ -25,7 +25,7 @@ export function dualColumns(count: number, length: number): readonly DualColumn[
 }
 
 /** A constant from `offset` on, its derivative zero. */
-export function fillColumn({ re, im, dre, dim }: DualColumn, offset: number, value: number, count: number): void {
+export function fillColumn({ re, im, dre, dim }: ComplexColumn, offset: number, value: number, count: number): void {
   const end = offset + count
   re.fill(value, offset, end)
   im.fill(0, offset, end)
@@ -34,7 +34,7 @@ export function fillColumn({ re, im, dre, dim }: DualColumn, offset: number, val
 }
 
 /** into ← scale·from, both from their start */
-export function setColumn(into: DualColumn, from: DualColumn, scale: number, count: number): void {
+export function setColumn(into: ComplexColumn, from: ComplexColumn, scale: number, count: number): void {
   const { re, im, dre, dim } = into
   const { re: fRe, im: fIm, dre: fDre, dim: fDim } = from
   for (let k = 0; k < count; k++) {
@@ -47,9 +47,9 @@ export function setColumn(into: DualColumn, from: DualColumn, scale: number, cou
 
 /** into ← into + scale·from, each from its own offset */
 export function addColumn(
-  into: DualColumn,
+  into: ComplexColumn,
   offset: number,
-  from: DualColumn,
+  from: ComplexColumn,
   fromOffset: number,
   scale: number,
   count: number
@@ -69,9 +69,9 @@ export function addColumn(
 
 /** into ← into + scale·y·p: y from its start, into and p from `offset` */
 export function addProduct(
-  into: DualColumn,
-  y: DualColumn,
-  p: DualColumn,
+  into: ComplexColumn,
+  y: ComplexColumn,
+  p: ComplexColumn,
   offset: number,
   scale: number,
   count: number
@@ -96,7 +96,7 @@ export function addProduct(
 }
 
 /** into ← into·by: into from `offset`, by from its start */
-export function multiplyColumn(into: DualColumn, offset: number, by: DualColumn, count: number): void {
+export function multiplyColumn(into: ComplexColumn, offset: number, by: ComplexColumn, count: number): void {
   const { re, im, dre, dim } = into
   const { re: bRe, im: bIm, dre: bDre, dim: bDim } = by
   for (let k = 0, o = offset; k < count; k++, o++) {
@@ -116,7 +116,7 @@ export function multiplyColumn(into: DualColumn, offset: number, by: DualColumn,
 }
 
 /** into ← 1/of */
-export function invertColumn(into: DualColumn, of: DualColumn, count: number): void {
+export function invertColumn(into: ComplexColumn, of: ComplexColumn, count: number): void {
   for (let k = 0; k < count; k++) {
     const ar = of.re[k] as number
     const ai = of.im[k] as number

@@ -23,7 +23,7 @@ export interface UnitDrive {
 }
 
 /** @param system  with or without filters before it */
-export function unitDrive(system: ResponseSystem, frequenciesHz: Float64Array): UnitDrive {
+export function atOneVolt(system: ResponseSystem, frequenciesHz: Float64Array): UnitDrive {
   const solution = solveGrid(system, frequenciesHz)
   const curves = responseCurves({ ...system, voltageV: 1 }, solution, [...frequenciesHz])
   const cones = solution.velocities.map((_, group) => excursionCurve(solution, 1, group))

@@ -10,7 +10,7 @@ import { USUAL_CUP_M } from '../solids/terminal-hole.ts'
 import type { BracePlan } from '../stiffness/brace-plan.ts'
 import { checkDrivers } from './driver-sizes.ts'
 
-export interface Settled {
+export interface BoxTask {
   readonly request: BoxRequest
   readonly board: BoardProperties
   /** Sizes that do not depend on the solution. */
@@ -71,7 +71,7 @@ function slope({ shape, outer = {}, slopeDeg: given, limits }: BoxRequest, assum
   return { slopeRad: (slopeDeg * Math.PI) / 180 }
 }
 
-type Joints = Pick<Settled['fixed'], 'sides' | 'corners'>
+type Joints = Pick<BoxTask['fixed'], 'sides' | 'corners'>
 
 /** A slot along a side ends at the front. */
 const runsSideways = ({ port }: BoxRequest) =>
@@ -92,7 +92,7 @@ function jointsOf({ joints = {}, port, ...request }: BoxRequest, sideways: boole
   return { sides, corners }
 }
 
-type Footprint = Pick<Settled['fixed'], 'footprint' | 'baffleEdge'>
+type Footprint = Pick<BoxTask['fixed'], 'footprint' | 'baffleEdge'>
 
 function footprintOf({ prism, shape }: BoxRequest): Footprint {
   const footprint = (prism?.footprint ?? []).map(({ xM, yM }) => ({ x: xM, y: yM }))
@@ -108,7 +108,7 @@ function footprintOf({ prism, shape }: BoxRequest): Footprint {
   return { footprint, baffleEdge }
 }
 
-function fixedOf(request: BoxRequest, assume: Assumptions): Settled['fixed'] {
+function fixedOf(request: BoxRequest, assume: Assumptions): BoxTask['fixed'] {
   const { recessM = 0, thicknessM } = request
   const sideways = runsSideways(request)
   const shape = assume.or(request.shape, 'shape', 'rectangular', 'the plain case')
@@ -138,7 +138,7 @@ function endFactorOf({ port }: BoxRequest, assume: Assumptions): number {
 }
 
 /** @throws DesignError `missing-input`, `conflicting-input`, `out-of-range` */
-export function settle(request: BoxRequest, assume: Assumptions): Settled {
+export function boxTask(request: BoxRequest, assume: Assumptions): BoxTask {
   checkShapeFields(request)
   const fixed = fixedOf(request, assume)
   checkDrivers(request.drivers ?? [], fixed)
