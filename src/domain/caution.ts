@@ -2,6 +2,7 @@
 import { type CautionCode, cautionCatalogue } from '../contract/cautions/catalogue.ts'
 import type { CautionEntry, CautionLevel } from '../contract/cautions/entry.ts'
 import type { SourceId } from '../contract/sources/source.ts'
+import { present } from './present.ts'
 
 /** The published texts behind cautions. */
 export const cautionSources = (cautions: readonly Caution[]): readonly SourceId[] =>
@@ -29,7 +30,6 @@ export function caution(code: CautionCode, message: string, { at, figures, level
     code,
     level: level ?? cautionCatalogue[code].level,
     message,
-    ...(at === undefined ? {} : { at }),
-    ...(figures === undefined ? {} : { figures })
+    ...present({ at, figures })
   }
 }

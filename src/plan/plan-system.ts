@@ -8,6 +8,7 @@ import type { BillRow, Restraint } from '../contract/systems/workshop.ts'
 import { assumptions } from '../domain/assume.ts'
 import { cautionSources } from '../domain/caution.ts'
 import type { Assumption, Outcome } from '../domain/outcome.ts'
+import { present } from '../domain/present.ts'
 import { planCautions } from './answer/plan-cautions.ts'
 import { notAsAsked } from './answer/plan-promises.ts'
 import { type PlanSummary, planSummary } from './answer/plan-summary.ts'
@@ -127,14 +128,13 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   )
   return {
     result: {
-      ...(request.name === undefined ? {} : { name: request.name }),
+      ...present({ name: request.name }),
       summary: planSummary(resolved, parts, { joined, chosen, misfit, unkept, cautions }, circuit),
       parts,
       circuit,
       tried,
       billOfMaterials: build.billOfMaterials,
-      ...(build.buildOrder === undefined ? {} : { buildOrder: build.buildOrder }),
-      ...(build.restraint === undefined ? {} : { restraint: build.restraint }),
+      ...present({ buildOrder: build.buildOrder, restraint: build.restraint }),
       commissioning: switchingOn
     },
     cautions,

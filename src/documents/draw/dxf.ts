@@ -1,5 +1,6 @@
 /** Drawing exchange files: millimetres, layers, closed contours, true circles, and text that cannot break out of its line. */
 import { DxfWriter, LWPolylineFlags, point2d, point3d, Units } from '@tarikjabiri/dxf'
+import { present } from '../../domain/present.ts'
 
 /** Layer and colour number; a machine is set up by layer. */
 const layers = { SHEET: 8, CUT: 5, HOLES: 1, POCKET: 3, DRILL: 6, TEXT: 7 } as const
@@ -46,7 +47,7 @@ export function dxfFile(): DxfFile {
     contour: (layerName, points) => {
       const vertices = points.map(({ x, y, bulge }) => ({
         point: point2d(exact(x), exact(y)),
-        ...(bulge === undefined ? {} : { bulge })
+        ...present({ bulge })
       }))
       writer.addLWPolyline(vertices, { layerName, flags: LWPolylineFlags.Closed })
     },

@@ -9,6 +9,7 @@ import { layOutBox } from '../../domain/box/layout/lay-out-box.ts'
 import { DesignError, type Fault } from '../../domain/design-error.ts'
 import { boards } from '../../domain/material/boards.ts'
 import type { Outcome } from '../../domain/outcome.ts'
+import { present } from '../../domain/present.ts'
 import { nestPanels } from '../../domain/sheet/nest-panels.ts'
 import type { PaperUnits } from '../draw/number-text.ts'
 import { cutSheet } from './cut-sheet.ts'
@@ -91,8 +92,7 @@ function cutPlanOf(request: BoxDrawingRequest, box: BoxLayout, assumed: Assumpti
       nestPanels({
         panels: box.panels,
         sheets,
-        ...(kerfM === undefined ? {} : { kerfM }),
-        ...(trimM === undefined ? {} : { trimM })
+        ...present({ kerfM, trimM })
       })
   )
 }

@@ -2,6 +2,7 @@
 import type { FreedPart, SheetCut, SheetLayout } from '../../contract/boxes/box-sheets.ts'
 import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
 import type { PanelEdge } from '../../domain/box/shell/panel.ts'
+import { present } from '../../domain/present.ts'
 import { figure, metric } from '../draw/number-text.ts'
 import { cutOutText } from './panel-holes.ts'
 
@@ -56,7 +57,7 @@ export function cutRows(layouts: readonly SheetLayout[]) {
     cuts.map(({ step, part, along, distanceM, cutLengthM, near, far }: SheetCut) => ({
       sheetNumber: number,
       sheet,
-      ...(material === undefined ? {} : { material }),
+      ...present({ material }),
       thicknessM,
       trimM,
       step,

@@ -3,6 +3,7 @@ import { sources as sourceCatalogue } from '../../contract/sources/source.ts'
 import type { Feeder } from '../../contract/supply/supply-feeder.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Assumption, Outcome } from '../../domain/outcome.ts'
+import { present } from '../../domain/present.ts'
 import { furtherCautions, placedCautions } from '../../plan/answer/step-cautions.ts'
 import type { PowerRun } from '../../plan/electric/plan-run.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
@@ -126,12 +127,14 @@ function limitsOf({ parts }: SystemPlan): ChartLimits {
   const speed = parts.port?.request?.airSpeedLimitMPerS
   const best = resultOf(parts.matching)?.best
   return {
-    ...(driver?.xmaxM === undefined ? {} : { xmaxM: driver.xmaxM }),
-    ...(speed === undefined ? {} : { airSpeedMPerS: speed }),
-    ...(best?.lowestOhm === undefined ? {} : { minimumOhm: best.lowestOhm }),
-    ...(response?.scalars.tuningHz === undefined ? {} : { tuningHz: response.scalars.tuningHz }),
-    ...(response?.scalars.f3Hz === undefined ? {} : { f3Hz: response.scalars.f3Hz }),
-    ...(response?.curves.seatLevelDb === undefined ? {} : { cabinLevelDb: response.curves.seatLevelDb })
+    ...present({ xmaxM: driver?.xmaxM }),
+    ...present({ airSpeedMPerS: speed }),
+    ...present({
+      minimumOhm: best?.lowestOhm,
+      tuningHz: response?.scalars.tuningHz,
+      f3Hz: response?.scalars.f3Hz,
+      cabinLevelDb: response?.curves.seatLevelDb
+    })
   }
 }
 
@@ -169,18 +172,14 @@ export function paperOfPlan(
     ...plan.summary,
     cautions: placed.ahead,
     stepCautions: placed.atSteps,
-    ...(further === undefined ? {} : { furtherCautions: further }),
+    ...present({ furtherCautions: further }),
     facts: [...(fits ? [boxFacts(plan, paper), soundFacts(plan)] : []), powerFacts(plan), supplyFacts(plan)].filter(
       ({ rows }) => rows.length > 0
     ),
     ...(curves === undefined ? {} : { curves, limits: limitsOf(plan) }),
-    ...(box === undefined ? {} : { box }),
-    ...(cutPlan === undefined ? {} : { cutPlan }),
-    ...(wiring === undefined ? {} : { wiring }),
-    ...(coils === undefined ? {} : { coils }),
+    ...present({ box, cutPlan, wiring, coils }),
     bill: plan.billOfMaterials,
-    ...(plan.buildOrder === undefined ? {} : { buildOrder: plan.buildOrder }),
-    ...(plan.restraint === undefined ? {} : { restraint: plan.restraint }),
+    ...present({ buildOrder: plan.buildOrder, restraint: plan.restraint }),
     commissioning: plan.commissioning,
     assumed: assumptionsOf(plan.parts, assumed),
     sources: [...new Set(sources)].sort().map(id => ({ id, ...sourceCatalogue[id] }))

@@ -1,6 +1,7 @@
 /** The wiring of coils as a drawing: terminals, links and joints, from amplifier plus to amplifier minus. */
 import type { Coil, CoilNetwork } from '../../domain/coils/coil-network.ts'
 import { coilName, jointsOf, terminalName } from '../../domain/coils/joints.ts'
+import { toDigits } from '../../domain/digits.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt, textWidth } from '../draw/svg.ts'
 import {
@@ -146,7 +147,7 @@ export function wiringDescription({ network, coilsPerDriver }: DrawnWiring): str
 
 export function wiringDiagram(wiring: DrawnWiring): string {
   const { network, driverCount, coilsPerDriver, loadOhm, join } = wiring
-  const ohm = Number(loadOhm.toPrecision(3))
+  const ohm = toDigits(loadOhm)
   const coils = coilsPerDriver === 1 ? '' : ` with ${coilsPerDriver} coils each`
   const title = `${driverCount} ${driverCount === 1 ? 'driver' : 'drivers'}${coils} wired to ${ohm} Ω`
   const left = MARGIN + AMPLIFIER.width + LEAD

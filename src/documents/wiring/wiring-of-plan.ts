@@ -3,6 +3,7 @@ import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { ohmNumber } from '../../domain/coils/coil-loads.ts'
 import { chosenNetwork } from '../../domain/coils/wire-coils.ts'
+import { present } from '../../domain/present.ts'
 import type { BranchRun, PowerRun } from '../../plan/electric/plan-run.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import { figure, lengthText, type PaperUnits, runText } from '../draw/number-text.ts'
@@ -59,8 +60,7 @@ function supplyLines({ circuit }: SystemPlan, { supply }: PlanRequest, paper: Pa
   return {
     ...devices,
     runs: trunk.runs,
-    ...(fuse === undefined ? {} : { fuse }),
-    ...(fusePlace === undefined ? {} : { fusePlace }),
+    ...present({ fuse, fusePlace }),
     positive: `${times(trunk.runs)}${trunk.designation}, ${runText(trunk.positiveLengthM, paper)}`,
     negative: wayBack(trunk, amplifiers.length > 1, paper),
     returnBy: trunk.returnBy
@@ -72,7 +72,7 @@ function branchLines(run: BranchRun | undefined, paper: PaperUnits): WiringBranc
   const { designation, positiveLengthM, returnLengthM, returnBy } = run
   const fuse = fuseText(run)
   return {
-    ...(fuse === undefined ? {} : { fuse }),
+    ...present({ fuse }),
     positive: `${designation}, ${runText(positiveLengthM, paper)}`,
     negative: `${designation}, ${runText(returnLengthM, paper)}${returnBy === 'body' ? ' to the body' : ''}`
   }
@@ -103,7 +103,7 @@ function sourceLines({ parts, circuit: { signalLead } }: SystemPlan, paper: Pape
     source,
     signal: `${times(count)}${name}, ${runText(lengthM, paper)}`,
     ...(converter ? { signalEnd: 'line-output converter, screened cable to the amplifier' } : {}),
-    ...(turnOn === undefined ? {} : { turnOn })
+    ...present({ turnOn })
   }
 }
 
@@ -124,7 +124,7 @@ export function wiringOf(plan: SystemPlan, request: PlanRequest, paper: PaperUni
   const block = blockOf(circuit, paper)
   return {
     ...supplyLines(plan, request, paper),
-    ...(block === undefined ? {} : { block }),
+    ...present({ block }),
     amplifier: [
       best.amplifier,
       `${figure(best.loadOhm, 2)} Ω${best.bridged ? ', bridged' : ''}`,

@@ -2,6 +2,7 @@
 import type { AmplifierRating, AmplifierSheet } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { PowerFrom } from '../../contract/amplifiers/words.ts'
 import type { Assumptions } from '../assume.ts'
+import { present } from '../present.ts'
 import { believablePower } from './heat.ts'
 import { lowestBridged, requireOneStory, SAME_LOAD } from './rating-contradictions.ts'
 
@@ -56,7 +57,7 @@ export function resolveAmplifier(sheet: AmplifierSheet, assumed: Assumptions, at
     channels,
     lowestOhm: sheet.minimumOhm,
     lowestBridgedOhm: lowestBridged(sheet, lowestBridgedOhm),
-    ...(believableW === undefined ? {} : { believableW })
+    ...present({ believableW })
   }
 }
 

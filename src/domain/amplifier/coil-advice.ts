@@ -1,6 +1,7 @@
 /** Which coil version of the same drivers an amplifier would give its published power into. */
 import type { MatchOption } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { MatchVerdict } from '../../contract/amplifiers/words.ts'
+import { inDigits } from '../digits.ts'
 import type { ResolvedAmplifier } from './amplifier-sheet.ts'
 import { type DriverSheet, matchOptions } from './match-options.ts'
 
@@ -42,6 +43,6 @@ function sentence(
   { coils, coilOhm }: DriverSheet,
   { loadOhm, bridged, outputs, outputPowerW = 0 }: MatchOption
 ): string {
-  const load = `${Number(loadOhm.toPrecision(3))} Ω${bridged ? ' bridged' : ''}${outputs > 1 ? ` on each of ${outputs} outputs` : ''}`
-  return `With ${COUNTED[coils - 1] ?? coils} ${coilOhm} Ω ${coils === 1 ? 'coil versions' : 'coils'} the load would be ${load}, where ${Number(outputPowerW.toPrecision(4))} W are published.`
+  const load = `${inDigits(loadOhm)} Ω${bridged ? ' bridged' : ''}${outputs > 1 ? ` on each of ${outputs} outputs` : ''}`
+  return `With ${COUNTED[coils - 1] ?? coils} ${coilOhm} Ω ${coils === 1 ? 'coil versions' : 'coils'} the load would be ${load}, where ${inDigits(outputPowerW, 4)} W are published.`
 }

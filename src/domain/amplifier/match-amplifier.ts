@@ -20,6 +20,7 @@ import {
 } from '../coils/speaker-cable.ts'
 import { DesignError, requirePositive } from '../design-error.ts'
 import type { Basis, Outcome } from '../outcome.ts'
+import { present } from '../present.ts'
 import { type ResolvedAmplifier, resolveAmplifier } from './amplifier-sheet.ts'
 import { type GainTarget, gainTarget, meterReading } from './gain-target.ts'
 import { amplifierHeat, heatCautions } from './heat.ts'
@@ -180,9 +181,8 @@ export function matchAmplifier(request: AmplifierMatchRequest): Outcome<Amplifie
   const cable = cableOf(request, best, assumed)
   const result: AmplifierMatch = {
     ...(best === undefined ? {} : { best, wiring: wiringOf(best, request.driver) }),
-    ...(gain === undefined ? {} : { gain }),
-    ...(heat === undefined ? {} : { heat }),
-    ...(cable?.cable === undefined ? {} : { cable: cable.cable }),
+    ...present({ gain, heat }),
+    ...present({ cable: cable?.cable }),
     options: options.slice(0, MOST_OPTIONS_SHOWN)
   }
   const basis = [...matchBasis(request.driver, best, gain), ...speakerCableBasis(best?.loadOhm, cable?.cable)]

@@ -1,6 +1,7 @@
 /** What to mind about an amplifier and its drivers. */
 import type { AmplifierSheet, MatchOption } from '../../contract/amplifiers/amplifier-matching.ts'
 import { type Caution, caution } from '../caution.ts'
+import { inDigits } from '../digits.ts'
 import { claimedPower, type ResolvedAmplifier } from './amplifier-sheet.ts'
 import { coilAdvice } from './coil-advice.ts'
 import { plausibilityCautions } from './heat.ts'
@@ -23,8 +24,6 @@ interface MatchFacts {
   readonly amplifierCount: number
 }
 
-const short = (value: number) => Number(value.toPrecision(4))
-
 /** What to buy instead: the coils with which the amplifier would give what it is rated for. */
 function otherCoils({ request, amplifiers, amplifierCount }: MatchFacts, of?: string): string {
   const asked = amplifiers.filter(({ name }) => of === undefined || name === of)
@@ -42,12 +41,14 @@ function withoutBest(facts: MatchFacts): readonly Caution[] {
     return [
       caution(
         'no-allowed-load',
-        `The highest load of these drivers on ${amplifierCount === 1 ? 'one amplifier' : `${amplifierCount} amplifiers`} is ${short(highest)} Ω; the outputs need ${short(lowest)} Ω or more.${otherCoils(facts)}`,
+        `The highest load of these drivers on ${amplifierCount === 1 ? 'one amplifier' : `${amplifierCount} amplifiers`} is ${inDigits(highest, 4)} Ω; the outputs need ${inDigits(lowest, 4)} Ω or more.${otherCoils(facts)}`,
         { at: 'amplifier.minimumOhm', figures: { highestOhm: highest, minimumOhm: lowest } }
       )
     ]
   }
-  const loads = [...new Set(allowed.map(option => `${short(option.loadOhm)} Ω${option.bridged ? ' bridged' : ''}`))]
+  const loads = [
+    ...new Set(allowed.map(option => `${inDigits(option.loadOhm, 4)} Ω${option.bridged ? ' bridged' : ''}`))
+  ]
   return [
     caution(
       'power-unknown',
@@ -79,7 +80,7 @@ function boundCautions(best: MatchOption, facts: MatchFacts): readonly Caution[]
   return [
     caution(
       'power-bounded',
-      `No power is published for ${short(loadOhm)} Ω. The voltage of ${short(ratedPowerW)} W at ${short(ratedOhm)} Ω is reached there too, so it gives at least ${short(boundW)} W; the supply is sized for ${short(ratedPowerW)} W, for no higher load draws more.${otherCoils(facts, best.amplifier)}`,
+      `No power is published for ${inDigits(loadOhm, 4)} Ω. The voltage of ${inDigits(ratedPowerW, 4)} W at ${inDigits(ratedOhm, 4)} Ω is reached there too, so it gives at least ${inDigits(boundW, 4)} W; the supply is sized for ${inDigits(ratedPowerW, 4)} W, for no higher load draws more.${otherCoils(facts, best.amplifier)}`,
       { at: 'amplifier.ratings', figures: { boundW, loadOhm, ratedPowerW, ratedOhm } }
     )
   ]
@@ -96,7 +97,7 @@ function bridgeCautions(best: MatchOption): readonly Caution[] {
     live,
     caution(
       'bridged-power-derived',
-      `${short(best.outputPowerW ?? 0)} W is twice the published power of one channel at ${short(best.loadOhm / 2)} Ω; it holds if that figure was measured with all channels driven.`,
+      `${inDigits(best.outputPowerW ?? 0, 4)} W is twice the published power of one channel at ${inDigits(best.loadOhm / 2, 4)} Ω; it holds if that figure was measured with all channels driven.`,
       { at: 'amplifier.ratings', figures: { outputPowerW: best.outputPowerW ?? 0, channelLoadOhm: best.loadOhm / 2 } }
     )
   ]
@@ -112,7 +113,7 @@ function sheetCautions({ amplifiers }: MatchFacts): readonly Caution[] {
       return [
         caution(
           'rating-below-minimum',
-          `A power is published for ${short(loadOhm)} Ω${bridged ? ' bridged' : ''}, below the minimum load of ${short(lowest)} Ω; the minimum is obeyed.`,
+          `A power is published for ${inDigits(loadOhm, 4)} Ω${bridged ? ' bridged' : ''}, below the minimum load of ${inDigits(lowest, 4)} Ω; the minimum is obeyed.`,
           { at: `${at}ratings[${index}].loadOhm`, figures: { loadOhm, minimumOhm: lowest } }
         )
       ]
@@ -127,7 +128,7 @@ function loadCautions(best: MatchOption, { request: { driver } }: MatchFacts): r
       ? [
           caution(
             'impedance-dip',
-            `A load rated ${short(best.loadOhm)} Ω may dip to ${short(dip)} Ω, below the ${short(best.lowestOhm)} Ω of the output; amplifiers rated for a nominal load are meant for this, one without thermal protection is not.`,
+            `A load rated ${inDigits(best.loadOhm, 4)} Ω may dip to ${inDigits(dip, 4)} Ω, below the ${inDigits(best.lowestOhm, 4)} Ω of the output; amplifiers rated for a nominal load are meant for this, one without thermal protection is not.`,
             { at: 'amplifier.minimumOhm', figures: { dipOhm: dip, minimumOhm: best.lowestOhm } }
           )
         ]

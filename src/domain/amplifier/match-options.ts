@@ -4,6 +4,7 @@ import type { MatchVerdict } from '../../contract/amplifiers/words.ts'
 import { numberOf, product, rational, rationalOf } from '../../numeric/rational.ts'
 import { disproved } from '../circuit/load/amplifier-draw.ts'
 import { arrangementWith, divisors, joinText } from '../coils/arrangements.ts'
+import { inDigits } from '../digits.ts'
 import { type OutputPower, outputPower, type ResolvedAmplifier, ratingsText } from './amplifier-sheet.ts'
 
 /** Amplifier power over the sum of the drivers' ratings. Common practice, no source: equal is the aim, this much is accepted. */
@@ -23,8 +24,6 @@ interface Layout {
   readonly inSeries: number
 }
 
-const short = (value: number) => Number(value.toPrecision(3))
-
 function verdictOf(ratio: number): MatchVerdict {
   if (ratio < powerBand.lowest) return 'under-powered'
   return ratio > powerBand.highest ? 'over-powered' : 'good'
@@ -41,7 +40,7 @@ function goodAdvice(ratio: number): string {
 function advice(verdict: MatchVerdict, ratio: number): string {
   if (verdict === 'good') return goodAdvice(ratio)
   if (verdict === 'over-powered') {
-    return `${short(ratio)} times the drivers' rating: usable only with the gain set to the drivers' power and a protective high-pass; a slip of the gain overheats the coils.`
+    return `${inDigits(ratio)} times the drivers' rating: usable only with the gain set to the drivers' power and a protective high-pass; a slip of the gain overheats the coils.`
   }
   // A square wave has twice the power of the sine with the same peak.
   return 2 * ratio <= 1
@@ -52,13 +51,13 @@ function advice(verdict: MatchVerdict, ratio: number): string {
 function unknown(loadOhm: number, bridged: boolean, amplifier: ResolvedAmplifier) {
   return {
     verdict: 'power-unknown' as const,
-    advice: `No continuous power is published for ${short(loadOhm)} Ω${bridged ? ' bridged' : ''} or a load below it that is allowed (published: ${ratingsText(amplifier.sheet)}). It is not scaled to a lower load: ask the maker.`
+    advice: `No continuous power is published for ${inDigits(loadOhm)} Ω${bridged ? ' bridged' : ''} or a load below it that is allowed (published: ${ratingsText(amplifier.sheet)}). It is not scaled to a lower load: ask the maker.`
   }
 }
 
 function origin({ powerFrom, ratedOhm = 0, ratedPowerW = 0 }: OutputPower, outputPowerW: number): string {
   if (powerFrom !== 'voltage-bound') return ''
-  return `At least ${short(outputPowerW)} W, by the voltage of ${short(ratedPowerW)} W at ${short(ratedOhm)} Ω. `
+  return `At least ${inDigits(outputPowerW)} W, by the voltage of ${inDigits(ratedPowerW)} W at ${inDigits(ratedOhm)} Ω. `
 }
 
 /** The fuses on board feed all outputs of an amplifier together. */
@@ -113,7 +112,7 @@ function optionOf(
     loadOhm < lowestOhm
       ? {
           verdict: 'below-minimum' as const,
-          advice: `${short(loadOhm)} Ω lies below the ${short(lowestOhm)} Ω this output may drive: not to be wired.`
+          advice: `${inDigits(loadOhm)} Ω lies below the ${inDigits(lowestOhm)} Ω this output may drive: not to be wired.`
         }
       : powered(amplifier, driver, layout, driversPerOutput, loadOhm, amplifiersNeeded)
   return {

@@ -2,6 +2,7 @@
 import type { AmplifierRating, AmplifierSheet } from '../../contract/amplifiers/amplifier-matching.ts'
 import { type Caution, caution } from '../caution.ts'
 import { DesignError, type Fault } from '../design-error.ts'
+import { inDigits } from '../digits.ts'
 
 /** Prints of the same load differ by rounding: 2.67 Ω is 8/3 Ω. */
 export const SAME_LOAD = 0.01
@@ -11,14 +12,13 @@ const PRINTED = 0.05
 const kind = ({ bridged = false }: AmplifierRating) => bridged
 const alike = (a: AmplifierRating, b: AmplifierRating) =>
   kind(a) === kind(b) && Math.abs(a.loadOhm / b.loadOhm - 1) <= SAME_LOAD
-const short = (value: number) => Number(value.toPrecision(4))
 
 function twoPowers({ ratings }: AmplifierSheet, at: string): readonly Fault[] {
   return ratings.flatMap((rating, index) => {
     const first = ratings.findIndex(other => alike(other, rating))
     const other = ratings[first]
     if (other === undefined || first === index || other.powerW === rating.powerW) return []
-    const detail = `${short(other.powerW)} W and ${short(rating.powerW)} W are both stated for ${short(rating.loadOhm)} Ω${kind(rating) ? ' bridged' : ''}; give the continuous one.`
+    const detail = `${inDigits(other.powerW, 4)} W and ${inDigits(rating.powerW, 4)} W are both stated for ${inDigits(rating.loadOhm, 4)} Ω${kind(rating) ? ' bridged' : ''}; give the continuous one.`
     return [
       { field: `${at}ratings[${first}].powerW`, detail },
       { field: `${at}ratings[${index}].powerW`, detail: 'The other power at the same load.' }
@@ -59,7 +59,7 @@ function moreThanDouble({ ratings }: AmplifierSheet, at: string): readonly Cauti
     return [
       caution(
         'ratings-contradict',
-        `${short(powerW)} W at ${short(loadOhm)} Ω is more than ${short(other.powerW)} W at ${short(other.loadOhm)} Ω allow: at most ${short(mostW)} W at the same voltage. One of them is no continuous power; read which of the two was measured as RMS.`,
+        `${inDigits(powerW, 4)} W at ${inDigits(loadOhm, 4)} Ω is more than ${inDigits(other.powerW, 4)} W at ${inDigits(other.loadOhm, 4)} Ω allow: at most ${inDigits(mostW, 4)} W at the same voltage. One of them is no continuous power; read which of the two was measured as RMS.`,
         { at: `${at}ratings[${index}].powerW`, figures: { powerW, mostW, loadOhm } }
       )
     ]
@@ -80,7 +80,7 @@ export function contradictionCautions(sheet: AmplifierSheet, at: string): readon
     ? [
         caution(
           'bridged-minimum-low',
-          `${short(minimumBridgedOhm)} Ω bridged puts ${short(minimumBridgedOhm / 2)} Ω on each channel, below the ${short(minimumOhm)} Ω of a channel: ${short(2 * minimumOhm)} Ω bridged is taken as the least. If the sheet allows ${short(minimumBridgedOhm / 2)} Ω a channel, give that as minimumOhm.`,
+          `${inDigits(minimumBridgedOhm, 4)} Ω bridged puts ${inDigits(minimumBridgedOhm / 2, 4)} Ω on each channel, below the ${inDigits(minimumOhm, 4)} Ω of a channel: ${inDigits(2 * minimumOhm, 4)} Ω bridged is taken as the least. If the sheet allows ${inDigits(minimumBridgedOhm / 2, 4)} Ω a channel, give that as minimumOhm.`,
           {
             at: `${at}minimumBridgedOhm`,
             figures: { minimumBridgedOhm, channelOhm: minimumBridgedOhm / 2, minimumOhm }

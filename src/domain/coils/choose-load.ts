@@ -1,5 +1,6 @@
 /** Which of the possible loads to wire. */
 import type { Assumptions } from '../assume.ts'
+import { inDigits } from '../digits.ts'
 import { type NetworkLoad, ohmNumber, type PossibleLoad } from './coil-loads.ts'
 import type { CoilSet } from './coil-set.ts'
 
@@ -66,6 +67,6 @@ export function chooseLoad(
   return {
     candidates,
     load: nearestInRatio(allowed, target)?.made(),
-    why: `The balanced load nearest to ${Number(target.toPrecision(4))} Ω${lowestLoadOhm === undefined ? '' : ' that the amplifier may drive'}.`
+    why: `The balanced load nearest to ${inDigits(target, 4)} Ω${lowestLoadOhm === undefined ? '' : ' that the amplifier may drive'}.`
   }
 }

@@ -1,6 +1,7 @@
 /** One load as the answer shows it. */
 import type { CoilLoadRow } from '../../contract/coils/coil-wiring.ts'
 import { numberOf } from '../../numeric/rational.ts'
+import { present } from '../present.ts'
 import { type NetworkLoad, ohmNumber, ratioText } from './coil-loads.ts'
 import type { CoilSet } from './coil-set.ts'
 
@@ -19,7 +20,7 @@ export function loadRow(
   const ratio = ratioText(set, load.ohm)
   return {
     ohm: ohmNumber(load),
-    ...(ratio === undefined ? {} : { ratio }),
+    ...present({ ratio }),
     balanced: load.balanced,
     ...(lowestLoadOhm === undefined ? {} : { allowed: ohmNumber(load) >= lowestLoadOhm }),
     join: load.join,

@@ -1,4 +1,5 @@
 /** From a network to a bench: which terminals meet in which joint, and the work in words. */
+import { inDigits } from '../digits.ts'
 import type { Coil, CoilNetwork } from './coil-network.ts'
 
 interface Terminal extends Coil {
@@ -65,8 +66,8 @@ export function wiringSteps(
   const [plus, minus, ...inner] = joints
   const expected =
     reOhm === undefined
-      ? `a little less than ${Number(loadOhm.toPrecision(3))} Ω is right, because a coil's direct-current resistance lies below its rated impedance`
-      : `${Number(reOhm.toPrecision(3))} Ω and the resistance of the meter leads are right`
+      ? `a little less than ${inDigits(loadOhm)} Ω is right, because a coil's direct-current resistance lies below its rated impedance`
+      : `${inDigits(reOhm)} Ω and the resistance of the meter leads are right`
   return [
     'Leave the amplifier off and its speaker terminals empty until the last check is passed.',
     ...inner.map(joint => `Join ${names(joint)} together; nothing else goes to this joint.`),

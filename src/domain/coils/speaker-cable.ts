@@ -8,7 +8,9 @@ import { cableJudgement } from '../circuit/cable/cable-judgement.ts'
 import { type CableSize, cableSize } from '../circuit/cable/cable-size.ts'
 import { type ConductorLaw, conductorLaw, conductorOhmPerM } from '../circuit/cable/conductor-resistance.ts'
 import { DesignError } from '../design-error.ts'
+import { inDigits } from '../digits.ts'
 import type { Basis } from '../outcome.ts'
+import { present } from '../present.ts'
 import { cableLossDb, dampingFactorAtLoad, outputOhm, qesFactor } from './cable-effects.ts'
 
 /** Common practice, no source: these sizes are sold as speaker cable, and this much of the load may be in the wire. */
@@ -79,7 +81,7 @@ function judge(size: CableSize, law: ConductorLaw, lengthM: number, limits: Limi
     designation: size.designation,
     loopOhm,
     resistancePercent,
-    ...(ampacityA === undefined ? {} : { ampacityA })
+    ...present({ ampacityA })
   }
   if (ampacityA === undefined || ampacityA < limits.currentA) return { ...row, fails: 'ampacity' }
   return resistancePercent > limits.percent ? { ...row, fails: 'resistance' } : row
@@ -104,7 +106,7 @@ function withEffects(
     ...(amplifierDampingFactor === undefined
       ? {}
       : { dampingFactor: dampingFactorAtLoad(loadOhm, amplifierDampingFactor, row.loopOhm) }),
-    ...(factor === undefined ? {} : { qesFactor: factor }),
+    ...present({ qesFactor: factor }),
     ...(factor === undefined || qes === undefined ? {} : { qes: qes * factor })
   }
 }
@@ -191,7 +193,7 @@ export function chooseSpeakerCable(
 
 function cableCaution(request: SpeakerCableRequest, { currentA, loadOhm, percent }: Limits, at: string): Caution {
   const figures = { currentA, loadOhm, lengthM: request.lengthM, limitPercent: percent }
-  const need = `${currentA.toFixed(1)} A and at most ${percent} % of ${Number(loadOhm.toPrecision(3))} Ω over ${request.lengthM} m`
+  const need = `${currentA.toFixed(1)} A and at most ${percent} % of ${inDigits(loadOhm)} Ω over ${request.lengthM} m`
   return request.designation === undefined
     ? caution(
         'no-speaker-cable',

@@ -5,6 +5,7 @@ import { numberOf } from '../../numeric/rational.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
 import type { Basis, Outcome } from '../outcome.ts'
+import { present } from '../present.ts'
 import { arrangementsOf, joinText, networkOf } from './arrangements.ts'
 import { chooseLoad, type LoadChoice, nearestInRatio, type Wanted } from './choose-load.ts'
 import { loadRow } from './coil-load-row.ts'
@@ -54,7 +55,7 @@ function chosenWiring(
     ohm: ohmNumber(load),
     join: load.join,
     why,
-    ...(reOhm === undefined ? {} : { reOhm }),
+    ...present({ reOhm }),
     joints: joints.map(({ name, terminals }) => ({
       name,
       terminals: terminals.map(terminal => terminalName(terminal, coilsPerDriver))
@@ -71,7 +72,7 @@ function wantedOf({ minimumOhm, channelMinimumOhm, targetOhm }: CoilWiringReques
       ? []
       : [{ limitField: 'channelMinimumOhm', lowestLoadOhm: 2 * channelMinimumOhm } as const])
   ].sort((a, b) => b.lowestLoadOhm - a.lowestLoadOhm)
-  return { ...limits[0], ...(targetOhm === undefined ? {} : { targetOhm }) }
+  return { ...limits[0], ...present({ targetOhm }) }
 }
 
 function basisOf(set: CoilSet, chosen: NetworkLoad | undefined, totalPowerW: number | undefined): readonly Basis[] {
@@ -126,7 +127,7 @@ function landmarks({ candidates }: LoadChoice, { lowestLoadOhm, targetOhm }: Wan
   const nearest = targetOhm === undefined ? undefined : nearestInRatio(candidates, targetOhm)
   const allowed = lowestLoadOhm === undefined ? undefined : candidates.find(load => ohmNumber(load) >= lowestLoadOhm)
   return {
-    ...(lowestLoadOhm === undefined ? {} : { lowestLoadOhm }),
+    ...present({ lowestLoadOhm }),
     ...(allowed === undefined ? {} : { lowestAllowedOhm: ohmNumber(allowed) }),
     ...(nearest === undefined ? {} : { nearestOhm: ohmNumber(nearest) })
   }
@@ -172,12 +173,12 @@ export function wireCoils(request: CoilWiringRequest): Outcome<CoilWiring> {
     coilCount: set.coils.length,
     loads: loads.map(load => loadRow(set, load, wanted.lowestLoadOhm, totalPowerW)),
     ...(set.alike === undefined ? {} : { arrangements: arrangementRows(set, wanted.lowestLoadOhm) }),
-    ...(networkCount === undefined ? {} : { networkCount }),
+    ...present({ networkCount }),
     distinctLoadCount,
     ...powers(set, totalPowerW),
     ...landmarks(choice, wanted),
     ...(chosen === undefined ? {} : { chosen: chosenWiring(set, chosen, choice.why, reOhm) }),
-    ...(cable?.cable === undefined ? {} : { cable: cable.cable }),
+    ...present({ cable: cable?.cable }),
     ...(cable === undefined ? {} : { cableCandidates: cable.candidates })
   }
   return {

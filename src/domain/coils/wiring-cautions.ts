@@ -1,5 +1,6 @@
 /** What to mind about a load and the way it is joined. */
 import { type Caution, caution } from '../caution.ts'
+import { inDigits } from '../digits.ts'
 import { nearestInRatio, type Wanted } from './choose-load.ts'
 import { type NetworkLoad, ohmNumber, type PossibleLoad } from './coil-loads.ts'
 import type { Coil, CoilNetwork } from './coil-network.ts'
@@ -18,13 +19,11 @@ interface WiringFacts {
   readonly chosen: NetworkLoad | undefined
 }
 
-const short = (value: number) => Number(value.toPrecision(4))
-
 function noAllowedLoad(loads: readonly PossibleLoad[], minimumOhm: number, at: string): Caution {
   const highestOhm = Math.max(...loads.map(ohmNumber))
   return caution(
     'no-allowed-load',
-    `The highest load of these coils is ${short(highestOhm)} Ω, below the ${short(minimumOhm)} Ω that the output may drive.`,
+    `The highest load of these coils is ${inDigits(highestOhm, 4)} Ω, below the ${inDigits(minimumOhm, 4)} Ω that the output may drive.`,
     { at, figures: { highestOhm, minimumOhm } }
   )
 }
@@ -35,7 +34,7 @@ function belowMinimum(loads: readonly PossibleLoad[], minimumOhm: number, at: st
   return [
     caution(
       'load-below-minimum',
-      `${below} of ${loads.length} loads lie below ${short(minimumOhm)} Ω and must not be wired to this output.`,
+      `${below} of ${loads.length} loads lie below ${inDigits(minimumOhm, 4)} Ω and must not be wired to this output.`,
       { at, figures: { loads: below, minimumOhm } }
     )
   ]
@@ -47,7 +46,7 @@ function impedanceDip(loadOhm: number, minimumOhm: number, at: string): readonly
   return [
     caution(
       'impedance-dip',
-      `A load rated ${short(loadOhm)} Ω may dip to ${short(dipOhm)} Ω at some frequency, below the ${short(minimumOhm)} Ω of the output; amplifiers rated for a nominal load are meant for this, one without thermal protection is not.`,
+      `A load rated ${inDigits(loadOhm, 4)} Ω may dip to ${inDigits(dipOhm, 4)} Ω at some frequency, below the ${inDigits(minimumOhm, 4)} Ω of the output; amplifiers rated for a nominal load are meant for this, one without thermal protection is not.`,
       { at, figures: { dipOhm, minimumOhm } }
     )
   ]
@@ -68,7 +67,7 @@ function shareCautions({ set, loads, chosen }: WiringFacts): readonly Caution[] 
     cautions.push(
       caution(
         'unequal-power',
-        `The hottest coil takes ${short(percent)} % of the power instead of ${short(100 / set.coils.length)} %.`,
+        `The hottest coil takes ${inDigits(percent, 4)} % of the power instead of ${inDigits(100 / set.coils.length, 4)} %.`,
         { figures: { hottestPercent: percent, equalPercent: 100 / set.coils.length } }
       )
     )
@@ -77,7 +76,7 @@ function shareCautions({ set, loads, chosen }: WiringFacts): readonly Caution[] 
     cautions.push(
       caution(
         'unequal-power',
-        `${uneven.length} of ${loads.length} loads share the power unequally, up to ${short(worst)} times an equal share in one coil; they are listed so that you recognise them; do not wire them.`,
+        `${uneven.length} of ${loads.length} loads share the power unequally, up to ${inDigits(worst, 4)} times an equal share in one coil; they are listed so that you recognise them; do not wire them.`,
         { level: 'note', figures: { loads: uneven.length, timesEqualShare: worst } }
       )
     )
@@ -114,11 +113,11 @@ function targetOff({ candidates, wanted: { targetOhm, lowestLoadOhm = 0 }, chose
     targetOhm
   )
   const nearestOhm = nearest === undefined ? ohm : ohmNumber(nearest)
-  const off = `${short(percentOff(ohm))} % off the ${short(targetOhm)} Ω asked for`
+  const off = `${inDigits(percentOff(ohm), 4)} % off the ${inDigits(targetOhm, 4)} Ω asked for`
   const message =
     nearestOhm === ohm
-      ? `The nearest load that can be used is ${short(ohm)} Ω, ${off}.`
-      : `The most even load that can be used, ${short(ohm)} Ω, is ${off}; the nearest, ${short(nearestOhm)} Ω, shares the power less evenly.`
+      ? `The nearest load that can be used is ${inDigits(ohm, 4)} Ω, ${off}.`
+      : `The most even load that can be used, ${inDigits(ohm, 4)} Ω, is ${off}; the nearest, ${inDigits(nearestOhm, 4)} Ω, shares the power less evenly.`
   return [
     caution('target-off', message, {
       at: 'targetOhm',

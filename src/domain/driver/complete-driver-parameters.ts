@@ -9,6 +9,7 @@ import type {
 import { type Air, airOf } from '../air/air.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import type { Outcome } from '../outcome.ts'
+import { present } from '../present.ts'
 import { freeConeAirLoadKg } from './air-load.ts'
 import { coilFactors } from './coil-connection.ts'
 import { figuresBasis, setBasis } from './driver-basis.ts'
@@ -75,11 +76,7 @@ function resolvedCoils(coils: SheetCoils | undefined, assume: Assumptions): Requ
 /** The completed set in the wanted connection; Qes and Qts change only between one coil and all of them. */
 function withConnection(set: SmallSignalSet, sheet: DriverSheet, coils: Required<SheetCoils> | undefined) {
   const { leH, leParallelOhm, xmaxM, powerW, vasAir } = sheet
-  const extras = {
-    ...(xmaxM === undefined ? {} : { xmaxM }),
-    ...(powerW === undefined ? {} : { powerW }),
-    ...(vasAir === undefined ? {} : { vasAir })
-  }
+  const extras = present({ xmaxM, powerW, vasAir })
   const changed = coils !== undefined && coils.wanted !== coils.statedFor
   const one = { resistance: 1, forceFactor: 1, inductance: 1, electricalQ: 1 }
   const from = coils === undefined ? one : coilFactors(coils.count, coils.statedFor, 'coils.statedFor')
@@ -121,11 +118,7 @@ function originsOf(
 }
 
 function looseFigures({ xmaxM, leH, nominalDiameterM }: DriverSheet) {
-  return {
-    ...(xmaxM === undefined ? {} : { xmaxM }),
-    ...(leH === undefined ? {} : { leH }),
-    ...(nominalDiameterM === undefined ? {} : { nominalDiameterM })
-  }
+  return present({ xmaxM, leH, nominalDiameterM })
 }
 
 /** Vas as the air of the request makes it: what radiates there is not what the sheet's air would. */

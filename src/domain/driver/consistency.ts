@@ -1,5 +1,6 @@
 /** Whether the figures of a data sheet fit one another, and whether they are those of a driver for low frequencies. */
 import type { IdentityCheck } from '../../contract/drivers/driver-parameters.ts'
+import { toDigits } from '../digits.ts'
 import type { Disagreement } from './disagreement.ts'
 import {
   type PartialSmallSignalSet,
@@ -26,7 +27,7 @@ function verdictOf(deviation: number): Verdict {
 export function identityChecks(found: readonly Disagreement[]): readonly IdentityCheck[] {
   return found.map(({ identity, member, stated, computed, beyond }) => {
     const ratio = stated / computed
-    const percent = Number((Math.abs(ratio - 1) * 100).toPrecision(2))
+    const percent = toDigits(Math.abs(ratio - 1) * 100, 2)
     const others = identity.members.filter(name => name !== member).map(name => printedQuantities[name].symbol)
     return {
       identity: identity.id,

@@ -3,6 +3,7 @@ import type { DriverRequest } from '../../contract/drivers/driver.ts'
 import type { Air } from '../air/air.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import { DesignError, type Fault } from '../design-error.ts'
+import { present } from '../present.ts'
 import { airOfVas } from './vas-air.ts'
 
 /** A parallel cell of inductance and resistance; Infinity for none. */
@@ -133,7 +134,6 @@ export function driverOf(request: DriverRequest, air: Air, assume: Assumptions =
     rmsKgPerS: (omega * mms) / qms,
     blTm: Math.sqrt((omega * mms * reOhm) / qes),
     coil: coilOf(request, at),
-    ...(xmaxM === undefined ? {} : { xmaxM }),
-    ...(powerW === undefined ? {} : { powerW })
+    ...present({ xmaxM, powerW })
   }
 }

@@ -3,6 +3,7 @@ import type { DriverRequest } from '../../contract/drivers/driver.ts'
 import type { Air } from '../air/air.ts'
 import { assumptions } from '../assume.ts'
 import type { Caution } from '../caution.ts'
+import { present } from '../present.ts'
 import { completeSet } from './complete-set.ts'
 import { judgeSet } from './judge-set.ts'
 import { roundingsOf } from './printed-rounding.ts'
@@ -28,8 +29,7 @@ export function givenDriverCautions(driver: DriverRequest, air: Air): readonly C
       roundings: roundingsOf(stated),
       taken: stated,
       sdM2,
-      ...(xmaxM === undefined ? {} : { xmaxM }),
-      ...(leH === undefined ? {} : { leH })
+      ...present({ xmaxM, leH })
     },
     sheetAir
   )

@@ -1,5 +1,6 @@
 /** Whether a driver's figures can be believed: relations that contradict each other, and slips that would explain it. */
 import type { IdentityCheck, NamedSlip } from '../../contract/drivers/driver-parameters.ts'
+import { present } from '../present.ts'
 import { identityChecks } from './consistency.ts'
 import { disagreements, type PrintedSet } from './disagreement.ts'
 import { oddFigures } from './odd-figures.ts'
@@ -36,7 +37,7 @@ export function judgeSet(figures: JudgedFigures, { stiffnessPa, densityKgPerM3 }
   const { stated, roundings, taken } = figures
   const tied = tiedSlips({ given: stated, roundings }, stiffnessPa, densityKgPerM3)
   const sdM2 = tied.find(({ mended }) => mended.sdM2 !== undefined)?.mended.sdM2 ?? figures.sdM2
-  const loose = looseSlips({ ...figures, sdM2, ...(stated.sdM2 === undefined ? {} : { statedSdM2: stated.sdM2 }) }).map(
+  const loose = looseSlips({ ...figures, sdM2, ...present({ statedSdM2: stated.sdM2 }) }).map(
     ({ id, says, mended }): NamedSlip => ({ id, detail: says, mended })
   )
   return { checks: identityChecks(disagreements({ given: taken, roundings }, stiffnessPa)), slips: [...tied, ...loose] }

@@ -1,13 +1,11 @@
 /** What a person should know before trusting a driver's data sheet. */
 import type { DriverParameters, DriverSheet } from '../../contract/drivers/driver-parameters.ts'
 import { type Caution, caution } from '../caution.ts'
+import { inDigits } from '../digits.ts'
 import { surfaceDensityIsUnusual, unusualValues } from './consistency.ts'
 import type { SetJudgement } from './judge-set.ts'
 import { RESISTANCE_RATIO_RANGE } from './judgement.ts'
 import { type PartialSmallSignalSet, printedQuantities, printedValue } from './small-signal-quantities.ts'
-
-/** Rounded for a sentence. */
-const round = (value: number, digits = 3) => Number(value.toPrecision(digits))
 
 /** Whether the figures of the set can be believed, wherever a driver comes in. */
 export function setCautions(judged: SetJudgement, known: PartialSmallSignalSet): readonly Caution[] {
@@ -50,7 +48,7 @@ function slipCautions({ slips }: SetJudgement): readonly Caution[] {
 function unusual(known: PartialSmallSignalSet): readonly Caution[] {
   const values = unusualValues(known).map(({ name, value, usual: [low, high] }) => {
     const { perSi, unit } = printedQuantities[name]
-    const range = `${round(low * perSi)} to ${round(high * perSi)} ${unit}`.trim()
+    const range = `${inDigits(low * perSi)} to ${inDigits(high * perSi)} ${unit}`.trim()
     return caution('driver-value-unusual', `${printedValue(name, value)} lies outside the usual ${range}.`, {
       at: `driver.${name}`
     })
@@ -58,7 +56,7 @@ function unusual(known: PartialSmallSignalSet): readonly Caution[] {
   const { mmsKg, sdM2 } = known
   if (mmsKg === undefined || sdM2 === undefined || !surfaceDensityIsUnusual(known)) return values
   const density = mmsKg / sdM2
-  const message = `Mms over Sd is ${round(density)} kg/m²: unusual for a bass driver; Vas, Sd or Mms may be wrong.`
+  const message = `Mms over Sd is ${inDigits(density)} kg/m²: unusual for a bass driver; Vas, Sd or Mms may be wrong.`
   return [...values, caution('driver-value-unusual', message, { at: 'driver', figures: { densityKgPerM2: density } })]
 }
 
@@ -71,7 +69,7 @@ function impedance({ driver }: DriverParameters, { ratedImpedanceOhm, reOhm }: D
     ratio > high
       ? 'a rating per coil beside the Re of coils in series'
       : 'a rating in series beside the Re of coils in parallel or of one'
-  const message = `Re ${round(reOhm)} Ω is ${round(ratio)} of the rated ${round(ratedImpedanceOhm)} Ω, usually ${low} to ${high}: perhaps ${hint}.`
+  const message = `Re ${inDigits(reOhm)} Ω is ${inDigits(ratio)} of the rated ${inDigits(ratedImpedanceOhm)} Ω, usually ${low} to ${high}: perhaps ${hint}.`
   return [
     caution('rated-impedance-odd', message, { at: 'driver.ratedImpedanceOhm', figures: { reOhm: driver.reOhm, ratio } })
   ]
@@ -84,7 +82,7 @@ function level({ figures }: DriverParameters, { level1WDb, level2V83Db }: Driver
   ]
   return pairs.flatMap(({ stated, computed, at, name }) => {
     if (stated === undefined || Math.abs(stated - computed) <= 3) return []
-    const message = `The sheet says ${stated} dB at ${name}, its parameters give ${round(computed, 4)} dB in half space at 1 m: 1 W and 2.83 V may be mixed up, or the figure is a peak or an in-car one.`
+    const message = `The sheet says ${stated} dB at ${name}, its parameters give ${inDigits(computed, 4)} dB in half space at 1 m: 1 W and 2.83 V may be mixed up, or the figure is a peak or an in-car one.`
     return [caution('sensitivity-disagrees', message, { at, figures: { computedDb: computed } })]
   })
 }

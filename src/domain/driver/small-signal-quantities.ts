@@ -1,4 +1,5 @@
 /** The quantities of a driver's small-signal set, with the symbol and unit that data sheets print. */
+import { inDigits } from '../digits.ts'
 
 export const smallSignalQuantities = [
   'fsHz',
@@ -54,5 +55,5 @@ export const printedQuantities: Readonly<Record<SmallSignalQuantity, PrintedQuan
 /** `Vas 60 L`. */
 export function printedValue(name: SmallSignalQuantity, value: number): string {
   const { symbol, unit, perSi } = printedQuantities[name]
-  return `${symbol} ${Number((value * perSi).toPrecision(4))}${unit === '' ? '' : ` ${unit}`}`
+  return `${symbol} ${inDigits(value * perSi, 4)}${unit === '' ? '' : ` ${unit}`}`
 }

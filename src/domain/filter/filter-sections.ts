@@ -1,5 +1,6 @@
 /** Filters of a chain as first- and second-order sections. */
 import { DesignError } from '../design-error.ts'
+import { present } from '../present.ts'
 import { besselPoles } from './bessel.ts'
 import { butterworthPoles, linkwitzRileyPoles } from './butterworth.ts'
 import type { Filter, FilterSection, PassFilter, PeakingFilter, PrototypePole, ShelfFilter } from './filter.ts'
@@ -8,7 +9,7 @@ const prototypes: Readonly<Record<PassFilter['family'], (filter: PassFilter) => 
   butterworth: ({ order }) => butterworthPoles(order),
   'linkwitz-riley': ({ order }) => linkwitzRileyPoles(order),
   bessel: ({ order }) => besselPoles(order),
-  'chosen-q': ({ q }) => [{ corner: 1, ...(q === undefined ? {} : { q }) }]
+  'chosen-q': ({ q }) => [{ corner: 1, ...present({ q }) }]
 }
 
 /** A shelf without a Q is as steep as it can be without overshoot. */

@@ -1,6 +1,7 @@
 /** Sorts panels and sheets by board: what must be cut from the same material and thickness. */
 import type { SheetPanel, SheetPlanRequest, SheetStock } from '../../contract/boxes/box-sheets.ts'
 import { DesignError, type Fault } from '../design-error.ts'
+import { present } from '../present.ts'
 import type { PieceKind } from './fill-sheet.ts'
 import type { SheetKind } from './search-layout.ts'
 
@@ -115,7 +116,7 @@ function boardGroup(
   const material = example.material ?? sheets[0]?.material
   return {
     thicknessM: example.thicknessM,
-    ...(material === undefined ? {} : { material }),
+    ...present({ material }),
     panels,
     sheets,
     kinds,

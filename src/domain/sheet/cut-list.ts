@@ -7,6 +7,7 @@ import type {
   SheetLayout,
   SheetStock
 } from '../../contract/boxes/box-sheets.ts'
+import { present } from '../present.ts'
 import { type BoardGroup, toM } from './board-group.ts'
 import { areaOf, type CutNode, type DividedNode, offcuts, pieces } from './cut-tree.ts'
 import type { LaidSheet } from './search-layout.ts'
@@ -101,7 +102,7 @@ export function sheetLayout(
   return {
     number,
     sheet: stock.name,
-    ...(stock.material === undefined ? {} : { material: stock.material }),
+    ...present({ material: stock.material }),
     thicknessM: stock.thicknessM,
     lengthM: stock.lengthM,
     widthM: stock.widthM,

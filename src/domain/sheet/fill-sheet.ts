@@ -1,4 +1,5 @@
 /** Fills one sheet with edge-to-edge cuts: the greedy step that the search repeats with many tastes. */
+import { present } from '../present.ts'
 import type { CutNode, Region } from './cut-tree.ts'
 
 /** Pieces of one size. Lengths in hundredths of a millimetre. */
@@ -133,7 +134,7 @@ function cutFree(
           along,
           distance: size(along),
           near,
-          ...(farNode === undefined ? {} : { far: farNode })
+          ...present({ far: farNode })
         }
   return joined(region, first, joined(strip, second, freed, nodeOf(end)), nodeOf(far))
 }

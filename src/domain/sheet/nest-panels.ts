@@ -11,6 +11,7 @@ import { type Assumptions, assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { DesignError, type Fault } from '../design-error.ts'
 import type { Basis, Outcome } from '../outcome.ts'
+import { present } from '../present.ts'
 import { type BoardGroup, boardGroups, toUnits } from './board-group.ts'
 import { type CopyCounter, sheetLayout } from './cut-list.ts'
 import { type Layout, searchLayout } from './search-layout.ts'
@@ -91,7 +92,7 @@ function summaryOf(group: BoardGroup, layouts: readonly SheetLayout[], bound: Sh
   const sheetCount = layouts.length
   return {
     thicknessM: group.thicknessM,
-    ...(group.material === undefined ? {} : { material: group.material }),
+    ...present({ material: group.material }),
     panelCount: group.panels.reduce((sum, panel) => sum + panel.quantity, 0),
     sheetCount,
     panelAreaM2: group.panels.reduce((sum, panel) => sum + panel.quantity * panel.lengthM * panel.widthM, 0),

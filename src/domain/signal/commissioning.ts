@@ -1,6 +1,7 @@
 /** Switching the signal side on for the first time: fixed order, each step with what must be seen before the next. */
 import type { SignalStep } from '../../contract/signals/signal-result.ts'
 import { TOUCH_LIMIT_V } from '../amplifier/touch-voltage.ts'
+import { inDigits } from '../digits.ts'
 import { twelves } from '../twelves.ts'
 import type { Crossover } from './crossover.ts'
 import { testResistor } from './test-resistor.ts'
@@ -130,7 +131,7 @@ function speakerResistance({ loadOhm }: SignalStepFacts): SignalStep {
   return {
     id: 'speaker-resistance',
     text: 'Speaker leads off the amplifier: measure the direct-current resistance between the two, and from each to the body of the car.',
-    passIf: `A little less than ${Number(loadOhm.toPrecision(3))} Ω between the leads; open to the body.`,
+    passIf: `A little less than ${inDigits(loadOhm)} Ω between the leads; open to the body.`,
     cautions: []
   }
 }

@@ -2,6 +2,7 @@
 import type { CornerRequest, CrossoverRequest } from '../../contract/signals/signal-setup.ts'
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
+import { inDigits } from '../digits.ts'
 import type { PassFilter } from '../filter/filter.ts'
 import { filterSections } from '../filter/filter-sections.ts'
 import { chainGain } from '../filter/filter-transfer.ts'
@@ -64,7 +65,7 @@ export function crossover(request: CrossoverRequest, assumed: Assumptions): Cros
       value: highPass.cornerHz,
       unit: 'Hz',
       maximum: lowPass.cornerHz / signalJudgement.narrowestBand,
-      detail: `A high-pass at ${Number(highPass.cornerHz.toPrecision(4))} Hz and a low-pass at ${Number(lowPass.cornerHz.toPrecision(4))} Hz leave no band between them.`
+      detail: `A high-pass at ${inDigits(highPass.cornerHz, 4)} Hz and a low-pass at ${inDigits(lowPass.cornerHz, 4)} Hz leave no band between them.`
     })
   }
   return highPass === undefined ? { lowPass } : { lowPass, highPass }

@@ -14,6 +14,7 @@ import { touchVoltageCautions } from '../amplifier/touch-voltage.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import type { Caution } from '../caution.ts'
 import type { Basis, Outcome } from '../outcome.ts'
+import { present } from '../present.ts'
 import { signalSteps } from './commissioning.ts'
 import { type Crossover, crossover, filterLossDb, toneFrequency } from './crossover.ts'
 import { signalBasis } from './signal-basis.ts'
@@ -102,15 +103,7 @@ function bridgeTiedOf(source: SignalSource | undefined, assumed: Assumptions): b
 function inputOf(request: SignalSetupRequest, assumed: Assumptions): InputLevel | undefined {
   const { source, amplifier, inputsInParallel, converterLineV } = request
   if (source === undefined) return undefined
-  return inputLevel(
-    source,
-    {
-      ...(amplifier.input === undefined ? {} : { input: amplifier.input }),
-      ...(inputsInParallel === undefined ? {} : { inputsInParallel }),
-      ...(converterLineV === undefined ? {} : { converterLineV })
-    },
-    assumed
-  )
+  return inputLevel(source, present({ input: amplifier.input, inputsInParallel, converterLineV }), assumed)
 }
 
 function sourcesOf(on: TurnOn | undefined, basis: readonly Basis[]): readonly SourceId[] {

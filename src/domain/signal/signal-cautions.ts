@@ -1,11 +1,11 @@
 /** What to mind about a signal path, its gain and its turn-on. */
 import type { AmplifierInput } from '../../contract/signals/signal-setup.ts'
 import { type Caution, caution } from '../caution.ts'
+import { inDigits } from '../digits.ts'
+import { present } from '../present.ts'
 import type { Crossover } from './crossover.ts'
 import type { InputLevel, SignalSource } from './source-level.ts'
 import type { TurnOn } from './turn-on.ts'
-
-const short = (value: number) => Number(value.toPrecision(3))
 
 function bridgeCaution(source: SignalSource, level: InputLevel, input: AmplifierInput, bridgeTied: boolean) {
   if (source.kind !== 'speaker-level' || !bridgeTied) return []
@@ -28,8 +28,7 @@ function rangeCautions({ levelV, connection }: InputLevel, { lowestV, highestV }
   if (connection === 'speaker-level-input') return []
   const figures = {
     levelV,
-    ...(lowestV === undefined ? {} : { lowestV }),
-    ...(highestV === undefined ? {} : { highestV })
+    ...present({ lowestV, highestV })
   }
   const at = 'source'
   if (lowestV !== undefined && levelV < lowestV) {
@@ -37,7 +36,7 @@ function rangeCautions({ levelV, connection }: InputLevel, { lowestV, highestV }
     return [
       caution(
         'input-too-low',
-        `${short(levelV)} V reach the input, ${short(lowestV)} V are needed: full gain gives ${Math.round(100 * share)} % of the power, with more noise.`,
+        `${inDigits(levelV)} V reach the input, ${inDigits(lowestV)} V are needed: full gain gives ${Math.round(100 * share)} % of the power, with more noise.`,
         { at, figures: { ...figures, powerSharePercent: 100 * share } }
       )
     ]
@@ -47,7 +46,7 @@ function rangeCautions({ levelV, connection }: InputLevel, { lowestV, highestV }
     return [
       caution(
         'input-too-high',
-        `${short(levelV)} V reach an input for at most ${short(highestV)} V: it may clip before the gain control; attenuate by ${short(excessDb)} dB.`,
+        `${inDigits(levelV)} V reach an input for at most ${inDigits(highestV)} V: it may clip before the gain control; attenuate by ${inDigits(excessDb)} dB.`,
         { at, figures: { ...figures, excessDb } }
       )
     ]
@@ -72,7 +71,7 @@ function speakerInputCaution({ sourceV }: InputLevel, { speakerLevelV }: Amplifi
   return [
     caution(
       'input-too-high',
-      `${short(sourceV)} V are more than the ${short(speakerLevelV)} V of the speaker-level input: a line-output converter stands between.`,
+      `${inDigits(sourceV)} V are more than the ${inDigits(speakerLevelV)} V of the speaker-level input: a line-output converter stands between.`,
       { at: 'source', level: 'note', figures: { sourceV, speakerLevelV } }
     )
   ]
@@ -158,7 +157,7 @@ interface GainFacts {
 function allowanceCaution(quietRecordingDb: number): Caution {
   return caution(
     'allowance-clips',
-    `An allowance of ${short(quietRecordingDb)} dB for quiet recordings clips loud ones: average power, and the heat in the coils, can rise by up to ${short(quietRecordingDb)} dB.`,
+    `An allowance of ${inDigits(quietRecordingDb)} dB for quiet recordings clips loud ones: average power, and the heat in the coils, can rise by up to ${inDigits(quietRecordingDb)} dB.`,
     { at: 'tone.quietRecordingDb', figures: { quietRecordingDb } }
   )
 }
@@ -166,7 +165,7 @@ function allowanceCaution(quietRecordingDb: number): Caution {
 function boostCaution(boostDb: number): Caution {
   return caution(
     'boost-after-gain',
-    `The reading leaves ${short(boostDb)} dB for a boost that is switched on later; any further boost needs the gain lower by as much.`,
+    `The reading leaves ${inDigits(boostDb)} dB for a boost that is switched on later; any further boost needs the gain lower by as much.`,
     { at: 'tone.boostDb', figures: { boostDb } }
   )
 }
@@ -174,7 +173,7 @@ function boostCaution(boostDb: number): Caution {
 function toneCaution(toneHz: number, lowPassHz: number): Caution {
   return caution(
     'tone-outside-band',
-    `A tone of ${short(toneHz)} Hz lies outside the band of the filters: switch them off for the setting, or the gain comes out too high.`,
+    `A tone of ${inDigits(toneHz)} Hz lies outside the band of the filters: switch them off for the setting, or the gain comes out too high.`,
     { at: 'tone.frequencyHz', figures: { toneHz, lowPassHz } }
   )
 }

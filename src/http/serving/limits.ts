@@ -1,6 +1,7 @@
 /** How much a caller may ask in a window, per API key, else per address (IPv6 by its /64); fields of the RateLimit draft. */
 import rateLimit from '@fastify/rate-limit'
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
+import { present } from '../../domain/present.ts'
 import { Refusal } from '../wire/refusal.ts'
 import type { Settings } from './settings.ts'
 
@@ -41,7 +42,7 @@ export async function registerLimits(
       : app.createRateLimit({
           max,
           timeWindow: rateLimitWindowS * 1000,
-          ...(keyOf === undefined ? {} : { keyGenerator: keyOf })
+          ...present({ keyGenerator: keyOf })
         })
   const byAddress = counter(rateLimitMax)
   const byKey = counter(keyRateLimitMax, request => `key ${request.apiKeyHolder}`)

@@ -3,6 +3,7 @@ import { createServer, type Server } from 'node:http'
 import type { FastifyInstance, FastifyReply } from 'fastify'
 import { Counter, collectDefaultMetrics, Gauge, Histogram, Registry } from 'prom-client'
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
+import { present } from '../../domain/present.ts'
 import type { Work } from '../work/pool.ts'
 import type { AnswerCall } from './operation-routes.ts'
 import type { Settings } from './settings.ts'
@@ -70,7 +71,7 @@ function logLine(app: FastifyInstance, { raw, elapsedTime, request, statusCode }
     status: statusCode,
     ms: Math.round(elapsedTime * 10) / 10,
     bytes: Number(raw.getHeader('content-length') ?? 0),
-    ...(apiKeyHolder === undefined ? {} : { holder: apiKeyHolder })
+    ...present({ holder: apiKeyHolder })
   }
   if (routeOptions.config.always === true) app.log.debug({ reqId: request.id, ...line }, 'answered')
   else request.log.info(line, 'answered')

@@ -1,6 +1,7 @@
 /** GET forms of the small calculators: same schema, same answer, and cacheable by anybody between here and the shop. */
 import type { FastifyInstance } from 'fastify'
 import type { JsonSchema } from '../../contract/field/component.ts'
+import { present } from '../../domain/present.ts'
 import type { AnswerOptions, Operation } from '../wire/operation.ts'
 import { type ProblemError, problem } from '../wire/problem.ts'
 import { type QueryValues, queryFields, requestFromQuery } from '../wire/query-request.ts'
@@ -133,7 +134,7 @@ function mount(app: FastifyInstance, operation: Operation, answer: AnswerCall, s
     async (request, reply) => {
       refuseRepeated(request.query)
       const { digits, basis, ...query } = request.query
-      const given = { ...(digits === undefined ? {} : { digits }), ...(basis === undefined ? {} : { basis }) }
+      const given = present({ digits, basis })
       const form = negotiated(accepted, request, reply)
       const options = { ...optionsOf(given), form }
       const spelled = requestOf(app, operation, query)

@@ -1,5 +1,6 @@
 /** RFC 9457 problem documents: the codes, their status and title, and the shape that leaves. */
 import type { DesignErrorCode } from '../../domain/design-error.ts'
+import { present } from '../../domain/present.ts'
 
 interface ProblemKind {
   readonly status: number
@@ -144,5 +145,5 @@ export interface Problem {
 
 export function problem(code: ProblemCode, detail: string, errors?: readonly ProblemError[]): Problem {
   const { status, title } = problemKinds[code]
-  return { type: `/v1/problems/${code}`, title, status, detail, code, ...(errors === undefined ? {} : { errors }) }
+  return { type: `/v1/problems/${code}`, title, status, detail, code, ...present({ errors }) }
 }

@@ -1,6 +1,7 @@
 /** What is wrong with a request, from the validator's findings: one entry a fault, each with its pointer and bound. */
 import type { ErrorObject } from 'ajv'
 import { type JsonSchema, resolve } from '../../contract/field/component.ts'
+import { present } from '../../domain/present.ts'
 import type { ProblemError } from './problem.ts'
 
 /** More than this many faults tell a caller nothing new. */
@@ -119,7 +120,7 @@ export function schemaFaults(found: readonly ErrorObject[]): readonly ProblemErr
       code: 'invalid',
       detail: 'Does not fit the contract.'
     }
-    const reading = { code, detail, ...(bounds === undefined ? {} : { bounds }) }
+    const reading = { code, detail, ...present({ bounds }) }
     if (seen.has(`${at} ${code}`) || (code === 'unknown-value' && seen.has(`${at} missing-field`))) continue
     seen.add(`${at} ${code}`)
     faults.push({ pointer: at, ...reading })

@@ -1,5 +1,6 @@
 /** What was asked of the enclosure and is not built, with the amount. */
 import { type Caution, caution } from '../../domain/caution.ts'
+import { inDigits } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import type { BoxPart } from '../enclosure/plan-box.ts'
 import type { ResponsePart } from '../enclosure/plan-response.ts'
@@ -14,8 +15,6 @@ interface Built {
   readonly response: ResponsePart
 }
 
-const short = (value: number) => String(Number(value.toPrecision(3)))
-
 interface Wish {
   readonly what: string
   readonly unit: string
@@ -27,21 +26,21 @@ interface Wish {
 
 function broken({ what, unit, figure, asked, built, same }: Wish): readonly Caution[] {
   if (asked === undefined || built === undefined || Math.abs(built / asked - 1) <= same) return []
-  const [a, b] = [`${short(asked)}${unit}`, `${short(built)}${unit}`]
+  const [a, b] = [`${inDigits(asked)}${unit}`, `${inDigits(built)}${unit}`]
   const figures = { [`asked${figure}`]: asked, [`built${figure}`]: built }
   return [caution('not-as-asked', `${what}: ${a} asked, ${b} built.`, { figures })]
 }
 
 function unportedCaution({ tuningHz, portShape }: PlanEnclosure): readonly Caution[] {
   if (tuningHz === undefined && portShape === undefined) return []
-  const asked = tuningHz === undefined ? `a ${portShape} port was` : `a tuning of ${short(tuningHz)} Hz was`
+  const asked = tuningHz === undefined ? `a ${portShape} port was` : `a tuning of ${inDigits(tuningHz)} Hz was`
   const figures = tuningHz === undefined ? {} : { askedTuningHz: tuningHz }
   return [caution('not-as-asked', `Kind: ${asked} asked, a closed box is built.`, { figures })]
 }
 
 function unclosedCaution({ qtc }: PlanEnclosure): readonly Caution[] {
   if (qtc === undefined) return []
-  const message = `Kind: a closed box with Qtc ${short(qtc)} was asked, a vented one is built.`
+  const message = `Kind: a closed box with Qtc ${inDigits(qtc)} was asked, a vented one is built.`
   return [caution('not-as-asked', message, { figures: { askedQtc: qtc } })]
 }
 

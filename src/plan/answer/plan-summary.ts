@@ -3,6 +3,7 @@ import type { Feeder } from '../../contract/supply/supply-feeder.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Caution } from '../../domain/caution.ts'
+import { inDigits } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
 import type { PlanParts } from '../plan-system.ts'
@@ -66,7 +67,7 @@ function loadLine({ driverCount, driver }: PlanRequest, joined: JoinedDrivers | 
   const drivers = `${driverCount} ${driverCount === 1 ? 'driver' : 'drivers'}${driver.name === undefined ? '' : ` (${driver.name})`}`
   const each = outputs === 1 ? '' : ` on each of ${outputs} outputs`
   return [
-    `${drivers} wired to ${Number(loadOhm.toPrecision(3))} Ω${each}${bridged ? ', bridged' : ''}; ${whole(powerW)} W RMS in all, gain set to ${targetVoltageV.toFixed(1)} V RMS.`
+    `${drivers} wired to ${inDigits(loadOhm)} Ω${each}${bridged ? ', bridged' : ''}; ${whole(powerW)} W RMS in all, gain set to ${targetVoltageV.toFixed(1)} V RMS.`
   ]
 }
 

@@ -1,9 +1,11 @@
 /** Board, screws, glue, sealant and fittings of the box. */
+
 import type { SheetPlan } from '../../contract/boxes/box-sheets.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { driverFixing, HEAVY_DRIVER_KG, USUAL_SCREW_COUNT } from '../../domain/box/solids/driver-fixing.ts'
-import { billRow, mm, rounded } from './bill-row.ts'
+import { inDecimals, inMm } from '../../domain/digits.ts'
+import { billRow } from './bill-row.ts'
 import { type Joint, jointLengthM } from './joints.ts'
 import {
   gasketRule,
@@ -30,9 +32,9 @@ export interface BillDriver {
 export function sheetRows(plan: SheetPlan): readonly BillRow[] {
   const names = new Map<string, { count: number; basis: string }>()
   for (const { sheet, lengthM, widthM } of plan.layouts) {
-    const item = `sheet of ${sheet}, ${mm(lengthM)} × ${mm(widthM)} mm`
+    const item = `sheet of ${sheet}, ${inDecimals(lengthM * 1e3, 1)} × ${inMm(widthM, 1)}`
     const count = (names.get(item)?.count ?? 0) + 1
-    names.set(item, { count, basis: `cut plan: panels fill ${rounded(plan.total.yieldPercent, 1)} % of the sheets` })
+    names.set(item, { count, basis: `cut plan: panels fill ${inDecimals(plan.total.yieldPercent, 1)} % of the sheets` })
   }
   return [...names].flatMap(([item, { count, basis }]) =>
     billRow({ group: 'board', item, need: count, unit: 'sheet', basis })
@@ -44,11 +46,11 @@ export function panelRows(panels: readonly Panel[], cutFromSheets: boolean): rea
   return panels.flatMap(({ name, quantity, lengthM, widthM, thicknessM, material }) =>
     billRow({
       group: 'board',
-      item: `${cutFromSheets ? 'or, instead of sheets, cut to size' : 'panel'}: ${name}, ${mm(lengthM)} × ${mm(widthM)} mm`,
+      item: `${cutFromSheets ? 'or, instead of sheets, cut to size' : 'panel'}: ${name}, ${inDecimals(lengthM * 1e3, 1)} × ${inMm(widthM, 1)}`,
       need: quantity,
       unit: 'piece',
       needed: !cutFromSheets,
-      basis: `cut list: ${mm(lengthM)} × ${mm(widthM)} × ${mm(thicknessM)} mm ${material}`
+      basis: `cut list: ${inDecimals(lengthM * 1e3, 1)} × ${inDecimals(widthM * 1e3, 1)} × ${inMm(thicknessM, 1)} ${material}`
     })
   )
 }
@@ -81,7 +83,7 @@ function screwRow(joints: readonly Joint[]): readonly BillRow[] {
     need: screwed.reduce((sum, { count, lengthM }) => sum + count * screwsAlong(lengthM), 0),
     unit: 'piece',
     sparePercent: screwRule.sparePercent,
-    basis: `every ${mm(screwRule.spacingM)} mm along ${jointCount} joints, first and last ${mm(screwRule.fromCornerM)} mm from the corner; pilots of ${pilotMm} mm`
+    basis: `every ${inMm(screwRule.spacingM, 1)} along ${jointCount} joints, first and last ${inMm(screwRule.fromCornerM, 1)} from the corner; pilots of ${pilotMm} mm`
   })
 }
 
@@ -95,7 +97,7 @@ function glueRow(joints: readonly Joint[], laminatedM2: number): readonly BillRo
     unit: 'kg',
     sparePercent,
     step: 0.05,
-    basis: `${kgPerM2 * 1000} g/m² on ${rounded(edgeM2, 3)} m² of edges (+${edgePercent} %) and ${rounded(laminatedM2, 3)} m² laid flat`
+    basis: `${kgPerM2 * 1000} g/m² on ${inDecimals(edgeM2, 3)} m² of edges (+${edgePercent} %) and ${inDecimals(laminatedM2, 3)} m² laid flat`
   })
 }
 
@@ -107,7 +109,7 @@ function sealantRow(joints: readonly Joint[]): readonly BillRow[] {
     need: (seamM * sealantRule.legM ** 2) / 2 / sealantRule.cartridgeM3,
     unit: 'cartridge',
     sparePercent: sealantRule.sparePercent,
-    basis: `fillet with ${mm(sealantRule.legM)} mm legs along ${rounded(seamM)} m of inner seams`
+    basis: `fillet with ${inMm(sealantRule.legM, 1)} legs along ${inDecimals(seamM)} m of inner seams`
   })
 }
 
@@ -135,7 +137,7 @@ function laminationRow(panels: readonly Panel[]): readonly BillRow[] {
     need: (layers - 1) * screwsAlong(longM) * screwsAlong(shortM),
     unit: 'piece',
     sparePercent: screwRule.sparePercent,
-    basis: `every ${mm(screwRule.spacingM)} mm both ways between ${layers} layers, from behind; longer ones would come through the front; pilots of ${pilotMm} mm`
+    basis: `every ${inMm(screwRule.spacingM, 1)} both ways between ${layers} layers, from behind; longer ones would come through the front; pilots of ${pilotMm} mm`
   })
 }
 
@@ -154,7 +156,7 @@ function fixingRows({
   baffleThicknessM
 }: BillDriver): readonly BillRow[] {
   const { kind, screw, pilotM } = driverFixing(massKg)
-  const holes = `${screwCount} holes a driver, pilots of ${mm(pilotM)} mm`
+  const holes = `${screwCount} holes a driver, pilots of ${inMm(pilotM, 1)}`
   const fitting = (item: string, basis: string) =>
     billRow({ group: 'fittings', item, need: count * screwCount, unit: 'piece', basis })
   if (kind === 'wood-screw') return fitting(screw, holes)
@@ -167,7 +169,7 @@ function fixingRows({
     ),
     ...fitting(
       'T-nut M5',
-      `one for each machine screw, glued in from behind: pilots of ${mm(pilotM)} mm opened to its barrel`
+      `one for each machine screw, glued in from behind: pilots of ${inMm(pilotM, 1)} opened to its barrel`
     )
   ]
 }
@@ -185,7 +187,7 @@ function gasketRow({
     unit: 'm',
     step: 0.1,
     sparePercent: gasketRule.sparePercent,
-    basis: `round ${count} ${count === 1 ? 'flange' : 'flanges'} on a circle of ${mm(middleM)} mm, ends overlapping ${mm(gasketRule.overlapM)} mm`
+    basis: `round ${count} ${count === 1 ? 'flange' : 'flanges'} on a circle of ${inMm(middleM, 1)}, ends overlapping ${inMm(gasketRule.overlapM, 1)}`
   })
 }
 

@@ -1,7 +1,9 @@
 /** Lining, covering and surface of the box. */
+
 import type { Panel } from '../../contract/boxes/panel.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
-import { billRow, mm, rounded } from './bill-row.ts'
+import { inDecimals, inMm } from '../../domain/digits.ts'
+import { billRow } from './bill-row.ts'
 import type { ShellOutline } from './joints.ts'
 import { adhesiveRule, carpetRule, liningRule, surfaceRule } from './workshop-practice.ts'
 
@@ -60,12 +62,12 @@ export function coveringRows(outline: ShellOutline, carpet: BillCarpet): readonl
   return [
     ...billRow({
       group: 'finish',
-      item: `carpet off a roll ${mm(rollWidthM)} mm wide`,
+      item: `carpet off a roll ${inMm(rollWidthM, 1)} wide`,
       need: need.lengthM,
       unit: 'm',
       step: 0.1,
       sparePercent: carpetRule.sparePercent,
-      basis: `wrap with ${mm(carpetRule.overlapM)} mm overlap and ${mm(carpetRule.turnInM)} mm turned in, two ends with ${mm(carpetRule.endMarginM)} mm margin: ${rounded(need.areaM2)} m², ${seams}, pile one way`
+      basis: `wrap with ${inMm(carpetRule.overlapM, 1)} overlap and ${inMm(carpetRule.turnInM, 1)} turned in, two ends with ${inMm(carpetRule.endMarginM, 1)} margin: ${inDecimals(need.areaM2)} m², ${seams}, pile one way`
     }),
     ...billRow({
       group: 'finish',
@@ -73,7 +75,7 @@ export function coveringRows(outline: ShellOutline, carpet: BillCarpet): readonl
       need: (2 * need.areaM2) / adhesiveRule.canCoversM2,
       unit: 'can',
       sparePercent: adhesiveRule.sparePercent,
-      basis: `both faces of ${rounded(need.areaM2)} m²; one can taken to cover ${adhesiveRule.canCoversM2} m² of one face, check yours`
+      basis: `both faces of ${inDecimals(need.areaM2)} m²; one can taken to cover ${adhesiveRule.canCoversM2} m² of one face, check yours`
     })
   ]
 }
@@ -82,12 +84,12 @@ export function liningRows({ thicknessM, areaM2 }: BillLining): readonly BillRow
   return [
     ...billRow({
       group: 'finish',
-      item: `acoustic lining, ${mm(thicknessM)} mm`,
+      item: `acoustic lining, ${inMm(thicknessM, 1)}`,
       need: areaM2,
       unit: 'm²',
       step: liningRule.matM2,
       sparePercent: liningRule.sparePercent,
-      basis: `inner walls to be lined, ${rounded(areaM2)} m², mats of ${liningRule.matM2} m²`
+      basis: `inner walls to be lined, ${inDecimals(areaM2)} m², mats of ${liningRule.matM2} m²`
     }),
     ...billRow({
       group: 'finish',
@@ -95,7 +97,7 @@ export function liningRows({ thicknessM, areaM2 }: BillLining): readonly BillRow
       need: areaM2 / adhesiveRule.canCoversM2,
       unit: 'can',
       sparePercent: adhesiveRule.sparePercent,
-      basis: `one face of ${rounded(areaM2)} m²`
+      basis: `one face of ${inDecimals(areaM2)} m²`
     })
   ]
 }
@@ -112,7 +114,7 @@ function edgeSealerRow(panels: readonly Panel[]): readonly BillRow[] {
     unit: 'l',
     step: 0.05,
     sparePercent: surfaceRule.sparePercent,
-    basis: `0.1 L/m² on ${rounded(edgeM2, 3)} m² of sawn edges`
+    basis: `0.1 L/m² on ${inDecimals(edgeM2, 3)} m² of sawn edges`
   })
 }
 
@@ -127,7 +129,7 @@ function abrasiveRows(panels: readonly Panel[]): readonly BillRow[] {
       item: `abrasive sheet ${grit}`,
       need: faceM2 / areaPerAbrasiveSheetM2,
       unit: 'sheet',
-      basis: `${rounded(faceM2)} m² of outer faces, ${areaPerAbrasiveSheetM2} m² a sheet`
+      basis: `${inDecimals(faceM2)} m² of outer faces, ${areaPerAbrasiveSheetM2} m² a sheet`
     })
   )
 }

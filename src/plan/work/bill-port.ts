@@ -1,7 +1,9 @@
 /** The tube of a round port, and the paint that hides the inside of any. */
+
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
-import { billRow, mm } from './bill-row.ts'
+import { inMm } from '../../domain/digits.ts'
+import { billRow } from './bill-row.ts'
 
 /**
  * Inside diameter of one tube from its area.
@@ -14,10 +16,10 @@ function tubeRow({ panels, port }: BoxLayout): readonly BillRow[] {
   const hole = panels
     .flatMap(({ cutOuts }) => cutOuts)
     .find(({ purpose, kind }) => purpose === 'port' && kind === 'circle')
-  const fits = hole?.diameterM === undefined ? '' : `, for a hole of ${mm(hole.diameterM)} mm`
+  const fits = hole?.diameterM === undefined ? '' : `, for a hole of ${inMm(hole.diameterM, 1)}`
   return billRow({
     group: 'fittings',
-    item: `port tube, ${mm(insideM)} mm inside${fits}, ${mm(port.lengthM)} mm long`,
+    item: `port tube, ${inMm(insideM, 1)} inside${fits}, ${inMm(port.lengthM, 1)} long`,
     need: port.count,
     unit: 'piece',
     basis: 'length along its middle from the outer face to the inner mouth; buy it longer and cut it'

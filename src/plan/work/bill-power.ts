@@ -1,7 +1,9 @@
 /** Power cables with their fuses, blocks, lugs, sleeves and clips, from the battery to every amplifier. */
+
 import type { BillRow } from '../../contract/systems/workshop.ts'
+import { inDecimals, inMm } from '../../domain/digits.ts'
 import { wiringRule } from '../electric/wiring-practice.ts'
-import { billRow, mm, rounded } from './bill-row.ts'
+import { billRow } from './bill-row.ts'
 import { offTheReel, wiringPieces } from './bill-wiring.ts'
 
 export interface BillCable {
@@ -33,7 +35,7 @@ function sleeveRows(ends: number): readonly BillRow[] {
     need: ends * SLEEVE_M,
     unit: 'm',
     step: 0.1,
-    basis: `${mm(SLEEVE_M)} mm over each of ${ends} crimps`
+    basis: `${inMm(SLEEVE_M, 1)} over each of ${ends} crimps`
   })
 }
 
@@ -46,12 +48,12 @@ function powerCableRows(cable: BillCable): readonly BillRow[] {
     ...offTheReel(
       `power cable ${designation}, positive`,
       positiveLengthM * runs,
-      `${rounded(positiveLengthM)} m as routed${each(runs)}`
+      `${inDecimals(positiveLengthM)} m as routed${each(runs)}`
     ),
     ...offTheReel(
       `power cable ${designation}, ${back}`,
       returnLengthM * runs,
-      `${rounded(returnLengthM)} m, the same size as the positive cable${each(runs)}`
+      `${inDecimals(returnLengthM)} m, the same size as the positive cable${each(runs)}`
     )
   ]
 }
@@ -108,7 +110,7 @@ function cableRunRows(cable: BillCable): readonly BillRow[] {
     ...wiringPieces(
       'cable clip or tie',
       clippedM / wiringRule.clipSpacingM,
-      `every ${mm(wiringRule.clipSpacingM)} mm along the run`
+      `every ${inMm(wiringRule.clipSpacingM, 1)} along the run`
     )
   ]
 }
@@ -148,12 +150,12 @@ function branchRows(branch: BillBranch): readonly BillRow[] {
     ...offTheReel(
       `power cable ${designation}, ${place}`,
       positiveLengthM,
-      `${rounded(positiveLengthM)} m from the block`
+      `${inDecimals(positiveLengthM)} m from the block`
     ),
     ...offTheReel(
       `power cable ${designation}, ${body ? 'ground lead' : 'return'} of ${amplifier}`,
       returnLengthM,
-      `${rounded(returnLengthM)} m ${body ? 'to the body' : 'to the block of the returns'}, the same size as its positive cable`
+      `${inDecimals(returnLengthM)} m ${body ? 'to the body' : 'to the block of the returns'}, the same size as its positive cable`
     ),
     ...(fuse === undefined
       ? []

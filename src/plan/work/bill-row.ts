@@ -21,6 +21,3 @@ export function billRow({ step = 1, sparePercent = 0, needed = true, ...row }: B
   const digits = Math.max(0, Math.ceil(-Math.log10(step)))
   return [{ ...row, quantity: Number((steps * step).toFixed(digits)), sparePercent, needed }]
 }
-
-export const mm = (lengthM: number): string => String(Math.round(lengthM * 1e4) / 10)
-export const rounded = (value: number, digits = 2): string => String(Number(value.toFixed(digits)))

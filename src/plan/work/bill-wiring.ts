@@ -1,9 +1,11 @@
 /** Loudspeaker wire, signal and turn-on leads, and what is sold by the metre or piece among them. */
+
 import type { BillRow } from '../../contract/systems/workshop.ts'
+import { inDecimals } from '../../domain/digits.ts'
 import { CONVERTER_TAIL_M, LEAD_MM2, type SignalLead } from '../electric/plan-lead.ts'
 import type { SpeakerWire } from '../electric/plan-wires.ts'
 import { wiringRule } from '../electric/wiring-practice.ts'
-import { billRow, rounded } from './bill-row.ts'
+import { billRow } from './bill-row.ts'
 
 export interface BillWire {
   /** Two-core speaker wire from each output to its terminal; absent where no size fits. */
@@ -19,7 +21,7 @@ export interface BillTerminals {
 }
 
 const sizeText = ({ designation, areaM2 }: Pick<SpeakerWire, 'designation' | 'areaM2'>) =>
-  designation.includes('mm²') ? designation : `${designation} (${rounded(areaM2 * 1e6)} mm²)`
+  designation.includes('mm²') ? designation : `${designation} (${inDecimals(areaM2 * 1e6)} mm²)`
 
 /** Wire and cable are sold by the half metre. */
 export const offTheReel = (item: string, lengthM: number, basis: string): readonly BillRow[] =>
@@ -57,7 +59,7 @@ export function terminalRows({ cupCount, driverCount, wire }: BillTerminals): re
       : offTheReel(
           `two-core wire inside the box, ${sizeText(wire)}`,
           wire.count * wire.lengthM,
-          `${rounded(wire.lengthM)} m for each driver, sized for its share of the current`
+          `${inDecimals(wire.lengthM)} m for each driver, sized for its share of the current`
         )),
     ...wiringPieces(
       'push-on receptacle or ferrule for driver and cup',
@@ -68,7 +70,7 @@ export function terminalRows({ cupCount, driverCount, wire }: BillTerminals): re
 }
 
 function leadRows({ kind, name, lengthM, count, converter }: SignalLead): readonly BillRow[] {
-  const way = `${rounded(lengthM)} m${count === 1 ? '' : ` for each of ${count} channels`}, apart from the power cable`
+  const way = `${inDecimals(lengthM)} m${count === 1 ? '' : ` for each of ${count} channels`}, apart from the power cable`
   if (kind === 'screened') return offTheReel(name, lengthM * count, way)
   const ends = 2 * count
   return [
@@ -103,12 +105,12 @@ export function wireRows({ speaker, lead }: BillWire): readonly BillRow[] {
       : offTheReel(
           `two-core speaker wire ${sizeText(speaker)}`,
           speaker.lengthM * speaker.count,
-          `${rounded(speaker.lengthM)} m from ${speaker.count === 1 ? 'the amplifier' : `each of ${speaker.count} outputs`} to the terminal cup`
+          `${inDecimals(speaker.lengthM)} m from ${speaker.count === 1 ? 'the amplifier' : `each of ${speaker.count} outputs`} to the terminal cup`
         )),
     ...offTheReel(
       'turn-on wire 0.75 mm²',
       turnOnLengthM,
-      `${rounded(turnOnLengthM)} m from the source to the amplifier`
+      `${inDecimals(turnOnLengthM)} m from the source to the amplifier`
     ),
     ...leadRows(lead)
   ]

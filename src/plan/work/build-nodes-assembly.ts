@@ -1,5 +1,5 @@
 /** Steps from loose panels to the closed box. */
-import { mm } from './bill-row.ts'
+import { inMm } from '../../domain/digits.ts'
 import type { BuildFacts } from './build-order.ts'
 import { type BuildNode, step } from './build-step.ts'
 
@@ -110,7 +110,7 @@ const wireInside = step({
 /** The seams of the last panel are sealed from inside where an arm gets there, else before it goes on. */
 function lastBead({ closing }: BuildFacts): string {
   return closing.reachable
-    ? `Reach in through the ${mm(closing.openingM)} mm hole and seal the last seams; they are ${mm(closing.reachM)} mm away at most.`
+    ? `Reach in through the ${inMm(closing.openingM, 1)} hole and seal the last seams; they are ${inMm(closing.reachM, 1)} away at most.`
     : 'Lay a full bead of sealant on the last seams before the panel goes on: no hole is large and near enough to reach them afterwards.'
 }
 

@@ -1,5 +1,5 @@
 /** Steps from the closed box to the box that stands in the car. */
-import { mm } from './bill-row.ts'
+import { inMm } from '../../domain/digits.ts'
 import type { BuildFacts } from './build-order.ts'
 import { type BuildNode, step } from './build-step.ts'
 
@@ -28,7 +28,7 @@ const leakTest = ({ port }: BuildFacts): BuildNode =>
 
 function edgeText(roundingRadiusM: number): string {
   return roundingRadiusM > 0
-    ? `Round over the outer edges that the cut list names, to ${mm(roundingRadiusM)} mm at most; keep screws out of the way of the bit, and leave mitres and slanted joints sharp.`
+    ? `Round over the outer edges that the cut list names, to ${inMm(roundingRadiusM, 1)} at most; keep screws out of the way of the bit, and leave mitres and slanted joints sharp.`
     : 'Leave the outer edges sharp, a seam runs in or near them; only break them with abrasive.'
 }
 

@@ -5,6 +5,7 @@ import type { CableChoice } from '../../contract/supply/supply-cables.ts'
 import type { CapacitorEffect } from '../../contract/supply/supply-current.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import { resistorText, waitText } from '../../domain/circuit/source/capacitor-cautions.ts'
+import { inDigits } from '../../domain/digits.ts'
 
 export interface CommissioningStep {
   readonly id: string
@@ -13,7 +14,7 @@ export interface CommissioningStep {
   readonly cautions: readonly CautionCode[]
 }
 
-const millivolts = (value: number) => `${Number((1000 * value).toPrecision(2))} mV`
+const millivolts = (value: number) => `${inDigits(1000 * value, 2)} mV`
 
 const batteryOff: CommissioningStep = {
   id: 'battery-off',

@@ -1,4 +1,5 @@
 /** From the laid-out box to the workshop: sheets to cut, things to buy, steps in their order, how the box is held. */
+
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { SheetPanel, SheetPlan, SheetPlanRequest } from '../../contract/boxes/box-sheets.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
@@ -6,7 +7,9 @@ import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
 import type { Assumptions } from '../../domain/assume.ts'
+import { inMm } from '../../domain/digits.ts'
 import { boards } from '../../domain/material/boards.ts'
+import { present } from '../../domain/present.ts'
 import { nestPanels } from '../../domain/sheet/nest-panels.ts'
 import type { PowerRun } from '../electric/plan-run.ts'
 import type { PlannedSupply } from '../electric/plan-supply.ts'
@@ -17,7 +20,6 @@ import type { BillDriver } from './bill-box.ts'
 import { capacitorRows } from './bill-capacitor.ts'
 import { billOfMaterials } from './bill-of-materials.ts'
 import type { BillCable } from './bill-power.ts'
-import { mm } from './bill-row.ts'
 import { buildFacts } from './build-facts.ts'
 import { type BuildFacts, type BuildOrder, buildOrder } from './build-order.ts'
 import { restraint } from './restraint.ts'
@@ -55,7 +57,7 @@ function sheetRequest({ board }: PlanRequest, { panels }: BoxLayout): SheetPlanR
       const { grained, sheetsMm } = boards[material]
       const [lengthMm, widthMm] = sheetsMm[0] ?? USUAL_SHEET_MM
       return {
-        name: `${mm(thicknessM)} mm ${material}`,
+        name: `${inMm(thicknessM, 1)} ${material}`,
         material,
         thicknessM,
         grain: grained ? ('length' as const) : ('none' as const),
@@ -64,7 +66,7 @@ function sheetRequest({ board }: PlanRequest, { panels }: BoxLayout): SheetPlanR
         ...given
       }
     }),
-    ...(kerfM === undefined ? {} : { kerfM })
+    ...present({ kerfM })
   }
 }
 
@@ -75,9 +77,7 @@ function billedDriver({ driver, driverCount, board }: PlanRequest): BillDriver |
     count: driverCount,
     cutOutDiameterM,
     baffleThicknessM: board.thicknessM * (board.frontLayers ?? 1),
-    ...(flangeDiameterM === undefined ? {} : { flangeDiameterM }),
-    ...(screwCount === undefined ? {} : { screwCount }),
-    ...(massKg === undefined ? {} : { massKg })
+    ...present({ flangeDiameterM, screwCount, massKg })
   }
 }
 
@@ -99,18 +99,18 @@ function billed(
   return billOfMaterials({
     box,
     ...(sheets.done ? { sheets: sheets.outcome.result } : {}),
-    ...(driver === undefined ? {} : { driver }),
+    ...present({ driver }),
     terminals: {
       cupCount: 1,
       driverCount: request.driverCount,
-      ...(insideWire === undefined ? {} : { wire: insideWire })
+      ...present({ wire: insideWire })
     },
     restraint: held,
     ...(finish.lined ? { lining: { thicknessM: LINING.thicknessM, areaM2: liningAreaM2(box) } } : {}),
     ...(finish.covered ? { carpet: {} } : {}),
     ...(trunk === undefined ? {} : { cable: { ...billedRun(trunk), grommetCount: 1 } }),
     branches: branches.map(branch => ({ ...billedRun(branch), amplifier: branch.amplifier })),
-    wire: { ...(speakerWire === undefined ? {} : { speaker: speakerWire }), lead: signalLead }
+    wire: { ...present({ speaker: speakerWire }), lead: signalLead }
   })
 }
 
@@ -138,12 +138,12 @@ export function planBuild(
     lined: finish.lined,
     covered: finish.covered,
     driverCount: request.driverCount,
-    ...(driverMassKg === undefined ? {} : { driverMassKg })
+    ...present({ driverMassKg })
   })
   const held = restraint(
     {
       massKg: layout.massKg,
-      ...(request.car.massKg === undefined ? {} : { vehicleMassKg: request.car.massKg }),
+      ...present({ vehicleMassKg: request.car.massKg }),
       ...request.car.restraint
     },
     assumed

@@ -4,6 +4,7 @@ import type { Restraint } from '../../contract/systems/workshop.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import { STANDARD_GRAVITY_M_PER_S2 } from '../../domain/constants.ts'
+import { inDigits } from '../../domain/digits.ts'
 
 /** Share of the weight to hold while driving, by mass of the vehicle. */
 const drivingShares = [
@@ -73,7 +74,7 @@ function adviceOf(eyeStrengthN: number): readonly string[] {
   return [
     'Bolt the box to the body structure first of all; straps to lashing eyes come second. Leaning on the seat back is no restraint: lock its latch.',
     'Never fasten it to child-seat anchors (rigid bars or top-tether points), to belt anchors or to seat bolts.',
-    `A lashing eye is often weaker than its strap: ${twoDigits(eyeStrengthN)} N counted here; read the figure in the handbook.`,
+    `A lashing eye is often weaker than its strap: ${inDigits(eyeStrengthN, 2)} N counted here; read the figure in the handbook.`,
     'Put load plates of at least 50 × 50 mm behind the board: wood pulls through before a bolt gives way.',
     'Look from both sides before drilling: never into the tank, brake lines, wiring, airbag areas or the battery of the drive.',
     'Never under a car on its jack: ramps or stands on level ground, wheels chocked, somebody within call.',
@@ -117,13 +118,11 @@ export function restraint({ massKg, vehicleMassKg, ...given }: RestraintRequest,
   }
 }
 
-const twoDigits = (value: number) => String(Number(value.toPrecision(2)))
-
 export function restraintCautions(held: Restraint): readonly Caution[] {
   const { massKg, crashForceN, drivingForwardN, strapCount, strapCapacityN, eyeStrengthN } = held
-  const weakest = twoDigits(Math.min(strapCapacityN, eyeStrengthN))
+  const weakest = inDigits(Math.min(strapCapacityN, eyeStrengthN), 2)
   const message =
-    `Fasten the box: in a crash at 20 g its ${massKg.toFixed(0)} kg pull with ${twoDigits(crashForceN)} N, under hard braking with ${twoDigits(drivingForwardN)} N. ` +
+    `Fasten the box: in a crash at 20 g its ${massKg.toFixed(0)} kg pull with ${inDigits(crashForceN, 2)} N, under hard braking with ${inDigits(drivingForwardN, 2)} N. ` +
     `Bolt it through load plates to the body structure; of straps it takes at least ${strapCount}, each with its eyes good for ${weakest} N, none steeper than ${held.strapSlopeDeg}° to the floor or more than ${held.strapSpreadDeg}° aside. ` +
     'Never use child-seat anchors, belt or seat bolts. A yardstick, not proved for a crash.'
   return [

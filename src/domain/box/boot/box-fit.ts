@@ -1,6 +1,9 @@
 /** A box of settled sizes against the space it was given. */
+
 import type { BoxLimits } from '../../../contract/boxes/box-panels.ts'
 import { type Caution, caution } from '../../caution.ts'
+import { inMm } from '../../digits.ts'
+import { present } from '../../present.ts'
 import type { OuterSize } from '../request/box-layout.ts'
 import { placeInBoot } from './boot-place.ts'
 import { type OpeningFit, openingFit } from './pass-opening.ts'
@@ -53,12 +56,10 @@ export function boxFit(limits: BoxLimits | undefined, outer: OuterSize): BoxFit 
   return {
     spare,
     ...(opening === undefined ? {} : { opening: openingFit(block, opening, clearanceM) }),
-    ...(place === undefined ? {} : { place }),
+    ...present({ place }),
     ...(keepOuts === undefined ? {} : { clearOfKeepOuts: place !== undefined })
   }
 }
-
-const mm = (metres: number) => Math.round(metres * 1e3)
 
 export function fitCautions({ spare, opening, clearOfKeepOuts }: BoxFit): readonly Caution[] {
   const over = spare.filter(({ spareM }) => spareM < -1e-6)
@@ -66,7 +67,7 @@ export function fitCautions({ spare, opening, clearOfKeepOuts }: BoxFit): readon
     ...over.map(({ axis, sizeM, limitM, spareM }) =>
       caution(
         'box-over-limit',
-        `The ${axis} is ${mm(sizeM)} mm where ${mm(limitM)} mm are free: ${mm(-spareM)} mm too much.`,
+        `The ${axis} is ${inMm(sizeM)} where ${inMm(limitM)} are free: ${inMm(-spareM)} too much.`,
         {
           at: `limits.${axis}M`,
           figures: { sizeMm: sizeM * 1e3, limitMm: limitM * 1e3 }

@@ -1,6 +1,7 @@
 /** What a laid-out box gives cause to say, in the order of its parts. */
 import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import { type Caution, caution } from '../../caution.ts'
+import { inDigits } from '../../digits.ts'
 import { fitCautions } from '../boot/box-fit.ts'
 import { portCautions } from '../slot/port-layout.ts'
 import { clearanceCautions } from '../solids/clearances.ts'
@@ -28,7 +29,7 @@ function driverCautions({ request, fixed }: BoxTask): readonly Caution[] {
       ? [
           caution(
             'driver-volume-estimated',
-            `The driver takes about ${Number((one.volumeM3 * 1e3).toPrecision(2))} L, within some 30 %.`,
+            `The driver takes about ${inDigits(one.volumeM3 * 1e3, 2)} L, within some 30 %.`,
             { at, figures }
           )
         ]

@@ -1,5 +1,6 @@
 /** One box with all its sizes settled: shell, what is set into it, and what is left of the air. */
 import { bounds, edgeLength, type Polygon } from '../../../numeric/polygon.ts'
+import { present } from '../../present.ts'
 import type { Chamber, VolumeRow } from '../request/box-layout.ts'
 import { boxShell, type ShellSizes } from '../shell/box-shell.ts'
 import type { BuiltDivider } from '../shell/divider.ts'
@@ -115,7 +116,7 @@ function carcassOf({ resolved, sizes, field, lenient }: BoxTry, braces: BraceAir
     inside,
     panels,
     volumes,
-    ...(divider === undefined ? {} : { divider }),
+    ...present({ divider }),
     liningM2: lining?.areaM2 ?? liningArea(shell, inner, volumes.grossM3 / clearLength(shell)),
     lenient
   }
@@ -153,7 +154,7 @@ function withBraces(carcass: Carcass, braces: BraceAir): BuiltBox {
     volumes,
     rows,
     netM3: volumes.grossM3 - total(rows),
-    ...(port === undefined ? {} : { port }),
+    ...present({ port }),
     ...(divider === undefined ? {} : { divider, chambers: chambersOf(resolved, divider, rows, braces) })
   }
 }

@@ -2,13 +2,13 @@
 import type { BoxDriver, BoxFittings } from '../../../contract/boxes/box-hardware.ts'
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import type { DisplacedItem } from '../../../contract/boxes/words.ts'
+import { inLitres } from '../../digits.ts'
 import type { Displaced, Known, VolumeRow } from '../request/box-layout.ts'
 import { driverDisplacement } from '../solids/driver-displacement.ts'
 import { USUAL_CUP_M3 } from '../solids/terminal-hole.ts'
 
 /** Density of the solid fibre [kg/m³]; `dense` linings count in full. */
 const fibreDensity = { polyester: 1380, wool: 1310, glass: 2500 } as const
-const litres = (m3: number) => `${Number((m3 * 1e3).toPrecision(3))} L`
 const row = (item: DisplacedItem, volumeM3: number, known: Known, how: string): VolumeRow => ({
   item,
   volumeM3,
@@ -60,7 +60,7 @@ function driverRows(drivers: readonly BoxDriver[], boards: Boards): readonly Vol
             )
           ]
     if (one === undefined) return rings
-    return [row('drivers', count * one.volumeM3, one.known, `${count} × ${litres(one.volumeM3)}`), ...rings]
+    return [row('drivers', count * one.volumeM3, one.known, `${count} × ${inLitres(one.volumeM3)}`), ...rings]
   })
 }
 

@@ -1,6 +1,8 @@
 /** Sizes of a driver that no board can take. */
+
 import type { BoxDriver } from '../../../contract/boxes/box-hardware.ts'
 import { DesignError } from '../../design-error.ts'
+import { inMm } from '../../digits.ts'
 import { driverFixing } from '../solids/driver-fixing.ts'
 import { boardsOf } from './displaced.ts'
 
@@ -12,8 +14,6 @@ interface Boards {
 /** Wood that stays under a rebate [m]; common practice, no source. */
 const UNDER_REBATE_M = 6e-3
 
-const mm = (metres: number) => `${Number((metres * 1e3).toFixed(1))} mm`
-
 function screwFault(driver: BoxDriver, field: string): DesignError | undefined {
   const { screwCircleDiameterM: circle, cutOutDiameterM, flangeDiameterM, massKg } = driver
   if (circle === undefined) return undefined
@@ -21,12 +21,12 @@ function screwFault(driver: BoxDriver, field: string): DesignError | undefined {
   const at = { field: `${field}.screwCircleDiameterM`, value: circle, unit: 'm' }
   if (cutOutDiameterM !== undefined && circle <= cutOutDiameterM + pilotM) {
     const minimum = cutOutDiameterM + pilotM
-    const detail = `The screws on ${mm(circle)} find no wood: their pilots of ${mm(pilotM)} break into the hole of ${mm(cutOutDiameterM)}.`
+    const detail = `The screws on ${inMm(circle, 1)} find no wood: their pilots of ${inMm(pilotM, 1)} break into the hole of ${inMm(cutOutDiameterM, 1)}.`
     return new DesignError('conflicting-input', { ...at, minimum, detail })
   }
   if (flangeDiameterM !== undefined && circle >= flangeDiameterM - pilotM) {
     const maximum = flangeDiameterM - pilotM
-    const detail = `The screws on ${mm(circle)} miss the flange of ${mm(flangeDiameterM)}.`
+    const detail = `The screws on ${inMm(circle, 1)} miss the flange of ${inMm(flangeDiameterM, 1)}.`
     return new DesignError('conflicting-input', { ...at, maximum, detail })
   }
   return undefined
@@ -40,7 +40,7 @@ function flangeFault({ cutOutDiameterM, flangeDiameterM }: BoxDriver, field: str
     value: flangeDiameterM,
     minimum: cutOutDiameterM,
     unit: 'm',
-    detail: `A flange of ${mm(flangeDiameterM)} falls through a hole of ${mm(cutOutDiameterM)}.`
+    detail: `A flange of ${inMm(flangeDiameterM, 1)} falls through a hole of ${inMm(cutOutDiameterM, 1)}.`
   })
 }
 
@@ -59,7 +59,7 @@ function rebateFault(driver: BoxDriver, field: string, boards: Boards): DesignEr
     value: rebateDepthM,
     maximum,
     unit: 'm',
-    detail: `A rebate of ${mm(rebateDepthM)} leaves too little of the board: at most ${mm(Math.max(0, maximum))}, so that ${mm(UNDER_REBATE_M)} stay under the flange.`
+    detail: `A rebate of ${inMm(rebateDepthM, 1)} leaves too little of the board: at most ${inMm(Math.max(0, maximum), 1)}, so that ${inMm(UNDER_REBATE_M, 1)} stay under the flange.`
   })
 }
 

@@ -4,6 +4,7 @@ import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import { bounds } from '../../../numeric/polygon.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import type { Outcome } from '../../outcome.ts'
+import { present } from '../../present.ts'
 import { boxFit } from '../boot/box-fit.ts'
 import type { OuterSize } from '../request/box-layout.ts'
 import { clearLength } from '../shell/shell.ts'
@@ -93,8 +94,7 @@ function layoutOf(built: BuiltBox, resolved: BoxTask): BoxLayout {
       : { port: portLayout(built.port, airOfPort(built.netM3, built.chambers, built.port), { resolved }) }),
     vibration: boxVibration(built, resolved),
     standingWaves: standingWaves(inner, air.soundSpeedMPerS),
-    ...(fit === undefined ? {} : { fit }),
-    ...(built.chambers === undefined ? {} : { chambers: built.chambers }),
+    ...present({ fit, chambers: built.chambers }),
     ...boxMass(single, built, resolved)
   }
 }

@@ -1,6 +1,7 @@
 /** Why no box of the volume asked for lies between the smallest and the largest. */
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError } from '../../design-error.ts'
+import { inLitres } from '../../digits.ts'
 import { type Axis, axes, freeAxes, type Ranges } from '../boot/size-limits.ts'
 
 export type Three = Readonly<Record<Axis, number>>
@@ -10,7 +11,6 @@ export interface Candidate {
   readonly netM3: number
 }
 
-const litres = (m3: number) => `${Number((m3 * 1e3).toPrecision(4))} L`
 const threeText = ({ width, height, depth }: Three) => [width, height, depth].map(m => Math.round(m * 1e3)).join(' × ')
 
 export function tooLarge(target: number, most: Candidate, request: BoxRequest): DesignError {
@@ -20,7 +20,7 @@ export function tooLarge(target: number, most: Candidate, request: BoxRequest): 
     value: target,
     maximum: Math.max(0, most.netM3),
     unit: 'm3',
-    detail: `${litres(target)} do not fit: the largest box allowed, ${threeText(most.three)} mm, holds ${litres(Math.max(0, most.netM3))} net, ${litres(target - Math.max(0, most.netM3))} too little. In the way: ${bound || 'the longest board'}. Ask for that volume, another alignment or a thinner board.`
+    detail: `${inLitres(target, 4)} do not fit: the largest box allowed, ${threeText(most.three)} mm, holds ${inLitres(Math.max(0, most.netM3), 4)} net, ${inLitres(target - Math.max(0, most.netM3), 4)} too little. In the way: ${bound || 'the longest board'}. Ask for that volume, another alignment or a thinner board.`
   })
 }
 
@@ -32,6 +32,6 @@ export function tooSmall(target: number, least: Candidate, ranges: Ranges): Desi
     value: target,
     minimum: least.netM3,
     unit: 'm3',
-    detail: `${litres(target)} is too little for this box: the smallest that takes its boards, drivers and port, ${threeText(least.three)} mm, holds ${litres(least.netM3)} net, ${litres(least.netM3 - target)} too much. In the way: ${free.join(', ') || 'the sizes given'}. Ask for that volume, give smaller sizes, or a smaller driver.`
+    detail: `${inLitres(target, 4)} is too little for this box: the smallest that takes its boards, drivers and port, ${threeText(least.three)} mm, holds ${inLitres(least.netM3, 4)} net, ${inLitres(least.netM3 - target, 4)} too much. In the way: ${free.join(', ') || 'the sizes given'}. Ask for that volume, give smaller sizes, or a smaller driver.`
   })
 }

@@ -1,6 +1,8 @@
 /** A slot port in a box: chosen legs, the air it takes, its plates, and its mouth in the front. */
+
 import { edgeLine, leftOf, meeting, signedArea, vertex } from '../../../numeric/polygon.ts'
 import { DesignError } from '../../design-error.ts'
+import { inMm } from '../../digits.ts'
 import type { SlotPort } from '../request/box-request.ts'
 import { type Inside, inFrame } from '../shell/face.ts'
 import { type BarePanel, boardAlong, inBox, sectionEnds } from '../shell/shell-panels.ts'
@@ -25,8 +27,6 @@ export interface BuiltSlot {
   readonly fits: boolean
 }
 
-const mm = (metres: number) => Math.round(metres * 1e3)
-
 /** A slot has at least half its height free before its mouth; below its whole height there is a caution. */
 const LEAST_GAP_SHARE = 0.5
 
@@ -43,7 +43,7 @@ function requireFront({ plane: { inner, front } }: PlacedPlane, heightM: number,
     value: heightM,
     maximum,
     unit: 'm',
-    detail: `The front is ${mm(roomM)} mm high inside where the slot runs; with its plate of ${mm(wallM)} mm the slot can be ${mm(maximum)} mm high at most.`
+    detail: `The front is ${inMm(roomM)} high inside where the slot runs; with its plate of ${inMm(wallM)} the slot can be ${inMm(maximum)} high at most.`
   })
 }
 
@@ -94,13 +94,13 @@ function refusal(
   lengthM: number,
   ranges: readonly { readonly shortest: number; readonly longest: number }[]
 ): DesignError {
-  const lengths = ranges.map(({ shortest, longest }) => `${mm(shortest)} to ${mm(longest)} mm`).join(', ')
+  const lengths = ranges.map(({ shortest, longest }) => `${Math.round(shortest * 1e3)} to ${inMm(longest)}`).join(', ')
   return new DesignError('no-solution', {
     field: 'port.lengthM',
     value: lengthM,
     ...(ranges.length === 0 ? {} : { maximum: Math.max(...ranges.map(({ longest }) => longest)) }),
     unit: 'm',
-    detail: `A slot of ${mm(lengthM)} mm does not fit in this box. Lengths that do: ${lengths || 'none at this height, a lower slot finds some'}. Change the area of the port, its tuning, or the depth of the box.`
+    detail: `A slot of ${inMm(lengthM)} does not fit in this box. Lengths that do: ${lengths || 'none at this height, a lower slot finds some'}. Change the area of the port, its tuning, or the depth of the box.`
   })
 }
 

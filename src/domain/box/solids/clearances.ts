@@ -1,7 +1,9 @@
 /** What comes too close to what: motors to walls, flanges to edges, mouths to what they face. */
+
 import type { Point3 } from '../../../contract/boxes/panel.ts'
 import { insideDistance } from '../../../numeric/polygon-distance.ts'
 import { type Caution, caution } from '../../caution.ts'
+import { inMm } from '../../digits.ts'
 import type { Clearance } from '../request/box-layout.ts'
 import { type Inside, moved, onFace, roomAhead } from '../shell/face.ts'
 import { frontGaps } from './front-gaps.ts'
@@ -142,8 +144,6 @@ export function clearanceRows(
   ]
 }
 
-const mm = (metres: number) => `${Number((metres * 1e3).toFixed(1))} mm`
-
 /** A row that fails: `stop` where things overlap, `care` where they only come too close. */
 export function clearanceCautions(rows: readonly Clearance[]): readonly Caution[] {
   return rows
@@ -151,7 +151,9 @@ export function clearanceCautions(rows: readonly Clearance[]): readonly Caution[
     .map(({ between, availableM, neededM, why }) => {
       const figures = { availableMm: availableM * 1e3, neededMm: neededM * 1e3 }
       return availableM < 0
-        ? caution('driver-hits-box', `${between}: ${mm(-availableM)} too little room even to touch.`, { figures })
-        : caution('box-clearance', `${between}: ${mm(availableM)}, wanted ${mm(neededM)}: ${why}.`, { figures })
+        ? caution('driver-hits-box', `${between}: ${inMm(-availableM, 1)} too little room even to touch.`, { figures })
+        : caution('box-clearance', `${between}: ${inMm(availableM, 1)}, wanted ${inMm(neededM, 1)}: ${why}.`, {
+            figures
+          })
     })
 }

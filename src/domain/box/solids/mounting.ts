@@ -6,6 +6,7 @@ import type { FaceName } from '../../../contract/boxes/words.ts'
 import type { Polygon } from '../../../numeric/polygon.ts'
 import { leftPart } from '../../../numeric/polygon.ts'
 import { DesignError } from '../../design-error.ts'
+import { present } from '../../present.ts'
 import type { PlaceOnPanel, RoundPort } from '../request/box-request.ts'
 import { type Face, findFace, type Inside, inFrame, onFace } from '../shell/face.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'
@@ -87,7 +88,7 @@ function driverItems(drivers: readonly BoxDriver[]): readonly Item[] {
         field,
         faceName: driver.face ?? 'front',
         diameterM,
-        ...(centre === undefined ? {} : { centre }),
+        ...present({ centre }),
         mount: (face, at) => ({ kind: 'driver', label, driver, field, face, centre: at, at: onFace(face.place, at) })
       }
     })
@@ -111,7 +112,7 @@ function tubeItems(port: RoundPort, insideM: number): readonly Item[] {
       field: 'port',
       faceName: port.face ?? 'front',
       diameterM: outerDiameterM,
-      ...(centre === undefined ? {} : { centre }),
+      ...present({ centre }),
       mount: (face, at) => ({
         kind: 'tube',
         label,

@@ -1,5 +1,6 @@
 /** How stiff a built box is, face by face, and what still falls short. */
 import { type Caution, caution } from '../../caution.ts'
+import { present } from '../../present.ts'
 import type { BoxTask } from '../layout/box-task.ts'
 import type { BuiltBox } from '../layout/build-box.ts'
 import { type BracePlan, boxPressure, noBraces, placeBraces, wantedFrequency } from './brace-plan.ts'
@@ -65,7 +66,7 @@ export function boxVibration(built: BuiltBox, resolved: BoxTask): BoxVibration {
   const moved = faces.reduce((sum, { displacedM3 = 0 }) => sum + displacedM3, 0)
   return {
     wantedHz,
-    ...(pressurePa === undefined ? {} : { pressurePa }),
+    ...present({ pressurePa }),
     faces,
     ...(pressurePa === undefined || cones === 0 ? {} : { movedSharePercent: (moved / cones) * 100 })
   }

@@ -1,5 +1,5 @@
 /** Which braces a box needs: frames across it and battens on its faces, so that the worst face falls least short. */
-
+import { present } from '../../present.ts'
 import type { BoxTask } from '../layout/box-task.ts'
 import type { BuiltBox } from '../layout/build-box.ts'
 import type { BraceAir } from '../layout/chambers.ts'
@@ -42,8 +42,7 @@ function placeFrames(
   const space = {
     inside,
     thicknessM: fixed.thicknessM,
-    ...(slot === undefined ? {} : { slot }),
-    ...(divider === undefined ? {} : { divider })
+    ...present({ slot, divider })
   }
   // Frames are cut round slot and divider, and stand beside the whole depth of a driver or a straight tube anyway.
   const bent = built.mounted.filter(each => each.kind === 'tube' && each.port.elbowRadiusM !== undefined)

@@ -2,6 +2,7 @@
 import type { SourceId } from '../../../contract/sources/source.ts'
 import type { Conductor, KnownConductor, MetricResistance } from '../../../contract/supply/words.ts'
 import type { Assumptions } from '../../assume.ts'
+import { present } from '../../present.ts'
 import { cableJudgement } from './cable-judgement.ts'
 import type { CableSize } from './cable-size.ts'
 import { conductorMaterials, knownConductor } from './conductor-materials.ts'
@@ -61,7 +62,7 @@ export function conductorLaw(request: ConductorRequest, assumed: Assumptions, at
     resistivityOhmM: request.resistivityOhmM ?? metal.ohmMm2PerM / 1e6,
     perK: request.temperatureCoefficientPerK ?? metal.perK,
     strandingFactor: assumed.or(request.strandingFactor, `${at}strandingFactor`, value, why),
-    ...(table === undefined ? {} : { table }),
+    ...present({ table }),
     source: metal.source
   }
 }

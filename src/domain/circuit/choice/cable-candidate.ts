@@ -1,6 +1,7 @@
 /** One size held against every limit of the task. */
 import type { Candidate } from '../../../contract/supply/supply-cables.ts'
 import type { CableLimit, FusePolicy } from '../../../contract/supply/words.ts'
+import { present } from '../../present.ts'
 import { type Ampacity, ampacity } from '../cable/ampacity.ts'
 import type { CableSize } from '../cable/cable-size.ts'
 import { areaForOhmPerM, conductorOhmPerM } from '../cable/conductor-resistance.ts'
@@ -101,7 +102,7 @@ export function judgeSize(task: CableTask, size: CableSize, criteria: Criteria):
   return {
     size,
     carries,
-    ...(fault === undefined ? {} : { fault }),
+    ...present({ fault }),
     candidate: {
       designation: size.designation,
       areaM2: size.areaM2,

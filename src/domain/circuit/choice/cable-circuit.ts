@@ -3,6 +3,7 @@ import type { CableChoiceRequest } from '../../../contract/supply/supply-cables.
 import type { FusePolicy } from '../../../contract/supply/words.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
+import { present } from '../../present.ts'
 import { type Breaking, batteryOhm, openCircuit, strongestSource } from '../fuse/battery-source.ts'
 import { ratingBounds, withMaker } from '../fuse/chosen-fuse.ts'
 import { fuseJudgement } from '../fuse/fuse-judgement.ts'
@@ -53,7 +54,7 @@ function chooseLink(
   const ask = {
     systemVoltageV: request.systemVoltageV,
     breaking,
-    ...(request.fuseTypes === undefined ? {} : { types: request.fuseTypes })
+    ...present({ types: request.fuseTypes })
   }
   const { fuseA } = request
   if (fuseA === undefined) {
@@ -111,8 +112,7 @@ export function circuitOf(request: CableChoiceRequest, assumed: Assumptions): Ci
       openCircuitV,
       sourceOhm,
       restOhm: rest.jointsOhm + rest.chassisOhm,
-      ...(fuse === undefined ? {} : { fuse }),
-      ...(request.terminalAreaM2 === undefined ? {} : { terminalAreaM2: request.terminalAreaM2 })
+      ...present({ fuse, terminalAreaM2: request.terminalAreaM2 })
     }
   }
 }

@@ -1,15 +1,14 @@
 /** What a cable choice says of its drop: what is lost in all, what of it was assumed, and the size that just misses. */
 import type { CableChoice, ChosenCable } from '../../../contract/supply/supply-cables.ts'
 import { type Caution, caution } from '../../caution.ts'
+import { inDigits } from '../../digits.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import type { Circuit } from './cable-circuit.ts'
-
-const plain = (value: number) => String(Number(value.toPrecision(3)))
 
 /** What would settle a drop whose body was assumed. */
 function bodyRemedy(bodyV: number, assumedOhm: number): string {
   if (assumedOhm === 0) return ''
-  return ` ${bodyV.toFixed(2)} V of it is the body, assumed at ${plain(assumedOhm * 1000)} mΩ: measure the resistance from ground point to negative post and plan with it, or run a return cable.`
+  return ` ${bodyV.toFixed(2)} V of it is the body, assumed at ${inDigits(assumedOhm * 1000)} mΩ: measure the resistance from ground point to negative post and plan with it, or run a return cable.`
 }
 
 /** The body counts into a stop only where its resistance was given. */
@@ -25,7 +24,7 @@ function totalDrop(cable: ChosenCable, { heavyA, assumedOhm, criteria, task }: C
   return [
     caution(
       'total-drop',
-      `Cable, fuse, joints and return take ${hotTotalDropV.toFixed(2)} V, ${plain(percent)} % of nominal, at full sine with the conductor at ${plain(conductorC)} °C, and ${plain(heavyPercent)} % with dense bass.${bodyRemedy(bodyV, assumedOhm)}`,
+      `Cable, fuse, joints and return take ${hotTotalDropV.toFixed(2)} V, ${inDigits(percent)} % of nominal, at full sine with the conductor at ${inDigits(conductorC)} °C, and ${inDigits(heavyPercent)} % with dense bass.${bodyRemedy(bodyV, assumedOhm)}`,
       {
         at: assumedOhm > 0 ? 'return.resistanceOhm' : 'dropLimitPercent',
         level: given ? 'stop' : 'care',
@@ -44,7 +43,7 @@ export function dropCautions(cable: ChosenCable, circuit: Circuit): readonly Cau
       ? [
           caution(
             'conductor-hot',
-            `At a sustained full sine the conductor is estimated at ${plain(conductorC)} °C, above its ${insulationC} °C insulation.`,
+            `At a sustained full sine the conductor is estimated at ${inDigits(conductorC)} °C, above its ${insulationC} °C insulation.`,
             { figures: { conductorC, insulationC } }
           )
         ]
@@ -64,7 +63,7 @@ export function nearMiss({ task }: Circuit, result: CableChoice): readonly Cauti
   return [
     caution(
       'near-miss',
-      `${below.designation} misses the drop limit by ${plain(missPercent)} %: ${below.dropV.toFixed(3)} V for ${task.dropLimitV.toFixed(3)} V. It would do with ${lengthM.toFixed(2)} m of conductor out and back instead of ${task.conductorLengthM.toFixed(2)} m.`,
+      `${below.designation} misses the drop limit by ${inDigits(missPercent)} %: ${below.dropV.toFixed(3)} V for ${task.dropLimitV.toFixed(3)} V. It would do with ${lengthM.toFixed(2)} m of conductor out and back instead of ${task.conductorLengthM.toFixed(2)} m.`,
       { at: 'sizes', figures: { missPercent, dropV: below.dropV, dropLimitV: task.dropLimitV } }
     )
   ]

@@ -3,6 +3,8 @@ import { cautionCatalogue } from '../../../contract/cautions/catalogue.ts'
 import type { CableChoice, CableChoiceRequest } from '../../../contract/supply/supply-cables.ts'
 import type { Assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'
+import { inDigits } from '../../digits.ts'
+import { present } from '../../present.ts'
 import { twelves } from '../../twelves.ts'
 import { ampacity } from '../cable/ampacity.ts'
 import { breakingCaution, makerCautions, overcurrentCautions } from '../fuse/fuse-cautions.ts'
@@ -15,8 +17,6 @@ import type { Circuit } from './cable-circuit.ts'
 import { dropCautions, nearMiss } from './cable-drop.ts'
 import type { CableTask } from './cable-request.ts'
 
-const plain = (value: number) => String(Number(value.toPrecision(3)))
-
 function noCable(result: CableChoice, task: CableTask): readonly Caution[] {
   if (result.cable !== undefined) return []
   const largest = result.candidates.at(-1)
@@ -28,7 +28,7 @@ function noCable(result: CableChoice, task: CableTask): readonly Caution[] {
   return [
     caution(
       'no-cable-fits',
-      `No listed size carries ${plain(task.currentA)} A within every limit; ${largest?.designation ?? 'the largest'} fails ${largest?.fails.join(', ') ?? 'all'}. ${way}`,
+      `No listed size carries ${inDigits(task.currentA)} A within every limit; ${largest?.designation ?? 'the largest'} fails ${largest?.fails.join(', ') ?? 'all'}. ${way}`,
       {
         at: 'sizes',
         level: parallel === undefined ? 'stop' : 'care',
@@ -43,7 +43,7 @@ function noCable(result: CableChoice, task: CableTask): readonly Caution[] {
       : [
           caution(
             'parallel-runs',
-            `${parallel.runs} runs share ${plain(task.currentA)} A only if they are alike; each gets its own ${parallel.fuseRatingA} A fuse at the source.`,
+            `${parallel.runs} runs share ${inDigits(task.currentA)} A only if they are alike; each gets its own ${parallel.fuseRatingA} A fuse at the source.`,
             { figures: { runs: parallel.runs, fuseRatingA: parallel.fuseRatingA } }
           )
         ])
@@ -80,7 +80,7 @@ function voltageCautions(request: CableChoiceRequest, result: CableChoice, assum
     return [
       caution(
         'feed-collapse',
-        `The load asks for ${plain(1 / margin)} times what this loop can carry: the voltage collapses.`,
+        `The load asks for ${inDigits(1 / margin)} times what this loop can carry: the voltage collapses.`,
         { figures: { collapseMargin: margin } }
       )
     ]
@@ -90,14 +90,14 @@ function voltageCautions(request: CableChoiceRequest, result: CableChoice, assum
       ? [
           caution(
             'below-drop-out',
-            `${amplifierVoltageV.toFixed(2)} V are left at the amplifier; it stops below ${plain(dropOutV)} V.`,
+            `${amplifierVoltageV.toFixed(2)} V are left at the amplifier; it stops below ${inDigits(dropOutV)} V.`,
             { figures: { amplifierVoltageV, dropOutV } }
           )
         ]
       : []),
     ...(margin < supplyJudgement.collapseMargin
       ? [
-          caution('collapse-margin', `The supply would collapse at ${plain(margin)} times this power.`, {
+          caution('collapse-margin', `The supply would collapse at ${inDigits(margin)} times this power.`, {
             figures: { collapseMargin: margin }
           })
         ]
@@ -123,7 +123,7 @@ function fuseCautions(
   const { fuse, load } = result
   if (fuse === undefined) {
     return [
-      caution('no-fuse-rating', `No fuse-link of the allowed families reaches ${plain(circuit.lowestA)} A.`, {
+      caution('no-fuse-rating', `No fuse-link of the allowed families reaches ${inDigits(circuit.lowestA)} A.`, {
         at: 'fuseTypes',
         figures: { lowestA: circuit.lowestA }
       })
@@ -139,7 +139,7 @@ function fuseCautions(
       : [
           caution(
             'fault-current-low',
-            `A short circuit at the amplifier drives ${plain(fault.faultA)} A, ${plain(fault.multiple)} times the fuse; three times is wanted.`,
+            `A short circuit at the amplifier drives ${inDigits(fault.faultA)} A, ${inDigits(fault.multiple)} times the fuse; three times is wanted.`,
             { figures: { faultA: fault.faultA, multiple: fault.multiple } }
           )
         ])
@@ -159,7 +159,7 @@ function guardCautions({ task }: Circuit, winner: JudgedSize | undefined, result
       : [
           caution(
             'cable-overloaded',
-            `${designation} carries ${plain(ampacityA)} A for good here, the load draws ${plain(currentA)} A.`,
+            `${designation} carries ${inDigits(ampacityA)} A for good here, the load draws ${inDigits(currentA)} A.`,
             { at: 'checks', figures: { ampacityA, currentA } }
           )
         ]),
@@ -170,8 +170,8 @@ function guardCautions({ task }: Circuit, winner: JudgedSize | undefined, result
             'cable-unguarded',
             ratingA === undefined
               ? `${designation} has no fuse before it.`
-              : `${designation} may be fused at ${plain(highestFuseA)} A here, the fuse before it is ${ratingA} A.`,
-            { at: 'checks', figures: { highestFuseA, ...(ratingA === undefined ? {} : { fuseRatingA: ratingA }) } }
+              : `${designation} may be fused at ${inDigits(highestFuseA)} A here, the fuse before it is ${ratingA} A.`,
+            { at: 'checks', figures: { highestFuseA, ...present({ fuseRatingA: ratingA }) } }
           )
         ])
   ]

@@ -1,6 +1,7 @@
 import type { CableChoice, CableChoiceRequest, ChosenCable } from '../../../contract/supply/supply-cables.ts'
 import { assumptions } from '../../assume.ts'
 import type { Outcome } from '../../outcome.ts'
+import { present } from '../../present.ts'
 import { conductorOhmPerM } from '../cable/conductor-resistance.ts'
 import { conductorTemperature } from '../cable/conductor-temperature.ts'
 import { fuseOhm } from '../fuse/battery-source.ts'
@@ -57,7 +58,7 @@ function atAmplifier(request: CableChoiceRequest, circuit: Circuit, judged: Judg
         : undefined
       : voltageAtConstantPower(task.sourceV, request.loadPowerW, loopOhm)
   return {
-    ...(voltageV === undefined ? {} : { amplifierVoltageV: voltageV }),
+    ...present({ amplifierVoltageV: voltageV }),
     ...(most === undefined ? {} : { collapseMargin: most / task.loadPowerW })
   }
 }
@@ -99,10 +100,9 @@ export function chooseCable(request: CableChoiceRequest): Outcome<CableChoice> {
       ? {}
       : { cable: chosenCable(circuit, judged, chosen, winner), ...atAmplifier(request, circuit, winner) }),
     ...(criteria.fuse === undefined ? {} : { fuse: chosenFuse(criteria.fuse, request.systemVoltageV, false) }),
-    ...(least === undefined ? {} : { minimumAreaM2: least }),
+    ...present({ minimumAreaM2: least }),
     candidates: judged.map(({ candidate }) => candidate),
-    ...(parallel === undefined ? {} : { parallel }),
-    ...(upsized === undefined ? {} : { upsized }),
+    ...present({ parallel, upsized }),
     ground: groundOf(request.return, winner?.size.designation, winner && groundPath(request, circuit, winner), {
       fullSineA: winner?.candidate.currentA ?? task.currentA,
       heavyA: circuit.heavyA

@@ -1,5 +1,6 @@
 /** Several equal runs side by side, each with a fuse of its own, where no single size fits. */
 import type { CableChoiceRequest, ParallelRuns } from '../../../contract/supply/supply-cables.ts'
+import { present } from '../../present.ts'
 import { nextRating } from '../fuse/fuse-rating.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import { type Criteria, judgeSize } from './cable-candidate.ts'
@@ -25,7 +26,7 @@ export function parallelRuns(request: CableChoiceRequest, circuit: Circuit): Par
         systemVoltageV: request.systemVoltageV,
         breaking,
         lowestA: lowestA / runs,
-        ...(request.fuseTypes === undefined ? {} : { types: request.fuseTypes })
+        ...present({ types: request.fuseTypes })
       },
       'fuseTypes'
     )

@@ -1,5 +1,6 @@
 /** Whether a cable survives a short circuit at its far end until its fuse opens. */
 import type { KnownConductor } from '../../../contract/supply/words.ts'
+import { present } from '../../present.ts'
 import { shortCircuitK, withstandA2s } from '../cable/short-circuit.ts'
 import { fuseJudgement } from './fuse-judgement.ts'
 import type { FuseLink } from './fuse-rating.ts'
@@ -38,7 +39,7 @@ export function cableFault(
   return {
     faultA,
     multiple,
-    ...(letThrough === undefined ? {} : { letThroughA2s: letThrough }),
+    ...present({ letThroughA2s: letThrough }),
     withstandA2s: withstand,
     survives: letThrough !== undefined && letThrough <= withstand,
     clearsQuickly: multiple >= fuseJudgement.clearingMultiple

@@ -3,6 +3,7 @@ import { cautionCatalogue } from '../../../contract/cautions/catalogue.ts'
 import type { Selectivity } from '../../../contract/supply/supply-fuses.ts'
 import type { FuseType } from '../../../contract/supply/words.ts'
 import { type Caution, caution } from '../../caution.ts'
+import { inDigits } from '../../digits.ts'
 import { type Breaking, breakingCurrent } from './battery-source.ts'
 import { familyThatBreaks } from './fuse-rating.ts'
 import { type TimeBand, timeBand, timeTable } from './fuse-time-current.ts'
@@ -12,8 +13,6 @@ interface Rated {
   readonly ratingA: number
   readonly breakingA: number
 }
-
-const plain = (value: number) => String(Number(value.toPrecision(4)))
 
 /** Why the battery is taken to be as strong as it is. */
 function strengthOf({ stated }: Breaking): string {
@@ -29,12 +28,12 @@ export function breakingCaution(fuse: Rated, breaking: Breaking, systemVoltageV:
   const other = familyThatBreaks(breaking, fuse.ratingA, systemVoltageV)
   const way =
     other === undefined
-      ? `None of the families listed here breaks that at this rating: use a fuse-link whose maker states at least ${plain(Math.ceil(prospectiveA / 100) * 100)} A of direct current at this voltage, or feed the load from behind a larger fuse and a length of cable.`
+      ? `None of the families listed here breaks that at this rating: use a fuse-link whose maker states at least ${inDigits(Math.ceil(prospectiveA / 100) * 100, 4)} A of direct current at this voltage, or feed the load from behind a larger fuse and a length of cable.`
       : `A ${other.form} (${other.standard}) breaks ${other.breakingA} A.`
   return [
     caution(
       'breaking-capacity',
-      `Up to ${plain(prospectiveA)} A flow into a dead short right behind the ${fuse.ratingA} A fuse, ${strengthOf(breaking)}; type ${fuse.type} breaks ${fuse.breakingA} A. ${way}`,
+      `Up to ${inDigits(prospectiveA, 4)} A flow into a dead short right behind the ${fuse.ratingA} A fuse, ${strengthOf(breaking)}; type ${fuse.type} breaks ${fuse.breakingA} A. ${way}`,
       {
         at: 'source',
         level: breaking.stated && other !== undefined ? 'stop' : 'care',
@@ -47,7 +46,7 @@ export function breakingCaution(fuse: Rated, breaking: Breaking, systemVoltageV:
 function makerUsed(makerA: number, loadA: number): Caution {
   return caution(
     'maker-fuse-used',
-    `The maker's ${makerA} A carries the full sine of ${plain(loadA)} A and is what is chosen.`,
+    `The maker's ${makerA} A carries the full sine of ${inDigits(loadA, 4)} A and is what is chosen.`,
     { at: 'makerFuseA', figures: { makerA, loadA } }
   )
 }
@@ -63,12 +62,12 @@ export function makerCautions(
   if (makerA === ratingA) return [makerUsed(makerA, loadA)]
   const figures = { makerA, ratingA, loadA, cableA }
   if (makerA < loadA) {
-    const message = `The maker states ${makerA} A, the wired load draws ${plain(loadA)} A at full sine: it would open. ${ratingA} A was chosen; check load and power.`
+    const message = `The maker states ${makerA} A, the wired load draws ${inDigits(loadA, 4)} A at full sine: it would open. ${ratingA} A was chosen; check load and power.`
     return [caution('maker-fuse-too-small', message, { at: 'makerFuseA', figures })]
   }
   const reason =
     makerA > cableA
-      ? `the cable carries only ${plain(cableA)} A`
+      ? `the cable carries only ${inDigits(cableA, 4)} A`
       : `${ratingA} A carries the load and protects the cable sooner`
   return [
     caution('maker-fuse-not-obeyed', `The maker states ${makerA} A; ${ratingA} A was chosen: ${reason}.`, {
@@ -85,7 +84,7 @@ function overcurrentCaution({ type, ratingA }: Rated): Caution {
   const long = longestS === undefined ? 'for minutes' : `for up to ${longestS} s`
   return caution(
     'fuse-overcurrent',
-    `${ratingA} A is not a current limit: ${plain(at135PercentA)} A may flow ${long} before it opens.`,
+    `${ratingA} A is not a current limit: ${inDigits(at135PercentA, 4)} A may flow ${long} before it opens.`,
     { at: 'overcurrentA', figures: { ratingA, at135PercentA } }
   )
 }
@@ -96,7 +95,7 @@ function aboveOnboard(ratingA: number, onboardFusesA: readonly number[]): readon
   return [
     caution(
       'fuse-above-onboard',
-      `The cable's fuse, ${ratingA} A, is above the amplifier's own, ${plain(onboardA)} A together.`,
+      `The cable's fuse, ${ratingA} A, is above the amplifier's own, ${inDigits(onboardA, 4)} A together.`,
       { at: 'onboardFusesA', figures: { ratingA, onboardA } }
     )
   ]

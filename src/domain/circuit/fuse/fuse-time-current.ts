@@ -2,6 +2,7 @@
 import type { SourceId } from '../../../contract/sources/source.ts'
 import type { TimePoint } from '../../../contract/supply/supply-fuses.ts'
 import type { FuseType } from '../../../contract/supply/words.ts'
+import { present } from '../../present.ts'
 
 interface TimeTable {
   readonly source: SourceId
@@ -98,7 +99,7 @@ export function timeBand(type: FuseType, ratingA: number, currentA: number): Tim
   const beyond = last !== undefined && percent > last.percent ? last.maximumS : undefined
   return {
     percent,
-    ...(minimumS === undefined ? {} : { minimumS }),
+    ...present({ minimumS }),
     ...(maximumS === undefined ? (beyond === undefined ? {} : { maximumS: beyond }) : { maximumS })
   }
 }

@@ -6,6 +6,7 @@ import { type Assumptions, assumptions } from '../../assume.ts'
 import type { Caution } from '../../caution.ts'
 import { DesignError } from '../../design-error.ts'
 import type { Outcome } from '../../outcome.ts'
+import { present } from '../../present.ts'
 import { conductorLaw, conductorOhmPerM } from '../cable/conductor-resistance.ts'
 import { type Breaking, breakingCurrent, strongestSource } from './battery-source.ts'
 import { chosenFuse, type RatingBounds, ratingBounds, withMaker } from './chosen-fuse.ts'
@@ -93,7 +94,7 @@ function breakingOf(request: FuseRequest, { size, material }: ProtectedCable, as
 
 function linkFor(request: FuseRequest, bounds: RatingBounds, breaking: Breaking): FuseLink {
   const { systemVoltageV, types, makerFuseA } = request
-  const ask = { systemVoltageV, breaking, lowestA: bounds.lowestA, ...(types === undefined ? {} : { types }) }
+  const ask = { systemVoltageV, breaking, lowestA: bounds.lowestA, ...present({ types }) }
   const ruled = nextRating(ask, 'types')
   return ruled === undefined ? refuseLoad(bounds.lowestA) : withMaker(ruled, makerFuseA, bounds.loadA)
 }

@@ -5,6 +5,7 @@ import type {
   Currents,
   SizingCurrents
 } from '../../../contract/supply/supply-current.ts'
+import { present } from '../../present.ts'
 import { twelves } from '../../twelves.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import { type AmplifierDraw, inputPower, plausiblePower } from './amplifier-draw.ts'
@@ -66,10 +67,10 @@ export function amplifierCurrents(
   const fusesA = amplifier.onboardFusesA
   const output = draw.powerW * (draw.regulated ? 1 : left)
   return {
-    ...(amplifier.name === undefined ? {} : { name: amplifier.name }),
+    ...present({ name: amplifier.name }),
     class: draw.class,
     powerW: draw.powerW,
-    ...(draw.claimedW === undefined ? {} : { claimedPowerW: draw.claimedW }),
+    ...present({ claimedPowerW: draw.claimedW }),
     efficiency: draw.efficiency,
     inputPowerW: currents.fullSineA * systemVoltageV,
     unregulatedPowerW: draw.powerW * left,

@@ -2,6 +2,7 @@
 import { cautionCatalogue } from '../../../contract/cautions/catalogue.ts'
 import type { AmplifierOnSupply } from '../../../contract/supply/supply-current.ts'
 import { type Caution, caution } from '../../caution.ts'
+import { inDigits } from '../../digits.ts'
 import { type AmplifierDraw, plausiblePower } from './amplifier-draw.ts'
 import { ratingFor } from './rated-output.ts'
 
@@ -14,7 +15,7 @@ function implausible({ onboardFusesA }: AmplifierOnSupply, draw: AmplifierDraw, 
   return [
     caution(
       'rating-implausible',
-      `${whole(claimedW)} W is claimed, but ${whole(plausibleW)} W is all its on-board fuses of ${onboardFusesA.join(' + ')} A pass at ${Number(ratedVoltageV.toPrecision(3))} V with efficiency ${efficiency.toFixed(2)}: current, cable and fuse are reckoned for ${whole(plausibleW)} W.`,
+      `${whole(claimedW)} W is claimed, but ${whole(plausibleW)} W is all its on-board fuses of ${onboardFusesA.join(' + ')} A pass at ${inDigits(ratedVoltageV)} V with efficiency ${efficiency.toFixed(2)}: current, cable and fuse are reckoned for ${whole(plausibleW)} W.`,
       { at, figures: { claimedW, plausibleW } }
     )
   ]

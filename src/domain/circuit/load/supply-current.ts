@@ -11,6 +11,7 @@ import { type Assumptions, assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { DesignError } from '../../design-error.ts'
 import type { Outcome } from '../../outcome.ts'
+import { present } from '../../present.ts'
 import { twelves } from '../../twelves.ts'
 import { batteryOhm } from '../fuse/battery-source.ts'
 import { capacitorEffect, usualPrechargeOhm } from '../source/capacitor.ts'
@@ -63,7 +64,7 @@ function parallelBank(
     ratedHours,
     peukertExponent: batteryExponent(first, ratedHours, assumed, 'battery.'),
     resistanceOhm: 1 / conductance,
-    ...(first.usableFraction === undefined ? {} : { usableFraction: first.usableFraction })
+    ...present({ usableFraction: first.usableFraction })
   }
 }
 
@@ -171,9 +172,7 @@ export function supplyCurrent(request: CurrentRequest): Outcome<SupplyCurrent> {
     currents,
     sizing: totalSizing(amplifiers),
     amplifiers,
-    ...(charging === undefined ? {} : { charging }),
-    ...(off === undefined ? {} : { engineOff: off }),
-    ...(capacitor === undefined ? {} : { capacitor })
+    ...present({ charging, engineOff: off, capacitor })
   }
   return {
     result,

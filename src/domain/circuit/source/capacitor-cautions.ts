@@ -1,15 +1,15 @@
 /** A capacitor on a fuse draws the fault current of the battery, and keeps its charge when the battery is off. */
 import type { CapacitorEffect } from '../../../contract/supply/supply-current.ts'
 import { type Caution, caution } from '../../caution.ts'
+import { inDigits } from '../../digits.ts'
 import { prechargeRatingW } from './capacitor.ts'
 
 /** The resistor as it is bought. */
-export const resistorText = (ohm: number, peakW: number): string =>
-  `${Number(ohm.toPrecision(3))} Ω, ${prechargeRatingW(peakW)} W`
+export const resistorText = (ohm: number, peakW: number): string => `${inDigits(ohm)} Ω, ${prechargeRatingW(peakW)} W`
 
 /** How long it takes, as a person says it. */
 export const waitText = (seconds: number): string =>
-  seconds < 180 ? `${Number(seconds.toPrecision(2))} s` : `${Number((seconds / 60).toPrecision(2))} min`
+  seconds < 180 ? `${inDigits(seconds, 2)} s` : `${inDigits(seconds / 60, 2)} min`
 
 export function prechargeCautions(capacitanceF: number, effect: CapacitorEffect): readonly Caution[] {
   const { prechargeOhm, prechargePeakW, prechargeDoneS, storedJ } = effect
@@ -20,7 +20,7 @@ export function prechargeCautions(capacitanceF: number, effect: CapacitorEffect)
   return [
     caution(
       'capacitor-charge',
-      `The capacitor of ${capacitanceF} F takes ${Number(storedJ.toPrecision(2))} J: charge it through a resistor (${resistor}) for about ${about}, until less than 1 V is left across the resistor, and only then put the fuse in. Put on bare it draws what the battery can give, and welds or bursts the contact.`,
+      `The capacitor of ${capacitanceF} F takes ${inDigits(storedJ, 2)} J: charge it through a resistor (${resistor}) for about ${about}, until less than 1 V is left across the resistor, and only then put the fuse in. Put on bare it draws what the battery can give, and welds or bursts the contact.`,
       place
     ),
     caution(

@@ -1,5 +1,6 @@
 /** The closed box in closed form. */
 import { DesignError, requirePositive } from '../../design-error.ts'
+import { inDigits } from '../../digits.ts'
 import type { RationalResponse } from './rational-response.ts'
 
 /** What an alignment asks of the drivers: all of them together, the source's resistance in the Q. */
@@ -49,7 +50,7 @@ export function closedBoxVolumeM3({ qts, vasM3 }: BoxedDriver, qtc: number): num
       value: qtc,
       minimum: qts,
       unit: '1',
-      detail: `a closed box can only raise Qts ${Number(qts.toPrecision(4))}, not lower it to ${Number(qtc.toPrecision(4))}`
+      detail: `a closed box can only raise Qts ${inDigits(qts, 4)}, not lower it to ${inDigits(qtc, 4)}`
     })
   }
   return vasM3 / ((qtc / qts) ** 2 - 1)

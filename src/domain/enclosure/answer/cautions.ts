@@ -1,6 +1,7 @@
 /** What a person should know before trusting or building a response at its drive. */
 import { airSpeedLevel } from '../../air-speed.ts'
 import { type Caution, caution } from '../../caution.ts'
+import { toDigits } from '../../digits.ts'
 import { loadedFromHz } from '../limits/protection.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
 import type { ResponseCurves } from '../response/curves.ts'
@@ -37,8 +38,6 @@ export function tracesOfDrive({ frequenciesHz, coneM, ports }: UnitDrive, voltag
 /** Beyond this multiple of Xmax the suspension or the coil former is at its end; an engineering choice. */
 const DESTRUCTIVE = 2
 
-const round = (value: number) => Number(value.toPrecision(3))
-
 type At = (frequencyHz: number) => boolean
 
 /** The highest value where the condition holds; nothing where it never does. */
@@ -61,11 +60,11 @@ function excursionCautions(system: ResponseSystem, { coneM, frequencyHz }: Trace
   const above = highest(coneM, frequencyHz, frequency => frequency >= loadedHz)
   return [below, above].flatMap(worst => {
     if (worst === undefined || worst.value <= xmaxM) return []
-    const where = { excursionMm: round(worst.value * 1e3), frequencyHz: round(worst.frequencyHz) }
-    const figures = { ...where, xmaxMm: round(xmaxM * 1e3) }
+    const where = { excursionMm: toDigits(worst.value * 1e3), frequencyHz: toDigits(worst.frequencyHz) }
+    const figures = { ...where, xmaxMm: toDigits(xmaxM * 1e3) }
     const travel = `The cone would travel ${figures.excursionMm} mm one way at ${figures.frequencyHz} Hz; its Xmax is ${figures.xmaxMm} mm.`
     if (worst !== below) return [caution('excursion-above-xmax', travel, { at: 'driver.xmaxM', figures })]
-    const tuningHz = round(loadedHz)
+    const tuningHz = toDigits(loadedHz)
     const message = `${travel} Below ${tuningHz} Hz nothing holds it: a high-pass filter must.`
     const level = worst.value > DESTRUCTIVE * xmaxM ? 'stop' : 'care'
     const place = { at: 'driver.xmaxM', figures: { ...figures, tuningHz }, level } as const
@@ -78,7 +77,7 @@ function airSpeedCautions({ custom }: ResponseSystem, { ports, frequencyHz: at }
     const { value, frequencyHz } = highest(values, at) ?? { value: 0, frequencyHz: 0 }
     const level = airSpeedLevel(value)
     if (level === undefined) return []
-    const figures = { airSpeedMPerS: round(value), frequencyHz: round(frequencyHz) }
+    const figures = { airSpeedMPerS: toDigits(value), frequencyHz: toDigits(frequencyHz) }
     const message = `Air in the ${name} port reaches ${figures.airSpeedMPerS} m/s at ${figures.frequencyHz} Hz.`
     return [caution('port-air-speed', message, { at: custom ? 'enclosure' : `enclosure.${name}.port`, figures, level })]
   })

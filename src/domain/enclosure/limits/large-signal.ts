@@ -6,6 +6,7 @@ import type { SourceId } from '../../../contract/sources/source.ts'
 import { logarithmicGrid } from '../../../numeric/grid.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
+import { present } from '../../present.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
 import { atOneVolt, type UnitDrive } from '../response/response-at-one-volt.ts'
 import { type CompressionCurves, compressionCurves } from './compression.ts'
@@ -80,7 +81,7 @@ function compressionOf(
         ? { portLossFactor: assume.or(request.portLossFactor, 'limits.portLossFactor', value, why) }
         : {}),
       ...(heating === undefined ? {} : { coilRatio: heating.steadyReOhm / system.groupOhm }),
-      ...(amplifierV === undefined ? {} : { amplifierV })
+      ...present({ amplifierV })
     }) ?? {}
   )
 }
@@ -127,7 +128,7 @@ export function largeSignal(
       atDrive: drivePeaks(system, programmeDrive),
       programme: programmeLimit(system, programme, throughout.governing),
       segments: governing.segments,
-      ...(heating === undefined ? {} : { heating }),
+      ...present({ heating }),
       ...(xmaxM === undefined ? {} : { protection: protectionOf(system, xmaxM) })
     }
   }

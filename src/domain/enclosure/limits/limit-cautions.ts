@@ -1,18 +1,17 @@
 /** What the limits of a system say about the drive it is given. */
 import { goldenMaximum } from '../../../numeric/golden-maximum.ts'
 import { type Caution, caution } from '../../caution.ts'
+import { inDigits, toDigits } from '../../digits.ts'
 import { chainGain } from '../../filter/filter-transfer.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
 import { jetsCanBeSolved, type LargeSignalAnswer } from './large-signal.ts'
-
-const round = (value: number) => Number(value.toPrecision(3))
 
 /** Loss of level worth a word [dB]. */
 const NOTEWORTHY_DB = 3
 
 function worst(values: readonly number[], frequenciesHz: ArrayLike<number>) {
   const at = values.reduce((best, value, k) => (value > (values[best] as number) ? k : best), 0)
-  return { value: values[at] as number, frequencyHz: round(frequenciesHz[at] as number) }
+  return { value: values[at] as number, frequencyHz: toDigits(frequenciesHz[at] as number) }
 }
 
 function thermalCautions(system: ResponseSystem, { bounds, programme, limits }: LargeSignalAnswer): readonly Caution[] {
@@ -24,17 +23,17 @@ function thermalCautions(system: ResponseSystem, { bounds, programme, limits }: 
   const voltage = Math.sqrt(dutyFactor) * terminal.value * system.voltageV
   const said: Caution[] = []
   if (heatW !== undefined && heat > heatW) {
-    const figures = { heatW: round(heat), ratedW: round(heatW), frequencyHz: current.frequencyHz }
+    const figures = { heatW: toDigits(heat), ratedW: toDigits(heatW), frequencyHz: current.frequencyHz }
     const message = `At ${figures.frequencyHz} Hz the coils would take ${figures.heatW} W of heat; they are rated for ${figures.ratedW} W.`
     said.push(caution('drive-above-thermal-rating', message, { at: 'driver.powerW', figures }))
   } else if (ratedV !== undefined && voltage > ratedV * (1 + 1e-9)) {
-    const figures = { voltageV: round(voltage), ratedV: round(ratedV), frequencyHz: terminal.frequencyHz }
+    const figures = { voltageV: toDigits(voltage), ratedV: toDigits(ratedV), frequencyHz: terminal.frequencyHz }
     const message = `At ${figures.frequencyHz} Hz the drivers see ${figures.voltageV} V; their rating, read as a voltage, is ${figures.ratedV} V.`
     said.push(caution('drive-above-thermal-rating', message, { at: 'driver.powerW', figures }))
   }
   const { heating } = limits
   if (heating !== undefined && heating.steadyCoilC > heating.maximumCoilC) {
-    const figures = { coilC: round(heating.steadyCoilC), maximumCoilC: round(heating.maximumCoilC) }
+    const figures = { coilC: toDigits(heating.steadyCoilC), maximumCoilC: toDigits(heating.maximumCoilC) }
     const message = `The coil would settle at ${figures.coilC} °C; ${figures.maximumCoilC} °C is what it stands.`
     said.push(caution('coil-too-hot', message, { at: 'limits.heating', figures }))
   }
@@ -68,19 +67,19 @@ function amplifierCautions(
   if (amplifierV !== undefined && asked.voltageV > amplifierV * (1 + 1e-9)) {
     const filtered = system.filters.length > 0
     const figures = {
-      voltageV: round(asked.voltageV),
-      amplifierV: round(amplifierV),
-      ...(filtered ? { frequencyHz: round(asked.frequencyHz) } : {})
+      voltageV: toDigits(asked.voltageV),
+      amplifierV: toDigits(amplifierV),
+      ...(filtered ? { frequencyHz: toDigits(asked.frequencyHz) } : {})
     }
     const drive = filtered
-      ? `With the filters before it the drive asks for ${figures.voltageV} V at ${round(asked.frequencyHz)} Hz`
+      ? `With the filters before it the drive asks for ${figures.voltageV} V at ${inDigits(asked.frequencyHz)} Hz`
       : `The drive is ${figures.voltageV} V`
     const message = `${drive}; the amplifier gives ${figures.amplifierV} V.`
     said.push(caution('amplifier-out-of-reach', message, { at: filtered ? 'filters' : 'source', figures }))
   }
   const { currentA, currentHz } = limits.atDrive
   if (amplifierA !== undefined && currentA > amplifierA * (1 + 1e-9)) {
-    const figures = { currentA: round(currentA), amplifierA: round(amplifierA), frequencyHz: round(currentHz) }
+    const figures = { currentA: toDigits(currentA), amplifierA: toDigits(amplifierA), frequencyHz: toDigits(currentHz) }
     const message = `The drivers take ${figures.currentA} A at ${figures.frequencyHz} Hz; the amplifier gives ${figures.amplifierA} A.`
     said.push(caution('amplifier-out-of-reach', message, { at: 'limits.amplifierCurrentA', figures }))
   }
@@ -91,12 +90,16 @@ function radiatorCautions({ bounds, limits }: LargeSignalAnswer): readonly Cauti
   const { passiveRadiatorExcursionM: travel, passiveRadiatorExcursionHz: at } = limits.atDrive
   const { radiatorM } = bounds
   if (travel !== undefined && radiatorM === undefined) {
-    const figures = { excursionMm: round(travel * 1e3), frequencyHz: round(at ?? 0) }
+    const figures = { excursionMm: toDigits(travel * 1e3), frequencyHz: toDigits(at ?? 0) }
     const message = `A passive radiator would travel ${figures.excursionMm} mm one way at ${figures.frequencyHz} Hz; compare that with its data sheet and give its travel.`
     return [caution('passive-radiator-travel-unknown', message, { at: 'limits.passiveRadiatorXmaxM', figures })]
   }
   if (travel === undefined || at === undefined || radiatorM === undefined || travel <= radiatorM) return []
-  const figures = { excursionMm: round(travel * 1e3), travelMm: round(radiatorM * 1e3), frequencyHz: round(at) }
+  const figures = {
+    excursionMm: toDigits(travel * 1e3),
+    travelMm: toDigits(radiatorM * 1e3),
+    frequencyHz: toDigits(at)
+  }
   const message = `A passive radiator would travel ${figures.excursionMm} mm one way at ${figures.frequencyHz} Hz; it can travel ${figures.travelMm} mm.`
   return [caution('passive-radiator-excursion', message, { at: 'limits.passiveRadiatorXmaxM', figures })]
 }
@@ -107,7 +110,7 @@ function lossCautions({ curves }: LargeSignalAnswer, frequenciesHz: ArrayLike<nu
   if (total.length === 0) return []
   const { value, frequencyHz } = worst(total, frequenciesHz)
   if (value <= NOTEWORTHY_DB) return []
-  const figures = { lossDb: round(value), frequencyHz }
+  const figures = { lossDb: toDigits(value), frequencyHz }
   const message = `At ${frequencyHz} Hz warm coils and fast air in the ports take about ${figures.lossDb} dB from the level (an estimate).`
   return [caution('level-lost-at-drive', message, { figures })]
 }

@@ -1,5 +1,6 @@
 /** The air of a chamber as a spring: how far it is compressed, and what is said where that is too far or the chamber too small. */
 import { type Caution, caution } from '../../caution.ts'
+import { toDigits } from '../../digits.ts'
 import type { Solution } from '../../network/solution.ts'
 import { type ResponseSystem, solveGrid } from './response-system.ts'
 
@@ -39,8 +40,6 @@ function chamberSwings({ air, chamberNames }: ResponseSystem, { pressures }: Sol
   })
 }
 
-const round = (value: number) => Number(value.toPrecision(3))
-
 function placeOf({ custom }: ResponseSystem, name: string): string {
   if (custom) return 'enclosure'
   return name === 'coupling' ? 'drivers.isobaric' : `enclosure.${name}`
@@ -58,11 +57,11 @@ export function springCautions(system: ResponseSystem, frequenciesHz: ArrayLike<
   return chamberSwings(system, solveGrid(system, frequenciesHz)).flatMap(({ name, perVolt }) => {
     const share = Math.max(...perVolt) * system.voltageV
     if (share <= STIFFENS_FROM) return []
-    const frequencyHz = round(frequenciesHz[perVolt.indexOf(Math.max(...perVolt))] as number)
+    const frequencyHz = toDigits(frequenciesHz[perVolt.indexOf(Math.max(...perVolt))] as number)
     const figures = {
-      sharePercent: round(share * 100),
-      harmonicPercent: round(share * 25 * (GAMMA + 1)),
-      pressureKpa: round((share * system.air.stiffnessPa) / Math.SQRT2 / 1e3),
+      sharePercent: toDigits(share * 100),
+      harmonicPercent: toDigits(share * 25 * (GAMMA + 1)),
+      pressureKpa: toDigits((share * system.air.stiffnessPa) / Math.SQRT2 / 1e3),
       frequencyHz
     }
     const message = `The air in the ${name} chamber is squeezed by ${figures.sharePercent} % of its volume at ${frequencyHz} Hz: about ${figures.harmonicPercent} % of second harmonic from the air alone, ${figures.pressureKpa} kPa RMS on the walls.`
@@ -89,7 +88,7 @@ export function smallChamberCautions(system: ResponseSystem): readonly Caution[]
     const leastM3 = areaM2 * depthM
     if (volumeM3 >= leastM3) return []
     const name = chamberNames[node] ?? ''
-    const figures = { volumeL: round(volumeM3 * 1e3), leastL: round(leastM3 * 1e3) }
+    const figures = { volumeL: toDigits(volumeM3 * 1e3), leastL: toDigits(leastM3 * 1e3) }
     const measure =
       driver.xmaxM === undefined
         ? 'the cones themselves take about'

@@ -4,6 +4,7 @@ import type { Air } from '../../air/air.ts'
 import type { Assumptions } from '../../assume.ts'
 import type { Branch, Chamber, Place } from '../../network/network.ts'
 import { OUTSIDE } from '../../network/network.ts'
+import { present } from '../../present.ts'
 import { echoLossless } from './lossless.ts'
 
 /** One end flush with a flange, one end free: 0.85 + 0.613. */
@@ -180,6 +181,6 @@ export function chamberParts(
     ...opened,
     volumeM3: netVolumeM3,
     chamber: { complianceM3PerPa, absorptionPaSPerM3: absorptionQ === undefined ? 0 : reactance / absorptionQ },
-    ...(leak === undefined ? {} : { leak })
+    ...present({ leak })
   }
 }

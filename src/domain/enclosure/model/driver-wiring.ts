@@ -4,6 +4,7 @@ import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import type { Driver } from '../../driver/driver.ts'
 import type { Connection } from '../../network/network.ts'
+import { present } from '../../present.ts'
 
 export interface DriverWiring {
   readonly count: number
@@ -62,6 +63,6 @@ export function driverWiring(request: DriversRequest | undefined, driver: Driver
     groupInSeries: strings,
     groupOhm: (driver.coil.reOhm * inSeries ** 2) / count,
     vasM3: driver.vasM3 * (pairs === undefined ? count : count / 4),
-    ...(pairs === undefined ? {} : { isobaric: pairs })
+    ...present({ isobaric: pairs })
   }
 }

@@ -1,6 +1,7 @@
 /** What matters of a level curve: where it reaches half power, how far it strays above that, and where its peak is. */
 import { bracketedRoot } from '../../../numeric/bracketed-root.ts'
 import { goldenMaximum } from '../../../numeric/golden-maximum.ts'
+import { present } from '../../present.ts'
 
 /** Half power [dB]. */
 const HALF_POWER_DB = 10 * Math.log10(0.5)
@@ -70,9 +71,7 @@ export function passBandOf(level: Level, fromHz: number, toHz: number, levelsOn:
   const f3UpperHz = root(HALF_POWER_DB, false)
   const turns = turningLevels(level, frequencies, levels, f3Hz ?? toHz, f3UpperHz ?? toHz)
   return {
-    ...(f3Hz === undefined ? {} : { f3Hz }),
-    ...(f10Hz === undefined ? {} : { f10Hz }),
-    ...(f3UpperHz === undefined ? {} : { f3UpperHz }),
+    ...present({ f3Hz, f10Hz, f3UpperHz }),
     rippleDb: Math.max(0, ...turns) - Math.min(0, ...turns),
     peakDb: Math.max(0, ...turns)
   }

@@ -2,6 +2,7 @@
 import type { ResponseScalars } from '../../../contract/enclosures/response.ts'
 import { logarithmicGrid } from '../../../numeric/grid.ts'
 import { REFERENCE_PRESSURE_PA } from '../../constants.ts'
+import { present } from '../../present.ts'
 import type { ChamberParts } from '../model/chamber.ts'
 import {
   type Crossing,
@@ -79,8 +80,7 @@ function halfPower(system: ResponseSystem, passes: readonly Crossing[]) {
   const f3Hz = upward[0]?.frequencyHz
   const f3UpperHz = system.highPass ? undefined : downward.at(-1)?.frequencyHz
   return {
-    ...(f3Hz === undefined ? {} : { f3Hz }),
-    ...(f3UpperHz === undefined ? {} : { f3UpperHz }),
+    ...present({ f3Hz, f3UpperHz }),
     ...(system.highPass ? {} : { upwardCrossings: upward.length, downwardCrossings: downward.length })
   }
 }

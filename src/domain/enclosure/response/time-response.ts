@@ -6,6 +6,7 @@ import type { Assumptions } from '../../assume.ts'
 import { REFERENCE_PRESSURE_PA } from '../../constants.ts'
 import { DesignError } from '../../design-error.ts'
 import { type StateSpace, stateSpace } from '../../network/state-space.ts'
+import { present } from '../../present.ts'
 import { DISTANCE_M, type ResponseSystem } from '../model/response-system.ts'
 
 const SETTLED = 0.05
@@ -57,7 +58,7 @@ function figures(timeS: readonly number[], stepRatio: readonly number[]) {
     peakRatio,
     peakTimeS: timeS[peakIndex] as number,
     overshootRatio: peakRatio === 0 ? 0 : against / Math.abs(peakRatio),
-    ...(settlingTimeS === undefined ? {} : { settlingTimeS })
+    ...present({ settlingTimeS })
   }
 }
 

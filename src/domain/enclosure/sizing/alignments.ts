@@ -1,6 +1,7 @@
 /** What each alignment aims at, for the reference table; the members of the vented families are solved, not copied. */
 import type { AlignmentId, SizedKind } from '../../../contract/enclosures/words.ts'
 import type { SourceId } from '../../../contract/sources/source.ts'
+import { present } from '../../present.ts'
 import { ventedCoefficients, ventedHalfPowerRatio } from '../alignment/vented-box.ts'
 import { familyBox, type VentedFamily, ventedFamilies } from '../alignment/vented-families.ts'
 import { USUAL_LEAK_Q } from './sizing-judgement.ts'
@@ -117,7 +118,7 @@ function membersOf(family: VentedFamily): readonly AlignmentMember[] {
       const box = familyBox(family, qts, lossPerQ)
       if (box === undefined || box.alpha <= 0 || (family === 'sbb4' && qts > 0.36)) return []
       const f3Ratio = ventedHalfPowerRatio(ventedCoefficients(box, lossPerQ)) * Math.sqrt(box.h)
-      return [{ qts, ...(leakQ === undefined ? {} : { leakQ }), tuningRatio: box.h, alpha: box.alpha, f3Ratio }]
+      return [{ qts, ...present({ leakQ }), tuningRatio: box.h, alpha: box.alpha, f3Ratio }]
     })
   )
 }

@@ -1,12 +1,14 @@
 /** Sixth-order band-passes by search: no closed alignment exists, so four dimensions are fitted to the wanted band on the network. */
+
 import { logarithmicGrid } from '../../../numeric/grid.ts'
 import { simplexMinimum } from '../../../numeric/simplex-minimum.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
+import { inDigits } from '../../digits.ts'
 import type { EnclosureRequest } from '../model/request.ts'
 import type { CandidateResponse } from './sizing.ts'
 import type { SizingProblem } from './sizing-problem.ts'
-import { bandReasons, ebpReason, figure, type Reason, spaceReason } from './suitability.ts'
+import { bandReasons, ebpReason, type Reason, spaceReason } from './suitability.ts'
 import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'
 
 type SixthOrderKind = 'band-pass-6-parallel' | 'band-pass-6-series'
@@ -122,7 +124,7 @@ interface Band {
 function bandReason({ f3Hz, f3UpperHz }: CandidateResponse, { lowHz, highHz }: Band): Reason {
   const short =
     f3Hz === undefined || f3UpperHz === undefined || f3Hz > lowHz * EDGE_SHARE || f3UpperHz < highHz / EDGE_SHARE
-  const text = `half power from ${figure(f3Hz ?? 0)} to ${figure(f3UpperHz ?? 0)} Hz, asked for ${figure(lowHz)} to ${figure(highHz)} Hz`
+  const text = `half power from ${inDigits(f3Hz ?? 0)} to ${inDigits(f3UpperHz ?? 0)} Hz, asked for ${inDigits(lowHz)} to ${inDigits(highHz)} Hz`
   return { against: short, text }
 }
 
@@ -137,7 +139,7 @@ function candidateOf(kind: SixthOrderKind, problem: SizingProblem, chambers: Cha
   const totalVolumeM3 = rearVolumeM3 + frontVolumeM3
   const reasons: readonly Reason[] = [
     bandReason(response, band),
-    { against: response.peakDb < -6, text: `${figure(response.peakDb)} dB at its peak against the bare driver` },
+    { against: response.peakDb < -6, text: `${inDigits(response.peakDb)} dB at its peak against the bare driver` },
     ...bandReasons(response, response.rippleDb),
     ...spaceReason(totalVolumeM3 / problem.volumeFactor, problem.request.space?.netVolumeM3),
     ebpReason(problem.ebpHz, 'opened')

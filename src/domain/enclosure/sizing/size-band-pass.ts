@@ -1,10 +1,12 @@
 /** Fourth-order band-passes: for wanted edges, or the flat and the rippled shape at the level of the bare driver. */
+
 import type { AlignmentId } from '../../../contract/enclosures/words.ts'
 import { DesignError } from '../../design-error.ts'
+import { inDigits } from '../../digits.ts'
 import { type BandPass4, bandPass4, bandPass4ForEdges } from '../alignment/band-pass-4.ts'
 import type { Unsuited } from './sizing.ts'
 import type { SizingProblem } from './sizing-problem.ts'
-import { bandReasons, ebpReason, figure, type Reason, spaceReason } from './suitability.ts'
+import { bandReasons, ebpReason, type Reason, spaceReason } from './suitability.ts'
 import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'
 
 /** Shapes offered when no edges are asked for: maximally flat, and 0.35 dB of ripple. */
@@ -21,7 +23,7 @@ export function sizeBandPass(problem: SizingProblem): CandidateFamilies {
   const candidates = shapes.flatMap(({ id, s, name }, rank) => {
     const qtc = 1 / (2 * s)
     if (qtc > boxed.qts) return [candidateOf(problem, bandPass4(boxed, s, qtc), id, name, rank)]
-    const why = `Qts ${figure(boxed.qts)} lies above the Qtc ${figure(qtc)} of a rear chamber at the level of the bare driver`
+    const why = `Qts ${inDigits(boxed.qts)} lies above the Qtc ${inDigits(qtc)} of a rear chamber at the level of the bare driver`
     unsuited.push({ kind: 'band-pass-4', alignment: id, why })
     return []
   })
@@ -43,8 +45,8 @@ function forEdges(problem: SizingProblem, lowHz: number | undefined, highHz: num
   const centre = Math.sqrt(lowHz * highHz)
   const why =
     centre > problem.boxed.fsHz
-      ? `no fourth-order shape spans ${figure(lowHz)} to ${figure(highHz)} Hz around this driver`
-      : `the centre ${figure(centre)} Hz lies not above the resonance ${figure(problem.boxed.fsHz)} Hz of the driver`
+      ? `no fourth-order shape spans ${inDigits(lowHz)} to ${inDigits(highHz)} Hz around this driver`
+      : `the centre ${inDigits(centre)} Hz lies not above the resonance ${inDigits(problem.boxed.fsHz)} Hz of the driver`
   return { candidates: [], unsuited: [{ kind: 'band-pass-4', alignment: 'band-pass-4-edges', why }] }
 }
 
@@ -73,7 +75,7 @@ function candidateOf(
   const { rearVolumeM3, frontVolumeM3, centreHz } = box
   const response = evaluated(problem, box)
   const totalVolumeM3 = rearVolumeM3 + frontVolumeM3
-  const gain = `${figure(box.gainDb)} dB at its centre against the bare driver`
+  const gain = `${inDigits(box.gainDb)} dB at its centre against the bare driver`
   const reasons: readonly Reason[] = [
     { against: box.gainDb < -6, text: gain },
     ...bandReasons(response, box.rippleDb),
@@ -85,7 +87,7 @@ function candidateOf(
     alignment,
     name: `Band-pass, ${shape}`,
     reasons,
-    goodAt: `filters itself: ${figure(box.lowHz)} to ${figure(box.highHz)} Hz, cone well held; all sound by the port, errors of volume hardly forgiven`,
+    goodAt: `filters itself: ${inDigits(box.lowHz)} to ${inDigits(box.highHz)} Hz, cone well held; all sound by the port, errors of volume hardly forgiven`,
     netVolumeM3: rearVolumeM3,
     frontVolumeM3,
     totalVolumeM3,

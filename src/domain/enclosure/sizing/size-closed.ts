@@ -1,11 +1,14 @@
 /** Closed boxes for the damping, the volume or the space asked for. */
+
 import type { AlignmentId } from '../../../contract/enclosures/words.ts'
 import type { Assumptions } from '../../assume.ts'
+import { inDigits, inLitres } from '../../digits.ts'
+import { present } from '../../present.ts'
 import { closedBox, closedBoxVolumeM3, closedHalfPowerRatio, closedPeakDb } from '../alignment/closed-box.ts'
 import type { Unsuited } from './sizing.ts'
 import { LARGEST_VOLUMES, USUAL_QTC } from './sizing-judgement.ts'
 import type { SizingProblem } from './sizing-problem.ts'
-import { bandReasons, ebpReason, figure, litres, type Reason, spaceReason } from './suitability.ts'
+import { bandReasons, ebpReason, type Reason, spaceReason } from './suitability.ts'
 import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'
 
 /** Two cubic centimetres more or less are no other box. */
@@ -31,14 +34,13 @@ export function sizeClosed(problem: SizingProblem, assume: Assumptions): Candida
 }
 
 const tooDamped = (qts: number, qtc: number) =>
-  `Qtc ${figure(qtc)} lies not above the driver's Qts ${figure(qts)} (source resistance in it): a closed box can only raise it`
+  `Qtc ${inDigits(qtc)} lies not above the driver's Qts ${inDigits(qts)} (source resistance in it): a closed box can only raise it`
 
 function evaluated({ evaluate, request, absorptionQ }: SizingProblem, netVolumeM3: number) {
   const { leakQ } = request.losses ?? {}
   const rear = {
     netVolumeM3,
-    ...(leakQ === undefined ? {} : { leakQ }),
-    ...(absorptionQ === undefined ? {} : { absorptionQ })
+    ...present({ leakQ, absorptionQ })
   }
   return evaluate({ kind: 'closed', rear }, 'plateau')
 }
@@ -60,7 +62,7 @@ function candidateOf(
   return {
     kind: 'closed',
     alignment,
-    name: `Closed, Qtc ${figure(asked ?? qtc)}`,
+    name: `Closed, Qtc ${inDigits(asked ?? qtc)}`,
     reasons,
     goodAt: closedWords(qtc),
     netVolumeM3,
@@ -77,7 +79,7 @@ function candidateOf(
 
 function sizeReasons(alpha: number, netVolumeM3: number): readonly Reason[] {
   if (alpha >= 1 / LARGEST_VOLUMES) return []
-  const text = `${litres(netVolumeM3)} is ${figure(1 / alpha)} times Vas and hardly stiffens the cone: an infinite baffle does the same`
+  const text = `${inLitres(netVolumeM3)} is ${inDigits(1 / alpha)} times Vas and hardly stiffens the cone: an infinite baffle does the same`
   return [{ against: true, text }]
 }
 

@@ -1,10 +1,12 @@
 /** POST /v1/enclosures/sizing: boxes that suit a driver, what each gives and costs, and which do not suit and why. */
+
 import type { EnclosureSizing, SizingRequest } from '../../../contract/enclosures/enclosure-sizing.ts'
 import type { SizedKind } from '../../../contract/enclosures/words.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { isComputable } from '../../computable.ts'
 import { requireWithin } from '../../design-error.ts'
+import { inDigits } from '../../digits.ts'
 import { givenDriverCautions } from '../../driver/given-driver-cautions.ts'
 import type { Basis, Outcome } from '../../outcome.ts'
 import { sizeBandPass } from './size-band-pass.ts'
@@ -15,7 +17,7 @@ import { sizeVented } from './size-vented.ts'
 import type { EnclosureCandidate } from './sizing.ts'
 import { ROUGH_BOARD_M, ROUGH_DISPLACEMENT_SHARE } from './sizing-judgement.ts'
 import { type SizingProblem, sizingProblem } from './sizing-problem.ts'
-import { figure, leastAirReason } from './suitability.ts'
+import { leastAirReason } from './suitability.ts'
 import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'
 
 const sizers: Readonly<Record<SizedKind, (problem: SizingProblem, assume: Assumptions) => CandidateFamilies>> = {
@@ -107,10 +109,10 @@ function preferredOf(kind: SizedKind, all: readonly UnrankedCandidate[]): Unrank
 
 function spoken({ response }: UnrankedCandidate): string {
   const at30 = response.levels.find(({ frequencyHz }) => frequencyHz === 31.5)?.relativeDb ?? 0
-  const half = response.f3Hz === undefined ? '' : `Half power at ${figure(response.f3Hz)} Hz, `
+  const half = response.f3Hz === undefined ? '' : `Half power at ${inDigits(response.f3Hz)} Hz, `
   const delay =
-    response.groupDelayAtF3S === undefined ? '' : `, ${figure(response.groupDelayAtF3S * 1e3)} ms of delay there`
-  return `${half}${figure(at30, 2)} dB at 31.5 Hz${delay}.`
+    response.groupDelayAtF3S === undefined ? '' : `, ${inDigits(response.groupDelayAtF3S * 1e3)} ms of delay there`
+  return `${half}${inDigits(at30, 2)} dB at 31.5 Hz${delay}.`
 }
 
 /** A cube of board around the air, driver, port and braces; any other shape is larger. */

@@ -1,11 +1,14 @@
 /** Boxes with passive radiators: the flat vented box for the losses, and the mass and compliance that tune it. */
+
 import type { Assumptions } from '../../assume.ts'
+import { inDigits } from '../../digits.ts'
+import { present } from '../../present.ts'
 import { type RadiatorSize, radiatorComplianceMPerN, radiatorTuning } from '../alignment/passive-radiator.ts'
 import { flatBox } from './size-vented.ts'
 import type { RadiatorCandidate } from './sizing.ts'
 import { SMALLEST_DELTA } from './sizing-judgement.ts'
 import type { SizingProblem } from './sizing-problem.ts'
-import { bandReasons, ebpReason, figure, type Reason, spaceReason } from './suitability.ts'
+import { bandReasons, ebpReason, type Reason, spaceReason } from './suitability.ts'
 import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'
 
 export function sizePassiveRadiator(problem: SizingProblem, assume: Assumptions): CandidateFamilies {
@@ -15,7 +18,7 @@ export function sizePassiveRadiator(problem: SizingProblem, assume: Assumptions)
   const netVolumeM3 = wanted?.netVolumeM3 ?? (flat === undefined ? undefined : boxed.vasM3 / flat.alpha)
   const tuningHz = wanted?.tuningHz ?? (flat === undefined ? undefined : boxed.fsHz * flat.h)
   if (netVolumeM3 === undefined || tuningHz === undefined) {
-    const why = `no flat opened box for Qts ${figure(boxed.qts)} with these losses; ask for a volume and a tuning`
+    const why = `no flat opened box for Qts ${inDigits(boxed.qts)} with these losses; ask for a volume and a tuning`
     return { candidates: [], unsuited: [{ kind: 'passive-radiator', why }] }
   }
   return { candidates: [candidateOf(problem, netVolumeM3, tuningHz, assume)], unsuited: [] }
@@ -45,7 +48,7 @@ function radiatorsFor(problem: SizingProblem, volumeM3: number, tuningHz: number
     ...size,
     complianceMPerN,
     ...tuning,
-    ...(swept === undefined ? {} : { excursionM: swept })
+    ...present({ excursionM: swept })
   }
   return radiators
 }
@@ -57,8 +60,8 @@ function evaluated(problem: SizingProblem, netVolumeM3: number, radiators: Radia
   const rear = {
     netVolumeM3,
     leakQ,
-    ...(absorptionQ === undefined ? {} : { absorptionQ }),
-    passiveRadiators: { count, areaM2, massKg, complianceMPerN, ...(qm === undefined ? {} : { qm }) }
+    ...present({ absorptionQ }),
+    passiveRadiators: { count, areaM2, massKg, complianceMPerN, ...present({ qm }) }
   }
   return problem.evaluate({ kind: 'passive-radiator', rear }, 'plateau')
 }
@@ -100,6 +103,6 @@ function candidateOf(
 
 /** The nearer the notch to the pass band, the more it takes from the bottom octave. */
 function notchReason(notchHz: number, f3Hz: number | undefined, delta: number, alpha: number): Reason {
-  const text = `notch at ${figure(notchHz)} Hz, radiator ${figure(delta)} times as compliant as the box, drivers ${figure(alpha)} times`
+  const text = `notch at ${inDigits(notchHz)} Hz, radiator ${inDigits(delta)} times as compliant as the box, drivers ${inDigits(alpha)} times`
   return { against: f3Hz !== undefined && notchHz > 0.75 * f3Hz, text }
 }

@@ -1,5 +1,8 @@
 /** Vented boxes: every family that has a member for the driver and its losses, and the tuning or volume asked for. */
+
 import type { AlignmentId } from '../../../contract/enclosures/words.ts'
+import { inDigits } from '../../digits.ts'
+import { present } from '../../present.ts'
 import { flatBoxFit } from '../alignment/power-law-fits.ts'
 import { levelDb } from '../alignment/rational-response.ts'
 import { type VentedBox, ventedCoefficients, ventedHalfPowerRatio, ventedResponse } from '../alignment/vented-box.ts'
@@ -8,7 +11,7 @@ import { passBandOf } from '../model/pass-band.ts'
 import type { Unsuited } from './sizing.ts'
 import { CHOSEN_PEAK_DB, TUNING_SPAN_HZ, TUNING_STEP_HZ } from './sizing-judgement.ts'
 import type { SizingProblem } from './sizing-problem.ts'
-import { bandReasons, ebpReason, figure, type Reason, spaceReason } from './suitability.ts'
+import { bandReasons, ebpReason, type Reason, spaceReason } from './suitability.ts'
 import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'
 
 const familyWords: Readonly<Record<VentedFamily, { name: string; goodAt: string; rank: number }>> = {
@@ -66,12 +69,12 @@ export function flatBox({ boxed, openedLossPerQ }: SizingProblem): VentedBox | u
 
 function missingMember({ boxed, openedLossPerQ }: SizingProblem, family: VentedFamily, box: VentedBox | undefined) {
   const flat = flatTotalQ(openedLossPerQ)
-  const qts = figure(boxed.qts)
+  const qts = inDigits(boxed.qts)
   if (box !== undefined) return `would need a negative volume at Qts ${qts} with these losses`
   if (family === 'c4' && boxed.qts > flat) return `Qts ${qts} is too high: no Chebyshev box has so little damping`
   if (family === 'qb3' && boxed.qts < flat) return `Qts ${qts} is too low for a vented box with these losses`
   if (family === 'sc4' && boxed.qts < flat) return `Qts ${qts} lies below the lowest of the family`
-  if (family === 'b4') return `asks for Qts ${figure(flat)} with these losses, the driver has ${qts}`
+  if (family === 'b4') return `asks for Qts ${inDigits(flat)} with these losses, the driver has ${qts}`
   return undefined
 }
 
@@ -102,7 +105,7 @@ function evaluated(problem: SizingProblem, netVolumeM3: number, tuningHz: number
   const rear = {
     netVolumeM3,
     leakQ,
-    ...(absorptionQ === undefined ? {} : { absorptionQ }),
+    ...present({ absorptionQ }),
     port: tunedOpening(problem, netVolumeM3, tuningHz, request.losses?.portQ)
   }
   return problem.evaluate({ kind: 'vented', rear }, 'plateau')
@@ -144,13 +147,13 @@ function candidateOf(problem: SizingProblem, box: VentedBox, alignment: Alignmen
 function tunedOpening({ air, driver }: SizingProblem, volumeM3: number, tuningHz: number, lossQ: number | undefined) {
   const areaM2 = driver.sdM2 / 4
   const lengthM = (areaM2 * air.soundSpeedMPerS ** 2) / (volumeM3 * (2 * Math.PI * tuningHz) ** 2)
-  return { count: 1, areaM2, lengthM, endFactor: 0, ...(lossQ === undefined ? {} : { lossQ }) }
+  return { count: 1, areaM2, lengthM, endFactor: 0, ...present({ lossQ }) }
 }
 
 function qualityReasons({ boxed, openedLossPerQ }: SizingProblem): readonly Reason[] {
   const flat = flatTotalQ(openedLossPerQ)
   const side = boxed.qts < flat ? 'below' : 'above'
-  const text = `Qts ${figure(boxed.qts)} lies ${side} the ${figure(flat)} that is maximally flat with these losses`
+  const text = `Qts ${inDigits(boxed.qts)} lies ${side} the ${inDigits(flat)} that is maximally flat with these losses`
   return [{ against: false, text }]
 }
 

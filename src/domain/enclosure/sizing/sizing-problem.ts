@@ -5,6 +5,7 @@ import type { Assumptions } from '../../assume.ts'
 import { assumptions } from '../../assume.ts'
 import { type Driver, driverOf } from '../../driver/driver.ts'
 import type { Solution } from '../../network/solution.ts'
+import { present } from '../../present.ts'
 import type { BoxedDriver } from '../alignment/closed-box.ts'
 import { driverWiring } from '../model/driver-wiring.ts'
 import { pressureQuantity } from '../model/extremes.ts'
@@ -97,7 +98,7 @@ function lossesOf(request: SizingRequest, assume: Assumptions) {
     volumeFactor,
     openedLeakQ,
     openedLossPerQ: 1 / openedLeakQ + perQ(absorptionQ) + perQ(losses?.portQ),
-    ...(absorptionQ === undefined ? {} : { absorptionQ })
+    ...present({ absorptionQ })
   }
 }
 
@@ -105,7 +106,7 @@ const opensAny = ({ kinds }: SizingRequest) =>
   kinds === undefined || kinds.some(kind => kind !== 'closed' && kind !== 'band-pass-4')
 
 function systemOf({ driver, drivers, air }: SizingRequest, enclosure: EnclosureRequest, seriesOhm: number) {
-  const group = { ...(drivers === undefined ? {} : { drivers }), ...(air === undefined ? {} : { air }) }
+  const group = present({ drivers, air })
   return responseSystem({ driver, enclosure, source: { voltageV: 1, seriesOhm }, ...group }, assumptions())
 }
 

@@ -1,4 +1,5 @@
 /** Whether a candidate suits the driver and the space, each reason with its figures; limits stand in sizing-judgement.ts. */
+import { inDigits, inLitres } from '../../digits.ts'
 import { SWEPT_VOLUMES } from '../model/air-spring.ts'
 import type { CandidateResponse } from './sizing.ts'
 import { EBP_LIMITS_HZ, HIGHEST_F3_HZ, RIPPLE_LIMIT_DB } from './sizing-judgement.ts'
@@ -8,16 +9,13 @@ export interface Reason {
   readonly text: string
 }
 
-export const figure = (value: number, digits = 3): string => String(Number(value.toPrecision(digits)))
-export const litres = (volumeM3: number): string => `${figure(volumeM3 * 1e3)} L`
-
 export function spaceReason(totalM3: number, spaceM3: number | undefined): readonly Reason[] {
   if (spaceM3 === undefined) return []
   const spare = spaceM3 - totalM3
   const against = spare < -1e-9 * spaceM3
   const text = against
-    ? `needs ${litres(totalM3)}, ${litres(-spare)} more than the space`
-    : `needs ${litres(totalM3)} of the ${litres(spaceM3)} of space`
+    ? `needs ${inLitres(totalM3)}, ${inLitres(-spare)} more than the space`
+    : `needs ${inLitres(totalM3)} of the ${inLitres(spaceM3)} of space`
   return [{ against, text }]
 }
 
@@ -30,10 +28,10 @@ export function bandReasons(
   const reasons: Reason[] = []
   if (f3Hz === undefined) reasons.push({ against: true, text: 'never reaches half power of its reference' })
   else if (f3Hz > HIGHEST_F3_HZ) {
-    reasons.push({ against: true, text: `half power only at ${figure(f3Hz)} Hz: no low bass of its own` })
+    reasons.push({ against: true, text: `half power only at ${inDigits(f3Hz)} Hz: no low bass of its own` })
   }
   if (rippleDb > rippleLimitDb) {
-    reasons.push({ against: true, text: `${figure(rippleDb)} dB of ripple, more than ${rippleLimitDb} dB` })
+    reasons.push({ against: true, text: `${inDigits(rippleDb)} dB of ripple, more than ${rippleLimitDb} dB` })
   }
   return reasons
 }
@@ -57,18 +55,18 @@ export function leastAirReason(airM3: number, { sdM2, xmaxM, count }: Cones): re
   const sweptM3 = count * sdM2 * (xmaxM ?? 0)
   const driversM3 = count * (2 / 3) * Math.PI * Math.sqrt(sdM2 / Math.PI) ** 3
   if (airM3 < SWEPT_VOLUMES * sweptM3) {
-    const text = `${litres(airM3)} is ${figure(airM3 / sweptM3)} times the ${litres(sweptM3)} that Sd·Xmax sweeps, less than ${SWEPT_VOLUMES} times: the air spring alone distorts by more than a tenth`
+    const text = `${inLitres(airM3)} is ${inDigits(airM3 / sweptM3)} times the ${inLitres(sweptM3)} that Sd·Xmax sweeps, less than ${SWEPT_VOLUMES} times: the air spring alone distorts by more than a tenth`
     return [{ against: true, text }]
   }
   if (airM3 >= driversM3) return []
-  const text = `${litres(airM3)} is less than the drivers themselves take behind their cones (${litres(driversM3)})`
+  const text = `${inLitres(airM3)} is less than the drivers themselves take behind their cones (${inLitres(driversM3)})`
   return [{ against: true, text }]
 }
 
 /** A rule of thumb: it is told, and only counts against a kind where it is clearly on the other side. */
 export function ebpReason(ebpHz: number, kind: 'closed' | 'opened'): Reason {
   const [closed, opened] = EBP_LIMITS_HZ
-  const rule = `fs/Qes ${figure(ebpHz)} Hz (practice: below ${closed} closed, above ${opened} vented or band-pass)`
+  const rule = `fs/Qes ${inDigits(ebpHz)} Hz (practice: below ${closed} closed, above ${opened} vented or band-pass)`
   const contrary = kind === 'closed' ? ebpHz > 2 * opened : ebpHz < closed
   const leans = ebpHz < closed ? 'leans to closed' : ebpHz > opened ? 'leans to vented' : 'suits both'
   return { against: contrary, text: `${rule} ${leans}` }

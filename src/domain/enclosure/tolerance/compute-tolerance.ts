@@ -8,6 +8,7 @@ import { CELSIUS_ZERO_K } from '../../constants.ts'
 import { DesignError } from '../../design-error.ts'
 import { givenDriverCautions } from '../../driver/given-driver-cautions.ts'
 import type { Basis, Outcome } from '../../outcome.ts'
+import { present } from '../../present.ts'
 import type { SystemRequest } from '../model/request.ts'
 import { frequenciesOf } from '../response/frequencies.ts'
 import { parametersOf, variedRequest } from './tolerance-parameters.ts'
@@ -83,7 +84,7 @@ function sizeOf(request: ToleranceRequest, { system }: Sample, points: number, a
 /** The request with its drive as a fixed voltage: parts vary, the amplifier does not. */
 function fixedDrive(request: ToleranceRequest, voltageV: number): SystemRequest {
   const { seriesOhm } = request.source
-  return { ...request, source: { voltageV, ...(seriesOhm === undefined ? {} : { seriesOhm }) } }
+  return { ...request, source: { voltageV, ...present({ seriesOhm }) } }
 }
 
 interface Run {
@@ -219,7 +220,7 @@ export function computeTolerance(request: ToleranceRequest): Outcome<Tolerance> 
       nominal: nominal.curves,
       bands,
       figures: figuresOf(nominal.figures, figures, percents),
-      ...(within === undefined ? {} : { withinXmaxPercent: within }),
+      ...present({ withinXmaxPercent: within }),
       sensitivities: sensitivities(fixed, driver, scatters, frequenciesHz)
     },
     cautions: [...givenDriverCautions(request.driver, nominal.system.air), ...cautionsOf(nominal, within)],

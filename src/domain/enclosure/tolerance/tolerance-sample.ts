@@ -1,6 +1,7 @@
 /** One sample of a tolerance run: its curves into shared columns, its figures into a record. */
 import type { FigureName } from '../../../contract/enclosures/words.ts'
 import type { Assumptions } from '../../assume.ts'
+import { present } from '../../present.ts'
 import type { SystemRequest } from '../model/request.ts'
 import { type ResponseSystem, responseSystem, solveGrid } from '../model/response-system.ts'
 import { airSpeed, type Curve, excursionCurve, levelCurve } from '../response/curves.ts'
@@ -51,8 +52,7 @@ export function sampleOf(request: SystemRequest, frequenciesHz: Float64Array, as
     system,
     curves: { levelDb, coneExcursionM, impedanceOhm },
     figures: {
-      ...(f3Hz === undefined ? {} : { f3: f3Hz }),
-      ...(f3UpperHz === undefined ? {} : { 'f3-upper': f3UpperHz }),
+      ...present({ f3: f3Hz, 'f3-upper': f3UpperHz }),
       ...resonances(system),
       'driver-resonance': system.driver.fsHz,
       'driver-total-q': system.driver.qts,

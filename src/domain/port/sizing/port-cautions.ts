@@ -1,8 +1,10 @@
 /** What a person should know before cutting a port. */
+
 import type { PortSizing } from '../../../contract/ports/port-sizing.ts'
 import { airSpeedLevel } from '../../air-speed.ts'
 import { type Caution, caution } from '../../caution.ts'
-import { type PortSetting, rounded } from './port-design.ts'
+import { inDigits } from '../../digits.ts'
+import type { PortSetting } from './port-design.ts'
 import { LARGE_PORT_SHARE, RESONANCE_CLEAR } from './port-judgement.ts'
 
 export function portCautions(result: PortSizing, setting: PortSetting): readonly Caution[] {
@@ -32,7 +34,7 @@ function speedCautions({ demand, recommended }: PortSizing): readonly Caution[] 
   // A note says no more than the limit that was kept already does.
   if (kept && (level === undefined || level === 'note')) return []
   const judged = kept ? 'within' : 'above'
-  const message = `${rounded(speed)} m/s peak in the port at full drive, ${judged} the ${rounded(demand.limitMPerS)} m/s asked for.`
+  const message = `${inDigits(speed)} m/s peak in the port at full drive, ${judged} the ${inDigits(demand.limitMPerS)} m/s asked for.`
   return [
     caution('port-air-speed', message, {
       figures: { airSpeedMPerS: speed, limitMPerS: demand.limitMPerS },
@@ -44,7 +46,7 @@ function speedCautions({ demand, recommended }: PortSizing): readonly Caution[] 
 function resonanceCautions({ recommended }: PortSizing, { lowPassHz }: PortSetting): readonly Caution[] {
   const { pipeResonanceHz: resonance } = recommended
   if (resonance >= RESONANCE_CLEAR * lowPassHz) return []
-  const message = `The port also resonates at ${rounded(resonance)} Hz, like an organ pipe: a low-pass of ${rounded(resonance / RESONANCE_CLEAR)} Hz or below keeps it quiet, a shorter port moves it up.`
+  const message = `The port also resonates at ${inDigits(resonance)} Hz, like an organ pipe: a low-pass of ${inDigits(resonance / RESONANCE_CLEAR)} Hz or below keeps it quiet, a shorter port moves it up.`
   return [caution('port-pipe-resonance', message, { figures: { resonanceHz: resonance, lowPassHz } })]
 }
 
@@ -52,11 +54,11 @@ function modelCautions({ recommended }: PortSizing, { volumeM3, walls }: PortSet
   const cautions: Caution[] = []
   const { totalAreaM2, effectiveLengthM, tuningHz, waveguideTuningHz, otherEnds, kind } = recommended
   if ((totalAreaM2 * effectiveLengthM) / volumeM3 > LARGE_PORT_SHARE) {
-    const message = `The port is large against the box: as a waveguide it tunes to ${rounded(waveguideTuningHz)} Hz instead of ${rounded(tuningHz)} Hz.`
+    const message = `The port is large against the box: as a waveguide it tunes to ${inDigits(waveguideTuningHz)} Hz instead of ${inDigits(tuningHz)} Hz.`
     cautions.push(caution('port-large-for-box', message))
   }
   if (kind === 'slot' && walls !== 'own') {
-    const message = `The exact length of a slot beside a wall is uncertain: by two methods the same length tunes to ${rounded(otherEnds.tuningHz)} or ${rounded(tuningHz)} Hz. Cut it long, measure, trim.`
+    const message = `The exact length of a slot beside a wall is uncertain: by two methods the same length tunes to ${inDigits(otherEnds.tuningHz)} or ${inDigits(tuningHz)} Hz. Cut it long, measure, trim.`
     cautions.push(caution('slot-end-uncertain', message))
   }
   return cautions

@@ -1,6 +1,8 @@
 /** One port of a given shape: its length for the tuning, its speed, and what speaks for or against it. */
 import type { EndModel, EndSituation, PortMouth, SlotWalls } from '../../../contract/ports/words.ts'
 import type { Air } from '../../air/air.ts'
+import { inDigits, inMm } from '../../digits.ts'
+import { present } from '../../present.ts'
 import { conventionalEndFactor, exactEndFactor, fullWidthSlotEndM, slotEndM } from '../end-correction.ts'
 import { flaredEndM } from '../flare.ts'
 import { hydraulicDiameterM, lossFactor, wallFrictionQ } from '../port-friction.ts'
@@ -128,11 +130,8 @@ export function portDesign(shape: PortShape, setting: PortSetting): PortDesign {
   }
 }
 
-const mm = (lengthM: number) => `${Math.round(lengthM * 1e3)} mm`
-export const rounded = (value: number, digits = 3) => String(Number(value.toPrecision(digits)))
-
 function nameOf({ kind, count, depthM, widthM }: PortShape): string {
-  const size = kind === 'round' ? `${mm(depthM)} clear diameter` : `${mm(widthM ?? 0)} × ${mm(depthM)} slot`
+  const size = kind === 'round' ? `${inMm(depthM)} clear diameter` : `${inMm(widthM ?? 0)} × ${inMm(depthM)} slot`
   return count === 1 ? `One port, ${size}` : `${count} ports, ${size} each`
 }
 
@@ -142,7 +141,7 @@ function speeds(totalM2: number, demand: PortDemand | undefined) {
   return {
     airSpeedMPerS: speed,
     withinLimit: speed <= demand.limitMPerS * (1 + 1e-9),
-    ...(demand.peakFlowHz === undefined ? {} : { airSpeedHz: demand.peakFlowHz }),
+    ...present({ airSpeedHz: demand.peakFlowHz }),
     ...(demand.flowAtTuningM3PerS === undefined ? {} : { airSpeedAtTuningMPerS: demand.flowAtTuningM3PerS / totalM2 })
   }
 }
@@ -169,15 +168,15 @@ function lengthReasons(shape: PortShape, lengthM: number, setting: PortSetting):
   }
   if (lengthM < radius) {
     return [
-      { against: true, text: `${mm(lengthM)} is shorter than its radius: the ends rule and the tuning is a guess` }
+      { against: true, text: `${inMm(lengthM)} is shorter than its radius: the ends rule and the tuning is a guess` }
     ]
   }
   const flares = 2 * flareOf(shape, setting)
   if (lengthM < flares) {
-    return [{ against: true, text: `${mm(lengthM)} is shorter than its two flares of ${mm(flares / 2)}` }]
+    return [{ against: true, text: `${inMm(lengthM)} is shorter than its two flares of ${inMm(flares / 2)}` }]
   }
   const against = lengthM > roomM * (1 + 1e-9)
-  return [{ against, text: `${mm(lengthM)} long, there is room for ${mm(roomM)}` }]
+  return [{ against, text: `${inMm(lengthM)} long, there is room for ${inMm(roomM)}` }]
 }
 
 export const isFlat = ({ widthM, depthM }: PortShape) =>
@@ -186,9 +185,9 @@ export const isFlat = ({ widthM, depthM }: PortShape) =>
 function slotReasons(shape: PortShape): readonly Reason[] {
   const { widthM, depthM } = shape
   if (widthM === undefined) return []
-  const flat = `${rounded(widthM / depthM, 2)} times as wide as high, ${mm(depthM)} high`
+  const flat = `${inDigits(widthM / depthM, 2)} times as wide as high, ${inMm(depthM)} high`
   if (!isFlat(shape)) return [{ against: false, text: flat }]
-  const rule = `beyond ${FLATTEST_SLOT} times or below ${mm(LOWEST_SLOT_M)} the walls brake the air and each millimetre of height counts (common practice)`
+  const rule = `beyond ${FLATTEST_SLOT} times or below ${inMm(LOWEST_SLOT_M)} the walls brake the air and each millimetre of height counts (common practice)`
   return [{ against: true, text: `${flat}: ${rule}` }]
 }
 
@@ -196,7 +195,7 @@ function speedReasons(shape: PortShape, { demand }: PortSetting): readonly Reaso
   if (demand === undefined) return []
   const speed = demand.peakFlowM3PerS / (shape.count * shape.areaM2)
   const against = speed > demand.limitMPerS * (1 + 1e-9)
-  return [{ against, text: `${rounded(speed)} m/s peak against a limit of ${rounded(demand.limitMPerS)} m/s` }]
+  return [{ against, text: `${inDigits(speed)} m/s peak against a limit of ${inDigits(demand.limitMPerS)} m/s` }]
 }
 
 function pipeReasons(shape: PortShape, effective: number, setting: PortSetting): readonly Reason[] {
@@ -204,15 +203,15 @@ function pipeReasons(shape: PortShape, effective: number, setting: PortSetting):
   const resonance = pipeResonanceHz(effective, setting.air.soundSpeedMPerS)
   if (resonance < RESONANCE_CLEAR * setting.lowPassHz) {
     const against = resonance < RESONANCE_CLOSE * setting.lowPassHz
-    const text = `resonates as a pipe at ${rounded(resonance)} Hz, ${rounded(resonance / setting.lowPassHz, 2)} times the low-pass corner`
+    const text = `resonates as a pipe at ${inDigits(resonance)} Hz, ${inDigits(resonance / setting.lowPassHz, 2)} times the low-pass corner`
     reasons.push({ against, text })
   }
   const share = (shape.count * shape.areaM2 * effective) / setting.volumeM3
   if (share > LARGE_PORT_SHARE) {
-    const low = rounded((1 - waveguideTuningRatio(share)) * 100, 2)
+    const low = inDigits((1 - waveguideTuningRatio(share)) * 100, 2)
     reasons.push({
       against: false,
-      text: `holds ${rounded(share * 100, 2)} % of the box's air: tunes ${low} % lower than the formula`
+      text: `holds ${inDigits(share * 100, 2)} % of the box's air: tunes ${low} % lower than the formula`
     })
   }
   return reasons

@@ -8,6 +8,7 @@ import { isComputable } from '../../computable.ts'
 import { DesignError } from '../../design-error.ts'
 import { givenDriverCautions } from '../../driver/given-driver-cautions.ts'
 import type { Outcome } from '../../outcome.ts'
+import { present } from '../../present.ts'
 import { equivalentRadiusM, tuningHz } from '../port-length.ts'
 import { portBasis } from './port-basis.ts'
 import { portShapes } from './port-candidates.ts'
@@ -40,7 +41,7 @@ export function sizePort(request: PortSizingRequest): Outcome<PortSizing> {
   const setting = { ...unset, tuningHz: tuningOf(request, wish, unset) }
   const limitMPerS = limitOf(request, assume)
   const demand = portDemand(request, { tuningHz: setting.tuningHz, limitMPerS, air }, assume)
-  const full: PortSetting = { ...setting, ...(demand === undefined ? {} : { demand }) }
+  const full: PortSetting = { ...setting, ...present({ demand }) }
   const result = checked(chosen(request, wish, full, room))
   return {
     result,
@@ -64,7 +65,7 @@ function chosen(request: PortSizingRequest, wish: PortWish, setting: PortSetting
   const cones = coneAreaM2(request, setting.air)
   return {
     tuningHz: setting.tuningHz,
-    ...(demand === undefined ? {} : { demand }),
+    ...present({ demand }),
     fits: recommended.fits,
     recommended,
     candidates: designs.map(({ design }) => design),

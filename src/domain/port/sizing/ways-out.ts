@@ -1,16 +1,11 @@
 /** What would fit where the port that is wanted does not, each way computed. */
+
 import { bisect } from '../../../numeric/bisect.ts'
 import { portSpeeds } from '../../air-speed.ts'
+import { inDigits, inMm } from '../../digits.ts'
+import { present } from '../../present.ts'
 import { effectiveLengthM, equivalentRadiusM, mitreExtraM, tuningHz } from '../port-length.ts'
-import {
-  effectiveOfM,
-  isFlat,
-  type PortSetting,
-  type PortShape,
-  physicalLengthM,
-  rounded,
-  slot
-} from './port-design.ts'
+import { effectiveOfM, isFlat, type PortSetting, type PortShape, physicalLengthM, slot } from './port-design.ts'
 import { CHEEKED_SLOT, SMALLER_BOX_SHARE } from './port-judgement.ts'
 import type { PortWayOut } from './port-sizing.ts'
 
@@ -19,8 +14,7 @@ export interface Room {
   readonly bentM: number
 }
 
-const mm = (lengthM: number) => `${Math.round(lengthM * 1e3)} mm`
-const cm2 = (areaM2: number) => `${rounded(areaM2 * 1e4)} cm²`
+const cm2 = (areaM2: number) => `${inDigits(areaM2 * 1e4)} cm²`
 
 export function waysOut(shape: PortShape, setting: PortSetting, room: Room, coneAreaM2: number | undefined) {
   const lengthM = physicalLengthM(shape, setting)
@@ -43,7 +37,7 @@ export function waysOut(shape: PortShape, setting: PortSetting, room: Room, cone
 function bent(shape: PortShape, setting: PortSetting, lengthM: number, { bentM }: Room): readonly PortWayOut[] {
   const longer = lengthM + mitreExtraM(shape.depthM)
   if (setting.bends > 0 || longer > bentM) return []
-  const detail = `one mitred bend: ${mm(longer)} along the centre line, room for ${mm(bentM)}`
+  const detail = `one mitred bend: ${inMm(longer)} along the centre line, room for ${inMm(bentM)}`
   return [{ change: 'one-bend', detail, lengthM: longer }]
 }
 
@@ -67,14 +61,14 @@ function smaller(shape: PortShape, setting: PortSetting): readonly PortWayOut[] 
   if (fitted === undefined) return []
   const total = fitted.count * fitted.areaM2
   const speed = setting.demand === undefined ? undefined : setting.demand.peakFlowM3PerS / total
-  const judged = speed === undefined ? '' : `, ${rounded(speed)} m/s: ${judgement(speed)}`
+  const judged = speed === undefined ? '' : `, ${inDigits(speed)} m/s: ${judgement(speed)}`
   return [
     {
       change: 'smaller-area',
-      detail: `${cm2(total)} in all fits in ${mm(setting.roomM)}${judged}`,
+      detail: `${cm2(total)} in all fits in ${inMm(setting.roomM)}${judged}`,
       totalAreaM2: total,
       lengthM: setting.roomM,
-      ...(speed === undefined ? {} : { airSpeedMPerS: speed })
+      ...present({ airSpeedMPerS: speed })
     }
   ]
 }
@@ -89,7 +83,7 @@ function wider(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
   const fitted = scaled(shape, bisect(excess, 1, 400))
   const total = fitted.count * fitted.areaM2
   const lengthM = physicalLengthM(fitted, setting)
-  const detail = `from ${cm2(total)} in all the port is as long as its radius and can be cut: ${mm(lengthM)}`
+  const detail = `from ${cm2(total)} in all the port is as long as its radius and can be cut: ${inMm(lengthM)}`
   return [{ change: 'larger-area', detail, totalAreaM2: total, lengthM }]
 }
 
@@ -100,7 +94,7 @@ function fewer(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
     if (lengthM > setting.roomM) continue
     const total = count * shape.areaM2
     const speed = setting.demand === undefined ? undefined : setting.demand.peakFlowM3PerS / total
-    const detail = `${count} instead of ${shape.count}: ${mm(lengthM)}${speed === undefined ? '' : `, ${rounded(speed)} m/s`}`
+    const detail = `${count} instead of ${shape.count}: ${inMm(lengthM)}${speed === undefined ? '' : `, ${inDigits(speed)} m/s`}`
     const speeds = speed === undefined ? {} : { airSpeedMPerS: speed }
     return [{ change: 'fewer-ports', detail, count, lengthM, totalAreaM2: total, ...speeds }]
   }
@@ -111,7 +105,7 @@ function larger(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
   const effective = effectiveOfM(setting.roomM, shape, setting, setting.endModel)
   const needed = effectiveLengthM(setting.tuningHz, setting.volumeM3, shape, setting.air.soundSpeedMPerS)
   const netVolumeM3 = (setting.volumeM3 * needed) / effective
-  const detail = `${rounded(netVolumeM3 * 1e3)} L net would take this area at this tuning in ${mm(setting.roomM)}`
+  const detail = `${inDigits(netVolumeM3 * 1e3)} L net would take this area at this tuning in ${inMm(setting.roomM)}`
   return [{ change: 'larger-box', detail, netVolumeM3 }]
 }
 
@@ -121,7 +115,7 @@ function higher(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
   return [
     {
       change: 'higher-tuning',
-      detail: `this area in ${mm(setting.roomM)} tunes to ${rounded(tuned)} Hz`,
+      detail: `this area in ${inMm(setting.roomM)} tunes to ${inDigits(tuned)} Hz`,
       tuningHz: tuned
     }
   ]
@@ -132,7 +126,7 @@ function smallerBox(shape: PortShape, setting: PortSetting): readonly PortWayOut
   const netVolumeM3 = SMALLER_BOX_SHARE * setting.volumeM3
   const effective = effectiveOfM(setting.roomM, shape, setting, setting.endModel)
   const tuned = tuningHz(effective, netVolumeM3, shape, setting.air.soundSpeedMPerS)
-  const detail = `a smaller box of ${rounded(netVolumeM3 * 1e3)} L net tuned to ${rounded(tuned)} Hz takes this area in ${mm(setting.roomM)}`
+  const detail = `a smaller box of ${inDigits(netVolumeM3 * 1e3)} L net tuned to ${inDigits(tuned)} Hz takes this area in ${inMm(setting.roomM)}`
   return [{ change: 'smaller-box-higher-tuning', detail, netVolumeM3, tuningHz: tuned }]
 }
 
@@ -145,7 +139,7 @@ function flared(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
   const lengthM = physicalLengthM(less, setting)
   if (share >= 1 || lengthM > setting.roomM) return []
   const total = less.count * less.areaM2
-  const detail = `with both mouths flared ${portSpeeds.flared} m/s are hardly heard: ${cm2(total)} in all, ${mm(lengthM)} and what the flares add`
+  const detail = `with both mouths flared ${portSpeeds.flared} m/s are hardly heard: ${cm2(total)} in all, ${inMm(lengthM)} and what the flares add`
   return [{ change: 'flared-mouths', detail, totalAreaM2: total, lengthM, airSpeedMPerS: portSpeeds.flared }]
 }
 
@@ -157,7 +151,7 @@ function gentler(shape: PortShape, setting: PortSetting): readonly PortWayOut[] 
   const total = fitted.count * fitted.areaM2
   const powerShare = ((demand.limitMPerS * total) / demand.peakFlowM3PerS) ** 2
   if (powerShare >= 1) return []
-  const detail = `${cm2(total)} in all, which fits, keeps ${rounded(demand.limitMPerS)} m/s up to ${rounded(powerShare * 100, 2)} % of the power`
+  const detail = `${cm2(total)} in all, which fits, keeps ${inDigits(demand.limitMPerS)} m/s up to ${inDigits(powerShare * 100, 2)} % of the power`
   return [{ change: 'less-drive', detail, powerShare, totalAreaM2: total, airSpeedMPerS: demand.limitMPerS }]
 }
 
@@ -167,7 +161,7 @@ function cheeked(shape: PortShape, setting: PortSetting): readonly PortWayOut[] 
   const narrower = slot(shape.count, CHEEKED_SLOT * heightM, heightM)
   const lengthM = physicalLengthM(narrower, { ...setting, walls: 'one-shared' })
   if (isFlat(narrower) || lengthM <= 0) return []
-  const detail = `a cheek that closes the slot to ${mm(narrower.widthM ?? 0)} × ${mm(heightM)}: the same area, about ${mm(lengthM)} long`
+  const detail = `a cheek that closes the slot to ${inMm(narrower.widthM ?? 0)} × ${inMm(heightM)}: the same area, about ${inMm(lengthM)} long`
   return [{ change: 'narrower-slot', detail, totalAreaM2: narrower.count * narrower.areaM2, lengthM }]
 }
 
@@ -183,6 +177,6 @@ function radiator(shape: PortShape, setting: PortSetting, coneAreaM2: number | u
   const acousticMass = (setting.air.densityKgPerM3 * effective) / (shape.count * shape.areaM2)
   const radiatorAreaM2 = 2 * (coneAreaM2 ?? 2 * shape.count * equivalentRadiusM(shape.areaM2) ** 2 * Math.PI)
   const radiatorMassKg = acousticMass * radiatorAreaM2 ** 2
-  const detail = `passive radiators of ${cm2(radiatorAreaM2)} and ${rounded(radiatorMassKg * 1e3)} g in all tune alike if very soft; 1.5 times the mass if twice as compliant as the box`
+  const detail = `passive radiators of ${cm2(radiatorAreaM2)} and ${inDigits(radiatorMassKg * 1e3)} g in all tune alike if very soft; 1.5 times the mass if twice as compliant as the box`
   return [{ change: 'passive-radiator', detail, radiatorAreaM2, radiatorMassKg }]
 }

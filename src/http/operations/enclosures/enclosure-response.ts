@@ -5,6 +5,7 @@ import { chartBook } from '../../../documents/charts/chart-book.ts'
 import { csvOfColumns } from '../../../documents/draw/csv.ts'
 import { computeResponse as compute, type Response } from '../../../domain/enclosure/answer/compute-response.ts'
 import type { ResponseRequest } from '../../../domain/enclosure/model/request.ts'
+import { present } from '../../../domain/present.ts'
 import { curveColumns } from '../../wire/csv-form.ts'
 import type { Digits } from '../../wire/json-writer.ts'
 import { defineOperation } from '../../wire/operation.ts'
@@ -23,13 +24,7 @@ function charts({ curves, scalars }: Response, { driver, limits }: ResponseReque
   const speed = limits?.airSpeedMPerS
   return chartBook(
     curves,
-    {
-      ...(driver.xmaxM === undefined ? {} : { xmaxM: driver.xmaxM }),
-      ...(speed === undefined ? {} : { airSpeedMPerS: speed }),
-      ...(tuningHz === undefined ? {} : { tuningHz }),
-      ...(f3Hz === undefined ? {} : { f3Hz }),
-      ...(seatLevelDb === undefined ? {} : { cabinLevelDb: seatLevelDb })
-    },
+    present({ xmaxM: driver.xmaxM, airSpeedMPerS: speed, tuningHz, f3Hz, cabinLevelDb: seatLevelDb }),
     'Response of the enclosure'
   )
 }
