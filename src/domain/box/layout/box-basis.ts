@@ -1,8 +1,8 @@
 /** How the chief figures of a box come about, and what they rest on. */
 import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import type { Basis, Outcome } from '../../outcome.ts'
+import type { BoxTask } from '../request/box-task.ts'
 import type { PortLayout } from '../slot/port-layout.ts'
-import type { BoxTask } from './box-task.ts'
 
 function balanceBasis({ grossM3, displaced, netM3 }: BoxLayout['volume']): Basis {
   return {

@@ -2,7 +2,7 @@
 import { type Caution, caution } from '../../caution.ts'
 import { gapEnd, wallSlotEnd } from '../../port/bends.ts'
 import { endLength, FLANGED_END, tuningHz } from '../../port/port-tuning.ts'
-import type { BoxTask } from '../layout/box-task.ts'
+import type { BoxTask } from '../request/box-task.ts'
 import { type BuiltPort, cutOff, openingOf } from './built-port.ts'
 import type { BuiltSlot } from './slot-port.ts'
 import { heightAtMouth } from './slot-run.ts'
