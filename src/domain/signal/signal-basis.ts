@@ -1,6 +1,6 @@
 /** How the chief figures of a signal set-up were reached. */
 import type { Basis } from '../outcome.ts'
-import type { GainSetting } from './set-up-signal.ts'
+import type { GainSetting } from './gain-setting.ts'
 import type { InputLevel } from './source-level.ts'
 
 function loadingBasis({ loadingDb, inputOhm, outputOhm }: InputLevel): readonly Basis[] {

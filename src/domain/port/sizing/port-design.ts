@@ -14,18 +14,9 @@ import {
   tuningHz,
   waveguideTuningRatio
 } from '../port-length.ts'
+import type { PortShape } from '../port-shape.ts'
 import { FLATTEST_SLOT, LARGE_PORT_SHARE, LOWEST_SLOT_M, RESONANCE_CLEAR, RESONANCE_CLOSE } from './port-judgement.ts'
 import type { PortDemand, PortDesign } from './port-sizing.ts'
-
-export interface PortShape {
-  readonly kind: 'round' | 'slot'
-  readonly count: number
-  readonly areaM2: number
-  /** In the plane of a bend: the diameter, or the height of a slot. */
-  readonly depthM: number
-  /** Of a slot. */
-  readonly widthM?: number
-}
 
 export interface PortSetting {
   readonly air: Air
