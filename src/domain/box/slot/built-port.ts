@@ -1,6 +1,6 @@
 /** A port of given length, or of the length that a tuning wants with the air that is left. */
 import { DesignError } from '../../design-error.ts'
-import { lengthForTuning, type Opening } from '../../port/port-tuning.ts'
+import { type EndedOpening, lengthForTuning } from '../../port/port-length.ts'
 import type { BoxPort, RoundPort } from '../request/box-request.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import type { Inside } from '../shell/face.ts'
@@ -37,7 +37,7 @@ function buildTube(resolved: BoxTask, port: RoundPort, lengthM: number | undefin
   return { kind: 'round', port, lengthM: lengthM ?? insideM + panelM, insideM, takenM3, fits: true }
 }
 
-export function openingOf(port: BoxPort, endFactor: number, widthM: number): Opening {
+export function openingOf(port: BoxPort, endFactor: number, widthM: number): EndedOpening {
   return port.kind === 'round'
     ? { areaM2: (Math.PI / 4) * port.innerDiameterM ** 2, count: port.count ?? 1, endFactor }
     : { areaM2: widthM * port.heightM, count: 1, endFactor }
@@ -71,7 +71,7 @@ function forTuning(
   port: BoxPort,
   wantedHz: number,
   build: (lengthM: number) => BuiltPort,
-  opening: Opening
+  opening: EndedOpening
 ): BuiltPort {
   const { resolved, freeM3, lenient } = context
   const leastM =
