@@ -70,7 +70,7 @@ function alongStep(branches: readonly Branch[], v: Float64Array, { residualA }: 
 /** Sources and conductors alone. */
 function silent(branches: readonly Branch[], size: number): Float64Array | undefined {
   const quiet = branches.filter(({ law }) => !isLoad(law))
-  let v = new Float64Array(size)
+  let v: Float64Array = new Float64Array(size)
   for (let turn = 0; turn < STEPS; turn++) {
     const now = equations(quiet, v, slopeS)
     if (settled(now)) return v
