@@ -51,7 +51,9 @@ function ways(parts: CircuitParts, engine: EngineState, temperatureC: number, fu
 function alternators({ request, slopesOhm }: CircuitParts, engine: EngineState): readonly Element[] {
   if (!runs(engine)) return []
   return (request.alternators ?? []).map((asked, index) => ({
-    ...betweenPoles(asked),
+    id: asked.id,
+    from: asked.plus,
+    to: asked.minus,
     law: {
       kind: 'regulated',
       setV: asked.setV,

@@ -6,6 +6,7 @@ import type {
   CircuitRequest
 } from '../../../contract/supply/supply-circuit.ts'
 import type { Assumptions } from '../../assume.ts'
+import { present } from '../../present.ts'
 import { twelves } from '../../twelves.ts'
 import { type Ampacity, ampacity } from '../cable/ampacity.ts'
 import { type CableSize, cableSize } from '../cable/cable-size.ts'
@@ -47,7 +48,9 @@ export interface CircuitParts {
 function resolveCable(asked: CircuitCable, assumed: Assumptions, at: string): CablePart {
   const { joints, jointOhm } = circuitJudgement
   const size = cableSize(asked.designation, asked.gaugeSystem, `${at}designation`)
-  const law = conductorLaw(asked, assumed, at)
+  const { conductor, metricResistance, resistivityOhmM, temperatureCoefficientPerK, strandingFactor } = asked
+  const metal = { conductor, metricResistance, resistivityOhmM, temperatureCoefficientPerK, strandingFactor }
+  const law = conductorLaw(present(metal), assumed, at)
   const count = assumed.or(asked.joints, `${at}joints`, joints.value, joints.why)
   return {
     asked,
