@@ -1,5 +1,7 @@
 /** What fibre in a box does to the air: slower heat makes it softer, and some of the sound is lost. */
+
 import type { LiningAmount } from '../../../contract/enclosures/words.ts'
+import type { Rule } from '../../default.ts'
 
 /** Ratio of specific heats of air: the softest that air can get by exchanging heat. */
 export const ISOTHERMAL_FACTOR = 1.4
@@ -29,6 +31,16 @@ export function fibreAir(frequencyHz: number, timeConstantS: number): LinedAir {
   const imaginary = (excess * x) / (1 + x ** 2)
   return { volumeFactor: real, absorptionQ: real / imaginary }
 }
+
+export const volumeRule = ({ range }: { readonly range: readonly [number, number] }): Rule => ({
+  why: `${range.map(limit => limit.toFixed(2)).join(' to ')} in practice (no source)`,
+  source: 'practice'
+})
+
+export const absorptionRule = (amount: LiningAmount | undefined): Rule => ({
+  why: `lining: ${amount} (practice, no source)`,
+  source: 'practice'
+})
 
 /**
  * What builders may count on. Common practice, no source: lined walls 1.05 to 1.10, a filled box 1.10 to 1.25 and a Q of 5 to 10;
