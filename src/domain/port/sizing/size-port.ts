@@ -29,7 +29,7 @@ import { type Room, waysOut } from './ways-out.ts'
 export function sizePort(request: PortSizingRequest): Outcome<PortSizing> {
   const assume = assumptions()
   const air = airOf(request.air, assume)
-  const wish = request.port ?? { kind: 'round' }
+  const wish = request.port ?? { kind: portSizingDefaults.kind.value }
   if (request.port === undefined) assume.note('port.kind', portSizingDefaults.kind.value, portSizingDefaults.kind)
   const room = roomOf(request, assume)
   const unset = settingOf(request, wish, air, room, assume)
