@@ -37,6 +37,19 @@ const doors: Record<string, readonly string[]> = {
   signal: ['amplifier', 'filter']
 }
 
+/** Rooms of the box, left to right. A room opens itself and those before it, for types as well. */
+const boxRooms = ['request', 'shell', 'slot', 'solids', 'stiffness', 'boot', 'layout']
+
+function boxViolations({ file, imports }: SourceFile): string[] {
+  const room = (path: string) => /^domain\/box\/([a-z]+)\//.exec(path)?.[1]
+  const own = room(file)
+  if (own === undefined) return []
+  return imports.flatMap(({ target = '' }) => {
+    const other = room(target)
+    return other === undefined || boxRooms.indexOf(other) <= boxRooms.indexOf(own) ? [] : [`${file} opens ${target}`]
+  })
+}
+
 /** Files of the contract that the domain may load: words, catalogues and defaults. Of all others it takes types. */
 const plainContract = /^contract\/((cautions|sources)\/|.*\/(words|defaults)\.ts$)/
 
@@ -88,6 +101,14 @@ describe('architecture', () => {
   it('has no circle of run-time imports, neither between files nor between rooms', () => {
     expect(circles(edgesBetween(files, file => file, false))).toEqual([])
     expect(circles(edgesBetween(files, roomOf, false))).toEqual([])
+  })
+
+  it('opens the rooms of the box from the left only, types too', () => {
+    const rooms = new Set(files.flatMap(({ file }) => /^domain\/box\/([a-z]+)\//.exec(file)?.[1] ?? []))
+    expect([...rooms].toSorted()).toEqual(boxRooms.toSorted())
+    expect(files.flatMap(boxViolations)).toEqual([])
+    const wrong = "import type { BuiltBox } from '../layout/build-box.ts'"
+    expect(boxViolations(sourceFile('domain/box/solids/bodies.ts', wrong))).toHaveLength(1)
   })
 
   it('would notice a circle', () => {

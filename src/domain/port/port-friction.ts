@@ -1,16 +1,7 @@
 /** What the walls and ends of a port take from the flow: for the response of the box it is built into. */
 import type { PortMouth } from '../../contract/ports/words.ts'
 import type { Air } from '../air/air.ts'
-
-export interface PortShape {
-  readonly kind: 'round' | 'slot'
-  readonly count: number
-  readonly areaM2: number
-  /** In the plane of a bend: the diameter, or the height of a slot. */
-  readonly depthM: number
-  /** Of a slot. */
-  readonly widthM?: number
-}
+import type { PortShape } from './port-shape.ts'
 
 /** Viscosity of air at 20 °C [Pa·s]; it hardly depends on pressure. From memory. */
 const VISCOSITY_PA_S = 1.81e-5

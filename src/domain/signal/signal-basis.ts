@@ -3,7 +3,7 @@ import { targetVoltage } from '../amplifier/formulas.ts'
 import { explain } from '../formula.ts'
 import type { Basis } from '../outcome.ts'
 import { converterRatio, loadingLoss, meterReading, voltageGain } from './formulas.ts'
-import type { GainSetting } from './set-up-signal.ts'
+import type { GainSetting } from './gain-setting.ts'
 import type { InputLevel } from './source-level.ts'
 
 function inputBasis({ loadingDb, inputOhm: Zin, outputOhm: Zout, converterDb, levelV: Vin, sourceV: Vs }: InputLevel) {

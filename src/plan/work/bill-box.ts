@@ -3,7 +3,7 @@
 import type { SheetPlan } from '../../contract/boxes/box-sheets.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
-import { driverFixing, HEAVY_DRIVER_KG, USUAL_SCREW_COUNT } from '../../domain/box/solids/driver-fixing.ts'
+import { driverFixing, HEAVY_DRIVER_KG, USUAL_SCREW_COUNT } from '../../domain/box/request/driver-fixing.ts'
 import { inDecimals, inMm } from '../../domain/digits.ts'
 import { billRow } from './bill-row.ts'
 import { type Joint, jointLengthM } from './joints.ts'

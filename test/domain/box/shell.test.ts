@@ -1,7 +1,8 @@
 /** Volumes and wall sections of the shell against closed forms and independent integration. */
 import { Clipper, EndType, JoinType } from 'clipper2-ts'
 import { describe, expect, it } from 'vitest'
-import { boxShell, type ShellSizes } from '../../../src/domain/box/shell/box-shell.ts'
+import type { ShellSizes } from '../../../src/domain/box/request/shell-sizes.ts'
+import { boxShell } from '../../../src/domain/box/shell/box-shell.ts'
 import { innerProfile, type Shell, shellVolumes, wallSection } from '../../../src/domain/box/shell/shell.ts'
 import { shellPanels } from '../../../src/domain/box/shell/shell-panels.ts'
 import { type Polygon, signedArea } from '../../../src/numeric/polygon.ts'

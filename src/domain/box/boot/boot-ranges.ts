@@ -1,7 +1,7 @@
 /** How a boot cuts the sizes a box may have: a leaning seat, wheel arches. */
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError } from '../../design-error.ts'
-import type { BoxTask } from '../layout/box-task.ts'
+import type { BoxTask } from '../request/box-task.ts'
 import { placeInBoot } from './boot-place.ts'
 import type { Axis, Ranges } from './size-limits.ts'
 

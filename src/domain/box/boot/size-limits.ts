@@ -2,11 +2,11 @@
 import type { BoxDriver } from '../../../contract/boxes/box-hardware.ts'
 import type { BoxLimits, BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError, type Fault } from '../../design-error.ts'
-import type { BoxTask } from '../layout/box-task.ts'
+import type { BoxTask } from '../request/box-task.ts'
 import { LEAST_OVER_SLOT_M } from '../slot/slot-port.ts'
+import { tubeOuter } from '../slot/tube.ts'
 import { clearanceRules } from '../solids/clearances.ts'
 import { frontGaps, leastLineM } from '../solids/front-gaps.ts'
-import { tubeOuter } from '../solids/mounting.ts'
 
 export const axes = ['width', 'height', 'depth'] as const
 export type Axis = (typeof axes)[number]

@@ -4,8 +4,8 @@ import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import { explain } from '../../formula.ts'
 import type { Basis, Outcome } from '../../outcome.ts'
 import { portTuning } from '../../port/formulas.ts'
+import type { BoxTask } from '../request/box-task.ts'
 import type { PortLayout } from '../slot/port-layout.ts'
-import type { BoxTask } from './box-task.ts'
 import { volumeBalance } from './formulas.ts'
 
 function tuningBasis(port: PortLayout, V: number, { air, endFactor: k }: BoxTask): Basis {

@@ -1,18 +1,18 @@
 /** All clearances of a box in one pass: things on faces against walls, and every two bodies against each other. */
-import type { Clearance } from '../request/box-layout.ts'
+
 import { chamberAt } from '../shell/divider.ts'
 import { moved, profilePoint } from '../shell/face.ts'
-import { slotClearances } from '../slot/slot-clearances.ts'
 import type { Body } from '../solids/bodies.ts'
 import { wallBodies } from '../solids/bodies.ts'
 import { pairClearances } from '../solids/body-pairs.ts'
-import { clearanceRows } from '../solids/clearances.ts'
+import { type Clearance, clearanceRows } from '../solids/clearances.ts'
 import { placedBodies } from '../solids/fitting-places.ts'
 import type { Mounted } from '../solids/mounting.ts'
+import { slotClearances } from '../solids/slot-clearances.ts'
 import { cupClearances, terminalHole } from '../solids/terminal-hole.ts'
 import { elbowClearances } from '../solids/tube-elbow.ts'
 import { braceBodies } from '../stiffness/brace-parts.ts'
-import type { BoxTask } from './box-task.ts'
+import type { BracedTask } from '../stiffness/brace-plan.ts'
 import type { BuiltBox } from './build-box.ts'
 
 /** The chamber that lies behind the face of a thing. */
@@ -33,7 +33,7 @@ function isSaid(row: Clearance, rows: readonly Clearance[]): boolean {
 }
 const wallNames = ['front', 'back', 'top', 'bottom', 'left', 'right', 'wall ']
 
-export function boxClearances(built: BuiltBox, resolved: BoxTask): readonly Clearance[] {
+export function boxClearances(built: BuiltBox, resolved: BracedTask): readonly Clearance[] {
   const { mounted, port } = built
   const chamber = chamberOf(built)
   const besideSlot =

@@ -7,7 +7,7 @@ import { finishPanel } from '../solids/finish-panels.ts'
 import { holesOf, holesOn } from '../solids/mounting.ts'
 import { terminalHole } from '../solids/terminal-hole.ts'
 import { braceParts } from '../stiffness/brace-parts.ts'
-import type { BoxTask } from './box-task.ts'
+import type { BracedTask } from '../stiffness/brace-plan.ts'
 import type { BuiltBox } from './build-box.ts'
 
 const size = (panel: BarePanel, along: 'uM' | 'vM') => Math.max(...panel.outline.map(point => point[along]))
@@ -60,7 +60,7 @@ function withMouth(
 }
 
 /** One by one, before equal parts are gathered. */
-export function boxParts(built: BuiltBox, resolved: BoxTask): readonly Panel[] {
+export function boxParts(built: BuiltBox, resolved: BracedTask): readonly Panel[] {
   const { board } = resolved
   const cup = terminalHole(built, resolved.request.fittings?.terminal)
   const shell = built.panels.map(bare => {

@@ -1,30 +1,24 @@
 /** One box with all its sizes settled: shell, what is set into it, and what is left of the air. */
 import { bounds, edgeLength, type Polygon } from '../../../numeric/polygon.ts'
 import { present } from '../../present.ts'
-import type { Chamber, VolumeRow } from '../request/box-layout.ts'
-import { boxShell, type ShellSizes } from '../shell/box-shell.ts'
+import type { ShellSizes } from '../request/shell-sizes.ts'
+import { boxShell } from '../shell/box-shell.ts'
 import type { BuiltDivider } from '../shell/divider.ts'
 import type { Face, Inside } from '../shell/face.ts'
 import { clearLength, innerProfile, type Shell, type ShellVolumes, shellVolumes } from '../shell/shell.ts'
 import { type BarePanel, shellPanels } from '../shell/shell-panels.ts'
 import { type BuiltPort, buildPort } from '../slot/built-port.ts'
 import { mouthOn } from '../slot/slot-port.ts'
-import { type Mounted, mountAll, withoutStrip } from '../solids/mounting.ts'
-import { type BracePlan, planVolume } from '../stiffness/brace-plan.ts'
-import type { BoxTask } from './box-task.ts'
-import { airBeforePort, type BraceAir, chambersOf, checkChambers, dividerOf, noBraceAir } from './chambers.ts'
-import { displacedRows } from './displaced.ts'
+import type { FittedBox } from '../solids/fitted-box.ts'
+import { mountAll, withoutStrip } from '../solids/mounting.ts'
+import { type BraceAir, type BracedTask, type BracePlan, noBraceAir, planVolume } from '../stiffness/brace-plan.ts'
+import { airBeforePort, type Chamber, chambersOf, checkChambers, dividerOf } from './chambers.ts'
+import { displacedRows, type VolumeRow } from './displaced.ts'
 
-export interface BuiltBox {
+export interface BuiltBox extends FittedBox {
   readonly sizes: ShellSizes
-  readonly inside: Inside
-  readonly panels: readonly BarePanel[]
-  readonly mounted: readonly Mounted[]
   readonly volumes: ShellVolumes
   readonly rows: readonly VolumeRow[]
-  readonly netM3: number
-  readonly port?: BuiltPort
-  readonly divider?: BuiltDivider
   readonly chambers?: readonly Chamber[]
 }
 
@@ -84,7 +78,7 @@ function braceRows(plan: BracePlan | undefined, bracesM3: number): readonly Volu
 
 /** Everything of a box that its braces and its port do not change. */
 interface Carcass {
-  readonly resolved: BoxTask
+  readonly resolved: BracedTask
   readonly sizes: ShellSizes
   readonly inside: Inside
   readonly panels: readonly BarePanel[]
@@ -96,7 +90,7 @@ interface Carcass {
 }
 
 interface BoxTry {
-  readonly resolved: BoxTask
+  readonly resolved: BracedTask
   readonly sizes: ShellSizes
   readonly field: string
   readonly lenient: boolean
@@ -163,7 +157,7 @@ function withBraces(carcass: Carcass, braces: BraceAir): BuiltBox {
  * @param lenient  for finding sizes: a slot that finds no place is laid as near as it goes
  * @throws DesignError `no-solution` when boards, drivers or port leave nothing
  */
-export function buildBox(resolved: BoxTask, sizes: ShellSizes, field: string, lenient = false): BuiltBox {
+export function buildBox(resolved: BracedTask, sizes: ShellSizes, field: string, lenient = false): BuiltBox {
   const asked = { resolved, sizes, field, lenient }
   const carcass = carcassOf(asked, noBraceAir)
   const bare = withBraces(carcass, noBraceAir)

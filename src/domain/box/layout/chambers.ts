@@ -2,20 +2,22 @@
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError } from '../../design-error.ts'
 import { lengthForTuning } from '../../port/port-length.ts'
-import type { Chamber, VolumeRow } from '../request/box-layout.ts'
 import type { RoundPort } from '../request/box-request.ts'
+import type { BoxTask } from '../request/box-task.ts'
 import { type BuiltDivider, chamberAt, dividerAt, dividerFor } from '../shell/divider.ts'
 import { type Inside, moved, profilePoint } from '../shell/face.ts'
-import { type BuiltPort, openingOf, tubePanel, tubeVolume } from '../slot/built-port.ts'
-import { type Mounted, tubeInside } from '../solids/mounting.ts'
-import type { BoxTask } from './box-task.ts'
+import { type BuiltPort, openingOf } from '../slot/built-port.ts'
+import { tubeInside, tubePanel, tubeVolume } from '../slot/tube.ts'
+import type { Mounted } from '../solids/mounting.ts'
+import type { BraceAir } from '../stiffness/brace-plan.ts'
+import type { VolumeRow } from './displaced.ts'
 
-/** Wood of the braces in each chamber; a box of one chamber has all of it in the rear [m³]. */
-export interface BraceAir {
-  readonly rearM3: number
-  readonly frontM3: number
+export interface Chamber {
+  readonly name: 'rear' | 'front'
+  readonly grossM3: number
+  readonly displacedM3: number
+  readonly netM3: number
 }
-export const noBraceAir: BraceAir = { rearM3: 0, frontM3: 0 }
 
 /** The chamber a port opens from; tubes of a band-pass box only. */
 const isInFront = (port: BoxRequest['port']): port is RoundPort => port?.kind === 'round' && port.chamber === 'front'

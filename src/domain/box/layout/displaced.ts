@@ -3,9 +3,35 @@ import type { BoxDriver, BoxFittings } from '../../../contract/boxes/box-hardwar
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import type { DisplacedItem } from '../../../contract/boxes/words.ts'
 import { inLitres } from '../../digits.ts'
-import type { Displaced, Known, VolumeRow } from '../request/box-layout.ts'
+import { type Boards, boardsOf } from '../request/boards-of-face.ts'
+import { USUAL_CUP_M3 } from '../request/usual-cup.ts'
 import { driverDisplacement } from '../solids/driver-displacement.ts'
-import { USUAL_CUP_M3 } from '../solids/terminal-hole.ts'
+
+/** How a volume is known. */
+export type Known = 'given' | 'computed' | 'estimated'
+
+export interface VolumeRow {
+  readonly item: DisplacedItem
+  readonly volumeM3: number
+  readonly known: Known
+  /** How the figure was reached, in a sentence. */
+  readonly how: string
+}
+
+/** Litres that each thing takes from the empty inside. */
+export interface Displaced {
+  readonly driversM3: number
+  readonly portsM3: number
+  readonly bracesM3: number
+  readonly amplifierM3: number
+  readonly terminalM3: number
+  readonly liningM3: number
+  readonly baffleRingsM3: number
+  readonly cleatsM3: number
+  readonly dividerM3: number
+  readonly otherM3: number
+  readonly totalM3: number
+}
 
 /** Density of the solid fibre [kg/m³]; `dense` linings count in full. */
 const fibreDensity = { polyester: 1380, wool: 1310, glass: 2500 } as const
@@ -32,15 +58,6 @@ export function oneDriver(driver: BoxDriver, baffleM: number): { volumeM3: numbe
   const outline = { sdM2, mountingDepthM, magnetDiameterM, magnetHeightM, cutOutDiameterM, baffleM }
   const full = voiceCoilDiameterM === undefined ? outline : { ...outline, voiceCoilDiameterM }
   return { volumeM3: driverDisplacement(full, driver.mount ?? 'front'), known: 'estimated' }
-}
-
-/** Boards a driver is set into: only the front is laid of several [m]. */
-export const boardsOf = ({ face = 'front' }: BoxDriver, { thicknessM, frontLayers }: Boards): number =>
-  face === 'front' ? thicknessM * frontLayers : thicknessM
-
-interface Boards {
-  readonly thicknessM: number
-  readonly frontLayers: number
 }
 
 function driverRows(drivers: readonly BoxDriver[], boards: Boards): readonly VolumeRow[] {

@@ -6,31 +6,23 @@ import { type Assumptions, assumptions } from '../../assume.ts'
 import type { Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
 import { boxFit } from '../boot/box-fit.ts'
-import type { OuterSize } from '../request/box-layout.ts'
+import { boxTask } from '../request/box-task.ts'
+import { outerSize } from '../shell/outer-size.ts'
 import { clearLength } from '../shell/shell.ts'
 import { portLayout } from '../slot/port-layout.ts'
 import { blankArea, gathered } from '../solids/finish-panels.ts'
 import { boxVibration } from '../stiffness/box-vibration.ts'
-import { joined, noBraces, planBraces, samePlan } from '../stiffness/brace-plan.ts'
+import { type BracedTask, joined, noBraces, planBraces, samePlan } from '../stiffness/brace-plan.ts'
 import { standingWaves } from '../stiffness/standing-waves.ts'
 import { boxBasis, boxSources } from './box-basis.ts'
 import { boxCautions } from './box-cautions.ts'
 import { boxClearances } from './box-clearances.ts'
 import { boxMass } from './box-mass.ts'
 import { boxParts } from './box-parts.ts'
-import { type BoxTask, boxTask } from './box-task.ts'
 import { type BuiltBox, buildBox } from './build-box.ts'
 import { airOfPort } from './chambers.ts'
 import { displacedTotals } from './displaced.ts'
 import { solveSizes } from './solve-sizes.ts'
-
-function outerSize({ sizes, inside }: BuiltBox): OuterSize {
-  const box = bounds(inside.shell.profile)
-  if (sizes.shape === 'prism') return { widthM: box.width, heightM: inside.shell.lengthM, depthM: box.height }
-  const { widthM, heightM, depthM, topDepthM } = sizes
-  if (sizes.shape === 'rectangular') return { widthM, heightM, depthM }
-  return { widthM, heightM, depthM, topDepthM, slopeDeg: (Math.atan2(depthM - topDepthM, heightM) * 180) / Math.PI }
-}
 
 function innerSize({ shell, inner }: BuiltBox['inside']) {
   const box = bounds(inner)
@@ -58,8 +50,8 @@ function volumeBalance(built: BuiltBox, target: number | undefined): BoxLayout['
 const MOST_TURNS = 8
 
 /** Braces by turns: their volume changes the size of the box, its size what it needs. */
-function bracedBox(resolved: BoxTask): { readonly resolved: BoxTask; readonly built: BuiltBox } {
-  let turn: { resolved: BoxTask; built: BuiltBox } = {
+function bracedBox(resolved: BracedTask): { readonly resolved: BracedTask; readonly built: BuiltBox } {
+  let turn: { resolved: BracedTask; built: BuiltBox } = {
     resolved,
     built: buildBox(resolved, solveSizes(resolved), 'outer')
   }
@@ -75,9 +67,9 @@ function bracedBox(resolved: BoxTask): { readonly resolved: BoxTask; readonly bu
   return turn
 }
 
-function layoutOf(built: BuiltBox, resolved: BoxTask): BoxLayout {
+function layoutOf(built: BuiltBox, resolved: BracedTask): BoxLayout {
   const { request, fixed, air } = resolved
-  const [outer, inner] = [outerSize(built), innerSize(built.inside)]
+  const [outer, inner] = [outerSize(built.sizes, built.inside.shell), innerSize(built.inside)]
   const single = boxParts(built, resolved)
   const panels = gathered(single)
   const fit = boxFit(request.limits, outer)

@@ -13,9 +13,9 @@ import {
   rangeFaults,
   sizeRanges
 } from '../boot/size-limits.ts'
-import type { ShellSizes } from '../shell/box-shell.ts'
+import type { BoxTask } from '../request/box-task.ts'
+import type { ShellSizes } from '../request/shell-sizes.ts'
 import { boxClearances } from './box-clearances.ts'
-import type { BoxTask } from './box-task.ts'
 import { buildBox } from './build-box.ts'
 import { type Candidate, type Three, tooLarge, tooSmall } from './size-refusals.ts'
 

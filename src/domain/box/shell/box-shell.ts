@@ -1,29 +1,8 @@
 /** From a shape and its outer sizes to the shell that the volume and the panels are taken from. */
-import type { BoxShape } from '../../../contract/boxes/words.ts'
 import { isSimple, type Polygon, signedArea } from '../../../numeric/polygon.ts'
 import { DesignError } from '../../design-error.ts'
+import type { ShellSizes } from '../request/shell-sizes.ts'
 import type { Corner, Shell, Wall } from './shell.ts'
-
-/** Every outer size settled. */
-export interface ShellSizes {
-  readonly shape: BoxShape
-  readonly widthM: number
-  readonly heightM: number
-  readonly depthM: number
-  readonly topDepthM: number
-  readonly slopedFace: 'front' | 'back'
-  /** Prism only: footprint in the order given. */
-  readonly footprint: Polygon
-  /** Prism only: index of the wall that carries the drivers. */
-  readonly baffleEdge: number
-  readonly thicknessM: number
-  readonly frontLayers: number
-  readonly recessM: number
-  /** Prism only: the front stands between its neighbours, for a recess or for the mouth of a slot beside it. */
-  readonly frontBetween: boolean
-  readonly sides: 'between' | 'over'
-  readonly corners: 'butt' | 'mitre'
-}
 
 const point = (x: number, y: number) => ({ x, y })
 

@@ -1,11 +1,11 @@
 /** A port of given length, or of the length that a tuning wants with the air that is left. */
 import { DesignError } from '../../design-error.ts'
 import { type EndedOpening, lengthForTuning } from '../../port/port-length.ts'
-import type { BoxTask } from '../layout/box-task.ts'
 import type { BoxPort, RoundPort } from '../request/box-request.ts'
+import type { BoxTask } from '../request/box-task.ts'
 import type { Inside } from '../shell/face.ts'
-import { tubeInside, tubeOuter } from '../solids/mounting.ts'
 import { type BuiltSlot, buildSlot, slotSpace } from './slot-port.ts'
+import { tubeInside, tubePanel, tubeVolume } from './tube.ts'
 
 interface BuiltTube {
   readonly kind: 'round'
@@ -29,19 +29,6 @@ interface PortContext {
 
 /** Lengths are built to a millimetre. */
 const LENGTH_STEP_M = 1e-3
-
-/** Board of the face a tube stands in [m]. */
-export function tubePanel({ fixed }: BoxTask, { face = 'front' }: RoundPort): number {
-  return face === 'front' ? fixed.thicknessM * fixed.frontLayers : fixed.thicknessM
-}
-
-/** Air that tubes take which reach so far behind their panel [m³]. */
-export function tubeVolume(port: RoundPort, insideM: number): number {
-  const outer = tubeOuter(port)
-  const { flangeDiameterM = outer, flangeThicknessM = 0, count = 1 } = port
-  const flange = Math.max(0, flangeDiameterM ** 2 - outer ** 2) * flangeThicknessM
-  return count * (Math.PI / 4) * (outer ** 2 * insideM + flange)
-}
 
 function buildTube(resolved: BoxTask, port: RoundPort, lengthM: number | undefined): BuiltTube {
   const panelM = tubePanel(resolved, port)

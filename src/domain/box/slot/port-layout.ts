@@ -2,7 +2,7 @@
 import { type Caution, caution } from '../../caution.ts'
 import { conventionalEndFactor, fullWidthSlotEndM, gapEnd } from '../../port/end-correction.ts'
 import { endLengthM, pipeResonanceHz, tuningHz } from '../../port/port-length.ts'
-import type { BoxTask } from '../layout/box-task.ts'
+import type { BoxTask } from '../request/box-task.ts'
 import { type BuiltPort, cutOff, openingOf } from './built-port.ts'
 import type { BuiltSlot } from './slot-port.ts'
 import { heightAtMouth } from './slot-run.ts'

@@ -6,7 +6,7 @@ import { inMm } from '../../digits.ts'
 import type { SlotPort } from '../request/box-request.ts'
 import { type Inside, inFrame } from '../shell/face.ts'
 import { type BarePanel, boardAlong, inBox, sectionEnds } from '../shell/shell-panels.ts'
-import { type PlacedPlane, slotPlane, unmirrored, wallLine } from '../shell/slot-plane.ts'
+import { type PlacedPlane, slotPlane, unmirrored, wallLine } from './slot-plane.ts'
 import { MOST_LEGS, runBounds, type SlotRun, slotRun } from './slot-run.ts'
 
 interface SlotSpace {

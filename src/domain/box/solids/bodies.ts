@@ -2,13 +2,13 @@
 import type { Point3 } from '../../../contract/boxes/panel.ts'
 import { type Convex, cross, plus, type Vector3, vector } from '../../../numeric/convex-distance.ts'
 import { bounds } from '../../../numeric/polygon.ts'
-import type { BuiltBox } from '../layout/build-box.ts'
 import { chamberAt } from '../shell/divider.ts'
 import { type Face, moved, profilePoint } from '../shell/face.ts'
 import { clearLength } from '../shell/shell.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'
-import { unmirrored } from '../shell/slot-plane.ts'
+import { unmirrored } from '../slot/slot-plane.ts'
 import type { BuiltSlot } from '../slot/slot-port.ts'
+import type { FittedBox } from './fitted-box.ts'
 import type { MountedDriver, MountedTube } from './mounting.ts'
 import { bars, block, type Disc, drum, toDirection, toVector } from './solids.ts'
 import { elbowRoute } from './tube-elbow.ts'
@@ -75,7 +75,7 @@ function driverBody({ driver, face, at, label }: MountedDriver): Body {
 /** Slices of a bend; the body falls short of the true one by 0.2 % of its outer radius. */
 const SLICES = 12
 
-function elbowPieces(built: BuiltBox, tube: MountedTube): readonly Convex[] {
+function elbowPieces(built: FittedBox, tube: MountedTube): readonly Convex[] {
   const { face, at, outerDiameterM: outer, port } = tube
   const radius = port.elbowRadiusM ?? 0
   const start = moved(at, face.inwards, face.thicknessM)
@@ -100,7 +100,7 @@ function elbowPieces(built: BuiltBox, tube: MountedTube): readonly Convex[] {
   return [...first, ...bend, ...second]
 }
 
-function tubeBody(built: BuiltBox, tube: MountedTube): Body {
+function tubeBody(built: FittedBox, tube: MountedTube): Body {
   const { face, at, label, outerDiameterM: outer, insideM, port } = tube
   const straight = () => {
     const end = face.thicknessM + insideM
@@ -135,7 +135,7 @@ function wallBody({ name, outline, place, thicknessM }: BarePanel): Body {
   return { name, kind: 'wall', pieces: [{ solid }] }
 }
 
-function dividerBody({ inside, divider }: BuiltBox): readonly Body[] {
+function dividerBody({ inside, divider }: FittedBox): readonly Body[] {
   if (divider === undefined) return []
   const from = inside.shell.caps.low.thicknessM
   const solids = bars(inside.shell.axis, divider.parts.board, from, from + clearLength(inside.shell))
@@ -143,7 +143,7 @@ function dividerBody({ inside, divider }: BuiltBox): readonly Body[] {
 }
 
 /** What stands in a box before braces and fittings find their places. */
-export function hardwareBodies(built: BuiltBox): readonly Body[] {
+export function hardwareBodies(built: FittedBox): readonly Body[] {
   return [
     ...built.mounted.map(each => (each.kind === 'driver' ? driverBody(each) : tubeBody(built, each))),
     ...(built.port?.kind === 'slot' ? [slotBody(built.port)] : []),
@@ -151,5 +151,5 @@ export function hardwareBodies(built: BuiltBox): readonly Body[] {
   ]
 }
 
-export const wallBodies = ({ panels }: BuiltBox): readonly Body[] =>
+export const wallBodies = ({ panels }: FittedBox): readonly Body[] =>
   panels.filter(({ wall }) => wall !== 'inside').map(wallBody)

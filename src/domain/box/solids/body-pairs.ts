@@ -1,8 +1,7 @@
 /** Every two bodies of a box against each other: how far apart, or how deep in each other. */
 import { type Convex, convexDistance, overlapDepth, wayOutByAxes } from '../../../numeric/convex-distance.ts'
-import type { Clearance } from '../request/box-layout.ts'
 import type { Body } from './bodies.ts'
-import { clearanceRow, clearanceRules } from './clearances.ts'
+import { type Clearance, clearanceRow, clearanceRules } from './clearances.ts'
 
 /** A depth up to which glued or leaning bodies only touch [m]. */
 const CONTACT_M = 1e-5

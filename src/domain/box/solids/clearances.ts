@@ -4,10 +4,18 @@ import type { Point3 } from '../../../contract/boxes/panel.ts'
 import { insideDistance } from '../../../numeric/polygon-distance.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { inMm } from '../../digits.ts'
-import type { Clearance } from '../request/box-layout.ts'
 import { type Inside, moved, onFace, roomAhead } from '../shell/face.ts'
 import { frontGaps } from './front-gaps.ts'
 import type { Mounted, MountedDriver, MountedTube } from './mounting.ts'
+
+export interface Clearance {
+  /** What is measured, e.g. `driver 1 magnet to back`. */
+  readonly between: string
+  readonly availableM: number
+  readonly neededM: number
+  readonly passes: boolean
+  readonly why: string
+}
 
 /** Distances that are judged by habit, not by a standard [m]. */
 export const clearanceRules = {

@@ -2,11 +2,11 @@
 import type { BoxFittings } from '../../../contract/boxes/box-hardware.ts'
 import type { FaceName } from '../../../contract/boxes/words.ts'
 import { bounds } from '../../../numeric/polygon.ts'
-import type { BoxTask } from '../layout/box-task.ts'
-import type { BuiltBox } from '../layout/build-box.ts'
+import type { BoxTask } from '../request/box-task.ts'
 import { type Face, findFace, moved, onFace } from '../shell/face.ts'
 import { type Body, hardwareBodies, wallBodies } from './bodies.ts'
 import { bodyGap } from './body-pairs.ts'
+import type { FittedBox } from './fitted-box.ts'
 import { block, toDirection, toVector } from './solids.ts'
 import { cupBody, terminalHole } from './terminal-hole.ts'
 
@@ -51,7 +51,7 @@ function attemptsOn(face: Face, size: Amplifier): readonly Body[] {
 }
 
 /** The first place where it clears everything; else the one where it stands least deep in something. */
-function amplifierBody(built: BuiltBox, size: Amplifier, others: readonly Body[]): Body | undefined {
+function amplifierBody(built: FittedBox, size: Amplifier, others: readonly Body[]): Body | undefined {
   let best: { body: Body; gapM: number } | undefined
   for (const name of amplifierFaces) {
     if (!built.panels.some(panel => panel.name === name && panel.layer === 0)) continue
@@ -65,13 +65,13 @@ function amplifierBody(built: BuiltBox, size: Amplifier, others: readonly Body[]
   return best?.body
 }
 
-function cupBodies(built: BuiltBox, { request }: BoxTask): readonly Body[] {
+function cupBodies(built: FittedBox, { request }: BoxTask): readonly Body[] {
   const cup = terminalHole(built, request.fittings?.terminal)
   return cup === undefined ? [] : cupBody(cup.face, cup.hole, request.fittings?.terminal)
 }
 
 /** Everything in a box that has its place before the braces. */
-export function placedBodies(built: BuiltBox, resolved: BoxTask): readonly Body[] {
+export function placedBodies(built: FittedBox, resolved: BoxTask): readonly Body[] {
   const standing = [...hardwareBodies(built), ...cupBodies(built, resolved)]
   const size = resolved.request.fittings?.amplifier
   if (size === undefined) return standing

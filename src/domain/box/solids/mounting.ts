@@ -8,10 +8,11 @@ import { leftPart } from '../../../numeric/polygon.ts'
 import { DesignError } from '../../design-error.ts'
 import { present } from '../../present.ts'
 import type { PlaceOnPanel, RoundPort } from '../request/box-request.ts'
+import { driverFixing, USUAL_SCREW_COUNT } from '../request/driver-fixing.ts'
 import { type Face, findFace, type Inside, inFrame, onFace } from '../shell/face.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'
+import { tubeOuter } from '../slot/tube.ts'
 import { arrange } from './arrange.ts'
-import { driverFixing, USUAL_SCREW_COUNT } from './driver-fixing.ts'
 
 export interface MountedDriver {
   readonly kind: 'driver'
@@ -39,23 +40,6 @@ export type Mounted = MountedDriver | MountedTube
 
 /** Fit of a tube in its hole [m]. */
 const TUBE_FIT_M = 0.5e-3
-/** Wall of a tube whose outer diameter is not given [m]. */
-const TUBE_WALL_M = 3e-3
-
-export const tubeOuter = ({ outerDiameterM, innerDiameterM }: RoundPort): number =>
-  outerDiameterM ?? innerDiameterM + 2 * TUBE_WALL_M
-
-/** Length of a tube behind the inner face of its panel. @throws DesignError unless exactly one length is given */
-export function tubeInside({ lengthM, insideLengthM }: RoundPort, panelM: number): number {
-  if ((lengthM === undefined) === (insideLengthM === undefined)) {
-    throw new DesignError(lengthM === undefined ? 'missing-input' : 'conflicting-input', {
-      field: 'port.lengthM',
-      detail: 'Give the length of the tube either as a whole or as the part inside the box.'
-    })
-  }
-  return insideLengthM ?? Math.max(0, (lengthM ?? 0) - panelM)
-}
-
 interface Item {
   readonly label: string
   readonly field: string

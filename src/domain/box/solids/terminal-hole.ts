@@ -5,15 +5,15 @@ import { plus } from '../../../numeric/convex-distance.ts'
 import { bounds, centroid, type Polygon } from '../../../numeric/polygon.ts'
 import { insideDistance } from '../../../numeric/polygon-distance.ts'
 import { DesignError } from '../../design-error.ts'
-import type { BuiltBox } from '../layout/build-box.ts'
-import type { Clearance } from '../request/box-layout.ts'
 import type { PlaceOnPanel } from '../request/box-request.ts'
+import { USUAL_CUP_M, USUAL_CUP_M3 } from '../request/usual-cup.ts'
 import { type Face, findFace, inFrame, moved, onFace } from '../shell/face.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'
-import { unmirrored } from '../shell/slot-plane.ts'
+import { unmirrored } from '../slot/slot-plane.ts'
 import { type Body, hardwareBodies } from './bodies.ts'
 import { bodyGap } from './body-pairs.ts'
-import { clearanceRow } from './clearances.ts'
+import { type Clearance, clearanceRow } from './clearances.ts'
+import type { FittedBox } from './fitted-box.ts'
 import { block, drum, toDirection, toVector } from './solids.ts'
 
 type Terminal = NonNullable<BoxFittings['terminal']>
@@ -26,11 +26,6 @@ interface TerminalHole {
   readonly edgeM: number
   readonly webM: number
 }
-
-/** Round cups of the trade want a hole of about this size; common practice, no source [m]. */
-export const USUAL_CUP_M = 76e-3
-/** What such a cup takes of the air [m³]. */
-export const USUAL_CUP_M3 = 0.1e-3
 
 const rules = {
   edge: { needM: 20e-3, why: 'wood for the screws of the cup (common practice)' },
@@ -81,7 +76,7 @@ export function cupBody(face: Face, hole: CutOut, terminal: Terminal | undefined
 }
 
 /** Where the slot leaves the panel: the stretch between the end of the slot and the other edge. */
-function freeHeight({ port, inside }: BuiltBox, clear: Polygon, panel: BarePanel): readonly [number, number] {
+function freeHeight({ port, inside }: FittedBox, clear: Polygon, panel: BarePanel): readonly [number, number] {
   const { low, high } = bounds(clear)
   if (port?.kind !== 'slot' || port.space.placed.axis !== inside.shell.axis || inside.shell.axis !== 'x')
     return [low, high]
@@ -94,7 +89,7 @@ function freeHeight({ port, inside }: BuiltBox, clear: Polygon, panel: BarePanel
 /** Shares of the free width and height at which a cup without a given centre is tried, the middle first. */
 const tryShares = [0.5, 0.25, 0.75, 0.15, 0.85]
 
-function roomAt(built: BuiltBox, face: Face, centre: PlaceOnPanel, half: { readonly u: number; readonly v: number }) {
+function roomAt(built: FittedBox, face: Face, centre: PlaceOnPanel, half: { readonly u: number; readonly v: number }) {
   const corners = [-1, 1].flatMap(i => [-1, 1].map(k => ({ x: centre.uM + i * half.u, y: centre.vM + k * half.v })))
   const isRound = half.u === half.v
   const edgeM = isRound
@@ -121,7 +116,7 @@ function toRectangle(du: number, dv: number, { u, v }: { readonly u: number; rea
  * On the back, or where asked. Without a centre: the middle first, then wherever the wood round the hole suffices and the cup
  * stands clear of what is behind the panel; where no place has both, the one that lacks least.
  */
-export function terminalHole(built: BuiltBox, terminal: Terminal | undefined): TerminalHole | undefined {
+export function terminalHole(built: FittedBox, terminal: Terminal | undefined): TerminalHole | undefined {
   if (terminal === undefined) return undefined
   const { shape, half } = outline(terminal)
   const prism = built.inside.shell.axis === 'z'
@@ -143,7 +138,7 @@ export function terminalHole(built: BuiltBox, terminal: Terminal | undefined): T
 }
 
 /** Centres at which a cup is tried on the part of a panel that the slot leaves free. */
-function places(built: BuiltBox, { clear }: Face, panel: BarePanel): readonly PlaceOnPanel[] {
+function places(built: FittedBox, { clear }: Face, panel: BarePanel): readonly PlaceOnPanel[] {
   const { left, width } = bounds(clear)
   const [low, high] = freeHeight(built, clear, panel)
   const middle = centroid(clear)

@@ -1,8 +1,7 @@
 /** A tube with one elbow: straight in, a quarter turn, and on beside the wall it would have met. */
-import type { Clearance } from '../request/box-layout.ts'
 import { type Inside, moved, roomAhead } from '../shell/face.ts'
 import type { Direction3 } from '../shell/panel.ts'
-import { clearanceRow, clearanceRules } from './clearances.ts'
+import { type Clearance, clearanceRow, clearanceRules } from './clearances.ts'
 import type { MountedTube } from './mounting.ts'
 
 interface ElbowRoute {

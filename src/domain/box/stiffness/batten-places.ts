@@ -3,10 +3,10 @@ import { plus, type Vector3, vector } from '../../../numeric/convex-distance.ts'
 import { edgeLine, interiorAngle, type Point2, type Polygon } from '../../../numeric/polygon.ts'
 import { contains, rayLength } from '../../../numeric/polygon-distance.ts'
 import { insetPolygon } from '../../../numeric/polygon-inset.ts'
-import type { BuiltBox } from '../layout/build-box.ts'
 import { inBox } from '../shell/shell-panels.ts'
 import type { Body } from '../solids/bodies.ts'
 import { overlaps } from '../solids/body-pairs.ts'
+import type { FittedBox } from '../solids/fitted-box.ts'
 import { block, toVector } from '../solids/solids.ts'
 import { type FreeFace, type Span, slotWalls, spansOf, takesBattens } from './free-face.ts'
 
@@ -47,13 +47,13 @@ interface Lie {
 }
 
 interface FaceSite {
-  readonly built: BuiltBox
+  readonly built: FittedBox
   readonly face: FreeFace
   readonly thicknessM: number
 }
 
 /** How far what stands before a wall keeps battens of its neighbours away: a batten of its own, or a slot. */
-function keptFrom({ port }: BuiltBox, covered: readonly number[], wall: number): number {
+function keptFrom({ port }: FittedBox, covered: readonly number[], wall: number): number {
   const slotM = port?.kind === 'slot' && covered.includes(wall) ? port.space.heightM + port.space.wallM : 0
   return Math.max(BATTEN_HEIGHT_M, slotM) + PLAY_M
 }
@@ -64,7 +64,7 @@ function setBack(angleRad: number, keptM: number): number {
   return Math.max(keptM / Math.tan(angleRad / 2), keptM / Math.sin(angleRad))
 }
 
-function axisVectors(built: BuiltBox) {
+function axisVectors(built: FittedBox) {
   const { shell } = built.inside
   const point = ({ x, y }: Point2, along: number) => toVector(inBox(shell.axis, { x, y }, along))
   const flat = ({ x, y }: Point2) => point({ x, y }, 0)

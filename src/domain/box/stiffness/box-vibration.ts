@@ -1,9 +1,9 @@
 /** How stiff a built box is, face by face, and what still falls short. */
 import { type Caution, caution } from '../../caution.ts'
 import { present } from '../../present.ts'
-import type { BoxTask } from '../layout/box-task.ts'
-import type { BuiltBox } from '../layout/build-box.ts'
-import { type BracePlan, boxPressure, noBraces, placeBraces, wantedFrequency } from './brace-plan.ts'
+import type { BoxTask } from '../request/box-task.ts'
+import type { FittedBox } from '../solids/fitted-box.ts'
+import { type BracedTask, type BracePlan, boxPressure, noBraces, placeBraces, wantedFrequency } from './brace-plan.ts'
 import { bracingDefaults } from './defaults.ts'
 import { bareFrequencies, bracedFrequency, faceBending } from './face-strength.ts'
 
@@ -40,7 +40,7 @@ function conesM3({ request }: BoxTask): number {
   return (request.drivers ?? []).reduce((sum, { sdM2 = 0, xmaxM = 0, count = 1 }) => sum + sdM2 * xmaxM * count, 0)
 }
 
-export function boxVibration(built: BuiltBox, resolved: BoxTask): BoxVibration {
+export function boxVibration(built: FittedBox, resolved: BracedTask): BoxVibration {
   const plan: BracePlan = resolved.plan ?? noBraces
   const wantedHz = wantedFrequency(resolved)
   const pressurePa = boxPressure(resolved, built.netM3)

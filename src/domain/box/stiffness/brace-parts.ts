@@ -1,12 +1,12 @@
 /** Frames and battens as parts of the cut list and as bodies. */
 import type { Panel } from '../../../contract/boxes/panel.ts'
-import type { BoxTask } from '../layout/box-task.ts'
-import type { BuiltBox } from '../layout/build-box.ts'
+import type { BoxTask } from '../request/box-task.ts'
 import type { Body } from '../solids/bodies.ts'
 import { finishPanel } from '../solids/finish-panels.ts'
+import type { FittedBox } from '../solids/fitted-box.ts'
 import { BATTEN_HEIGHT_M, battenLengthM } from './batten-places.ts'
 import { frameBodies } from './brace-bodies.ts'
-import { noBraces, type PlacedBraces, placeBraces } from './brace-plan.ts'
+import { type BracedTask, noBraces, type PlacedBraces, placeBraces } from './brace-plan.ts'
 import { type Frame, framePanel } from './brace-windows.ts'
 
 function batten(name: string, length: number, { fixed, board }: BoxTask): Panel {
@@ -32,7 +32,7 @@ function batten(name: string, length: number, { fixed, board }: BoxTask): Panel 
   }
 }
 
-function bracesOf(built: BuiltBox, resolved: BoxTask): PlacedBraces {
+function bracesOf(built: FittedBox, resolved: BracedTask): PlacedBraces {
   const { plan, request } = resolved
   const given = plan === undefined || request.displacement?.bracesM3 !== undefined
   return placeBraces(built, resolved, given ? noBraces : plan)
@@ -54,7 +54,7 @@ const battensOf = ({ faces }: PlacedBraces) =>
     return all.map((each, i) => ({ ...each, name: `batten, ${face.name}${all.length > 1 ? ` ${i + 1}` : ''}` }))
   })
 
-export function braceParts(built: BuiltBox, resolved: BoxTask): readonly Panel[] {
+export function braceParts(built: FittedBox, resolved: BracedTask): readonly Panel[] {
   const { fixed, board } = resolved
   const braces = bracesOf(built, resolved)
   const names = frameNames(braces.frames)
@@ -65,7 +65,7 @@ export function braceParts(built: BuiltBox, resolved: BoxTask): readonly Panel[]
   return [...frames, ...battensOf(braces).map(each => batten(each.name, battenLengthM(each), resolved))]
 }
 
-export function braceBodies(built: BuiltBox, resolved: BoxTask): readonly Body[] {
+export function braceBodies(built: FittedBox, resolved: BracedTask): readonly Body[] {
   const braces = bracesOf(built, resolved)
   const names = frameNames(braces.frames)
   return [

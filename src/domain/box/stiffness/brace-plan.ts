@@ -1,10 +1,9 @@
 /** Which braces a box needs: frames across it and battens on its faces, so that the worst face falls least short. */
 import { present } from '../../present.ts'
-import type { BoxTask } from '../layout/box-task.ts'
-import type { BuiltBox } from '../layout/build-box.ts'
-import type { BraceAir } from '../layout/chambers.ts'
+import type { BoxTask } from '../request/box-task.ts'
 import type { Body } from '../solids/bodies.ts'
 import { overlaps } from '../solids/body-pairs.ts'
+import type { FittedBox } from '../solids/fitted-box.ts'
 import { placedBodies } from '../solids/fitting-places.ts'
 import { BATTEN_HEIGHT_M, type Batten, battenLengthM, placeBattens, type SpanBattens } from './batten-places.ts'
 import { frameBodies } from './brace-bodies.ts'
@@ -20,6 +19,18 @@ export interface BracePlan {
   readonly battens: Readonly<Record<string, number>>
 }
 
+/** A request with the braces that are to be set into its box. */
+export interface BracedTask extends BoxTask {
+  readonly plan?: BracePlan
+}
+
+/** Wood of the braces in each chamber; a box of one chamber has all of it in the rear [m³]. */
+export interface BraceAir {
+  readonly rearM3: number
+  readonly frontM3: number
+}
+export const noBraceAir: BraceAir = { rearM3: 0, frontM3: 0 }
+
 export const noBraces: BracePlan = { frames: 0, battens: {} }
 const MOST = 3
 
@@ -31,7 +42,7 @@ export interface PlacedBraces {
 
 /** Frames clear of what stands in the box; none where one of them finds no place. */
 function placeFrames(
-  built: BuiltBox,
+  built: FittedBox,
   { fixed }: BoxTask,
   count: number,
   others: readonly Body[]
@@ -61,12 +72,12 @@ function placeFrames(
 
 const placesOf = (frames: readonly Frame[]) => [...new Set(frames.map(({ placeM }) => placeM))]
 
-function bodiesOf({ inside }: BuiltBox, { fixed }: BoxTask, frames: readonly Frame[]): readonly Body[] {
+function bodiesOf({ inside }: FittedBox, { fixed }: BoxTask, frames: readonly Frame[]): readonly Body[] {
   return frames.map((frame, i) => frameBodies(inside, frame, fixed.thicknessM, `brace ${i + 1}`))
 }
 
 /** A plan in a box; what finds no place stands at its even one, and the clearances say what it meets. */
-export function placeBraces(built: BuiltBox, resolved: BoxTask, plan: BracePlan): PlacedBraces {
+export function placeBraces(built: FittedBox, resolved: BoxTask, plan: BracePlan): PlacedBraces {
   const others = Object.keys(plan.battens).length + plan.frames > 0 ? placedBodies(built, resolved) : []
   const frames = placeFrames(built, resolved, plan.frames, others) ?? []
   const standing = [...others, ...bodiesOf(built, resolved, frames)]
@@ -82,7 +93,7 @@ export function placeBraces(built: BuiltBox, resolved: BoxTask, plan: BracePlan)
 const battenVolume = (batten: Batten, thicknessM: number) => battenLengthM(batten) * thicknessM * BATTEN_HEIGHT_M
 
 /** Wood of placed braces in each chamber; battens stand in the rear one, or on the front, which is in the front one. */
-function woodOf({ frames, faces }: PlacedBraces, built: BuiltBox, { fixed }: BoxTask): BraceAir {
+function woodOf({ frames, faces }: PlacedBraces, built: FittedBox, { fixed }: BoxTask): BraceAir {
   const ahead = (face: FreeFace) => built.divider !== undefined && face.name === 'front'
   const frameM3 = (name: Frame['chamber']) =>
     frames.reduce((sum, { chamber, volumeM3 }) => sum + (chamber === name ? volumeM3 : 0), 0)
@@ -95,7 +106,7 @@ function woodOf({ frames, faces }: PlacedBraces, built: BuiltBox, { fixed }: Box
 }
 
 /** Volume of a plan in a box, before its braces give way to anything: moving them does not change their wood. */
-export function planVolume(built: BuiltBox, resolved: BoxTask, plan: BracePlan): BraceAir {
+export function planVolume(built: FittedBox, resolved: BoxTask, plan: BracePlan): BraceAir {
   const frames = placeFrames(built, resolved, plan.frames, []) ?? []
   const faces = freeFaces(built, placesOf(frames)).map(face => {
     const site = { built, face, thicknessM: resolved.fixed.thicknessM }
@@ -122,7 +133,7 @@ export const wantedFrequency = ({ request }: BoxTask) =>
 function shortfall(
   face: FreeFace,
   spans: readonly SpanBattens[],
-  { built, resolved, pressurePa }: { built: BuiltBox; resolved: BoxTask; pressurePa: number | undefined }
+  { built, resolved, pressurePa }: { built: FittedBox; resolved: BoxTask; pressurePa: number | undefined }
 ): number {
   const frequency = bracedFrequency(face, spans, built, resolved) / wantedFrequency(resolved)
   const bends = pressurePa === undefined ? 0 : faceBending(face, spans, resolved, pressurePa).largestM
@@ -139,7 +150,7 @@ interface Attempt {
 
 const STEPS = 200
 
-function withFrames(built: BuiltBox, resolved: BoxTask, count: number): Attempt | undefined {
+function withFrames(built: FittedBox, resolved: BoxTask, count: number): Attempt | undefined {
   const others = placedBodies(built, resolved)
   const frames = placeFrames(built, resolved, count, others)
   if (frames === undefined) return undefined
@@ -183,7 +194,7 @@ function isBetter(b: Attempt, a: Attempt): boolean {
  *
  * @source derived: lexicographic minimum of the shortfalls, each rounded up to half a per cent
  */
-export function planBraces(built: BuiltBox, resolved: BoxTask): BracePlan {
+export function planBraces(built: FittedBox, resolved: BoxTask): BracePlan {
   const attempts = Array.from({ length: MOST + 1 }, (_, count) => withFrames(built, resolved, count))
   const best = attempts.reduce<Attempt | undefined>((a, b) => {
     if (a === undefined || b === undefined) return a ?? b

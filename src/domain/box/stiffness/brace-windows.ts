@@ -7,7 +7,7 @@ import type { Inside } from '../shell/face.ts'
 import { profilePoint } from '../shell/face.ts'
 import { clearLength } from '../shell/shell.ts'
 import { type BarePanel, inBox } from '../shell/shell-panels.ts'
-import { unmirrored } from '../shell/slot-plane.ts'
+import { unmirrored } from '../slot/slot-plane.ts'
 import type { BuiltSlot } from '../slot/slot-port.ts'
 import type { Mounted, MountedDriver } from '../solids/mounting.ts'
 

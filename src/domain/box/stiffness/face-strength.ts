@@ -1,8 +1,8 @@
 /** Each face of a box as a plate: where it rings with its braces and drivers, and how far it bends. */
 import { bounds } from '../../../numeric/polygon.ts'
-import type { BoxTask } from '../layout/box-task.ts'
-import type { BuiltBox } from '../layout/build-box.ts'
+import type { BoxTask } from '../request/box-task.ts'
 import { profilePoint } from '../shell/face.ts'
+import type { FittedBox } from '../solids/fitted-box.ts'
 import { type Batten, battenedFrequency, widestPart } from './batten.ts'
 import { BATTEN_HEIGHT_M, bendingShare, type SpanBattens } from './batten-places.ts'
 import { frequencyWithDrivers, type RingMass } from './driver-on-plate.ts'
@@ -33,7 +33,7 @@ function longSideUp({ xM, yM, rigidity, massPerAreaKgPerM2 }: Plate): Plate {
   return { xM: yM, yM: xM, rigidity: { x: rigidity.y, y: rigidity.x, twist: rigidity.twist }, massPerAreaKgPerM2 }
 }
 
-function ringsIn(face: FreeFace, span: Span, { inside }: BuiltBox): readonly RingMass[] {
+function ringsIn(face: FreeFace, span: Span, { inside }: FittedBox): readonly RingMass[] {
   return face.drivers.flatMap(({ driver, centre, face: own, at }) => {
     const { massKg, screwCircleDiameterM, cutOutDiameterM = 0 } = driver
     if (massKg === undefined) return []
@@ -64,7 +64,7 @@ const linesOf = ({ battens }: SpanBattens) =>
 export function bracedFrequency(
   face: FreeFace,
   spans: readonly SpanBattens[],
-  built: BuiltBox,
+  built: FittedBox,
   resolved: BoxTask
 ): number {
   return Math.min(

@@ -1,7 +1,7 @@
 /** Faces of a box free between the other panels, and the lines that hold them. */
 import { bounds, edgeLength, edgeLine, leftOf } from '../../../numeric/polygon.ts'
-import type { BuiltBox } from '../layout/build-box.ts'
 import { clearLength, wallOf } from '../shell/shell.ts'
+import type { FittedBox } from '../solids/fitted-box.ts'
 import type { Mounted, MountedDriver } from '../solids/mounting.ts'
 
 /** A face free between the other panels: along the axis of the box, and across. */
@@ -18,11 +18,11 @@ export interface FreeFace {
   readonly held: readonly number[]
 }
 
-const sameWall = ({ panels }: BuiltBox, wall: FreeFace['wall']) =>
+const sameWall = ({ panels }: FittedBox, wall: FreeFace['wall']) =>
   panels.filter(panel => panel.wall === wall).map(({ place }) => place)
 
 /** Walls of the box that a slot runs along, as edges of the profile; empty for one that runs in another plane. */
-export function slotWalls({ port, inside }: BuiltBox): readonly number[] {
+export function slotWalls({ port, inside }: FittedBox): readonly number[] {
   if (port?.kind !== 'slot' || port.space.placed.axis !== inside.shell.axis) return []
   const n = inside.inner.length
   const { plane, isMirrored } = port.space.placed
@@ -33,7 +33,7 @@ export function slotWalls({ port, inside }: BuiltBox): readonly number[] {
 }
 
 /** Drivers and tubes on the boards of a face. */
-function mountedOn(built: BuiltBox, wall: FreeFace['wall']): readonly Mounted[] {
+function mountedOn(built: FittedBox, wall: FreeFace['wall']): readonly Mounted[] {
   const places = sameWall(built, wall)
   return built.mounted.filter(({ face }) => places.includes(face.place))
 }
@@ -42,7 +42,7 @@ function mountedOn(built: BuiltBox, wall: FreeFace['wall']): readonly Mounted[] 
  * Where battens start on a face that has `reach` of a slot before it; nowhere beside drivers, tubes, a slot that crosses, or on
  * a face that a divider meets.
  */
-function battensFrom(built: BuiltBox, wall: FreeFace['wall'], here: readonly Mounted[], reach: number): number {
+function battensFrom(built: FittedBox, wall: FreeFace['wall'], here: readonly Mounted[], reach: number): number {
   const { port, inside, divider } = built
   const crosses = port?.kind === 'slot' && port.space.placed.axis !== inside.shell.axis
   const isParted = divider !== undefined && !(typeof wall === 'number' && isWhole(built, wall))
@@ -50,12 +50,12 @@ function battensFrom(built: BuiltBox, wall: FreeFace['wall'], here: readonly Mou
 }
 
 /** Whether a wall lies in one chamber: no corner of the divider lies on it. */
-function isWhole({ inside, divider }: BuiltBox, wall: number): boolean {
+function isWhole({ inside, divider }: FittedBox, wall: number): boolean {
   const line = edgeLine(inside.inner, wall)
   return divider?.parts.board.every(point => Math.abs(leftOf(line, point)) > 1e-9) ?? true
 }
 
-function freeWall(built: BuiltBox, wall: number, covered: readonly number[], frames: readonly number[]): FreeFace {
+function freeWall(built: FittedBox, wall: number, covered: readonly number[], frames: readonly number[]): FreeFace {
   const { shell, inner } = built.inside
   const own = wallOf(shell, wall)
   const slot = built.port?.kind === 'slot' && covered.includes(wall) ? built.port.space : undefined
@@ -74,7 +74,7 @@ function freeWall(built: BuiltBox, wall: number, covered: readonly number[], fra
   }
 }
 
-function freeCap(built: BuiltBox, end: 'low' | 'high'): FreeFace {
+function freeCap(built: FittedBox, end: 'low' | 'high'): FreeFace {
   const { shell, inner } = built.inside
   const { width, height } = bounds(inner)
   const here = mountedOn(built, end)
@@ -91,7 +91,7 @@ function freeCap(built: BuiltBox, end: 'low' | 'high'): FreeFace {
 }
 
 /** @param frames  places of the braces from the inner face of the low cap */
-export function freeFaces(built: BuiltBox, frames: readonly number[]): readonly FreeFace[] {
+export function freeFaces(built: FittedBox, frames: readonly number[]): readonly FreeFace[] {
   const covered = slotWalls(built)
   return [
     ...built.inside.shell.walls.map((_, wall) => freeWall(built, wall, covered, frames)),

@@ -1,6 +1,6 @@
 /** The shapes worth looking at: for each number of ports the smallest size that keeps the limit, and the one below it. */
 import { DesignError } from '../../design-error.ts'
-import type { PortShape } from '../port-friction.ts'
+import type { PortShape } from '../port-shape.ts'
 import { portSizingDefaults } from './defaults.ts'
 import { isFlat, round, slot } from './port-design.ts'
 import type { PortWish } from './port-sizing.ts'

@@ -2,9 +2,9 @@
 import { bounds, edgeLine, type Line, type Point2, type Polygon } from '../../../numeric/polygon.ts'
 import { DesignError } from '../../design-error.ts'
 import type { SlotPort } from '../request/box-request.ts'
-import type { SlotPlane } from '../slot/slot-run.ts'
-import type { Inside } from './face.ts'
-import { clearLength, type Shell, wallDepth, wallOf } from './shell.ts'
+import type { Inside } from '../shell/face.ts'
+import { clearLength, type Shell, wallDepth, wallOf } from '../shell/shell.ts'
+import type { SlotPlane } from './slot-run.ts'
 
 export interface PlacedPlane {
   readonly plane: SlotPlane

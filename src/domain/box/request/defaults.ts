@@ -1,6 +1,6 @@
 /** What stands in for absent fields of a box. */
 import type { DefaultTable } from '../../default.ts'
-import { USUAL_CUP_M } from '../solids/terminal-hole.ts'
+import { USUAL_CUP_M } from './usual-cup.ts'
 
 export const boxDefaults = {
   shape: { value: 'rectangular', unit: 'word', why: 'the plain case', source: 'practice' },

@@ -6,10 +6,9 @@ import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { type BoardProperties, boardProperties } from '../../material/board-properties.ts'
 import { portDefaults } from '../../port/defaults.ts'
-import type { ShellSizes } from '../shell/box-shell.ts'
-import type { BracePlan } from '../stiffness/brace-plan.ts'
 import { boxDefaults } from './defaults.ts'
 import { checkDrivers } from './driver-sizes.ts'
+import type { ShellSizes } from './shell-sizes.ts'
 
 export interface BoxTask {
   readonly request: BoxRequest
@@ -19,8 +18,6 @@ export interface BoxTask {
   /** Lean of the sloped face [rad]; absent when the depth at the lid is given instead. */
   readonly slopeRad?: number
   readonly sawStepM: number
-  /** Braces to be set into the box. */
-  readonly plan?: BracePlan
   readonly air: Air
   /** Sum of the end factors of the port. */
   readonly endFactor: number

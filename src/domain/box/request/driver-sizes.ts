@@ -3,13 +3,8 @@
 import type { BoxDriver } from '../../../contract/boxes/box-hardware.ts'
 import { DesignError } from '../../design-error.ts'
 import { inMm } from '../../digits.ts'
-import { driverFixing } from '../solids/driver-fixing.ts'
-import { boardsOf } from './displaced.ts'
-
-interface Boards {
-  readonly thicknessM: number
-  readonly frontLayers: number
-}
+import { type Boards, boardsOf } from './boards-of-face.ts'
+import { driverFixing } from './driver-fixing.ts'
 
 /** Wood that stays under a rebate [m]; common practice, no source. */
 const UNDER_REBATE_M = 6e-3

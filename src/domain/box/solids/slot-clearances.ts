@@ -1,12 +1,11 @@
 /** Drivers beside a slot: motors and baskets against its plates. */
 import type { Point3 } from '../../../contract/boxes/panel.ts'
 import { insideDistance } from '../../../numeric/polygon-distance.ts'
-import type { Clearance } from '../request/box-layout.ts'
 import { profilePoint } from '../shell/face.ts'
-import { unmirrored } from '../shell/slot-plane.ts'
-import { clearanceRow, clearanceRules, rim } from '../solids/clearances.ts'
-import type { MountedDriver } from '../solids/mounting.ts'
-import type { BuiltSlot } from './slot-port.ts'
+import { unmirrored } from '../slot/slot-plane.ts'
+import type { BuiltSlot } from '../slot/slot-port.ts'
+import { type Clearance, clearanceRow, clearanceRules, rim } from './clearances.ts'
+import type { MountedDriver } from './mounting.ts'
 
 /** A basket only has to clear the plate. */
 const basketRule = { needM: 5e-3, why: 'the basket must clear the plate of the slot' }

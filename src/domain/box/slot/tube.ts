@@ -1,0 +1,33 @@
+/** A tube: its wall, its part behind the panel, the air it takes. */
+import { DesignError } from '../../design-error.ts'
+import { boardsOf } from '../request/boards-of-face.ts'
+import type { RoundPort } from '../request/box-request.ts'
+import type { BoxTask } from '../request/box-task.ts'
+
+/** Wall of a tube whose outer diameter is not given [m]. */
+const TUBE_WALL_M = 3e-3
+
+export const tubeOuter = ({ outerDiameterM, innerDiameterM }: RoundPort): number =>
+  outerDiameterM ?? innerDiameterM + 2 * TUBE_WALL_M
+
+/** Length of a tube behind the inner face of its panel. @throws DesignError unless exactly one length is given */
+export function tubeInside({ lengthM, insideLengthM }: RoundPort, panelM: number): number {
+  if ((lengthM === undefined) === (insideLengthM === undefined)) {
+    throw new DesignError(lengthM === undefined ? 'missing-input' : 'conflicting-input', {
+      field: 'port.lengthM',
+      detail: 'Give the length of the tube either as a whole or as the part inside the box.'
+    })
+  }
+  return insideLengthM ?? Math.max(0, (lengthM ?? 0) - panelM)
+}
+
+/** Board of the face a tube stands in [m]. */
+export const tubePanel = ({ fixed }: BoxTask, port: RoundPort): number => boardsOf(port, fixed)
+
+/** Air that tubes take which reach so far behind their panel [m³]. */
+export function tubeVolume(port: RoundPort, insideM: number): number {
+  const outer = tubeOuter(port)
+  const { flangeDiameterM = outer, flangeThicknessM = 0, count = 1 } = port
+  const flange = Math.max(0, flangeDiameterM ** 2 - outer ** 2) * flangeThicknessM
+  return count * (Math.PI / 4) * (outer ** 2 * insideM + flange)
+}
