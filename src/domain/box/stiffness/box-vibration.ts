@@ -4,8 +4,8 @@ import { present } from '../../present.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import type { FittedBox } from '../solids/fitted-box.ts'
 import { type BracedTask, type BracePlan, boxPressure, noBraces, placeBraces, wantedFrequency } from './brace-plan.ts'
+import { bracingDefaults } from './defaults.ts'
 import { bareFrequencies, bracedFrequency, faceBending } from './face-strength.ts'
-import { bracingTargets } from './vibration-targets.ts'
 
 interface FaceVibration {
   readonly face: string
@@ -58,7 +58,7 @@ export function boxVibration(built: FittedBox, resolved: BracedTask): BoxVibrati
       battens,
       builtHz,
       wantedHz,
-      passes: builtHz >= wantedHz && (bending?.largestM ?? 0) <= bracingTargets.deflectionM,
+      passes: builtHz >= wantedHz && (bending?.largestM ?? 0) <= bracingDefaults.deflectionM.value,
       ...(bending === undefined ? {} : { largestBendingM: bending.largestM, displacedM3: bending.displacedM3 })
     }
   })
@@ -82,7 +82,7 @@ export function vibrationCautions(
 ): readonly Caution[] {
   const low = faces.filter(({ builtHz }) => builtHz < wantedHz)
   const lowest = Math.min(...low.map(({ builtHz }) => builtHz))
-  const share = bracingTargets.volumeShare * 100
+  const share = bracingDefaults.volumeShare.value * 100
   return [
     ...(low.length === 0
       ? []

@@ -8,9 +8,9 @@ import { placedBodies } from '../solids/fitting-places.ts'
 import { BATTEN_HEIGHT_M, type Batten, battenLengthM, placeBattens, type SpanBattens } from './batten-places.ts'
 import { frameBodies } from './brace-bodies.ts'
 import { type Frame, framePlaces, framesAt } from './brace-windows.ts'
+import { bracingDefaults } from './defaults.ts'
 import { bracedFrequency, faceBending } from './face-strength.ts'
 import { type FreeFace, freeFaces } from './free-face.ts'
-import { bracingTargets } from './vibration-targets.ts'
 
 /** How many, not where: places follow from the sizes of the box. */
 export interface BracePlan {
@@ -127,7 +127,7 @@ export function boxPressure({ request, air }: BoxTask, netM3: number): number | 
 }
 
 export const wantedFrequency = ({ request }: BoxTask) =>
-  (request.bracing?.upperHz ?? bracingTargets.upperHz) * bracingTargets.frequencyRatio
+  (request.bracing?.upperHz ?? bracingDefaults.upperHz.value) * bracingDefaults.frequencyRatio.value
 
 /** Of what is wanted of a face the part that is missing: in frequency or in stiffness, the worse of both; 0 where it passes. */
 function shortfall(
@@ -137,7 +137,7 @@ function shortfall(
 ): number {
   const frequency = bracedFrequency(face, spans, built, resolved) / wantedFrequency(resolved)
   const bends = pressurePa === undefined ? 0 : faceBending(face, spans, resolved, pressurePa).largestM
-  return Math.max(0, 1 - Math.min(frequency, bracingTargets.deflectionM / Math.max(bends, 1e-12)))
+  return Math.max(0, 1 - Math.min(frequency, bracingDefaults.deflectionM.value / Math.max(bends, 1e-12)))
 }
 
 interface Attempt {
