@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import type { BoxRequest } from '../../../src/contract/boxes/box-panels.ts'
 import { layOutBox } from '../../../src/domain/box/layout/lay-out-box.ts'
+import { slotPath } from '../../../src/domain/box/slot/slot-path.ts'
 import { heightAtMouth, slotRun } from '../../../src/domain/box/slot/slot-run.ts'
 import { gapEnd, gapEndTable, mitreShortening, wallSlotEnd } from '../../../src/domain/port/bends.ts'
 import { lengthForTuning, tuningHz } from '../../../src/domain/port/port-tuning.ts'
@@ -94,7 +95,7 @@ describe('bends and ends of a slot', () => {
 
 describe('a slot that folds up the back', () => {
   const plane = { inner: rectangle(0.344, 0.364), front: 3, frontM: 0.018 }
-  const run = slotRun(plane, { heightM: 0.04, wallM: 0.018 }, 2, 0.572)
+  const run = slotRun(slotPath(plane, { heightM: 0.04, wallM: 0.018 }, 2), 0.572)
 
   it('has a centre line of front + depth + rise − height and takes 18.77715 L at 604 mm (closed form; cells of 2 mm)', () => {
     const rise = run.mouth.y

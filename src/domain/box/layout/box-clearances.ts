@@ -1,18 +1,18 @@
 /** All clearances of a box in one pass: things on faces against walls, and every two bodies against each other. */
 
+import type { BoxTask } from '../request/box-task.ts'
 import { chamberAt } from '../shell/divider.ts'
 import { moved, profilePoint } from '../shell/face.ts'
 import type { Body } from '../solids/bodies.ts'
 import { wallBodies } from '../solids/bodies.ts'
 import { pairClearances } from '../solids/body-pairs.ts'
 import { type Clearance, clearanceRows } from '../solids/clearances.ts'
-import { placedBodies } from '../solids/fitting-places.ts'
 import type { Mounted } from '../solids/mounting.ts'
 import { slotClearances } from '../solids/slot-clearances.ts'
-import { cupClearances, terminalHole } from '../solids/terminal-hole.ts'
+import { cupClearances } from '../solids/terminal-hole.ts'
 import { elbowClearances } from '../solids/tube-elbow.ts'
 import { braceBodies } from '../stiffness/brace-parts.ts'
-import type { BracedTask } from '../stiffness/brace-plan.ts'
+import type { BoxContents } from './box-contents.ts'
 import type { BuiltBox } from './build-box.ts'
 
 /** The chamber that lies behind the face of a thing. */
@@ -33,7 +33,11 @@ function isSaid(row: Clearance, rows: readonly Clearance[]): boolean {
 }
 const wallNames = ['front', 'back', 'top', 'bottom', 'left', 'right', 'wall ']
 
-export function boxClearances(built: BuiltBox, resolved: BracedTask): readonly Clearance[] {
+export function boxClearances(
+  built: BuiltBox,
+  resolved: BoxTask,
+  { standing, braces }: BoxContents
+): readonly Clearance[] {
   const { mounted, port } = built
   const chamber = chamberOf(built)
   const besideSlot =
@@ -41,15 +45,10 @@ export function boxClearances(built: BuiltBox, resolved: BracedTask): readonly C
   const bends = mounted.flatMap(each =>
     each.kind === 'tube' && each.port.elbowRadiusM !== undefined ? elbowClearances(chamber(each), each) : []
   )
-  const onFaces = [
-    ...clearanceRows(chamber, mounted),
-    ...besideSlot,
-    ...bends,
-    ...cupClearances(terminalHole(built, resolved.request.fittings?.terminal))
-  ]
+  const onFaces = [...clearanceRows(chamber, mounted), ...besideSlot, ...bends, ...cupClearances(standing.cup)]
   const bodies: readonly Body[] = [
-    ...placedBodies(built, resolved),
-    ...braceBodies(built, resolved),
+    ...standing.bodies,
+    ...braceBodies(braces, built.inside, resolved),
     ...wallBodies(built)
   ]
   const pairs = pairClearances(bodies).filter(row => !isSaid(row, onFaces))

@@ -17,6 +17,7 @@ import { standingWaves } from '../stiffness/standing-waves.ts'
 import { boxBasis, boxSources } from './box-basis.ts'
 import { boxCautions } from './box-cautions.ts'
 import { boxClearances } from './box-clearances.ts'
+import { boxContents } from './box-contents.ts'
 import { boxMass } from './box-mass.ts'
 import { boxParts } from './box-parts.ts'
 import { type BuiltBox, buildBox } from './build-box.ts'
@@ -53,7 +54,7 @@ const MOST_TURNS = 8
 function bracedBox(resolved: BracedTask): { readonly resolved: BracedTask; readonly built: BuiltBox } {
   let turn: { resolved: BracedTask; built: BuiltBox } = {
     resolved,
-    built: buildBox(resolved, solveSizes(resolved), 'outer')
+    built: buildBox(resolved, solveSizes(resolved))
   }
   const { bracing, displacement } = resolved.request
   if (bracing === undefined || displacement?.bracesM3 !== undefined) return turn
@@ -62,7 +63,7 @@ function bracedBox(resolved: BracedTask): { readonly resolved: BracedTask; reado
     const plan = joined(before, planBraces(turn.built, turn.resolved))
     if (samePlan(before, plan)) break
     const next = { ...resolved, plan }
-    turn = { resolved: next, built: buildBox(next, solveSizes(next), 'outer') }
+    turn = { resolved: next, built: buildBox(next, solveSizes(next)) }
   }
   return turn
 }
@@ -70,7 +71,8 @@ function bracedBox(resolved: BracedTask): { readonly resolved: BracedTask; reado
 function layoutOf(built: BuiltBox, resolved: BracedTask): BoxLayout {
   const { request, fixed, air } = resolved
   const [outer, inner] = [outerSize(built.sizes, built.inside.shell), innerSize(built.inside)]
-  const single = boxParts(built, resolved)
+  const contents = boxContents(built, resolved)
+  const single = boxParts(built, resolved, contents)
   const panels = gathered(single)
   const fit = boxFit(request.limits, outer)
   return {
@@ -80,11 +82,11 @@ function layoutOf(built: BuiltBox, resolved: BracedTask): BoxLayout {
     volume: volumeBalance(built, request.netVolumeM3),
     panels,
     boardAreaM2: panels.reduce((sum, panel) => sum + blankArea(panel) * panel.quantity, 0),
-    clearances: boxClearances(built, resolved),
+    clearances: boxClearances(built, resolved, contents),
     ...(built.port === undefined
       ? {}
       : { port: portLayout(built.port, airOfPort(built.netM3, built.chambers, built.port), { resolved }) }),
-    vibration: boxVibration(built, resolved),
+    vibration: boxVibration(built, resolved, contents.braces),
     standingWaves: standingWaves(inner, air.soundSpeedMPerS),
     ...present({ fit, chambers: built.chambers }),
     ...boxMass(single, built, resolved)

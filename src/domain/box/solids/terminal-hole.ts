@@ -10,7 +10,7 @@ import { USUAL_CUP_M, USUAL_CUP_M3 } from '../request/usual-cup.ts'
 import { type Face, findFace, inFrame, moved, onFace } from '../shell/face.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'
 import { unmirrored } from '../slot/slot-plane.ts'
-import { type Body, hardwareBodies } from './bodies.ts'
+import type { Body } from './bodies.ts'
 import { bodyGap } from './body-pairs.ts'
 import { type Clearance, clearanceRow } from './clearances.ts'
 import type { FittedBox } from './fitted-box.ts'
@@ -18,7 +18,7 @@ import { block, drum, toDirection, toVector } from './solids.ts'
 
 type Terminal = NonNullable<BoxFittings['terminal']>
 
-interface TerminalHole {
+export interface TerminalHole {
   readonly face: Face
   readonly panel: BarePanel
   readonly hole: CutOut
@@ -115,8 +115,14 @@ function toRectangle(du: number, dv: number, { u, v }: { readonly u: number; rea
 /**
  * On the back, or where asked. Without a centre: the middle first, then wherever the wood round the hole suffices and the cup
  * stands clear of what is behind the panel; where no place has both, the one that lacks least.
+ *
+ * @param inside  what stands in the box already
  */
-export function terminalHole(built: FittedBox, terminal: Terminal | undefined): TerminalHole | undefined {
+export function terminalHole(
+  built: FittedBox,
+  terminal: Terminal | undefined,
+  inside: readonly Body[]
+): TerminalHole | undefined {
   if (terminal === undefined) return undefined
   const { shape, half } = outline(terminal)
   const prism = built.inside.shell.axis === 'z'
@@ -124,7 +130,6 @@ export function terminalHole(built: FittedBox, terminal: Terminal | undefined): 
   const panel = built.panels.find(({ place }) => place === face.place)
   if (panel === undefined) return undefined
   const holeAt = (centre: PlaceOnPanel): CutOut => ({ purpose: 'terminal', label: 'terminal cup', ...centre, ...shape })
-  const inside = hardwareBodies(built)
   let best: { readonly found: TerminalHole; readonly lacksM: number } | undefined
   for (const centre of terminal.centre === undefined ? places(built, face, panel) : [terminal.centre]) {
     const found = { face, panel, hole: holeAt(centre), ...roomAt(built, face, centre, half) }

@@ -1,12 +1,12 @@
 /** Frames and battens as parts of the cut list and as bodies. */
 import type { Panel } from '../../../contract/boxes/panel.ts'
 import type { BoxTask } from '../request/box-task.ts'
+import type { Inside } from '../shell/face.ts'
 import type { Body } from '../solids/bodies.ts'
 import { finishPanel } from '../solids/finish-panels.ts'
-import type { FittedBox } from '../solids/fitted-box.ts'
-import { BATTEN_HEIGHT_M, battenLengthM } from './batten-places.ts'
+import { BATTEN_HEIGHT_M, battenBody, battenLengthM } from './batten-places.ts'
 import { frameBodies } from './brace-bodies.ts'
-import { type BracedTask, noBraces, type PlacedBraces, placeBraces } from './brace-plan.ts'
+import type { PlacedBraces } from './brace-plan.ts'
 import { type Frame, framePanel } from './brace-windows.ts'
 
 function batten(name: string, length: number, { fixed, board }: BoxTask): Panel {
@@ -32,12 +32,6 @@ function batten(name: string, length: number, { fixed, board }: BoxTask): Panel 
   }
 }
 
-function bracesOf(built: FittedBox, resolved: BracedTask): PlacedBraces {
-  const { plan, request } = resolved
-  const given = plan === undefined || request.displacement?.bracesM3 !== undefined
-  return placeBraces(built, resolved, given ? noBraces : plan)
-}
-
 /** Frames of two chambers bear the same number. */
 function frameNames(frames: readonly Frame[]): readonly string[] {
   const places = [...new Set(frames.map(({ placeM }) => placeM))]
@@ -54,24 +48,20 @@ const battensOf = ({ faces }: PlacedBraces) =>
     return all.map((each, i) => ({ ...each, name: `batten, ${face.name}${all.length > 1 ? ` ${i + 1}` : ''}` }))
   })
 
-export function braceParts(built: FittedBox, resolved: BracedTask): readonly Panel[] {
+export function braceParts(braces: PlacedBraces, inside: Inside, resolved: BoxTask): readonly Panel[] {
   const { fixed, board } = resolved
-  const braces = bracesOf(built, resolved)
   const names = frameNames(braces.frames)
   const frames = braces.frames.map((frame, i) => {
-    const { panel, holes } = framePanel(built.inside, frame, fixed.thicknessM, names[i] ?? 'brace')
+    const { panel, holes } = framePanel(inside, frame, fixed.thicknessM, names[i] ?? 'brace')
     return finishPanel(panel, board, holes)
   })
   return [...frames, ...battensOf(braces).map(each => batten(each.name, battenLengthM(each), resolved))]
 }
 
-export function braceBodies(built: FittedBox, resolved: BracedTask): readonly Body[] {
-  const braces = bracesOf(built, resolved)
+export function braceBodies(braces: PlacedBraces, inside: Inside, { fixed }: BoxTask): readonly Body[] {
   const names = frameNames(braces.frames)
   return [
-    ...braces.frames.map((frame, i) =>
-      frameBodies(built.inside, frame, resolved.fixed.thicknessM, names[i] ?? 'brace')
-    ),
-    ...battensOf(braces).map(({ name, body }) => ({ ...body, name }))
+    ...braces.frames.map((frame, i) => frameBodies(inside, frame, fixed.thicknessM, names[i] ?? 'brace')),
+    ...battensOf(braces).map(({ name, ...batten }) => battenBody(batten, name))
   ]
 }
