@@ -9,7 +9,9 @@ import type { BarePanel } from '../shell/shell-panels.ts'
 import { unmirrored } from '../slot/slot-plane.ts'
 import type { BuiltSlot } from '../slot/slot-port.ts'
 import type { FittedBox } from './fitted-box.ts'
+import { driverShape, elbowShape, tubeShape } from './hardware-shapes.ts'
 import type { MountedDriver, MountedTube } from './mounting.ts'
+import type { Shape } from './shape.ts'
 import { bars, block, type Disc, drum, toDirection, toVector } from './solids.ts'
 import { elbowRoute } from './tube-elbow.ts'
 
@@ -25,6 +27,10 @@ export interface Body {
   readonly name: string
   readonly kind: BodyKind
   readonly pieces: readonly Piece[]
+  /** How it looks; boards are shown as the parts they are. */
+  readonly shape?: Shape
+  /** The way it goes through its face from outside; what has a bend goes in before the last board. */
+  readonly inwards?: Vector3
 }
 
 /** Thickness of a flange, and least height of a motor, where nothing is given [m]. */
@@ -49,7 +55,8 @@ function roundBehind(face: Face, at: Point3, from: readonly [number, number], to
  * Flange before the board; basket from the hole to the motor, where the height of the motor is given; motor. A reversed driver
  * has basket and motor before the board, its flange under them.
  */
-function driverBody({ driver, face, at, label }: MountedDriver): Body {
+function driverBody(mounted: MountedDriver): Body {
+  const { driver, face, at, label } = mounted
   const { mountingDepthM, magnetDiameterM, magnetHeightM, cutOutDiameterM = 0, flangeDiameterM } = driver
   const { rebateDepthM: sunk = 0, mount } = driver
   const sign = mount === 'reversed' ? -1 : 1
@@ -69,13 +76,19 @@ function driverBody({ driver, face, at, label }: MountedDriver): Body {
     const motor = [sign * Math.max(from, motorAt), magnetDiameterM] as const
     if (rear > from) pieces.push({ what: 'motor', solid: roundBehind(face, at, motor, [sign * rear, magnetDiameterM]) })
   }
-  return { name: label, kind: 'driver', pieces }
+  return { name: label, kind: 'driver', pieces, shape: driverShape(mounted), inwards: toDirection(face.inwards) }
 }
 
 /** Slices of a bend; the body falls short of the true one by 0.2 % of its outer radius. */
 const SLICES = 12
 
-function elbowPieces(built: FittedBox, tube: MountedTube): readonly Convex[] {
+interface Elbow {
+  readonly pieces: readonly Convex[]
+  /** Square to the way, from the inner side of the panel to the inner mouth. */
+  readonly way: readonly Disc[]
+}
+
+function elbowOf(built: FittedBox, tube: MountedTube): Elbow {
   const { face, at, outerDiameterM: outer, port } = tube
   const radius = port.elbowRadiusM ?? 0
   const start = moved(at, face.inwards, face.thicknessM)
@@ -93,11 +106,13 @@ function elbowPieces(built: FittedBox, tube: MountedTube): readonly Convex[] {
     }
   }
   const slices = Array.from({ length: SLICES + 1 }, (_, i) => slice((i * Math.PI) / 2 / SLICES))
-  const bend = slices.slice(1).map((next, i) => drum(slices[i] as Disc, next))
   const last = slices[SLICES] as Disc
-  const first = firstM > 0 ? [drum(disc(start, inwards, outer), disc(bendFrom, inwards, outer))] : []
-  const second = secondM > 0 ? [drum(last, { ...last, centre: plus(last.centre, aside, secondM) })] : []
-  return [...first, ...bend, ...second]
+  const way = [
+    ...(firstM > 0 ? [disc(start, inwards, outer)] : []),
+    ...slices,
+    ...(secondM > 0 ? [{ ...last, centre: plus(last.centre, aside, secondM) }] : [])
+  ]
+  return { pieces: way.slice(1).map((next, i) => drum(way[i] as Disc, next)), way }
 }
 
 function tubeBody(built: FittedBox, tube: MountedTube): Body {
@@ -109,8 +124,16 @@ function tubeBody(built: FittedBox, tube: MountedTube): Body {
     const body = roundBehind(face, at, [face.thicknessM, outer], [end, outer])
     return flangeDiameterM > outer && flangeThicknessM > 0 ? [body, flange] : [body]
   }
-  const solids = port.elbowRadiusM === undefined ? straight() : elbowPieces(built, tube)
-  return { name: label, kind: 'tube', pieces: solids.map(solid => ({ solid })) }
+  const body = (solids: readonly Convex[], shape: Shape): Body => ({
+    name: label,
+    kind: 'tube',
+    pieces: solids.map(solid => ({ solid })),
+    shape
+  })
+  if (port.elbowRadiusM === undefined)
+    return { ...body(straight(), tubeShape(tube)), inwards: toDirection(face.inwards) }
+  const { pieces, way } = elbowOf(built, tube)
+  return body(pieces, elbowShape(tube, way))
 }
 
 /** Channel and plates of a slot as one: its air has to stay free as well. */

@@ -23,12 +23,17 @@ function amplifierOn(
   const { depthM } = size
   const [across, up] = turned ? [size.heightM, size.widthM] : [size.widthM, size.heightM]
   const middle = toVector(moved(onFace(face.place, at), face.inwards, face.thicknessM + depthM / 2))
-  const solid = block(middle, [
+  const halves = [
     { along: u, half: across / 2 },
     { along: v, half: up / 2 },
     { along: inwards, half: depthM / 2 }
-  ])
-  return { name: `amplifier inside, on the ${face.name}`, kind: 'amplifier', pieces: [{ solid }] }
+  ]
+  return {
+    name: `amplifier inside, on the ${face.name}`,
+    kind: 'amplifier',
+    pieces: [{ solid: block(middle, halves) }],
+    shape: { kind: 'block', middle, halves }
+  }
 }
 
 /** Faces tried in this order, and shares of the free sides at which it is tried. */

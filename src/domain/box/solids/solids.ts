@@ -2,7 +2,6 @@
 import type { Point3 } from '../../../contract/boxes/panel.ts'
 import { type Convex, cross, dot, minus, plus, unit, type Vector3, vector } from '../../../numeric/convex-distance.ts'
 import type { Polygon } from '../../../numeric/polygon.ts'
-import { leftPart } from '../../../numeric/polygon.ts'
 import { triangles } from '../../../numeric/triangles.ts'
 import type { Direction3 } from '../shell/panel.ts'
 import type { Shell } from '../shell/shell.ts'
@@ -92,32 +91,6 @@ function bar(axis: Shell['axis'], polygon: Polygon, from: number, to: number): C
 /** Any polygon of the profile plane along the axis of the box, in convex pieces. */
 export const bars = (axis: Shell['axis'], polygon: Polygon, from: number, to: number): readonly Convex[] =>
   triangles(polygon).map(each => bar(axis, each, from, to))
-
-interface Window {
-  readonly x: number
-  readonly y: number
-  readonly width: number
-  readonly height: number
-}
-
-/** The convex pieces of a polygon round a window: left of it, right of it, and between these below and above it. */
-export function roundWindow(polygon: Polygon, { x, y, width, height }: Window): readonly Polygon[] {
-  const [left, right, low, high] = [x - width / 2, x + width / 2, y - height / 2, y + height / 2]
-  const before = { at: { x: left, y: 0 }, along: { x: 0, y: 1 } }
-  const behind = { at: { x: right, y: 0 }, along: { x: 0, y: -1 } }
-  const middle = {
-    from: { at: { x: left, y: 0 }, along: { x: 0, y: -1 } },
-    to: { at: { x: right, y: 0 }, along: { x: 0, y: 1 } }
-  }
-  const below = { at: { x: 0, y: low }, along: { x: -1, y: 0 } }
-  const above = { at: { x: 0, y: high }, along: { x: 1, y: 0 } }
-  return triangles(polygon)
-    .flatMap(each => {
-      const between = leftPart(leftPart(each, middle.from), middle.to)
-      return [leftPart(each, before), leftPart(each, behind), leftPart(between, below), leftPart(between, above)]
-    })
-    .filter(piece => piece.length > 2)
-}
 
 /** A block square to a frame: its middle, half its size along three unit vectors. */
 export function block(middle: Vector3, halves: readonly { readonly along: Vector3; readonly half: number }[]): Convex {

@@ -64,15 +64,30 @@ export function cupBody(face: Face, hole: CutOut, terminal: Terminal | undefined
   const start = toVector(moved(at, face.inwards, face.thicknessM))
   const end = toVector(moved(at, face.inwards, face.thicknessM + depthM))
   const { diameterM, widthM = 0, heightM = 0 } = hole
-  const solid =
-    diameterM === undefined
-      ? block(plus(start, along, depthM / 2), [
-          { along: toDirection(face.place.uAxis), half: widthM / 2 },
-          { along: toDirection(face.place.vAxis), half: heightM / 2 },
-          { along, half: depthM / 2 }
-        ])
-      : drum({ centre: start, along, radius: diameterM / 2 }, { centre: end, along, radius: diameterM / 2 })
-  return [{ name: 'terminal cup', kind: 'cup', pieces: [{ solid }] }]
+  const name = 'terminal cup'
+  if (diameterM === undefined) {
+    const halves = [
+      { along: toDirection(face.place.uAxis), half: widthM / 2 },
+      { along: toDirection(face.place.vAxis), half: heightM / 2 },
+      { along, half: depthM / 2 }
+    ]
+    const middle = plus(start, along, depthM / 2)
+    const pieces = [{ solid: block(middle, halves) }]
+    return [{ name, kind: 'cup', pieces, shape: { kind: 'block', middle, halves }, inwards: along }]
+  }
+  const radius = diameterM / 2
+  const outline = [0, depthM].map(depth => ({ along: depth, radius }))
+  const closed = [{ along: 0, radius: 0 }, ...outline, { along: depthM, radius: 0 }]
+  const shape = { kind: 'turned', centre: start, along, outline: closed, isClosed: false } as const
+  return [
+    {
+      name,
+      kind: 'cup',
+      pieces: [{ solid: drum({ centre: start, along, radius }, { centre: end, along, radius }) }],
+      shape,
+      inwards: along
+    }
+  ]
 }
 
 /** Where the slot leaves the panel: the stretch between the end of the slot and the other edge. */

@@ -30,7 +30,7 @@ export interface Batten {
   readonly block: BattenBlock
 }
 
-/** A batten as a block in the box. */
+/** A batten as a block in the box: halves along it, across it, and away from its face. */
 interface BattenBlock {
   readonly middle: Vector3
   readonly halves: readonly { readonly along: Vector3; readonly half: number }[]
