@@ -1,6 +1,4 @@
 /** POST /v1/plans: the whole chain, from data sheets to a system that can be built and switched on. */
-import type { AmplifierMatch, AmplifierMatchRequest } from '../contract/amplifiers/amplifier-matching.ts'
-import type { CoilWiring, CoilWiringRequest } from '../contract/coils/coil-wiring.ts'
 import type { SourceId } from '../contract/sources/source.ts'
 import type { PlanCircuit } from '../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../contract/systems/plan-request.ts'
@@ -10,50 +8,26 @@ import { cautionSources } from '../domain/caution.ts'
 import type { Assumption, Outcome } from '../domain/outcome.ts'
 import { present } from '../domain/present.ts'
 import { planCautions } from './answer/plan-cautions.ts'
+import type { PlanParts } from './answer/plan-parts.ts'
 import { notAsAsked } from './answer/plan-promises.ts'
 import { type PlanSummary, planSummary } from './answer/plan-summary.ts'
 import { withStepCautions } from './answer/step-cautions.ts'
 import { planCircuit } from './electric/plan-circuit.ts'
-import type { FeederPart } from './electric/plan-feeder.ts'
 import { planLoad } from './electric/plan-load.ts'
-import { planSignal, type SignalPart } from './electric/plan-signal.ts'
-import { type CablePart, type CurrentPart, type FusePart, planSupply } from './electric/plan-supply.ts'
+import { planSignal } from './electric/plan-signal.ts'
+import { planSupply } from './electric/plan-supply.ts'
 import { planVoltageCautions } from './electric/plan-voltage.ts'
-import type { BoxPart } from './enclosure/plan-box.ts'
-import type { SizingPart } from './enclosure/plan-candidates.ts'
-import { type DriverPart, planDrivers } from './enclosure/plan-drivers.ts'
+import { planDrivers } from './enclosure/plan-drivers.ts'
 import { planEnclosure, type Tried } from './enclosure/plan-enclosure.ts'
 import { closedHighPass } from './enclosure/plan-high-pass.ts'
-import type { PortPart } from './enclosure/plan-port.ts'
-import type { ResponsePart } from './enclosure/plan-response.ts'
 import type { Part } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
 import { usual } from './request/plan-usual.ts'
 import { resolvedPlan } from './request/resolved-plan.ts'
 import { type BuildOrder, buildCautions, buildSources } from './work/build-order.ts'
 import { type CommissioningStep, commissioning } from './work/commissioning.ts'
-import { planBuild, type SheetsPart } from './work/plan-build.ts'
+import { planBuild } from './work/plan-build.ts'
 import { restraintSources } from './work/restraint.ts'
-
-/** Each part is what its own resource gives for its own request. */
-export interface PlanParts {
-  readonly matching: Part<AmplifierMatchRequest, AmplifierMatch>
-  readonly wiring: Part<CoilWiringRequest, CoilWiring>
-  readonly driver: DriverPart
-  readonly sizing: SizingPart
-  readonly port?: PortPart
-  readonly box: BoxPart
-  readonly response: ResponsePart
-  readonly sheets: SheetsPart
-  readonly current: CurrentPart
-  readonly cable: CablePart
-  readonly fuse: FusePart
-  /** At the test tone of full output. */
-  readonly feeder: FeederPart
-  /** At dense bass. */
-  readonly feederHeavy: FeederPart
-  readonly signal: SignalPart
-}
 
 export interface SystemPlan {
   readonly name?: string

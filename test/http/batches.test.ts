@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { inOrder } from '../../src/http/serving/batch.ts'
+import { inOrder } from '../../src/http/serving/batch/batch.ts'
 import { coils, listening } from '../support/service.ts'
 
 let service: Awaited<ReturnType<typeof listening>>

@@ -7,7 +7,7 @@ import type { Assumption } from '../../domain/outcome.ts'
 import type { BuildOrder } from '../../plan/work/build-order.ts'
 import type { ChartCurves, ChartLimits } from '../charts/response-charts.ts'
 import { type PaperUnits, significant } from '../draw/number-text.ts'
-import type { SystemWiring } from '../wiring/system-wiring.ts'
+import type { SystemWiring } from '../wiring/system-wiring-layout.ts'
 import type { DrawnWiring } from '../wiring/wiring-diagram.ts'
 
 export interface PaperFact {

@@ -1,8 +1,8 @@
 /** The distribution block and the branches behind it, each with its fuse, its cable and its way back. */
 import { ink } from '../draw/paper.ts'
 import { element, textAt } from '../draw/svg.ts'
-import type { SystemWiring, WiringBlock, WiringBranch } from './system-wiring.ts'
 import { alarm, bodyPoint, device, fuseLink, note, run } from './system-wiring-figures.ts'
+import type { SystemWiring, WiringBlock, WiringBranch } from './system-wiring-layout.ts'
 import { BASS_HEIGHT, BLOCK_WIDTH, OTHER_HEIGHT, type WiringLayout } from './system-wiring-layout.ts'
 
 const FUSE_X = 486

@@ -1,9 +1,8 @@
 /** From the battery to the amplifier or to the distribution block, and the way back. */
 import { ink } from '../draw/paper.ts'
 import { textAt } from '../draw/svg.ts'
-import type { SystemWiring } from './system-wiring.ts'
 import { alarm, bodyPoint, fitted, fuseLink, note, type Points, run } from './system-wiring-figures.ts'
-import type { WiringLayout } from './system-wiring-layout.ts'
+import type { SystemWiring, WiringLayout } from './system-wiring-layout.ts'
 
 const FUSE_X = 196
 const FUSE_WIDTH = 44

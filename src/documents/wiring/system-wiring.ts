@@ -3,52 +3,16 @@ import { ink } from '../draw/paper.ts'
 import { svgDocument, textAt } from '../draw/svg.ts'
 import { blockSide } from './system-wiring-block.ts'
 import { alarm, device, driversInBox, fitted, note, type Points, run, sign } from './system-wiring-figures.ts'
-import { BASS_HEIGHT, SECOND_HEIGHT, TOP, type WiringLayout, wiringLayout } from './system-wiring-layout.ts'
+import {
+  BASS_HEIGHT,
+  SECOND_HEIGHT,
+  type SystemWiring,
+  TOP,
+  type WiringBranch,
+  type WiringLayout,
+  wiringLayout
+} from './system-wiring-layout.ts'
 import { returnPath, trunk } from './system-wiring-trunk.ts'
-
-/** From the distribution block to one amplifier. */
-export interface WiringBranch {
-  /** Rating and type; absent when there is no fused branch. */
-  readonly fuse?: string
-  readonly positive: string
-  readonly negative: string
-}
-export interface WiringBlock {
-  readonly ways: readonly string[]
-  readonly bass: WiringBranch
-  readonly others: readonly (WiringBranch & { readonly amplifier: string })[]
-}
-
-export interface SystemWiring {
-  readonly battery: string
-  /** A second battery stands there; what leads to it is not drawn. */
-  readonly secondBattery?: string
-  /** Cables of the trunk side by side, each with its fuse. */
-  readonly runs: number
-  /** Rating and type; absent when the fuse could not be rated. */
-  readonly fuse?: string
-  readonly fusePlace?: string
-  readonly positive: string
-  readonly negative: string
-  /** `body`: both ends go to the body of the car; `cable`: a cable runs back to the battery. */
-  readonly returnBy: 'body' | 'cable'
-  /** Absent with one amplifier. */
-  readonly block?: WiringBlock
-  readonly amplifier: readonly string[]
-  readonly speakerWire: string
-  readonly load: string
-  readonly driverCount: number
-  /** How the coils are joined, a sentence each. */
-  readonly joints: readonly string[]
-  readonly source: string
-  readonly signal: string
-  /** What stands between that lead and the amplifier. */
-  readonly signalEnd?: string
-  /** Absent when the amplifier wakes by the signal. */
-  readonly turnOn?: string
-  /** What belongs to the system and is not in the drawing, a sentence each. */
-  readonly notDrawn: readonly string[]
-}
 
 function branchText(name: string, { fuse, positive, negative }: WiringBranch): string {
   return `From the block through ${fuse ?? 'no fuse'} and ${positive} to ${name}, minus by ${negative}.`

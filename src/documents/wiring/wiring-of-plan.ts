@@ -8,7 +8,7 @@ import type { BranchRun, PowerRun } from '../../plan/electric/plan-run.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import { figure, lengthText, type PaperUnits, runText } from '../draw/number-text.ts'
 import { resultOf } from '../draw/part-result.ts'
-import type { SystemWiring, WiringBlock, WiringBranch } from './system-wiring.ts'
+import type { SystemWiring, WiringBlock, WiringBranch } from './system-wiring-layout.ts'
 import type { DrawnWiring } from './wiring-diagram.ts'
 
 const turnOnTexts: Readonly<Record<string, string>> = {

@@ -1,8 +1,10 @@
 /** What an amplifier's data sheet says, and the power it gives into a load: published, or not known. */
+
 import type { AmplifierRating, AmplifierSheet } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { PowerFrom } from '../../contract/amplifiers/words.ts'
 import type { Assumptions } from '../assume.ts'
 import { present } from '../present.ts'
+import { powerAtSameVoltage } from './formulas.ts'
 import { believablePower } from './heat.ts'
 import { lowestBridged, requireOneStory, SAME_LOAD } from './rating-contradictions.ts'
 
@@ -94,7 +96,8 @@ function boundAbove(amplifier: ResolvedAmplifier, loadOhm: number, bridged: bool
   const [nearest] = below.toSorted((a, b) => b.loadOhm - a.loadOhm)
   if (nearest === undefined) return undefined
   const { loadOhm: ratedOhm, powerW: ratedPowerW } = nearest
-  return { powerW: (ratedPowerW * ratedOhm) / loadOhm, powerFrom: 'voltage-bound', ratedOhm, ratedPowerW }
+  const powerW = powerAtSameVoltage.of({ Pr: ratedPowerW, Zr: ratedOhm, Z: loadOhm })
+  return { powerW, powerFrom: 'voltage-bound', ratedOhm, ratedPowerW }
 }
 
 /**

@@ -1,6 +1,8 @@
 /** The voltage an amplifier shall give at full level, and what a meter reads with a quieter test tone. */
+
 import type { ToneLevel } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { Assumptions } from '../assume.ts'
+import { targetVoltage } from './formulas.ts'
 
 export interface GainTarget {
   /** Power into the load at full level [W]. */
@@ -28,7 +30,7 @@ export interface GainTarget {
  * @check  500 W, 4 Ω → 44.72 V; 500 W, 1 Ω → 22.36 V; 300 W, 2 Ω → 24.49 V; 75 W, 4 Ω → 17.32 V
  */
 export function gainTarget(powerW: number, loadOhm: number, bridged: boolean): GainTarget {
-  const targetVoltageV = Math.sqrt(powerW * loadOhm)
+  const targetVoltageV = targetVoltage.of({ P: powerW, Z: loadOhm })
   const split = bridged ? { channelVoltageV: targetVoltageV / 2, channelLoadOhm: loadOhm / 2 } : {}
   return { powerW, loadOhm, targetVoltageV, currentA: targetVoltageV / loadOhm, ...split }
 }

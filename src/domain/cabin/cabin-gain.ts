@@ -1,12 +1,21 @@
 /** What the car adds at the seat: the pressure-vessel model, or a curve that was measured in it. */
+
 import type { Cabin, CabinModel } from '../../contract/acoustics/cabin.ts'
 import type { SourceId } from '../../contract/sources/source.ts'
 import type { Assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { DesignError } from '../design-error.ts'
+import { explain } from '../formula.ts'
 import type { Basis } from '../outcome.ts'
 import type { MeasuredTransfer } from './cabin.ts'
-import { lowestModeHz, type PressureVessel, pressureVesselCornerHz, pressureVesselGainDb } from './pressure-vessel.ts'
+import { cabinCorner, cabinMode } from './formulas.ts'
+import {
+  lowestModeHz,
+  type PressureVessel,
+  pressureVesselCornerHz,
+  pressureVesselGainDb,
+  REFERENCE_DISTANCE_M
+} from './pressure-vessel.ts'
 
 /** Judgement values of the model; none has a published source. */
 const cabinDefaults = {
@@ -116,15 +125,10 @@ function modelCautions(vessel: PressureVessel, modeHz: number | undefined, highe
   return [caution('cabin-modes', message, { at: 'cabin', figures: { uncertaintyDb, limitHz, highestHz } })]
 }
 
-function cornerBasis(cabin: Cabin, soundSpeedMPerS: number, cornerHz: number): Basis {
-  const c = { symbol: 'c', value: soundSpeedMPerS, unit: 'm/s' }
-  const by = { quantity: 'cabin.cornerHz', value: cornerHz, unit: 'Hz' }
-  if (cabin.volumeM3 === undefined) {
-    const inputs = [c, { symbol: 'L', value: cabin.lengthM ?? 0, unit: 'm' }]
-    return { ...by, formula: 'c/(2*L)', inputs, source: 'morse-ingard-1968' }
-  }
-  const inputs = [c, { symbol: 'r', value: 1, unit: 'm' }, { symbol: 'V', value: cabin.volumeM3, unit: 'm3' }]
-  return { ...by, formula: 'c/(2*pi)*sqrt(2*pi*r/V)', inputs, source: 'cabin-corner' }
+function cornerBasis({ volumeM3: V, lengthM: L = 0 }: Cabin, c: number, cornerHz: number): Basis {
+  const quantity = 'cabin.cornerHz'
+  if (V === undefined) return explain(cabinMode, quantity, cornerHz, { c, L })
+  return explain(cabinCorner, quantity, cornerHz, { c, r: REFERENCE_DISTANCE_M, V })
 }
 
 /**

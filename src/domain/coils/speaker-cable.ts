@@ -1,4 +1,5 @@
 /** The cable between amplifier and box: the thinnest that is cool enough and loses little, and what its resistance does. */
+
 import type { SourceId } from '../../contract/sources/source.ts'
 import type { SpeakerCable, SpeakerCableRequest } from '../../contract/supply/speaker-cable.ts'
 import type { Assumptions } from '../assume.ts'
@@ -9,9 +10,12 @@ import { type CableSize, cableSize } from '../circuit/cable/cable-size.ts'
 import { type ConductorLaw, conductorLaw, conductorOhmPerM } from '../circuit/cable/conductor-resistance.ts'
 import { DesignError } from '../design-error.ts'
 import { inDigits } from '../digits.ts'
+import { qesFactor } from '../driver/series-resistance.ts'
+import { explain } from '../formula.ts'
 import type { Basis } from '../outcome.ts'
 import { present } from '../present.ts'
-import { cableLossDb, dampingFactorAtLoad, outputOhm, qesFactor } from './cable-effects.ts'
+import { cableLossDb, dampingFactorAtLoad, outputOhm } from './cable-effects.ts'
+import { cableLoss, cableShare } from './formulas.ts'
 
 /** Common practice, no source: these sizes are sold as speaker cable, and this much of the load may be in the wire. */
 const speakerCableJudgement = {
@@ -43,25 +47,10 @@ export const speakerCableSources = [
 
 export function speakerCableBasis(loadOhm: number | undefined, cable: SpeakerCable | undefined): readonly Basis[] {
   if (loadOhm === undefined || cable === undefined) return []
-  const load = { symbol: 'Z', value: loadOhm, unit: 'Ω' }
-  const loop = { symbol: 'Rw', value: cable.loopOhm, unit: 'Ω' }
+  const given = { Z: loadOhm, Rw: cable.loopOhm }
   return [
-    {
-      quantity: 'cable.lossDb',
-      formula: '20*log10(Z/(Z+Rw))',
-      inputs: [load, loop],
-      value: cable.lossDb,
-      unit: 'dB',
-      source: 'kirchhoff-networks'
-    },
-    {
-      quantity: 'cable.resistancePercent',
-      formula: '100*Rw/Z',
-      inputs: [load, loop],
-      value: cable.resistancePercent,
-      unit: '%',
-      source: 'speaker-cable-practice'
-    }
+    explain(cableLoss, 'cable.lossDb', cable.lossDb, given),
+    explain(cableShare, 'cable.resistancePercent', cable.resistancePercent, given)
   ]
 }
 
@@ -75,7 +64,7 @@ interface Limits {
 
 function judge(size: CableSize, law: ConductorLaw, lengthM: number, limits: Limits, at: string): SpeakerCableCandidate {
   const loopOhm = 2 * lengthM * conductorOhmPerM(size, law, 20)
-  const resistancePercent = (100 * loopOhm) / limits.loadOhm
+  const resistancePercent = cableShare.of({ Z: limits.loadOhm, Rw: loopOhm })
   const { ampacityA } = ampacity(size, law.material, { ...limits, bundledConductors: 1 }, at)
   const row = {
     designation: size.designation,

@@ -1,7 +1,7 @@
 /** What the walls and ends of a port take from the flow: for the response of the box it is built into. */
 import type { PortMouth } from '../../contract/ports/words.ts'
 import type { Air } from '../air/air.ts'
-import type { PortShape } from './sizing/port-design.ts'
+import type { PortShape } from './port-shape.ts'
 
 /** Viscosity of air at 20 °C [Pa·s]; it hardly depends on pressure. From memory. */
 const VISCOSITY_PA_S = 1.81e-5

@@ -2,13 +2,6 @@
 import type { SignalSetup } from '../../contract/signals/signal-result.ts'
 import type { SignalSetupRequest } from '../../contract/signals/signal-setup.ts'
 import type { SourceId } from '../../contract/sources/source.ts'
-import {
-  type GainTarget,
-  gainTarget,
-  type MeterReading,
-  meterReading,
-  voltageGainDb
-} from '../amplifier/gain-target.ts'
 import { ratingFault, requireContinuous } from '../amplifier/power-rating.ts'
 import { touchVoltageCautions } from '../amplifier/touch-voltage.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
@@ -16,61 +9,17 @@ import type { Caution } from '../caution.ts'
 import type { Basis, Outcome } from '../outcome.ts'
 import { present } from '../present.ts'
 import { signalSteps } from './commissioning.ts'
-import { type Crossover, crossover, filterLossDb, toneFrequency } from './crossover.ts'
+import { crossover } from './crossover.ts'
+import { type GainSetting, gainSetting } from './gain-setting.ts'
 import { signalBasis } from './signal-basis.ts'
 import { gainCautions, sourceCautions, turnOnCautions } from './signal-cautions.ts'
 import { signalJudgement } from './signal-judgement.ts'
 import { type InputLevel, inputLevel, type SignalSource } from './source-level.ts'
 import { type TurnOn, turnOn } from './turn-on.ts'
 
-export interface GainSetting extends GainTarget, MeterReading {
-  readonly toneHz: number
-  readonly boostDb: number
-  /** What filters left in the way take from the tone, as Butterworth [dB]. */
-  readonly filterLossDb: number
-  readonly meterVoltageWithFiltersV: number
-  /** Voltage gain from the input at full source level to the target [dB]. */
-  readonly voltageGainDb?: number
-}
-
 interface SignalStage {
   readonly stage: string
   readonly levelV: number
-}
-
-function gainSetting(
-  request: SignalSetupRequest,
-  filters: Crossover,
-  input: InputLevel | undefined,
-  assumed: Assumptions
-): GainSetting {
-  const { amplifier, driversPowerW, tone = {} } = request
-  const bridged = assumed.or(amplifier.bridged, 'amplifier.bridged', false, 'a single channel, not a bridged pair')
-  const limitedBy = driversPowerW !== undefined && driversPowerW < amplifier.powerW ? 'drivers' : 'amplifier'
-  const target = gainTarget(
-    Math.min(amplifier.powerW, driversPowerW ?? Number.POSITIVE_INFINITY),
-    amplifier.loadOhm,
-    bridged
-  )
-  const boostDb = assumed.or(tone.boostDb, 'tone.boostDb', 0, 'equaliser and bass boost stay flat')
-  const toneHz = assumed.or(
-    tone.frequencyHz,
-    'tone.frequencyHz',
-    toneFrequency(filters),
-    '50 Hz, or the middle of the band where 50 Hz is not half an octave inside it'
-  )
-  const reading = meterReading(target, tone, boostDb, assumed)
-  const loss = filterLossDb(filters, toneHz)
-  return {
-    ...target,
-    limitedBy,
-    ...reading,
-    toneHz,
-    boostDb,
-    filterLossDb: loss,
-    meterVoltageWithFiltersV: reading.meterVoltageV * 10 ** (loss / 20),
-    ...(input === undefined ? {} : { voltageGainDb: voltageGainDb(target.targetVoltageV, input.levelV) })
-  }
 }
 
 const sourceNames: Readonly<Record<SignalSource['kind'], string>> = {

@@ -1,10 +1,12 @@
 /** The voltage a music source delivers, and what the way to the amplifier makes of it. */
+
 import type {
   AmplifierInput,
   DigitalSource,
   LineLevelSource,
   SpeakerLevelSource
 } from '../../contract/signals/signal-setup.ts'
+import { targetVoltage } from '../amplifier/formulas.ts'
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
 import { signalJudgement } from './signal-judgement.ts'
@@ -58,7 +60,7 @@ function speakerVoltage({ levelV, powerW, loadOhm }: SpeakerLevelSource): number
     })
   }
   if (levelV !== undefined) return levelV
-  if (byPower) return Math.sqrt(powerW * loadOhm)
+  if (byPower) return targetVoltage.of({ P: powerW, Z: loadOhm })
   throw new DesignError('missing-input', {
     field: powerW === undefined ? 'source.levelV' : 'source.loadOhm',
     detail: 'A loudspeaker output needs levelV, or its continuous powerW with the loadOhm it is rated for.'

@@ -3,7 +3,6 @@ import { createRequire } from 'node:module'
 import { pathToFileURL } from 'node:url'
 import { Piscina } from 'piscina'
 import { DesignError } from '../../domain/design-error.ts'
-import type { Settings } from '../serving/settings.ts'
 import type { Answer } from '../wire/operation.ts'
 import { ClientGone, Refusal } from '../wire/refusal.ts'
 import type { Task, TaskOutcome } from './task.ts'
@@ -17,7 +16,13 @@ export interface Work {
   readonly close: () => Promise<void>
 }
 
-type Sizes = Pick<Settings, 'workers' | 'workerHeapMb' | 'workQueueMax' | 'workTimeoutMs'>
+/** What the settings of the service say about its workers. */
+interface Sizes {
+  readonly workers: number
+  readonly workerHeapMb: number
+  readonly workQueueMax: number
+  readonly workTimeoutMs: number
+}
 
 /** From sources the threads need the same loader as the tests and scripts; from dist they need none. */
 function threadOptions() {

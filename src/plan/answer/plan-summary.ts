@@ -6,8 +6,8 @@ import type { Caution } from '../../domain/caution.ts'
 import { inDigits } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
-import type { PlanParts } from '../plan-system.ts'
 import type { Part } from '../request/part.ts'
+import type { PlanParts } from './plan-parts.ts'
 
 /** `incomplete`: a part was refused. `stop`: a caution says do not build or switch this on. */
 type Verdict = 'ready' | 'take-care' | 'incomplete' | 'stop'

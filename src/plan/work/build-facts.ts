@@ -2,8 +2,7 @@
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
 import { HEAVY_BOX_KG } from '../../domain/box/layout/lift.ts'
-import type { BuildFacts } from './build-order.ts'
-import { closingPanel } from './closing-panel.ts'
+import { type ClosingPanel, closingPanel } from './closing-panel.ts'
 
 interface BuildChoice {
   readonly sheetCount: number
@@ -51,4 +50,28 @@ export function buildFacts({ panels, massKg, boardMassKg }: BoxLayout, choice: B
     roundingRadiusM: roundingOf(panels),
     closing: closingPanel(panels) ?? { name: 'front', openingM: 0, reachM: 0, reachable: false }
   }
+}
+/** What the order of work depends on. */
+
+export interface BuildFacts {
+  readonly panelCount: number
+  readonly sheetCount: number
+  readonly cutOutCount: number
+  /** Layers of the baffle. */
+  readonly frontLayers: number
+  readonly port: 'none' | 'round' | 'slot'
+  readonly braceCount: number
+  /** Angles of the sloped edges, each once [°]. */
+  readonly bevelsDeg?: readonly number[]
+  /** Braces with a window are frames; the others are plain battens. */
+  readonly braceWindows: boolean
+  /** Up to which outer edges may be rounded; 0: they stay sharp. */
+  readonly roundingRadiusM: number
+  readonly lined: boolean
+  readonly covered: boolean
+  readonly driverCount: number
+  readonly driverMassKg?: number
+  /** More than two should lift: the drivers go in when the box stands in the car. */
+  readonly heavy: boolean
+  readonly closing: ClosingPanel
 }

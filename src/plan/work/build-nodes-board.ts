@@ -1,5 +1,5 @@
 /** Steps on flat board: cutting, holes, sub-assemblies that close nothing. */
-import type { BuildFacts } from './build-order.ts'
+import type { BuildFacts } from './build-facts.ts'
 import { type BuildNode, step } from './build-step.ts'
 
 const machine = 'Extractor and mask on; ear and eye protection; no gloves or loose sleeves near a turning blade.'

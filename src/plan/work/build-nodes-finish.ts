@@ -1,6 +1,6 @@
 /** Steps from the closed box to the box that stands in the car. */
 import { inMm } from '../../domain/digits.ts'
-import type { BuildFacts } from './build-order.ts'
+import type { BuildFacts } from './build-facts.ts'
 import { type BuildNode, step } from './build-step.ts'
 
 const dayMinutes = 24 * 60

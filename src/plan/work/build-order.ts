@@ -1,35 +1,11 @@
 /** The order of work for one box, as steps with tools, times and checks. */
 import type { SourceId } from '../../contract/sources/source.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
+import type { BuildFacts } from './build-facts.ts'
 import { assemblyNodes } from './build-nodes-assembly.ts'
 import { boardNodes } from './build-nodes-board.ts'
 import { finishNodes } from './build-nodes-finish.ts'
 import { type BuildNode, type BuildStep, inOrder } from './build-step.ts'
-import type { ClosingPanel } from './closing-panel.ts'
-
-/** What the order of work depends on. */
-export interface BuildFacts {
-  readonly panelCount: number
-  readonly sheetCount: number
-  readonly cutOutCount: number
-  /** Layers of the baffle. */
-  readonly frontLayers: number
-  readonly port: 'none' | 'round' | 'slot'
-  readonly braceCount: number
-  /** Angles of the sloped edges, each once [°]. */
-  readonly bevelsDeg?: readonly number[]
-  /** Braces with a window are frames; the others are plain battens. */
-  readonly braceWindows: boolean
-  /** Up to which outer edges may be rounded; 0: they stay sharp. */
-  readonly roundingRadiusM: number
-  readonly lined: boolean
-  readonly covered: boolean
-  readonly driverCount: number
-  readonly driverMassKg?: number
-  /** More than two should lift: the drivers go in when the box stands in the car. */
-  readonly heavy: boolean
-  readonly closing: ClosingPanel
-}
 
 export interface BuildOrder {
   readonly steps: readonly BuildStep[]

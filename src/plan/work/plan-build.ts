@@ -20,8 +20,8 @@ import type { BillDriver } from './bill-box.ts'
 import { capacitorRows } from './bill-capacitor.ts'
 import { billOfMaterials } from './bill-of-materials.ts'
 import type { BillCable } from './bill-power.ts'
-import { buildFacts } from './build-facts.ts'
-import { type BuildFacts, type BuildOrder, buildOrder } from './build-order.ts'
+import { type BuildFacts, buildFacts } from './build-facts.ts'
+import { type BuildOrder, buildOrder } from './build-order.ts'
 import { restraint } from './restraint.ts'
 
 /** The sheet most dealers cut from, where the table of boards knows none. Common practice, no source. */

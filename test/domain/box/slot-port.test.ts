@@ -4,8 +4,9 @@ import type { BoxRequest } from '../../../src/contract/boxes/box-panels.ts'
 import { layOutBox } from '../../../src/domain/box/layout/lay-out-box.ts'
 import { slotPath } from '../../../src/domain/box/slot/slot-path.ts'
 import { heightAtMouth, slotRun } from '../../../src/domain/box/slot/slot-run.ts'
-import { gapEnd, gapEndTable, mitreShortening, wallSlotEnd } from '../../../src/domain/port/bends.ts'
-import { lengthForTuning, tuningHz } from '../../../src/domain/port/port-tuning.ts'
+import { mitreShortening } from '../../../src/domain/port/bends.ts'
+import { fullWidthSlotEndM, gapEnd, gapEndTable } from '../../../src/domain/port/end-correction.ts'
+import { endLengthM, lengthForTuning, tuningHz } from '../../../src/domain/port/port-length.ts'
 import { signedArea } from '../../../src/numeric/polygon.ts'
 
 const rectangle = (width: number, height: number) => [
@@ -73,7 +74,7 @@ describe('bends and ends of a slot', () => {
     [0.1, 1.2221]
   ] as const) {
     it(`has an inner end of ${relaxed} heights in a space ${1 / share} times as high`, () =>
-      expect(Math.abs(wallSlotEnd(share) - relaxed)).toBeLessThan(1e-3))
+      expect(Math.abs(fullWidthSlotEndM(share, 1) / share - relaxed)).toBeLessThan(1e-3))
   }
 
   it('reads the gap table at its rows, between them and beyond', () => {
@@ -236,7 +237,8 @@ describe('a slot in the wrong place', () => {
 it('gives the length for a tuning and the tuning for that length', () => {
   const opening = { areaM2: 0.012, count: 2, endFactor: 1.463 }
   const lengthM = lengthForTuning(opening, 36, 0.07, 343.21)
-  expect(tuningHz(opening, lengthM, 0.07, 343.21)).toBeCloseTo(36, 10)
+  const effectiveM = lengthM + endLengthM(opening.areaM2, opening.endFactor)
+  expect(tuningHz(effectiveM, 0.07, opening, 343.21)).toBeCloseTo(36, 10)
 })
 
 describe('a straight slot in a box with a sloped front', () => {

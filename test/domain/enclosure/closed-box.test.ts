@@ -39,7 +39,7 @@ describe('closed box', () => {
     expect(alpha).toBe(2)
     expectPrinted(fcHz, '51.9615')
     expectPrinted(qtc, '0.715067')
-    expectPrinted(closedBoxVolumeM3({ fsHz: 30, qts: 0.412844, vasM3: 0.06 }, Math.SQRT1_2), '0.0310305')
+    expectPrinted(closedBoxVolumeM3({ qts: 0.412844, vasM3: 0.06 }, Math.SQRT1_2), '0.0310305')
   })
 
   it('returns to the volume it came from', () => {

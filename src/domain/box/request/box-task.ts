@@ -4,7 +4,7 @@ import { type Air, airOf, standardAir } from '../../air/air.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { type BoardProperties, boardProperties } from '../../material/board-properties.ts'
-import { FLANGED_FREE } from '../../port/port-tuning.ts'
+import { conventionalEnds } from '../../port/end-correction.ts'
 import { checkDrivers } from './driver-sizes.ts'
 import type { ShellSizes } from './shell-sizes.ts'
 import { USUAL_CUP_M } from './usual-cup.ts'
@@ -130,8 +130,9 @@ function withCup(request: BoxRequest, assume: Assumptions): BoxRequest {
 }
 
 function endFactorOf({ port }: BoxRequest, assume: Assumptions): number {
-  if (port === undefined) return FLANGED_FREE
-  return assume.or(port.endFactor, 'port.endFactor', FLANGED_FREE, 'one end flanged, one free')
+  const usual = conventionalEnds('free', 'flanged')
+  if (port === undefined) return usual
+  return assume.or(port.endFactor, 'port.endFactor', usual, 'one end flanged, one free')
 }
 
 /** @throws DesignError `missing-input`, `conflicting-input`, `out-of-range` */

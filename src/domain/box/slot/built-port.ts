@@ -1,6 +1,6 @@
 /** A port of given length, or of the length that a tuning wants with the air that is left. */
 import { DesignError } from '../../design-error.ts'
-import { lengthForTuning, type Opening } from '../../port/port-tuning.ts'
+import { type EndedOpening, lengthForTuning } from '../../port/port-length.ts'
 import type { BoxPort, RoundPort } from '../request/box-request.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import type { Inside } from '../shell/face.ts'
@@ -37,7 +37,7 @@ function buildTube(resolved: BoxTask, port: RoundPort, lengthM: number | undefin
   return { kind: 'round', port, lengthM: lengthM ?? insideM + panelM, insideM, takenM3, fits: true }
 }
 
-export function openingOf(port: BoxPort, endFactor: number, widthM: number): Opening {
+export function openingOf(port: BoxPort, endFactor: number, widthM: number): EndedOpening {
   return port.kind === 'round'
     ? { areaM2: (Math.PI / 4) * port.innerDiameterM ** 2, count: port.count ?? 1, endFactor }
     : { areaM2: widthM * port.heightM, count: 1, endFactor }
@@ -73,7 +73,7 @@ interface Takes {
 /** What a port makes of a length, and the length it may not go below. */
 interface Way {
   readonly leastM: number
-  readonly opening: Opening
+  readonly opening: EndedOpening
   /** As near as it goes, where it finds no place. */
   readonly takes: (lengthM: number) => Takes
   readonly build: (lengthM: number, lenient: boolean) => BuiltPort
@@ -152,6 +152,11 @@ export function buildPort(context: PortContext): BuiltPort | undefined {
 }
 
 /** The length a slot that found no place would have needed, for the refusal. */
-function wantedLength(found: BuiltPort, { freeM3, resolved }: PortContext, opening: Opening, wantedHz: number): number {
+function wantedLength(
+  found: BuiltPort,
+  { freeM3, resolved }: PortContext,
+  opening: EndedOpening,
+  wantedHz: number
+): number {
   return lengthForTuning(opening, wantedHz, freeM3 - found.takenM3, resolved.air.soundSpeedMPerS) + cutOff(found)
 }

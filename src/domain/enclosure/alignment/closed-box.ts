@@ -43,7 +43,7 @@ export function closedBox({ fsHz, qts, vasM3 }: BoxedDriver, netVolumeM3: number
  * @source Small 1972, as above
  * @check  Qtc 0.70710678, Qts 0.412844, Vas 60 L → 31.0305 L
  */
-export function closedBoxVolumeM3({ qts, vasM3 }: BoxedDriver, qtc: number): number {
+export function closedBoxVolumeM3({ qts, vasM3 }: Pick<BoxedDriver, 'qts' | 'vasM3'>, qtc: number): number {
   if (!(qtc > qts)) {
     throw new DesignError('out-of-range', {
       field: 'wanted.qtc',

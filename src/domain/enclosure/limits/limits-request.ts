@@ -1,4 +1,4 @@
-import { portSpeeds } from '../../air-speed.ts'
+import { portSpeeds } from '../../port/air-speed.ts'
 import type { CoilMetal } from './coil-heating.ts'
 
 /** Coil to magnet to air; without it the rise at rated power is assumed. */

@@ -9,6 +9,7 @@ import {
   resistanceRatio,
   steadyCoilC
 } from './coil-heating.ts'
+import { heatCompression } from './formulas.ts'
 import { coilHeat } from './hot-system.ts'
 import { type HeatingRequest, limitDefaults } from './limits-request.ts'
 
@@ -50,8 +51,8 @@ function heatPath(system: ResponseSystem, heating: HeatingRequest, assume: Assum
 }
 
 /** 20 lg of cold over hot total resistance: the pressure of the mass-controlled band goes with 1/(Re + Rg). */
-function plateauLossDb({ groupOhm, sourceOhm }: ResponseSystem, ratio: number): number {
-  return 20 * Math.log10((groupOhm * ratio + sourceOhm) / (groupOhm + sourceOhm))
+function plateauLossDb({ groupOhm: Rcold, sourceOhm: Rg }: ResponseSystem, ratio: number): number {
+  return heatCompression.of({ Rhot: Rcold * ratio, Rcold, Rg })
 }
 
 function warmingOf(system: ResponseSystem, heating: HeatingRequest, heat: CoilHeat, path: HeatPath, by: Thermal) {

@@ -4,11 +4,11 @@ import type { Air } from '../../air/air.ts'
 import type { Assumptions } from '../../assume.ts'
 import type { Branch, Chamber, Place } from '../../network/network.ts'
 import { OUTSIDE } from '../../network/network.ts'
+import { conventionalEnds } from '../../port/end-correction.ts'
+import { endLengthM, equivalentRadiusM, tuningHz } from '../../port/port-length.ts'
 import { present } from '../../present.ts'
+import { radiatorTuning } from './formulas.ts'
 import { echoLossless } from './lossless.ts'
-
-/** One end flush with a flange, one end free: 0.85 + 0.613. */
-const DEFAULT_END_FACTOR = 1.463
 
 interface Port {
   readonly count: number
@@ -40,20 +40,16 @@ export interface ChamberParts {
   readonly lossHz: number
 }
 
-/**
- * Tuning of a volume with ports.
- *
- *   fb = c/(2π)·√(n·S/((L + k·r)·V))    r = √(S/π) of one port
- *
- * @source Helmholtz resonator; end factors 0.85 flanged (Rayleigh, 8/3π, from memory) and 0.613 free (Levine & Schwinger 1948, abstract read)
- * @check  c 343.2, 60 L, d 0.1 m, L 0.3 m, k 1.435 → 32.41 Hz
- */
 function portOf(request: PortRequest, volumeM3: number, air: Air, assume: Assumptions, at: string): Port {
   const ends = endLengths(request, assume, at)
-  const tuningHz =
-    (air.soundSpeedMPerS / (2 * Math.PI)) *
-    Math.sqrt((ends.count * request.areaM2) / (ends.effectiveLengthM * volumeM3))
-  return { areaM2: request.areaM2, lengthM: request.lengthM, ...ends, tuningHz }
+  const { areaM2, lengthM } = request
+  const opening = { count: ends.count, areaM2 }
+  return {
+    areaM2,
+    lengthM,
+    ...ends,
+    tuningHz: tuningHz(ends.effectiveLengthM, volumeM3, opening, air.soundSpeedMPerS)
+  }
 }
 
 /** Effective length, physical length plus the end factor times the radius of one port; a slot counts as a circle of equal area. */
@@ -62,11 +58,15 @@ export function endLengths({ areaM2, lengthM, ...given }: PortRequest, assume: A
   const endFactor = assume.or(
     given.endFactor,
     `${at}.endFactor`,
-    DEFAULT_END_FACTOR,
+    conventionalEnds('free', 'flanged'),
     'one end flush with a panel (0.85), one end free (0.613)'
   )
-  const radiusM = Math.sqrt(areaM2 / Math.PI)
-  return { count, endFactor, radiusM, effectiveLengthM: lengthM + endFactor * radiusM }
+  return {
+    count,
+    endFactor,
+    radiusM: equivalentRadiusM(areaM2),
+    effectiveLengthM: lengthM + endLengthM(areaM2, endFactor)
+  }
 }
 
 /**
@@ -88,7 +88,13 @@ function radiatorsOf(
   const { areaM2, massKg, complianceMPerN } = request
   const resonanceHz = 1 / (2 * Math.PI * Math.sqrt(massKg * complianceMPerN))
   const vasM3 = count * air.stiffnessPa * areaM2 ** 2 * complianceMPerN
-  return { count, areaM2, resonanceHz, vasM3, tuningHz: resonanceHz * Math.sqrt(1 + vasM3 / volumeM3) }
+  return {
+    count,
+    areaM2,
+    resonanceHz,
+    vasM3,
+    tuningHz: radiatorTuning.of({ fp: resonanceHz, Vap: vasM3, V: volumeM3 })
+  }
 }
 
 function portBranch(port: Port, from: Place, to: Place, lossQ: number | undefined, air: Air): Branch {

@@ -4,7 +4,8 @@ import { logarithmicGrid } from '../../../numeric/grid.ts'
 import type { Solution } from '../../network/solution.ts'
 import { type PointSolver, pressureQuantity } from '../model/extremes.ts'
 import { pointSolver, type ResponseSystem, solveGrid } from '../model/response-system.ts'
-import { plateauPressure, pressureScale } from './scalars.ts'
+import { plateauPressure } from './plateau.ts'
+import { pressureScale } from './scalars.ts'
 
 const grid = Float64Array.from(logarithmicGrid(3, 600, 128))
 

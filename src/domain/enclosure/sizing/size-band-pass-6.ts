@@ -5,6 +5,7 @@ import { simplexMinimum } from '../../../numeric/simplex-minimum.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { inDigits } from '../../digits.ts'
+import { effectiveLengthM } from '../../port/port-length.ts'
 import type { EnclosureRequest } from '../model/request.ts'
 import type { CandidateResponse } from './sizing.ts'
 import type { SizingProblem } from './sizing-problem.ts'
@@ -104,10 +105,10 @@ function strayed({ boxed, request, volumeFactor }: SizingProblem, chambers: Cham
 
 function enclosureOf(kind: SixthOrderKind, problem: SizingProblem, chambers: Chambers): EnclosureRequest {
   const { air, driver, openedLeakQ: leakQ } = problem
-  const areaM2 = driver.sdM2 / 2
+  const opening = { count: 1, areaM2: driver.sdM2 / 2 }
   const chamber = (netVolumeM3: number, tuningHz: number) => {
-    const lengthM = (areaM2 * air.soundSpeedMPerS ** 2) / (netVolumeM3 * (2 * Math.PI * tuningHz) ** 2)
-    return { netVolumeM3, leakQ, port: { count: 1, areaM2, lengthM, endFactor: 0 } }
+    const lengthM = effectiveLengthM(tuningHz, netVolumeM3, opening, air.soundSpeedMPerS)
+    return { netVolumeM3, leakQ, port: { ...opening, lengthM, endFactor: 0 } }
   }
   return {
     kind,

@@ -2,6 +2,7 @@
 
 import type { AlignmentId } from '../../../contract/enclosures/words.ts'
 import { inDigits } from '../../digits.ts'
+import { effectiveLengthM } from '../../port/port-length.ts'
 import { present } from '../../present.ts'
 import { flatBoxFit } from '../alignment/power-law-fits.ts'
 import { levelDb } from '../alignment/rational-response.ts'
@@ -145,9 +146,9 @@ function candidateOf(problem: SizingProblem, box: VentedBox, alignment: Alignmen
 
 /** Any lumped port of the right mass sounds the same; its real size is the business of the port. */
 function tunedOpening({ air, driver }: SizingProblem, volumeM3: number, tuningHz: number, lossQ: number | undefined) {
-  const areaM2 = driver.sdM2 / 4
-  const lengthM = (areaM2 * air.soundSpeedMPerS ** 2) / (volumeM3 * (2 * Math.PI * tuningHz) ** 2)
-  return { count: 1, areaM2, lengthM, endFactor: 0, ...present({ lossQ }) }
+  const opening = { count: 1, areaM2: driver.sdM2 / 4 }
+  const lengthM = effectiveLengthM(tuningHz, volumeM3, opening, air.soundSpeedMPerS)
+  return { ...opening, lengthM, endFactor: 0, ...present({ lossQ }) }
 }
 
 function qualityReasons({ boxed, openedLossPerQ }: SizingProblem): readonly Reason[] {

@@ -4,6 +4,7 @@ import { type Air, airOf } from '../../air/air.ts'
 import type { Assumptions } from '../../assume.ts'
 import { assumptions } from '../../assume.ts'
 import { type Driver, driverOf } from '../../driver/driver.ts'
+import { qesFactor } from '../../driver/series-resistance.ts'
 import type { Solution } from '../../network/solution.ts'
 import { present } from '../../present.ts'
 import type { BoxedDriver } from '../alignment/closed-box.ts'
@@ -15,7 +16,7 @@ import { highestLevelDb, passBandOf } from '../model/pass-band.ts'
 import type { EnclosureRequest } from '../model/request.ts'
 import { DISTANCE_M, pointSolver, type ResponseSystem, responseSystem, solveGrid } from '../model/response-system.ts'
 import { groupDelayCurve } from '../response/curves.ts'
-import { plateauPressure } from '../response/scalars.ts'
+import { plateauPressure } from '../response/plateau.ts'
 import type { CandidateResponse } from './sizing.ts'
 import { COMPARED_HZ, USUAL_LEAK_Q } from './sizing-judgement.ts'
 
@@ -54,7 +55,7 @@ export function sizingProblem(request: SizingRequest, assume: Assumptions): Sizi
     0,
     'cable and amplifier without resistance'
   )
-  const qes = driver.qes * (1 + (sourceOhm * count) / inSeries ** 2 / driver.coil.reOhm)
+  const qes = driver.qes * qesFactor((sourceOhm * count) / inSeries ** 2, driver.coil.reOhm)
   const boxed = {
     fsHz: driver.fsHz,
     qts: (driver.qms * qes) / (driver.qms + qes),

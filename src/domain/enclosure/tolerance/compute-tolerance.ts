@@ -6,7 +6,9 @@ import { type Assumptions, assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { CELSIUS_ZERO_K } from '../../constants.ts'
 import { DesignError } from '../../design-error.ts'
+import { identityFormula } from '../../driver/formulas.ts'
 import { givenDriverCautions } from '../../driver/given-driver-cautions.ts'
+import { explain } from '../../formula.ts'
 import type { Basis, Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
 import type { SystemRequest } from '../model/request.ts'
@@ -162,26 +164,12 @@ function withinXmax({ system }: Sample, figures: readonly Figures[]): number | u
 }
 
 function basisOf({ system }: Sample): readonly Basis[] {
-  const { fsHz, mmsKg, cmsMPerN, qts, qms, qes } = system.driver
-  const input = (symbol: string, value: number, unit: string) => ({ symbol, value, unit })
-  const source = 'small-1972-direct-radiator'
+  const { fsHz, mmsKg: Mms, cmsMPerN: Cms, qts, qms: Qms, qes: Qes } = system.driver
+  const resonance = identityFormula('resonance', 'fsHz')
+  const totalQ = identityFormula('total-q', 'qts')
   return [
-    {
-      quantity: 'figures.driverResonance.nominalHz',
-      formula: '1/(2*pi*sqrt(Mms*Cms))',
-      inputs: [input('Mms', mmsKg, 'kg'), input('Cms', cmsMPerN, 'm/N')],
-      value: fsHz,
-      unit: 'Hz',
-      source
-    },
-    {
-      quantity: 'figures.driverTotalQ.nominal',
-      formula: '1/(1/Qms+1/Qes)',
-      inputs: [input('Qms', qms, '1'), input('Qes', qes, '1')],
-      value: qts,
-      unit: '1',
-      source
-    }
+    ...(resonance ? [explain(resonance, 'figures.driverResonance.nominalHz', fsHz, { Mms, Cms })] : []),
+    ...(totalQ ? [explain(totalQ, 'figures.driverTotalQ.nominal', qts, { Qms, Qes })] : [])
   ]
 }
 

@@ -1,6 +1,7 @@
 /** The shapes worth looking at: for each number of ports the smallest size that keeps the limit, and the one below it. */
 import { DesignError } from '../../design-error.ts'
-import { isFlat, type PortShape, round, slot } from './port-design.ts'
+import type { PortShape } from '../port-shape.ts'
+import { isFlat, round, slot } from './port-design.ts'
 import { FLATTEST_SLOT, LOWEST_SLOT_M, MOST_PORTS, roundDiametersM, SLOT_STEP_M } from './port-judgement.ts'
 import type { PortWish } from './port-sizing.ts'
 

@@ -1,9 +1,9 @@
 /** What a person should know before cutting a port. */
 
 import type { PortSizing } from '../../../contract/ports/port-sizing.ts'
-import { airSpeedLevel } from '../../air-speed.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { inDigits } from '../../digits.ts'
+import { airSpeedLevel } from '../air-speed.ts'
 import type { PortSetting } from './port-design.ts'
 import { LARGE_PORT_SHARE, RESONANCE_CLEAR } from './port-judgement.ts'
 

@@ -15,6 +15,7 @@ import { filteredSolver } from '../../network/filtered-solver.ts'
 import type { Branch } from '../../network/network.ts'
 import { emptySolution } from '../../network/solution.ts'
 import { networkSolver } from '../../network/solver.ts'
+import { effectiveLengthM } from '../port-length.ts'
 import { displacementRuleAreaM2, RULE_SPEED_SHARE } from './displacement-rule.ts'
 import { HIGH_PASS_SHARE, USUAL_LEAK_Q } from './port-judgement.ts'
 import type { PortDemand } from './port-sizing.ts'
@@ -141,9 +142,9 @@ function ventedNetwork(
   const { netVolumeM3 } = request
   const measured = 'opened boxes of 25 to 100 L measure 5 to 10 (Small 1973)'
   const leakQ = assume.or(request.leakQ, 'leakQ', USUAL_LEAK_Q, measured)
-  const areaM2 = driver.sdM2
-  const lengthM = (areaM2 * air.soundSpeedMPerS ** 2) / (netVolumeM3 * (2 * Math.PI * tuningHz) ** 2)
-  const rear = { netVolumeM3, leakQ, port: { count: 1, areaM2, lengthM, endFactor: 0 } }
+  const opening = { count: 1, areaM2: driver.sdM2 }
+  const lengthM = effectiveLengthM(tuningHz, netVolumeM3, opening, air.soundSpeedMPerS)
+  const rear = { netVolumeM3, leakQ, port: { ...opening, lengthM, endFactor: 0 } }
   return presetNetwork({ kind: 'vented', rear }, driver, wiring, air, assumptions())
 }
 

@@ -3,29 +3,14 @@ import type { EndModel, EndSituation, PortMouth, SlotWalls } from '../../../cont
 import type { Air } from '../../air/air.ts'
 import { inDigits, inMm } from '../../digits.ts'
 import { present } from '../../present.ts'
+import { mitreExtraM } from '../bends.ts'
 import { conventionalEndFactor, exactEndFactor, fullWidthSlotEndM, slotEndM } from '../end-correction.ts'
 import { flaredEndM } from '../flare.ts'
 import { hydraulicDiameterM, lossFactor, wallFrictionQ } from '../port-friction.ts'
-import {
-  effectiveLengthM,
-  equivalentRadiusM,
-  mitreExtraM,
-  pipeResonanceHz,
-  tuningHz,
-  waveguideTuningRatio
-} from '../port-length.ts'
+import { effectiveLengthM, equivalentRadiusM, pipeResonanceHz, tuningHz, waveguideTuningRatio } from '../port-length.ts'
+import type { PortShape } from '../port-shape.ts'
 import { FLATTEST_SLOT, LARGE_PORT_SHARE, LOWEST_SLOT_M, RESONANCE_CLEAR, RESONANCE_CLOSE } from './port-judgement.ts'
 import type { PortDemand, PortDesign } from './port-sizing.ts'
-
-export interface PortShape {
-  readonly kind: 'round' | 'slot'
-  readonly count: number
-  readonly areaM2: number
-  /** In the plane of a bend: the diameter, or the height of a slot. */
-  readonly depthM: number
-  /** Of a slot. */
-  readonly widthM?: number
-}
 
 export interface PortSetting {
   readonly air: Air

@@ -2,27 +2,20 @@
 import type { PortSizing, PortSizingRequest } from '../../../contract/ports/port-sizing.ts'
 import type { SourceId } from '../../../contract/sources/source.ts'
 import { type Air, airOf } from '../../air/air.ts'
-import { portSpeeds } from '../../air-speed.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import { isComputable } from '../../computable.ts'
 import { DesignError } from '../../design-error.ts'
 import { givenDriverCautions } from '../../driver/given-driver-cautions.ts'
 import type { Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
+import { portSpeeds } from '../air-speed.ts'
 import { equivalentRadiusM, tuningHz } from '../port-length.ts'
+import type { PortShape } from '../port-shape.ts'
 import { portBasis } from './port-basis.ts'
 import { portShapes } from './port-candidates.ts'
 import { portCautions } from './port-cautions.ts'
 import { coneAreaM2, portDemand } from './port-demand.ts'
-import {
-  effectiveOfM,
-  type PortSetting,
-  type PortShape,
-  physicalLengthM,
-  portDesign,
-  round,
-  slot
-} from './port-design.ts'
+import { effectiveOfM, type PortSetting, physicalLengthM, portDesign, round, slot } from './port-design.ts'
 import { STRAIGHT_SHARE, USUAL_LOW_PASS_HZ } from './port-judgement.ts'
 import type { PortDesign, PortWish } from './port-sizing.ts'
 import { type Room, waysOut } from './ways-out.ts'

@@ -1,11 +1,13 @@
 /** What would fit where the port that is wanted does not, each way computed. */
 
 import { bisect } from '../../../numeric/bisect.ts'
-import { portSpeeds } from '../../air-speed.ts'
 import { inDigits, inMm } from '../../digits.ts'
 import { present } from '../../present.ts'
-import { effectiveLengthM, equivalentRadiusM, mitreExtraM, tuningHz } from '../port-length.ts'
-import { effectiveOfM, isFlat, type PortSetting, type PortShape, physicalLengthM, slot } from './port-design.ts'
+import { portSpeeds } from '../air-speed.ts'
+import { mitreExtraM } from '../bends.ts'
+import { effectiveLengthM, equivalentRadiusM, tuningHz } from '../port-length.ts'
+import type { PortShape } from '../port-shape.ts'
+import { effectiveOfM, isFlat, type PortSetting, physicalLengthM, slot } from './port-design.ts'
 import { CHEEKED_SLOT, SMALLER_BOX_SHARE } from './port-judgement.ts'
 import type { PortWayOut } from './port-sizing.ts'
 

@@ -1,13 +1,13 @@
 /** GET /v1/problems, /v1/cautions and the reference tables: fixed for a version, so anybody may keep them. */
 import type { FastifyInstance, FastifySchema } from 'fastify'
 import Type, { type TSchema } from 'typebox'
-import { ref } from '../../contract/field/component.ts'
-import { referenceTables } from '../reference/reference-tables.ts'
-import { Refusal } from '../wire/refusal.ts'
+import { ref } from '../../../contract/field/component.ts'
+import { referenceTables } from '../../reference/reference-tables.ts'
+import { Refusal } from '../../wire/refusal.ts'
+import { type FixedText, fixedText, sendCacheable } from '../etag.ts'
+import { negotiated, refusals } from '../operation-routes.ts'
 import { CautionCatalogueBody, CautionKindBody, ProblemCatalogue, ProblemKindBody } from './catalogue-schema.ts'
 import { cautionList, problemList } from './catalogues.ts'
-import { type FixedText, fixedText, sendCacheable } from './etag.ts'
-import { negotiated, refusals } from './operation-routes.ts'
 
 interface Reading {
   readonly path: string

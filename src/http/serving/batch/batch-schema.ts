@@ -1,9 +1,9 @@
 /** Schemas of a batch: many calls in one, each with its own answer or problem. */
 import Type from 'typebox'
-import { component, ref } from '../../contract/field/component.ts'
-import { choice, count, label, list } from '../../contract/field/quantities.ts'
-import { operations } from '../operations.ts'
-import { ProblemBody } from '../wire/problem-schema.ts'
+import { component, ref } from '../../../contract/field/component.ts'
+import { choice, count, label, list } from '../../../contract/field/quantities.ts'
+import { operations } from '../../operations.ts'
+import { ProblemBody } from '../../wire/problem-schema.ts'
 
 export const MOST_CALLS = 100
 

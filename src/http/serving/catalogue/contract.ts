@@ -2,8 +2,8 @@
 import swagger from '@fastify/swagger'
 import type { FastifyInstance } from 'fastify'
 import { stringify } from 'yaml'
-import { type ContractDocument, contractDocument, type ExampleAnswer } from './contract-document.ts'
-import { type FixedText, fixedText, sendCacheable } from './etag.ts'
+import { type ContractDocument, contractDocument, type ExampleAnswer } from '../contract-document.ts'
+import { type FixedText, fixedText, sendCacheable } from '../etag.ts'
 
 export async function registerContract(app: FastifyInstance, version: string): Promise<void> {
   await app.register(swagger, {

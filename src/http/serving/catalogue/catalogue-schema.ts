@@ -1,6 +1,6 @@
 /** Schemas of the catalogues: every problem and every caution the service can give. */
 import Type from 'typebox'
-import { component, ref } from '../../contract/field/component.ts'
+import { component, ref } from '../../../contract/field/component.ts'
 
 export const ProblemKindBody = component('ProblemKind', 'One kind of refusal.', {
   code: Type.String({ description: 'Stable code, as in the problem document' }),

@@ -2,15 +2,15 @@
 import { Readable } from 'node:stream'
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import Type from 'typebox'
-import { ref } from '../../contract/field/component.ts'
-import type { AnswerOptions, Operation } from '../wire/operation.ts'
-import { Refusal } from '../wire/refusal.ts'
-import type { Work } from '../work/pool.ts'
+import { ref } from '../../../contract/field/component.ts'
+import type { AnswerOptions, Operation } from '../../wire/operation.ts'
+import { Refusal } from '../../wire/refusal.ts'
+import type { Work } from '../../work/pool.ts'
+import type { Observed } from '../observability.ts'
+import { AnswerQuery, clientGone, contentType, negotiated, refusals } from '../operation-routes.ts'
+import type { Settings } from '../settings.ts'
 import { type BatchCall, type BatchMeans, type BatchText, inOrder, runCall } from './batch.ts'
 import { BatchAnswer, BatchBody, MOST_CALLS } from './batch-schema.ts'
-import type { Observed } from './observability.ts'
-import { AnswerQuery, clientGone, contentType, negotiated, refusals } from './operation-routes.ts'
-import type { Settings } from './settings.ts'
 
 const forms = ['application/json', 'application/x-ndjson'] as const
 

@@ -1,6 +1,6 @@
 /** The catalogues as they are served: derived from the tables that the code itself uses, so that none is missing. */
-import { cautionCatalogue } from '../../contract/cautions/catalogue.ts'
-import { problemKinds } from '../wire/problem.ts'
+import { cautionCatalogue } from '../../../contract/cautions/catalogue.ts'
+import { problemKinds } from '../../wire/problem.ts'
 
 const byCode = ({ code: a }: { code: string }, { code: b }: { code: string }) => (a < b ? -1 : 1)
 

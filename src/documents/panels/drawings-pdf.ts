@@ -1,6 +1,7 @@
 /** Drawings as pages, to scale when printed at 100 %. */
-import type { Drawing } from '../panels/panel-drawing.ts'
-import { drawingPage, mmToPoints, pdfBytes, scaledSvg } from './pdf.ts'
+
+import { drawingPage, mmToPoints, pdfBytes, scaledSvg } from '../draw/pdf.ts'
+import type { Drawing } from './panel-drawing.ts'
 
 export function drawingsPdf(drawings: readonly Drawing[], title: string): Promise<Uint8Array> {
   const margin = mmToPoints(drawingPage.margin)

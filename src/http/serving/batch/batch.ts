@@ -1,10 +1,10 @@
 /** Runs the calls of a batch: bounded parallelism, order kept, one bad call spoils only itself. */
-import type { JsonSchema } from '../../contract/field/component.ts'
-import { DesignError } from '../../domain/design-error.ts'
-import { designProblem } from '../wire/design-problem.ts'
-import type { Answer, AnswerOptions, Operation } from '../wire/operation.ts'
-import { type Problem, type ProblemError, problem } from '../wire/problem.ts'
-import { hasLeft, Refusal } from '../wire/refusal.ts'
+import type { JsonSchema } from '../../../contract/field/component.ts'
+import { DesignError } from '../../../domain/design-error.ts'
+import { designProblem } from '../../wire/design-problem.ts'
+import type { Answer, AnswerOptions, Operation } from '../../wire/operation.ts'
+import { type Problem, type ProblemError, problem } from '../../wire/problem.ts'
+import { hasLeft, Refusal } from '../../wire/refusal.ts'
 
 export interface BatchCall {
   readonly id?: string

@@ -1,0 +1,57 @@
+/** The voltage a meter shall read at the amplifier when its gain stands right, and what the filters in the way take from the tone. */
+import type { SignalSetupRequest } from '../../contract/signals/signal-setup.ts'
+import {
+  type GainTarget,
+  gainTarget,
+  type MeterReading,
+  meterReading,
+  voltageGainDb
+} from '../amplifier/gain-target.ts'
+import type { Assumptions } from '../assume.ts'
+import { type Crossover, filterLossDb, toneFrequency } from './crossover.ts'
+import type { InputLevel } from './source-level.ts'
+
+export interface GainSetting extends GainTarget, MeterReading {
+  readonly toneHz: number
+  readonly boostDb: number
+  /** What filters left in the way take from the tone, as Butterworth [dB]. */
+  readonly filterLossDb: number
+  readonly meterVoltageWithFiltersV: number
+  /** Voltage gain from the input at full source level to the target [dB]. */
+  readonly voltageGainDb?: number
+}
+
+export function gainSetting(
+  request: SignalSetupRequest,
+  filters: Crossover,
+  input: InputLevel | undefined,
+  assumed: Assumptions
+): GainSetting {
+  const { amplifier, driversPowerW, tone = {} } = request
+  const bridged = assumed.or(amplifier.bridged, 'amplifier.bridged', false, 'a single channel, not a bridged pair')
+  const limitedBy = driversPowerW !== undefined && driversPowerW < amplifier.powerW ? 'drivers' : 'amplifier'
+  const target = gainTarget(
+    Math.min(amplifier.powerW, driversPowerW ?? Number.POSITIVE_INFINITY),
+    amplifier.loadOhm,
+    bridged
+  )
+  const boostDb = assumed.or(tone.boostDb, 'tone.boostDb', 0, 'equaliser and bass boost stay flat')
+  const toneHz = assumed.or(
+    tone.frequencyHz,
+    'tone.frequencyHz',
+    toneFrequency(filters),
+    '50 Hz, or the middle of the band where 50 Hz is not half an octave inside it'
+  )
+  const reading = meterReading(target, tone, boostDb, assumed)
+  const loss = filterLossDb(filters, toneHz)
+  return {
+    ...target,
+    limitedBy,
+    ...reading,
+    toneHz,
+    boostDb,
+    filterLossDb: loss,
+    meterVoltageWithFiltersV: reading.meterVoltageV * 10 ** (loss / 20),
+    ...(input === undefined ? {} : { voltageGainDb: voltageGainDb(target.targetVoltageV, input.levelV) })
+  }
+}

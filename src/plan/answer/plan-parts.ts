@@ -1,0 +1,32 @@
+/** Each part of a plan is what its own resource gives for its own request. */
+import type { AmplifierMatch, AmplifierMatchRequest } from '../../contract/amplifiers/amplifier-matching.ts'
+import type { CoilWiring, CoilWiringRequest } from '../../contract/coils/coil-wiring.ts'
+import type { FeederPart } from '../electric/plan-feeder.ts'
+import type { SignalPart } from '../electric/plan-signal.ts'
+import type { CablePart, CurrentPart, FusePart } from '../electric/plan-supply.ts'
+import type { BoxPart } from '../enclosure/plan-box.ts'
+import type { SizingPart } from '../enclosure/plan-candidates.ts'
+import type { DriverPart } from '../enclosure/plan-drivers.ts'
+import type { PortPart } from '../enclosure/plan-port.ts'
+import type { ResponsePart } from '../enclosure/plan-response.ts'
+import type { Part } from '../request/part.ts'
+import type { SheetsPart } from '../work/plan-build.ts'
+
+export interface PlanParts {
+  readonly matching: Part<AmplifierMatchRequest, AmplifierMatch>
+  readonly wiring: Part<CoilWiringRequest, CoilWiring>
+  readonly driver: DriverPart
+  readonly sizing: SizingPart
+  readonly port?: PortPart
+  readonly box: BoxPart
+  readonly response: ResponsePart
+  readonly sheets: SheetsPart
+  readonly current: CurrentPart
+  readonly cable: CablePart
+  readonly fuse: FusePart
+  /** At the test tone of full output. */
+  readonly feeder: FeederPart
+  /** At dense bass. */
+  readonly feederHeavy: FeederPart
+  readonly signal: SignalPart
+}
