@@ -1,10 +1,10 @@
 /** A board with its bevels, its notches and its holes. */
 import earcut, { flatten } from 'earcut'
 import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
+import { boardFace } from '../../domain/box/shell/board-faces.ts'
 import { cross, type Vector3, vector } from '../../numeric/convex-distance.ts'
 import { bounds, type Point2, type Polygon, signedArea, vertex } from '../../numeric/polygon.ts'
 import { insideDistance } from '../../numeric/polygon-distance.ts'
-import { insetPolygon } from '../../numeric/polygon-inset.ts'
 import { withoutRectangle } from '../../numeric/polygon-window.ts'
 import { inSpace, type Mesh, type MeshBuilder, meshBuilder } from './mesh.ts'
 
@@ -48,21 +48,17 @@ function holesOf(outline: Polygon, cutOuts: readonly CutOut[], thicknessM: numbe
     })
 }
 
-/** The outline on the outer or the inner face: drawn in at edges that are longer on the other. */
-function faceOutline({ outline, edges, thicknessM, cutOuts }: Panel, face: 'outer' | 'inner'): Polygon {
-  const blank = outline.map(({ uM, vM }) => ({ x: uM, y: vM }))
-  const inwards = blank.map((_, i) => {
-    const edge = edges.find(each => each.edge === i)
-    if (edge === undefined || edge.longFace === face || edge.longFace === 'equal') return 0
-    return thicknessM * Math.tan((edge.tiltDeg * Math.PI) / 180)
-  })
-  const inset = inwards.some(each => each > 0) ? insetPolygon(blank, inwards) : { polygon: blank }
-  const whole = 'polygon' in inset ? inset.polygon : blank
-  return cutOuts
+/** A face of the board less the notches in its edge. */
+function notchedFace(panel: Panel, face: 'outer' | 'inner'): Polygon {
+  const blank = panel.outline.map(({ uM, vM }) => ({ x: uM, y: vM }))
+  return panel.cutOuts
     .filter(cut => isNotch(blank, cut))
-    .reduce<Polygon>((left, { uM, vM, widthM = 0, heightM = 0 }) => {
-      return withoutRectangle(left, { x: uM, y: vM, width: widthM, height: heightM }) ?? left
-    }, whole)
+    .reduce<Polygon>(
+      (left, { uM, vM, widthM = 0, heightM = 0 }) => {
+        return withoutRectangle(left, { x: uM, y: vM, width: widthM, height: heightM }) ?? left
+      },
+      boardFace(panel, face)
+    )
 }
 
 /** From the first point of a loop on, the one nearest to the lower left corner: two faces of a board start alike. */
@@ -126,8 +122,8 @@ export function boardMesh(panel: Panel): Mesh | undefined {
   if (place === undefined) return undefined
   const frame = frameOf(place)
   const mesh = meshBuilder()
-  const outer = fromLowest(faceOutline(panel, 'outer'))
-  const drawn = fromLowest(faceOutline(panel, 'inner'))
+  const outer = fromLowest(notchedFace(panel, 'outer'))
+  const drawn = fromLowest(notchedFace(panel, 'inner'))
   // A notch that meets a bevel may leave one face a corner more: then the board is shown square.
   const inner = drawn.length === outer.length ? drawn : outer
   const holes = holesOf(

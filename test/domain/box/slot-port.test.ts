@@ -270,3 +270,35 @@ describe('a straight slot in a box with a sloped front', () => {
     expect(() => layOutBox(wedge(0.29, 0.39))).toThrow(expect.objectContaining({ code: 'no-solution' }))
   })
 })
+
+describe('a last leg shorter than the plate before it', () => {
+  it('is laid with another number of legs or refused, never with a plate of less than nothing', () => {
+    const request = (lengthM: number) =>
+      ({
+        shape: 'wedge',
+        slopedFace: 'back',
+        outer: { widthM: 0.856, heightM: 0.402, depthM: 0.311, topDepthM: 0.268 },
+        thicknessM: 0.018,
+        frontLayers: 2,
+        port: { kind: 'slot', heightM: 0.032, lengthM }
+      }) as const
+    let laid = 0
+    for (let mm = 250; mm < 420; mm++) {
+      try {
+        const { panels } = layOutBox(request(mm / 1e3)).result
+        const outlines = panels.filter(({ role }) => role === 'port-wall').map(({ outline }) => outline)
+        for (const outline of outlines) {
+          const area = outline.reduce((sum, { uM, vM }, i) => {
+            const next = outline[(i + 1) % outline.length] ?? { uM: 0, vM: 0 }
+            return sum + (uM * next.vM - next.uM * vM) / 2
+          }, 0)
+          expect(area).toBeGreaterThan(0)
+        }
+        laid++
+      } catch (error) {
+        expect(error).toMatchObject({ code: 'no-solution' })
+      }
+    }
+    expect(laid).toBeGreaterThan(100)
+  })
+})

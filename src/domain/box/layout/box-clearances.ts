@@ -23,10 +23,14 @@ const chamberOf =
     return chamberAt(inside, divider, profilePoint(inside.shell.axis, behind))
   }
 
-/** Said of a pair already by rows with a better name. */
+/** What a pair may be deeper in each other than the row with the better name says [m]. */
+const ALIKE_M = 1e-3
+
+/** Said of a pair already by rows with a better name, and no milder. */
 function isSaid(row: Clearance, rows: readonly Clearance[]): boolean {
   const [one = '', other = ''] = row.between.split(' and ').map(name => name.split(',')[0])
-  const about = (each: Clearance, name: string) => each.between.startsWith(`${name}:`) && !each.passes
+  const about = (each: Clearance, name: string) =>
+    each.between.startsWith(`${name}:`) && !each.passes && each.availableM < row.availableM + ALIKE_M
   const isWall = (name: string) => wallNames.some(wall => name.startsWith(wall))
   if (isWall(other) || other === 'divider') return rows.some(each => about(each, one) && each.between.includes('wall'))
   return other === 'port' && rows.some(each => about(each, one) && each.between.includes('plates of the slot'))
@@ -38,14 +42,17 @@ export function boxClearances(
   resolved: BoxTask,
   { standing, braces }: BoxContents
 ): readonly Clearance[] {
-  const { mounted, port } = built
+  const { mounted } = built
   const chamber = chamberOf(built)
-  const besideSlot =
-    port?.kind === 'slot' ? mounted.flatMap(each => (each.kind === 'driver' ? slotClearances(port, each) : [])) : []
   const bends = mounted.flatMap(each =>
     each.kind === 'tube' && each.port.elbowRadiusM !== undefined ? elbowClearances(chamber(each), each) : []
   )
-  const onFaces = [...clearanceRows(chamber, mounted), ...besideSlot, ...bends, ...cupClearances(standing.cup)]
+  const onFaces = [
+    ...clearanceRows(chamber, mounted),
+    ...slotClearances(standing.bodies),
+    ...bends,
+    ...cupClearances(standing.cup)
+  ]
   const bodies: readonly Body[] = [
     ...standing.bodies,
     ...braceBodies(braces, built.inside, resolved),

@@ -66,6 +66,15 @@ const turnAt = ({ inner, front }: SlotPlane, k: number) => Math.PI - interiorAng
 /** Where the inner side of the bend before a leg lies along its centre line, from the corner of the centre line. */
 export const innerSide = (heightM: number, turnRad: number) => (heightM / 2) * Math.tan(Math.max(0, turnRad) / 2)
 
+/** The last plate keeps at least this much of its own [m]. */
+const LEAST_PLATE_M = 1e-3
+
+/** The last leg reaches half a height past its bend, and past the plate of the leg before, or its own plate would be none. */
+function shortestLast({ heightM, wallM }: SlotSize, turnRad: number): number {
+  const plateM = turnRad > 0 ? (wallM * (1 + Math.abs(Math.cos(turnRad)))) / Math.sin(turnRad) : wallM
+  return innerSide(heightM, turnRad) + Math.max(heightM / 2, plateM + LEAST_PLATE_M)
+}
+
 export interface SlotPath {
   readonly plane: SlotPlane
   readonly size: SlotSize
@@ -79,7 +88,7 @@ export interface SlotPath {
   readonly last: Line
   /** Area that the slot takes up to the foot of that point; less than nothing before the first bend [m²]. */
   readonly bendAreaM2: number
-  /** Shortest centre line: the last leg is at least half a height long past its bend [m]. */
+  /** Shortest centre line [m]. */
   readonly shortestM: number
   /** Centre line to the wall that the mouth faces [m]. */
   readonly roomM: number
@@ -110,7 +119,7 @@ export function slotPath(plane: SlotPlane, size: SlotSize, legs: number): SlotPa
   const chain = chainOf(plane, legs)
   const { before, from } = centreLine(chain, heightM)
   const last = chain.lines(heightM / 2)[legs - 1] as Line
-  const least = legs === 1 ? 0 : innerSide(heightM, turnAt(plane, legs - 1)) + heightM / 2
+  const least = legs === 1 ? 0 : shortestLast(size, turnAt(plane, legs - 1))
   // The first leg starts outside the inner outline: its room counts from the inner face of the front.
   const inner = legs === 1 ? meet(chain.startInside, last) : from
   const room = distance(from, inner) + roomAlong(plane, last, inner, heightM)

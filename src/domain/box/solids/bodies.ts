@@ -1,7 +1,9 @@
 /** What stands in a box, as bodies: drivers, tubes, slot, divider, cup, amplifier, and the boards around them. */
 import type { Point3 } from '../../../contract/boxes/panel.ts'
-import { type Convex, cross, plus, type Vector3, vector } from '../../../numeric/convex-distance.ts'
-import { bounds } from '../../../numeric/polygon.ts'
+import { type Convex, cross, minus, plus, unit, type Vector3, vector } from '../../../numeric/convex-distance.ts'
+import { type Point2, vertex } from '../../../numeric/polygon.ts'
+import { triangles } from '../../../numeric/triangles.ts'
+import { boardFace } from '../shell/board-faces.ts'
 import { chamberAt } from '../shell/divider.ts'
 import { type Face, moved, profilePoint } from '../shell/face.ts'
 import { clearLength } from '../shell/shell.ts'
@@ -12,7 +14,7 @@ import type { FittedBox } from './fitted-box.ts'
 import { driverShape, elbowShape, tubeShape } from './hardware-shapes.ts'
 import type { MountedDriver, MountedTube } from './mounting.ts'
 import type { Shape } from './shape.ts'
-import { bars, block, type Disc, drum, toDirection, toVector } from './solids.ts'
+import { bars, type Disc, drum, polytope, toDirection, toVector } from './solids.ts'
 import { elbowRoute } from './tube-elbow.ts'
 
 type BodyKind = 'driver' | 'tube' | 'slot' | 'divider' | 'brace' | 'batten' | 'cup' | 'amplifier' | 'wall'
@@ -31,6 +33,8 @@ export interface Body {
   readonly shape?: Shape
   /** The way it goes through its face from outside; what has a bend goes in before the last board. */
   readonly inwards?: Vector3
+  /** A driver whose basket and motor stand before its board. */
+  readonly isOutside?: boolean
 }
 
 /** Thickness of a flange, and least height of a motor, where nothing is given [m]. */
@@ -76,7 +80,14 @@ function driverBody(mounted: MountedDriver): Body {
     const motor = [sign * Math.max(from, motorAt), magnetDiameterM] as const
     if (rear > from) pieces.push({ what: 'motor', solid: roundBehind(face, at, motor, [sign * rear, magnetDiameterM]) })
   }
-  return { name: label, kind: 'driver', pieces, shape: driverShape(mounted), inwards: toDirection(face.inwards) }
+  return {
+    name: label,
+    kind: 'driver',
+    pieces,
+    shape: driverShape(mounted),
+    inwards: toDirection(face.inwards),
+    isOutside: mount === 'reversed'
+  }
 }
 
 /** Slices of a bend; the body falls short of the true one by 0.2 % of its outer radius. */
@@ -144,18 +155,26 @@ function slotBody({ space, run }: BuiltSlot): Body {
   return { name: 'port', kind: 'slot', pieces: bars(placed.axis, taken, placed.start, to).map(solid => ({ solid })) }
 }
 
-/** A board as the block of its blank: what a bevel takes off lies in the wood of its neighbour or outside. */
-function wallBody({ name, outline, place, thicknessM }: BarePanel): Body {
-  const box = bounds(outline.map(({ uM, vM }) => ({ x: uM, y: vM })))
+/** A board with its bevels, in convex pieces; an outline with a corner inwards is sawn square. */
+function wallBody(panel: BarePanel): Body {
+  const { name, place, thicknessM } = panel
   const [u, v] = [toDirection(place.uAxis), toDirection(place.vAxis)]
   const outwards = cross(u, v)
-  const corner = plus(plus(toVector(place.origin), u, box.left + box.width / 2), v, box.low + box.height / 2)
-  const solid = block(plus(corner, outwards, -thicknessM / 2), [
-    { along: u, half: box.width / 2 },
-    { along: v, half: box.height / 2 },
-    { along: outwards, half: thicknessM / 2 }
-  ])
-  return { name, kind: 'wall', pieces: [{ solid }] }
+  const at = ({ x, y }: Point2, depth: number) => plus(plus(plus(toVector(place.origin), u, x), v, y), outwards, -depth)
+  const [outer, inner] = [boardFace(panel, 'outer'), boardFace(panel, 'inner')]
+  const parts = triangles(outer)
+  const isWhole = parts.length === 1
+  const pieces = parts.map(part => {
+    const far = isWhole ? inner : part
+    const corners = [...part.map(point => at(point, 0)), ...far.map(point => at(point, thicknessM))]
+    const sides = part.map((point, i) => {
+      const [next, below] = [at(vertex(part, i + 1), 0), at(vertex(far, i), thicknessM)]
+      const here = at(point, 0)
+      return unit(cross(minus(next, here), minus(below, here)))
+    })
+    return { solid: polytope(corners, [outwards, ...sides.filter(each => each !== undefined)]) }
+  })
+  return { name, kind: 'wall', pieces }
 }
 
 function dividerBody({ inside, divider }: FittedBox): readonly Body[] {
