@@ -1,11 +1,9 @@
 /** A board with its bevels, its notches and its holes. */
 import earcut, { flatten } from 'earcut'
 import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
-import { boardFace } from '../../domain/box/shell/board-faces.ts'
+import { isNotch, notchedFace } from '../../domain/box/shell/board-faces.ts'
 import { cross, type Vector3, vector } from '../../numeric/convex-distance.ts'
 import { bounds, type Point2, type Polygon, signedArea, vertex } from '../../numeric/polygon.ts'
-import { insideDistance } from '../../numeric/polygon-distance.ts'
-import { withoutRectangle } from '../../numeric/polygon-window.ts'
 import { inSpace, type Mesh, type MeshBuilder, meshBuilder } from './mesh.ts'
 
 const PARTS = 48
@@ -31,11 +29,6 @@ function loopOf({ kind, uM, vM, diameterM = 0, widthM = 0, heightM = 0 }: CutOut
   ]
 }
 
-const TOUCHES = 1e-6
-/** A rectangle that reaches the edge of its board is a notch of the outline. */
-const isNotch = (outline: Polygon, cut: CutOut) =>
-  cut.kind === 'rectangle' && loopOf(cut).some(point => insideDistance(outline, point) < TOUCHES)
-
 function holesOf(outline: Polygon, cutOuts: readonly CutOut[], thicknessM: number): readonly Hole[] {
   const inside = cutOuts.filter(cut => !isNotch(outline, cut))
   return inside
@@ -46,19 +39,6 @@ function holesOf(outline: Polygon, cutOuts: readonly CutOut[], thicknessM: numbe
       const through = { fromM: depthM, toM: thicknessM, loop: loopOf(cut) }
       return { steps: rebate === undefined ? [through] : [{ fromM: 0, toM: depthM, loop: loopOf(rebate) }, through] }
     })
-}
-
-/** A face of the board less the notches in its edge. */
-function notchedFace(panel: Panel, face: 'outer' | 'inner'): Polygon {
-  const blank = panel.outline.map(({ uM, vM }) => ({ x: uM, y: vM }))
-  return panel.cutOuts
-    .filter(cut => isNotch(blank, cut))
-    .reduce<Polygon>(
-      (left, { uM, vM, widthM = 0, heightM = 0 }) => {
-        return withoutRectangle(left, { x: uM, y: vM, width: widthM, height: heightM }) ?? left
-      },
-      boardFace(panel, face)
-    )
 }
 
 /** From the first point of a loop on, the one nearest to the lower left corner: two faces of a board start alike. */

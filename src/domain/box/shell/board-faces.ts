@@ -1,7 +1,10 @@
 /** The two faces of a board whose edges are sawn at a tilt. */
 import type { PanelPoint } from '../../../contract/boxes/box-hardware.ts'
+import type { CutOut } from '../../../contract/boxes/panel.ts'
 import type { Polygon } from '../../../numeric/polygon.ts'
+import { insideDistance } from '../../../numeric/polygon-distance.ts'
 import { insetPolygon } from '../../../numeric/polygon-inset.ts'
+import { withoutRectangle } from '../../../numeric/polygon-window.ts'
 import type { PanelEdge } from './panel.ts'
 
 interface Board {
@@ -26,4 +29,27 @@ export function boardFace({ outline, edges, thicknessM }: Board, face: 'outer' |
   if (inwards.every(each => each === 0)) return blank
   const inset = insetPolygon(blank, inwards)
   return 'polygon' in inset ? inset.polygon : blank
+}
+
+const TOUCHES_M = 1e-6
+
+/** A rectangle that reaches the edge of its board is no hole but a notch of its outline. */
+export function isNotch(outline: Polygon, { kind, uM, vM, widthM = 0, heightM = 0 }: CutOut): boolean {
+  if (kind !== 'rectangle') return false
+  return [-0.5, 0.5].some(i =>
+    [-0.5, 0.5].some(k => insideDistance(outline, { x: uM + i * widthM, y: vM + k * heightM }) < TOUCHES_M)
+  )
+}
+
+/** A face of a board less the notches in its edge. */
+export function notchedFace(board: Board & { readonly cutOuts: readonly CutOut[] }, face: 'outer' | 'inner'): Polygon {
+  const blank = board.outline.map(({ uM, vM }) => ({ x: uM, y: vM }))
+  return board.cutOuts
+    .filter(cut => isNotch(blank, cut))
+    .reduce<Polygon>(
+      (left, { uM, vM, widthM = 0, heightM = 0 }) => {
+        return withoutRectangle(left, { x: uM, y: vM, width: widthM, height: heightM }) ?? left
+      },
+      boardFace(board, face)
+    )
 }
