@@ -36,16 +36,6 @@ export function gainTarget(powerW: number, loadOhm: number, bridged: boolean): G
 }
 
 /**
- * Power of a voltage in a load [W]; the inverse of {@link gainTarget}.
- *
- * @source Ohm's law
- * @check  half the voltage of 600 W at 4 Ω, into 2 Ω → 300 W
- */
-export function powerOfVoltage(voltageV: number, loadOhm: number): number {
-  return voltageV ** 2 / loadOhm
-}
-
-/**
  * Meter reading at which to leave the gain, with a test tone below full scale.
  *
  *   Vm = V·10^((L + o)/20), never above V

@@ -3,11 +3,11 @@ import {
   closedBox,
   closedBoxVolumeM3,
   closedHalfPowerRatio,
-  closedPeakDb,
-  closedResponse
+  closedPeakDb
 } from '../../../src/domain/enclosure/alignment/closed-box.ts'
-import { groupDelayS, levelDb } from '../../../src/domain/enclosure/alignment/rational-response.ts'
+import { levelDb } from '../../../src/domain/enclosure/alignment/rational-response.ts'
 import { passBandOf } from '../../../src/domain/enclosure/model/pass-band.ts'
+import { closedResponse, groupDelayS } from '../../support/closed-forms.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
 /** Small 1972/73, from memory, recomputed and substituted back into the response. */

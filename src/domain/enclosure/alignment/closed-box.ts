@@ -1,7 +1,6 @@
 /** The closed box in closed form. */
 import { DesignError, requirePositive } from '../../design-error.ts'
 import { inDigits } from '../../digits.ts'
-import type { RationalResponse } from './rational-response.ts'
 
 /** What an alignment asks of the drivers: all of them together, the source's resistance in the Q. */
 export interface BoxedDriver {
@@ -10,7 +9,7 @@ export interface BoxedDriver {
   readonly vasM3: number
 }
 
-interface ClosedBox {
+export interface ClosedBox {
   readonly alpha: number
   readonly fcHz: number
   readonly qtc: number
@@ -80,9 +79,4 @@ export function closedHalfPowerRatio(qtc: number): number {
  */
 export function closedPeakDb(qtc: number): number {
   return qtc ** 2 <= 0.5 ? 0 : 20 * Math.log10(qtc ** 2 / Math.sqrt(qtc ** 2 - 0.25))
-}
-
-/** G(s) = s²/(s² + s/Qtc + 1), s in units of fc. */
-export function closedResponse({ fcHz, qtc }: ClosedBox): RationalResponse {
-  return { numerator: [0, 0, 1], denominator: [1, 1 / qtc, 1], scaleHz: fcHz }
 }
