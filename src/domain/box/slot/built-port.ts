@@ -1,4 +1,5 @@
 /** A port of given length, or of the length that a tuning wants with the air that is left. */
+import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError } from '../../design-error.ts'
 import { type EndedOpening, lengthForTuning } from '../../port/port-length.ts'
 import type { BoxPort, RoundPort } from '../request/box-request.ts'
@@ -124,7 +125,7 @@ function tunedLength({ resolved, freeM3, lenient }: PortContext, { leastM, openi
 }
 
 /** From the outer face of the panel to the inner mouth, given or from the tuning. */
-function lengthOf(context: PortContext, port: BoxPort, way: Way): number {
+function lengthOf(context: PortContext, port: NonNullable<BoxRequest['port']>, way: Way): number {
   if (port.tuningHz !== undefined) return tunedLength(context, way, port.tuningHz)
   return port.kind === 'round' ? tubeInside(port, way.leastM) + way.leastM : (port.lengthM ?? 0)
 }
