@@ -10,7 +10,8 @@ const layers = ['numeric', 'contract', 'domain', 'plan', 'documents', 'http', 'a
 /** Packages and node modules a layer may name. A layer that is not listed may name none. */
 const packages: Record<string, RegExp> = {
   contract: /^typebox$/,
-  documents: /^(d3-(scale|shape)|pdfmake|@tarikjabiri\/dxf|node:(module|path|fs|url))(\/|$)/,
+  documents:
+    /^(d3-(scale|shape)|pdfmake|@tarikjabiri\/dxf|@gltf-transform\/core|earcut|node:(module|path|fs|url))(\/|$)/,
   http: /^(fastify|@fastify\/[a-z-]+|typebox|ajv|ajv-formats|yaml|piscina|prom-client|node:[a-z_/]+)(\/|$)/,
   'app.ts': /^(fastify|@fastify\/[a-z-]+)$/,
   'main.ts': /^node:[a-z/]+$/

@@ -13,6 +13,7 @@ const thorough = [
   'test/released.test.ts',
   'test/documents/plan-page.test.ts',
   'test/plan/random-plans.test.ts',
+  'test/domain/box/mesh-kernel.test.ts',
   'test/http/longest-body.test.ts',
   'test/http/{batches,design-search,docs,forms,observability,plan-pages}.test.ts'
 ]
