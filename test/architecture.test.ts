@@ -10,8 +10,9 @@ const layers = ['numeric', 'contract', 'domain', 'plan', 'documents', 'http', 'a
 /** Packages and node modules a layer may name. A layer that is not listed may name none. */
 const packages: Record<string, RegExp> = {
   contract: /^typebox$/,
-  documents: /^(d3-(scale|shape)|pdfmake|@tarikjabiri\/dxf|node:(module|path|fs|url))(\/|$)/,
-  http: /^(fastify|@fastify\/[a-z-]+|typebox|ajv|ajv-formats|yaml|piscina|prom-client|node:[a-z_/]+)(\/|$)/,
+  documents:
+    /^(d3-(scale|shape)|pdfmake|@tarikjabiri\/dxf|@gltf-transform\/core|earcut|node:(module|path|fs|url))(\/|$)/,
+  http: /^(fastify|@fastify\/[a-z-]+|typebox|ajv|ajv-formats|yaml|pino|piscina|prom-client|node:[a-z_/]+)(\/|$)/,
   'app.ts': /^(fastify|@fastify\/[a-z-]+)$/,
   'main.ts': /^node:[a-z/]+$/
 }
@@ -51,7 +52,7 @@ function boxViolations({ file, imports }: SourceFile): string[] {
 }
 
 /** Files of the contract that the domain may load: words, catalogues and defaults. Of all others it takes types. */
-const plainContract = /^contract\/(cautions|sources)\/|\/(words|defaults)\.ts$/
+const plainContract = /^contract\/((cautions|sources)\/|.*\/(words|defaults)\.ts$)/
 
 /** Layer and house of a file; a folder with doors of its own is a house. */
 function placeOf(file: string): readonly [layer: string, house: string] {

@@ -2,6 +2,7 @@
 
 import type { ToneLevel } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { Assumptions } from '../assume.ts'
+import { amplifierDefaults } from './defaults.ts'
 import { targetVoltage } from './formulas.ts'
 
 export interface GainTarget {
@@ -59,14 +60,6 @@ export interface MeterReading {
   readonly channelMeterVoltageV?: number
 }
 
-const toneDefaults = {
-  levelDb: { value: 0, why: 'full-scale test tone: the reading is the target itself' },
-  quietRecordingDb: {
-    value: 0,
-    why: 'no allowance for quiet recordings: the loudest music just reaches the target; an allowance is louder and clips loud recordings'
-  }
-} as const
-
 /** The reading for a target, with the defaults of a full-scale tone and no allowance. */
 export function meterReading(
   { targetVoltageV, channelVoltageV }: GainTarget,
@@ -74,14 +67,9 @@ export function meterReading(
   boostDb: number,
   assumed: Assumptions
 ): MeterReading {
-  const { levelDb, quietRecordingDb } = toneDefaults
-  const toneLevelDb = assumed.or(tone.levelDb, 'tone.levelDb', levelDb.value, levelDb.why)
-  const allowance = assumed.or(
-    tone.quietRecordingDb,
-    'tone.quietRecordingDb',
-    quietRecordingDb.value,
-    quietRecordingDb.why
-  )
+  const { toneLevelDb: usualLevelDb, quietRecordingDb } = amplifierDefaults
+  const toneLevelDb = assumed.take(tone.levelDb, 'tone.levelDb', usualLevelDb)
+  const allowance = assumed.take(tone.quietRecordingDb, 'tone.quietRecordingDb', quietRecordingDb)
   const meterVoltageV = meterVoltage(targetVoltageV, toneLevelDb - boostDb, allowance)
   return {
     toneLevelDb,

@@ -8,6 +8,7 @@ import { DesignError } from '../design-error.ts'
 import { explain } from '../formula.ts'
 import type { Basis } from '../outcome.ts'
 import type { MeasuredTransfer } from './cabin.ts'
+import { cabinDefaults } from './defaults.ts'
 import { cabinCorner, cabinMode } from './formulas.ts'
 import {
   lowestModeHz,
@@ -16,16 +17,6 @@ import {
   pressureVesselGainDb,
   REFERENCE_DISTANCE_M
 } from './pressure-vessel.ts'
-
-/** Judgement values of the model; none has a published source. */
-const cabinDefaults = {
-  cornerQ: { value: 0.7, why: 'engineering choice: joins the pressure vessel to free radiation without a bump' },
-  leakQ: { value: 0.7, why: 'engineering choice: joins the leak without a bump' },
-  leakCornerHz: { value: 15, why: 'engineering choice: cars leak and flex below 8 to 25 Hz' },
-  /** Where the leak corner would let the gain go further, it is raised. */
-  maximumGainDb: 20,
-  uncertaintyDb: 6
-} as const
 
 export interface CabinGain {
   readonly model: CabinModel
@@ -96,24 +87,18 @@ function cornerOf(cabin: Cabin, soundSpeedMPerS: number): number {
 
 function vesselOf(cabin: Cabin, cornerHz: number, assume: Assumptions): PressureVessel {
   const { cornerQ, leakQ, leakCornerHz, maximumGainDb } = cabinDefaults
-  const capped = cornerHz / 10 ** (maximumGainDb / 40)
-  const leak =
-    capped > leakCornerHz.value
-      ? {
-          value: capped,
-          why: `engineering choice: holds the gain to ${maximumGainDb} dB, the most that cars usually show`
-        }
-      : leakCornerHz
+  const capped = cornerHz / 10 ** (maximumGainDb.value / 40)
+  const leak = capped > leakCornerHz.value ? { ...maximumGainDb, value: capped, unit: 'Hz' } : leakCornerHz
   return {
     cornerHz,
-    cornerQ: assume.or(cabin.cornerQ, 'cabin.cornerQ', cornerQ.value, cornerQ.why),
-    leakQ: assume.or(cabin.leakQ, 'cabin.leakQ', leakQ.value, leakQ.why),
-    leakCornerHz: assume.or(cabin.leakCornerHz, 'cabin.leakCornerHz', leak.value, leak.why)
+    cornerQ: assume.take(cabin.cornerQ, 'cabin.cornerQ', cornerQ),
+    leakQ: assume.take(cabin.leakQ, 'cabin.leakQ', leakQ),
+    leakCornerHz: assume.take(cabin.leakCornerHz, 'cabin.leakCornerHz', leak)
   }
 }
 
 function modelCautions(vessel: PressureVessel, modeHz: number | undefined, highestHz: number): readonly Caution[] {
-  const { uncertaintyDb } = cabinDefaults
+  const uncertaintyDb = cabinDefaults.uncertaintyDb.value
   const doubt = caution(
     'cabin-model',
     `The level at the seat comes from a model of the cabin and is within about ±${uncertaintyDb} dB; a curve measured in the car is better.`,
@@ -152,7 +137,7 @@ export function cabinGain(
   }
   const modeHz = cabin.lengthM === undefined ? undefined : lowestModeHz(cabin.lengthM, soundSpeedMPerS)
   const highestHz = frequenciesHz.reduce((highest, frequency) => Math.max(highest, frequency), 0)
-  const { uncertaintyDb } = cabinDefaults
+  const uncertaintyDb = cabinDefaults.uncertaintyDb.value
   const mode = modeHz === undefined ? {} : { lowestModeHz: modeHz }
   return {
     model: { model: 'pressure-vessel', cornerHz, leakCornerHz: vessel.leakCornerHz, ...mode, uncertaintyDb },

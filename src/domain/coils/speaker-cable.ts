@@ -15,20 +15,8 @@ import { explain } from '../formula.ts'
 import type { Basis } from '../outcome.ts'
 import { present } from '../present.ts'
 import { cableLossDb, dampingFactorAtLoad, outputOhm } from './cable-effects.ts'
+import { coilDefaults } from './defaults.ts'
 import { cableLoss, cableShare } from './formulas.ts'
-
-/** Common practice, no source: these sizes are sold as speaker cable, and this much of the load may be in the wire. */
-const speakerCableJudgement = {
-  sizes: ['16 AWG', '14 AWG', '12 AWG', '10 AWG', '8 AWG'],
-  resistancePercent: {
-    value: 5,
-    why: 'cable resistance up to 5 % of the load costs at most 0.42 dB, common practice'
-  },
-  ambientC: {
-    value: 30,
-    why: 'full-sine current at the 30 °C of the ampacity table: even dense music averages below 58 % of it, which pays for a hot cabin'
-  }
-} as const
 
 interface SpeakerCableCandidate {
   readonly designation: string
@@ -114,19 +102,17 @@ function limitsOf(
   assumed: Assumptions,
   at: string
 ): Limits {
-  const { resistancePercent, ambientC } = speakerCableJudgement
+  const { cableResistancePercent, cableAmbientC } = coilDefaults
   const { insulationC } = cableJudgement
   return {
     loadOhm,
     currentA: Math.sqrt(powerW / loadOhm),
-    insulationC: assumed.or(request.insulationC, `${at}insulationC`, insulationC.value, insulationC.why),
-    ambientC: assumed.or(request.ambientC, `${at}ambientC`, ambientC.value, ambientC.why),
-    percent: assumed.or(
-      request.resistanceLimitPercent,
-      `${at}resistanceLimitPercent`,
-      resistancePercent.value,
-      resistancePercent.why
-    )
+    insulationC: assumed.work(request.insulationC, `${at}insulationC`, insulationC.value, {
+      ...insulationC,
+      source: 'practice'
+    }),
+    ambientC: assumed.take(request.ambientC, `${at}ambientC`, cableAmbientC),
+    percent: assumed.take(request.resistanceLimitPercent, `${at}resistanceLimitPercent`, cableResistancePercent)
   }
 }
 
@@ -159,7 +145,7 @@ export function chooseSpeakerCable(
   requireResistance(request, at)
   const law = conductorLaw(request, assumed, at)
   const limits = limitsOf(request, loadOhm, powerW, assumed, at)
-  const named = request.designation === undefined ? speakerCableJudgement.sizes : [request.designation]
+  const named = request.designation === undefined ? coilDefaults.cableSizes.value : [request.designation]
   const judged = named.map(designation => {
     const size = cableSize(designation, undefined, `${at}designation`)
     return { size, row: judge(size, law, request.lengthM, limits, at) }

@@ -16,6 +16,7 @@ import type { Basis, Outcome } from '../outcome.ts'
 import { present } from '../present.ts'
 import { type BoardGroup, boardGroups, toUnits } from './board-group.ts'
 import { type CopyCounter, sheetLayout } from './cut-list.ts'
+import { sheetDefaults } from './defaults.ts'
 import { sheetYield } from './formulas.ts'
 import { type Layout, searchLayout } from './search-layout.ts'
 import { type SheetBound, sheetBound } from './sheet-bound.ts'
@@ -25,12 +26,6 @@ const most = { panels: 1000, kindsOfBoard: 12 } as const
 /** Placements weighed for one request, shared out among its boards: about a third of a second. */
 const workOfARequest = 8e6
 
-const defaults = {
-  kerfM: [0.0032, 'a common circular-saw blade; use the width your blade cuts (common practice, no source)'],
-  trimM: [0.01, 'raw edges are knocked and not straight (common practice, no source)'],
-  keepOffcutM: [0.3, 'a smaller offcut is seldom worth storing (our choice)']
-} as const
-
 interface Settings {
   readonly kerfM: number
   readonly trimM: number
@@ -39,9 +34,9 @@ interface Settings {
 
 function settingsOf(request: SheetPlanRequest, assumed: Assumptions): Settings {
   return {
-    kerfM: assumed.or(request.kerfM, 'kerfM', ...defaults.kerfM),
-    trimM: assumed.or(request.trimM, 'trimM', ...defaults.trimM),
-    keepOffcutM: assumed.or(request.keepOffcutM, 'keepOffcutM', ...defaults.keepOffcutM)
+    kerfM: assumed.take(request.kerfM, 'kerfM', sheetDefaults.kerfM),
+    trimM: assumed.take(request.trimM, 'trimM', sheetDefaults.trimM),
+    keepOffcutM: assumed.take(request.keepOffcutM, 'keepOffcutM', sheetDefaults.keepOffcutM)
   }
 }
 

@@ -12,6 +12,7 @@ import { requireWithin } from '../../design-error.ts'
 import { explain } from '../../formula.ts'
 import { type BoardProperties, boardProperties } from '../../material/board-properties.ts'
 import type { Basis, Outcome } from '../../outcome.ts'
+import { bracingDefaults } from './defaults.ts'
 import { frequencyWithDrivers } from './driver-on-plate.ts'
 import { supportedPanel } from './formulas.ts'
 import {
@@ -23,7 +24,6 @@ import {
   supported,
   supportedFrequency
 } from './plate.ts'
-import { bracingTargets } from './vibration-targets.ts'
 
 /** Length along x, face grain along x. */
 function plateOf(board: BoardProperties, lengthM: number, widthM: number, thicknessM: number): Plate {
@@ -110,10 +110,10 @@ export function checkPanelVibration(request: PanelVibrationRequest): Outcome<Pan
   const assume: Assumptions = assumptions()
   const { lengthM, widthM, thicknessM, spans, pressurePa } = request
   const board = boardProperties(request.board ?? {}, thicknessM, 'board', assume)
-  const upperHz = assume.or(request.upperHz, 'upperHz', bracingTargets.upperHz, 'a usual low-pass corner')
+  const upperHz = assume.take(request.upperHz, 'upperHz', bracingDefaults.upperHz)
   const totalM = thicknessM * (request.layers ?? 1)
   const plate = plateOf(board, lengthM, widthM, totalM)
-  const wantedHz = upperHz * bracingTargets.frequencyRatio
+  const wantedHz = upperHz * bracingDefaults.frequencyRatio.value
   const part = divided(plate, spans?.ofLength ?? 1, spans?.ofWidth ?? 1)
   const longX = lengthM >= widthM
   const ring = ringOf(request)

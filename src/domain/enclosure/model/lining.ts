@@ -1,5 +1,7 @@
 /** What fibre in a box does to the air: slower heat makes it softer, and some of the sound is lost. */
+
 import type { LiningAmount } from '../../../contract/enclosures/words.ts'
+import type { Rule } from '../../default.ts'
 
 export interface LinedAir {
   /** Apparent over actual air volume, 1 … 1.4. */
@@ -7,6 +9,16 @@ export interface LinedAir {
   /** Q of the absorption, in series with the compliance. */
   readonly absorptionQ: number
 }
+
+export const volumeRule = ({ range }: { readonly range: readonly [number, number] }): Rule => ({
+  why: `${range.map(limit => limit.toFixed(2)).join(' to ')} in practice (no source)`,
+  source: 'practice'
+})
+
+export const absorptionRule = (amount: LiningAmount | undefined): Rule => ({
+  why: `lining: ${amount} (practice, no source)`,
+  source: 'practice'
+})
 
 /**
  * What builders may count on. Common practice, no source: lined walls 1.05 to 1.10, a filled box 1.10 to 1.25 and a Q of 5 to 10;

@@ -4,7 +4,7 @@ import { REFERENCE_PRESSURE_PA } from '../../constants.ts'
 import { qesFactor } from '../../driver/series-resistance.ts'
 import { formula, symbol, wholeSymbol } from '../../formula.ts'
 import { closedBox } from '../alignment/closed-box.ts'
-import { plateauPressurePa } from './plateau.ts'
+import { plateauPressurePa } from '../model/plateau.ts'
 
 const Re = symbol('direct-current resistance of one driver', 'Ω', 0.5, 12)
 

@@ -16,9 +16,10 @@ import {
   pressureQuantity,
   type Scan
 } from '../model/extremes.ts'
-import { DISTANCE_M, pointSolver, type ResponseSystem, solveGrid } from '../model/response-system.ts'
+import { HALF_POWER } from '../model/half-power.ts'
+import { plateauPressure, pressureScale } from '../model/plateau.ts'
+import { pointSolver, type ResponseSystem, solveGrid } from '../model/response-system.ts'
 import { closedTotalQ } from './formulas.ts'
-import { plateauPressure } from './plateau.ts'
 
 /** Physical length of one port for the tuning it has, by the situation of its two ends. */
 interface PortLengths {
@@ -32,7 +33,6 @@ const SCAN_FROM_HZ = 1
 const SCAN_TO_HZ = 1000
 const SCAN_POINTS = 420
 const scanGridHz: readonly number[] = logarithmicGrid(SCAN_FROM_HZ, SCAN_TO_HZ, SCAN_POINTS)
-const HALF_POWER = Math.SQRT1_2
 
 /** A solution dense enough that every feature of a loudspeaker shows a change of slope. */
 function scanOf(system: ResponseSystem): Scan {
@@ -44,10 +44,6 @@ const within =
   (low: number, high: number) =>
   ({ frequencyHz }: { readonly frequencyHz: number }) =>
     frequencyHz >= low && frequencyHz <= high
-
-/** Pressure at 1 m over ω·|U|·E. */
-export const pressureScale = ({ air, voltageV }: ResponseSystem) =>
-  (air.densityKgPerM3 * voltageV) / (2 * Math.PI * DISTANCE_M)
 
 const level = (pressurePa: number) => 20 * Math.log10(Math.max(pressurePa / REFERENCE_PRESSURE_PA, 1e-15))
 

@@ -10,6 +10,7 @@ import { inDigits } from '../../digits.ts'
 import { givenDriverCautions } from '../../driver/given-driver-cautions.ts'
 import { explain } from '../../formula.ts'
 import type { Basis, Outcome } from '../../outcome.ts'
+import { sizingDefaults } from './defaults.ts'
 import { closedResonanceByQ, closedVolume, tuningByRatio, volumeByAlpha } from './formulas.ts'
 import { sizeBandPass } from './size-band-pass.ts'
 import { sizeBandPass6 } from './size-band-pass-6.ts'
@@ -17,7 +18,6 @@ import { sizeClosed } from './size-closed.ts'
 import { sizePassiveRadiator } from './size-passive-radiator.ts'
 import { sizeVented } from './size-vented.ts'
 import type { EnclosureCandidate } from './sizing.ts'
-import { ROUGH_BOARD_M, ROUGH_DISPLACEMENT_SHARE } from './sizing-judgement.ts'
 import { type SizingProblem, sizingProblem } from './sizing-problem.ts'
 import { leastAirReason } from './suitability.ts'
 import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'
@@ -41,8 +41,9 @@ export function sizeEnclosure(request: SizingRequest): Outcome<EnclosureSizing> 
   const assume = assumptions()
   const problem = sizingProblem(request, assume)
   const drivers = driversOf(problem)
-  if (request.kinds === undefined) assume.or(undefined, 'kinds', 'closed, vented', 'the two every builder weighs first')
-  const parts = (request.kinds ?? (['closed', 'vented'] as const)).map(kind => sizers[kind](problem, assume))
+  const { kinds } = sizingDefaults
+  if (request.kinds === undefined) assume.note('kinds', kinds.value.join(', '), kinds)
+  const parts = (request.kinds ?? kinds.value).map(kind => sizers[kind](problem, assume))
   const unranked = parts
     .flatMap(part => part.candidates)
     .filter(isComputable)
@@ -119,7 +120,11 @@ function spoken({ response }: UnrankedCandidate): string {
 
 /** A cube of board around the air, driver, port and braces; any other shape is larger. */
 function roughOuterM3(netVolumeM3: number): number {
-  return (Math.cbrt(netVolumeM3 * (1 + ROUGH_DISPLACEMENT_SHARE)) + 2 * ROUGH_BOARD_M) ** 3
+  return (
+    (Math.cbrt(netVolumeM3 * (1 + sizingDefaults.roughDisplacementShare.value)) +
+      2 * sizingDefaults.roughBoardM.value) **
+    3
+  )
 }
 
 function sizingCautions({ request }: SizingProblem, candidates: readonly EnclosureCandidate[]): readonly Caution[] {

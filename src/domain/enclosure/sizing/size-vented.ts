@@ -9,8 +9,8 @@ import { levelDb } from '../alignment/rational-response.ts'
 import { type VentedBox, ventedCoefficients, ventedHalfPowerRatio, ventedResponse } from '../alignment/vented-box.ts'
 import { familyBox, flatTotalQ, type VentedFamily, ventedFamilies } from '../alignment/vented-families.ts'
 import { passBandOf } from '../model/pass-band.ts'
+import { sizingDefaults } from './defaults.ts'
 import type { Unsuited } from './sizing.ts'
-import { CHOSEN_PEAK_DB, TUNING_SPAN_HZ, TUNING_STEP_HZ } from './sizing-judgement.ts'
 import type { SizingProblem } from './sizing-problem.ts'
 import { bandReasons, ebpReason, type Reason, spaceReason } from './suitability.ts'
 import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'
@@ -184,16 +184,24 @@ function givenCandidate(
   const { fsHz, vasM3, qts } = problem.boxed
   const candidate = candidateOf(problem, { h: chosen / fsHz, alpha: vasM3 / volumeM3, qt: qts }, id, 5)
   const asked =
-    tuningHz === undefined ? `tuned for the lowest half power with at most ${CHOSEN_PEAK_DB} dB of peak` : 'as asked'
+    tuningHz === undefined
+      ? `tuned for the lowest half power with at most ${sizingDefaults.chosenPeakDb.value} dB of peak`
+      : 'as asked'
   return { ...candidate, name: `Vented, ${id === 'as-asked' ? asked : `in your space, ${asked}`}` }
 }
 
 /** The tuning, in steps a builder can cut to, with the lowest half power among those that hardly peak; coarse, then fine. */
 function bestTuningHz(problem: SizingProblem, volumeM3: number): number {
-  const [low, high] = TUNING_SPAN_HZ
-  const coarse = 4 * TUNING_STEP_HZ
+  const [low, high] = sizingDefaults.tuningSpanHz.value
+  const coarse = 4 * sizingDefaults.tuningStepHz.value
   const near = bestOf(problem, volumeM3, low, high, coarse)
-  return bestOf(problem, volumeM3, Math.max(low, near - coarse), Math.min(high, near + coarse), TUNING_STEP_HZ)
+  return bestOf(
+    problem,
+    volumeM3,
+    Math.max(low, near - coarse),
+    Math.min(high, near + coarse),
+    sizingDefaults.tuningStepHz.value
+  )
 }
 
 function bestOf(
@@ -210,7 +218,7 @@ function bestOf(
     const { f3Hz = Number.MAX_VALUE, peakDb } = passBandOf(f => levelDb(response, f), 8, 300)
     return { tuningHz, f3Hz, peakDb }
   })
-  const flat = tried.filter(({ peakDb }) => peakDb <= CHOSEN_PEAK_DB)
+  const flat = tried.filter(({ peakDb }) => peakDb <= sizingDefaults.chosenPeakDb.value)
   const choice = flat.length > 0 ? flat : [...tried].sort((a, b) => a.peakDb - b.peakDb).slice(0, 1)
   return choice.reduce((best, here) => (here.f3Hz < best.f3Hz ? here : best)).tuningHz
 }

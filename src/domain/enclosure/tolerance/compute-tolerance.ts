@@ -13,14 +13,9 @@ import type { Basis, Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
 import type { SystemRequest } from '../model/request.ts'
 import { frequenciesOf } from '../response/frequencies.ts'
+import { FIGURE_POINTS, MOST_POINTS, spreadDefaults, toleranceDefaults } from './defaults.ts'
 import { parametersOf, variedRequest } from './tolerance-parameters.ts'
-import {
-  FIGURE_POINTS,
-  MOST_POINTS,
-  spreadDefaults,
-  type ToleranceRequest,
-  toleranceDefaults
-} from './tolerance-request.ts'
+import type { ToleranceRequest } from './tolerance-request.ts'
 import { type Figures, type Sample, sampleOf } from './tolerance-sample.ts'
 import { type Scatter, sensitivities } from './tolerance-sensitivity.ts'
 import { curveStore, type FigureSpread, percentileCurves, spreadOf, storeCurve } from './tolerance-spread.ts'
@@ -54,9 +49,10 @@ function scattersOf(request: ToleranceRequest, assume: Assumptions): readonly Sc
   }
   const seen = new Map<string, number>()
   return parametersOf(request).map(parameter => {
-    const { value, why } = spreadDefaults[parameter.spread]
     const known = seen.get(parameter.spread)
-    const given = known ?? assume.or(request.spread?.[parameter.spread], `spread.${parameter.spread}`, value, why)
+    const given =
+      known ??
+      assume.take(request.spread?.[parameter.spread], `spread.${parameter.spread}`, spreadDefaults[parameter.spread])
     seen.set(parameter.spread, given)
     return { ...parameter, relative: parameter.spread === 'temperatureK' ? given / kelvin : given / 100 }
   })
@@ -74,8 +70,7 @@ function draw(stream: RandomStream, scatters: readonly Scatter[]): ReadonlyMap<P
 
 /** @throws DesignError `out-of-range` where the run would take too long */
 function sizeOf(request: ToleranceRequest, { system }: Sample, points: number, assume: Assumptions): number {
-  const { value, why } = toleranceDefaults.samples
-  const samples = assume.or(request.samples, 'samples', value, why)
+  const samples = assume.take(request.samples, 'samples', toleranceDefaults.samples)
   const weight = Math.max(1, system.network.chambers.length / 2)
   const maximum = Math.floor(MOST_POINTS / ((points + FIGURE_POINTS) * weight))
   if (samples <= maximum) return samples
@@ -189,8 +184,8 @@ export function computeTolerance(request: ToleranceRequest): Outcome<Tolerance> 
   const frequenciesHz = Float64Array.from(frequencies)
   const nominal = sampleOf(request, frequenciesHz, assume)
   const count = sizeOf(request, nominal, frequencies.length, assume)
-  const seed = assume.or(request.seed, 'seed', toleranceDefaults.seed.value, toleranceDefaults.seed.why)
-  const percents = request.percentiles ?? toleranceDefaults.percentiles
+  const seed = assume.take(request.seed, 'seed', toleranceDefaults.seed)
+  const percents = request.percentiles ?? toleranceDefaults.percentiles.value
   const scatters = scattersOf(request, assume)
   const fixed = fixedDrive(request, nominal.system.voltageV)
   const stream = randomStream(seed)

@@ -1,5 +1,9 @@
 /** The mass-controlled plateau a response is measured against. */
-import { DISTANCE_M, type ResponseSystem } from '../model/response-system.ts'
+import { DISTANCE_M, type ResponseSystem } from './response-system.ts'
+
+/** Pressure at 1 m over ω·|U|·E. */
+export const pressureScale = ({ air, voltageV }: ResponseSystem) =>
+  (air.densityKgPerM3 * voltageV) / (2 * Math.PI * DISTANCE_M)
 
 interface PlateauDriver {
   readonly blTm: number
