@@ -111,6 +111,8 @@ describe('a circuit', () => {
       expect(found).toMatchObject({ level: 'stop', at: 'cables[1]' })
       expect(more).toEqual([])
     }
+    const { ambientC: _, ...unplaced } = lead('ground', 'g', 'm')
+    expect(codes({ ...ground, cables: [...(simple.cables ?? []), unplaced] })).toContain('cable-overloaded care')
   })
 
   it('stops batteries of unlike chemistry that are tied together, not those that a relay keeps for itself', () => {

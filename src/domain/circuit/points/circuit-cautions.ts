@@ -37,14 +37,25 @@ function cableCautions({ cables }: Circuit, { request }: CircuitParts): readonly
   })
 }
 
-/** Returns and tails before the first fuse as well: a load needs no fault to heat them. */
+/** Returns and tails before the first fuse as well: a load needs no fault to heat them. A stop rests on a given class and place. */
 function loadCautions({ states }: Circuit, { cables }: CircuitParts): readonly Caution[] {
   const full = states.filter(({ level }) => level === 'full-sine').flatMap(state => state.parts)
-  return cables.flatMap(({ asked: { id, designation }, carries: { ampacityA } }, index) => {
+  return cables.flatMap(({ asked, carries: { ampacityA } }, index) => {
+    const { id, designation, insulationC, ambientC, spaces } = asked
     const currentA = Math.max(0, ...full.filter(part => part.id === id).map(part => Math.abs(part.currentA)))
     if (ampacityA === undefined || currentA <= ampacityA * (1 + 1e-12)) return []
-    const message = `Cable ${id}, ${designation}, carries ${inDigits(ampacityA)} A for good here; at full sine ${inDigits(currentA)} A flow in it.`
-    return [caution('cable-overloaded', message, { at: `cables[${index}]`, figures: { ampacityA, currentA } })]
+    const given = insulationC !== undefined && (ambientC !== undefined || spaces !== undefined)
+    const settle = given
+      ? ''
+      : ' Its insulation class or place is assumed: read the print on the cable, say where it lies.'
+    const message = `Cable ${id}, ${designation}, carries ${inDigits(ampacityA)} A for good here; at full sine ${inDigits(currentA)} A flow in it.${settle}`
+    return [
+      caution('cable-overloaded', message, {
+        at: `cables[${index}]`,
+        level: given ? 'stop' : 'care',
+        figures: { ampacityA, currentA }
+      })
+    ]
   })
 }
 
