@@ -1,5 +1,5 @@
 /** Builds the service without listening, so that tests, the demo and the contract script mount the same app. */
-import Fastify, { type FastifyInstance, type FastifyServerOptions } from 'fastify'
+import Fastify, { type FastifyBaseLogger, type FastifyInstance } from 'fastify'
 import { registerDocs } from './http/docs/docs-routes.ts'
 import { operations } from './http/operations.ts'
 import { identifyCallers, requireKeys } from './http/serving/api-keys.ts'
@@ -25,12 +25,13 @@ import { version } from './http/wire/version.ts'
 import { workPool } from './http/work/pool.ts'
 
 export interface AppOptions extends Partial<Settings> {
-  readonly logger?: NonNullable<FastifyServerOptions['logger']>
+  /** Without one the service is silent. */
+  readonly log?: FastifyBaseLogger
 }
 
-export async function buildApp({ logger = false, ...given }: AppOptions = {}): Promise<FastifyInstance> {
+export async function buildApp({ log, ...given }: AppOptions = {}): Promise<FastifyInstance> {
   const settings: Settings = { ...defaultSettings(), ...given }
-  const app = Fastify(serverOptions(settings, logger))
+  const app = Fastify(serverOptions(settings, log))
   const work = workPool(settings, err => app.log.debug({ err }, 'a worker spoke to nobody'))
   app.addHook('onClose', work.close)
   app.addHook('onListen', async () => work.start())

@@ -1,7 +1,7 @@
 /** Environment → buildApp → listen → close on a signal. */
 import { setTimeout as pause } from 'node:timers/promises'
 import { buildApp } from './app.ts'
-import { jsonLog } from './http/serving/server.ts'
+import { serviceLog } from './http/serving/log.ts'
 import { readSettings } from './http/serving/settings.ts'
 
 const read = readSettings(process.env)
@@ -11,7 +11,7 @@ if ('faults' in read) {
 }
 
 const { settings } = read
-const app = await buildApp({ ...settings, logger: jsonLog(settings.logLevel) })
+const app = await buildApp({ ...settings, log: serviceLog(settings.logLevel) })
 
 let stopping = false
 async function stop(signal: string): Promise<void> {

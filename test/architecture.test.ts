@@ -10,7 +10,8 @@ const layers = ['numeric', 'contract', 'domain', 'plan', 'documents', 'http', 'a
 /** Packages and node modules a layer may name. A layer that is not listed may name none. */
 const packages: Record<string, RegExp> = {
   contract: /^typebox$/,
-  documents: /^(d3-(scale|shape)|pdfmake|@tarikjabiri\/dxf|node:(module|path|fs|url))(\/|$)/,
+  documents:
+    /^(d3-(scale|shape)|pdfmake|@tarikjabiri\/dxf|@gltf-transform\/core|earcut|node:(module|path|fs|url))(\/|$)/,
   http: /^(fastify|@fastify\/[a-z-]+|typebox|ajv|ajv-formats|yaml|piscina|prom-client|node:[a-z_/]+)(\/|$)/,
   'app.ts': /^(fastify|@fastify\/[a-z-]+)$/,
   'main.ts': /^node:[a-z/]+$/
@@ -24,11 +25,13 @@ const doors: Record<string, readonly string[]> = {
   cabin: ['air'],
   driver: ['air'],
   network: ['air', 'driver', 'filter'],
-  enclosure: ['air', 'driver', 'network', 'cabin', 'filter'],
-  port: ['air', 'driver', 'network', 'enclosure', 'filter'],
+  enclosure: ['air', 'driver', 'network', 'cabin', 'filter', 'port'],
+  port: ['air'],
+  // Sizes a port on the network of the enclosure it belongs to: nobody in the domain opens it.
+  'port/sizing': ['air', 'driver', 'network', 'enclosure', 'filter', 'port'],
   box: ['air', 'driver', 'port', 'material'],
   sheet: [],
-  coils: ['circuit'],
+  coils: ['circuit', 'driver'],
   // Heat and plausibility need the class laws of the circuit's loads, which need no amplifier sheet.
   amplifier: ['coils', 'circuit'],
   circuit: [],
@@ -49,14 +52,20 @@ function boxViolations({ file, imports }: SourceFile): string[] {
 }
 
 /** Files of the contract that the domain may load: words, catalogues and defaults. Of all others it takes types. */
-const plainContract = /^contract\/(cautions|sources)\/|\/(words|defaults)\.ts$/
+const plainContract = /^contract\/((cautions|sources)\/|.*\/(words|defaults)\.ts$)/
+
+/** Layer and house of a file; a folder with doors of its own is a house. */
+function placeOf(file: string): readonly [layer: string, house: string] {
+  const [layer = '', house = '', folder = ''] = file.split('/')
+  return [layer, doors[`${house}/${folder}`] === undefined ? house : `${house}/${folder}`]
+}
 
 function violations({ file, imports }: SourceFile): string[] {
-  const [layer = '', house = ''] = file.split('/')
+  const [layer, house] = placeOf(file)
   return imports.flatMap(({ specifier, target, typeOnly }) => {
     const complaint = [`${file} may not import ${specifier}`]
     if (target === undefined) return packages[layer]?.test(specifier) ? [] : complaint
-    const [toLayer = '', toHouse = ''] = target.split('/')
+    const [toLayer, toHouse] = placeOf(target)
     if (!layers.includes(toLayer)) return layers.indexOf(layer) >= layers.indexOf('http') ? [] : complaint
     if (layers.indexOf(toLayer) > layers.indexOf(layer)) return complaint
     const inner = layer === 'domain' || layer === 'plan'

@@ -6,12 +6,14 @@ import { defineConfig } from 'vitest/config'
 
 const thorough = [
   'test/contract-reads.test.ts',
+  'test/defaults.test.ts',
   'test/fuzz.test.ts',
   'test/client.test.ts',
   'test/main.test.ts',
   'test/released.test.ts',
   'test/documents/plan-page.test.ts',
   'test/plan/random-plans.test.ts',
+  'test/domain/box/mesh-kernel.test.ts',
   'test/http/longest-body.test.ts',
   'test/http/{batches,design-search,docs,forms,observability,plan-pages}.test.ts'
 ]

@@ -15,7 +15,9 @@ export interface Assumption {
 export interface Basis {
   /** Path in the result, SI names, e.g. `scalars.tuningHz`. */
   readonly quantity: string
-  /** Right-hand side in plain arithmetic over the input symbols: + - * / ^ sqrt() log10() pi min() max(). */
+  /** Id of the record, see `formula.ts`. */
+  readonly formulaId: string
+  /** Right-hand side in plain arithmetic over the input symbols. */
   readonly formula: string
   readonly inputs: readonly { readonly symbol: string; readonly value: number; readonly unit: string }[]
   /** What the formula gives, in `unit` (SI). */

@@ -1,6 +1,7 @@
 /** Every calculation the service offers, in the order of the job; one a line, so that two additions merge. */
 import { matchAmplifier } from './operations/amplifiers/amplifier-matching.ts'
 import { drawBox } from './operations/boxes/box-drawings.ts'
+import { modelBox } from './operations/boxes/box-model.ts'
 import { layOutBox } from './operations/boxes/box-panels.ts'
 import { nestPanels } from './operations/boxes/box-sheets.ts'
 import { checkPanelVibration } from './operations/boxes/panel-vibration.ts'
@@ -30,6 +31,7 @@ export const operations: readonly Operation[] = [
   checkPanelVibration,
   nestPanels,
   drawBox,
+  modelBox,
   wireCoils,
   matchAmplifier,
   supplyCurrent,

@@ -31,43 +31,65 @@ export const unit = (a: Vector3): Vector3 | undefined => {
 }
 const turned = (a: Vector3) => vector(-a.x, -a.y, -a.z)
 
-/** Weights of the edges from the first corner by Cramer's rule; none where the corners do not span their space. */
-function edgeWeights(edges: readonly Vector3[], from: Vector3): readonly number[] | undefined {
-  const [a, b, c] = edges
-  if (a === undefined) return []
-  if (b === undefined) return dot(a, a) > 0 ? [-dot(a, from) / dot(a, a)] : undefined
-  if (c === undefined) {
-    const [aa, ab, bb] = [dot(a, a), dot(a, b), dot(b, b)]
-    const determinant = aa * bb - ab * ab
-    if (!(determinant > 1e-14 * aa * bb)) return undefined
-    const [fa, fb] = [-dot(a, from), -dot(b, from)]
-    return [(fa * bb - fb * ab) / determinant, (fb * aa - fa * ab) / determinant]
-  }
-  const volume = dot(a, cross(b, c))
-  if (volume * volume < 1e-20 * dot(a, a) * dot(b, b) * dot(c, c)) return undefined
-  const away = turned(from)
-  return [dot(away, cross(b, c)) / volume, dot(a, cross(away, c)) / volume, dot(a, cross(b, away)) / volume]
-}
-
 interface Nearest {
   readonly point: Vector3
   readonly corners: readonly Vector3[]
 }
 
-/** The point of a simplex nearest to the origin: of all its faces the one whose foot lies within it. */
-function nearestOf(simplex: readonly Vector3[]): Nearest | undefined {
+function onSegment(a: Vector3, b: Vector3): Nearest {
+  const edge = minus(b, a)
+  const [along, whole] = [-dot(a, edge), dot(edge, edge)]
+  if (along <= 0) return { point: a, corners: [a] }
+  if (along >= whole) return { point: b, corners: [b] }
+  return { point: plus(a, edge, along / whole), corners: [a, b] }
+}
+
+/** By the regions round a triangle: its corners, its edges, its face. */
+function onTriangle(a: Vector3, b: Vector3, c: Vector3): Nearest {
+  const [ab, ac] = [minus(b, a), minus(c, a)]
+  const [abA, acA, abB] = [-dot(ab, a), -dot(ac, a), -dot(ab, b)]
+  const [acB, abC, acC] = [-dot(ac, b), -dot(ab, c), -dot(ac, c)]
+  if (abA <= 0 && acA <= 0) return { point: a, corners: [a] }
+  if (abB >= 0 && acB <= abB) return { point: b, corners: [b] }
+  if (acC >= 0 && abC <= acC) return { point: c, corners: [c] }
+  const weightC = abA * acB - abB * acA
+  if (weightC <= 0 && abA >= 0 && abB <= 0) return onSegment(a, b)
+  const weightB = abC * acA - abA * acC
+  if (weightB <= 0 && acA >= 0 && acC <= 0) return onSegment(a, c)
+  const weightA = abB * acC - abC * acB
+  if (weightA <= 0 && acB - abB >= 0 && abC - acC >= 0) return onSegment(b, c)
+  const whole = weightA + weightB + weightC
+  if (!(whole > 0)) return onSegment(a, b)
+  return { point: plus(plus(a, ab, weightB / whole), ac, weightC / whole), corners: [a, b, c] }
+}
+
+const nowhere: Vector3 = vector(0, 0, 0)
+
+/** The nearest of the faces that the origin lies beyond; the origin itself where it lies beyond none. */
+function onTetrahedron(corners: readonly [Vector3, Vector3, Vector3, Vector3]): Nearest {
+  const [a, b, c, d] = corners
   let best: Nearest | undefined
-  for (let mask = 1; mask < 1 << simplex.length; mask++) {
-    const corners = simplex.filter((_, i) => (mask >> i) & 1)
-    const [first, ...rest] = corners as [Vector3, ...Vector3[]]
-    const edges = rest.map(corner => minus(corner, first))
-    const weights = edgeWeights(edges, first)
-    if (weights === undefined || weights.some(w => w < -1e-12)) continue
-    if (weights.reduce((sum, w) => sum + w, 0) > 1 + 1e-12) continue
-    const point = edges.reduce((sum, edge, i) => plus(sum, edge, weights[i]), first)
-    if (best === undefined || dot(point, point) < dot(best.point, best.point)) best = { point, corners }
+  for (const [p, q, r, other] of [
+    [a, b, c, d],
+    [a, c, d, b],
+    [a, d, b, c],
+    [b, d, c, a]
+  ] as const) {
+    const normal = cross(minus(q, p), minus(r, p))
+    const [origin, opposite] = [-dot(p, normal), dot(minus(other, p), normal)]
+    if (origin * opposite > 0) continue
+    const found = onTriangle(p, q, r)
+    if (best === undefined || dot(found.point, found.point) < dot(best.point, best.point)) best = found
   }
-  return best
+  return best ?? { point: nowhere, corners }
+}
+
+/** The point of a simplex nearest to the origin, and the corners that it lies between. */
+function nearestOf([a, b, c, d]: readonly Vector3[]): Nearest {
+  const first = a ?? nowhere
+  if (b === undefined) return { point: first, corners: [first] }
+  if (c === undefined) return onSegment(first, b)
+  return d === undefined ? onTriangle(first, b, c) : onTetrahedron([first, b, c, d])
 }
 
 /** Nearer than this is contact. */
@@ -78,7 +100,8 @@ const MOST_ROUNDS = 100
  * Distance of two convex bodies, 0 where they touch or overlap.
  *
  * @validity To about a nanometre for polytopes, a micrometre for round bodies; bodies of the size of a box, lengths in metres.
- * @source E. Gilbert, D. Johnson, S. Keerthi, A fast procedure for computing the distance between complex objects, 1988, from memory
+ * @source E. Gilbert, D. Johnson, S. Keerthi, A fast procedure for computing the distance between complex objects, 1988;
+ *   nearest points of a simplex after C. Ericson, Real-Time Collision Detection, 2005, ch. 5; both from memory
  * @check  two balls' worth of drums, axes parallel: distance of the axes less both radii
  */
 export function convexDistance(a: Convex, b: Convex): number {
@@ -91,7 +114,7 @@ export function convexDistance(a: Convex, b: Convex): number {
     const lower = dot(point, next) / Math.sqrt(squared)
     if (corners.length > 0 && Math.sqrt(squared) - lower < CONTACT) break
     const found = nearestOf([...corners, next])
-    if (found === undefined || (corners.length > 0 && dot(found.point, found.point) >= squared)) break
+    if (corners.length > 0 && dot(found.point, found.point) >= squared) break
     nearest = found
   }
   return Math.sqrt(dot(nearest.point, nearest.point))
@@ -107,8 +130,11 @@ const wayOut = (a: Convex, b: Convex, along: Vector3) =>
  * @check  boxes of 1 that stand 0.2 apart → −0.2
  */
 export function wayOutByAxes(a: Convex, b: Convex): number {
-  const ways = [...a.axes, ...b.axes].map(along => Math.min(wayOut(a, b, along), wayOut(a, b, turned(along))))
-  return Math.min(Number.POSITIVE_INFINITY, ...ways)
+  let least = Number.POSITIVE_INFINITY
+  for (const axes of [a.axes, b.axes]) {
+    for (const along of axes) least = Math.min(least, wayOut(a, b, along), wayOut(a, b, turned(along)))
+  }
+  return least
 }
 
 /** From a direction downhill over the sphere, in steps that are halved. */

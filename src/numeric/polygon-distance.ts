@@ -10,30 +10,37 @@ function toSegment(a: Point2, b: Point2, p: Point2): number {
 /** Even-odd rule. */
 export function contains(polygon: Polygon, p: Point2): boolean {
   let inside = false
-  polygon.forEach((a, i) => {
-    const b = vertex(polygon, i + 1)
+  let a = vertex(polygon, -1)
+  for (const b of polygon) {
     if (a.y > p.y !== b.y > p.y && p.x < a.x + ((p.y - a.y) * (b.x - a.x)) / (b.y - a.y)) inside = !inside
-  })
+    a = b
+  }
   return inside
 }
 
 /** Distance to the nearest edge, negative outside. */
 export function insideDistance(polygon: Polygon, point: Point2): number {
-  const distance = Math.min(...polygon.map((a, i) => toSegment(a, vertex(polygon, i + 1), point)))
+  let distance = Infinity
+  let a = vertex(polygon, -1)
+  for (const b of polygon) {
+    distance = Math.min(distance, toSegment(a, b, point))
+    a = b
+  }
   return contains(polygon, point) ? distance : -distance
 }
 
 /** From a point along a direction (unit vector) to the first edge ahead; Infinity when none is. */
 export function rayLength(polygon: Polygon, from: Point2, along: Point2): number {
-  const lengths = polygon.flatMap((a, i) => {
-    const b = vertex(polygon, i + 1)
-    const edge = { x: b.x - a.x, y: b.y - a.y }
-    const determinant = along.x * edge.y - along.y * edge.x
-    if (Math.abs(determinant) < 1e-15) return []
-    const [dx, dy] = [a.x - from.x, a.y - from.y]
-    const ahead = (dx * edge.y - dy * edge.x) / determinant
+  let length = Infinity
+  let a = vertex(polygon, -1)
+  for (const b of polygon) {
+    const [edgeX, edgeY, dx, dy] = [b.x - a.x, b.y - a.y, a.x - from.x, a.y - from.y]
+    const determinant = along.x * edgeY - along.y * edgeX
+    a = b
+    if (Math.abs(determinant) < 1e-15) continue
+    const ahead = (dx * edgeY - dy * edgeX) / determinant
     const share = (dx * along.y - dy * along.x) / determinant
-    return ahead > 1e-9 && share >= -1e-12 && share <= 1 + 1e-12 ? [ahead] : []
-  })
-  return Math.min(Infinity, ...lengths)
+    if (ahead > 1e-9 && share >= -1e-12 && share <= 1 + 1e-12) length = Math.min(length, ahead)
+  }
+  return length
 }

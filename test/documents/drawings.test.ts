@@ -9,6 +9,7 @@ import { drawingBook } from '../../src/documents/panels/drawing-book.ts'
 import { drawingsPdf } from '../../src/documents/panels/drawings-pdf.ts'
 import { panelDrawing, scaleFor } from '../../src/documents/panels/panel-drawing.ts'
 import { panelsDxf, sheetsDxf } from '../../src/documents/panels/panel-dxf.ts'
+import { layOutBox } from '../../src/domain/box/layout/lay-out-box.ts'
 import { nestPanels } from '../../src/domain/sheet/nest-panels.ts'
 import { type DxfEntity, readDxf } from '../support/dxf-reader.ts'
 import { inventedBox } from '../support/invented-box.ts'
@@ -299,5 +300,26 @@ describe('PDF', () => {
     const text = Buffer.from(first).toString('latin1')
     expect(text.startsWith('%PDF-')).toBe(true)
     expect(text.match(/\/Type \/Page\b/g)).toHaveLength(result.drawings.length)
+  })
+})
+
+describe('a board for a router', () => {
+  it('has the mouth of a slot in its outline, its tilts and the depth of its pockets in words', () => {
+    const front = layOutBox({
+      outer: { widthM: 0.96, heightM: 0.42, depthM: 0.42 },
+      thicknessM: 0.018,
+      port: { kind: 'slot', widthM: 0.4, heightM: 0.04, lengthM: 0.6 },
+      drivers: [{ cutOutDiameterM: 0.232, flangeDiameterM: 0.262, rebateDepthM: 0.006, displacementM3: 0.002 }]
+    }).result.panels.filter(({ name }) => name === 'front')
+    const drawn = readDxf(panelsDxf(front))
+    const [cut] = drawn.filter(({ layer }) => layer === 'CUT')
+    // Between the sides and lid and floor: 924 × 384, less the mouth of 400 × 40 in its corner.
+    const [board] = front
+    const blank = (board?.lengthM ?? 0) * (board?.widthM ?? 0) * 1e6
+    expect(areaWithin(cut as DxfEntity)).toBeCloseTo(blank - 400 * 40, 3)
+    expect(drawn.filter(({ layer }) => layer === 'HOLES')).toHaveLength(1)
+    expect(panelsDxf(front)).toContain('pocket 6 deep')
+    const sloped = layOutBox(wedge).result.panels
+    expect(panelsDxf(sloped)).toMatch(/edge \d: saw at [\d.]+ deg, (outer|inner) face long/)
   })
 })

@@ -1,6 +1,6 @@
 import { Writable } from 'node:stream'
 import { afterEach, describe, expect, it } from 'vitest'
-import { jsonLog } from '../../src/http/serving/server.ts'
+import { serviceLog } from '../../src/http/serving/log.ts'
 import { coils, listening } from '../support/service.ts'
 
 let service: Awaited<ReturnType<typeof listening>>
@@ -34,8 +34,7 @@ describe('observability', () => {
         done()
       }
     })
-    const { level, serializers } = jsonLog('info') as { level: string; serializers: object }
-    service = await listening({ logger: { level, serializers, stream } as never })
+    service = await listening({ log: serviceLog('info', stream) })
     lines.length = 0
     const headers = { 'x-api-key': 'secret-key', 'x-request-id': 'basket-4711' }
     const payload = { ...coils.body, coilOhm: 3.21987 }

@@ -1,4 +1,5 @@
 /** What comes from strangers: long codes, half requests, odd headers, repeated fields, callers who leave. */
+
 import { once } from 'node:events'
 import { connect } from 'node:net'
 import { Writable } from 'node:stream'
@@ -6,6 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { csv } from '../../src/documents/draw/csv.ts'
 import { plainOrder } from '../../src/documents/draw/plain-order.ts'
 import { operations } from '../../src/http/operations.ts'
+import { serviceLog } from '../../src/http/serving/log.ts'
 import { post, testApp } from '../support/call.ts'
 import { coils, exchange, listening } from '../support/service.ts'
 
@@ -21,7 +23,7 @@ beforeAll(async () => {
   service = await listening({
     corsOrigins: ['https://shop.example', 'https://other.example'],
     rateLimitMax: 50,
-    logger: { level: 'info', stream } as never
+    log: serviceLog('info', stream)
   })
 })
 afterAll(() => service.app.close())

@@ -1,8 +1,9 @@
 /** The order of designs: exchange rates worked out by hand, and no design above one that is better in everything. */
 import { evaluate } from 'mathjs'
 import { describe, expect, it } from 'vitest'
+import { scoreBasis } from '../../src/plan/designer/score-basis.ts'
 import { broken, readLimits } from '../../src/plan/designer/search-limits.ts'
-import { criteria, pointsOf, type ScoredFigures, scoreBasis } from '../../src/plan/designer/search-score.ts'
+import { criteria, pointsOf, type ScoredFigures } from '../../src/plan/designer/search-score.ts'
 import { seeded } from '../support/random-requests.ts'
 
 const even = { level: 1, reach: 1, box: 1, price: 1, current: 1 }

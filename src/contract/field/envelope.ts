@@ -43,7 +43,10 @@ const BasisBody = component(
   'One figure of the result, explained so that it can be worked out again. SI units throughout.',
   {
     quantity: Type.String({ description: 'JSON pointer of the figure in the result' }),
-    formula: Type.String({ description: 'Plain arithmetic over the input symbols: + - * / ^ sqrt() log10() pi' }),
+    formulaId: Type.String({ description: 'Id of the formula; see /v1/reference/formulas' }),
+    formula: Type.String({
+      description: 'Plain arithmetic over the input symbols: + - * / ^ sqrt() log10() pi min() max()'
+    }),
     inputs: Type.Array(ref(BasisInputBody), { description: 'The values the formula was fed with' }),
     value: Type.Number({ description: 'What the formula gives, in `unit`' }),
     unit: Type.String({ description: 'SI unit of the value' }),

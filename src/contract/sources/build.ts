@@ -60,10 +60,5 @@ export const buildSources = {
     title:
       'Finnish Forest Industries Federation, Handbook of Finnish Plywood (2002), mean bending moduli, as reprinted in a board data sheet',
     status: 'second-hand'
-  },
-  'small-1973-vented': {
-    title:
-      'R. H. Small, "Vented-box loudspeaker systems", J. Audio Eng. Soc. 21 (1973): the air in the vent is mass, not spring',
-    status: 'from memory'
   }
 } as const satisfies SourceList

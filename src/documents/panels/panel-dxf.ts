@@ -1,6 +1,7 @@
 /** Panels and sheets as drawing exchange files for a router, a laser or a cutting service. */
 import type { LaidPiece, SheetPlan } from '../../contract/boxes/box-sheets.ts'
 import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
+import { isNotch, notchedFace } from '../../domain/box/shell/board-faces.ts'
 import { type DxfFile, type DxfPoint, dxfFile } from '../draw/dxf.ts'
 import { isMirrored } from './mirrored.ts'
 
@@ -55,16 +56,40 @@ const reachOf = ({ outline }: Panel) => ({
 })
 
 function addPanel(file: DxfFile, panel: Panel, title: string, placed: Placed, quarterTurned: boolean): void {
+  const blank = panel.outline.map(({ uM, vM }) => ({ x: uM, y: vM }))
+  // A notch is part of the outline, or its edge would be cut twice; tilts are said in words, the outline is the blank's.
+  const outline = notchedFace({ ...panel, edges: [] }, 'outer')
   file.contour(
     'CUT',
-    panel.outline.map(({ uM, vM }) => placed(uM, vM))
+    outline.map(({ x, y }) => placed(x, y))
   )
-  for (const cutOut of panel.cutOuts) addHole(file, cutOut, placed, quarterTurned)
+  const holes = panel.cutOuts.filter(cutOut => !isNotch(blank, cutOut))
+  for (const cutOut of holes) addHole(file, cutOut, placed, quarterTurned)
   const { u, v } = reachOf(panel)
   const corners = [placed(0, 0), placed(u, v)]
   const [left, right] = corners.map(({ x }) => x).sort((a, b) => a - b) as [number, number]
-  const height = Math.min(14, (right - left) / (0.75 * Math.max(1, title.length) + 2))
-  if (height >= 3) file.text(left + height * 0.8, Math.min(...corners.map(({ y }) => y)) + height * 0.8, height, title)
+  const low = Math.min(...corners.map(({ y }) => y))
+  const lines = [...tiltNotes(panel), title]
+  const longest = Math.max(...lines.map(({ length }) => length))
+  const height = Math.min(14, (right - left) / (0.75 * Math.max(1, longest) + 2))
+  if (height < 3) return
+  lines.forEach((text, i) => {
+    file.text(left + height * 0.8, low + height * (0.8 + 1.5 * i), height, text)
+  })
+}
+
+/** What no contour tells: edges sawn at a tilt, by number from the lower left corner, and the depth of rebates. */
+function tiltNotes({ edges, cutOuts }: Panel): readonly string[] {
+  const tilts = edges
+    .filter(({ tiltDeg }) => tiltDeg > 0.05)
+    .map(
+      ({ edge, tiltDeg, longFace }) =>
+        `edge ${edge + 1}: saw at ${Math.round(tiltDeg * 10) / 10} deg, ${longFace} face long`
+    )
+  const rebates = cutOuts.flatMap(({ rebateDepthM }) =>
+    rebateDepthM === undefined ? [] : [`pocket ${Math.round(rebateDepthM * 1e4) / 10} deep`]
+  )
+  return [...new Set([...rebates, ...tilts])]
 }
 
 const titleOf = ({ name, lengthM, widthM, thicknessM }: Panel, copy: string) =>

@@ -1,8 +1,10 @@
 /** The air a calculation rests on: density and speed of sound, given or from temperature and pressure. */
+
 import type { AirRequest } from '../../contract/acoustics/air.ts'
 import type { Assumptions } from '../assume.ts'
 import { CELSIUS_ZERO_K, STANDARD_PRESSURE_PA } from '../constants.ts'
 import { DesignError } from '../design-error.ts'
+import { airDefaults } from './defaults.ts'
 
 export interface Air {
   readonly densityKgPerM3: number
@@ -53,8 +55,8 @@ export function airOf(request: AirRequest | undefined, assume: Assumptions): Air
   const { temperatureC, pressurePa, densityKgPerM3, soundSpeedMPerS } = request ?? {}
   if (densityKgPerM3 === undefined && soundSpeedMPerS === undefined) {
     return dryAir(
-      assume.or(temperatureC, 'air.temperatureC', REFERENCE_C, 'room temperature'),
-      assume.or(pressurePa, 'air.pressurePa', STANDARD_PRESSURE_PA, 'standard atmosphere at sea level')
+      assume.take(temperatureC, 'air.temperatureC', airDefaults.temperatureC),
+      assume.take(pressurePa, 'air.pressurePa', airDefaults.pressurePa)
     )
   }
   if (temperatureC !== undefined || pressurePa !== undefined) {

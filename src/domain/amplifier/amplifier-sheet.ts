@@ -1,8 +1,11 @@
 /** What an amplifier's data sheet says, and the power it gives into a load: published, or not known. */
+
 import type { AmplifierRating, AmplifierSheet } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { PowerFrom } from '../../contract/amplifiers/words.ts'
 import type { Assumptions } from '../assume.ts'
 import { present } from '../present.ts'
+import { amplifierDefaults } from './defaults.ts'
+import { powerAtSameVoltage } from './formulas.ts'
 import { believablePower } from './heat.ts'
 import { lowestBridged, requireOneStory, SAME_LOAD } from './rating-contradictions.ts'
 
@@ -30,26 +33,17 @@ export interface OutputPower {
 export function resolveAmplifier(sheet: AmplifierSheet, assumed: Assumptions, at: string): ResolvedAmplifier {
   requireOneStory(sheet, at)
   const bridges = sheet.minimumBridgedOhm !== undefined || sheet.ratings.some(({ bridged }) => bridged === true)
-  assumed.or(
-    sheet.ratingKind,
-    `${at}ratingKind`,
-    'rms',
-    'ratings taken as continuous RMS, all channels driven; peak, maximum and total figures cannot be matched'
-  )
-  const channels = assumed.or(
-    sheet.channels,
-    `${at}channels`,
-    bridges ? 2 : 1,
-    bridges ? 'it bridges, so it has at least two channels' : 'no number of channels given: taken as a mono-block'
-  )
+  assumed.take(sheet.ratingKind, `${at}ratingKind`, amplifierDefaults.ratingKind)
+  const usualChannels = bridges ? amplifierDefaults.channelsOfBridge : amplifierDefaults.channels
+  const channels = assumed.take<number>(sheet.channels, `${at}channels`, usualChannels)
   const lowestBridgedOhm =
     channels < 2
       ? (sheet.minimumBridgedOhm ?? 2 * sheet.minimumOhm)
-      : assumed.or(
+      : assumed.work(
           sheet.minimumBridgedOhm,
           `${at}minimumBridgedOhm`,
           2 * sheet.minimumOhm,
-          'each channel of a bridged pair sees half the load'
+          amplifierDefaults.minimumBridgedOhm
         )
   const believableW = believablePower(sheet, assumed, at)
   return {
@@ -94,7 +88,8 @@ function boundAbove(amplifier: ResolvedAmplifier, loadOhm: number, bridged: bool
   const [nearest] = below.toSorted((a, b) => b.loadOhm - a.loadOhm)
   if (nearest === undefined) return undefined
   const { loadOhm: ratedOhm, powerW: ratedPowerW } = nearest
-  return { powerW: (ratedPowerW * ratedOhm) / loadOhm, powerFrom: 'voltage-bound', ratedOhm, ratedPowerW }
+  const powerW = powerAtSameVoltage.of({ Pr: ratedPowerW, Zr: ratedOhm, Z: loadOhm })
+  return { powerW, powerFrom: 'voltage-bound', ratedOhm, ratedPowerW }
 }
 
 /**

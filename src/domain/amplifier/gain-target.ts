@@ -1,6 +1,9 @@
 /** The voltage an amplifier shall give at full level, and what a meter reads with a quieter test tone. */
+
 import type { ToneLevel } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { Assumptions } from '../assume.ts'
+import { amplifierDefaults } from './defaults.ts'
+import { targetVoltage } from './formulas.ts'
 
 export interface GainTarget {
   /** Power into the load at full level [W]. */
@@ -28,19 +31,9 @@ export interface GainTarget {
  * @check  500 W, 4 Ω → 44.72 V; 500 W, 1 Ω → 22.36 V; 300 W, 2 Ω → 24.49 V; 75 W, 4 Ω → 17.32 V
  */
 export function gainTarget(powerW: number, loadOhm: number, bridged: boolean): GainTarget {
-  const targetVoltageV = Math.sqrt(powerW * loadOhm)
+  const targetVoltageV = targetVoltage.of({ P: powerW, Z: loadOhm })
   const split = bridged ? { channelVoltageV: targetVoltageV / 2, channelLoadOhm: loadOhm / 2 } : {}
   return { powerW, loadOhm, targetVoltageV, currentA: targetVoltageV / loadOhm, ...split }
-}
-
-/**
- * Power of a voltage in a load [W]; the inverse of {@link gainTarget}.
- *
- * @source Ohm's law
- * @check  half the voltage of 600 W at 4 Ω, into 2 Ω → 300 W
- */
-export function powerOfVoltage(voltageV: number, loadOhm: number): number {
-  return voltageV ** 2 / loadOhm
 }
 
 /**
@@ -67,14 +60,6 @@ export interface MeterReading {
   readonly channelMeterVoltageV?: number
 }
 
-const toneDefaults = {
-  levelDb: { value: 0, why: 'full-scale test tone: the reading is the target itself' },
-  quietRecordingDb: {
-    value: 0,
-    why: 'no allowance for quiet recordings: the loudest music just reaches the target; an allowance is louder and clips loud recordings'
-  }
-} as const
-
 /** The reading for a target, with the defaults of a full-scale tone and no allowance. */
 export function meterReading(
   { targetVoltageV, channelVoltageV }: GainTarget,
@@ -82,14 +67,9 @@ export function meterReading(
   boostDb: number,
   assumed: Assumptions
 ): MeterReading {
-  const { levelDb, quietRecordingDb } = toneDefaults
-  const toneLevelDb = assumed.or(tone.levelDb, 'tone.levelDb', levelDb.value, levelDb.why)
-  const allowance = assumed.or(
-    tone.quietRecordingDb,
-    'tone.quietRecordingDb',
-    quietRecordingDb.value,
-    quietRecordingDb.why
-  )
+  const { toneLevelDb: usualLevelDb, quietRecordingDb } = amplifierDefaults
+  const toneLevelDb = assumed.take(tone.levelDb, 'tone.levelDb', usualLevelDb)
+  const allowance = assumed.take(tone.quietRecordingDb, 'tone.quietRecordingDb', quietRecordingDb)
   const meterVoltageV = meterVoltage(targetVoltageV, toneLevelDb - boostDb, allowance)
   return {
     toneLevelDb,

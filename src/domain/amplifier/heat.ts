@@ -1,10 +1,12 @@
 /** What the amplifiers of a match give off as heat, and whether their fuses could feed what is claimed. */
+
 import type { AmplifierHeat } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { AmplifierClass } from '../../contract/supply/words.ts'
 import type { Assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { type AmplifierDraw, disproved, inputPower, plausiblePower } from '../circuit/load/amplifier-draw.ts'
 import { classDraws, supplyJudgement } from '../circuit/source/supply-judgement.ts'
+import { amplifierDefaults, classEfficiency, classIdleDraw } from './defaults.ts'
 
 interface AmplifierEconomy {
   readonly class?: AmplifierClass
@@ -15,34 +17,28 @@ interface AmplifierEconomy {
   readonly ratedVoltageV?: number
 }
 
-/** Supply of the rating standard per 12 V system (ANSI/CTA-2006, second-hand). */
-const RATING_SUPPLY_V = 14.4
-
 function efficiencyOf({ class: named, efficiency }: AmplifierEconomy, assumed: Assumptions, at: string) {
   if (efficiency !== undefined || named === undefined) return efficiency
-  return assumed.or(
-    undefined as number | undefined,
-    `${at}efficiency`,
-    classDraws[named].efficiency,
-    `class ${named} at rated output, common practice; a data-sheet figure wins`
-  )
+  const usual = classDraws[named].efficiency
+  assumed.note(`${at}efficiency`, usual, classEfficiency(named))
+  return usual
 }
 
 function drawOf(amplifier: AmplifierEconomy, powerW: number, efficiency: number, assumed: Assumptions, at: string) {
   const switching = efficiency >= supplyJudgement.switchingFrom ? 'D' : 'AB'
-  const amplifierClass = assumed.or<AmplifierClass>(
+  const amplifierClass = assumed.work<AmplifierClass>(
     amplifier.class,
     `${at}class`,
     switching,
-    'partial-load law from the efficiency'
+    amplifierDefaults.partialLoadClass
   )
   const fullInputW = powerW / efficiency
   const idle = classDraws[amplifierClass].quiescentW
-  const quiescentW = assumed.or(
+  const quiescentW = assumed.work(
     amplifier.quiescentW,
     `${at}quiescentW`,
     Math.min(idle, supplyJudgement.quiescentShare * fullInputW),
-    `idle draw of class ${amplifierClass}, common practice`
+    classIdleDraw(amplifierClass)
   )
   const draw: AmplifierDraw = {
     powerW,
@@ -52,7 +48,7 @@ function drawOf(amplifier: AmplifierEconomy, powerW: number, efficiency: number,
     fullInputW,
     regulated: true,
     regulationKnown: false,
-    ratedVoltageV: RATING_SUPPLY_V
+    ratedVoltageV: amplifierDefaults.ratedVoltageV.value
   }
   return draw
 }
@@ -100,12 +96,7 @@ const fuseEfficiency = ({ class: named, efficiency }: AmplifierEconomy) =>
 export function believablePower(amplifier: AmplifierEconomy, assumed: Assumptions, at: string): number | undefined {
   const { onboardFusesA, ratedVoltageV } = amplifier
   if (onboardFusesA === undefined) return undefined
-  const ratedV = assumed.or(
-    ratedVoltageV,
-    `${at}ratedVoltageV`,
-    RATING_SUPPLY_V,
-    'rating supply of ANSI/CTA-2006, 14.4 V per 12 V, for what its own fuses pass'
-  )
+  const ratedV = assumed.take(ratedVoltageV, `${at}ratedVoltageV`, amplifierDefaults.ratedVoltageV)
   return plausiblePower(fuseEfficiency(amplifier), ratedV, onboardFusesA)
 }
 
@@ -116,7 +107,12 @@ export function plausibilityCautions(
   plausibleW: number | undefined,
   at: string
 ): readonly Caution[] {
-  const { onboardFusesA = [], ratedVoltageV = RATING_SUPPLY_V, efficiency, class: named } = amplifier
+  const {
+    onboardFusesA = [],
+    ratedVoltageV = amplifierDefaults.ratedVoltageV.value,
+    efficiency,
+    class: named
+  } = amplifier
   if (plausibleW === undefined || !disproved(claimedW, plausibleW)) return []
   const loss =
     efficiency === undefined && named === undefined

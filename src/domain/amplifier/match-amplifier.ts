@@ -1,4 +1,5 @@
 /** Whether amplifier and drivers fit, at which load, with which headroom, and the voltage to set the gain to. */
+
 import type {
   AmplifierHeat,
   AmplifierMatch,
@@ -22,6 +23,7 @@ import { DesignError, requirePositive } from '../design-error.ts'
 import type { Basis, Outcome } from '../outcome.ts'
 import { present } from '../present.ts'
 import { type ResolvedAmplifier, resolveAmplifier } from './amplifier-sheet.ts'
+import { amplifierDefaults } from './defaults.ts'
 import { type GainTarget, gainTarget, meterReading } from './gain-target.ts'
 import { amplifierHeat, heatCautions } from './heat.ts'
 import { matchBasis } from './match-basis.ts'
@@ -107,20 +109,10 @@ function heatOf(
 }
 
 function resolvedDefaults(request: AmplifierMatchRequest, assumed: Assumptions) {
-  assumed.or(
-    request.driver.ratingKind,
-    'driver.ratingKind',
-    'rms',
-    'driver power taken as continuous RMS of one driver, all its coils together'
-  )
+  assumed.take(request.driver.ratingKind, 'driver.ratingKind', amplifierDefaults.driverRatingKind)
   return {
-    amplifierCount: assumed.or(request.amplifierCount, 'amplifierCount', 1, 'one amplifier unless more are offered'),
-    rankBy: assumed.or<Ranking>(
-      request.rankBy,
-      'rankBy',
-      'power',
-      'the power closest to the drivers’ rating first; price and size only count when asked for'
-    )
+    amplifierCount: assumed.take(request.amplifierCount, 'amplifierCount', amplifierDefaults.amplifierCount),
+    rankBy: assumed.take<Ranking>(request.rankBy, 'rankBy', amplifierDefaults.rankBy)
   }
 }
 

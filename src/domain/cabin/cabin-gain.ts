@@ -1,22 +1,22 @@
 /** What the car adds at the seat: the pressure-vessel model, or a curve that was measured in it. */
+
 import type { Cabin, CabinModel } from '../../contract/acoustics/cabin.ts'
 import type { SourceId } from '../../contract/sources/source.ts'
 import type { Assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { DesignError } from '../design-error.ts'
+import { explain } from '../formula.ts'
 import type { Basis } from '../outcome.ts'
 import type { MeasuredTransfer } from './cabin.ts'
-import { lowestModeHz, type PressureVessel, pressureVesselCornerHz, pressureVesselGainDb } from './pressure-vessel.ts'
-
-/** Judgement values of the model; none has a published source. */
-const cabinDefaults = {
-  cornerQ: { value: 0.7, why: 'engineering choice: joins the pressure vessel to free radiation without a bump' },
-  leakQ: { value: 0.7, why: 'engineering choice: joins the leak without a bump' },
-  leakCornerHz: { value: 15, why: 'engineering choice: cars leak and flex below 8 to 25 Hz' },
-  /** Where the leak corner would let the gain go further, it is raised. */
-  maximumGainDb: 20,
-  uncertaintyDb: 6
-} as const
+import { cabinDefaults } from './defaults.ts'
+import { cabinCorner, cabinMode } from './formulas.ts'
+import {
+  lowestModeHz,
+  type PressureVessel,
+  pressureVesselCornerHz,
+  pressureVesselGainDb,
+  REFERENCE_DISTANCE_M
+} from './pressure-vessel.ts'
 
 export interface CabinGain {
   readonly model: CabinModel
@@ -87,24 +87,18 @@ function cornerOf(cabin: Cabin, soundSpeedMPerS: number): number {
 
 function vesselOf(cabin: Cabin, cornerHz: number, assume: Assumptions): PressureVessel {
   const { cornerQ, leakQ, leakCornerHz, maximumGainDb } = cabinDefaults
-  const capped = cornerHz / 10 ** (maximumGainDb / 40)
-  const leak =
-    capped > leakCornerHz.value
-      ? {
-          value: capped,
-          why: `engineering choice: holds the gain to ${maximumGainDb} dB, the most that cars usually show`
-        }
-      : leakCornerHz
+  const capped = cornerHz / 10 ** (maximumGainDb.value / 40)
+  const leak = capped > leakCornerHz.value ? { ...maximumGainDb, value: capped, unit: 'Hz' } : leakCornerHz
   return {
     cornerHz,
-    cornerQ: assume.or(cabin.cornerQ, 'cabin.cornerQ', cornerQ.value, cornerQ.why),
-    leakQ: assume.or(cabin.leakQ, 'cabin.leakQ', leakQ.value, leakQ.why),
-    leakCornerHz: assume.or(cabin.leakCornerHz, 'cabin.leakCornerHz', leak.value, leak.why)
+    cornerQ: assume.take(cabin.cornerQ, 'cabin.cornerQ', cornerQ),
+    leakQ: assume.take(cabin.leakQ, 'cabin.leakQ', leakQ),
+    leakCornerHz: assume.take(cabin.leakCornerHz, 'cabin.leakCornerHz', leak)
   }
 }
 
 function modelCautions(vessel: PressureVessel, modeHz: number | undefined, highestHz: number): readonly Caution[] {
-  const { uncertaintyDb } = cabinDefaults
+  const uncertaintyDb = cabinDefaults.uncertaintyDb.value
   const doubt = caution(
     'cabin-model',
     `The level at the seat comes from a model of the cabin and is within about ±${uncertaintyDb} dB; a curve measured in the car is better.`,
@@ -116,15 +110,10 @@ function modelCautions(vessel: PressureVessel, modeHz: number | undefined, highe
   return [caution('cabin-modes', message, { at: 'cabin', figures: { uncertaintyDb, limitHz, highestHz } })]
 }
 
-function cornerBasis(cabin: Cabin, soundSpeedMPerS: number, cornerHz: number): Basis {
-  const c = { symbol: 'c', value: soundSpeedMPerS, unit: 'm/s' }
-  const by = { quantity: 'cabin.cornerHz', value: cornerHz, unit: 'Hz' }
-  if (cabin.volumeM3 === undefined) {
-    const inputs = [c, { symbol: 'L', value: cabin.lengthM ?? 0, unit: 'm' }]
-    return { ...by, formula: 'c/(2*L)', inputs, source: 'morse-ingard-1968' }
-  }
-  const inputs = [c, { symbol: 'r', value: 1, unit: 'm' }, { symbol: 'V', value: cabin.volumeM3, unit: 'm3' }]
-  return { ...by, formula: 'c/(2*pi)*sqrt(2*pi*r/V)', inputs, source: 'cabin-corner' }
+function cornerBasis({ volumeM3: V, lengthM: L = 0 }: Cabin, c: number, cornerHz: number): Basis {
+  const quantity = 'cabin.cornerHz'
+  if (V === undefined) return explain(cabinMode, quantity, cornerHz, { c, L })
+  return explain(cabinCorner, quantity, cornerHz, { c, r: REFERENCE_DISTANCE_M, V })
 }
 
 /**
@@ -148,7 +137,7 @@ export function cabinGain(
   }
   const modeHz = cabin.lengthM === undefined ? undefined : lowestModeHz(cabin.lengthM, soundSpeedMPerS)
   const highestHz = frequenciesHz.reduce((highest, frequency) => Math.max(highest, frequency), 0)
-  const { uncertaintyDb } = cabinDefaults
+  const uncertaintyDb = cabinDefaults.uncertaintyDb.value
   const mode = modeHz === undefined ? {} : { lowestModeHz: modeHz }
   return {
     model: { model: 'pressure-vessel', cornerHz, leakCornerHz: vessel.leakCornerHz, ...mode, uncertaintyDb },

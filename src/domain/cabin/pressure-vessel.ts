@@ -1,7 +1,7 @@
 /** A sealed cabin below its first mode, against the half space the level is stated for. */
 
 /** The level of a response is stated at this distance. */
-const REFERENCE_DISTANCE_M = 1
+export const REFERENCE_DISTANCE_M = 1
 
 /**
  * Where the pressure in a sealed rigid cabin equals the half-space pressure at 1 m.

@@ -31,13 +31,3 @@ export function outputOhm(loadOhm: number, amplifierDampingFactor: number): numb
 export function dampingFactorAtLoad(loadOhm: number, amplifierDampingFactor: number, loopOhm: number): number {
   return loadOhm / (outputOhm(loadOhm, amplifierDampingFactor) + loopOhm)
 }
-
-/**
- * Qes behind a series resistance, over Qes without: 1 + R/Re.
- *
- * @source derived: Qes grows with the resistance of its circuit
- * @check  0.1 Ω on 3.2 Ω → 1.03125
- */
-export function qesFactor(seriesOhm: number, reOhm: number): number {
-  return 1 + seriesOhm / reOhm
-}

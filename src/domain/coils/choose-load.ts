@@ -1,8 +1,10 @@
 /** Which of the possible loads to wire. */
+
 import type { Assumptions } from '../assume.ts'
 import { inDigits } from '../digits.ts'
 import { type NetworkLoad, ohmNumber, type PossibleLoad } from './coil-loads.ts'
 import type { CoilSet } from './coil-set.ts'
+import { coilDefaults } from './defaults.ts'
 
 export interface Wanted {
   readonly lowestLoadOhm?: number
@@ -58,11 +60,11 @@ export function chooseLoad(
   if (targetOhm === undefined && lowestLoadOhm !== undefined) {
     return { candidates, load: allowed[0]?.made(), why: 'The lowest balanced load that the amplifier may drive.' }
   }
-  const target = assumed.or(
+  const target = assumed.work(
     targetOhm,
     'targetOhm',
     set.alikeOhm ?? ohmNumber(allowed[0] as PossibleLoad),
-    'Neither a target nor a minimum load was given: a load like that of one coil suits most amplifiers.'
+    coilDefaults.targetOhm
   )
   return {
     candidates,

@@ -1,4 +1,5 @@
 /** The cable between amplifier and box: the thinnest that is cool enough and loses little, and what its resistance does. */
+
 import type { SourceId } from '../../contract/sources/source.ts'
 import type { SpeakerCable, SpeakerCableRequest } from '../../contract/supply/speaker-cable.ts'
 import type { Assumptions } from '../assume.ts'
@@ -9,22 +10,13 @@ import { type CableSize, cableSize } from '../circuit/cable/cable-size.ts'
 import { type ConductorLaw, conductorLaw, conductorOhmPerM } from '../circuit/cable/conductor-resistance.ts'
 import { DesignError } from '../design-error.ts'
 import { inDigits } from '../digits.ts'
+import { qesFactor } from '../driver/series-resistance.ts'
+import { explain } from '../formula.ts'
 import type { Basis } from '../outcome.ts'
 import { present } from '../present.ts'
-import { cableLossDb, dampingFactorAtLoad, outputOhm, qesFactor } from './cable-effects.ts'
-
-/** Common practice, no source: these sizes are sold as speaker cable, and this much of the load may be in the wire. */
-const speakerCableJudgement = {
-  sizes: ['16 AWG', '14 AWG', '12 AWG', '10 AWG', '8 AWG'],
-  resistancePercent: {
-    value: 5,
-    why: 'cable resistance up to 5 % of the load costs at most 0.42 dB, common practice'
-  },
-  ambientC: {
-    value: 30,
-    why: 'full-sine current at the 30 °C of the ampacity table: even dense music averages below 58 % of it, which pays for a hot cabin'
-  }
-} as const
+import { cableLossDb, dampingFactorAtLoad, outputOhm } from './cable-effects.ts'
+import { coilDefaults } from './defaults.ts'
+import { cableLoss, cableShare } from './formulas.ts'
 
 interface SpeakerCableCandidate {
   readonly designation: string
@@ -43,25 +35,10 @@ export const speakerCableSources = [
 
 export function speakerCableBasis(loadOhm: number | undefined, cable: SpeakerCable | undefined): readonly Basis[] {
   if (loadOhm === undefined || cable === undefined) return []
-  const load = { symbol: 'Z', value: loadOhm, unit: 'Ω' }
-  const loop = { symbol: 'Rw', value: cable.loopOhm, unit: 'Ω' }
+  const given = { Z: loadOhm, Rw: cable.loopOhm }
   return [
-    {
-      quantity: 'cable.lossDb',
-      formula: '20*log10(Z/(Z+Rw))',
-      inputs: [load, loop],
-      value: cable.lossDb,
-      unit: 'dB',
-      source: 'kirchhoff-networks'
-    },
-    {
-      quantity: 'cable.resistancePercent',
-      formula: '100*Rw/Z',
-      inputs: [load, loop],
-      value: cable.resistancePercent,
-      unit: '%',
-      source: 'speaker-cable-practice'
-    }
+    explain(cableLoss, 'cable.lossDb', cable.lossDb, given),
+    explain(cableShare, 'cable.resistancePercent', cable.resistancePercent, given)
   ]
 }
 
@@ -75,7 +52,7 @@ interface Limits {
 
 function judge(size: CableSize, law: ConductorLaw, lengthM: number, limits: Limits, at: string): SpeakerCableCandidate {
   const loopOhm = 2 * lengthM * conductorOhmPerM(size, law, 20)
-  const resistancePercent = (100 * loopOhm) / limits.loadOhm
+  const resistancePercent = cableShare.of({ Z: limits.loadOhm, Rw: loopOhm })
   const { ampacityA } = ampacity(size, law.material, { ...limits, bundledConductors: 1 }, at)
   const row = {
     designation: size.designation,
@@ -125,19 +102,17 @@ function limitsOf(
   assumed: Assumptions,
   at: string
 ): Limits {
-  const { resistancePercent, ambientC } = speakerCableJudgement
+  const { cableResistancePercent, cableAmbientC } = coilDefaults
   const { insulationC } = cableJudgement
   return {
     loadOhm,
     currentA: Math.sqrt(powerW / loadOhm),
-    insulationC: assumed.or(request.insulationC, `${at}insulationC`, insulationC.value, insulationC.why),
-    ambientC: assumed.or(request.ambientC, `${at}ambientC`, ambientC.value, ambientC.why),
-    percent: assumed.or(
-      request.resistanceLimitPercent,
-      `${at}resistanceLimitPercent`,
-      resistancePercent.value,
-      resistancePercent.why
-    )
+    insulationC: assumed.work(request.insulationC, `${at}insulationC`, insulationC.value, {
+      ...insulationC,
+      source: 'practice'
+    }),
+    ambientC: assumed.take(request.ambientC, `${at}ambientC`, cableAmbientC),
+    percent: assumed.take(request.resistanceLimitPercent, `${at}resistanceLimitPercent`, cableResistancePercent)
   }
 }
 
@@ -170,7 +145,7 @@ export function chooseSpeakerCable(
   requireResistance(request, at)
   const law = conductorLaw(request, assumed, at)
   const limits = limitsOf(request, loadOhm, powerW, assumed, at)
-  const named = request.designation === undefined ? speakerCableJudgement.sizes : [request.designation]
+  const named = request.designation === undefined ? coilDefaults.cableSizes.value : [request.designation]
   const judged = named.map(designation => {
     const size = cableSize(designation, undefined, `${at}designation`)
     return { size, row: judge(size, law, request.lengthM, limits, at) }

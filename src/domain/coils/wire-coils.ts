@@ -1,9 +1,11 @@
 /** The loads that drivers and coils can present, each coil's share of the power, and how to join them. */
+
 import type { ArrangementRow, ChosenWiring, CoilWiring, CoilWiringRequest } from '../../contract/coils/coil-wiring.ts'
 import type { SourceId } from '../../contract/sources/source.ts'
 import { numberOf } from '../../numeric/rational.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
+import { explain } from '../formula.ts'
 import type { Basis, Outcome } from '../outcome.ts'
 import { present } from '../present.ts'
 import { arrangementsOf, joinText, networkOf } from './arrangements.ts'
@@ -12,6 +14,7 @@ import { loadRow } from './coil-load-row.ts'
 import { coilLoads, type NetworkLoad, ohmNumber, ratioText } from './coil-loads.ts'
 import { networkOhm } from './coil-network.ts'
 import { type CoilSet, coilSet } from './coil-set.ts'
+import { coilPower, wiredLoad } from './formulas.ts'
 import { jointsOf, terminalName, wiringSteps } from './joints.ts'
 import { chooseSpeakerCable, speakerCableBasis, speakerCableSources } from './speaker-cable.ts'
 import { wiringCautions } from './wiring-cautions.ts'
@@ -76,28 +79,14 @@ function wantedOf({ minimumOhm, channelMinimumOhm, targetOhm }: CoilWiringReques
 }
 
 function basisOf(set: CoilSet, chosen: NetworkLoad | undefined, totalPowerW: number | undefined): readonly Basis[] {
-  const count = { symbol: 'n', value: set.coils.length, unit: '1' }
+  const n = set.coils.length
   const basis: Basis[] = []
   if (chosen?.balanced && set.alikeOhm !== undefined) {
-    const inSeries = Math.round(Math.sqrt((ohmNumber(chosen) / set.alikeOhm) * set.coils.length))
-    basis.push({
-      quantity: 'chosen.ohm',
-      formula: 'Zc*s*s/n',
-      inputs: [{ symbol: 'Zc', value: set.alikeOhm, unit: 'Ω' }, { symbol: 's', value: inSeries, unit: '1' }, count],
-      value: ohmNumber(chosen),
-      unit: 'Ω',
-      source: 'kirchhoff-networks'
-    })
+    const s = Math.round(Math.sqrt((ohmNumber(chosen) / set.alikeOhm) * n))
+    basis.push(explain(wiredLoad, 'chosen.ohm', ohmNumber(chosen), { Zc: set.alikeOhm, s, n }))
   }
   if (totalPowerW !== undefined && set.alike !== undefined) {
-    basis.push({
-      quantity: 'coilPowerW',
-      formula: 'P/n',
-      inputs: [{ symbol: 'P', value: totalPowerW, unit: 'W' }, count],
-      value: totalPowerW / set.coils.length,
-      unit: 'W',
-      source: 'kirchhoff-networks'
-    })
+    basis.push(explain(coilPower, 'coilPowerW', totalPowerW / n, { P: totalPowerW, n }))
   }
   return basis
 }

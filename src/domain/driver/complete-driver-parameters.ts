@@ -12,13 +12,13 @@ import type { Outcome } from '../outcome.ts'
 import { present } from '../present.ts'
 import { freeConeAirLoadKg } from './air-load.ts'
 import { coilFactors } from './coil-connection.ts'
+import { driverDefaults, driverRules } from './defaults.ts'
 import { figuresBasis, setBasis } from './driver-basis.ts'
 import { symbolOf } from './driver-identities.ts'
 import type { DriverParametersRequest, SheetCoils } from './driver-parameters.ts'
 import { halfSpaceLevelDb, referenceEfficiency } from './efficiency.ts'
 import { type GatheredSet, gatherSet } from './gather-set.ts'
 import { judgeSet } from './judge-set.ts'
-import { EBP_LIMITS_HZ } from './judgement.ts'
 import { sheetCautions } from './sheet-cautions.ts'
 import { type SmallSignalQuantity, type SmallSignalSet, smallSignalQuantities } from './small-signal-quantities.ts'
 import { airOfVas } from './vas-air.ts'
@@ -59,17 +59,17 @@ export function completeDriverParameters(request: DriverParametersRequest): Outc
 function resolvedCoils(coils: SheetCoils | undefined, assume: Assumptions): Required<SheetCoils> | undefined {
   if (coils === undefined) return undefined
   const connection = coils.count === 1 ? 'one-coil' : 'series'
-  const statedFor = assume.or(coils.statedFor, 'coils.statedFor', connection, 'sheets usually print the set in series')
+  const statedFor = assume.work(coils.statedFor, 'coils.statedFor', connection, driverRules.statedFor)
   return {
     count: coils.count,
     statedFor,
-    resistanceStatedFor: assume.or(
+    resistanceStatedFor: assume.work(
       coils.resistanceStatedFor,
       'coils.resistanceStatedFor',
       statedFor,
-      'as Bl and the Q of the sheet'
+      driverRules.resistanceStatedFor
     ),
-    wanted: assume.or(coils.wanted, 'coils.wanted', statedFor, 'as on the sheet')
+    wanted: assume.work(coils.wanted, 'coils.wanted', statedFor, driverRules.wanted)
   }
 }
 
@@ -141,7 +141,7 @@ function figuresOf(driver: CompletedDriver, sheet: DriverSheet, air: Air, sheetA
 }
 
 function leaningOf(ebpHz: number): DriverParameters['leaning'] {
-  const [closed, vented] = EBP_LIMITS_HZ
+  const [closed, vented] = driverDefaults.ebpLimitsHz.value
   const figure = `fs/Qes = ${ebpHz.toPrecision(3)} Hz`
   const rule = `below ${closed} Hz closed, above ${vented} Hz vented or band-pass (common practice, no source)`
   if (ebpHz < closed) return { kind: 'closed', why: `${figure} leans to a closed box: ${rule}` }

@@ -5,8 +5,8 @@ import { DesignError } from '../design-error.ts'
 import { freeConeAirLoadKg } from './air-load.ts'
 import { coilFactors } from './coil-connection.ts'
 import { type CompletedSet, completeSet, unknownOf } from './complete-set.ts'
+import { driverDefaults, driverRules } from './defaults.ts'
 import type { SheetCoils } from './driver-parameters.ts'
-import { PISTON_DIAMETER_SHARE, USUAL_QMS, USUAL_RESISTANCE_RATIO } from './judgement.ts'
 import { missingFigures } from './missing-figures.ts'
 import { type Roundings, relativeRounding, roundingsOf } from './printed-rounding.ts'
 import { type PartialSmallSignalSet, printedQuantities, smallSignalQuantities } from './small-signal-quantities.ts'
@@ -92,19 +92,20 @@ type Fallback = (
 const fallbacks: readonly Fallback[] = [
   ({ sdM2 }, { nominalDiameterM }, assume) => {
     if (sdM2 !== undefined || nominalDiameterM === undefined) return undefined
-    const area = (Math.PI / 4) * (PISTON_DIAMETER_SHARE * nominalDiameterM) ** 2
-    const why = `the piston taken as ${PISTON_DIAMETER_SHARE} of the nominal diameter (common practice, no source; ±8 %)`
-    return { sdM2: assume.or(undefined, 'driver.sdM2', area, why) }
+    const area = (Math.PI / 4) * (driverDefaults.pistonDiameterShare.value * nominalDiameterM) ** 2
+    assume.note('driver.sdM2', area, driverRules.piston)
+    return { sdM2: area }
   },
   ({ reOhm }, { ratedImpedanceOhm }, assume) => {
     if (reOhm !== undefined || ratedImpedanceOhm === undefined) return undefined
-    const why = `Re taken as ${USUAL_RESISTANCE_RATIO} of the rated impedance (common practice, no source)`
-    return { reOhm: assume.or(undefined, 'driver.reOhm', USUAL_RESISTANCE_RATIO * ratedImpedanceOhm, why) }
+    const usualOhm = driverDefaults.usualResistanceRatio.value * ratedImpedanceOhm
+    assume.note('driver.reOhm', usualOhm, driverRules.resistance)
+    return { reOhm: usualOhm }
   },
   ({ qms, qes, qts }, _sheet, assume) => {
-    if (qms !== undefined || qes !== undefined || qts === undefined || qts >= USUAL_QMS) return undefined
-    const why = 'only Qts is given; Qes follows, and moves by less than 10 % for Qms from 2.5 upwards'
-    return { qms: assume.or(undefined, 'driver.qms', USUAL_QMS, why) }
+    if (qms !== undefined || qes !== undefined || qts === undefined || qts >= driverDefaults.usualQms.value)
+      return undefined
+    return { qms: assume.take<number>(undefined, 'driver.qms', driverDefaults.usualQms) }
   }
 ]
 

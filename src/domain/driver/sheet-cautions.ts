@@ -3,8 +3,8 @@ import type { DriverParameters, DriverSheet } from '../../contract/drivers/drive
 import { type Caution, caution } from '../caution.ts'
 import { inDigits } from '../digits.ts'
 import { surfaceDensityIsUnusual, unusualValues } from './consistency.ts'
+import { driverDefaults } from './defaults.ts'
 import type { SetJudgement } from './judge-set.ts'
-import { RESISTANCE_RATIO_RANGE } from './judgement.ts'
 import { type PartialSmallSignalSet, printedQuantities, printedValue } from './small-signal-quantities.ts'
 
 /** Whether the figures of the set can be believed, wherever a driver comes in. */
@@ -63,7 +63,7 @@ function unusual(known: PartialSmallSignalSet): readonly Caution[] {
 function impedance({ driver }: DriverParameters, { ratedImpedanceOhm, reOhm }: DriverSheet): readonly Caution[] {
   if (ratedImpedanceOhm === undefined || reOhm === undefined) return []
   const ratio = reOhm / ratedImpedanceOhm
-  const [low, high] = RESISTANCE_RATIO_RANGE
+  const [low, high] = driverDefaults.resistanceRatioRange.value
   if (ratio >= low && ratio <= high) return []
   const hint =
     ratio > high

@@ -1,12 +1,5 @@
 /** Slips in figures that no relation ties to the others: excursion, inductance, and an area that only the size can prove. */
-import {
-  INDUCTANCE_RANGE_H,
-  NOMINAL_AREA_SHARE,
-  PISTON_DIAMETER_SHARE,
-  XMAX_DOUBTFUL_M,
-  XMAX_DOUBTFUL_RADIUS_SHARE,
-  XMAX_TINY_M
-} from './judgement.ts'
+import { driverDefaults } from './defaults.ts'
 import { printedQuantities } from './small-signal-quantities.ts'
 
 interface LooseSlip {
@@ -49,27 +42,30 @@ export function looseSlips(figures: LooseFigures): readonly LooseSlip[] {
 function areaSlips({ statedSdM2, nominalDiameterM }: LooseFigures): readonly LooseSlip[] {
   if (statedSdM2 === undefined || nominalDiameterM === undefined) return []
   const circleM2 = (Math.PI / 4) * nominalDiameterM ** 2
-  const [low, high] = NOMINAL_AREA_SHARE
+  const [low, high] = driverDefaults.nominalAreaShare.value
   const share = statedSdM2 / circleM2
   if (share < low || share > high) return []
   const says = 'Sd looks like the circle of the nominal diameter; the cone proper is about two thirds of it'
-  return [{ id: 'sd-from-nominal-diameter', says, mended: { sdM2: PISTON_DIAMETER_SHARE ** 2 * circleM2 } }]
+  return [
+    { id: 'sd-from-nominal-diameter', says, mended: { sdM2: driverDefaults.pistonDiameterShare.value ** 2 * circleM2 } }
+  ]
 }
 
 /** An area that is itself in doubt proves nothing about the excursion. */
 function excursionSlips(xmaxM: number, sdM2: number): readonly LooseSlip[] {
-  if (xmaxM < XMAX_TINY_M) {
+  if (xmaxM < driverDefaults.xmaxTinyM.value) {
     return [{ id: 'xmax-in-inches', says: 'Xmax looks like inches, not millimetres', mended: { xmaxM: xmaxM * 25.4 } }]
   }
   const [low, high] = printedQuantities.sdM2.usual
-  const byRadius = sdM2 >= low && sdM2 <= high ? XMAX_DOUBTFUL_RADIUS_SHARE * Math.sqrt(sdM2 / Math.PI) : Infinity
-  if (xmaxM <= Math.min(XMAX_DOUBTFUL_M, byRadius)) return []
+  const byRadius =
+    sdM2 >= low && sdM2 <= high ? driverDefaults.xmaxDoubtfulRadiusShare.value * Math.sqrt(sdM2 / Math.PI) : Infinity
+  if (xmaxM <= Math.min(driverDefaults.xmaxDoubtfulM.value, byRadius)) return []
   const says = 'Xmax may be a peak-to-peak figure; here it is one way from rest, half of that'
   return [{ id: 'xmax-peak-to-peak', says, mended: { xmaxM: xmaxM / 2 } }]
 }
 
 function coilSlips(leH: number): readonly LooseSlip[] {
-  const [low, high] = INDUCTANCE_RANGE_H
+  const [low, high] = driverDefaults.inductanceRangeH.value
   if (leH > high) {
     return [{ id: 'inductance-in-microhenry', says: 'Le looks like µH, not mH', mended: { leH: leH / 1e3 } }]
   }

@@ -1,7 +1,9 @@
 /** The air that a stated Vas belongs to. Cms is the driver's own; the volume of air that is as compliant changes with pressure. */
+
 import type { VasAir } from '../../contract/drivers/words.ts'
 import { type Air, standardAir } from '../air/air.ts'
 import type { Assumptions } from '../assume.ts'
+import { driverRules } from './defaults.ts'
 
 /** Below this share of ρc² the choice moves no figure that a sheet prints. */
 const NOTICEABLE = 1e-3
@@ -14,10 +16,9 @@ export function airOfVas(vasAir: VasAir | undefined, air: Air, assume: Assumptio
   if (vasAir !== undefined) return vasAir === 'request' ? air : standardAir
   if (Math.abs(air.stiffnessPa / standardAir.stiffnessPa - 1) <= NOTICEABLE) return air.stated ? air : standardAir
   if (air.stated) {
-    assume.or(vasAir, 'driver.vasAir', 'request', 'density and speed of sound are stated: Vas is taken in that air')
+    assume.note('driver.vasAir', 'request', driverRules.vasOfStatedAir)
     return air
   }
-  const why = 'a sheet states Vas for air at sea level (20 °C, 101 325 Pa); Cms follows from it and holds at any height'
-  assume.or(vasAir, 'driver.vasAir', 'reference', why)
+  assume.note('driver.vasAir', 'reference', driverRules.vasOfSheet)
   return standardAir
 }

@@ -1,9 +1,11 @@
 /** What a sheet of a given thickness is like: from the table, with whatever the caller knows better. */
+
 import type { BoardGiven } from '../../contract/boxes/board.ts'
 import type { BoardId } from '../../contract/boxes/words.ts'
 import type { SourceId } from '../../contract/sources/source.ts'
 import type { Assumptions } from '../assume.ts'
 import { type Board, type BoardThickness, boards } from './boards.ts'
+import { boardDefaults } from './defaults.ts'
 
 export interface BoardProperties {
   readonly material: BoardId
@@ -38,15 +40,23 @@ export function boardProperties(
   field: string,
   assume: Assumptions
 ): BoardProperties {
-  const material = assume.or(given.material, `${field}.material`, 'mdf', 'the usual board for boxes')
+  const material = assume.take(given.material, `${field}.material`, boardDefaults.material)
   const board: Board = boards[material]
   const row = nearestRow(board, thicknessM)
-  const why = `${board.title}, ${row.nominalMm} mm`
-  const alongPa = assume.or(given.elasticModulusPa, `${field}.elasticModulusPa`, row.alongNPerMm2 * PA_PER_N_MM2, why)
+  const printed = { why: `${board.title}, ${row.nominalMm} mm`, source: board.source }
+  const alongPa = assume.work(
+    given.elasticModulusPa,
+    `${field}.elasticModulusPa`,
+    row.alongNPerMm2 * PA_PER_N_MM2,
+    printed
+  )
   const acrossPa =
     given.acrossModulusPa ??
     (board.grained && given.elasticModulusPa === undefined ? row.acrossNPerMm2 * PA_PER_N_MM2 : alongPa)
-  const poisson = assume.or(given.poisson, `${field}.poisson`, board.poisson, board.title)
+  const poisson = assume.work(given.poisson, `${field}.poisson`, board.poisson, {
+    why: board.title,
+    source: board.source
+  })
   const shear =
     board.shearNPerMm2 !== undefined && given.elasticModulusPa === undefined
       ? board.shearNPerMm2 * PA_PER_N_MM2
@@ -54,7 +64,7 @@ export function boardProperties(
   return {
     material,
     thicknessM,
-    densityKgPerM3: assume.or(given.densityKgPerM3, `${field}.densityKgPerM3`, row.densityKgPerM3, why),
+    densityKgPerM3: assume.work(given.densityKgPerM3, `${field}.densityKgPerM3`, row.densityKgPerM3, printed),
     alongPa,
     acrossPa,
     poisson,

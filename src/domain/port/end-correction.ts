@@ -8,6 +8,10 @@ import type { EndSituation } from '../../contract/ports/words.ts'
  */
 export const conventionalEndFactor: Readonly<Record<EndSituation, number>> = { flanged: 0.85, free: 0.613 }
 
+/** Both ends of one port by the convention: 1.463 for one end in a panel and one free. */
+export const conventionalEnds = (inner: EndSituation, outer: EndSituation): number =>
+  conventionalEndFactor[outer] + conventionalEndFactor[inner]
+
 /**
  * Exact low-frequency limits for a round pipe, times its radius.
  *
@@ -33,6 +37,9 @@ export function rectangularPistonEndM(aM: number, bM: number): number {
   return (inertia + edge) / (2 * Math.PI * aM * bM)
 }
 
+/** Above this share of the height the step is gone and the formula divides by nothing. */
+const FULLEST_SLOT = 0.999
+
 /**
  * Inner end of a slot as wide as the box, lying on one wall.
  *
@@ -42,10 +49,10 @@ export function rectangularPistonEndM(aM: number, bM: number): number {
  * @param chamberHeightM  H [m] > h: the slot and the space beside it
  * @validity Plane flow, nothing facing the opening nearer than a few slot heights.
  * @source Kergomard & Garcia, J. Sound Vib. 114, 1987, from memory; confirmed by mode matching to 2e-5
- * @check  ν 0.05 → 1.66175 h; 0.1 → 1.22207 h; 0.5 → 0.249833 h
+ * @check  ν 0.05 → 1.66175 h; 0.1 → 1.22207 h; 0.25 → 0.649967 h; 0.5 → 0.249833 h
  */
 export function fullWidthSlotEndM(heightM: number, chamberHeightM: number): number {
-  const nu = heightM / chamberHeightM
+  const nu = Math.min(FULLEST_SLOT, heightM / chamberHeightM)
   const step = ((1 - nu) ** 2 / (2 * nu)) * Math.log((1 + nu) / (1 - nu)) + Math.log((1 + nu) ** 2 / (4 * nu))
   return ((2 * heightM) / Math.PI) * step
 }
@@ -70,4 +77,27 @@ interface SlotEnd {
 export function slotEndM({ widthM, heightM, situation, alongWall }: SlotEnd): number {
   const flush = rectangularPistonEndM(widthM, alongWall ? 2 * heightM : heightM)
   return situation === 'flanged' ? flush : flush * FREE_SHARE
+}
+
+/** Gap to the facing wall over slot height, and the inner end correction in slot heights (own finite differences, D/h 8, H/h 9). */
+export const gapEndTable = [
+  [0.5, 3.39],
+  [0.75, 2.8],
+  [1, 2.34],
+  [1.5, 1.92],
+  [2, 1.68],
+  [3, 1.43],
+  [4, 1.31]
+] as const
+
+/** Read from the table by straight lines; beyond its ends the end values. */
+export function gapEnd(gapOverHeight: number): number {
+  const rows = gapEndTable
+  const [first, last] = [rows[0], rows[rows.length - 1] ?? rows[0]]
+  if (gapOverHeight <= first[0]) return first[1]
+  if (gapOverHeight >= last[0]) return last[1]
+  const index = rows.findIndex(([gap]) => gap > gapOverHeight)
+  const [lowGap, lowEnd] = rows[index - 1] ?? first
+  const [highGap, highEnd] = rows[index] ?? last
+  return lowEnd + ((gapOverHeight - lowGap) / (highGap - lowGap)) * (highEnd - lowEnd)
 }

@@ -1,6 +1,6 @@
 /** Length of a port for a tuning, and the tuning of a length. */
 
-interface PortOpening {
+export interface PortOpening {
   readonly count: number
   /** Of one port. */
   readonly areaM2: number
@@ -9,6 +9,11 @@ interface PortOpening {
 /** Radius of the circle of equal area [m]. */
 export function equivalentRadiusM(areaM2: number): number {
   return Math.sqrt(areaM2 / Math.PI)
+}
+
+/** What an end factor k adds to the length: k·r, r of one port [m]. */
+export function endLengthM(areaM2: number, endFactor: number): number {
+  return endFactor * equivalentRadiusM(areaM2)
 }
 
 /**
@@ -47,21 +52,19 @@ export function tuningHz(
   return (soundSpeedMPerS / (2 * Math.PI)) * Math.sqrt((count * areaM2) / (lengthM * volumeM3))
 }
 
-/** Share of the corner square's centre line that the air does not see in a mitred right-angle bend of equal widths. */
-const MITRE_SHORTENING = (2 * Math.LN2) / Math.PI
+/** A port with the end factor k of both its ends together. */
+export interface EndedOpening extends PortOpening {
+  readonly endFactor: number
+}
 
-/**
- * What to add to the centre line for each mitred 90° bend.
- *
- *   (2·ln 2/π)·w
- *
- * @param widthM  w [m]: height of a slot in the plane of the bend, diameter of a pipe
- * @validity Low frequencies; straight legs of at least w on both sides.
- * @source corner square counts 0.559 (conformal mapping, handbooks of sheet resistance, from memory; found again by finite differences)
- * @check  40 mm → 17.65 mm
- */
-export function mitreExtraM(widthM: number): number {
-  return MITRE_SHORTENING * widthM
+/** Length that gives a tuning, ends left out; negative where the ends alone are too long. */
+export function lengthForTuning(
+  { endFactor, ...opening }: EndedOpening,
+  wantedHz: number,
+  volumeM3: number,
+  soundSpeedMPerS: number
+): number {
+  return effectiveLengthM(wantedHz, volumeM3, opening, soundSpeedMPerS) - endLengthM(opening.areaM2, endFactor)
 }
 
 /**

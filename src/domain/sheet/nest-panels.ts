@@ -1,4 +1,5 @@
 /** The cut plan: which panel comes from which sheet, cut by cut, and how far that is from the least board possible. */
+
 import type {
   BoardSummary,
   SheetLayout,
@@ -10,10 +11,13 @@ import { randomStream } from '../../numeric/random-stream.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { DesignError, type Fault } from '../design-error.ts'
+import { explain } from '../formula.ts'
 import type { Basis, Outcome } from '../outcome.ts'
 import { present } from '../present.ts'
 import { type BoardGroup, boardGroups, toUnits } from './board-group.ts'
 import { type CopyCounter, sheetLayout } from './cut-list.ts'
+import { sheetDefaults } from './defaults.ts'
+import { sheetYield } from './formulas.ts'
 import { type Layout, searchLayout } from './search-layout.ts'
 import { type SheetBound, sheetBound } from './sheet-bound.ts'
 
@@ -21,12 +25,6 @@ const most = { panels: 1000, kindsOfBoard: 12 } as const
 
 /** Placements weighed for one request, shared out among its boards: about a third of a second. */
 const workOfARequest = 8e6
-
-const defaults = {
-  kerfM: [0.0032, 'a common circular-saw blade; use the width your blade cuts (common practice, no source)'],
-  trimM: [0.01, 'raw edges are knocked and not straight (common practice, no source)'],
-  keepOffcutM: [0.3, 'a smaller offcut is seldom worth storing (our choice)']
-} as const
 
 interface Settings {
   readonly kerfM: number
@@ -36,9 +34,9 @@ interface Settings {
 
 function settingsOf(request: SheetPlanRequest, assumed: Assumptions): Settings {
   return {
-    kerfM: assumed.or(request.kerfM, 'kerfM', ...defaults.kerfM),
-    trimM: assumed.or(request.trimM, 'trimM', ...defaults.trimM),
-    keepOffcutM: assumed.or(request.keepOffcutM, 'keepOffcutM', ...defaults.keepOffcutM)
+    kerfM: assumed.take(request.kerfM, 'kerfM', sheetDefaults.kerfM),
+    trimM: assumed.take(request.trimM, 'trimM', sheetDefaults.trimM),
+    keepOffcutM: assumed.take(request.keepOffcutM, 'keepOffcutM', sheetDefaults.keepOffcutM)
   }
 }
 
@@ -121,8 +119,8 @@ function totalOf(
     sheetCount: layouts.length,
     panelAreaM2,
     sheetAreaM2,
-    yieldPercent: (100 * panelAreaM2) / sheetAreaM2,
-    wastePercent: 100 - (100 * panelAreaM2) / sheetAreaM2,
+    yieldPercent: sheetYield.of({ A_panels: panelAreaM2, A_sheets: sheetAreaM2 }),
+    wastePercent: 100 - sheetYield.of({ A_panels: panelAreaM2, A_sheets: sheetAreaM2 }),
     wasteAfterOffcutsPercent: Math.max(0, 100 - (100 * (panelAreaM2 + keptM2)) / sheetAreaM2),
     cutCount: cuts.length,
     cutLengthM: cuts.reduce((total, cut) => total + cut.cutLengthM, 0),
@@ -156,20 +154,8 @@ function cautionsOf(boards: readonly BoardSummary[], request: SheetPlanRequest):
 }
 
 function basisOf({ panelAreaM2, sheetAreaM2, yieldPercent }: SheetPlanTotal): Basis[] {
-  const inputs = [
-    { symbol: 'A_panels', value: panelAreaM2, unit: 'm²' },
-    { symbol: 'A_sheets', value: sheetAreaM2, unit: 'm²' }
-  ]
-  return [
-    {
-      quantity: 'total.yieldPercent',
-      formula: '100*A_panels/A_sheets',
-      inputs,
-      value: yieldPercent,
-      unit: '%',
-      source: 'sheet-area-bound'
-    }
-  ]
+  const areas = { A_panels: panelAreaM2, A_sheets: sheetAreaM2 }
+  return [explain(sheetYield, 'total.yieldPercent', yieldPercent, areas)]
 }
 
 function planBoard(

@@ -1,12 +1,14 @@
 /** Corner frequencies around the subwoofer's band, and the test tone that fits between them. */
+
 import type { CornerRequest, CrossoverRequest } from '../../contract/signals/signal-setup.ts'
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
 import { inDigits } from '../digits.ts'
+import { filterDefaults } from '../filter/defaults.ts'
 import type { PassFilter } from '../filter/filter.ts'
 import { filterSections } from '../filter/filter-sections.ts'
 import { chainGain } from '../filter/filter-transfer.ts'
-import { signalJudgement } from './signal-judgement.ts'
+import { signalDefaults } from './defaults.ts'
 
 interface Corner {
   readonly cornerHz: number
@@ -21,8 +23,7 @@ export interface Crossover {
 }
 
 function orderOf(given: CornerRequest | undefined, field: string, assumed: Assumptions): number {
-  const { value, why } = signalJudgement.order
-  return assumed.or(given?.order, `${field}.order`, value, why)
+  return assumed.take(given?.order, `${field}.order`, signalDefaults.order)
 }
 
 function lowPassOf({ lowPass, acoustic }: CrossoverRequest, assumed: Assumptions): Corner {
@@ -36,8 +37,8 @@ function lowPassOf({ lowPass, acoustic }: CrossoverRequest, assumed: Assumptions
       why: 'where the front speakers begin, held between 50 and 120 Hz: below it stays hidden, above it tells where the box stands'
     }
   }
-  const { value, why } = signalJudgement.lowPassHz
-  return { cornerHz: assumed.or(undefined as number | undefined, 'filters.lowPass.cornerHz', value, why), order, why }
+  const cornerHz = assumed.take<number>(undefined, 'filters.lowPass.cornerHz', filterDefaults.lowPassHz)
+  return { cornerHz, order, why: filterDefaults.lowPassHz.why }
 }
 
 function highPassOf({ highPass, acoustic }: CrossoverRequest, assumed: Assumptions): Corner | undefined {
@@ -50,21 +51,22 @@ function highPassOf({ highPass, acoustic }: CrossoverRequest, assumed: Assumptio
     return { cornerHz: excursionLimitHz, order: orderOf(undefined, 'filters.highPass', assumed), why }
   }
   if (tuningHz === undefined) return undefined
-  const { value, why } = signalJudgement.highPassOfTuning
-  const cornerHz = assumed.or(undefined as number | undefined, 'filters.highPass.cornerHz', value * tuningHz, why)
-  return { cornerHz, order: orderOf(undefined, 'filters.highPass', assumed), why }
+  const { highPassOfTuning } = filterDefaults
+  const cornerHz = highPassOfTuning.value * tuningHz
+  assumed.note('filters.highPass.cornerHz', cornerHz, highPassOfTuning)
+  return { cornerHz, order: orderOf(undefined, 'filters.highPass', assumed), why: highPassOfTuning.why }
 }
 
 /** @throws DesignError `conflicting-input` when the corners leave no band */
 export function crossover(request: CrossoverRequest, assumed: Assumptions): Crossover {
   const lowPass = lowPassOf(request, assumed)
   const highPass = highPassOf(request, assumed)
-  if (highPass !== undefined && highPass.cornerHz * signalJudgement.narrowestBand > lowPass.cornerHz) {
+  if (highPass !== undefined && highPass.cornerHz * signalDefaults.narrowestBand.value > lowPass.cornerHz) {
     throw new DesignError('conflicting-input', {
       field: request.highPass === undefined ? 'filters.acoustic' : 'filters.highPass.cornerHz',
       value: highPass.cornerHz,
       unit: 'Hz',
-      maximum: lowPass.cornerHz / signalJudgement.narrowestBand,
+      maximum: lowPass.cornerHz / signalDefaults.narrowestBand.value,
       detail: `A high-pass at ${inDigits(highPass.cornerHz, 4)} Hz and a low-pass at ${inDigits(lowPass.cornerHz, 4)} Hz leave no band between them.`
     })
   }
@@ -78,7 +80,8 @@ export function crossover(request: CrossoverRequest, assumed: Assumptions): Cros
  * @check  corners at 20 and 60 Hz → √(20·60) = 34.64 Hz
  */
 export function toneFrequency({ lowPass, highPass }: Crossover): number {
-  const { toneHz, toneRoom } = signalJudgement
+  const toneHz = signalDefaults.toneHz.value
+  const toneRoom = signalDefaults.toneRoom.value
   const highest = lowPass.cornerHz / toneRoom
   const lowest = (highPass?.cornerHz ?? 0) * toneRoom
   if (toneHz >= lowest && toneHz <= highest) return toneHz

@@ -1,4 +1,5 @@
 /** The voltage a meter shall read at the amplifier when its gain stands right, and what the filters in the way take from the tone. */
+
 import type { SignalSetupRequest } from '../../contract/signals/signal-setup.ts'
 import {
   type GainTarget,
@@ -9,6 +10,7 @@ import {
 } from '../amplifier/gain-target.ts'
 import type { Assumptions } from '../assume.ts'
 import { type Crossover, filterLossDb, toneFrequency } from './crossover.ts'
+import { signalDefaults } from './defaults.ts'
 import type { InputLevel } from './source-level.ts'
 
 export interface GainSetting extends GainTarget, MeterReading {
@@ -28,20 +30,15 @@ export function gainSetting(
   assumed: Assumptions
 ): GainSetting {
   const { amplifier, driversPowerW, tone = {} } = request
-  const bridged = assumed.or(amplifier.bridged, 'amplifier.bridged', false, 'a single channel, not a bridged pair')
+  const bridged = assumed.take<boolean>(amplifier.bridged, 'amplifier.bridged', signalDefaults.bridged)
   const limitedBy = driversPowerW !== undefined && driversPowerW < amplifier.powerW ? 'drivers' : 'amplifier'
   const target = gainTarget(
     Math.min(amplifier.powerW, driversPowerW ?? Number.POSITIVE_INFINITY),
     amplifier.loadOhm,
     bridged
   )
-  const boostDb = assumed.or(tone.boostDb, 'tone.boostDb', 0, 'equaliser and bass boost stay flat')
-  const toneHz = assumed.or(
-    tone.frequencyHz,
-    'tone.frequencyHz',
-    toneFrequency(filters),
-    '50 Hz, or the middle of the band where 50 Hz is not half an octave inside it'
-  )
+  const boostDb = assumed.take(tone.boostDb, 'tone.boostDb', signalDefaults.boostDb)
+  const toneHz = assumed.work(tone.frequencyHz, 'tone.frequencyHz', toneFrequency(filters), signalDefaults.toneHz)
   const reading = meterReading(target, tone, boostDb, assumed)
   const loss = filterLossDb(filters, toneHz)
   return {

@@ -10,10 +10,10 @@ import type { Basis, Outcome } from '../outcome.ts'
 import { present } from '../present.ts'
 import { signalSteps } from './commissioning.ts'
 import { crossover } from './crossover.ts'
+import { signalDefaults } from './defaults.ts'
 import { type GainSetting, gainSetting } from './gain-setting.ts'
 import { signalBasis } from './signal-basis.ts'
 import { gainCautions, sourceCautions, turnOnCautions } from './signal-cautions.ts'
-import { signalJudgement } from './signal-judgement.ts'
 import { type InputLevel, inputLevel, type SignalSource } from './source-level.ts'
 import { type TurnOn, turnOn } from './turn-on.ts'
 
@@ -45,8 +45,7 @@ function pathOf(source: SignalSource, input: InputLevel, gain: GainSetting): rea
 
 function bridgeTiedOf(source: SignalSource | undefined, assumed: Assumptions): boolean {
   if (source?.kind !== 'speaker-level') return false
-  const { value, why } = signalJudgement.bridgeTied
-  return assumed.or(source.bridgeTied, 'source.bridgeTied', value, why)
+  return assumed.take<boolean>(source.bridgeTied, 'source.bridgeTied', signalDefaults.bridgeTied)
 }
 
 function inputOf(request: SignalSetupRequest, assumed: Assumptions): InputLevel | undefined {
@@ -92,13 +91,12 @@ export function setUpSignal(request: SignalSetupRequest): Outcome<SignalSetup> {
   const assumed = assumptions()
   const { source, amplifier } = request
   requireContinuous(ratingFault('amplifier.ratingKind', amplifier.ratingKind ?? 'rms'))
-  assumed.or(amplifier.ratingKind, 'amplifier.ratingKind', 'rms', 'power taken as continuous RMS into this load')
+  assumed.take(amplifier.ratingKind, 'amplifier.ratingKind', signalDefaults.ratingKind)
   const bridgeTied = bridgeTiedOf(source, assumed)
   const input = inputOf(request, assumed)
   const filters = crossover(request.filters ?? {}, assumed)
   const gain = gainSetting(request, filters, input, assumed)
-  const { value, why } = signalJudgement.nominalVoltageV
-  const systemVoltageV = assumed.or(request.systemVoltageV, 'systemVoltageV', value, why)
+  const systemVoltageV = assumed.take(request.systemVoltageV, 'systemVoltageV', signalDefaults.nominalVoltageV)
   const on = request.turnOn === undefined ? undefined : turnOn(request.turnOn, systemVoltageV, assumed)
   const switched = on === undefined ? {} : { turnOn: on }
   const bridged = gain.channelMeterVoltageV !== undefined

@@ -1,85 +1,29 @@
 /** How the chief figures of a signal set-up were reached. */
+import { targetVoltage } from '../amplifier/formulas.ts'
+import { explain } from '../formula.ts'
 import type { Basis } from '../outcome.ts'
+import { converterRatio, loadingLoss, meterReading, voltageGain } from './formulas.ts'
 import type { GainSetting } from './gain-setting.ts'
 import type { InputLevel } from './source-level.ts'
 
-function loadingBasis({ loadingDb, inputOhm, outputOhm }: InputLevel): readonly Basis[] {
-  if (loadingDb === undefined || inputOhm === undefined || outputOhm === undefined) return []
+function inputBasis({ loadingDb, inputOhm: Zin, outputOhm: Zout, converterDb, levelV: Vin, sourceV: Vs }: InputLevel) {
   return [
-    {
-      quantity: 'input.loadingDb',
-      formula: '20*log10(Zin/(Zin+Zout))',
-      inputs: [
-        { symbol: 'Zin', value: inputOhm, unit: 'Ω' },
-        { symbol: 'Zout', value: outputOhm, unit: 'Ω' }
-      ],
-      value: loadingDb,
-      unit: 'dB',
-      source: 'ohms-law'
-    }
-  ]
-}
-
-function converterBasis({ converterDb, levelV, sourceV }: InputLevel): readonly Basis[] {
-  if (converterDb === undefined) return []
-  return [
-    {
-      quantity: 'input.converterDb',
-      formula: '20*log10(Vin/Vs)',
-      inputs: [
-        { symbol: 'Vin', value: levelV, unit: 'V' },
-        { symbol: 'Vs', value: sourceV, unit: 'V' }
-      ],
-      value: converterDb,
-      unit: 'dB',
-      source: 'ohms-law'
-    }
-  ]
-}
-
-function voltageGainBasis({ voltageGainDb, targetVoltageV }: GainSetting, { levelV }: InputLevel): readonly Basis[] {
-  if (voltageGainDb === undefined) return []
-  return [
-    {
-      quantity: 'gain.voltageGainDb',
-      formula: '20*log10(V/Vin)',
-      inputs: [
-        { symbol: 'V', value: targetVoltageV, unit: 'V' },
-        { symbol: 'Vin', value: levelV, unit: 'V' }
-      ],
-      value: voltageGainDb,
-      unit: 'dB',
-      source: 'ohms-law'
-    }
+    ...(loadingDb === undefined || Zin === undefined || Zout === undefined
+      ? []
+      : [explain(loadingLoss, 'input.loadingDb', loadingDb, { Zin, Zout })]),
+    ...(converterDb === undefined ? [] : [explain(converterRatio, 'input.converterDb', converterDb, { Vin, Vs })])
   ]
 }
 
 export function signalBasis(gain: GainSetting, input: InputLevel | undefined): readonly Basis[] {
+  const { targetVoltageV: V, meterVoltageV, voltageGainDb, powerW: P, loadOhm: Z } = gain
+  const tone = { V, L: gain.toneLevelDb, b: gain.boostDb, o: gain.quietRecordingDb }
   return [
-    {
-      quantity: 'gain.targetVoltageV',
-      formula: 'sqrt(P*Z)',
-      inputs: [
-        { symbol: 'P', value: gain.powerW, unit: 'W' },
-        { symbol: 'Z', value: gain.loadOhm, unit: 'Ω' }
-      ],
-      value: gain.targetVoltageV,
-      unit: 'V',
-      source: 'ohms-law'
-    },
-    {
-      quantity: 'gain.meterVoltageV',
-      formula: 'min(V, V*10^((L-b+o)/20))',
-      inputs: [
-        { symbol: 'V', value: gain.targetVoltageV, unit: 'V' },
-        { symbol: 'L', value: gain.toneLevelDb, unit: 'dB' },
-        { symbol: 'b', value: gain.boostDb, unit: 'dB' },
-        { symbol: 'o', value: gain.quietRecordingDb, unit: 'dB' }
-      ],
-      value: gain.meterVoltageV,
-      unit: 'V',
-      source: 'gain-practice'
-    },
-    ...(input === undefined ? [] : [...loadingBasis(input), ...converterBasis(input), ...voltageGainBasis(gain, input)])
+    explain(targetVoltage, 'gain.targetVoltageV', V, { P, Z }),
+    explain(meterReading, 'gain.meterVoltageV', meterVoltageV, tone),
+    ...(input === undefined ? [] : inputBasis(input)),
+    ...(input === undefined || voltageGainDb === undefined
+      ? []
+      : [explain(voltageGain, 'gain.voltageGainDb', voltageGainDb, { V, Vin: input.levelV })])
   ]
 }

@@ -1,13 +1,15 @@
 /** The voltage a music source delivers, and what the way to the amplifier makes of it. */
+
 import type {
   AmplifierInput,
   DigitalSource,
   LineLevelSource,
   SpeakerLevelSource
 } from '../../contract/signals/signal-setup.ts'
+import { targetVoltage } from '../amplifier/formulas.ts'
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
-import { signalJudgement } from './signal-judgement.ts'
+import { signalDefaults } from './defaults.ts'
 export type SignalSource = LineLevelSource | SpeakerLevelSource | DigitalSource
 
 export interface InputLevel {
@@ -58,7 +60,7 @@ function speakerVoltage({ levelV, powerW, loadOhm }: SpeakerLevelSource): number
     })
   }
   if (levelV !== undefined) return levelV
-  if (byPower) return Math.sqrt(powerW * loadOhm)
+  if (byPower) return targetVoltage.of({ P: powerW, Z: loadOhm })
   throw new DesignError('missing-input', {
     field: powerW === undefined ? 'source.levelV' : 'source.loadOhm',
     detail: 'A loudspeaker output needs levelV, or its continuous powerW with the loadOhm it is rated for.'
@@ -72,9 +74,9 @@ function lineInto(
   inputs: number,
   assumed: Assumptions
 ): InputLevel {
-  const { outputOhm: output, inputOhm: into } = signalJudgement
-  const outputOhm = assumed.or(source.outputOhm, 'source.outputOhm', output.value, output.why)
-  const inputOhm = assumed.or(input.inputOhm, 'amplifier.input.inputOhm', into.value, into.why) / inputs
+  const { outputOhm: output, inputOhm: into } = signalDefaults
+  const outputOhm = assumed.take(source.outputOhm, 'source.outputOhm', output)
+  const inputOhm = assumed.take(input.inputOhm, 'amplifier.input.inputOhm', into) / inputs
   const loss = loadingDb(outputOhm, inputOhm)
   return {
     connection: source.kind === 'digital' ? 'digital-converter' : 'line',
@@ -100,9 +102,9 @@ function speakerInto(
     const why = `The speaker-level input takes ${input.speakerLevelV} V, the source gives ${sourceV.toPrecision(3)} V.`
     return { connection: 'speaker-level-input', why, sourceV, levelV: sourceV }
   }
-  const usual = signalJudgement.converterLineV
+  const usual = signalDefaults.converterLineV
   const inRange = Math.min(Math.max(usual.value, input.lowestV ?? 0), input.highestV ?? Number.POSITIVE_INFINITY)
-  const wanted = assumed.or(lineV, 'converterLineV', inRange, usual.why)
+  const wanted = assumed.work(lineV, 'converterLineV', inRange, usual)
   const levelV = Math.min(wanted, sourceV)
   const why =
     input.speakerLevelV === undefined
@@ -126,11 +128,9 @@ interface InputPath {
 export function inputLevel(source: SignalSource, path: InputPath, assumed: Assumptions): InputLevel {
   const { input = {}, converterLineV } = path
   if (source.kind === 'speaker-level') return speakerInto(speakerVoltage(source), input, converterLineV, assumed)
-  const { inputsInParallel, digitalLineV } = signalJudgement
-  const inputs = assumed.or(path.inputsInParallel, 'inputsInParallel', inputsInParallel.value, inputsInParallel.why)
+  const { inputsInParallel, digitalLineV } = signalDefaults
+  const inputs = assumed.take(path.inputsInParallel, 'inputsInParallel', inputsInParallel)
   const sourceV =
-    source.kind === 'line-level'
-      ? source.levelV
-      : assumed.or(source.levelV, 'source.levelV', digitalLineV.value, digitalLineV.why)
+    source.kind === 'line-level' ? source.levelV : assumed.take(source.levelV, 'source.levelV', digitalLineV)
   return lineInto(sourceV, source, input, inputs, assumed)
 }

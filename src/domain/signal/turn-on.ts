@@ -2,7 +2,7 @@
 import type { TurnOnRequest } from '../../contract/signals/signal-setup.ts'
 import type { Assumptions } from '../assume.ts'
 import { twelves } from '../twelves.ts'
-import { signalJudgement } from './signal-judgement.ts'
+import { signalDefaults } from './defaults.ts'
 
 interface RelayTerminal {
   readonly terminal: '30' | '85' | '86' | '87'
@@ -25,17 +25,18 @@ const milli = (ampere: number) => `${Math.round(ampere * 1000)} mA`
 
 /** The smallest of the usual feed fuses that the load fills to no more than three quarters; the largest for anything beyond. */
 function turnOnFuse(loadA: number): number {
-  const { turnOnFusesA, turnOnFuseLoad } = signalJudgement
+  const turnOnFusesA = signalDefaults.turnOnFusesA.value
+  const turnOnFuseLoad = signalDefaults.turnOnFuseLoad.value
   return (
     turnOnFusesA.find(ratingA => loadA <= turnOnFuseLoad * ratingA * (1 + 1e-9)) ?? Math.ceil(loadA / turnOnFuseLoad)
   )
 }
 
 function relayOf(request: TurnOnRequest, loadA: number, coilFrom: string, nominalV: number, assumed: Assumptions) {
-  const { relayCoilOhm, systemVoltageV } = signalJudgement
+  const { relayCoilOhm, systemVoltageV } = signalDefaults
   const usualV = systemVoltageV.value * twelves(nominalV)
-  const ohm = assumed.or(request.relayCoilOhm, 'turnOn.relayCoilOhm', relayCoilOhm.value, relayCoilOhm.why)
-  const volts = assumed.or(request.systemVoltageV, 'turnOn.systemVoltageV', usualV, systemVoltageV.why)
+  const ohm = assumed.take(request.relayCoilOhm, 'turnOn.relayCoilOhm', relayCoilOhm)
+  const volts = assumed.work(request.systemVoltageV, 'turnOn.systemVoltageV', usualV, systemVoltageV)
   const fuseA = turnOnFuse(loadA)
   return {
     coilCurrentA: volts / ohm,
@@ -56,13 +57,11 @@ function relayOf(request: TurnOnRequest, loadA: number, coilFrom: string, nomina
  * @check  4 amplifiers of 50 mA on an output of 150 mA → relay
  */
 export function turnOn(request: TurnOnRequest, nominalV: number, assumed: Assumptions): TurnOn {
-  const { remoteLoadA, remoteLimitA } = signalJudgement
-  const loads = request.loadsA ?? [
-    assumed.or(undefined as number | undefined, 'turnOn.loadsA', remoteLoadA.value, remoteLoadA.why)
-  ]
+  const { remoteLoadA, remoteLimitA } = signalDefaults
+  const loads = request.loadsA ?? [assumed.take<number>(undefined, 'turnOn.loadsA', remoteLoadA)]
   const loadA = loads.reduce((sum, load) => sum + load, 0)
   if (request.remoteOutput) {
-    const limitA = assumed.or(request.limitA, 'turnOn.limitA', remoteLimitA.value, remoteLimitA.why)
+    const limitA = assumed.take(request.limitA, 'turnOn.limitA', remoteLimitA)
     // Three times 0.05 is a little more than 0.15 in binary.
     if (loadA <= limitA * (1 + 1e-9)) {
       return { method: 'remote-line', why: `${milli(loadA)} of ${milli(limitA)} are drawn.`, loadA, limitA }

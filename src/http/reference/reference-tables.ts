@@ -8,6 +8,7 @@ import { jsonWriter } from '../wire/json-writer.ts'
 import { alignmentTable } from './alignment-table.ts'
 import { materialTable } from './board-table.ts'
 import { cableTable, fuseTable } from './electrical-tables.ts'
+import { formulaTable } from './formula-table.ts'
 import { terminalTable } from './terminal-table.ts'
 
 interface ReferenceTable {
@@ -72,5 +73,6 @@ export const referenceTables: readonly ReferenceTable[] = [
   defineTable(alignmentTable),
   defineTable(materialTable),
   defineTable(terminalTable),
+  defineTable(formulaTable),
   sourceTable
 ]

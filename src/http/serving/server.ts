@@ -2,7 +2,7 @@
 import { randomUUID } from 'node:crypto'
 import type { IncomingMessage, Server } from 'node:http'
 import type { Socket } from 'node:net'
-import { type FastifyHttpOptions, type FastifyServerOptions, LogController } from 'fastify'
+import { type FastifyBaseLogger, type FastifyHttpOptions, type FastifyServerOptions, LogController } from 'fastify'
 import { type Problem, type ProblemCode, problem } from '../wire/problem.ts'
 import { answerError } from './problems.ts'
 import { plainHeaders } from './security.ts'
@@ -58,10 +58,10 @@ function trusted(proxies: Settings['trustProxy']): NonNullable<FastifyServerOpti
 
 export function serverOptions(
   { bodyLimitBytes, trustProxy, workTimeoutMs }: Settings,
-  logger: NonNullable<FastifyServerOptions['logger']>
+  log: FastifyBaseLogger | undefined
 ): FastifyHttpOptions<Server> {
   return {
-    logger,
+    ...(log === undefined ? { logger: false } : { loggerInstance: log }),
     // One line an answer is written by observability.ts.
     logController: new LogController({ disableRequestLogging: true }),
     bodyLimit: bodyLimitBytes,
@@ -83,16 +83,5 @@ export function serverOptions(
     routerOptions: { maxParamLength: 16_384 },
     frameworkErrors: answerError,
     clientErrorHandler: onParserFault
-  }
-}
-
-/** A log line a request: the path without its query, no body, no key. */
-export function jsonLog(level: string): NonNullable<FastifyServerOptions['logger']> {
-  return {
-    level,
-    serializers: {
-      req: ({ method, url }) => ({ method, url: url.split('?')[0]?.slice(0, 300) ?? '' }),
-      err: ({ name, code, message, stack = '' }) => ({ type: name, code, message, stack })
-    }
   }
 }

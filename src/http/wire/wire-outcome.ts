@@ -25,7 +25,7 @@ export function wireOutcome<Result>(
       const { pointer, perSi } = wirePath(request, field)
       return { pointer, value: typeof value === 'number' ? value * perSi : value, why }
     }),
-    sources: [...new Set(sources)].sort(),
+    sources: [...new Set([...sources, ...basis.map(({ source }) => source)])].sort(),
     ...(withBasis
       ? {
           basis: basis.map(({ quantity, ...rest }) => ({ quantity: wirePath(resultSchema, quantity).pointer, ...rest }))

@@ -1,5 +1,4 @@
 /** How designs are put in order: every figure in decibels of equal worth, weighted. */
-import type { Basis } from '../../domain/outcome.ts'
 
 export const criteria = ['level', 'reach', 'box', 'price', 'current'] as const
 export type Criterion = (typeof criteria)[number]
@@ -30,8 +29,8 @@ const LEAST_CURRENT_A = 1e-3
 
 const doublings = (ratio: number) => 10 * Math.log10(ratio)
 
-const floored = (price: number) => Math.max(price, LEAST_PRICE)
-const drawn = (fullSineA: number) => Math.max(fullSineA, LEAST_CURRENT_A)
+export const floored = (price: number) => Math.max(price, LEAST_PRICE)
+export const drawn = (fullSineA: number) => Math.max(fullSineA, LEAST_CURRENT_A)
 
 /**
  * Decibels that a figure is worth before its weight.
@@ -57,29 +56,4 @@ export function pointsOf(figures: ScoredFigures, weights: Weights): Score {
     current: -weights.current * doublings(drawn(fullSineA) / zeroAt.fullSineA)
   }
   return { points, total: Object.values(points).reduce((sum, each) => sum + each, 0) }
-}
-
-/** The score of one design as arithmetic. */
-export function scoreBasis(quantity: string, figures: ScoredFigures, weights: Weights, total: number): Basis {
-  const { levelDb, f3Hz, outerVolumeM3, fullSineA, price } = figures
-  const priced = price === undefined ? '' : ' - wP*10*log10(P/1000)'
-  return {
-    quantity,
-    formula: `wL*L - wR*30*log10(f/30) - wB*10*log10(V/0.1) - wC*10*log10(I/50)${priced}`,
-    inputs: [
-      { symbol: 'L', value: levelDb, unit: 'dB' },
-      { symbol: 'f', value: f3Hz, unit: 'Hz' },
-      { symbol: 'V', value: outerVolumeM3, unit: 'm3' },
-      { symbol: 'I', value: drawn(fullSineA), unit: 'A' },
-      ...(price === undefined ? [] : [{ symbol: 'P', value: floored(price), unit: '1' }]),
-      { symbol: 'wL', value: weights.level, unit: '1' },
-      { symbol: 'wR', value: weights.reach, unit: '1' },
-      { symbol: 'wB', value: weights.box, unit: '1' },
-      { symbol: 'wC', value: weights.current, unit: '1' },
-      ...(price === undefined ? [] : [{ symbol: 'wP', value: weights.price, unit: '1' }])
-    ],
-    value: total,
-    unit: 'dB',
-    source: 'design-score'
-  }
 }

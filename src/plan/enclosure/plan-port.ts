@@ -2,9 +2,9 @@
 import type { PortRequest } from '../../contract/enclosures/enclosure.ts'
 import type { PortSizing, PortSizingRequest } from '../../contract/ports/port-sizing.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
-import { portSpeeds } from '../../domain/air-speed.ts'
 import type { BoxPort } from '../../domain/box/request/box-request.ts'
-import { FLATTEST_SLOT } from '../../domain/port/sizing/port-judgement.ts'
+import { portSpeeds } from '../../domain/port/air-speed.ts'
+import { portSizingDefaults } from '../../domain/port/sizing/defaults.ts'
 import type { PortDesign } from '../../domain/port/sizing/port-sizing.ts'
 import { sizePort } from '../../domain/port/sizing/size-port.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
@@ -54,7 +54,8 @@ function wish({ car, board }: PlanRequest, form: PortForm): Pick<PortSizingReque
   const shared = (widthM: number) => ({ widthM, walls: 'one-shared' }) as const
   const whole = (widthM: number) => ({ widthM, walls: 'full-width' }) as const
   const slot = {
-    slot: clearWidthM > FLATTEST_SLOT * USUAL_SLOT_M ? shared(clearWidthM / 3) : whole(clearWidthM),
+    slot:
+      clearWidthM > portSizingDefaults.flattestSlot.value * USUAL_SLOT_M ? shared(clearWidthM / 3) : whole(clearWidthM),
     'half-slot': shared(clearWidthM / 2),
     'side-slot': whole(clearHeightM)
   } as const

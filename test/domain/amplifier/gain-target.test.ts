@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { gainTarget, meterVoltage, powerOfVoltage, voltageGainDb } from '../../../src/domain/amplifier/gain-target.ts'
+import { gainTarget, meterVoltage, voltageGainDb } from '../../../src/domain/amplifier/gain-target.ts'
+import { powerOfVoltage } from '../../support/electrical-forms.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
 describe('gain target', () => {

@@ -175,6 +175,47 @@ describe('braces', () => {
   })
 })
 
+describe('a driver set into the back over the second leg of a slot', () => {
+  it('is stopped with the whole depth of the overlap, not with what its rims show', () => {
+    const small = {
+      ...driver,
+      cutOutDiameterM: 0.182,
+      flangeDiameterM: 0.212,
+      magnetDiameterM: 0.1,
+      face: 'back'
+    } as const
+    const request = boxOf(0.725, 0.412, 0.403, {
+      drivers: [{ ...small, mountingDepthM: 0.185 }],
+      port: { kind: 'slot', heightM: 0.039, lengthM: 0.647 }
+    })
+    // Plate and channel reach 57 mm before the back over the height that the second leg rises; the basket goes through both.
+    const row = failing(request).find(({ between: what }) => what.includes('basket to the plates'))
+    expect(row?.availableM ?? 0).toBeLessThan(-0.01)
+    expect(stops(request).length).toBeGreaterThan(0)
+  })
+})
+
+describe('a flange on a sloped front', () => {
+  it('does not meet the lid, whose edge is sawn along the slope', () => {
+    const flat = {
+      ...driver,
+      cutOutDiameterM: 0.248,
+      flangeDiameterM: 0.278,
+      mountingDepthM: 0.113,
+      magnetDiameterM: 0.137
+    }
+    const request: BoxRequest = {
+      shape: 'wedge',
+      slopedFace: 'front',
+      outer: { widthM: 0.854, heightM: 0.342, depthM: 0.404, topDepthM: 0.363 },
+      thicknessM: 0.015,
+      drivers: [{ ...flat, magnetHeightM: 0.034 }],
+      port: { kind: 'slot', heightM: 0.042, lengthM: 0.606, widthM: 0.179 }
+    }
+    expect(failing(request).filter(({ between: what }) => what.includes('top'))).toEqual([])
+  })
+})
+
 describe('what no box can take', () => {
   const box = (own: object, thicknessM = 0.018) => ({
     ...boxOf(0.64, 0.4, 0.38, { drivers: [{ ...driver, ...own }] }),

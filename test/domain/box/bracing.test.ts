@@ -106,3 +106,33 @@ describe('bracing of a box', () => {
     expect(bare.vibration.pressurePa).toBeCloseTo(expected, 3)
   })
 })
+
+describe('battens', () => {
+  it('have a place, glued to a face with their narrow side, and count in the mass of the box', () => {
+    const { panels, massKg, boardMassKg } = layOutBox({
+      outer: { widthM: 1, heightM: 0.4, depthM: 0.38 },
+      thicknessM: 0.018,
+      bracing: { upperHz: 200 }
+    }).result
+    const battens = panels.filter(({ name }) => name.startsWith('batten'))
+    expect(battens.length).toBeGreaterThan(0)
+    for (const { place, lengthM } of battens) {
+      if (place === undefined) throw new TypeError('a batten without a place')
+      const { origin, uAxis, vAxis } = place
+      const foot = [origin.xM, origin.yM, origin.zM]
+      const end = [
+        origin.xM + uAxis.x * lengthM + vAxis.x * 0.06,
+        origin.yM + uAxis.y * lengthM + vAxis.y * 0.06,
+        origin.zM + uAxis.z * lengthM + vAxis.z * 0.06
+      ]
+      for (const [i, size] of [1, 0.38, 0.4].entries()) {
+        expect(Math.min(foot[i] ?? 0, end[i] ?? 0)).toBeGreaterThan(0.018 - 1e-9)
+        expect(Math.max(foot[i] ?? 0, end[i] ?? 0)).toBeLessThan(size - 0.018 + 1e-9)
+      }
+      // Its foot lies on the inner face of a wall, which it goes away from.
+      const walls = [origin.xM, 1 - origin.xM, origin.yM, 0.38 - origin.yM, origin.zM, 0.4 - origin.zM]
+      expect(Math.min(...walls.map(distance => Math.abs(distance - 0.018)))).toBeLessThan(1e-9)
+    }
+    expect(massKg).toBeCloseTo(boardMassKg, 9)
+  })
+})

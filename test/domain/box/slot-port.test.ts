@@ -2,9 +2,11 @@
 import { describe, expect, it } from 'vitest'
 import type { BoxRequest } from '../../../src/contract/boxes/box-panels.ts'
 import { layOutBox } from '../../../src/domain/box/layout/lay-out-box.ts'
+import { slotPath } from '../../../src/domain/box/slot/slot-path.ts'
 import { heightAtMouth, slotRun } from '../../../src/domain/box/slot/slot-run.ts'
-import { gapEnd, gapEndTable, mitreShortening, wallSlotEnd } from '../../../src/domain/port/bends.ts'
-import { lengthForTuning, tuningHz } from '../../../src/domain/port/port-tuning.ts'
+import { mitreShortening } from '../../../src/domain/port/bends.ts'
+import { fullWidthSlotEndM, gapEnd, gapEndTable } from '../../../src/domain/port/end-correction.ts'
+import { endLengthM, lengthForTuning, tuningHz } from '../../../src/domain/port/port-length.ts'
 import { signedArea } from '../../../src/numeric/polygon.ts'
 
 const rectangle = (width: number, height: number) => [
@@ -72,7 +74,7 @@ describe('bends and ends of a slot', () => {
     [0.1, 1.2221]
   ] as const) {
     it(`has an inner end of ${relaxed} heights in a space ${1 / share} times as high`, () =>
-      expect(Math.abs(wallSlotEnd(share) - relaxed)).toBeLessThan(1e-3))
+      expect(Math.abs(fullWidthSlotEndM(share, 1) / share - relaxed)).toBeLessThan(1e-3))
   }
 
   it('reads the gap table at its rows, between them and beyond', () => {
@@ -94,7 +96,7 @@ describe('bends and ends of a slot', () => {
 
 describe('a slot that folds up the back', () => {
   const plane = { inner: rectangle(0.344, 0.364), front: 3, frontM: 0.018 }
-  const run = slotRun(plane, { heightM: 0.04, wallM: 0.018 }, 2, 0.572)
+  const run = slotRun(slotPath(plane, { heightM: 0.04, wallM: 0.018 }, 2), 0.572)
 
   it('has a centre line of front + depth + rise − height and takes 18.77715 L at 604 mm (closed form; cells of 2 mm)', () => {
     const rise = run.mouth.y
@@ -235,7 +237,8 @@ describe('a slot in the wrong place', () => {
 it('gives the length for a tuning and the tuning for that length', () => {
   const opening = { areaM2: 0.012, count: 2, endFactor: 1.463 }
   const lengthM = lengthForTuning(opening, 36, 0.07, 343.21)
-  expect(tuningHz(opening, lengthM, 0.07, 343.21)).toBeCloseTo(36, 10)
+  const effectiveM = lengthM + endLengthM(opening.areaM2, opening.endFactor)
+  expect(tuningHz(effectiveM, 0.07, opening, 343.21)).toBeCloseTo(36, 10)
 })
 
 describe('a straight slot in a box with a sloped front', () => {
@@ -265,5 +268,37 @@ describe('a straight slot in a box with a sloped front', () => {
 
   it('still refuses one that is longer than the box is deep', () => {
     expect(() => layOutBox(wedge(0.29, 0.39))).toThrow(expect.objectContaining({ code: 'no-solution' }))
+  })
+})
+
+describe('a last leg shorter than the plate before it', () => {
+  it('is laid with another number of legs or refused, never with a plate of less than nothing', () => {
+    const request = (lengthM: number) =>
+      ({
+        shape: 'wedge',
+        slopedFace: 'back',
+        outer: { widthM: 0.856, heightM: 0.402, depthM: 0.311, topDepthM: 0.268 },
+        thicknessM: 0.018,
+        frontLayers: 2,
+        port: { kind: 'slot', heightM: 0.032, lengthM }
+      }) as const
+    let laid = 0
+    for (let mm = 250; mm < 420; mm++) {
+      try {
+        const { panels } = layOutBox(request(mm / 1e3)).result
+        const outlines = panels.filter(({ role }) => role === 'port-wall').map(({ outline }) => outline)
+        for (const outline of outlines) {
+          const area = outline.reduce((sum, { uM, vM }, i) => {
+            const next = outline[(i + 1) % outline.length] ?? { uM: 0, vM: 0 }
+            return sum + (uM * next.vM - next.uM * vM) / 2
+          }, 0)
+          expect(area).toBeGreaterThan(0)
+        }
+        laid++
+      } catch (error) {
+        expect(error).toMatchObject({ code: 'no-solution' })
+      }
+    }
+    expect(laid).toBeGreaterThan(100)
   })
 })

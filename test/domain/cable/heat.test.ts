@@ -2,18 +2,15 @@
 import { describe, expect, it } from 'vitest'
 import { tableAmpacity } from '../../../src/domain/circuit/cable/ampacity.ts'
 import { cableSize } from '../../../src/domain/circuit/cable/cable-size.ts'
+import { conductorTemperature, currentForTemperature } from '../../../src/domain/circuit/cable/conductor-temperature.ts'
 import {
-  conductorTemperature,
-  currentForTemperature,
-  heatingTimeConstant
-} from '../../../src/domain/circuit/cable/conductor-temperature.ts'
-import {
-  kValuesIec60364,
   leastAreaForFault,
   shortCircuitK,
   shortCircuitKOfMetal,
   withstandA2s
 } from '../../../src/domain/circuit/cable/short-circuit.ts'
+import { kValuesIec60364 } from '../../published/k-values-iec-60364.ts'
+import { heatingTimeConstant } from '../../support/electrical-forms.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
 const copper = (areaMm2: number, wallMm: number | undefined, ambientC = 30) => ({

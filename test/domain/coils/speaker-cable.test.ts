@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import type { SpeakerCableRequest } from '../../../src/contract/supply/speaker-cable.ts'
 import { assumptions } from '../../../src/domain/assume.ts'
-import { cableLossDb, dampingFactorAtLoad, qesFactor } from '../../../src/domain/coils/cable-effects.ts'
+import { cableLossDb, dampingFactorAtLoad } from '../../../src/domain/coils/cable-effects.ts'
 import { chooseSpeakerCable } from '../../../src/domain/coils/speaker-cable.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
+import { qesFactor } from '../../../src/domain/driver/series-resistance.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
 const choose = (powerW: number, loadOhm: number, request: SpeakerCableRequest) =>

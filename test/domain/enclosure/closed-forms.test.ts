@@ -1,9 +1,10 @@
 /** The network against closed forms of the literature: a second path, to 1e-9. Published forms from memory, rederived. */
 import { describe, expect, it } from 'vitest'
 import { assumptions } from '../../../src/domain/assume.ts'
+import { plateauPressure } from '../../../src/domain/enclosure/model/plateau.ts'
 import type { EnclosureRequest, SystemRequest } from '../../../src/domain/enclosure/model/request.ts'
 import { responseSystem } from '../../../src/domain/enclosure/model/response-system.ts'
-import { plateauPressure, responseScalars } from '../../../src/domain/enclosure/response/scalars.ts'
+import { responseScalars } from '../../../src/domain/enclosure/response/scalars.ts'
 import type { ComplexColumn } from '../../../src/numeric/complex-column.ts'
 import { add, apart, type Complex, complex, divide, multiply, scale } from '../../support/complex.ts'
 import { solved } from '../../support/solved.ts'

@@ -1,8 +1,8 @@
 /** The quick half-power search of a tolerance run against the refined figures of a response, over random systems of every kind. */
 import { describe, expect, it } from 'vitest'
 import { assumptions } from '../../../src/domain/assume.ts'
+import { halfPower } from '../../../src/domain/enclosure/model/half-power.ts'
 import { responseSystem } from '../../../src/domain/enclosure/model/response-system.ts'
-import { halfPower } from '../../../src/domain/enclosure/response/half-power.ts'
 import { responseScalars } from '../../../src/domain/enclosure/response/scalars.ts'
 import { draws, randomSystem } from '../../support/random-systems.ts'
 

@@ -2,17 +2,13 @@ import { describe, expect, it } from 'vitest'
 import {
   bandPass4,
   bandPass4ForEdges,
-  bandPass4Response,
   prototypeHalfPower
 } from '../../../src/domain/enclosure/alignment/band-pass-4.ts'
-import {
-  passiveRadiatorResponse,
-  radiatorComplianceMPerN,
-  radiatorTuning
-} from '../../../src/domain/enclosure/alignment/passive-radiator.ts'
+import { radiatorComplianceMPerN, radiatorTuning } from '../../../src/domain/enclosure/alignment/passive-radiator.ts'
 import { levelDb } from '../../../src/domain/enclosure/alignment/rational-response.ts'
-import { fibreAir, ISOTHERMAL_FACTOR, usualLining } from '../../../src/domain/enclosure/model/lining.ts'
+import { usualLining } from '../../../src/domain/enclosure/model/lining.ts'
 import { passBandOf } from '../../../src/domain/enclosure/model/pass-band.ts'
+import { bandPass4Response, fibreAir, ISOTHERMAL_FACTOR, passiveRadiatorResponse } from '../../support/closed-forms.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
 describe('passive radiator', () => {

@@ -4,8 +4,9 @@ import { standardAir } from '../../../src/domain/air/air.ts'
 import { driverOf } from '../../../src/domain/driver/driver.ts'
 import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
 import { computeTolerance } from '../../../src/domain/enclosure/tolerance/compute-tolerance.ts'
+import { spreadDefaults } from '../../../src/domain/enclosure/tolerance/defaults.ts'
 import { variedRequest } from '../../../src/domain/enclosure/tolerance/tolerance-parameters.ts'
-import { spreadDefaults, type ToleranceRequest } from '../../../src/domain/enclosure/tolerance/tolerance-request.ts'
+import type { ToleranceRequest } from '../../../src/domain/enclosure/tolerance/tolerance-request.ts'
 import { randomStream } from '../../../src/numeric/random-stream.ts'
 
 const none: Required<Spread> = Object.fromEntries(Object.keys(spreadDefaults).map(name => [name, 0])) as never

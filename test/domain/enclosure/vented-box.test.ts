@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { groupDelayS, levelDb } from '../../../src/domain/enclosure/alignment/rational-response.ts'
+import { levelDb } from '../../../src/domain/enclosure/alignment/rational-response.ts'
 import {
   type VentedBox,
   ventedBoxFor,
@@ -10,7 +10,6 @@ import {
 import {
   bessel4,
   butterworth4,
-  chebyshevRippleDb,
   familyBox,
   flatTotalQ,
   poleEllipse,
@@ -18,6 +17,7 @@ import {
 } from '../../../src/domain/enclosure/alignment/vented-families.ts'
 import { passBandOf } from '../../../src/domain/enclosure/model/pass-band.ts'
 import { b4Rows, c4Rows, qb3Rows, type Row, sbb4Rows, sc4Rows, thieleRows } from '../../published/vented-alignments.ts'
+import { chebyshevRippleDb, groupDelayS } from '../../support/closed-forms.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
 const f3OverFs = (box: VentedBox, lossPerQ: number) =>

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { mitreExtraM, mitreShortening } from '../../../src/domain/port/bends.ts'
 import {
   conventionalEndFactor,
   exactEndFactor,
@@ -9,7 +10,6 @@ import {
 import { flaredEndM, flareLengthM } from '../../../src/domain/port/flare.ts'
 import {
   effectiveLengthM,
-  mitreExtraM,
   pipeResonanceHz,
   tuningHz,
   waveguideTuningRatio
@@ -65,6 +65,7 @@ describe('end of a port', () => {
     [0.05, '1.66175'],
     [0.1, '1.22207'],
     [0.2, '0.7872'],
+    [0.25, '0.649967'],
     [0.5, '0.249833']
   ] as const) {
     it(`of a slot as wide as the box, ${ratio} of its height, is ${printed} slot heights`, () => {
@@ -96,6 +97,7 @@ describe('length and tuning of a port', () => {
   it('count a mitred bend as 0.559 of its corner square (from memory, finite differences agree)', () => {
     expect(Math.abs(1 - mitreExtraM(1) - 0.559)).toBeLessThan(0.003)
     expect(mitreExtraM(0.04)).toBeCloseTo(0.017_65, 5)
+    expect(mitreExtraM(1)).toBeCloseTo(mitreShortening(Math.PI / 2), 6)
   })
 
   it('end where the pipe itself resonates', () => expectPrinted(pipeResonanceHz(0.37175, 343.2), '461.601'))

@@ -1,8 +1,8 @@
 /** Slots that nobody should cut, what walls take from the flow, one policy of speeds, and the ways out of a port that does not fit. */
 import { describe, expect, it } from 'vitest'
 import type { PortSizingRequest } from '../../../src/contract/ports/port-sizing.ts'
-import { airSpeedLevel, portSpeeds } from '../../../src/domain/air-speed.ts'
 import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
+import { airSpeedLevel, portSpeeds } from '../../../src/domain/port/air-speed.ts'
 import { hydraulicDiameterM, lossFactor, wallFrictionQ } from '../../../src/domain/port/port-friction.ts'
 import { round, slot } from '../../../src/domain/port/sizing/port-design.ts'
 import { sizePort } from '../../../src/domain/port/sizing/size-port.ts'

@@ -5,9 +5,10 @@ import { assumptions } from '../../../src/domain/assume.ts'
 import { leastAreaForDrop } from '../../../src/domain/circuit/choice/cable-candidate.ts'
 import { cableTask } from '../../../src/domain/circuit/choice/cable-request.ts'
 import { chooseCable } from '../../../src/domain/circuit/choice/choose-cable.ts'
-import { groundNoise, jointLoss } from '../../../src/domain/circuit/choice/ground.ts'
+import { groundNoise } from '../../../src/domain/circuit/choice/ground.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
 import { post } from '../../support/call.ts'
+import { jointLoss } from '../../support/electrical-forms.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
 /** Class D at 0.85, 12 V, 6 m and a 0.5 m ground lead, 3 %, copper, 105 °C insulation in 50 °C. */

@@ -4,13 +4,10 @@ import type { FeederRequest } from '../../../src/contract/supply/supply-feeder.t
 import { computeFeeder } from '../../../src/domain/circuit/graph/compute-feeder.ts'
 import { sourceState } from '../../../src/domain/circuit/graph/limited-source.ts'
 import { trunkState } from '../../../src/domain/circuit/graph/shared-trunk.ts'
-import {
-  largestLoop,
-  largestPower,
-  voltageAtConstantPower
-} from '../../../src/domain/circuit/load/constant-power-feeder.ts'
+import { largestPower, voltageAtConstantPower } from '../../../src/domain/circuit/load/constant-power-feeder.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
 import { post } from '../../support/call.ts'
+import { largestLoop } from '../../support/electrical-forms.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
 const P1000 = 1000 / 0.85

@@ -3,19 +3,14 @@ import type { AmplifierOnSupply, CurrentRequest } from '../../../src/contract/su
 import { assumptions } from '../../../src/domain/assume.ts'
 import { batteryOhmFromCranking } from '../../../src/domain/circuit/fuse/battery-source.ts'
 import { rippleOf, unregulatedShare } from '../../../src/domain/circuit/load/amplifier-currents.ts'
-import {
-  amplifierDraw,
-  classBEfficiency,
-  crestFactorDb,
-  inputPower,
-  plausiblePower
-} from '../../../src/domain/circuit/load/amplifier-draw.ts'
+import { amplifierDraw, inputPower, plausiblePower } from '../../../src/domain/circuit/load/amplifier-draw.ts'
 import { supplyCurrent } from '../../../src/domain/circuit/load/supply-current.ts'
 import { capacitorEffect } from '../../../src/domain/circuit/source/capacitor.ts'
 import { chargingBalance } from '../../../src/domain/circuit/source/charging-balance.ts'
 import { engineOff, peukertExponent, peukertHours } from '../../../src/domain/circuit/source/engine-off.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
 import { post } from '../../support/call.ts'
+import { classBEfficiency, crestFactorDb } from '../../support/electrical-forms.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
 const currents = (amplifiers: readonly AmplifierOnSupply[], systemVoltageV = 12) =>

@@ -8,8 +8,8 @@ import type { BoxTask } from '../request/box-task.ts'
 import { portCautions } from '../slot/port-layout.ts'
 import { clearanceCautions } from '../solids/clearances.ts'
 import { vibrationCautions } from '../stiffness/box-vibration.ts'
+import { bracingDefaults } from '../stiffness/defaults.ts'
 import { standingWaveCautions } from '../stiffness/standing-waves.ts'
-import { bracingTargets } from '../stiffness/vibration-targets.ts'
 import type { BuiltBox } from './build-box.ts'
 import { oneDriver } from './displaced.ts'
 import { liftCautions } from './lift.ts'
@@ -50,7 +50,7 @@ export function boxCautions(box: BoxLayout, built: BuiltBox, resolved: BoxTask):
     ...clearanceCautions(clearances),
     ...(port === undefined || built.port === undefined ? [] : portCautions(port, built.port)),
     ...vibrationCautions(vibration, resolved.request.bracing !== undefined),
-    ...standingWaveCautions(standingWaves, vibration.wantedHz / bracingTargets.frequencyRatio),
+    ...standingWaveCautions(standingWaves, vibration.wantedHz / bracingDefaults.frequencyRatio.value),
     ...(fit === undefined ? [] : fitCautions(fit)),
     ...driverCautions(resolved),
     ...liftCautions(box.massKg, box.boardMassKg)

@@ -1,18 +1,18 @@
 /** All clearances of a box in one pass: things on faces against walls, and every two bodies against each other. */
 
+import type { BoxTask } from '../request/box-task.ts'
 import { chamberAt } from '../shell/divider.ts'
 import { moved, profilePoint } from '../shell/face.ts'
 import type { Body } from '../solids/bodies.ts'
 import { wallBodies } from '../solids/bodies.ts'
 import { pairClearances } from '../solids/body-pairs.ts'
 import { type Clearance, clearanceRows } from '../solids/clearances.ts'
-import { placedBodies } from '../solids/fitting-places.ts'
 import type { Mounted } from '../solids/mounting.ts'
 import { slotClearances } from '../solids/slot-clearances.ts'
-import { cupClearances, terminalHole } from '../solids/terminal-hole.ts'
+import { cupClearances } from '../solids/terminal-hole.ts'
 import { elbowClearances } from '../solids/tube-elbow.ts'
 import { braceBodies } from '../stiffness/brace-parts.ts'
-import type { BracedTask } from '../stiffness/brace-plan.ts'
+import type { BoxContents } from './box-contents.ts'
 import type { BuiltBox } from './build-box.ts'
 
 /** The chamber that lies behind the face of a thing. */
@@ -23,33 +23,39 @@ const chamberOf =
     return chamberAt(inside, divider, profilePoint(inside.shell.axis, behind))
   }
 
-/** Said of a pair already by rows with a better name. */
+/** What a pair may be deeper in each other than the row with the better name says [m]. */
+const ALIKE_M = 1e-3
+
+/** Said of a pair already by rows with a better name, and no milder. */
 function isSaid(row: Clearance, rows: readonly Clearance[]): boolean {
   const [one = '', other = ''] = row.between.split(' and ').map(name => name.split(',')[0])
-  const about = (each: Clearance, name: string) => each.between.startsWith(`${name}:`) && !each.passes
+  const about = (each: Clearance, name: string) =>
+    each.between.startsWith(`${name}:`) && !each.passes && each.availableM < row.availableM + ALIKE_M
   const isWall = (name: string) => wallNames.some(wall => name.startsWith(wall))
   if (isWall(other) || other === 'divider') return rows.some(each => about(each, one) && each.between.includes('wall'))
   return other === 'port' && rows.some(each => about(each, one) && each.between.includes('plates of the slot'))
 }
 const wallNames = ['front', 'back', 'top', 'bottom', 'left', 'right', 'wall ']
 
-export function boxClearances(built: BuiltBox, resolved: BracedTask): readonly Clearance[] {
-  const { mounted, port } = built
+export function boxClearances(
+  built: BuiltBox,
+  resolved: BoxTask,
+  { standing, braces }: BoxContents
+): readonly Clearance[] {
+  const { mounted } = built
   const chamber = chamberOf(built)
-  const besideSlot =
-    port?.kind === 'slot' ? mounted.flatMap(each => (each.kind === 'driver' ? slotClearances(port, each) : [])) : []
   const bends = mounted.flatMap(each =>
     each.kind === 'tube' && each.port.elbowRadiusM !== undefined ? elbowClearances(chamber(each), each) : []
   )
   const onFaces = [
     ...clearanceRows(chamber, mounted),
-    ...besideSlot,
+    ...slotClearances(standing.bodies),
     ...bends,
-    ...cupClearances(terminalHole(built, resolved.request.fittings?.terminal))
+    ...cupClearances(standing.cup)
   ]
   const bodies: readonly Body[] = [
-    ...placedBodies(built, resolved),
-    ...braceBodies(built, resolved),
+    ...standing.bodies,
+    ...braceBodies(braces, built.inside, resolved),
     ...wallBodies(built)
   ]
   const pairs = pairClearances(bodies).filter(row => !isSaid(row, onFaces))

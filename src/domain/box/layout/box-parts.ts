@@ -1,13 +1,13 @@
 /** Every part of a built box, finished: shell, port, braces; mouths and holes cut. */
 import type { CutOut, Panel } from '../../../contract/boxes/panel.ts'
+import type { BoxTask } from '../request/box-task.ts'
 import { moved } from '../shell/face.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'
 import { mouthOn, type Opening, slotPanels } from '../slot/slot-port.ts'
 import { finishPanel } from '../solids/finish-panels.ts'
 import { holesOf, holesOn } from '../solids/mounting.ts'
-import { terminalHole } from '../solids/terminal-hole.ts'
 import { braceParts } from '../stiffness/brace-parts.ts'
-import type { BracedTask } from '../stiffness/brace-plan.ts'
+import type { BoxContents } from './box-contents.ts'
 import type { BuiltBox } from './build-box.ts'
 
 const size = (panel: BarePanel, along: 'uM' | 'vM') => Math.max(...panel.outline.map(point => point[along]))
@@ -60,9 +60,9 @@ function withMouth(
 }
 
 /** One by one, before equal parts are gathered. */
-export function boxParts(built: BuiltBox, resolved: BracedTask): readonly Panel[] {
+export function boxParts(built: BuiltBox, resolved: BoxTask, { standing, braces }: BoxContents): readonly Panel[] {
   const { board } = resolved
-  const cup = terminalHole(built, resolved.request.fittings?.terminal)
+  const { cup } = standing
   const shell = built.panels.map(bare => {
     const faces = built.mounted.filter(({ face }) =>
       built.panels.some(outer => outer.place === face.place && outer.wall === bare.wall)
@@ -79,5 +79,5 @@ export function boxParts(built: BuiltBox, resolved: BracedTask): readonly Panel[
     ])
   })
   const port = built.port?.kind === 'slot' ? slotPanels(built.port).map(bare => finishPanel(bare, board, [])) : []
-  return [...shell, ...port, ...braceParts(built, resolved)]
+  return [...shell, ...port, ...braceParts(braces, built.inside, resolved)]
 }

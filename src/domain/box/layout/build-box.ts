@@ -7,7 +7,7 @@ import type { BuiltDivider } from '../shell/divider.ts'
 import type { Face, Inside } from '../shell/face.ts'
 import { clearLength, innerProfile, type Shell, type ShellVolumes, shellVolumes } from '../shell/shell.ts'
 import { type BarePanel, shellPanels } from '../shell/shell-panels.ts'
-import { type BuiltPort, buildPort } from '../slot/built-port.ts'
+import { type BuiltPort, buildPort, portTakenM3 } from '../slot/built-port.ts'
 import { mouthOn } from '../slot/slot-port.ts'
 import type { FittedBox } from '../solids/fitted-box.ts'
 import { mountAll, withoutStrip } from '../solids/mounting.ts'
@@ -36,14 +36,12 @@ function dividerRows(divider: BuiltDivider | undefined): readonly VolumeRow[] {
   return [{ item: 'divider', volumeM3: divider.boardM3, known: 'computed', how: 'the board between the chambers' }]
 }
 
-function portRows(port: BuiltPort | undefined): readonly VolumeRow[] {
-  if (port === undefined) return []
-  const how =
-    port.kind === 'round'
-      ? `outer cylinder behind the panel, ${port.port.count ?? 1} × ${Math.round(port.insideM * 1e3)} mm`
-      : `channel of ${Math.round(port.run.centreLineM * 1e3)} mm with its own walls`
-  return [{ item: 'ports', volumeM3: port.takenM3, known: 'computed', how }]
-}
+const portHow = (port: BuiltPort) =>
+  port.kind === 'round'
+    ? `outer cylinder behind the panel, ${port.port.count ?? 1} × ${Math.round(port.insideM * 1e3)} mm`
+    : `channel of ${Math.round(port.run.centreLineM * 1e3)} mm with its own walls`
+
+const portRow = (volumeM3: number, how: string): VolumeRow => ({ item: 'ports', volumeM3, known: 'computed', how })
 
 const total = (rows: readonly VolumeRow[]) => rows.reduce((sum, { volumeM3 }) => sum + volumeM3, 0)
 
@@ -81,38 +79,25 @@ interface Carcass {
   readonly resolved: BracedTask
   readonly sizes: ShellSizes
   readonly inside: Inside
-  readonly panels: readonly BarePanel[]
   readonly volumes: ShellVolumes
   readonly divider?: BuiltDivider
   readonly liningM2: number
-  /** Lay a slot that finds no place as near as it goes. */
-  readonly lenient: boolean
 }
 
-interface BoxTry {
-  readonly resolved: BracedTask
-  readonly sizes: ShellSizes
-  readonly field: string
-  readonly lenient: boolean
-}
-
-function carcassOf({ resolved, sizes, field, lenient }: BoxTry, braces: BraceAir): Carcass {
+function carcassOf(resolved: BracedTask, sizes: ShellSizes, braces: BraceAir): Carcass {
   const shell = boxShell(sizes)
-  const inner = innerProfile(shell, field)
+  const inner = innerProfile(shell, 'outer')
   const inside = { shell, inner }
   const divider = dividerOf(resolved, inside, braces)
-  const panels = [...shellPanels(shell, inner), ...(divider === undefined ? [] : [divider.panel])]
   const volumes = shellVolumes(shell, inner)
   const lining = resolved.request.fittings?.lining
   return {
     resolved,
     sizes,
     inside,
-    panels,
     volumes,
     ...present({ divider }),
-    liningM2: lining?.areaM2 ?? liningArea(shell, inner, volumes.grossM3 / clearLength(shell)),
-    lenient
+    liningM2: lining?.areaM2 ?? liningArea(shell, inner, volumes.grossM3 / clearLength(shell))
   }
 }
 
@@ -120,22 +105,31 @@ function carcassOf({ resolved, sizes, field, lenient }: BoxTry, braces: BraceAir
 const allRows = ({ resolved, sizes, liningM2 }: Carcass, placed: readonly VolumeRow[]): readonly VolumeRow[] =>
   displacedRows(resolved.request, sizes, liningM2, placed)
 
-/** The box with braces of a volume: its port gets the air that is left. */
-function withBraces(carcass: Carcass, braces: BraceAir): BuiltBox {
-  const { resolved, sizes, inside, panels, volumes, divider, lenient } = carcass
+/** Where a port goes, and the air it gets: what everything else leaves. */
+function portContext(carcass: Carcass, braces: BraceAir, lenient: boolean) {
+  const { resolved, inside, volumes, divider } = carcass
   const othersM3 = total(
     allRows(carcass, dividerRows(divider)).filter(({ item }) => item !== 'ports' && item !== 'braces')
   )
   const given = resolved.request.displacement?.bracesM3
   const air = given === undefined ? braces : { rearM3: given, frontM3: 0 }
   const freeM3 = airBeforePort(resolved, { grossM3: volumes.grossM3, othersM3, braces: air }, divider)
-  const port = buildPort({ resolved, inside, freeM3, lenient })
-  const placed = [
-    ...portRows(port),
-    ...braceRows(resolved.plan, braces.rearM3 + braces.frontM3),
-    ...dividerRows(divider)
-  ]
-  const rows = allRows(carcass, placed)
+  return { resolved, inside, freeM3, lenient }
+}
+
+const rowsOf = (carcass: Carcass, braces: BraceAir, ports: readonly VolumeRow[]): readonly VolumeRow[] =>
+  allRows(carcass, [
+    ...ports,
+    ...braceRows(carcass.resolved.plan, braces.rearM3 + braces.frontM3),
+    ...dividerRows(carcass.divider)
+  ])
+
+/** The box with braces of a volume: its port gets the air that is left. */
+function withBraces(carcass: Carcass, braces: BraceAir, lenient: boolean): BuiltBox {
+  const { resolved, sizes, inside, volumes, divider } = carcass
+  const port = buildPort(portContext(carcass, braces, lenient))
+  const rows = rowsOf(carcass, braces, port === undefined ? [] : [portRow(port.takenM3, portHow(port))])
+  const panels = [...shellPanels(inside.shell, inside.inner), ...(divider === undefined ? [] : [divider.panel])]
   const free = (face: Face) => freePart(port, panels, face)
   const tubeInsideM = port?.kind === 'round' ? port.insideM : 0
   const mounted = mountAll(inside, panels, resolved.request, free, tubeInsideM)
@@ -153,22 +147,46 @@ function withBraces(carcass: Carcass, braces: BraceAir): BuiltBox {
   }
 }
 
+/** A frame is cut round the slot, whose length depends on what the frames leave: twice is enough for a tenth of a millilitre. */
+const BRACE_ROUNDS = 2
+
+/** Only a divider that has to leave a net volume gives way to braces. */
+const givesWay = ({ request }: BracedTask) => request.divider?.frontNetVolumeM3 !== undefined
+
+/** Wood of the planned braces in a box of given sizes, a slot that finds no place laid as near as it goes when `lenient`. */
+export function braceAirOf(resolved: BracedTask, sizes: ShellSizes, lenient = true): BraceAir {
+  const { plan, request } = resolved
+  let air = noBraceAir
+  if (plan === undefined || request.displacement?.bracesM3 !== undefined) return air
+  let carcass = carcassOf(resolved, sizes, air)
+  // A port of given length stands there whatever the braces take.
+  const rounds = request.port?.tuningHz === undefined && !givesWay(resolved) ? 1 : BRACE_ROUNDS
+  for (let round = 0; round < rounds; round++) {
+    const next = planVolume(withBraces(carcass, air, lenient), resolved, plan)
+    if (next.rearM3 === air.rearM3 && next.frontM3 === air.frontM3) break
+    air = next
+    if (givesWay(resolved)) carcass = carcassOf(resolved, sizes, air)
+  }
+  return air
+}
+
+const carcassWith = (resolved: BracedTask, sizes: ShellSizes, braces: BraceAir) =>
+  carcassOf(resolved, sizes, givesWay(resolved) ? braces : noBraceAir)
+
 /**
- * @param lenient  for finding sizes: a slot that finds no place is laid as near as it goes
+ * Net air of a box of given sizes [m³], a slot that finds no place laid as near as it goes: what sizing asks for over and over.
+ *
  * @throws DesignError `no-solution` when boards, drivers or port leave nothing
  */
-export function buildBox(resolved: BracedTask, sizes: ShellSizes, field: string, lenient = false): BuiltBox {
-  const asked = { resolved, sizes, field, lenient }
-  const carcass = carcassOf(asked, noBraceAir)
-  const bare = withBraces(carcass, noBraceAir)
-  const { plan, request } = resolved
-  if (plan === undefined || request.displacement?.bracesM3 !== undefined) return bare
-  // Only a divider that has to leave a net volume gives way to braces.
-  const isFree = request.divider?.frontNetVolumeM3 !== undefined
-  const besideBraces = (braces: BraceAir) => (isFree ? carcassOf(asked, braces) : carcass)
-  // A frame is cut round the slot, whose length depends on what the frames leave: twice is enough for a tenth of a millilitre.
-  const first = planVolume(bare, resolved, plan)
-  const once = withBraces(besideBraces(first), first)
-  const second = planVolume(once, resolved, plan)
-  return withBraces(besideBraces(second), second)
+export function netAirM3(resolved: BracedTask, sizes: ShellSizes, braces: BraceAir): number {
+  const carcass = carcassWith(resolved, sizes, braces)
+  const { port } = resolved.request
+  const takenM3 = portTakenM3(portContext(carcass, braces, true))
+  return carcass.volumes.grossM3 - total(rowsOf(carcass, braces, port === undefined ? [] : [portRow(takenM3, '')]))
+}
+
+/** @throws DesignError `no-solution` when boards, drivers or port leave nothing */
+export function buildBox(resolved: BracedTask, sizes: ShellSizes): BuiltBox {
+  const braces = braceAirOf(resolved, sizes, false)
+  return withBraces(carcassWith(resolved, sizes, braces), braces, false)
 }

@@ -1,7 +1,7 @@
 /** The two chambers of a band-pass box: where the board between them stands, and the air of each. */
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError } from '../../design-error.ts'
-import { lengthForTuning } from '../../port/port-tuning.ts'
+import { lengthForTuning } from '../../port/port-length.ts'
 import type { RoundPort } from '../request/box-request.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import { type BuiltDivider, chamberAt, dividerAt, dividerFor } from '../shell/divider.ts'

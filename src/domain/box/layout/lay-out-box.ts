@@ -1,6 +1,7 @@
 /** A box from its sizes or its volume: panels, volume balance, clearances, mass. */
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
+import type { Panel } from '../../../contract/boxes/panel.ts'
 import { bounds } from '../../../numeric/polygon.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import type { Outcome } from '../../outcome.ts'
@@ -10,6 +11,7 @@ import { boxTask } from '../request/box-task.ts'
 import { outerSize } from '../shell/outer-size.ts'
 import { clearLength } from '../shell/shell.ts'
 import { portLayout } from '../slot/port-layout.ts'
+import type { Body } from '../solids/bodies.ts'
 import { blankArea, gathered } from '../solids/finish-panels.ts'
 import { boxVibration } from '../stiffness/box-vibration.ts'
 import { type BracedTask, joined, noBraces, planBraces, samePlan } from '../stiffness/brace-plan.ts'
@@ -17,6 +19,7 @@ import { standingWaves } from '../stiffness/standing-waves.ts'
 import { boxBasis, boxSources } from './box-basis.ts'
 import { boxCautions } from './box-cautions.ts'
 import { boxClearances } from './box-clearances.ts'
+import { type BoxContents, boxContents } from './box-contents.ts'
 import { boxMass } from './box-mass.ts'
 import { boxParts } from './box-parts.ts'
 import { type BuiltBox, buildBox } from './build-box.ts'
@@ -53,7 +56,7 @@ const MOST_TURNS = 8
 function bracedBox(resolved: BracedTask): { readonly resolved: BracedTask; readonly built: BuiltBox } {
   let turn: { resolved: BracedTask; built: BuiltBox } = {
     resolved,
-    built: buildBox(resolved, solveSizes(resolved), 'outer')
+    built: buildBox(resolved, solveSizes(resolved))
   }
   const { bracing, displacement } = resolved.request
   if (bracing === undefined || displacement?.bracesM3 !== undefined) return turn
@@ -62,16 +65,30 @@ function bracedBox(resolved: BracedTask): { readonly resolved: BracedTask; reado
     const plan = joined(before, planBraces(turn.built, turn.resolved))
     if (samePlan(before, plan)) break
     const next = { ...resolved, plan }
-    turn = { resolved: next, built: buildBox(next, solveSizes(next), 'outer') }
+    turn = { resolved: next, built: buildBox(next, solveSizes(next)) }
   }
   return turn
 }
 
-function layoutOf(built: BuiltBox, resolved: BracedTask): BoxLayout {
+/** A box with its task, and everything that its answers are read from. */
+interface LaidOutBox {
+  readonly built: BuiltBox
+  readonly resolved: BracedTask
+  readonly contents: BoxContents
+  /** One by one, before equal parts are gathered. */
+  readonly parts: readonly Panel[]
+}
+
+function laidOut(request: BoxRequest, assume: Assumptions): LaidOutBox {
+  const { resolved, built } = bracedBox(boxTask(request, assume))
+  const contents = boxContents(built, resolved)
+  return { built, resolved, contents, parts: boxParts(built, resolved, contents) }
+}
+
+function layoutOf({ built, resolved, contents, parts }: LaidOutBox): BoxLayout {
   const { request, fixed, air } = resolved
   const [outer, inner] = [outerSize(built.sizes, built.inside.shell), innerSize(built.inside)]
-  const single = boxParts(built, resolved)
-  const panels = gathered(single)
+  const panels = gathered(parts)
   const fit = boxFit(request.limits, outer)
   return {
     shape: fixed.shape,
@@ -80,14 +97,26 @@ function layoutOf(built: BuiltBox, resolved: BracedTask): BoxLayout {
     volume: volumeBalance(built, request.netVolumeM3),
     panels,
     boardAreaM2: panels.reduce((sum, panel) => sum + blankArea(panel) * panel.quantity, 0),
-    clearances: boxClearances(built, resolved),
+    clearances: boxClearances(built, resolved, contents),
     ...(built.port === undefined
       ? {}
       : { port: portLayout(built.port, airOfPort(built.netM3, built.chambers, built.port), { resolved }) }),
-    vibration: boxVibration(built, resolved),
+    vibration: boxVibration(built, resolved, contents.braces),
     standingWaves: standingWaves(inner, air.soundSpeedMPerS),
     ...present({ fit, chambers: built.chambers }),
-    ...boxMass(single, built, resolved)
+    ...boxMass(parts, built, resolved)
+  }
+}
+
+function outcomeOf<Result>(box: LaidOutBox, assume: Assumptions, view: (layout: BoxLayout) => Result): Outcome<Result> {
+  const { built, resolved } = box
+  const layout = layoutOf(box)
+  return {
+    result: view(layout),
+    cautions: boxCautions(layout, built, resolved),
+    assumed: assume.list,
+    sources: boxSources(layout, resolved),
+    basis: boxBasis(layout, resolved)
   }
 }
 
@@ -103,13 +132,20 @@ function layoutOf(built: BuiltBox, resolved: BracedTask): BoxLayout {
  */
 export function layOutBox(request: BoxRequest): Outcome<BoxLayout> {
   const assume: Assumptions = assumptions()
-  const { resolved, built } = bracedBox(boxTask(request, assume))
-  const result = layoutOf(built, resolved)
-  return {
-    result,
-    cautions: boxCautions(result, built, resolved),
-    assumed: assume.list,
-    sources: boxSources(result, resolved),
-    basis: boxBasis(result, resolved)
-  }
+  return outcomeOf(laidOut(request, assume), assume, layout => layout)
+}
+
+/** A box as what it is put together from: its boards one by one, and what is set into them. */
+export interface BoxSolids {
+  readonly layout: BoxLayout
+  readonly boards: readonly Panel[]
+  readonly bodies: readonly Body[]
+}
+
+/** @throws DesignError as `layOutBox` */
+export function layOutSolids(request: BoxRequest): Outcome<BoxSolids> {
+  const assume: Assumptions = assumptions()
+  const box = laidOut(request, assume)
+  const { parts: boards, contents } = box
+  return outcomeOf(box, assume, layout => ({ layout, boards, bodies: contents.standing.bodies }))
 }

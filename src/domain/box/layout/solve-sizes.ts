@@ -1,6 +1,4 @@
 /** Outer sizes for a wanted net volume inside the limits. */
-import type { Strategy } from '../../../contract/boxes/words.ts'
-import { bracketedRoot } from '../../../numeric/bracketed-root.ts'
 import { DesignError } from '../../design-error.ts'
 import { noPlace, places, standsInBoot } from '../boot/boot-ranges.ts'
 import {
@@ -13,69 +11,17 @@ import {
   rangeFaults,
   sizeRanges
 } from '../boot/size-limits.ts'
-import type { BoxTask } from '../request/box-task.ts'
 import type { ShellSizes } from '../request/shell-sizes.ts'
+import type { BracedTask } from '../stiffness/brace-plan.ts'
 import { boxClearances } from './box-clearances.ts'
+import { boxContents } from './box-contents.ts'
 import { buildBox } from './build-box.ts'
+import { netOf, sizeReaching, sizesOf } from './net-volume.ts'
+import { pathOf, preferredRatio } from './size-path.ts'
 import { type Candidate, type Three, tooLarge, tooSmall } from './size-refusals.ts'
 
-/** Inside width : height : depth that a balanced box keeps where the limits let it. */
-const preferredRatio = { width: 1.62, height: 1, depth: 0.62 } as const
-
-function sizesOf({ fixed, slopeRad, request }: BoxTask, { width, height, depth }: Three): ShellSizes {
-  const topDepthM = slopeRad === undefined ? (request.outer?.topDepthM ?? depth) : depth - height * Math.tan(slopeRad)
-  return { ...fixed, widthM: width, heightM: height, depthM: depth, topDepthM }
-}
-
-/** Net volume, or −∞ where the boards leave no inside. */
-function netOf(resolved: BoxTask, three: Three): number {
-  try {
-    return buildBox(resolved, sizesOf(resolved, three), 'outer', true).netM3
-  } catch (error) {
-    if (error instanceof DesignError && error.code === 'no-solution') return -Infinity
-    throw error
-  }
-}
-
-const between = (value: number, min: number, max: number) => Math.min(max, Math.max(min, value))
-const lastOf: Record<Exclude<Strategy, 'balanced'>, Axis> = {
-  lowest: 'height',
-  shallowest: 'depth',
-  narrowest: 'width'
-}
-
-/** A way from the smallest to the largest box on which the volume only grows; s from 0 to 1. */
-function pathOf(strategy: Strategy, ranges: Ranges, thicknessM: number): (s: number) => Three {
-  const three = (size: (axis: Axis) => number): Three => ({
-    width: size('width'),
-    height: size('height'),
-    depth: size('depth')
-  })
-  if (strategy === 'balanced') {
-    const longest = Math.max(...axes.map(axis => ranges[axis].max / preferredRatio[axis]))
-    return s =>
-      three(axis => between(2 * thicknessM + preferredRatio[axis] * longest * s, ranges[axis].min, ranges[axis].max))
-  }
-  const last = lastOf[strategy]
-  return s =>
-    three(axis => {
-      const { min, max } = ranges[axis]
-      return min + (max - min) * between(axis === last ? 2 * s - 1 : 2 * s, 0, 1)
-    })
-}
-
-/** A micrometre, or a millionth of the path: far below the step of any saw. */
-const SAME_SIZE = 1e-6
-
-/** The size between two at which the volume is reached; the nearer end where it is reached nowhere or everywhere. */
-function reached(low: number, high: number, excess: (value: number) => number): number {
-  const [excessLow, excessHigh] = [excess(low), excess(high)]
-  if (excessLow >= 0) return low
-  return excessHigh < 0 ? high : bracketedRoot(excess, low, high, excessLow, excessHigh, SAME_SIZE)
-}
-
 /** Every free size but the last on the saw's step, then the last one solved again and put on the step that comes nearest. */
-function onSawStep(resolved: BoxTask, ranges: Ranges, three: Three, target: number): Candidate {
+function onSawStep(resolved: BracedTask, ranges: Ranges, three: Three, target: number): Candidate {
   const step = resolved.sawStepM
   const free = freeAxes(ranges)
   if (free.length === 0) return { three, netM3: netOf(resolved, three) }
@@ -92,7 +38,7 @@ function onSawStep(resolved: BoxTask, ranges: Ranges, three: Three, target: numb
   ) as unknown as Three
   const at = (value: number): Three => ({ ...rounded, [last]: value })
   const { min, max } = ranges[last]
-  const exact = reached(min, max, value => netOf(resolved, at(value)) - target)
+  const exact = sizeReaching(resolved, target, at, { low: min, high: max })
   const near = [steps(Math.floor(exact / step)), steps(Math.ceil(exact / step))].filter(
     value => value >= min - 1e-9 && value <= max + 1e-9
   )
@@ -107,12 +53,12 @@ function onSawStep(resolved: BoxTask, ranges: Ranges, three: Three, target: numb
 const SAME_VOLUME = 0.005
 
 /** Ranges solved; the fixed axis, when given, keeps one size. */
-function solveIn(resolved: BoxTask, target: number, ranges: Ranges): Candidate | DesignError {
+function solveIn(resolved: BracedTask, target: number, ranges: Ranges): Candidate | DesignError {
   const { request, fixed } = resolved
   const path = pathOf(request.strategy ?? 'balanced', ranges, fixed.thicknessM)
   const most = { three: path(1), netM3: netOf(resolved, path(1)) }
   if (most.netM3 < target) return tooLarge(target, most, request)
-  const three = path(reached(0, 1, value => netOf(resolved, path(value)) - target))
+  const three = path(sizeReaching(resolved, target, path, { low: 0, high: 1 }))
   const netM3 = netOf(resolved, three)
   return netM3 > target * (1 + SAME_VOLUME)
     ? tooSmall(target, { three, netM3 }, ranges)
@@ -133,10 +79,11 @@ const nudges = Array.from({ length: 16 }, (_, i) => (i % 2 === 0 ? 1 : -1) * 0.0
 const TOUCH_M = 10e-3
 
 /** The port fits, no driver touches, and the volume is met. */
-function holds(resolved: BoxTask, { three, netM3 }: Candidate, target: number): boolean {
+function holds(resolved: BracedTask, { three, netM3 }: Candidate, target: number): boolean {
   try {
-    const built = buildBox(resolved, sizesOf(resolved, three), 'outer')
-    const touches = boxClearances(built, resolved).some(({ availableM, passes }) => !passes && availableM < TOUCH_M)
+    const built = buildBox(resolved, sizesOf(resolved, three))
+    const rows = boxClearances(built, resolved, boxContents(built, resolved))
+    const touches = rows.some(({ availableM, passes }) => !passes && availableM < TOUCH_M)
     return !touches && Math.abs(netM3 / target - 1) < SAME_VOLUME
   } catch (error) {
     if (error instanceof DesignError && error.code === 'no-solution') return false
@@ -148,7 +95,7 @@ function holds(resolved: BoxTask, { three, netM3 }: Candidate, target: number): 
  * A slot fits only in bands of length: a bend needs its legs. Where the best box falls between two bands, the nearest other
  * depth or height that takes the slot is used instead.
  */
-function nudged(resolved: BoxTask, best: Candidate, target: number, ranges: Ranges): Candidate {
+function nudged(resolved: BracedTask, best: Candidate, target: number, ranges: Ranges): Candidate {
   if (holds(resolved, best, target)) return best
   for (const axis of ['depth', 'height'] as const) {
     const { min, max } = ranges[axis]
@@ -185,7 +132,7 @@ const apartFromWidth = ({ width, height, depth }: Ranges) =>
  * Each range solved. A balanced box that stands in a width leaves its proportions only further in a narrower one, so the
  * narrower ones are not looked at: twelve blocks in a boot give hundreds.
  */
-function attemptsOf(resolved: BoxTask, choices: readonly Ranges[], target: number): readonly SizeTry[] {
+function attemptsOf(resolved: BracedTask, choices: readonly Ranges[], target: number): readonly SizeTry[] {
   const { request } = resolved
   const balanced = (request.strategy ?? 'balanced') === 'balanced'
   const stands = new Set<string>()
@@ -206,7 +153,7 @@ function attemptsOf(resolved: BoxTask, choices: readonly Ranges[], target: numbe
  * @validity Net volume within half a saw step of the last solved size: below 0.5 % for boxes over 10 L on 1 mm.
  * @source derived: one root on a monotone path
  */
-export function solveSizes(resolved: BoxTask): ShellSizes {
+export function solveSizes(resolved: BracedTask): ShellSizes {
   const { request, fixed } = resolved
   const { outer = {}, netVolumeM3, prism } = request
   const given = { width: outer.widthM, height: outer.heightM, depth: outer.depthM }

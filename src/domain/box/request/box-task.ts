@@ -1,13 +1,14 @@
 /** The request with every default filled in and recorded, and its contradictions refused. */
+
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { type Air, airOf, standardAir } from '../../air/air.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { type BoardProperties, boardProperties } from '../../material/board-properties.ts'
-import { FLANGED_FREE } from '../../port/port-tuning.ts'
+import { portDefaults } from '../../port/defaults.ts'
+import { boxDefaults } from './defaults.ts'
 import { checkDrivers } from './driver-sizes.ts'
 import type { ShellSizes } from './shell-sizes.ts'
-import { USUAL_CUP_M } from './usual-cup.ts'
 
 export interface BoxTask {
   readonly request: BoxRequest
@@ -58,7 +59,7 @@ function checkShapeFields(request: BoxRequest): void {
 function slope({ shape, outer = {}, slopeDeg: given, limits }: BoxRequest, assume: Assumptions): { slopeRad?: number } {
   if (shape !== 'wedge' || outer.topDepthM !== undefined) return {}
   const seat = limits?.seatSlopeDeg
-  const slopeDeg = seat === undefined ? given : assume.or(given, 'slopeDeg', seat, 'the box leans as the seat does')
+  const slopeDeg = seat === undefined ? given : assume.work(given, 'slopeDeg', seat, boxDefaults.seatSlope)
   if (slopeDeg === undefined) {
     throw new DesignError('missing-input', {
       field: 'outer.topDepthM',
@@ -76,13 +77,10 @@ const runsSideways = ({ port }: BoxRequest) =>
 
 function jointsOf({ joints = {}, port, ...request }: BoxRequest, sideways: boolean, assume: Assumptions): Joints {
   const between = (request.shape ?? 'rectangular') === 'rectangular' && !sideways
-  const why = between
-    ? 'lid and floor run past front and back, the sides stand between all four'
-    : sideways
-      ? 'a slot along a side ends at the front, which the sides then cover'
-      : 'caps that carry the outline hold the angles of the walls'
-  const sides = assume.or(joints.sides, 'joints.sides', between ? 'between' : 'over', why)
-  const corners = assume.or(joints.corners, 'joints.corners', 'butt', 'square cuts wherever the angle allows')
+  const over = sideways ? boxDefaults.sidesOverSlot : boxDefaults.sidesOver
+  const usual = between ? boxDefaults.sidesBetween : over
+  const sides = assume.take(joints.sides, 'joints.sides', usual)
+  const corners = assume.take(joints.corners, 'joints.corners', boxDefaults.corners)
   if (corners === 'mitre' && port?.kind === 'slot') {
     throw conflict('joints.corners', 'A mitred front leaves a loose strip before the mouth of a slot; use butt joints.')
   }
@@ -108,12 +106,11 @@ function footprintOf({ prism, shape }: BoxRequest): Footprint {
 function fixedOf(request: BoxRequest, assume: Assumptions): BoxTask['fixed'] {
   const { recessM = 0, thicknessM } = request
   const sideways = runsSideways(request)
-  const shape = assume.or(request.shape, 'shape', 'rectangular', 'the plain case')
-  const frontLayers = assume.or(request.frontLayers, 'frontLayers', 1, 'a single front')
+  const shape = assume.take(request.shape, 'shape', boxDefaults.shape)
+  const frontLayers = assume.take(request.frontLayers, 'frontLayers', boxDefaults.frontLayers)
   const joints = jointsOf(request, sideways, assume)
   const footprint = footprintOf(request)
-  const slopedFace =
-    shape === 'wedge' ? assume.or(request.slopedFace, 'slopedFace', 'front', 'upright back, sloped front') : 'front'
+  const slopedFace = shape === 'wedge' ? assume.take(request.slopedFace, 'slopedFace', boxDefaults.slopedFace) : 'front'
   const frontBetween = recessM > 0 || sideways
   return { shape, slopedFace, ...footprint, thicknessM, frontLayers, recessM, frontBetween, ...joints }
 }
@@ -124,14 +121,17 @@ function withCup(request: BoxRequest, assume: Assumptions): BoxRequest {
   const { terminal } = fittings ?? {}
   if (terminal === undefined || terminal.cutOutWidthM !== undefined || terminal.cutOutHeightM !== undefined)
     return request
-  const why = 'a usual round cup; measure yours before the hole is cut'
-  const cutOutDiameterM = assume.or(terminal.cutOutDiameterM, 'fittings.terminal.cutOutDiameterM', USUAL_CUP_M, why)
+  const cutOutDiameterM = assume.take(
+    terminal.cutOutDiameterM,
+    'fittings.terminal.cutOutDiameterM',
+    boxDefaults.cutOutDiameterM
+  )
   return { ...request, fittings: { ...fittings, terminal: { ...terminal, cutOutDiameterM } } }
 }
 
 function endFactorOf({ port }: BoxRequest, assume: Assumptions): number {
-  if (port === undefined) return FLANGED_FREE
-  return assume.or(port.endFactor, 'port.endFactor', FLANGED_FREE, 'one end flanged, one free')
+  if (port === undefined) return portDefaults.endFactor.value
+  return assume.take(port.endFactor, 'port.endFactor', portDefaults.endFactor)
 }
 
 /** @throws DesignError `missing-input`, `conflicting-input`, `out-of-range` */

@@ -1,10 +1,11 @@
 /** A port of given length, or of the length that a tuning wants with the air that is left. */
+import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError } from '../../design-error.ts'
-import { lengthForTuning, type Opening } from '../../port/port-tuning.ts'
+import { type EndedOpening, lengthForTuning } from '../../port/port-length.ts'
 import type { BoxPort, RoundPort } from '../request/box-request.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import type { Inside } from '../shell/face.ts'
-import { type BuiltSlot, buildSlot, slotSpace } from './slot-port.ts'
+import { type BuiltSlot, buildSlot, slotSpace, slotTakes } from './slot-port.ts'
 import { tubeInside, tubePanel, tubeVolume } from './tube.ts'
 
 interface BuiltTube {
@@ -37,7 +38,7 @@ function buildTube(resolved: BoxTask, port: RoundPort, lengthM: number | undefin
   return { kind: 'round', port, lengthM: lengthM ?? insideM + panelM, insideM, takenM3, fits: true }
 }
 
-export function openingOf(port: BoxPort, endFactor: number, widthM: number): Opening {
+export function openingOf(port: BoxPort, endFactor: number, widthM: number): EndedOpening {
   return port.kind === 'round'
     ? { areaM2: (Math.PI / 4) * port.innerDiameterM ** 2, count: port.count ?? 1, endFactor }
     : { areaM2: widthM * port.heightM, count: 1, endFactor }
@@ -65,71 +66,98 @@ function tooHigh(wantedHz: number): DesignError {
   })
 }
 
-/** The built length by turns: volume from length, length from volume. Contracts, as a port takes a small part of the air. */
-function forTuning(
-  context: PortContext,
-  port: BoxPort,
-  wantedHz: number,
-  build: (lengthM: number) => BuiltPort,
-  opening: Opening
-): BuiltPort {
-  const { resolved, freeM3, lenient } = context
-  const leastM =
-    port.kind === 'round' ? tubePanel(resolved, port) : resolved.fixed.thicknessM * resolved.fixed.frontLayers
+interface Takes {
+  readonly takenM3: number
+  readonly cutOffM: number
+}
+
+/** What a port makes of a length, and the length it may not go below. */
+interface Way {
+  readonly leastM: number
+  readonly opening: EndedOpening
+  /** As near as it goes, where it finds no place. */
+  readonly takes: (lengthM: number) => Takes
+  readonly build: (lengthM: number, lenient: boolean) => BuiltPort
+}
+
+function wayOf({ resolved, inside }: PortContext, port: BoxPort): Way {
+  const { fixed, endFactor } = resolved
+  if (port.kind === 'round') {
+    const panelM = tubePanel(resolved, port)
+    const insideM = (lengthM: number) => Math.max(0, lengthM - panelM)
+    return {
+      leastM: panelM,
+      opening: openingOf(port, endFactor, 0),
+      takes: lengthM => ({ takenM3: tubeVolume(port, insideM(lengthM)), cutOffM: 0 }),
+      build: lengthM => buildTube(resolved, port, lengthM)
+    }
+  }
+  const space = slotSpace(inside, port, fixed.thicknessM)
+  return {
+    leastM: fixed.thicknessM * fixed.frontLayers,
+    opening: openingOf(port, endFactor, space.widthM),
+    takes: lengthM => slotTakes(space, lengthM),
+    build: (lengthM, lenient) => buildSlot(space, lengthM, lenient)
+  }
+}
+
+/** The length by turns: volume from length, length from volume. Contracts, as a port takes a small part of the air. */
+function tunedLength({ resolved, freeM3, lenient }: PortContext, { leastM, opening, takes }: Way, wantedHz: number) {
   const given = resolved.request.displacement?.portsM3
-  let built: BuiltPort | undefined
+  let last: Takes = { takenM3: 0.1 * freeM3, cutOffM: 0 }
   let lengthM = leastM
   let isShort = false
   for (let round = 0; round < 60; round++) {
-    const netM3 = freeM3 - (given ?? built?.takenM3 ?? 0.1 * freeM3)
+    const netM3 = freeM3 - (given ?? last.takenM3)
     if (!(netM3 > 0)) {
       throw new DesignError('no-solution', { field: 'port', detail: 'The port would fill the box.' })
     }
-    const next =
-      lengthForTuning(opening, wantedHz, netM3, resolved.air.soundSpeedMPerS) +
-      (built === undefined ? 0 : cutOff(built))
+    const next = lengthForTuning(opening, wantedHz, netM3, resolved.air.soundSpeedMPerS) + last.cutOffM
     const used = Math.max(next, leastM)
     isShort = next < leastM
     const convergedNow = Math.abs(used - lengthM) < 1e-6
     lengthM = used
-    built = build(lengthM)
+    last = takes(lengthM)
     if (convergedNow) break
   }
   if (isShort && !lenient) throw tooHigh(wantedHz)
-  return build(Math.round(lengthM / LENGTH_STEP_M) * LENGTH_STEP_M)
+  return Math.round(lengthM / LENGTH_STEP_M) * LENGTH_STEP_M
+}
+
+/** From the outer face of the panel to the inner mouth, given or from the tuning. */
+function lengthOf(context: PortContext, port: NonNullable<BoxRequest['port']>, way: Way): number {
+  if (port.tuningHz !== undefined) return tunedLength(context, way, port.tuningHz)
+  return port.kind === 'round' ? tubeInside(port, way.leastM) + way.leastM : (port.lengthM ?? 0)
+}
+
+/** Air that the port of a box takes, laid as near as it goes [m³]: what sizing asks for. */
+export function portTakenM3(context: PortContext): number {
+  const { port } = context.resolved.request
+  if (port === undefined) return 0
+  oneLength(port)
+  const way = wayOf(context, port)
+  return way.takes(lengthOf({ ...context, lenient: true }, port, way)).takenM3
 }
 
 /** @throws DesignError `missing-input`, `conflicting-input`, `no-solution`, `out-of-range` */
 export function buildPort(context: PortContext): BuiltPort | undefined {
-  const { resolved, inside, lenient } = context
+  const { resolved, lenient } = context
   const { port } = resolved.request
   if (port === undefined) return undefined
   oneLength(port)
-  if (port.kind === 'round') {
-    const build = (lengthM: number | undefined) => buildTube(resolved, port, lengthM)
-    return port.tuningHz === undefined
-      ? build(port.lengthM)
-      : forTuning(context, port, port.tuningHz, build, openingOf(port, resolved.endFactor, 0))
-  }
-  const space = slotSpace(inside, port, resolved.fixed.thicknessM)
-  const build = (lengthM: number, mild: boolean) => buildSlot(space, lengthM, mild)
-  if (port.tuningHz === undefined) return build(port.lengthM ?? 0, lenient)
-  const found = forTuning(
-    context,
-    port,
-    port.tuningHz,
-    length => build(length, true),
-    openingOf(port, resolved.endFactor, space.widthM)
-  )
-  return lenient || found.fits
-    ? found
-    : build(found.kind === 'slot' ? wantedLength(found, context, port.tuningHz, space.widthM) : 0, false)
+  if (port.kind === 'round' && port.tuningHz === undefined) return buildTube(resolved, port, port.lengthM)
+  const way = wayOf(context, port)
+  const found = way.build(lengthOf(context, port, way), lenient || port.tuningHz !== undefined)
+  if (lenient || found.fits || port.tuningHz === undefined) return found
+  return way.build(wantedLength(found, context, way.opening, port.tuningHz), false)
 }
 
 /** The length a slot that found no place would have needed, for the refusal. */
-function wantedLength(found: BuiltSlot, { freeM3, resolved }: PortContext, wantedHz: number, widthM: number): number {
-  const { port } = resolved.request
-  if (port?.kind !== 'slot') return 0
-  const opening = openingOf(port, resolved.endFactor, widthM)
+function wantedLength(
+  found: BuiltPort,
+  { freeM3, resolved }: PortContext,
+  opening: EndedOpening,
+  wantedHz: number
+): number {
   return lengthForTuning(opening, wantedHz, freeM3 - found.takenM3, resolved.air.soundSpeedMPerS) + cutOff(found)
 }

@@ -1,7 +1,7 @@
 /** The port as built: its length along the air, what it tunes to, and how much its place in the box shifts that. */
 import { type Caution, caution } from '../../caution.ts'
-import { gapEnd, wallSlotEnd } from '../../port/bends.ts'
-import { endLength, FLANGED_END, tuningHz } from '../../port/port-tuning.ts'
+import { conventionalEndFactor, fullWidthSlotEndM, gapEnd } from '../../port/end-correction.ts'
+import { endLengthM, pipeResonanceHz, tuningHz } from '../../port/port-length.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import { type BuiltPort, cutOff, openingOf } from './built-port.ts'
 import type { BuiltSlot } from './slot-port.ts'
@@ -36,9 +36,9 @@ export interface PortLayout {
 /** Inner end of a full-width slot where it lies: by the space above it, or by the wall it faces when that is near. */
 function placedEnd({ run, space }: BuiltSlot): number {
   const { heightM } = space
-  const above = wallSlotEnd(heightM / heightAtMouth(space.placed.plane, run))
+  const aboveM = fullWidthSlotEndM(heightM, heightAtMouth(space.placed.plane, run))
   const facing = run.gapM / heightM < 4 ? gapEnd(run.gapM / heightM) : 0
-  return heightM * Math.max(above, facing)
+  return Math.max(aboveM, heightM * facing)
 }
 
 export function portLayout(built: BuiltPort, netM3: number, { resolved }: { resolved: BoxTask }): PortLayout {
@@ -49,12 +49,14 @@ export function portLayout(built: BuiltPort, netM3: number, { resolved }: { reso
   const opening = openingOf(given as NonNullable<typeof given>, resolved.endFactor, widthM)
   const lengthM = built.kind === 'slot' ? built.run.centreLineM : built.lengthM
   const acousticLengthM = lengthM - cutOff(built)
-  const tuning = tuningHz(opening, acousticLengthM, netM3, c)
+  const { areaM2, count, endFactor } = opening
+  const effectiveM = acousticLengthM + endLengthM(areaM2, endFactor)
+  const tuning = tuningHz(effectiveM, netM3, opening, c)
   const wanted = given?.tuningHz
   return {
     kind: built.kind,
-    count: opening.count,
-    areaM2: opening.areaM2,
+    count,
+    areaM2,
     lengthM,
     acousticLengthM,
     insideLengthM: built.kind === 'slot' ? lengthM - built.space.placed.plane.frontM : built.insideM,
@@ -66,10 +68,15 @@ export function portLayout(built: BuiltPort, netM3: number, { resolved }: { reso
     ...(wanted === undefined ? {} : { wantedTuningHz: wanted, tuningErrorPercent: (tuning / wanted - 1) * 100 }),
     ...(built.kind === 'slot' && !built.space.hasCheek
       ? {
-          placedTuningHz: tuningHz({ ...opening, endFactor: FLANGED_END }, acousticLengthM + placedEnd(built), netM3, c)
+          placedTuningHz: tuningHz(
+            acousticLengthM + endLengthM(areaM2, conventionalEndFactor.flanged) + placedEnd(built),
+            netM3,
+            opening,
+            c
+          )
         }
       : {}),
-    pipeResonanceHz: c / (2 * (acousticLengthM + endLength(opening)))
+    pipeResonanceHz: pipeResonanceHz(effectiveM, c)
   }
 }
 

@@ -4,7 +4,7 @@ import { DesignError } from '../../design-error.ts'
 import type { SlotPort } from '../request/box-request.ts'
 import type { Inside } from '../shell/face.ts'
 import { clearLength, type Shell, wallDepth, wallOf } from '../shell/shell.ts'
-import type { SlotPlane } from './slot-run.ts'
+import type { SlotPlane } from './slot-path.ts'
 
 export interface PlacedPlane {
   readonly plane: SlotPlane

@@ -6,8 +6,9 @@ import { inMm } from '../../digits.ts'
 import type { SlotPort } from '../request/box-request.ts'
 import { type Inside, inFrame } from '../shell/face.ts'
 import { type BarePanel, boardAlong, inBox, sectionEnds } from '../shell/shell-panels.ts'
+import { MOST_LEGS, type SlotPath, slotPath } from './slot-path.ts'
 import { type PlacedPlane, slotPlane, unmirrored, wallLine } from './slot-plane.ts'
-import { MOST_LEGS, runBounds, type SlotRun, slotRun } from './slot-run.ts'
+import { quickTakenArea, type SlotRun, slotRun, takenArea } from './slot-run.ts'
 
 interface SlotSpace {
   readonly placed: PlacedPlane
@@ -16,6 +17,8 @@ interface SlotSpace {
   readonly widthM: number
   /** Whether the slot is narrower than the box and closed by a cheek. */
   readonly hasCheek: boolean
+  /** One leg, two, as many as there are walls for. */
+  readonly paths: readonly SlotPath[]
 }
 
 export interface BuiltSlot {
@@ -63,55 +66,73 @@ export function slotSpace(inside: Inside, slot: SlotPort, boardM: number): SlotS
     })
   }
   requireFront(placed, slot.heightM, wallM)
-  return { placed, heightM: slot.heightM, wallM, widthM, hasCheek }
+  const size = { heightM: slot.heightM, wallM }
+  const most = Math.min(MOST_LEGS, placed.plane.inner.length - 1)
+  const paths = Array.from({ length: most }, (_, k) => slotPath(placed.plane, size, k + 1))
+  return { placed, ...size, widthM, hasCheek, paths }
 }
 
+interface ChosenLegs {
+  readonly path: SlotPath
+  readonly lengthM: number
+  readonly fits: boolean
+}
+
+/** Longest centre line whose mouth keeps its gap from the wall it faces. */
+const longest = ({ roomM, size }: SlotPath, gapShare: number) => roomM - gapShare * size.heightM
+
 /** The fewest legs that hold a length; when none does, the nearest length that would. */
-function chooseLegs({ placed, heightM, wallM }: SlotSpace, lengthM: number) {
-  const size = { heightM, wallM }
-  const legs = Array.from({ length: Math.min(MOST_LEGS, placed.plane.inner.length - 1) }, (_, k) => k + 1)
+function chooseLegs(space: SlotSpace, lengthM: number): ChosenLegs {
   for (const gapShare of [1, LEAST_GAP_SHARE]) {
-    for (const count of legs) {
-      const { shortest, longest } = runBounds(placed.plane, size, count, gapShare * heightM)
-      if (lengthM >= shortest - 1e-9 && lengthM <= longest + 1e-9)
-        return { legs: count, lengthM, fits: true, ranges: [] }
+    for (const path of space.paths) {
+      if (lengthM >= path.shortestM - 1e-9 && lengthM <= longest(path, gapShare) + 1e-9)
+        return { path, lengthM, fits: true }
     }
   }
-  const ranges = legs
-    .map(count => ({ legs: count, ...runBounds(placed.plane, size, count, LEAST_GAP_SHARE * heightM) }))
-    .filter(({ shortest, longest }) => longest > Math.max(shortest, placed.plane.frontM))
-  const nearest = ranges
-    .map(range => ({ legs: range.legs, lengthM: Math.min(range.longest, Math.max(range.shortest, lengthM)) }))
-    .reduce<{ legs: number; lengthM: number } | undefined>(
+  const nearest = bandsOf(space)
+    .map(({ path, longestM }) => ({ path, lengthM: Math.min(longestM, Math.max(path.shortestM, lengthM)) }))
+    .reduce<{ path: SlotPath; lengthM: number } | undefined>(
       (best, next) =>
         best === undefined || Math.abs(next.lengthM - lengthM) < Math.abs(best.lengthM - lengthM) ? next : best,
       undefined
     )
-  return { legs: nearest?.legs ?? 1, lengthM: nearest?.lengthM ?? placed.plane.frontM, fits: false, ranges }
+  const bare = { path: space.paths[0] as SlotPath, lengthM: space.placed.plane.frontM }
+  return { ...(nearest ?? bare), fits: false }
 }
 
-function refusal(
-  lengthM: number,
-  ranges: readonly { readonly shortest: number; readonly longest: number }[]
-): DesignError {
-  const lengths = ranges.map(({ shortest, longest }) => `${Math.round(shortest * 1e3)} to ${inMm(longest)}`).join(', ')
+/** Bands of length that find a place. */
+const bandsOf = ({ paths, placed }: SlotSpace) =>
+  paths
+    .map(path => ({ path, longestM: longest(path, LEAST_GAP_SHARE) }))
+    .filter(({ path, longestM }) => longestM > Math.max(path.shortestM, placed.plane.frontM))
+
+function refusal(lengthM: number, bands: ReturnType<typeof bandsOf>): DesignError {
+  const lengths = bands
+    .map(({ path, longestM }) => `${Math.round(path.shortestM * 1e3)} to ${inMm(longestM)}`)
+    .join(', ')
   return new DesignError('no-solution', {
     field: 'port.lengthM',
     value: lengthM,
-    ...(ranges.length === 0 ? {} : { maximum: Math.max(...ranges.map(({ longest }) => longest)) }),
+    ...(bands.length === 0 ? {} : { maximum: Math.max(...bands.map(({ longestM }) => longestM)) }),
     unit: 'm',
     detail: `A slot of ${inMm(lengthM)} does not fit in this box. Lengths that do: ${lengths || 'none at this height, a lower slot finds some'}. Change the area of the port, its tuning, or the depth of the box.`
   })
 }
 
+const takenWidth = ({ widthM, hasCheek, wallM }: SlotSpace) => widthM + (hasCheek ? wallM : 0)
+
+/** What a slot of a length takes of the air, and what the air cuts off at its bends; as near as it goes where it finds no place. */
+export function slotTakes(space: SlotSpace, lengthM: number) {
+  const chosen = chooseLegs(space, lengthM)
+  return { takenM3: quickTakenArea(chosen.path, chosen.lengthM) * takenWidth(space), cutOffM: chosen.path.cutOffM }
+}
+
 /** @throws DesignError `no-solution` unless lenient */
 export function buildSlot(space: SlotSpace, lengthM: number, lenient: boolean): BuiltSlot {
-  const { placed, heightM, wallM, widthM, hasCheek } = space
-  const chosen = chooseLegs(space, lengthM)
-  if (!chosen.fits && !lenient) throw refusal(lengthM, chosen.ranges)
-  const run = slotRun(placed.plane, { heightM, wallM }, chosen.legs, chosen.lengthM)
-  const width = widthM + (hasCheek ? wallM : 0)
-  return { kind: 'slot', space, run, takenM3: Math.abs(signedArea(run.taken)) * width, fits: chosen.fits }
+  const { path, lengthM: laidM, fits } = chooseLegs(space, lengthM)
+  if (!fits && !lenient) throw refusal(lengthM, bandsOf(space))
+  const takenM3 = takenArea(path, laidM) * takenWidth(space)
+  return { kind: 'slot', space, run: slotRun(path, laidM), takenM3, fits }
 }
 
 const legNames = ['first', 'second', 'third']

@@ -1,28 +1,7 @@
-/** A slot that follows the inner walls of a box from its front: lengths, bends, the air it takes and its own plates. */
-import {
-  edgeLine,
-  interiorAngle,
-  type Line,
-  leftOf,
-  meeting,
-  type Point2,
-  type Polygon
-} from '../../../numeric/polygon.ts'
-import { contains, rayLength } from '../../../numeric/polygon-distance.ts'
-import { mitreShortening } from '../../port/bends.ts'
-
-/** The plane the slot runs in: an inner outline, the front being one of its edges, the slot on the edges that follow. */
-export interface SlotPlane {
-  readonly inner: Polygon
-  readonly front: number
-  /** Boards of the front [m]. */
-  readonly frontM: number
-}
-
-interface SlotSize {
-  readonly heightM: number
-  readonly wallM: number
-}
+/** A slot of a length along its path: the air it takes and its own plates. */
+import { edgeLine, type Line, leftOf, type Point2, type Polygon, signedArea } from '../../../numeric/polygon.ts'
+import { rayLength } from '../../../numeric/polygon-distance.ts'
+import { innerSide, meet, roomAlong, type SlotPath, type SlotPlane } from './slot-path.ts'
 
 interface Plate {
   /** Inner edge of the outline the plate runs along. */
@@ -49,96 +28,50 @@ export interface SlotRun {
   readonly lastLegM: number
 }
 
-/** Most edges a slot follows: floor, back, lid. */
-export const MOST_LEGS = 3
-
-function meet(a: Line, b: Line): Point2 {
-  return meeting(a, b) ?? b.at
-}
-
-interface Chain {
-  /** Lines of the legs at a distance from the wall. */
-  readonly lines: (inwards: number) => readonly Line[]
-  readonly startInside: Line
-  readonly startOutside: Line
-}
-
-function chainOf({ inner, front, frontM }: SlotPlane, legs: number): Chain {
-  return {
-    lines: inwards => Array.from({ length: legs }, (_, k) => edgeLine(inner, front + 1 + k, inwards)),
-    startInside: edgeLine(inner, front),
-    startOutside: edgeLine(inner, front, -frontM)
-  }
-}
-
-/** Corners along the legs at a distance from the wall, without the end. */
-function cornersAt(chain: Chain, inwards: number, start: Line): readonly Point2[] {
-  const lines = chain.lines(inwards)
-  return lines.map((line, k) => (k === 0 ? meet(start, line) : meet(lines[k - 1] as Line, line)))
-}
-
-const distance = (a: Point2, b: Point2) => Math.hypot(a.x - b.x, a.y - b.y)
-
-function centreLine(chain: Chain, heightM: number) {
-  const points = cornersAt(chain, heightM / 2, chain.startOutside)
-  const before = points.slice(1).reduce((sum, point, k) => sum + distance(points[k] as Point2, point), 0)
-  return { before, from: points[points.length - 1] as Point2 }
-}
-
-/** Turn of the flow at the start of leg k > 0. */
-const turnAt = ({ inner, front }: SlotPlane, k: number) => Math.PI - interiorAngle(inner, front + 1 + k)
-
-/** Where the inner side of the bend before a leg lies along its centre line, from the corner of the centre line. */
-const innerSide = (heightM: number, turnRad: number) => (heightM / 2) * Math.tan(Math.max(0, turnRad) / 2)
-
-/**
- * Shortest and longest centre line of a slot with a number of legs: its last leg is at least half a height long past the
- * bend, and its mouth keeps a gap from the wall it faces.
- */
-export function runBounds(plane: SlotPlane, { heightM }: SlotSize, legs: number, leastGapM: number) {
-  const chain = chainOf(plane, legs)
-  const { before, from } = centreLine(chain, heightM)
-  const last = chain.lines(heightM / 2)[legs - 1] as Line
-  const least = legs === 1 ? 0 : innerSide(heightM, turnAt(plane, legs - 1)) + heightM / 2
-  // The first leg starts outside the inner outline: its room counts from the inner face of the front.
-  const inner = legs === 1 ? meet(chain.startInside, last) : from
-  const room = distance(from, inner) + roomAlong(plane, last, inner, heightM)
-  return { shortest: before + least, longest: before + room - leastGapM }
-}
-
-/**
- * Free way along a leg, over the whole height of the channel, from a point on its centre line. Beside a sloped front one rim of
- * the channel starts before that point and the other behind it: a probe that starts in the board goes on to the air first.
- */
-function roomAlong({ inner }: SlotPlane, { along }: Line, from: Point2, heightM: number): number {
-  const across = { x: -along.y, y: along.x }
-  const probes = [-0.5, 0, 0.5].map(share => {
-    const at = { x: from.x + across.x * heightM * share * 0.999999, y: from.y + across.y * heightM * share * 0.999999 }
-    const start = { x: at.x + along.x * 1e-7, y: at.y + along.y * 1e-7 }
-    const ahead = rayLength(inner, start, along)
-    if (contains(inner, start) || !Number.isFinite(ahead)) return ahead
-    const entered = { x: start.x + along.x * (ahead + 1e-7), y: start.y + along.y * (ahead + 1e-7) }
-    return ahead + rayLength(inner, entered, along)
-  })
-  const room = Math.min(...probes)
-  return Number.isFinite(room) ? room : 0
-}
-
 const onLine = ({ at, along }: Line, foot: Point2): Point2 => {
   const share = (foot.x - at.x) * along.x + (foot.y - at.y) * along.y
   return { x: at.x + along.x * share, y: at.y + along.y * share }
 }
 
 /** The boards between channel and box, one a leg; each ends against the next, the last one at the mouth. */
-function platesOf({ front }: SlotPlane, { heightM, wallM }: SlotSize, chain: Chain, mouth: Point2): readonly Plate[] {
-  const lines = { near: chain.lines(heightM), far: chain.lines(heightM + wallM) }
-  return lines.near.map((near, k): Plate => {
-    const start = k === 0 ? chain.startInside : (lines.far[k - 1] as Line)
-    const far = lines.far[k] as Line
-    const next = lines.near[k + 1]
+function platesOf({ plane, size, lines, startInside }: SlotPath, mouth: Point2): readonly Plate[] {
+  const { heightM, wallM } = size
+  const [nearLines, farLines] = [lines(heightM), lines(heightM + wallM)]
+  return nearLines.map((near, k): Plate => {
+    const start = k === 0 ? startInside : (farLines[k - 1] as Line)
+    const far = farLines[k] as Line
+    const next = nearLines[k + 1]
     const end = (line: Line) => (next === undefined ? onLine(line, mouth) : meet(line, next))
-    return { edge: front + 1 + k, corners: [meet(start, near), end(near), end(far), meet(start, far)] }
+    return { edge: plane.front + 1 + k, corners: [meet(start, near), end(near), end(far), meet(start, far)] }
   })
+}
+
+function mouthOf({ from, last, beforeM }: SlotPath, lengthM: number): Point2 {
+  return {
+    x: from.x + last.along.x * (lengthM - beforeM),
+    y: from.y + last.along.y * (lengthM - beforeM)
+  }
+}
+
+type Face = keyof SlotPath['corners']
+
+/** One face of the run from the front to its end. */
+function faceTo({ corners, lines, legs, size: { heightM, wallM } }: SlotPath, face: Face, mouth: Point2) {
+  const inwards = face === 'wall' ? 0 : face === 'near' ? heightM : heightM + wallM
+  return [...corners[face], onLine(lines(inwards)[legs - 1] as Line, mouth)]
+}
+
+const between = (one: readonly Point2[], other: readonly Point2[]): Polygon => [...one, ...other.toReversed()]
+
+/** Area of the box's section that a slot of a length takes [m²]. */
+export function takenArea(path: SlotPath, lengthM: number): number {
+  const mouth = mouthOf(path, lengthM)
+  return Math.abs(signedArea(between(faceTo(path, 'wall', mouth), faceTo(path, 'far', mouth))))
+}
+
+/** The same by the length beyond the last bend, along which the strip keeps its depth: for sizing. */
+export function quickTakenArea({ beforeM, bendAreaM2, size: { heightM, wallM } }: SlotPath, lengthM: number): number {
+  return bendAreaM2 + (heightM + wallM) * (lengthM - beforeM)
 }
 
 /**
@@ -151,33 +84,23 @@ function platesOf({ front }: SlotPlane, { heightM, wallM }: SlotSize, chain: Cha
  * @source derived: intersection of parallel lines
  * @check  h 40, plate 18, inside 344 × 364 deep and high, front 18, 572 mm → two legs, 604 mm wide: 18.77715 L
  */
-export function slotRun(plane: SlotPlane, size: SlotSize, legs: number, lengthM: number): SlotRun {
-  const { heightM: h, wallM } = size
-  const chain = chainOf(plane, legs)
-  const { before, from } = centreLine(chain, h)
-  const last = chain.lines(h / 2)[legs - 1] as Line
-  const mouth = {
-    x: from.x + last.along.x * (lengthM - before),
-    y: from.y + last.along.y * (lengthM - before)
-  }
-  const face = (inwards: number): readonly Point2[] => [
-    ...cornersAt(chain, inwards, chain.startInside),
-    onLine(chain.lines(inwards)[legs - 1] as Line, mouth)
-  ]
-  const [wall, near, far] = [face(0), face(h), face(h + wallM)]
-  const turnsRad = Array.from({ length: legs - 1 }, (_, k) => turnAt(plane, k + 1))
+export function slotRun(path: SlotPath, lengthM: number): SlotRun {
+  const { plane, legs, last, turnsRad, cutOffM, beforeM } = path
+  const { heightM } = path.size
+  const mouth = mouthOf(path, lengthM)
+  const wall = faceTo(path, 'wall', mouth)
   const lastTurn = turnsRad[turnsRad.length - 1]
   return {
     legs,
     centreLineM: lengthM,
-    acousticM: lengthM - turnsRad.reduce((sum, turn) => sum + mitreShortening(turn) * h, 0),
+    acousticM: lengthM - cutOffM,
     turnsRad,
-    taken: [...wall, ...far.toReversed()],
-    channel: [...wall, ...near.toReversed()],
-    plates: platesOf(plane, size, chain, mouth),
-    gapM: roomAlong(plane, last, mouth, h),
+    taken: between(wall, faceTo(path, 'far', mouth)),
+    channel: between(wall, faceTo(path, 'near', mouth)),
+    plates: platesOf(path, mouth),
+    gapM: roomAlong(plane, last, mouth, heightM),
     mouth,
-    lastLegM: lengthM - before - (lastTurn === undefined ? 0 : innerSide(h, lastTurn))
+    lastLegM: lengthM - beforeM - (lastTurn === undefined ? 0 : innerSide(heightM, lastTurn))
   }
 }
 

@@ -1,7 +1,9 @@
 /** What stands in a box, as bodies: drivers, tubes, slot, divider, cup, amplifier, and the boards around them. */
 import type { Point3 } from '../../../contract/boxes/panel.ts'
-import { type Convex, cross, plus, type Vector3, vector } from '../../../numeric/convex-distance.ts'
-import { bounds } from '../../../numeric/polygon.ts'
+import { type Convex, cross, minus, plus, unit, type Vector3, vector } from '../../../numeric/convex-distance.ts'
+import { type Point2, vertex } from '../../../numeric/polygon.ts'
+import { triangles } from '../../../numeric/triangles.ts'
+import { boardFace } from '../shell/board-faces.ts'
 import { chamberAt } from '../shell/divider.ts'
 import { type Face, moved, profilePoint } from '../shell/face.ts'
 import { clearLength } from '../shell/shell.ts'
@@ -9,8 +11,10 @@ import type { BarePanel } from '../shell/shell-panels.ts'
 import { unmirrored } from '../slot/slot-plane.ts'
 import type { BuiltSlot } from '../slot/slot-port.ts'
 import type { FittedBox } from './fitted-box.ts'
+import { driverShape, elbowShape, tubeShape } from './hardware-shapes.ts'
 import type { MountedDriver, MountedTube } from './mounting.ts'
-import { bars, block, type Disc, drum, toDirection, toVector } from './solids.ts'
+import type { Shape } from './shape.ts'
+import { bars, type Disc, drum, polytope, toDirection, toVector } from './solids.ts'
 import { elbowRoute } from './tube-elbow.ts'
 
 type BodyKind = 'driver' | 'tube' | 'slot' | 'divider' | 'brace' | 'batten' | 'cup' | 'amplifier' | 'wall'
@@ -25,6 +29,12 @@ export interface Body {
   readonly name: string
   readonly kind: BodyKind
   readonly pieces: readonly Piece[]
+  /** How it looks; boards are shown as the parts they are. */
+  readonly shape?: Shape
+  /** The way it goes through its face from outside; what has a bend goes in before the last board. */
+  readonly inwards?: Vector3
+  /** A driver whose basket and motor stand before its board. */
+  readonly isOutside?: boolean
 }
 
 /** Thickness of a flange, and least height of a motor, where nothing is given [m]. */
@@ -49,7 +59,8 @@ function roundBehind(face: Face, at: Point3, from: readonly [number, number], to
  * Flange before the board; basket from the hole to the motor, where the height of the motor is given; motor. A reversed driver
  * has basket and motor before the board, its flange under them.
  */
-function driverBody({ driver, face, at, label }: MountedDriver): Body {
+function driverBody(mounted: MountedDriver): Body {
+  const { driver, face, at, label } = mounted
   const { mountingDepthM, magnetDiameterM, magnetHeightM, cutOutDiameterM = 0, flangeDiameterM } = driver
   const { rebateDepthM: sunk = 0, mount } = driver
   const sign = mount === 'reversed' ? -1 : 1
@@ -69,13 +80,26 @@ function driverBody({ driver, face, at, label }: MountedDriver): Body {
     const motor = [sign * Math.max(from, motorAt), magnetDiameterM] as const
     if (rear > from) pieces.push({ what: 'motor', solid: roundBehind(face, at, motor, [sign * rear, magnetDiameterM]) })
   }
-  return { name: label, kind: 'driver', pieces }
+  return {
+    name: label,
+    kind: 'driver',
+    pieces,
+    shape: driverShape(mounted),
+    inwards: toDirection(face.inwards),
+    isOutside: mount === 'reversed'
+  }
 }
 
 /** Slices of a bend; the body falls short of the true one by 0.2 % of its outer radius. */
 const SLICES = 12
 
-function elbowPieces(built: FittedBox, tube: MountedTube): readonly Convex[] {
+interface Elbow {
+  readonly pieces: readonly Convex[]
+  /** Square to the way, from the inner side of the panel to the inner mouth. */
+  readonly way: readonly Disc[]
+}
+
+function elbowOf(built: FittedBox, tube: MountedTube): Elbow {
   const { face, at, outerDiameterM: outer, port } = tube
   const radius = port.elbowRadiusM ?? 0
   const start = moved(at, face.inwards, face.thicknessM)
@@ -93,11 +117,13 @@ function elbowPieces(built: FittedBox, tube: MountedTube): readonly Convex[] {
     }
   }
   const slices = Array.from({ length: SLICES + 1 }, (_, i) => slice((i * Math.PI) / 2 / SLICES))
-  const bend = slices.slice(1).map((next, i) => drum(slices[i] as Disc, next))
   const last = slices[SLICES] as Disc
-  const first = firstM > 0 ? [drum(disc(start, inwards, outer), disc(bendFrom, inwards, outer))] : []
-  const second = secondM > 0 ? [drum(last, { ...last, centre: plus(last.centre, aside, secondM) })] : []
-  return [...first, ...bend, ...second]
+  const way = [
+    ...(firstM > 0 ? [disc(start, inwards, outer)] : []),
+    ...slices,
+    ...(secondM > 0 ? [{ ...last, centre: plus(last.centre, aside, secondM) }] : [])
+  ]
+  return { pieces: way.slice(1).map((next, i) => drum(way[i] as Disc, next)), way }
 }
 
 function tubeBody(built: FittedBox, tube: MountedTube): Body {
@@ -109,8 +135,16 @@ function tubeBody(built: FittedBox, tube: MountedTube): Body {
     const body = roundBehind(face, at, [face.thicknessM, outer], [end, outer])
     return flangeDiameterM > outer && flangeThicknessM > 0 ? [body, flange] : [body]
   }
-  const solids = port.elbowRadiusM === undefined ? straight() : elbowPieces(built, tube)
-  return { name: label, kind: 'tube', pieces: solids.map(solid => ({ solid })) }
+  const body = (solids: readonly Convex[], shape: Shape): Body => ({
+    name: label,
+    kind: 'tube',
+    pieces: solids.map(solid => ({ solid })),
+    shape
+  })
+  if (port.elbowRadiusM === undefined)
+    return { ...body(straight(), tubeShape(tube)), inwards: toDirection(face.inwards) }
+  const { pieces, way } = elbowOf(built, tube)
+  return body(pieces, elbowShape(tube, way))
 }
 
 /** Channel and plates of a slot as one: its air has to stay free as well. */
@@ -121,18 +155,26 @@ function slotBody({ space, run }: BuiltSlot): Body {
   return { name: 'port', kind: 'slot', pieces: bars(placed.axis, taken, placed.start, to).map(solid => ({ solid })) }
 }
 
-/** A board as the block of its blank: what a bevel takes off lies in the wood of its neighbour or outside. */
-function wallBody({ name, outline, place, thicknessM }: BarePanel): Body {
-  const box = bounds(outline.map(({ uM, vM }) => ({ x: uM, y: vM })))
+/** A board with its bevels, in convex pieces; an outline with a corner inwards is sawn square. */
+function wallBody(panel: BarePanel): Body {
+  const { name, place, thicknessM } = panel
   const [u, v] = [toDirection(place.uAxis), toDirection(place.vAxis)]
   const outwards = cross(u, v)
-  const corner = plus(plus(toVector(place.origin), u, box.left + box.width / 2), v, box.low + box.height / 2)
-  const solid = block(plus(corner, outwards, -thicknessM / 2), [
-    { along: u, half: box.width / 2 },
-    { along: v, half: box.height / 2 },
-    { along: outwards, half: thicknessM / 2 }
-  ])
-  return { name, kind: 'wall', pieces: [{ solid }] }
+  const at = ({ x, y }: Point2, depth: number) => plus(plus(plus(toVector(place.origin), u, x), v, y), outwards, -depth)
+  const [outer, inner] = [boardFace(panel, 'outer'), boardFace(panel, 'inner')]
+  const parts = triangles(outer)
+  const isWhole = parts.length === 1
+  const pieces = parts.map(part => {
+    const far = isWhole ? inner : part
+    const corners = [...part.map(point => at(point, 0)), ...far.map(point => at(point, thicknessM))]
+    const sides = part.map((point, i) => {
+      const [next, below] = [at(vertex(part, i + 1), 0), at(vertex(far, i), thicknessM)]
+      const here = at(point, 0)
+      return unit(cross(minus(next, here), minus(below, here)))
+    })
+    return { solid: polytope(corners, [outwards, ...sides.filter(each => each !== undefined)]) }
+  })
+  return { name, kind: 'wall', pieces }
 }
 
 function dividerBody({ inside, divider }: FittedBox): readonly Body[] {

@@ -2,13 +2,14 @@
 import type { BoxFittings } from '../../../contract/boxes/box-hardware.ts'
 import type { FaceName } from '../../../contract/boxes/words.ts'
 import { bounds } from '../../../numeric/polygon.ts'
+import { present } from '../../present.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import { type Face, findFace, moved, onFace } from '../shell/face.ts'
 import { type Body, hardwareBodies, wallBodies } from './bodies.ts'
 import { bodyGap } from './body-pairs.ts'
 import type { FittedBox } from './fitted-box.ts'
 import { block, toDirection, toVector } from './solids.ts'
-import { cupBody, terminalHole } from './terminal-hole.ts'
+import { cupBody, type TerminalHole, terminalHole } from './terminal-hole.ts'
 
 type Amplifier = NonNullable<BoxFittings['amplifier']>
 
@@ -22,12 +23,17 @@ function amplifierOn(
   const { depthM } = size
   const [across, up] = turned ? [size.heightM, size.widthM] : [size.widthM, size.heightM]
   const middle = toVector(moved(onFace(face.place, at), face.inwards, face.thicknessM + depthM / 2))
-  const solid = block(middle, [
+  const halves = [
     { along: u, half: across / 2 },
     { along: v, half: up / 2 },
     { along: inwards, half: depthM / 2 }
-  ])
-  return { name: `amplifier inside, on the ${face.name}`, kind: 'amplifier', pieces: [{ solid }] }
+  ]
+  return {
+    name: `amplifier inside, on the ${face.name}`,
+    kind: 'amplifier',
+    pieces: [{ solid: block(middle, halves) }],
+    shape: { kind: 'block', middle, halves }
+  }
 }
 
 /** Faces tried in this order, and shares of the free sides at which it is tried. */
@@ -65,16 +71,17 @@ function amplifierBody(built: FittedBox, size: Amplifier, others: readonly Body[
   return best?.body
 }
 
-function cupBodies(built: FittedBox, { request }: BoxTask): readonly Body[] {
-  const cup = terminalHole(built, request.fittings?.terminal)
-  return cup === undefined ? [] : cupBody(cup.face, cup.hole, request.fittings?.terminal)
+/** Everything in a box that has its place before the braces: made once, read by braces, holes and clearances. */
+export interface Standing {
+  readonly bodies: readonly Body[]
+  readonly cup?: TerminalHole
 }
 
-/** Everything in a box that has its place before the braces. */
-export function placedBodies(built: FittedBox, resolved: BoxTask): readonly Body[] {
-  const standing = [...hardwareBodies(built), ...cupBodies(built, resolved)]
-  const size = resolved.request.fittings?.amplifier
-  if (size === undefined) return standing
-  const amplifier = amplifierBody(built, size, [...standing, ...wallBodies(built)])
-  return amplifier === undefined ? standing : [...standing, amplifier]
+export function standingIn(built: FittedBox, { request }: BoxTask): Standing {
+  const { terminal, amplifier } = request.fittings ?? {}
+  const hardware = hardwareBodies(built)
+  const cup = terminalHole(built, terminal, hardware)
+  const bodies = cup === undefined ? hardware : [...hardware, ...cupBody(cup.face, cup.hole, terminal)]
+  const block = amplifier && amplifierBody(built, amplifier, [...bodies, ...wallBodies(built)])
+  return { bodies: block === undefined ? bodies : [...bodies, block], ...present({ cup }) }
 }

@@ -2,7 +2,6 @@
 import type { Point3 } from '../../../contract/boxes/panel.ts'
 import { type Convex, cross, dot, minus, plus, unit, type Vector3, vector } from '../../../numeric/convex-distance.ts'
 import type { Polygon } from '../../../numeric/polygon.ts'
-import { leftPart } from '../../../numeric/polygon.ts'
 import { triangles } from '../../../numeric/triangles.ts'
 import type { Direction3 } from '../shell/panel.ts'
 import type { Shell } from '../shell/shell.ts'
@@ -11,21 +10,32 @@ import { inBox } from '../shell/shell-panels.ts'
 export const toVector = ({ xM, yM, zM }: Point3): Vector3 => vector(xM, yM, zM)
 export const toDirection = ({ x, y, z }: Direction3): Vector3 => vector(x, y, z)
 
-/** A body with the box round it, which most pairs need only. */
-function bounded(body: Omit<Convex, 'low' | 'high'>): Convex {
-  const { support } = body
-  const at = (sign: number) =>
-    vector(support(vector(sign, 0, 0)).x, support(vector(0, sign, 0)).y, support(vector(0, 0, sign)).z)
-  return { ...body, low: at(-1), high: at(1) }
-}
-
 export function polytope(corners: readonly Vector3[], axes: readonly Vector3[]): Convex {
-  const sum = corners.reduce((all, corner) => plus(all, corner), vector(0, 0, 0))
-  return bounded({
+  let low = vector(Infinity, Infinity, Infinity)
+  let high = vector(-Infinity, -Infinity, -Infinity)
+  let sum = vector(0, 0, 0)
+  for (const corner of corners) {
+    low = vector(Math.min(low.x, corner.x), Math.min(low.y, corner.y), Math.min(low.z, corner.z))
+    high = vector(Math.max(high.x, corner.x), Math.max(high.y, corner.y), Math.max(high.z, corner.z))
+    sum = plus(sum, corner)
+  }
+  return {
     axes,
     middle: plus(vector(0, 0, 0), sum, 1 / corners.length),
-    support: along => corners.reduce((best, corner) => (dot(corner, along) > dot(best, along) ? corner : best))
-  })
+    low,
+    high,
+    support: along => furthest(corners, along)
+  }
+}
+
+function furthest(corners: readonly Vector3[], along: Vector3): Vector3 {
+  let best = corners[0] as Vector3
+  let most = dot(best, along)
+  for (const corner of corners) {
+    const reach = dot(corner, along)
+    if (reach > most) [best, most] = [corner, reach]
+  }
+  return best
 }
 
 export interface Disc {
@@ -35,21 +45,36 @@ export interface Disc {
   readonly radius: number
 }
 
+/** Part of a direction square to an axis below which the rim of a disc has no furthest point. */
+const NO_DIRECTION = 1e-12
+
 function rimOf({ centre, along, radius }: Disc, towards: Vector3): Vector3 {
-  const flat = unit(minus(towards, plus(vector(0, 0, 0), along, dot(towards, along))))
-  return flat === undefined ? centre : plus(centre, flat, radius)
+  const flat = plus(towards, along, -dot(towards, along))
+  const squared = dot(flat, flat)
+  return squared <= NO_DIRECTION * dot(towards, towards) ? centre : plus(centre, flat, radius / Math.sqrt(squared))
+}
+
+/** Half the size of a disc along the axes of the space. */
+function reachOf({ along, radius }: Disc): Vector3 {
+  const half = (cosine: number) => radius * Math.sqrt(Math.max(0, 1 - cosine * cosine))
+  return vector(half(along.x), half(along.y), half(along.z))
 }
 
 /** A cylinder, a frustum or a slice of a bend. */
 export function drum(a: Disc, b: Disc): Convex {
-  return bounded({
+  const [one, other] = [reachOf(a), reachOf(b)]
+  const edge = (axis: 'x' | 'y' | 'z', sign: 1 | -1) =>
+    sign * Math.max(sign * a.centre[axis] + one[axis], sign * b.centre[axis] + other[axis])
+  return {
     axes: [a.along, b.along],
     middle: plus(plus(vector(0, 0, 0), a.centre, 0.5), b.centre, 0.5),
+    low: vector(edge('x', -1), edge('y', -1), edge('z', -1)),
+    high: vector(edge('x', 1), edge('y', 1), edge('z', 1)),
     support: towards => {
       const [first, second] = [rimOf(a, towards), rimOf(b, towards)]
       return dot(first, towards) >= dot(second, towards) ? first : second
     }
-  })
+  }
 }
 
 /** A convex polygon of the profile plane along the axis of the box. */
@@ -67,38 +92,12 @@ function bar(axis: Shell['axis'], polygon: Polygon, from: number, to: number): C
 export const bars = (axis: Shell['axis'], polygon: Polygon, from: number, to: number): readonly Convex[] =>
   triangles(polygon).map(each => bar(axis, each, from, to))
 
-interface Window {
-  readonly x: number
-  readonly y: number
-  readonly width: number
-  readonly height: number
-}
-
-/** The convex pieces of a polygon round a window: left of it, right of it, and between these below and above it. */
-export function roundWindow(polygon: Polygon, { x, y, width, height }: Window): readonly Polygon[] {
-  const [left, right, low, high] = [x - width / 2, x + width / 2, y - height / 2, y + height / 2]
-  const before = { at: { x: left, y: 0 }, along: { x: 0, y: 1 } }
-  const behind = { at: { x: right, y: 0 }, along: { x: 0, y: -1 } }
-  const middle = {
-    from: { at: { x: left, y: 0 }, along: { x: 0, y: -1 } },
-    to: { at: { x: right, y: 0 }, along: { x: 0, y: 1 } }
-  }
-  const below = { at: { x: 0, y: low }, along: { x: -1, y: 0 } }
-  const above = { at: { x: 0, y: high }, along: { x: 1, y: 0 } }
-  return triangles(polygon)
-    .flatMap(each => {
-      const between = leftPart(leftPart(each, middle.from), middle.to)
-      return [leftPart(each, before), leftPart(each, behind), leftPart(between, below), leftPart(between, above)]
-    })
-    .filter(piece => piece.length > 2)
-}
-
 /** A block square to a frame: its middle, half its size along three unit vectors. */
 export function block(middle: Vector3, halves: readonly { readonly along: Vector3; readonly half: number }[]): Convex {
-  const corners = halves.reduce<readonly Vector3[]>(
-    (all, { along, half }) => all.flatMap(point => [plus(point, along, half), plus(point, along, -half)]),
-    [middle]
-  )
+  let corners: readonly Vector3[] = [middle]
+  for (const { along, half } of halves) {
+    corners = corners.flatMap(point => [plus(point, along, half), plus(point, along, -half)])
+  }
   return polytope(
     corners,
     halves.map(({ along }) => along)

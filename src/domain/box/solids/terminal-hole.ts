@@ -10,7 +10,7 @@ import { USUAL_CUP_M, USUAL_CUP_M3 } from '../request/usual-cup.ts'
 import { type Face, findFace, inFrame, moved, onFace } from '../shell/face.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'
 import { unmirrored } from '../slot/slot-plane.ts'
-import { type Body, hardwareBodies } from './bodies.ts'
+import type { Body } from './bodies.ts'
 import { bodyGap } from './body-pairs.ts'
 import { type Clearance, clearanceRow } from './clearances.ts'
 import type { FittedBox } from './fitted-box.ts'
@@ -18,7 +18,7 @@ import { block, drum, toDirection, toVector } from './solids.ts'
 
 type Terminal = NonNullable<BoxFittings['terminal']>
 
-interface TerminalHole {
+export interface TerminalHole {
   readonly face: Face
   readonly panel: BarePanel
   readonly hole: CutOut
@@ -64,15 +64,30 @@ export function cupBody(face: Face, hole: CutOut, terminal: Terminal | undefined
   const start = toVector(moved(at, face.inwards, face.thicknessM))
   const end = toVector(moved(at, face.inwards, face.thicknessM + depthM))
   const { diameterM, widthM = 0, heightM = 0 } = hole
-  const solid =
-    diameterM === undefined
-      ? block(plus(start, along, depthM / 2), [
-          { along: toDirection(face.place.uAxis), half: widthM / 2 },
-          { along: toDirection(face.place.vAxis), half: heightM / 2 },
-          { along, half: depthM / 2 }
-        ])
-      : drum({ centre: start, along, radius: diameterM / 2 }, { centre: end, along, radius: diameterM / 2 })
-  return [{ name: 'terminal cup', kind: 'cup', pieces: [{ solid }] }]
+  const name = 'terminal cup'
+  if (diameterM === undefined) {
+    const halves = [
+      { along: toDirection(face.place.uAxis), half: widthM / 2 },
+      { along: toDirection(face.place.vAxis), half: heightM / 2 },
+      { along, half: depthM / 2 }
+    ]
+    const middle = plus(start, along, depthM / 2)
+    const pieces = [{ solid: block(middle, halves) }]
+    return [{ name, kind: 'cup', pieces, shape: { kind: 'block', middle, halves }, inwards: along }]
+  }
+  const radius = diameterM / 2
+  const outline = [0, depthM].map(depth => ({ along: depth, radius }))
+  const closed = [{ along: 0, radius: 0 }, ...outline, { along: depthM, radius: 0 }]
+  const shape = { kind: 'turned', centre: start, along, outline: closed, isClosed: false } as const
+  return [
+    {
+      name,
+      kind: 'cup',
+      pieces: [{ solid: drum({ centre: start, along, radius }, { centre: end, along, radius }) }],
+      shape,
+      inwards: along
+    }
+  ]
 }
 
 /** Where the slot leaves the panel: the stretch between the end of the slot and the other edge. */
@@ -115,8 +130,14 @@ function toRectangle(du: number, dv: number, { u, v }: { readonly u: number; rea
 /**
  * On the back, or where asked. Without a centre: the middle first, then wherever the wood round the hole suffices and the cup
  * stands clear of what is behind the panel; where no place has both, the one that lacks least.
+ *
+ * @param inside  what stands in the box already
  */
-export function terminalHole(built: FittedBox, terminal: Terminal | undefined): TerminalHole | undefined {
+export function terminalHole(
+  built: FittedBox,
+  terminal: Terminal | undefined,
+  inside: readonly Body[]
+): TerminalHole | undefined {
   if (terminal === undefined) return undefined
   const { shape, half } = outline(terminal)
   const prism = built.inside.shell.axis === 'z'
@@ -124,7 +145,6 @@ export function terminalHole(built: FittedBox, terminal: Terminal | undefined): 
   const panel = built.panels.find(({ place }) => place === face.place)
   if (panel === undefined) return undefined
   const holeAt = (centre: PlaceOnPanel): CutOut => ({ purpose: 'terminal', label: 'terminal cup', ...centre, ...shape })
-  const inside = hardwareBodies(built)
   let best: { readonly found: TerminalHole; readonly lacksM: number } | undefined
   for (const centre of terminal.centre === undefined ? places(built, face, panel) : [terminal.centre]) {
     const found = { face, panel, hole: holeAt(centre), ...roomAt(built, face, centre, half) }

@@ -27,7 +27,13 @@ export interface Batten {
   readonly toM: number
   /** The side it runs along in full [m]. */
   readonly sideM: number
-  readonly body: Body
+  readonly block: BattenBlock
+}
+
+/** A batten as a block in the box: halves along it, across it, and away from its face. */
+interface BattenBlock {
+  readonly middle: Vector3
+  readonly halves: readonly { readonly along: Vector3; readonly half: number }[]
 }
 
 export interface SpanBattens {
@@ -145,23 +151,31 @@ function battenAt(site: FaceSite, span: Span, place: number): Batten | undefined
   const lie = typeof face.wall === 'number' ? lieOnWall(site, span, place) : lieOnCap(site, place)
   if (lie === undefined || lie.to - lie.from < SHORTEST_M) return undefined
   const middle = plus(lie.at((lie.from + lie.to) / 2), lie.inwards, BATTEN_HEIGHT_M / 2)
-  const solid = block(middle, [
+  const halves = [
     { along: lie.along, half: (lie.to - lie.from) / 2 },
     { along: lie.across, half: thicknessM / 2 },
     { along: lie.inwards, half: BATTEN_HEIGHT_M / 2 }
-  ])
-  const body: Body = { name: `batten, ${face.name}`, kind: 'batten', pieces: [{ solid }] }
+  ]
   const sideM = Math.min(span.length, face.acrossM)
-  return { placeM: place, fromM: lie.from, toM: lie.to, sideM, body }
+  return { placeM: place, fromM: lie.from, toM: lie.to, sideM, block: { middle, halves } }
 }
+
+export const battenBody = ({ block: { middle, halves } }: Batten, name: string): Body => ({
+  name,
+  kind: 'batten',
+  pieces: [{ solid: block(middle, halves) }]
+})
 
 /** One batten at its even place, or as near to it as the others let it stand. */
 function givingWay(site: FaceSite, span: Span, even: number, giveM: number, others: readonly Body[]) {
+  const { face } = site
   const steps = Math.floor(giveM / GIVE_STEP_M)
   for (let i = 0; i <= 2 * steps; i++) {
     const shift = (i % 2 === 0 ? 1 : -1) * Math.ceil(i / 2) * GIVE_STEP_M
     const batten = battenAt(site, span, even + shift)
-    if (batten !== undefined && !others.some(other => overlaps(batten.body, other))) return batten
+    if (batten === undefined) continue
+    const body = battenBody(batten, face.name)
+    if (!others.some(other => overlaps(body, other))) return batten
   }
   return undefined
 }

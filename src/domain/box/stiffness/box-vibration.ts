@@ -3,9 +3,9 @@ import { type Caution, caution } from '../../caution.ts'
 import { present } from '../../present.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import type { FittedBox } from '../solids/fitted-box.ts'
-import { type BracedTask, type BracePlan, boxPressure, noBraces, placeBraces, wantedFrequency } from './brace-plan.ts'
+import { boxPressure, type PlacedBraces, wantedFrequency } from './brace-plan.ts'
+import { bracingDefaults } from './defaults.ts'
 import { bareFrequencies, bracedFrequency, faceBending } from './face-strength.ts'
-import { bracingTargets } from './vibration-targets.ts'
 
 interface FaceVibration {
   readonly face: string
@@ -40,11 +40,10 @@ function conesM3({ request }: BoxTask): number {
   return (request.drivers ?? []).reduce((sum, { sdM2 = 0, xmaxM = 0, count = 1 }) => sum + sdM2 * xmaxM * count, 0)
 }
 
-export function boxVibration(built: FittedBox, resolved: BracedTask): BoxVibration {
-  const plan: BracePlan = resolved.plan ?? noBraces
+export function boxVibration(built: FittedBox, resolved: BoxTask, { faces: braced }: PlacedBraces): BoxVibration {
   const wantedHz = wantedFrequency(resolved)
   const pressurePa = boxPressure(resolved, built.netM3)
-  const faces = placeBraces(built, resolved, plan).faces.map(({ face, spans }): FaceVibration => {
+  const faces = braced.map(({ face, spans }): FaceVibration => {
     const battens = Math.max(0, ...spans.map(each => each.battens.length))
     const builtHz = bracedFrequency(face, spans, built, resolved)
     const bending = pressurePa === undefined ? undefined : faceBending(face, spans, resolved, pressurePa)
@@ -58,7 +57,7 @@ export function boxVibration(built: FittedBox, resolved: BracedTask): BoxVibrati
       battens,
       builtHz,
       wantedHz,
-      passes: builtHz >= wantedHz && (bending?.largestM ?? 0) <= bracingTargets.deflectionM,
+      passes: builtHz >= wantedHz && (bending?.largestM ?? 0) <= bracingDefaults.deflectionM.value,
       ...(bending === undefined ? {} : { largestBendingM: bending.largestM, displacedM3: bending.displacedM3 })
     }
   })
@@ -82,7 +81,7 @@ export function vibrationCautions(
 ): readonly Caution[] {
   const low = faces.filter(({ builtHz }) => builtHz < wantedHz)
   const lowest = Math.min(...low.map(({ builtHz }) => builtHz))
-  const share = bracingTargets.volumeShare * 100
+  const share = bracingDefaults.volumeShare.value * 100
   return [
     ...(low.length === 0
       ? []

@@ -1,7 +1,8 @@
 /** A frame as a body: its wood round the window. */
+import { roundWindow } from '../../../numeric/polygon-window.ts'
 import type { Inside } from '../shell/face.ts'
 import type { Body } from '../solids/bodies.ts'
-import { bars, roundWindow } from '../solids/solids.ts'
+import { bars } from '../solids/solids.ts'
 import type { Frame } from './brace-windows.ts'
 
 export function frameBodies({ shell }: Inside, frame: Frame, thicknessM: number, name: string): Body {

@@ -1,25 +1,39 @@
 /** Frames and battens as parts of the cut list and as bodies. */
 import type { Panel } from '../../../contract/boxes/panel.ts'
+import { cross, plus } from '../../../numeric/convex-distance.ts'
 import type { BoxTask } from '../request/box-task.ts'
+import type { Inside } from '../shell/face.ts'
+import type { PanelPlace } from '../shell/panel.ts'
+import type { BarePanel } from '../shell/shell-panels.ts'
 import type { Body } from '../solids/bodies.ts'
 import { finishPanel } from '../solids/finish-panels.ts'
-import type { FittedBox } from '../solids/fitted-box.ts'
-import { BATTEN_HEIGHT_M, battenLengthM } from './batten-places.ts'
+import { BATTEN_HEIGHT_M, type Batten, battenBody, battenLengthM } from './batten-places.ts'
 import { frameBodies } from './brace-bodies.ts'
-import { type BracedTask, noBraces, type PlacedBraces, placeBraces } from './brace-plan.ts'
+import type { PlacedBraces } from './brace-plan.ts'
 import { type Frame, framePanel } from './brace-windows.ts'
 
-function batten(name: string, length: number, { fixed, board }: BoxTask): Panel {
-  return {
+/** Glued with its narrow side to the face: u along the batten, v away from the face. */
+function placeOf({ block: { middle, halves } }: Batten): PanelPlace {
+  const [along, across, inwards] = halves as [Half, Half, Half]
+  const outwards = cross(along.along, inwards.along)
+  const corner = [
+    { along: along.along, half: -along.half },
+    { along: inwards.along, half: -inwards.half },
+    { along: outwards, half: across.half }
+  ].reduce((point, { along: way, half }) => plus(point, way, half), middle)
+  const origin = { xM: corner.x, yM: corner.y, zM: corner.z }
+  return { origin, uAxis: along.along, vAxis: inwards.along }
+}
+type Half = Batten['block']['halves'][number]
+
+function battenPart(name: string, batten: Batten, { fixed, board }: BoxTask): Panel {
+  const length = battenLengthM(batten)
+  const bare: BarePanel = {
     name,
     role: 'brace',
-    quantity: 1,
-    material: board.material,
-    lengthM: Math.max(length, BATTEN_HEIGHT_M),
-    widthM: Math.min(length, BATTEN_HEIGHT_M),
+    wall: 'inside',
+    layer: 0,
     thicknessM: fixed.thicknessM,
-    lengthAlong: length >= BATTEN_HEIGHT_M ? 'u' : 'v',
-    grain: board.grained ? 'length' : 'any',
     outline: [
       { uM: 0, vM: 0 },
       { uM: length, vM: 0 },
@@ -27,15 +41,10 @@ function batten(name: string, length: number, { fixed, board }: BoxTask): Panel 
       { uM: 0, vM: BATTEN_HEIGHT_M }
     ],
     edges: [],
-    cutOuts: [],
-    massKg: length * BATTEN_HEIGHT_M * fixed.thicknessM * board.densityKgPerM3
+    place: placeOf(batten),
+    volumeM3: length * BATTEN_HEIGHT_M * fixed.thicknessM
   }
-}
-
-function bracesOf(built: FittedBox, resolved: BracedTask): PlacedBraces {
-  const { plan, request } = resolved
-  const given = plan === undefined || request.displacement?.bracesM3 !== undefined
-  return placeBraces(built, resolved, given ? noBraces : plan)
+  return finishPanel(bare, board, [])
 }
 
 /** Frames of two chambers bear the same number. */
@@ -54,24 +63,20 @@ const battensOf = ({ faces }: PlacedBraces) =>
     return all.map((each, i) => ({ ...each, name: `batten, ${face.name}${all.length > 1 ? ` ${i + 1}` : ''}` }))
   })
 
-export function braceParts(built: FittedBox, resolved: BracedTask): readonly Panel[] {
+export function braceParts(braces: PlacedBraces, inside: Inside, resolved: BoxTask): readonly Panel[] {
   const { fixed, board } = resolved
-  const braces = bracesOf(built, resolved)
   const names = frameNames(braces.frames)
   const frames = braces.frames.map((frame, i) => {
-    const { panel, holes } = framePanel(built.inside, frame, fixed.thicknessM, names[i] ?? 'brace')
+    const { panel, holes } = framePanel(inside, frame, fixed.thicknessM, names[i] ?? 'brace')
     return finishPanel(panel, board, holes)
   })
-  return [...frames, ...battensOf(braces).map(each => batten(each.name, battenLengthM(each), resolved))]
+  return [...frames, ...battensOf(braces).map(({ name, ...batten }) => battenPart(name, batten, resolved))]
 }
 
-export function braceBodies(built: FittedBox, resolved: BracedTask): readonly Body[] {
-  const braces = bracesOf(built, resolved)
+export function braceBodies(braces: PlacedBraces, inside: Inside, { fixed }: BoxTask): readonly Body[] {
   const names = frameNames(braces.frames)
   return [
-    ...braces.frames.map((frame, i) =>
-      frameBodies(built.inside, frame, resolved.fixed.thicknessM, names[i] ?? 'brace')
-    ),
-    ...battensOf(braces).map(({ name, body }) => ({ ...body, name }))
+    ...braces.frames.map((frame, i) => frameBodies(inside, frame, fixed.thicknessM, names[i] ?? 'brace')),
+    ...battensOf(braces).map(({ name, ...batten }) => battenBody(batten, name))
   ]
 }

@@ -4,13 +4,13 @@ import type { BoxTask } from '../request/box-task.ts'
 import type { Body } from '../solids/bodies.ts'
 import { overlaps } from '../solids/body-pairs.ts'
 import type { FittedBox } from '../solids/fitted-box.ts'
-import { placedBodies } from '../solids/fitting-places.ts'
+import { standingIn } from '../solids/fitting-places.ts'
 import { BATTEN_HEIGHT_M, type Batten, battenLengthM, placeBattens, type SpanBattens } from './batten-places.ts'
 import { frameBodies } from './brace-bodies.ts'
-import { type Frame, framePlaces, framesAt } from './brace-windows.ts'
+import { type Frame, framePlaces, frameSections, framesAt } from './brace-windows.ts'
+import { bracingDefaults } from './defaults.ts'
 import { bracedFrequency, faceBending } from './face-strength.ts'
 import { type FreeFace, freeFaces } from './free-face.ts'
-import { bracingTargets } from './vibration-targets.ts'
 
 /** How many, not where: places follow from the sizes of the box. */
 export interface BracePlan {
@@ -50,11 +50,7 @@ function placeFrames(
   if (count === 0) return []
   const slot = built.port?.kind === 'slot' ? built.port : undefined
   const { inside, divider } = built
-  const space = {
-    inside,
-    thicknessM: fixed.thicknessM,
-    ...present({ slot, divider })
-  }
+  const sections = frameSections({ inside, thicknessM: fixed.thicknessM, ...present({ slot, divider }) })
   // Frames are cut round slot and divider, and stand beside the whole depth of a driver or a straight tube anyway.
   const bent = built.mounted.filter(each => each.kind === 'tube' && each.port.elbowRadiusM !== undefined)
   const inTheWay = others.filter(
@@ -62,11 +58,11 @@ function placeFrames(
   )
   const standsClear = (place: number) => {
     if (inTheWay.length === 0) return true
-    const bodies = framesAt(space, place)?.map(frame => frameBodies(inside, frame, fixed.thicknessM, 'brace'))
+    const bodies = framesAt(sections, place)?.map(frame => frameBodies(inside, frame, fixed.thicknessM, 'brace'))
     return bodies?.every(frame => !inTheWay.some(other => overlaps(frame, other))) ?? false
   }
   const places = framePlaces(inside, built.mounted, slot, fixed.thicknessM, count, standsClear)
-  const frames = places?.map(place => framesAt(space, place))
+  const frames = places?.map(place => framesAt(sections, place))
   return frames?.every(each => each !== undefined) ? frames.flat() : undefined
 }
 
@@ -77,8 +73,12 @@ function bodiesOf({ inside }: FittedBox, { fixed }: BoxTask, frames: readonly Fr
 }
 
 /** A plan in a box; what finds no place stands at its even one, and the clearances say what it meets. */
-export function placeBraces(built: FittedBox, resolved: BoxTask, plan: BracePlan): PlacedBraces {
-  const others = Object.keys(plan.battens).length + plan.frames > 0 ? placedBodies(built, resolved) : []
+export function placeBraces(
+  built: FittedBox,
+  resolved: BoxTask,
+  plan: BracePlan,
+  others: readonly Body[]
+): PlacedBraces {
   const frames = placeFrames(built, resolved, plan.frames, others) ?? []
   const standing = [...others, ...bodiesOf(built, resolved, frames)]
   const faces = freeFaces(built, placesOf(frames)).map(face => {
@@ -127,7 +127,7 @@ export function boxPressure({ request, air }: BoxTask, netM3: number): number | 
 }
 
 export const wantedFrequency = ({ request }: BoxTask) =>
-  (request.bracing?.upperHz ?? bracingTargets.upperHz) * bracingTargets.frequencyRatio
+  (request.bracing?.upperHz ?? bracingDefaults.upperHz.value) * bracingDefaults.frequencyRatio.value
 
 /** Of what is wanted of a face the part that is missing: in frequency or in stiffness, the worse of both; 0 where it passes. */
 function shortfall(
@@ -137,7 +137,7 @@ function shortfall(
 ): number {
   const frequency = bracedFrequency(face, spans, built, resolved) / wantedFrequency(resolved)
   const bends = pressurePa === undefined ? 0 : faceBending(face, spans, resolved, pressurePa).largestM
-  return Math.max(0, 1 - Math.min(frequency, bracingTargets.deflectionM / Math.max(bends, 1e-12)))
+  return Math.max(0, 1 - Math.min(frequency, bracingDefaults.deflectionM.value / Math.max(bends, 1e-12)))
 }
 
 interface Attempt {
@@ -150,8 +150,7 @@ interface Attempt {
 
 const STEPS = 200
 
-function withFrames(built: FittedBox, resolved: BoxTask, count: number): Attempt | undefined {
-  const others = placedBodies(built, resolved)
+function withFrames(built: FittedBox, resolved: BoxTask, count: number, others: readonly Body[]): Attempt | undefined {
   const frames = placeFrames(built, resolved, count, others)
   if (frames === undefined) return undefined
   const standing = [...others, ...bodiesOf(built, resolved, frames)]
@@ -195,7 +194,8 @@ function isBetter(b: Attempt, a: Attempt): boolean {
  * @source derived: lexicographic minimum of the shortfalls, each rounded up to half a per cent
  */
 export function planBraces(built: FittedBox, resolved: BoxTask): BracePlan {
-  const attempts = Array.from({ length: MOST + 1 }, (_, count) => withFrames(built, resolved, count))
+  const { bodies } = standingIn(built, resolved)
+  const attempts = Array.from({ length: MOST + 1 }, (_, count) => withFrames(built, resolved, count, bodies))
   const best = attempts.reduce<Attempt | undefined>((a, b) => {
     if (a === undefined || b === undefined) return a ?? b
     return isBetter(b, a) ? b : a

@@ -116,42 +116,54 @@ interface FrameSpace {
   readonly thicknessM: number
 }
 
-/** What a frame fills: the profile less a slot that passes there, or each chamber by itself: none runs through a divider. */
-function outlinesAt({ inside, slot, divider }: FrameSpace, placeM: number) {
-  if (divider !== undefined) {
-    return [
-      { chamber: 'front' as const, outline: divider.parts.front },
-      { chamber: 'rear' as const, outline: divider.parts.rear }
-    ]
-  }
-  const width = slot === undefined ? 0 : slot.space.widthM + (slot.space.hasCheek ? slot.space.wallM : 0)
-  const outline = slot !== undefined && placeM < width ? besideSlot(slot) : inside.inner
-  return [{ chamber: 'rear' as const, outline }]
+type Section = Omit<Frame, 'placeM'>
+
+/** Sections that frames are cut to: beside the slot as far as it reaches along the axis, whole beyond it. */
+export interface FrameSections {
+  readonly reachM: number
+  readonly beside: readonly Section[] | undefined
+  readonly whole: readonly Section[] | undefined
 }
 
-/** The widest window whose webs an outline allows; none where it would be a slit: a brace without a window parts the air. */
+/** A frame fills the profile less a slot that passes there, or each chamber by itself: none runs through a divider. */
+export function frameSections({ inside, slot, divider, thicknessM }: FrameSpace): FrameSections {
+  const section = (chamber: Section['chamber'], outline: Polygon): Section | undefined => {
+    const window = widestWindow(outline)
+    const volumeM3 = window && (signedArea(outline) - window.width * window.height) * thicknessM
+    return window && volumeM3 !== undefined ? { chamber, outline, window, volumeM3 } : undefined
+  }
+  // A frame without a window would part the air: then none stands there.
+  const all = (sections: readonly (Section | undefined)[]) =>
+    sections.every(each => each !== undefined) ? sections : undefined
+  const whole =
+    divider === undefined
+      ? [section('rear', inside.inner)]
+      : [section('front', divider.parts.front), section('rear', divider.parts.rear)]
+  const isCut = slot !== undefined && divider === undefined
+  return {
+    reachM: isCut ? slot.space.widthM + (slot.space.hasCheek ? slot.space.wallM : 0) : 0,
+    beside: isCut ? all([section('rear', besideSlot(slot))]) : undefined,
+    whole: all(whole)
+  }
+}
+
+/** The widest window whose webs an outline allows; none where it would be a slit. */
 function widestWindow(outline: Polygon): Frame['window'] | undefined {
   const { width: w, height: h } = bounds(outline)
   const { x, y } = centroid(outline)
   const corners = [-1, 0, 1].flatMap(i => [-1, 0, 1].map(k => [i, k] as const)).filter(([i, k]) => i !== 0 || k !== 0)
-  const room = (share: number) =>
-    Math.min(
-      ...corners.map(([i, k]) => insideDistance(outline, { x: x + (i * w * share) / 2, y: y + (k * h * share) / 2 }))
+  const hasWebs = (share: number) =>
+    corners.every(
+      ([i, k]) => insideDistance(outline, { x: x + (i * w * share) / 2, y: y + (k * h * share) / 2 }) >= WEB_M
     )
   let share = Math.min(1, Math.sqrt((LARGEST_WINDOW * signedArea(outline)) / (w * h)))
-  while (share > 0.1 && room(share) < WEB_M) share -= 0.02
+  while (share > 0.1 && !hasWebs(share)) share -= 0.02
   return share > 0.1 ? { x, y, width: w * share, height: h * share } : undefined
 }
 
 /** The frames that stand at one place, one in each chamber; none where one of them would have no window. */
-export function framesAt(space: FrameSpace, placeM: number): readonly Frame[] | undefined {
-  const frames = outlinesAt(space, placeM).flatMap(({ chamber, outline }): readonly Frame[] => {
-    const window = widestWindow(outline)
-    if (window === undefined) return []
-    const volumeM3 = (signedArea(outline) - window.width * window.height) * space.thicknessM
-    return [{ placeM, chamber, outline, window, volumeM3 }]
-  })
-  return frames.length === (space.divider === undefined ? 1 : 2) ? frames : undefined
+export function framesAt({ reachM, beside, whole }: FrameSections, placeM: number): readonly Frame[] | undefined {
+  return (placeM < reachM ? beside : whole)?.map(section => ({ placeM, ...section }))
 }
 
 function windowHoles({ outline, window }: Frame): readonly CutOut[] {

@@ -1,4 +1,5 @@
 /** One panel by itself: where it rings, how far it bends, what a brace changes. */
+
 import type {
   Bending,
   EdgePair,
@@ -8,20 +9,21 @@ import type {
 import { type Assumptions, assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { requireWithin } from '../../design-error.ts'
+import { explain } from '../../formula.ts'
 import { type BoardProperties, boardProperties } from '../../material/board-properties.ts'
 import type { Basis, Outcome } from '../../outcome.ts'
+import { bracingDefaults } from './defaults.ts'
 import { frequencyWithDrivers } from './driver-on-plate.ts'
+import { supportedPanel } from './formulas.ts'
 import {
   clamped,
   type Plate,
   plateDeflection,
   plateFrequency,
   plateRigidity,
-  type Rigidity,
   supported,
   supportedFrequency
 } from './plate.ts'
-import { bracingTargets } from './vibration-targets.ts'
 
 /** Length along x, face grain along x. */
 function plateOf(board: BoardProperties, lengthM: number, widthM: number, thicknessM: number): Plate {
@@ -63,23 +65,9 @@ function spansToPass(plate: Plate, wantedHz: number): number {
 }
 const MOST_SPANS = 20
 
-function frequencyBasis({ xM, yM, rigidity, massPerAreaKgPerM2 }: Plate, value: number): Basis {
-  const { x, y, twist }: Rigidity = rigidity
-  return {
-    quantity: 'plain.supportedHz',
-    formula: 'pi/2*sqrt((Dx/a^4 + 2*H/(a^2*b^2) + Dy/b^4)/m)',
-    inputs: [
-      { symbol: 'Dx', value: x, unit: 'N*m' },
-      { symbol: 'Dy', value: y, unit: 'N*m' },
-      { symbol: 'H', value: twist, unit: 'N*m' },
-      { symbol: 'a', value: xM, unit: 'm' },
-      { symbol: 'b', value: yM, unit: 'm' },
-      { symbol: 'm', value: massPerAreaKgPerM2, unit: 'kg/m2' }
-    ],
-    value,
-    unit: 'Hz',
-    source: 'leissa-plates-1969'
-  }
+function frequencyBasis({ xM: a, yM: b, rigidity, massPerAreaKgPerM2: m }: Plate, supportedHz: number): Basis {
+  const { x: Dx, y: Dy, twist: H } = rigidity
+  return explain(supportedPanel, 'plain.supportedHz', supportedHz, { Dx, Dy, H, a, b, m })
 }
 
 function ringOf({ driver, lengthM, widthM }: PanelVibrationRequest) {
@@ -122,10 +110,10 @@ export function checkPanelVibration(request: PanelVibrationRequest): Outcome<Pan
   const assume: Assumptions = assumptions()
   const { lengthM, widthM, thicknessM, spans, pressurePa } = request
   const board = boardProperties(request.board ?? {}, thicknessM, 'board', assume)
-  const upperHz = assume.or(request.upperHz, 'upperHz', bracingTargets.upperHz, 'a usual low-pass corner')
+  const upperHz = assume.take(request.upperHz, 'upperHz', bracingDefaults.upperHz)
   const totalM = thicknessM * (request.layers ?? 1)
   const plate = plateOf(board, lengthM, widthM, totalM)
-  const wantedHz = upperHz * bracingTargets.frequencyRatio
+  const wantedHz = upperHz * bracingDefaults.frequencyRatio.value
   const part = divided(plate, spans?.ofLength ?? 1, spans?.ofWidth ?? 1)
   const longX = lengthM >= widthM
   const ring = ringOf(request)

@@ -12,7 +12,7 @@ const PVC_K_M_PER_W = 5
 /** Above this no plastic insulation is left; the estimate stops here [°C]. */
 const HOTTEST_C = 400
 
-interface CableInAir {
+export interface CableInAir {
   readonly areaM2: number
   /** Conductor resistance at 20 °C [Ω/m]. */
   readonly ohmPerM20: number
@@ -31,7 +31,7 @@ interface Round {
   readonly outerM: number
 }
 
-function diameters({ areaM2, wallM }: CableInAir): Round {
+export function diameters({ areaM2, wallM }: CableInAir): Round {
   const innerM = Math.sqrt((4 * areaM2) / (cableJudgement.fillFactor * Math.PI))
   return { innerM, outerM: innerM + 2 * (wallM ?? wallOf(areaM2)) }
 }
@@ -50,7 +50,7 @@ function heatLoss(outerM: number, surfaceK: number, ambientK: number): number {
 }
 
 /** Heat lost when the conductor, not the surface, has a temperature [W/m]. */
-function heatLossAtConductor(cable: CableInAir, conductorC: number): number {
+export function heatLossAtConductor(cable: CableInAir, conductorC: number): number {
   const { innerM, outerM } = diameters(cable)
   const ambientK = cable.ambientC + CELSIUS_ZERO_K
   const wallKMPerW = wallResistance({ innerM, outerM })
@@ -107,22 +107,4 @@ export function conductorTemperature(cable: CableInAir, currentA: number): numbe
   if (excess(hottestK) <= 0) return HOTTEST_C
   const surfaceK = bisect(excess, ambientK, hottestK)
   return Math.min(HOTTEST_C, surfaceK - CELSIUS_ZERO_K + made(surfaceK) * wall)
-}
-
-/** Density × specific heat [J/(m³·K)]: copper 3.45e6, PVC about 1.7e6. */
-const COPPER_HEAT = 3.45e6
-const PVC_HEAT = 1.7e6
-
-/**
- * Time constant of the conductor's heating.
- *
- *   τ = (C_metal + C_insulation)/(q/ΔT)
- *
- * @returns [s]
- * @check  4 AWG, wall 1.3 mm, ΔT 75 K → 266 s ± 25 s
- */
-export function heatingTimeConstant(cable: CableInAir, conductorC: number): number {
-  const { innerM, outerM } = diameters(cable)
-  const heat = COPPER_HEAT * cable.areaM2 + PVC_HEAT * (Math.PI / 4) * (outerM ** 2 - innerM ** 2)
-  return (heat * (conductorC - cable.ambientC)) / heatLossAtConductor(cable, conductorC)
 }

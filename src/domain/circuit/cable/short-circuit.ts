@@ -2,23 +2,7 @@
 import type { KnownConductor } from '../../../contract/supply/words.ts'
 
 /** K [A·√s/mm²] and β [°C] of IEC 60364-5-54; clad aluminium is not in the standard and takes the aluminium pair. */
-const standardPairs = { copper: { K: 226, beta: 234.5 }, aluminium: { K: 148, beta: 228 } } as const
-
-export const kValuesIec60364 = {
-  source: 'iec-60364-adiabatic',
-  table: 'k of copper and aluminium conductors',
-  unit: 'A·√s/mm²',
-  validS: [0.1, 5],
-  pairs: standardPairs,
-  rows: [
-    ['PVC 70 °C', 70, 160, 115, 76],
-    ['PVC 90 °C', 90, 160, 100, 66],
-    ['cross-linked PE or EPR 90 °C', 90, 250, 143, 94],
-    ['rubber 60 °C', 60, 200, 141, 93],
-    ['rubber 85 °C', 85, 220, 134, 89],
-    ['silicone 180 °C', 180, 350, 132, 87]
-  ]
-} as const
+export const standardPairs = { copper: { K: 226, beta: 234.5 }, aluminium: { K: 148, beta: 228 } } as const
 
 /**
  * Short-circuit constant of a conductor.

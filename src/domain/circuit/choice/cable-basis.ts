@@ -1,9 +1,12 @@
 /** Sources and basis of a cable choice. */
+
 import type { SourceId } from '../../../contract/sources/source.ts'
 import type { CableChoice } from '../../../contract/supply/supply-cables.ts'
+import { explain } from '../../formula.ts'
 import type { Basis } from '../../outcome.ts'
 import type { Circuit } from './cable-circuit.ts'
 import type { CableTask } from './cable-request.ts'
+import { conductorDrop, dropShare } from './formulas.ts'
 
 export function cableSources(task: CableTask, { shortCircuit }: CableChoice): readonly SourceId[] {
   const series: Readonly<Record<string, SourceId>> = { awg: 'astm-b258', sae: 'sae-j1127-areas' }
@@ -32,29 +35,9 @@ export function cableSources(task: CableTask, { shortCircuit }: CableChoice): re
 export function cableBasis(circuit: Circuit, { cable }: CableChoice): readonly Basis[] {
   const { task, criteria } = circuit
   if (cable?.dropV === undefined || cable.currentA === undefined || cable.dropPercent === undefined) return []
-  const dropV = { symbol: 'dV', value: cable.dropV, unit: 'V' }
-  const basis: Basis[] = [
-    {
-      quantity: 'cable.dropV',
-      formula: 'I*(r*L+Rc)',
-      inputs: [
-        { symbol: 'I', value: cable.currentA, unit: 'A' },
-        { symbol: 'r', value: cable.ohmPerM, unit: 'Ω/m' },
-        { symbol: 'L', value: task.conductorLengthM, unit: 'm' },
-        { symbol: 'Rc', value: task.contactOhm, unit: 'Ω' }
-      ],
-      value: cable.dropV,
-      unit: 'V',
-      source: 'ohms-law'
-    },
-    {
-      quantity: 'cable.dropPercent',
-      formula: '100*dV/V',
-      inputs: [dropV, { symbol: 'V', value: criteria.systemVoltageV, unit: 'V' }],
-      value: cable.dropPercent,
-      unit: '%',
-      source: 'ohms-law'
-    }
+  const { dropV, dropPercent, currentA: I, ohmPerM: r } = cable
+  return [
+    explain(conductorDrop, 'cable.dropV', dropV, { I, r, L: task.conductorLengthM, Rc: task.contactOhm }),
+    explain(dropShare, 'cable.dropPercent', dropPercent, { dV: dropV, V: criteria.systemVoltageV })
   ]
-  return basis
 }

@@ -5,7 +5,7 @@ import { type Assumptions, assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { present } from '../../present.ts'
 import { type Breaking, batteryOhm, openCircuit, strongestSource } from '../fuse/battery-source.ts'
-import { ratingBounds, withMaker } from '../fuse/chosen-fuse.ts'
+import { fuseHeating, ratingBounds, withMaker } from '../fuse/chosen-fuse.ts'
 import { fuseJudgement } from '../fuse/fuse-judgement.ts'
 import { type FuseLink, nextRating } from '../fuse/fuse-rating.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
@@ -88,7 +88,9 @@ function heavyCurrent(request: CableChoiceRequest, fullSineA: number, assumed: A
 
 export function circuitOf(request: CableChoiceRequest, assumed: Assumptions): Circuit {
   const task = cableTask(request, assumed)
-  const { lowestA, loadA } = ratingBounds({ ...request, currentA: task.currentA }, task.surroundings.ambientC, assumed)
+  const load = { ...request, currentA: task.currentA }
+  const heating = fuseHeating(load, task.surroundings.ambientC, assumed)
+  const { lowestA, loadA } = ratingBounds(task.currentA, heating)
   const sourceOhm = batteryOhm(request.source ?? {}, request.systemVoltageV, assumed, 'source.')
   const openCircuitV = openCircuit(request.source ?? {}, request.systemVoltageV, assumed, 'source.')
   const rest = restOhms(request, assumed)

@@ -56,11 +56,6 @@ export function groundOf(
   }
 }
 
-/** Fall and heat of a joint: V = I·R, P = I²·R. @check 5 mΩ, 50 A → 0.25 V, 12.5 W */
-export function jointLoss(ohm: number, currentA: number): { readonly dropV: number; readonly heatW: number } {
-  return { dropV: currentA * ohm, heatW: currentA ** 2 * ohm }
-}
-
 /**
  * Ground-loop noise.
  *

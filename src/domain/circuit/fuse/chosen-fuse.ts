@@ -1,20 +1,14 @@
 /** From a load to a fuse-link: its lower bounds, the maker's word, and the record that leaves. */
+
 import type { ChosenFuse } from '../../../contract/supply/fuse.ts'
+import type { FuseRequest } from '../../../contract/supply/supply-fuses.ts'
 import type { Assumptions } from '../../assume.ts'
 import { voltageClass } from './fuse-families-iso-8820.ts'
 import { fuseJudgement } from './fuse-judgement.ts'
 import { placement } from './fuse-placement.ts'
 import { type FuseLink, fuseTemperatureFactor, thermalRating } from './fuse-rating.ts'
 
-interface LoadOnFuse {
-  /** Full-sine current. */
-  readonly currentA: number
-  readonly heavyCurrentA?: number
-  /** Test tones or organ notes for minutes: the heating check takes the full sine. */
-  readonly continuousTone?: boolean
-  readonly loadRatio?: number
-  readonly fuseAmbientC?: number
-}
+type LoadOnFuse = Pick<FuseRequest, 'currentA' | 'heavyCurrentA' | 'continuousTone' | 'loadRatio' | 'fuseAmbientC'>
 
 export interface RatingBounds {
   readonly loadA: number
@@ -39,22 +33,34 @@ export function chosenFuse(
   }
 }
 
-/** Load and heating bounds of a rating [A]; defaults echoed. */
-export function ratingBounds(load: LoadOnFuse, ambientC: number, assumed: Assumptions): RatingBounds {
+/** What the heating of a fuse is judged by, defaults resolved. */
+export interface FuseHeating {
+  readonly heavyA: number
+  readonly loadRatio: number
+  readonly temperatureFactor: number
+}
+
+/** Defaults of the load, each echoed. */
+export function fuseHeating(load: LoadOnFuse, ambientC: number, assumed: Assumptions): FuseHeating {
   const judged = fuseJudgement
-  const ratio = assumed.or(load.loadRatio, 'loadRatio', judged.loadRatio.value, judged.loadRatio.why)
+  const loadRatio = assumed.or(load.loadRatio, 'loadRatio', judged.loadRatio.value, judged.loadRatio.why)
   const fuseAmbientC = assumed.or(
     load.fuseAmbientC,
     'fuseAmbientC',
     Math.min(ambientC, 125),
     'the fuse lies in the surroundings of its cable'
   )
-  const factor = fuseTemperatureFactor(fuseAmbientC, 'fuseAmbientC')
+  const temperatureFactor = fuseTemperatureFactor(fuseAmbientC, 'fuseAmbientC')
   const heavyA = load.continuousTone
     ? load.currentA
     : assumed.or(load.heavyCurrentA, 'heavyCurrentA', load.currentA * judged.heavyShare, judged.heavyWhy)
-  const thermalA = thermalRating(heavyA, ratio, factor)
-  return { loadA: load.currentA, thermalA, lowestA: Math.max(load.currentA, thermalA) }
+  return { heavyA, loadRatio, temperatureFactor }
+}
+
+/** Load and heating bounds of a rating [A]. */
+export function ratingBounds(loadA: number, { heavyA, loadRatio, temperatureFactor }: FuseHeating): RatingBounds {
+  const thermalA = thermalRating(heavyA, loadRatio, temperatureFactor)
+  return { loadA, thermalA, lowestA: Math.max(loadA, thermalA) }
 }
 
 /** The maker's fuse wins when it is a standard rating below ours that still carries the load. */

@@ -9,7 +9,7 @@ import type { Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
 import { conductorLaw, conductorOhmPerM } from '../cable/conductor-resistance.ts'
 import { type Breaking, breakingCurrent, strongestSource } from './battery-source.ts'
-import { chosenFuse, type RatingBounds, ratingBounds, withMaker } from './chosen-fuse.ts'
+import { chosenFuse, fuseHeating, type RatingBounds, ratingBounds, withMaker } from './chosen-fuse.ts'
 import { ampacityBasis, fuseSources, thermalBasis } from './fuse-basis.ts'
 import { breakingCaution, makerCautions, overcurrentCautions, selectivityCautions } from './fuse-cautions.ts'
 import { fuseJudgement } from './fuse-judgement.ts'
@@ -133,7 +133,8 @@ export function rateFuse(request: FuseRequest): Outcome<FuseAnswer> {
   const why = 'rating at most the ampacity of the cable'
   const policy = assumed.or<FusePolicy>(request.policy, 'policy', fuseJudgement.policy, why)
   const cables = protectedCables(request, policy, assumed)
-  const bounds = ratingBounds(request, cables[0].surroundings.ambientC, assumed)
+  const heating = fuseHeating(request, cables[0].surroundings.ambientC, assumed)
+  const bounds = ratingBounds(request.currentA, heating)
   const breaking = breakingOf(request, cables[0], assumed)
   const link = linkFor(request, bounds, breaking)
   const weakest = weakestFirst(cables)
@@ -155,7 +156,7 @@ export function rateFuse(request: FuseRequest): Outcome<FuseAnswer> {
     cautions: cautionsOf(request, result, cables, breaking),
     assumed: assumed.list,
     sources: fuseSources(request, fuse.type),
-    basis: [ampacityBasis(cables[0]), thermalBasis(request, bounds.thermalA, assumed)]
+    basis: [ampacityBasis(cables[0]), thermalBasis(bounds.thermalA, heating)]
   }
 }
 

@@ -1,33 +1,28 @@
 /** The feeder as it is: the voltage at every amplifier, the margin to collapse, heat and protection. */
+
 import type { SourceId } from '../../../contract/sources/source.ts'
 import type { Feeder, FeederRequest } from '../../../contract/supply/supply-feeder.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
+import { explain } from '../../formula.ts'
 import type { Basis, Outcome } from '../../outcome.ts'
 import { groundNoise } from '../choice/ground.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import { feederAnswer } from './feeder-answer.ts'
 import { type Comparisons, feederCautions } from './feeder-cautions.ts'
+import { branchVoltage } from './formulas.ts'
 import { bareOfAssumedBody, type FeederTask, resolveFeeder, type Solved, solveFeeder } from './solve-feeder.ts'
 
-function basisOf(feeder: Feeder): readonly Basis[] {
-  const { blockVoltageV } = feeder
-  if (blockVoltageV === undefined) return []
-  return feeder.amplifiers.flatMap(({ voltageV, currentA, branch }, index) =>
-    voltageV === undefined || currentA === undefined
+function basisOf({ blockVoltageV: Vblock, amplifiers }: Feeder): readonly Basis[] {
+  if (Vblock === undefined) return []
+  return amplifiers.flatMap(({ voltageV, currentA: I, branch }, index) =>
+    voltageV === undefined || I === undefined
       ? []
       : [
-          {
-            quantity: `amplifiers[${index}].voltageV`,
-            formula: 'Vblock-I*R',
-            inputs: [
-              { symbol: 'Vblock', value: blockVoltageV, unit: 'V' },
-              { symbol: 'I', value: currentA, unit: 'A' },
-              { symbol: 'R', value: branch?.resistanceOhm ?? 0, unit: 'Ω' }
-            ],
-            value: voltageV,
-            unit: 'V',
-            source: 'constant-power-feeder' as const
-          }
+          explain(branchVoltage, `amplifiers[${index}].voltageV`, voltageV, {
+            Vblock,
+            I,
+            R: branch?.resistanceOhm ?? 0
+          })
         ]
   )
 }

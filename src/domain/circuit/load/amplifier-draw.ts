@@ -45,26 +45,6 @@ export function inputPower(draw: AmplifierDraw, share: number): number {
 }
 
 /**
- * Efficiency of a class B output stage: (π/4)·√share for a sine, (√π/2)·√share for unclipped Gaussian noise.
- *
- * @source derived: class B theory, output over the mean current of the half waves
- * @check  1/8: 0.2777, 0.3133
- */
-export function classBEfficiency(share: number, signal: 'sine' | 'noise'): number {
-  return (signal === 'sine' ? Math.PI / 4 : Math.sqrt(Math.PI) / 2) * Math.sqrt(share)
-}
-
-/**
- * Crest factor [dB] of programme at a duty: 10·log10(2/duty).
- *
- * @source derived: the peak power of a sine is twice its mean
- * @check  1/8 → 12.04; 1/3 → 7.78
- */
-export function crestFactorDb(duty: number): number {
-  return 10 * Math.log10(2 / duty)
-}
-
-/**
  * Highest continuous output the on-board fuses make believable: η·Vrating·ΣIfuse.
  *
  * @returns [W]

@@ -25,13 +25,3 @@ export function voltageAtConstantPower(sourceV: number, powerW: number, loopOhm:
 export function largestPower(sourceV: number, loopOhm: number): number | undefined {
   return loopOhm > 0 ? (sourceV * sourceV) / (4 * loopOhm) : undefined
 }
-
-/**
- * Largest loop resistance that still carries a power, Vs²/(4·P) [Ω].
- *
- * @source derived: {@link largestPower} solved for R
- * @check  12 V, 1200 W → 30 mΩ
- */
-export function largestLoop(sourceV: number, powerW: number): number {
-  return (sourceV * sourceV) / (4 * powerW)
-}

@@ -1,7 +1,6 @@
 /** The fourth-order band-pass in closed form: a closed rear chamber, a front chamber tuned to its resonance. */
 import { bisect } from '../../../numeric/bisect.ts'
 import { type BoxedDriver, closedPeakDb } from './closed-box.ts'
-import type { RationalResponse } from './rational-response.ts'
 
 export interface BandPass4 {
   /** Damping of the prototype, ½/Q: √½ flat, less ripples, more droops. */
@@ -76,10 +75,4 @@ export function bandPass4ForEdges(driver: BoxedDriver, lowHz: number, highHz: nu
   const excess = (s: number) => prototypeHalfPower(s) / (2 * s) - wanted
   if (excess(0.2) < 0 || excess(2) > 0) return undefined
   return bandPass4(driver, bisect(excess, 0.2, 2), qtc)
-}
-
-/** G(s) = s²/[(s²+s/Qtc+1)(s²+1) + αf·s²], αf = 1/(2S·Qtc)², s in units of fc. */
-export function bandPass4Response({ s, qtc, centreHz }: BandPass4): RationalResponse {
-  const alphaFront = 1 / (2 * s * qtc) ** 2
-  return { numerator: [0, 0, 1], denominator: [1, 1 / qtc, 2 + alphaFront, 1 / qtc, 1], scaleHz: centreHz }
 }

@@ -1,7 +1,6 @@
 /** The closed box in closed form. */
 import { DesignError, requirePositive } from '../../design-error.ts'
 import { inDigits } from '../../digits.ts'
-import type { RationalResponse } from './rational-response.ts'
 
 /** What an alignment asks of the drivers: all of them together, the source's resistance in the Q. */
 export interface BoxedDriver {
@@ -10,7 +9,7 @@ export interface BoxedDriver {
   readonly vasM3: number
 }
 
-interface ClosedBox {
+export interface ClosedBox {
   readonly alpha: number
   readonly fcHz: number
   readonly qtc: number
@@ -43,7 +42,7 @@ export function closedBox({ fsHz, qts, vasM3 }: BoxedDriver, netVolumeM3: number
  * @source Small 1972, as above
  * @check  Qtc 0.70710678, Qts 0.412844, Vas 60 L → 31.0305 L
  */
-export function closedBoxVolumeM3({ qts, vasM3 }: BoxedDriver, qtc: number): number {
+export function closedBoxVolumeM3({ qts, vasM3 }: Pick<BoxedDriver, 'qts' | 'vasM3'>, qtc: number): number {
   if (!(qtc > qts)) {
     throw new DesignError('out-of-range', {
       field: 'wanted.qtc',
@@ -80,9 +79,4 @@ export function closedHalfPowerRatio(qtc: number): number {
  */
 export function closedPeakDb(qtc: number): number {
   return qtc ** 2 <= 0.5 ? 0 : 20 * Math.log10(qtc ** 2 / Math.sqrt(qtc ** 2 - 0.25))
-}
-
-/** G(s) = s²/(s² + s/Qtc + 1), s in units of fc. */
-export function closedResponse({ fcHz, qtc }: ClosedBox): RationalResponse {
-  return { numerator: [0, 0, 1], denominator: [1, 1 / qtc, 1], scaleHz: fcHz }
 }

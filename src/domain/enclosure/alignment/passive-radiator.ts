@@ -1,36 +1,4 @@
-/** Passive radiators in closed form: the response with its notch, and the mass a tuning asks for. */
-import type { RationalResponse } from './rational-response.ts'
-
-interface PassiveRadiatorBox {
-  /** Vas/Vb. */
-  readonly alpha: number
-  /** Compliance of the radiators over that of the box. */
-  readonly delta: number
-  /** Free resonance of the radiators over fs. */
-  readonly ratio: number
-  readonly qt: number
-}
-
-/**
- * Response of a driver with passive radiators, box and radiators lossless; s in units of fs, p = fP/fs.
- *
- *   G = s²(s² + p²)/[s⁴ + s³/QT + s²(α + (1+δ)p² + 1) + s·p²(1+δ)/QT + p²(1+α+δ)]
- *
- * @validity Coil inductance ignored.
- * @source Small, "Passive-radiator loudspeaker systems", JAES 22(8), 1974; opening read, formula from memory and rederived
- * @check  α 1.2, δ 2.5, p 0.6, QT 0.35 at 0.8 fs → |G| 0.126053
- */
-export function passiveRadiatorResponse(
-  { alpha, delta, ratio, qt }: PassiveRadiatorBox,
-  fsHz: number
-): RationalResponse {
-  const p2 = ratio ** 2
-  return {
-    numerator: [0, 0, p2, 0, 1],
-    denominator: [p2 * (1 + alpha + delta), (p2 * (1 + delta)) / qt, alpha + (1 + delta) * p2 + 1, 1 / qt, 1],
-    scaleHz: fsHz
-  }
-}
+/** Passive radiators in closed form: the compliance a ratio asks for, and the mass a tuning asks for. */
 
 export interface RadiatorSize {
   readonly count: number
@@ -67,7 +35,7 @@ interface RadiatorTuning {
  *
  *   δ = n·ρc²·S²·C/V   fP = fB/√(1+δ)   m = 1/((2π·fP)²·C)
  *
- * @source Small 1974, as above
+ * @source Small, "Passive-radiator loudspeaker systems", JAES 22(8), 1974; opening read, formula from memory and rederived
  * @check  δ 2.5, fP 18 Hz ↔ fB 33.6749 Hz
  */
 export function radiatorTuning(

@@ -13,7 +13,7 @@ interface Value {
 }
 
 /** p(jx) and dp/ds there, by Horner's rule. */
-function valueAndSlope(coefficients: readonly number[], x: number): { value: Value; slope: Value } {
+export function valueAndSlope(coefficients: readonly number[], x: number): { value: Value; slope: Value } {
   let [re, im, slopeRe, slopeIm] = [0, 0, 0, 0]
   for (let power = coefficients.length - 1; power >= 0; power--) {
     ;[slopeRe, slopeIm] = [re - x * slopeIm, im + x * slopeRe]
@@ -28,23 +28,4 @@ export function levelDb({ numerator, denominator, scaleHz }: RationalResponse, f
   const over = valueAndSlope(numerator, x).value
   const under = valueAndSlope(denominator, x).value
   return 10 * Math.log10((over.re ** 2 + over.im ** 2) / (under.re ** 2 + under.im ** 2))
-}
-
-/**
- * Group delay, analytic.
- *
- *   τ = −dφ/dω = [Re(D′/D) − Re(N′/N)]/ω0   at s = jω/ω0
- *
- * @param frequencyHz  > 0, not on a zero of the numerator
- * @source derived: φ = arg N − arg D, d(arg D)/dω = Re(D′/D)
- * @check  fourth-order Butterworth high-pass at its corner → ω0τ = 3.69552
- */
-export function groupDelayS({ numerator, denominator, scaleHz }: RationalResponse, frequencyHz: number): number {
-  const x = frequencyHz / scaleHz
-  return (realQuotient(denominator, x) - realQuotient(numerator, x)) / (2 * Math.PI * scaleHz)
-}
-
-function realQuotient(coefficients: readonly number[], x: number): number {
-  const { value, slope } = valueAndSlope(coefficients, x)
-  return (slope.re * value.re + slope.im * value.im) / (value.re ** 2 + value.im ** 2)
 }

@@ -61,17 +61,6 @@ export function poleEllipse(k: number): VentedCoefficients {
 }
 
 /**
- * Ripple of a Chebyshev alignment: k = tanh(¼·asinh(1/ε)), dB = 10·lg(1+ε²).
- *
- * @param k  0 < k < 1
- * @source derived: the sine and cosine of an ellipse of poles, 4·atanh(k) = asinh(1/ε)
- * @check  k 0.597 → 0.0704 dB
- */
-export function chebyshevRippleDb(k: number): number {
-  return 10 * Math.log10(1 + 1 / Math.sinh(4 * Math.atanh(k)) ** 2)
-}
-
-/**
  * Tuned to the driver's own resonance (h = 1) with coincident pole pairs: the best damped step for its size.
  *
  *   α = ¼·(1/QT + 1/QL)² − 1/(QL·QT)

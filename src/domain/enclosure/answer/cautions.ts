@@ -1,7 +1,8 @@
 /** What a person should know before trusting or building a response at its drive. */
-import { airSpeedLevel } from '../../air-speed.ts'
+
 import { type Caution, caution } from '../../caution.ts'
 import { toDigits } from '../../digits.ts'
+import { airSpeedLevel } from '../../port/air-speed.ts'
 import { loadedFromHz } from '../limits/protection.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
 import type { ResponseCurves } from '../response/curves.ts'

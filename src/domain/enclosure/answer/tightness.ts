@@ -1,11 +1,12 @@
 /** Chambers without losses: what that assumption makes of an opened box. */
+
 import { type ChamberName, chamberNames } from '../../../contract/enclosures/words.ts'
 import { assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'
+import { enclosureDefaults } from '../model/defaults.ts'
 import { pressureQuantity } from '../model/extremes.ts'
 import type { ResponseRequest } from '../model/request.ts'
 import { pointSolver, type ResponseSystem, responseSystem } from '../model/response-system.ts'
-import { USUAL_LEAK_Q } from '../sizing/sizing-judgement.ts'
 
 /** Difference of level at the tuning that is worth a word [dB]. Ours. */
 const NOTEWORTHY_DB = 0.5
@@ -14,7 +15,10 @@ const NOTEWORTHY_DB = 0.5
 function leaking(request: ResponseRequest, name: ChamberName): ResponseRequest {
   const { enclosure } = request
   if (enclosure.kind === 'custom' || enclosure[name] === undefined) return request
-  return { ...request, enclosure: { ...enclosure, [name]: { ...enclosure[name], leakQ: USUAL_LEAK_Q } } }
+  return {
+    ...request,
+    enclosure: { ...enclosure, [name]: { ...enclosure[name], leakQ: enclosureDefaults.openedLeakQ.value } }
+  }
 }
 
 /** How much louder an opened chamber is at its tuning without a leak than with the usual one, where no leak was stated. */
@@ -27,8 +31,12 @@ export function tightnessCautions(request: ResponseRequest, system: ResponseSyst
     const level = (of: ResponseSystem) => 20 * Math.log10(pressureQuantity.modulus(pointSolver(of)(parts.lossHz), 0))
     const louderDb = level(system) - level(responseSystem(leaking(request, name), assumptions()))
     if (louderDb < NOTEWORTHY_DB) return []
-    const figures = { louderDb: Number(louderDb.toFixed(2)), leakQ: USUAL_LEAK_Q, tuningHz: parts.lossHz }
-    const message = `No leak was stated, so the ${name} chamber counts as tight: at its tuning of ${parts.lossHz.toPrecision(3)} Hz that is ${louderDb.toPrecision(2)} dB louder than with a leak of Q ${USUAL_LEAK_Q}, which opened boxes usually measure.`
+    const figures = {
+      louderDb: Number(louderDb.toFixed(2)),
+      leakQ: enclosureDefaults.openedLeakQ.value,
+      tuningHz: parts.lossHz
+    }
+    const message = `No leak was stated, so the ${name} chamber counts as tight: at its tuning of ${parts.lossHz.toPrecision(3)} Hz that is ${louderDb.toPrecision(2)} dB louder than with a leak of Q ${enclosureDefaults.openedLeakQ.value}, which opened boxes usually measure.`
     return [caution('chamber-taken-as-tight', message, { at: `enclosure.${name}.leakQ`, figures })]
   })
 }

@@ -19,7 +19,12 @@ export type CoilMetal = keyof typeof resistanceCoefficients
  * @check  copper, 200 °C → 1.7074
  */
 export function resistanceRatio(metal: CoilMetal, coilC: number): number {
-  return 1 + resistanceCoefficients[metal] * (coilC - COLD_C)
+  return warmRatio(resistanceCoefficients[metal], coilC)
+}
+
+/** {@link resistanceRatio} of a temperature coefficient [1/K]. */
+export function warmRatio(perK: number, coilC: number): number {
+  return 1 + perK * (coilC - COLD_C)
 }
 
 /** Coil to magnet, magnet to the air around it; each with the time it needs. */

@@ -10,11 +10,11 @@ import { present } from '../../present.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
 import { atOneVolt, type UnitDrive } from '../response/response-at-one-volt.ts'
 import { type CompressionCurves, compressionCurves } from './compression.ts'
+import { limitDefaults } from './defaults.ts'
 import { drivePeaks, programmeLimit } from './drive-peaks.ts'
 import { governingLimit } from './governing-limit.ts'
 import { unfiltered } from './hot-system.ts'
 import { type Limits, limitCurves, limitsOf } from './limit-curves.ts'
-import { limitDefaults } from './limits-request.ts'
 import { type CoilHeating, coilHeating } from './power-compression.ts'
 import { protectionOf } from './protection.ts'
 
@@ -38,8 +38,8 @@ const PROGRAMME_POINTS = 192
 
 function programmeGrid(request: LimitsRequest, assume: Assumptions): Float64Array {
   const { programmeFromHz: from, programmeToHz: to } = limitDefaults
-  const fromHz = assume.or(request.programmeFromHz, 'limits.programmeFromHz', from.value, from.why)
-  const toHz = assume.or(request.programmeToHz, 'limits.programmeToHz', to.value, to.why)
+  const fromHz = assume.take(request.programmeFromHz, 'limits.programmeFromHz', from)
+  const toHz = assume.take(request.programmeToHz, 'limits.programmeToHz', to)
   if (toHz > fromHz) return Float64Array.from(logarithmicGrid(fromHz, toHz, PROGRAMME_POINTS))
   const detail = `The programme ends at ${toHz} Hz, not above its start at ${fromHz} Hz.`
   const bound = { value: toHz, minimum: fromHz, unit: 'Hz', detail }
@@ -74,11 +74,11 @@ function compressionOf(
   at: Float64Array,
   assume: Assumptions
 ) {
-  const { value, why } = limitDefaults.portLossFactor
+  const { portLossFactor } = limitDefaults
   return (
     compressionCurves(system, at, {
       ...(jetsCanBeSolved(system, at.length)
-        ? { portLossFactor: assume.or(request.portLossFactor, 'limits.portLossFactor', value, why) }
+        ? { portLossFactor: assume.take(request.portLossFactor, 'limits.portLossFactor', portLossFactor) }
         : {}),
       ...(heating === undefined ? {} : { coilRatio: heating.steadyReOhm / system.groupOhm }),
       ...present({ amplifierV })

@@ -1,12 +1,14 @@
 /** The largest voltage each limit allows, per frequency, and the level that the lowest of them leaves. */
+
 import type { LimitsRequest } from '../../../contract/enclosures/limits.ts'
 import type { LimitName } from '../../../contract/enclosures/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
+import { enclosureDefaults } from '../model/defaults.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
 import type { UnitDrive } from '../response/response-at-one-volt.ts'
+import { limitDefaults } from './defaults.ts'
 import type { LimitCurve } from './governing-limit.ts'
-import { limitDefaults } from './limits-request.ts'
 
 /** The limits of one system in figures; what is absent does not limit. */
 export interface Limits {
@@ -33,8 +35,9 @@ function amplifierVoltage(limits: LimitsRequest, groupOhm: number, assume: Assum
     const detail = 'The amplifier is given by its voltage and by its power; give one of them.'
     throw new DesignError('conflicting-input', { field: 'limits.amplifierVoltageV', detail })
   }
-  const why = 'the DC resistance of the drivers as they are joined'
-  return Math.sqrt(amplifierPowerW * assume.or(amplifierLoadOhm, 'limits.amplifierLoadOhm', groupOhm, why))
+  return Math.sqrt(
+    amplifierPowerW * assume.work(amplifierLoadOhm, 'limits.amplifierLoadOhm', groupOhm, enclosureDefaults.groupOhm)
+  )
 }
 
 /**
@@ -48,12 +51,12 @@ function thermal(system: ResponseSystem, request: LimitsRequest, statedOhm: numb
   const { driver, driverCount, groupOhm } = system
   if (driver.powerW === undefined) return {}
   const { thermalReading } = limitDefaults
-  const reading = assume.or(request.thermalReading, 'limits.thermalReading', thermalReading.value, thermalReading.why)
+  const reading = assume.take(request.thermalReading, 'limits.thermalReading', thermalReading)
   const heatW = driver.powerW * driverCount
   if (reading === 'coil-heat') return { heatW }
   const load = statedOhm ?? request.amplifierLoadOhm
-  const why = load === undefined ? limitDefaults.ratedOhm : limitDefaults.statedOhm
-  const ratedOhm = assume.or(request.ratedOhm, 'limits.ratedOhm', load ?? groupOhm, why)
+  const rule = load === undefined ? limitDefaults.ratedOhm : limitDefaults.statedOhm
+  const ratedOhm = assume.work(request.ratedOhm, 'limits.ratedOhm', load ?? groupOhm, rule)
   const ratedV = Math.sqrt(heatW * ratedOhm)
   return reading === 'rated-voltage' ? { ratedV } : { heatW, ratedV }
 }
@@ -77,16 +80,11 @@ export function limitsOf(
     ...defined('radiatorM', request.passiveRadiatorXmaxM),
     ...(system.ports.length > 0
       ? {
-          airSpeedMPerS: assume.or(
-            request.airSpeedMPerS,
-            'limits.airSpeedMPerS',
-            airSpeedMPerS.value,
-            airSpeedMPerS.why
-          )
+          airSpeedMPerS: assume.take(request.airSpeedMPerS, 'limits.airSpeedMPerS', airSpeedMPerS)
         }
       : {}),
     ...thermal(system, request, statedOhm, assume),
-    dutyFactor: assume.or(request.dutyFactor, 'limits.dutyFactor', dutyFactor.value, dutyFactor.why),
+    dutyFactor: assume.take(request.dutyFactor, 'limits.dutyFactor', dutyFactor),
     ...defined('amplifierV', amplifierVoltage(request, system.groupOhm, assume)),
     ...defined('amplifierA', request.amplifierCurrentA)
   }

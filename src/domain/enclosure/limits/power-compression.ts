@@ -9,8 +9,10 @@ import {
   resistanceRatio,
   steadyCoilC
 } from './coil-heating.ts'
+import { limitDefaults } from './defaults.ts'
+import { heatCompression } from './formulas.ts'
 import { coilHeat } from './hot-system.ts'
-import { type HeatingRequest, limitDefaults } from './limits-request.ts'
+import type { HeatingRequest } from './limits-request.ts'
 
 interface WarmingMoment {
   readonly timeS: number
@@ -44,14 +46,14 @@ function heatPath(system: ResponseSystem, heating: HeatingRequest, assume: Assum
   const { powerW } = system.driver
   if (coilKPerW !== undefined) return { coilKPerW, magnetKPerW, coilTimeConstantS, magnetTimeConstantS }
   if (powerW === undefined) return undefined
-  const { value, why } = limitDefaults.coilRiseK
-  const assumed = assume.or(undefined, 'limits.heating.coilKPerW', value / powerW, why)
-  return { coilKPerW: assumed, magnetKPerW: 0, coilTimeConstantS, magnetTimeConstantS }
+  const usualKPerW = limitDefaults.coilRiseK.value / powerW
+  assume.note('limits.heating.coilKPerW', usualKPerW, limitDefaults.coilRiseK)
+  return { coilKPerW: usualKPerW, magnetKPerW: 0, coilTimeConstantS, magnetTimeConstantS }
 }
 
 /** 20 lg of cold over hot total resistance: the pressure of the mass-controlled band goes with 1/(Re + Rg). */
-function plateauLossDb({ groupOhm, sourceOhm }: ResponseSystem, ratio: number): number {
-  return 20 * Math.log10((groupOhm * ratio + sourceOhm) / (groupOhm + sourceOhm))
+function plateauLossDb({ groupOhm: Rcold, sourceOhm: Rg }: ResponseSystem, ratio: number): number {
+  return heatCompression.of({ Rhot: Rcold * ratio, Rcold, Rg })
 }
 
 function warmingOf(system: ResponseSystem, heating: HeatingRequest, heat: CoilHeat, path: HeatPath, by: Thermal) {
@@ -83,8 +85,8 @@ export function coilHeating(
   if (path === undefined) return undefined
   const { metal, ambientC, maximumCoilC } = limitDefaults
   const by = {
-    metal: assume.or<CoilMetal>(heating.metal, 'limits.heating.metal', metal.value, metal.why),
-    ambientC: assume.or(heating.ambientC, 'limits.heating.ambientC', ambientC.value, ambientC.why)
+    metal: assume.take<CoilMetal>(heating.metal, 'limits.heating.metal', metal),
+    ambientC: assume.take(heating.ambientC, 'limits.heating.ambientC', ambientC)
   }
   const heatByRatio = coilHeat(system, grid.frequenciesHz, grid.dutyFactor)
   const heat: CoilHeat = coilC => heatByRatio(resistanceRatio(by.metal, coilC))
@@ -96,7 +98,7 @@ export function coilHeating(
     magnetKPerW: path.magnetKPerW,
     coilHeatW: heat(steadyC),
     steadyCoilC: steadyC,
-    maximumCoilC: assume.or(heating.maximumCoilC, 'limits.heating.maximumCoilC', maximumCoilC.value, maximumCoilC.why),
+    maximumCoilC: assume.take(heating.maximumCoilC, 'limits.heating.maximumCoilC', maximumCoilC),
     steadyReOhm: system.groupOhm * ratio,
     compressionDb: plateauLossDb(system, ratio),
     ...warmingOf(system, heating, heat, path, by)

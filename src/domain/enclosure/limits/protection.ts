@@ -2,6 +2,7 @@
 import { logarithmicGrid } from '../../../numeric/grid.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
 import { atOneVolt } from '../response/response-at-one-volt.ts'
+import { highPassGain, highPassLevel } from './formulas.ts'
 
 interface HighPassProtection {
   readonly order: number
@@ -33,10 +34,6 @@ export function loadedFromHz({ chambers, driver }: ResponseSystem): number {
   return frequencies.length === 0 ? driver.fsHz : Math.min(...frequencies)
 }
 
-/** Gain of a Butterworth high-pass, |H| = 1/√(1 + (f_h/f)²ⁿ) (Butterworth 1930, from memory). */
-const highPassGain = (order: number, cornerHz: number, frequencyHz: number) =>
-  1 / Math.sqrt(1 + (cornerHz / frequencyHz) ** (2 * order))
-
 /**
  * Lowest corner of a Butterworth high-pass of the given order for which no excursion below the tuning passes the limit.
  *
@@ -57,7 +54,7 @@ function lowestCorner(frequenciesHz: readonly number[], excursionM: readonly num
     if (holds(middle)) high = middle
     else low = middle
   }
-  return [{ order, cornerHz: high, gainAtTuningDb: 20 * Math.log10(highPassGain(order, high, top)) }]
+  return [{ order, cornerHz: high, gainAtTuningDb: highPassLevel.of({ fh: high, fb: top, n: order }) }]
 }
 
 /**

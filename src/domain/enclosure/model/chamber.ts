@@ -1,14 +1,16 @@
 /** A chamber of an enclosure and its opening, as elements of the network. Each loss Q is taken at the chamber's own frequency. */
+
 import type { ChamberRequest, PassiveRadiatorRequest, PortRequest } from '../../../contract/enclosures/enclosure.ts'
 import type { Air } from '../../air/air.ts'
 import type { Assumptions } from '../../assume.ts'
 import type { Branch, Chamber, Place } from '../../network/network.ts'
 import { OUTSIDE } from '../../network/network.ts'
+import { portDefaults } from '../../port/defaults.ts'
+import { endLengthM, equivalentRadiusM, tuningHz } from '../../port/port-length.ts'
 import { present } from '../../present.ts'
+import { enclosureDefaults } from './defaults.ts'
+import { radiatorTuning } from './formulas.ts'
 import { echoLossless } from './lossless.ts'
-
-/** One end flush with a flange, one end free: 0.85 + 0.613. */
-const DEFAULT_END_FACTOR = 1.463
 
 interface Port {
   readonly count: number
@@ -40,33 +42,28 @@ export interface ChamberParts {
   readonly lossHz: number
 }
 
-/**
- * Tuning of a volume with ports.
- *
- *   fb = c/(2π)·√(n·S/((L + k·r)·V))    r = √(S/π) of one port
- *
- * @source Helmholtz resonator; end factors 0.85 flanged (Rayleigh, 8/3π, from memory) and 0.613 free (Levine & Schwinger 1948, abstract read)
- * @check  c 343.2, 60 L, d 0.1 m, L 0.3 m, k 1.435 → 32.41 Hz
- */
 function portOf(request: PortRequest, volumeM3: number, air: Air, assume: Assumptions, at: string): Port {
   const ends = endLengths(request, assume, at)
-  const tuningHz =
-    (air.soundSpeedMPerS / (2 * Math.PI)) *
-    Math.sqrt((ends.count * request.areaM2) / (ends.effectiveLengthM * volumeM3))
-  return { areaM2: request.areaM2, lengthM: request.lengthM, ...ends, tuningHz }
+  const { areaM2, lengthM } = request
+  const opening = { count: ends.count, areaM2 }
+  return {
+    areaM2,
+    lengthM,
+    ...ends,
+    tuningHz: tuningHz(ends.effectiveLengthM, volumeM3, opening, air.soundSpeedMPerS)
+  }
 }
 
 /** Effective length, physical length plus the end factor times the radius of one port; a slot counts as a circle of equal area. */
 export function endLengths({ areaM2, lengthM, ...given }: PortRequest, assume: Assumptions, at: string) {
-  const count = assume.or(given.count, `${at}.count`, 1, 'a single port')
-  const endFactor = assume.or(
-    given.endFactor,
-    `${at}.endFactor`,
-    DEFAULT_END_FACTOR,
-    'one end flush with a panel (0.85), one end free (0.613)'
-  )
-  const radiusM = Math.sqrt(areaM2 / Math.PI)
-  return { count, endFactor, radiusM, effectiveLengthM: lengthM + endFactor * radiusM }
+  const count = assume.take(given.count, `${at}.count`, enclosureDefaults.ports)
+  const endFactor = assume.take(given.endFactor, `${at}.endFactor`, portDefaults.endFactor)
+  return {
+    count,
+    endFactor,
+    radiusM: equivalentRadiusM(areaM2),
+    effectiveLengthM: lengthM + endLengthM(areaM2, endFactor)
+  }
 }
 
 /**
@@ -84,11 +81,17 @@ function radiatorsOf(
   assume: Assumptions,
   at: string
 ): PassiveRadiators {
-  const count = assume.or(request.count, `${at}.count`, 1, 'a single radiator')
+  const count = assume.take(request.count, `${at}.count`, enclosureDefaults.radiators)
   const { areaM2, massKg, complianceMPerN } = request
   const resonanceHz = 1 / (2 * Math.PI * Math.sqrt(massKg * complianceMPerN))
   const vasM3 = count * air.stiffnessPa * areaM2 ** 2 * complianceMPerN
-  return { count, areaM2, resonanceHz, vasM3, tuningHz: resonanceHz * Math.sqrt(1 + vasM3 / volumeM3) }
+  return {
+    count,
+    areaM2,
+    resonanceHz,
+    vasM3,
+    tuningHz: radiatorTuning.of({ fp: resonanceHz, Vap: vasM3, V: volumeM3 })
+  }
 }
 
 function portBranch(port: Port, from: Place, to: Place, lossQ: number | undefined, air: Air): Branch {
@@ -129,13 +132,13 @@ function openingOf(request: ChamberRequest, air: Air, assume: Assumptions, place
   const { node, opensTo, at } = place
   if (port !== undefined) {
     const parts = portOf(port, netVolumeM3, air, assume, `${at}.port`)
-    echoLossless(port.lossQ, `${at}.port.lossQ`, 'no friction in the port', assume)
+    echoLossless(port.lossQ, `${at}.port.lossQ`, enclosureDefaults.portFriction, assume)
     const opening = portBranch(parts, node, opensTo, port.lossQ, air)
     return { opening, port: parts, lossHz: parts.tuningHz }
   }
   if (passiveRadiators !== undefined) {
     const parts = radiatorsOf(passiveRadiators, netVolumeM3, air, assume, `${at}.passiveRadiators`)
-    echoLossless(passiveRadiators.qm, `${at}.passiveRadiators.qm`, 'a suspension without loss', assume)
+    echoLossless(passiveRadiators.qm, `${at}.passiveRadiators.qm`, enclosureDefaults.radiatorLoss, assume)
     const opening = radiatorBranch(parts, node, opensTo, passiveRadiators)
     return { opening, passiveRadiators: parts, lossHz: parts.tuningHz }
   }
@@ -157,13 +160,8 @@ export function chamberParts(
 ): ChamberParts {
   const { netVolumeM3, leakQ, absorptionQ } = request
   const complianceM3PerPa = netVolumeM3 / air.stiffnessPa
-  echoLossless(
-    leakQ,
-    `${place.at}.leakQ`,
-    'a tight chamber; opened boxes of 25 to 100 L measure 5 to 10 (Small 1973)',
-    assume
-  )
-  echoLossless(absorptionQ, `${place.at}.absorptionQ`, 'nothing in the chamber absorbs', assume)
+  echoLossless(leakQ, `${place.at}.leakQ`, enclosureDefaults.tightOpenedChamber, assume)
+  echoLossless(absorptionQ, `${place.at}.absorptionQ`, enclosureDefaults.chamberAbsorption, assume)
   const opened = openingOf(request, air, assume, place)
   const reactance = 1 / (2 * Math.PI * opened.lossHz * complianceM3PerPa)
   const leak: Branch | undefined =

@@ -1,4 +1,5 @@
 /** The network of a `custom` enclosure: nodes and elements as the caller names them. */
+
 import type { Air } from '../../air/air.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError, type Fault } from '../../design-error.ts'
@@ -6,6 +7,7 @@ import type { Driver } from '../../driver/driver.ts'
 import { BEHIND, type Branch, type Chamber, type DriverGroup, OUTSIDE, type Place } from '../../network/network.ts'
 import type { BuiltNetwork, Opening } from './built-network.ts'
 import { endLengths } from './chamber.ts'
+import { enclosureDefaults } from './defaults.ts'
 import { echoLossless } from './lossless.ts'
 import { requireRadiating } from './radiates-outside.ts'
 import type {
@@ -63,8 +65,8 @@ function chamberOf(request: CustomChamberRequest, index: number, { air, assume }
   const complianceM3PerPa = request.netVolumeM3 / air.stiffnessPa
   const reactance = lossReactance(request, complianceM3PerPa, index)
   const { leakQ, absorptionQ } = request
-  echoLossless(leakQ, at('chambers', index, 'leakQ'), 'a tight chamber', assume)
-  echoLossless(absorptionQ, at('chambers', index, 'absorptionQ'), 'nothing in the chamber absorbs', assume)
+  echoLossless(leakQ, at('chambers', index, 'leakQ'), enclosureDefaults.tightChamber, assume)
+  echoLossless(absorptionQ, at('chambers', index, 'absorptionQ'), enclosureDefaults.chamberAbsorption, assume)
   const chamber: Chamber = {
     complianceM3PerPa,
     absorptionPaSPerM3: absorptionQ === undefined ? 0 : reactance / absorptionQ
@@ -86,7 +88,7 @@ function portOf(request: CustomPortRequest, index: number, { air, assume, place 
   if (lossQ !== undefined && lossHz === undefined) {
     throw missing(at('ports', index, 'lossHz'), 'A loss Q of a custom port needs the frequency it holds at.')
   }
-  echoLossless(lossQ, at('ports', index, 'lossQ'), 'no friction in the port', assume)
+  echoLossless(lossQ, at('ports', index, 'lossQ'), enclosureDefaults.portFriction, assume)
   const { count, effectiveLengthM } = endLengths(request, assume, `enclosure.ports[${index}]`)
   const massKgPerM4 = (air.densityKgPerM3 * effectiveLengthM) / areaM2
   const branch: Branch = {
@@ -102,8 +104,8 @@ function portOf(request: CustomPortRequest, index: number, { air, assume, place 
 
 function radiatorOf(request: CustomRadiatorRequest, index: number, { assume, place }: Builder): Opening {
   const { name, areaM2, massKg, complianceMPerN, qm } = request
-  const count = assume.or(request.count, at('passiveRadiators', index, 'count'), 1, 'a single radiator')
-  echoLossless(qm, at('passiveRadiators', index, 'qm'), 'a suspension without loss', assume)
+  const count = assume.take(request.count, at('passiveRadiators', index, 'count'), enclosureDefaults.radiators)
+  echoLossless(qm, at('passiveRadiators', index, 'qm'), enclosureDefaults.radiatorLoss, assume)
   const branch: Branch = {
     from: place(request.from, at('passiveRadiators', index, 'from')),
     to: place(request.to, at('passiveRadiators', index, 'to')),
@@ -117,8 +119,8 @@ function radiatorOf(request: CustomRadiatorRequest, index: number, { assume, pla
 
 function groupOf(request: CustomDriverRequest, index: number, driver: Driver, { assume, place }: Builder): DriverGroup {
   const field = (name: string) => at('driverGroups', index, name)
-  const count = assume.or(request.count, field('count'), 1, 'a single driver')
-  const inSeries = assume.or(request.inSeries, field('inSeries'), 1, 'all drivers in parallel')
+  const count = assume.take(request.count, field('count'), enclosureDefaults.drivers)
+  const inSeries = assume.take(request.inSeries, field('inSeries'), enclosureDefaults.inSeries)
   if (count % inSeries !== 0) {
     const detail = `${count} drivers cannot be split into strings of ${inSeries}.`
     throw new DesignError('conflicting-input', { field: field('inSeries'), value: inSeries, detail })
@@ -129,7 +131,7 @@ function groupOf(request: CustomDriverRequest, index: number, driver: Driver, { 
     driver,
     count,
     inSeries,
-    polarity: assume.or(request.inverted, field('inverted'), false, 'wired like the others') ? -1 : 1
+    polarity: assume.take<boolean>(request.inverted, field('inverted'), enclosureDefaults.inverted) ? -1 : 1
   }
 }
 
@@ -154,7 +156,7 @@ function leaksOf({ leaks = [] }: CustomEnclosureRequest, place: FindPlace): read
 
 function connectionOf({ connection, driverGroups }: CustomEnclosureRequest, assume: Assumptions) {
   if (driverGroups.length === 1) return 'parallel'
-  return assume.or(connection, 'enclosure.connection', 'parallel', 'every group across the terminals')
+  return assume.take(connection, 'enclosure.connection', enclosureDefaults.groupConnection)
 }
 
 /** @throws DesignError `unknown-designation` for a place that is no chamber, `missing-input`, `conflicting-input` */

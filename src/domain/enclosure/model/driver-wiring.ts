@@ -1,10 +1,12 @@
 /** How the drivers of an enclosure are joined, electrically and in isobaric pairs. */
+
 import type { DriversRequest } from '../../../contract/enclosures/enclosure.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import type { Driver } from '../../driver/driver.ts'
 import type { Connection } from '../../network/network.ts'
 import { present } from '../../present.ts'
+import { enclosureDefaults } from './defaults.ts'
 
 export interface DriverWiring {
   readonly count: number
@@ -31,7 +33,7 @@ function isobaricOf(request: DriversRequest | undefined, count: number, assume: 
       detail: 'Isobaric drivers come in pairs; every driver counts, so the count is even.'
     })
   }
-  const connection = assume.or(pairs.connection, 'drivers.isobaric.connection', 'parallel', 'the lower impedance')
+  const connection = assume.take(pairs.connection, 'drivers.isobaric.connection', enclosureDefaults.isobaricConnection)
   return { couplingVolumeM3: pairs.couplingVolumeM3, connection }
 }
 
@@ -44,8 +46,9 @@ function isobaricOf(request: DriversRequest | undefined, count: number, assume: 
  */
 export function driverWiring(request: DriversRequest | undefined, driver: Driver, assume: Assumptions): DriverWiring {
   const isobaric = request?.isobaric !== undefined
-  const count = assume.or(request?.count, 'drivers.count', isobaric ? 2 : 1, isobaric ? 'one pair' : 'a single driver')
-  const strings = assume.or(request?.inSeries, 'drivers.inSeries', 1, 'all drivers in parallel')
+  const usual = isobaric ? enclosureDefaults.isobaricDrivers : enclosureDefaults.drivers
+  const count = assume.take<number>(request?.count, 'drivers.count', usual)
+  const strings = assume.take(request?.inSeries, 'drivers.inSeries', enclosureDefaults.inSeries)
   const pairs = isobaricOf(request, count, assume)
   const faces = pairs === undefined ? count : count / 2
   if (faces % strings !== 0) {

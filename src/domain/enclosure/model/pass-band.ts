@@ -1,10 +1,12 @@
 /** What matters of a level curve: where it reaches half power, how far it strays above that, and where its peak is. */
 import { bracketedRoot } from '../../../numeric/bracketed-root.ts'
 import { goldenMaximum } from '../../../numeric/golden-maximum.ts'
+import { logarithmicGrid } from '../../../numeric/grid.ts'
 import { present } from '../../present.ts'
+import { HALF_POWER } from './half-power.ts'
 
 /** Half power [dB]. */
-const HALF_POWER_DB = 10 * Math.log10(0.5)
+const HALF_POWER_DB = 20 * Math.log10(HALF_POWER)
 
 interface PassBand {
   /** Lowest frequency at which the level rises through half power; absent if it never does in the span. */
@@ -29,8 +31,7 @@ const each =
     frequencies.map(level)
 
 function grid(fromHz: number, toHz: number): readonly number[] {
-  const count = Math.ceil(POINTS_PER_DECADE * Math.log10(toHz / fromHz))
-  return Array.from({ length: count + 1 }, (_, index) => fromHz * (toHz / fromHz) ** (index / count))
+  return logarithmicGrid(fromHz, toHz, Math.ceil(POINTS_PER_DECADE * Math.log10(toHz / fromHz)) + 1)
 }
 
 function crossing(levels: readonly number[], frequencies: readonly number[], thresholdDb: number, upward: boolean) {

@@ -1,4 +1,5 @@
 /** From a request to the network it describes, ready to be solved at any frequency. */
+
 import { type Air, airOf } from '../../air/air.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
@@ -10,6 +11,7 @@ import { emptySolution, type Solution } from '../../network/solution.ts'
 import { type NetworkSolver, networkSolver } from '../../network/solver.ts'
 import type { BuiltNetwork } from './built-network.ts'
 import { customNetwork } from './custom-network.ts'
+import { enclosureDefaults } from './defaults.ts'
 import { type DriverWiring, driverWiring } from './driver-wiring.ts'
 import { presetNetwork } from './preset-network.ts'
 import { isHighPass } from './presets.ts'
@@ -52,9 +54,7 @@ function voltageOf({ source }: SystemRequest, groupOhm: number, assume: Assumpti
   if (powerW === undefined) {
     throw new DesignError('missing-input', { field: 'source.voltageV', detail: 'Give the voltage or the power.' })
   }
-  return Math.sqrt(
-    powerW * assume.or(loadOhm, 'source.loadOhm', groupOhm, 'the DC resistance of the drivers as they are joined')
-  )
+  return Math.sqrt(powerW * assume.work(loadOhm, 'source.loadOhm', groupOhm, enclosureDefaults.groupOhm))
 }
 
 function built(request: SystemRequest, driver: Driver, wiring: DriverWiring, air: Air, assume: Assumptions) {
@@ -92,7 +92,7 @@ export function responseSystem(request: SystemRequest, assume: Assumptions): Res
   const parts = built(request, driver, wired, air, assume)
   const wiring = custom ? customWiring(parts, driver) : wired
   const filters = filterSections(request.filters ?? [], 'filters')
-  const sourceOhm = assume.or(request.source.seriesOhm, 'source.seriesOhm', 0, 'cable and amplifier without resistance')
+  const sourceOhm = assume.take(request.source.seriesOhm, 'source.seriesOhm', enclosureDefaults.seriesOhm)
   return {
     ...parts,
     air,

@@ -1,10 +1,10 @@
 /** The frequencies a response is computed at. */
+
 import { logarithmicGrid } from '../../../numeric/grid.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
-import type { FrequencyRange, ResponseRequest } from '../model/request.ts'
-
-const DEFAULT: FrequencyRange = { fromHz: 10, toHz: 300, points: 200 }
+import type { ResponseRequest } from '../model/request.ts'
+import { responseDefaults } from './defaults.ts'
 
 /** @throws DesignError `conflicting-input` when the range is empty */
 export function frequenciesOf(
@@ -12,11 +12,10 @@ export function frequenciesOf(
   assume: Assumptions
 ): readonly number[] {
   if (frequenciesHz !== undefined && !('fromHz' in frequenciesHz)) return frequenciesHz
-  const why = 'the range of a bass system'
   const { fromHz, toHz, points } = frequenciesHz ?? {
-    fromHz: assume.or(undefined, 'frequenciesHz.fromHz', DEFAULT.fromHz, why),
-    toHz: assume.or(undefined, 'frequenciesHz.toHz', DEFAULT.toHz, why),
-    points: assume.or(undefined, 'frequenciesHz.points', DEFAULT.points, 'enough for a smooth curve')
+    fromHz: assume.take<number>(undefined, 'frequenciesHz.fromHz', responseDefaults.fromHz),
+    toHz: assume.take<number>(undefined, 'frequenciesHz.toHz', responseDefaults.toHz),
+    points: assume.take<number>(undefined, 'frequenciesHz.points', responseDefaults.points)
   }
   if (toHz <= fromHz) {
     throw new DesignError('conflicting-input', {

@@ -2,7 +2,9 @@
 import type { ResponseScalars } from '../../../contract/enclosures/response.ts'
 import { logarithmicGrid } from '../../../numeric/grid.ts'
 import { REFERENCE_PRESSURE_PA } from '../../constants.ts'
+import { conventionalEnds } from '../../port/end-correction.ts'
 import { present } from '../../present.ts'
+import { closedBox } from '../alignment/closed-box.ts'
 import type { ChamberParts } from '../model/chamber.ts'
 import {
   type Crossing,
@@ -14,7 +16,10 @@ import {
   pressureQuantity,
   type Scan
 } from '../model/extremes.ts'
-import { DISTANCE_M, pointSolver, type ResponseSystem, solveGrid } from '../model/response-system.ts'
+import { HALF_POWER } from '../model/half-power.ts'
+import { plateauPressure, pressureScale } from '../model/plateau.ts'
+import { pointSolver, type ResponseSystem, solveGrid } from '../model/response-system.ts'
+import { closedTotalQ } from './formulas.ts'
 
 /** Physical length of one port for the tuning it has, by the situation of its two ends. */
 interface PortLengths {
@@ -28,7 +33,6 @@ const SCAN_FROM_HZ = 1
 const SCAN_TO_HZ = 1000
 const SCAN_POINTS = 420
 const scanGridHz: readonly number[] = logarithmicGrid(SCAN_FROM_HZ, SCAN_TO_HZ, SCAN_POINTS)
-const HALF_POWER = Math.SQRT1_2
 
 /** A solution dense enough that every feature of a loudspeaker shows a change of slope. */
 function scanOf(system: ResponseSystem): Scan {
@@ -41,27 +45,7 @@ const within =
   ({ frequencyHz }: { readonly frequencyHz: number }) =>
     frequencyHz >= low && frequencyHz <= high
 
-/** Pressure at 1 m over ω·|U|·E. */
-export const pressureScale = ({ air, voltageV }: ResponseSystem) =>
-  (air.densityKgPerM3 * voltageV) / (2 * Math.PI * DISTANCE_M)
-
 const level = (pressurePa: number) => 20 * Math.log10(Math.max(pressurePa / REFERENCE_PRESSURE_PA, 1e-15))
-
-/**
- * Pressure of the mass-controlled plateau, half space.
- *
- *   p = ρ·Bl·Sd·F·V1/(2πr·(Re + Rg1)·Mms)    V1 = E/S    Rg1 = Rg·N/S²    F faces of N drivers
- *
- * @source Small, "Direct-radiator loudspeaker system analysis", JAES 20(5), 1972 (from memory); inductance left out
- */
-export function plateauPressure({ air, driver, wiring, voltageV, sourceOhm }: ResponseSystem): number {
-  const { count: n, inSeries: s, faces } = wiring
-  const ownOhm = driver.coil.reOhm + (sourceOhm * n) / s ** 2
-  return (
-    (air.densityKgPerM3 * driver.blTm * driver.sdM2 * faces * (voltageV / s)) /
-    (2 * Math.PI * DISTANCE_M * ownOhm * driver.mmsKg)
-  )
-}
 
 function highestLevel(system: ResponseSystem, scan: Scan, turning: readonly Extreme[]) {
   const edges = [3, 600].map(frequencyHz => ({
@@ -108,20 +92,20 @@ function levelScalars(system: ResponseSystem, scan: Scan) {
  * @check  fs 30, Qts 0.412844, Vas 60 L, 30 L → α 2, fc 51.96 Hz, Qtc 0.7151
  */
 function closedScalars({ driver, wiring, sourceOhm }: ResponseSystem, rear: ChamberParts) {
-  const rise = Math.sqrt(1 + wiring.vasM3 / rear.volumeM3)
-  const own = (sourceOhm * wiring.count) / wiring.inSeries ** 2
-  const qes = (driver.qes * (driver.coil.reOhm + own)) / driver.coil.reOhm
-  return {
-    fcHz: driver.fsHz * rise,
-    qtc: (rise * driver.qms * qes) / (driver.qms + qes),
-    qec: driver.qes * rise,
-    qmc: driver.qms * rise
-  }
+  const { fcHz } = closedBox({ ...driver, vasM3: wiring.vasM3 }, rear.volumeM3)
+  const rise = fcHz / driver.fsHz
+  const [qec, qmc] = [driver.qes * rise, driver.qms * rise]
+  const Rg1 = (sourceOhm * wiring.count) / wiring.inSeries ** 2
+  return { fcHz, qtc: closedTotalQ.of({ Qmc: qmc, Qec: qec, Re: driver.coil.reOhm, Rg1 }), qec, qmc }
 }
 
 function portLengths({ effectiveLengthM, radiusM }: NonNullable<ChamberParts['port']>): PortLengths {
   const length = (endFactor: number) => effectiveLengthM - endFactor * radiusM
-  return { flangedFreeM: length(0.85 + 0.613), bothFlangedM: length(2 * 0.85), bothFreeM: length(2 * 0.613) }
+  return {
+    flangedFreeM: length(conventionalEnds('free', 'flanged')),
+    bothFlangedM: length(conventionalEnds('flanged', 'flanged')),
+    bothFreeM: length(conventionalEnds('free', 'free'))
+  }
 }
 
 function geometryScalars(system: ResponseSystem) {

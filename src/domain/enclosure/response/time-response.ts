@@ -1,4 +1,5 @@
 /** What a step and a pulse of the source sound like: the course of the pressure in time, and how soon it is over. */
+
 import type { ResponseScalars } from '../../../contract/enclosures/response.ts'
 import type { TimeResponse, TimeResponseRequest } from '../../../contract/enclosures/time-response.ts'
 import { matrixExponential } from '../../../numeric/matrix-exponential.ts'
@@ -8,6 +9,7 @@ import { DesignError } from '../../design-error.ts'
 import { type StateSpace, stateSpace } from '../../network/state-space.ts'
 import { present } from '../../present.ts'
 import { DISTANCE_M, type ResponseSystem } from '../model/response-system.ts'
+import { responseDefaults } from './defaults.ts'
 
 const SETTLED = 0.05
 /** Beyond this the matrices would hold up other requests. */
@@ -76,8 +78,8 @@ export function timeResponse(
   request: TimeResponseRequest,
   assume: Assumptions
 ): TimeResponse {
-  const durationS = assume.or(request.durationS, 'timeResponse.durationS', 0.2, 'a few periods of the lowest bass')
-  const points = assume.or(request.points, 'timeResponse.points', 401, 'half a millisecond apart at 200 ms')
+  const durationS = assume.take(request.durationS, 'timeResponse.durationS', responseDefaults.durationS)
+  const points = assume.take(request.points, 'timeResponse.points', responseDefaults.timePoints)
   const space = stateSpace(system.network, system.sourceOhm, system.filters)
   if (space.order > MOST_STATES) {
     const detail = `The network has ${space.order} states; the response in time is followed for at most ${MOST_STATES}.`

@@ -1,10 +1,11 @@
 /** What each alignment aims at, for the reference table; the members of the vented families are solved, not copied. */
+
 import type { AlignmentId, SizedKind } from '../../../contract/enclosures/words.ts'
 import type { SourceId } from '../../../contract/sources/source.ts'
 import { present } from '../../present.ts'
 import { ventedCoefficients, ventedHalfPowerRatio } from '../alignment/vented-box.ts'
 import { familyBox, type VentedFamily, ventedFamilies } from '../alignment/vented-families.ts'
-import { USUAL_LEAK_Q } from './sizing-judgement.ts'
+import { enclosureDefaults } from '../model/defaults.ts'
 
 interface AlignmentMember {
   readonly qts: number
@@ -112,7 +113,7 @@ const vented: Readonly<Record<VentedFamily, Omit<Description, 'id' | 'kind'>>> =
 const memberQts = [0.2, 0.25, 0.3, 0.35, 0.4, 0.45, 0.5, 0.55, 0.6]
 
 function membersOf(family: VentedFamily): readonly AlignmentMember[] {
-  return [undefined, USUAL_LEAK_Q].flatMap(leakQ =>
+  return [undefined, enclosureDefaults.openedLeakQ.value].flatMap(leakQ =>
     memberQts.flatMap(qts => {
       const lossPerQ = leakQ === undefined ? 0 : 1 / leakQ
       const box = familyBox(family, qts, lossPerQ)

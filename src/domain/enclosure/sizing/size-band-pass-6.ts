@@ -5,7 +5,9 @@ import { simplexMinimum } from '../../../numeric/simplex-minimum.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { inDigits } from '../../digits.ts'
+import { effectiveLengthM } from '../../port/port-length.ts'
 import type { EnclosureRequest } from '../model/request.ts'
+import { sizingDefaults } from './defaults.ts'
 import type { CandidateResponse } from './sizing.ts'
 import type { SizingProblem } from './sizing-problem.ts'
 import { bandReasons, ebpReason, type Reason, spaceReason } from './suitability.ts'
@@ -20,8 +22,6 @@ interface Chambers {
   readonly frontTuningHz: number
 }
 
-/** Band of the search where none is asked for, in multiples of fs. Ours. */
-const USUAL_BAND = [1, 2.6] as const
 /** Points the level is looked at inside the band, and rounds of the search. Ours. */
 const POINTS = 21
 const ROUNDS = 200
@@ -32,9 +32,10 @@ const EDGE_SHARE = 1.1
 
 export function sizeBandPass6(kind: SixthOrderKind, problem: SizingProblem, assume: Assumptions): CandidateFamilies {
   const { boxed, request } = problem
-  const why = `${USUAL_BAND[0]} to ${USUAL_BAND[1]} times the resonance of the driver`
-  const lowHz = assume.or(request.wanted?.lowHz, 'wanted.lowHz', USUAL_BAND[0] * boxed.fsHz, why)
-  const highHz = assume.or(request.wanted?.highHz, 'wanted.highHz', USUAL_BAND[1] * boxed.fsHz, why)
+  const { usualBand } = sizingDefaults
+  const [lowRatio, highRatio] = usualBand.value
+  const lowHz = assume.work(request.wanted?.lowHz, 'wanted.lowHz', lowRatio * boxed.fsHz, usualBand)
+  const highHz = assume.work(request.wanted?.highHz, 'wanted.highHz', highRatio * boxed.fsHz, usualBand)
   if (!(lowHz * 1.2 < highHz)) {
     const detail = 'A band-pass needs its upper half-power edge at least a fifth above the lower one.'
     throw new DesignError('conflicting-input', { field: 'wanted.highHz', value: highHz, minimum: lowHz * 1.2, detail })
@@ -104,10 +105,10 @@ function strayed({ boxed, request, volumeFactor }: SizingProblem, chambers: Cham
 
 function enclosureOf(kind: SixthOrderKind, problem: SizingProblem, chambers: Chambers): EnclosureRequest {
   const { air, driver, openedLeakQ: leakQ } = problem
-  const areaM2 = driver.sdM2 / 2
+  const opening = { count: 1, areaM2: driver.sdM2 / 2 }
   const chamber = (netVolumeM3: number, tuningHz: number) => {
-    const lengthM = (areaM2 * air.soundSpeedMPerS ** 2) / (netVolumeM3 * (2 * Math.PI * tuningHz) ** 2)
-    return { netVolumeM3, leakQ, port: { count: 1, areaM2, lengthM, endFactor: 0 } }
+    const lengthM = effectiveLengthM(tuningHz, netVolumeM3, opening, air.soundSpeedMPerS)
+    return { netVolumeM3, leakQ, port: { ...opening, lengthM, endFactor: 0 } }
   }
   return {
     kind,

@@ -3,6 +3,7 @@
 import type { AlignmentId } from '../../../contract/enclosures/words.ts'
 import { DesignError } from '../../design-error.ts'
 import { inDigits } from '../../digits.ts'
+import { effectiveLengthM } from '../../port/port-length.ts'
 import { type BandPass4, bandPass4, bandPass4ForEdges } from '../alignment/band-pass-4.ts'
 import type { Unsuited } from './sizing.ts'
 import type { SizingProblem } from './sizing-problem.ts'
@@ -52,14 +53,14 @@ function forEdges(problem: SizingProblem, lowHz: number | undefined, highHz: num
 
 function evaluated(problem: SizingProblem, { rearVolumeM3, frontVolumeM3, centreHz }: BandPass4) {
   const { air, driver, request, openedLeakQ } = problem
-  const areaM2 = driver.sdM2 / 2
-  const lengthM = (areaM2 * air.soundSpeedMPerS ** 2) / (frontVolumeM3 * (2 * Math.PI * centreHz) ** 2)
+  const opening = { count: 1, areaM2: driver.sdM2 / 2 }
+  const lengthM = effectiveLengthM(centreHz, frontVolumeM3, opening, air.soundSpeedMPerS)
   const leak = request.losses?.leakQ === undefined ? {} : { leakQ: openedLeakQ }
   return problem.evaluate(
     {
       kind: 'band-pass-4',
       rear: { netVolumeM3: rearVolumeM3, ...leak },
-      front: { netVolumeM3: frontVolumeM3, ...leak, port: { count: 1, areaM2, lengthM, endFactor: 0 } }
+      front: { netVolumeM3: frontVolumeM3, ...leak, port: { ...opening, lengthM, endFactor: 0 } }
     },
     'peak'
   )

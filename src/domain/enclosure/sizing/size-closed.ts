@@ -5,8 +5,8 @@ import type { Assumptions } from '../../assume.ts'
 import { inDigits, inLitres } from '../../digits.ts'
 import { present } from '../../present.ts'
 import { closedBox, closedBoxVolumeM3, closedHalfPowerRatio, closedPeakDb } from '../alignment/closed-box.ts'
+import { sizingDefaults } from './defaults.ts'
 import type { Unsuited } from './sizing.ts'
-import { LARGEST_VOLUMES, USUAL_QTC } from './sizing-judgement.ts'
 import type { SizingProblem } from './sizing-problem.ts'
 import { bandReasons, ebpReason, type Reason, spaceReason } from './suitability.ts'
 import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'
@@ -18,12 +18,11 @@ export function sizeClosed(problem: SizingProblem, assume: Assumptions): Candida
   const { request, boxed } = problem
   const { wanted, space } = request
   if (wanted?.qtc === undefined) {
-    const why = 'flattest delay, flattest level, small box (common practice, no source)'
-    assume.or(undefined, 'wanted.qtc', USUAL_QTC.join(', '), why)
+    assume.note('wanted.qtc', sizingDefaults.usualQtc.value.join(', '), sizingDefaults.usualQtc)
   }
   const unsuited: Unsuited[] = []
   const candidates: UnrankedCandidate[] = []
-  for (const qtc of wanted?.qtc ?? USUAL_QTC) {
+  for (const qtc of wanted?.qtc ?? sizingDefaults.usualQtc.value) {
     if (qtc > boxed.qts) candidates.push(candidateOf(problem, closedBoxVolumeM3(boxed, qtc), 'closed-qtc', qtc))
     else unsuited.push({ kind: 'closed', alignment: 'closed-qtc', why: tooDamped(boxed.qts, qtc) })
   }
@@ -78,7 +77,7 @@ function candidateOf(
 }
 
 function sizeReasons(alpha: number, netVolumeM3: number): readonly Reason[] {
-  if (alpha >= 1 / LARGEST_VOLUMES) return []
+  if (alpha >= 1 / sizingDefaults.largestVolumes.value) return []
   const text = `${inLitres(netVolumeM3)} is ${inDigits(1 / alpha)} times Vas and hardly stiffens the cone: an infinite baffle does the same`
   return [{ against: true, text }]
 }

@@ -8,14 +8,16 @@ import { isComputable } from '../../computable.ts'
 import { requireWithin } from '../../design-error.ts'
 import { inDigits } from '../../digits.ts'
 import { givenDriverCautions } from '../../driver/given-driver-cautions.ts'
+import { explain } from '../../formula.ts'
 import type { Basis, Outcome } from '../../outcome.ts'
+import { sizingDefaults } from './defaults.ts'
+import { closedResonanceByQ, closedVolume, tuningByRatio, volumeByAlpha } from './formulas.ts'
 import { sizeBandPass } from './size-band-pass.ts'
 import { sizeBandPass6 } from './size-band-pass-6.ts'
 import { sizeClosed } from './size-closed.ts'
 import { sizePassiveRadiator } from './size-passive-radiator.ts'
 import { sizeVented } from './size-vented.ts'
 import type { EnclosureCandidate } from './sizing.ts'
-import { ROUGH_BOARD_M, ROUGH_DISPLACEMENT_SHARE } from './sizing-judgement.ts'
 import { type SizingProblem, sizingProblem } from './sizing-problem.ts'
 import { leastAirReason } from './suitability.ts'
 import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'
@@ -39,8 +41,9 @@ export function sizeEnclosure(request: SizingRequest): Outcome<EnclosureSizing> 
   const assume = assumptions()
   const problem = sizingProblem(request, assume)
   const drivers = driversOf(problem)
-  if (request.kinds === undefined) assume.or(undefined, 'kinds', 'closed, vented', 'the two every builder weighs first')
-  const parts = (request.kinds ?? (['closed', 'vented'] as const)).map(kind => sizers[kind](problem, assume))
+  const { kinds } = sizingDefaults
+  if (request.kinds === undefined) assume.note('kinds', kinds.value.join(', '), kinds)
+  const parts = (request.kinds ?? kinds.value).map(kind => sizers[kind](problem, assume))
   const unranked = parts
     .flatMap(part => part.candidates)
     .filter(isComputable)
@@ -117,7 +120,11 @@ function spoken({ response }: UnrankedCandidate): string {
 
 /** A cube of board around the air, driver, port and braces; any other shape is larger. */
 function roughOuterM3(netVolumeM3: number): number {
-  return (Math.cbrt(netVolumeM3 * (1 + ROUGH_DISPLACEMENT_SHARE)) + 2 * ROUGH_BOARD_M) ** 3
+  return (
+    (Math.cbrt(netVolumeM3 * (1 + sizingDefaults.roughDisplacementShare.value)) +
+      2 * sizingDefaults.roughBoardM.value) **
+    3
+  )
 }
 
 function sizingCautions({ request }: SizingProblem, candidates: readonly EnclosureCandidate[]): readonly Caution[] {
@@ -140,35 +147,15 @@ function sizingCautions({ request }: SizingProblem, candidates: readonly Enclosu
 
 function candidateBasis(candidate: EnclosureCandidate, index: number, { boxed }: SizingProblem): readonly Basis[] {
   const at = `candidates[${index}]`
-  const { kind, alpha, netVolumeM3, tuningHz, tuningRatio, qtc, fcHz, source } = candidate
-  const vas = { symbol: 'Vas', value: boxed.vasM3, unit: 'm3' }
-  const fs = { symbol: 'fs', value: boxed.fsHz, unit: 'Hz' }
-  if (kind === 'closed' && qtc !== undefined && fcHz !== undefined) {
-    const qs = [
-      { symbol: 'Qtc', value: qtc, unit: '1' },
-      { symbol: 'Qts', value: boxed.qts, unit: '1' }
-    ]
+  const { kind, alpha, netVolumeM3, tuningHz, tuningRatio: h, qtc: Qtc, fcHz } = candidate
+  const { vasM3: Vas, fsHz: fs, qts: Qts } = boxed
+  if (kind === 'closed' && Qtc !== undefined && fcHz !== undefined) {
     return [
-      {
-        quantity: `${at}.netVolumeM3`,
-        formula: 'Vas/((Qtc/Qts)^2-1)',
-        inputs: [vas, ...qs],
-        value: netVolumeM3,
-        unit: 'm3',
-        source
-      },
-      { quantity: `${at}.fcHz`, formula: 'fs*Qtc/Qts', inputs: [fs, ...qs], value: fcHz, unit: 'Hz', source }
+      explain(closedVolume, `${at}.netVolumeM3`, netVolumeM3, { Vas, Qtc, Qts }),
+      explain(closedResonanceByQ, `${at}.fcHz`, fcHz, { fs, Qtc, Qts })
     ]
   }
-  const volume: Basis = {
-    quantity: `${at}.netVolumeM3`,
-    formula: 'Vas/alpha',
-    inputs: [vas, { symbol: 'alpha', value: alpha, unit: '1' }],
-    value: netVolumeM3,
-    unit: 'm3',
-    source
-  }
-  if (tuningHz === undefined || tuningRatio === undefined) return [volume]
-  const inputs = [fs, { symbol: 'h', value: tuningRatio, unit: '1' }]
-  return [volume, { quantity: `${at}.tuningHz`, formula: 'fs*h', inputs, value: tuningHz, unit: 'Hz', source }]
+  const volume = explain(volumeByAlpha, `${at}.netVolumeM3`, netVolumeM3, { Vas, alpha })
+  if (tuningHz === undefined || h === undefined) return [volume]
+  return [volume, explain(tuningByRatio, `${at}.tuningHz`, tuningHz, { fs, h })]
 }

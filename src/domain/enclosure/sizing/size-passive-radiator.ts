@@ -4,9 +4,9 @@ import type { Assumptions } from '../../assume.ts'
 import { inDigits } from '../../digits.ts'
 import { present } from '../../present.ts'
 import { type RadiatorSize, radiatorComplianceMPerN, radiatorTuning } from '../alignment/passive-radiator.ts'
+import { sizingDefaults } from './defaults.ts'
 import { flatBox } from './size-vented.ts'
 import type { RadiatorCandidate } from './sizing.ts'
-import { SMALLEST_DELTA } from './sizing-judgement.ts'
 import type { SizingProblem } from './sizing-problem.ts'
 import { bandReasons, ebpReason, type Reason, spaceReason } from './suitability.ts'
 import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'
@@ -28,17 +28,17 @@ function radiatorsFor(problem: SizingProblem, volumeM3: number, tuningHz: number
   const { air, driver, faces, boxed, request } = problem
   const given = request.passiveRadiators ?? {}
   const field = 'passiveRadiators'
-  const twice = 'twice the area of the drivers moves twice their volume (practice, no source)'
+  const { radiatorsPerFace, radiatorArea, radiatorCompliance } = sizingDefaults
   const size: RadiatorSize = {
-    count: assume.or(given.count, `${field}.count`, 2 * faces, twice),
-    areaM2: assume.or(given.areaM2, `${field}.areaM2`, driver.sdM2, 'the area of one driver')
+    count: assume.work(given.count, `${field}.count`, radiatorsPerFace.value * faces, radiatorsPerFace),
+    areaM2: assume.work(given.areaM2, `${field}.areaM2`, driver.sdM2, radiatorArea)
   }
-  const delta = Math.max(SMALLEST_DELTA, boxed.vasM3 / volumeM3)
-  const complianceMPerN = assume.or(
+  const delta = Math.max(sizingDefaults.smallestDelta.value, boxed.vasM3 / volumeM3)
+  const complianceMPerN = assume.work(
     given.complianceMPerN,
     `${field}.complianceMPerN`,
     radiatorComplianceMPerN(delta, volumeM3, size, air.stiffnessPa),
-    'at least as compliant against the box as the drivers, and twice the box: the notch stays low (practice)'
+    radiatorCompliance
   )
   const tuning = radiatorTuning(tuningHz, volumeM3, size, complianceMPerN, air.stiffnessPa)
   // Twice the volume that the drivers sweep, shared by all radiators.

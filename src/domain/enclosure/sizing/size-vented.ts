@@ -2,14 +2,15 @@
 
 import type { AlignmentId } from '../../../contract/enclosures/words.ts'
 import { inDigits } from '../../digits.ts'
+import { effectiveLengthM } from '../../port/port-length.ts'
 import { present } from '../../present.ts'
 import { flatBoxFit } from '../alignment/power-law-fits.ts'
 import { levelDb } from '../alignment/rational-response.ts'
 import { type VentedBox, ventedCoefficients, ventedHalfPowerRatio, ventedResponse } from '../alignment/vented-box.ts'
 import { familyBox, flatTotalQ, type VentedFamily, ventedFamilies } from '../alignment/vented-families.ts'
 import { passBandOf } from '../model/pass-band.ts'
+import { sizingDefaults } from './defaults.ts'
 import type { Unsuited } from './sizing.ts'
-import { CHOSEN_PEAK_DB, TUNING_SPAN_HZ, TUNING_STEP_HZ } from './sizing-judgement.ts'
 import type { SizingProblem } from './sizing-problem.ts'
 import { bandReasons, ebpReason, type Reason, spaceReason } from './suitability.ts'
 import type { CandidateFamilies, UnrankedCandidate } from './unranked-candidates.ts'
@@ -145,9 +146,9 @@ function candidateOf(problem: SizingProblem, box: VentedBox, alignment: Alignmen
 
 /** Any lumped port of the right mass sounds the same; its real size is the business of the port. */
 function tunedOpening({ air, driver }: SizingProblem, volumeM3: number, tuningHz: number, lossQ: number | undefined) {
-  const areaM2 = driver.sdM2 / 4
-  const lengthM = (areaM2 * air.soundSpeedMPerS ** 2) / (volumeM3 * (2 * Math.PI * tuningHz) ** 2)
-  return { count: 1, areaM2, lengthM, endFactor: 0, ...present({ lossQ }) }
+  const opening = { count: 1, areaM2: driver.sdM2 / 4 }
+  const lengthM = effectiveLengthM(tuningHz, volumeM3, opening, air.soundSpeedMPerS)
+  return { ...opening, lengthM, endFactor: 0, ...present({ lossQ }) }
 }
 
 function qualityReasons({ boxed, openedLossPerQ }: SizingProblem): readonly Reason[] {
@@ -183,16 +184,24 @@ function givenCandidate(
   const { fsHz, vasM3, qts } = problem.boxed
   const candidate = candidateOf(problem, { h: chosen / fsHz, alpha: vasM3 / volumeM3, qt: qts }, id, 5)
   const asked =
-    tuningHz === undefined ? `tuned for the lowest half power with at most ${CHOSEN_PEAK_DB} dB of peak` : 'as asked'
+    tuningHz === undefined
+      ? `tuned for the lowest half power with at most ${sizingDefaults.chosenPeakDb.value} dB of peak`
+      : 'as asked'
   return { ...candidate, name: `Vented, ${id === 'as-asked' ? asked : `in your space, ${asked}`}` }
 }
 
 /** The tuning, in steps a builder can cut to, with the lowest half power among those that hardly peak; coarse, then fine. */
 function bestTuningHz(problem: SizingProblem, volumeM3: number): number {
-  const [low, high] = TUNING_SPAN_HZ
-  const coarse = 4 * TUNING_STEP_HZ
+  const [low, high] = sizingDefaults.tuningSpanHz.value
+  const coarse = 4 * sizingDefaults.tuningStepHz.value
   const near = bestOf(problem, volumeM3, low, high, coarse)
-  return bestOf(problem, volumeM3, Math.max(low, near - coarse), Math.min(high, near + coarse), TUNING_STEP_HZ)
+  return bestOf(
+    problem,
+    volumeM3,
+    Math.max(low, near - coarse),
+    Math.min(high, near + coarse),
+    sizingDefaults.tuningStepHz.value
+  )
 }
 
 function bestOf(
@@ -209,7 +218,7 @@ function bestOf(
     const { f3Hz = Number.MAX_VALUE, peakDb } = passBandOf(f => levelDb(response, f), 8, 300)
     return { tuningHz, f3Hz, peakDb }
   })
-  const flat = tried.filter(({ peakDb }) => peakDb <= CHOSEN_PEAK_DB)
+  const flat = tried.filter(({ peakDb }) => peakDb <= sizingDefaults.chosenPeakDb.value)
   const choice = flat.length > 0 ? flat : [...tried].sort((a, b) => a.peakDb - b.peakDb).slice(0, 1)
   return choice.reduce((best, here) => (here.f3Hz < best.f3Hz ? here : best)).tuningHz
 }

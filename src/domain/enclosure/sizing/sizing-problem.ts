@@ -1,23 +1,26 @@
 /** What a sizing starts from: the drivers as one, the losses, and a way to hear any box through the network. */
+
 import type { SizingRequest } from '../../../contract/enclosures/enclosure-sizing.ts'
 import { type Air, airOf } from '../../air/air.ts'
 import type { Assumptions } from '../../assume.ts'
 import { assumptions } from '../../assume.ts'
 import { type Driver, driverOf } from '../../driver/driver.ts'
+import { qesFactor } from '../../driver/series-resistance.ts'
 import type { Solution } from '../../network/solution.ts'
 import { present } from '../../present.ts'
 import type { BoxedDriver } from '../alignment/closed-box.ts'
+import { enclosureDefaults } from '../model/defaults.ts'
 import { driverWiring } from '../model/driver-wiring.ts'
 import { pressureQuantity } from '../model/extremes.ts'
-import { usualLining } from '../model/lining.ts'
+import { absorptionRule, usualLining, volumeRule } from '../model/lining.ts'
 import { echoLossless } from '../model/lossless.ts'
 import { highestLevelDb, passBandOf } from '../model/pass-band.ts'
+import { plateauPressure, pressureScale } from '../model/plateau.ts'
 import type { EnclosureRequest } from '../model/request.ts'
-import { DISTANCE_M, pointSolver, type ResponseSystem, responseSystem, solveGrid } from '../model/response-system.ts'
+import { pointSolver, type ResponseSystem, responseSystem, solveGrid } from '../model/response-system.ts'
 import { groupDelayCurve } from '../response/curves.ts'
-import { plateauPressure } from '../response/scalars.ts'
+import { sizingDefaults } from './defaults.ts'
 import type { CandidateResponse } from './sizing.ts'
-import { COMPARED_HZ, USUAL_LEAK_Q } from './sizing-judgement.ts'
 
 export interface SizingProblem {
   readonly request: SizingRequest
@@ -48,13 +51,8 @@ export function sizingProblem(request: SizingRequest, assume: Assumptions): Sizi
   const air = airOf(request.air, assume)
   const driver = driverOf(request.driver, air, assume)
   const { count, faces, inSeries, vasM3 } = driverWiring(request.drivers, driver, assume)
-  const sourceOhm = assume.or(
-    request.source?.seriesOhm,
-    'source.seriesOhm',
-    0,
-    'cable and amplifier without resistance'
-  )
-  const qes = driver.qes * (1 + (sourceOhm * count) / inSeries ** 2 / driver.coil.reOhm)
+  const sourceOhm = assume.take(request.source?.seriesOhm, 'source.seriesOhm', enclosureDefaults.seriesOhm)
+  const qes = driver.qes * qesFactor((sourceOhm * count) / inSeries ** 2, driver.coil.reOhm)
   const boxed = {
     fsHz: driver.fsHz,
     qts: (driver.qms * qes) / (driver.qms + qes),
@@ -77,22 +75,21 @@ export function sizingProblem(request: SizingRequest, assume: Assumptions): Sizi
 function lossesOf(request: SizingRequest, assume: Assumptions) {
   const { losses, lining } = request
   const usual = usualLining[lining?.amount ?? 'bare']
-  const range = usual.range.map(limit => limit.toFixed(2)).join(' to ')
   const volumeFactor =
     lining === undefined || lining.amount === 'bare'
       ? (lining?.volumeFactor ?? 1)
-      : assume.or(lining.volumeFactor, 'lining.volumeFactor', usual.volumeFactor, `${range} in practice (no source)`)
+      : assume.work(lining.volumeFactor, 'lining.volumeFactor', usual.volumeFactor, volumeRule(usual))
   const lined = lining === undefined || lining.amount === 'bare' ? undefined : usual.absorptionQ
   const absorptionQ =
     lined === undefined
       ? losses?.absorptionQ
-      : assume.or(losses?.absorptionQ, 'losses.absorptionQ', lined, `lining: ${lining?.amount} (practice, no source)`)
-  echoLossless(absorptionQ, 'losses.absorptionQ', 'nothing in the box absorbs', assume)
-  if (opensAny(request)) echoLossless(losses?.portQ, 'losses.portQ', 'no friction in the port', assume)
-  else echoLossless(losses?.leakQ, 'losses.leakQ', 'a tight chamber', assume)
+      : assume.work(losses?.absorptionQ, 'losses.absorptionQ', lined, absorptionRule(lining?.amount))
+  echoLossless(absorptionQ, 'losses.absorptionQ', enclosureDefaults.boxAbsorption, assume)
+  if (opensAny(request)) echoLossless(losses?.portQ, 'losses.portQ', enclosureDefaults.portFriction, assume)
+  else echoLossless(losses?.leakQ, 'losses.leakQ', enclosureDefaults.tightChamber, assume)
   const openedLeakQ = opensAny(request)
-    ? assume.or(losses?.leakQ, 'losses.leakQ', USUAL_LEAK_Q, 'opened boxes of 25 to 100 L measure 5 to 10 (Small 1973)')
-    : (losses?.leakQ ?? USUAL_LEAK_Q)
+    ? assume.take(losses?.leakQ, 'losses.leakQ', enclosureDefaults.openedLeakQ)
+    : (losses?.leakQ ?? enclosureDefaults.openedLeakQ.value)
   const perQ = (q: number | undefined) => (q === undefined ? 0 : 1 / q)
   return {
     volumeFactor,
@@ -127,14 +124,14 @@ function evaluated(system: ResponseSystem, reference: 'plateau' | 'peak'): Candi
     ...(f3UpperHz === undefined || reference === 'plateau' ? {} : { f3UpperHz }),
     peakDb: reference === 'plateau' ? band.peakDb : peak,
     ...(band.f3Hz === undefined ? {} : { groupDelayAtF3S: groupDelayCurve(at(band.f3Hz))[0] ?? 0 }),
-    levels: COMPARED_HZ.map(frequencyHz => ({ frequencyHz, relativeDb: level(frequencyHz) }))
+    levels: sizingDefaults.comparedHz.value.map(frequencyHz => ({ frequencyHz, relativeDb: level(frequencyHz) }))
   }
 }
 
 /** Level re the mass-controlled plateau of the same drivers in half space [dB], one by one and for a whole grid. */
 function relativeLevel(system: ResponseSystem) {
   const at = pointSolver(system)
-  const scale = (system.air.densityKgPerM3 * system.voltageV) / (2 * Math.PI * DISTANCE_M) / plateauPressure(system)
+  const scale = pressureScale(system) / plateauPressure(system)
   const db = (solution: Solution, k: number) =>
     20 * Math.log10(Math.max(scale * pressureQuantity.modulus(solution, k), 1e-12))
   return {

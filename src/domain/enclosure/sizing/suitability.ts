@@ -1,8 +1,10 @@
 /** Whether a candidate suits the driver and the space, each reason with its figures; limits stand in sizing-judgement.ts. */
+
 import { inDigits, inLitres } from '../../digits.ts'
+import { driverDefaults } from '../../driver/defaults.ts'
 import { SWEPT_VOLUMES } from '../model/air-spring.ts'
+import { sizingDefaults } from './defaults.ts'
 import type { CandidateResponse } from './sizing.ts'
-import { EBP_LIMITS_HZ, HIGHEST_F3_HZ, RIPPLE_LIMIT_DB } from './sizing-judgement.ts'
 
 export interface Reason {
   readonly against: boolean
@@ -23,11 +25,11 @@ export function spaceReason(totalM3: number, spaceM3: number | undefined): reado
 export function bandReasons(
   { f3Hz }: CandidateResponse,
   rippleDb: number,
-  rippleLimitDb = RIPPLE_LIMIT_DB
+  rippleLimitDb = sizingDefaults.rippleLimitDb.value
 ): readonly Reason[] {
   const reasons: Reason[] = []
   if (f3Hz === undefined) reasons.push({ against: true, text: 'never reaches half power of its reference' })
-  else if (f3Hz > HIGHEST_F3_HZ) {
+  else if (f3Hz > sizingDefaults.highestF3Hz.value) {
     reasons.push({ against: true, text: `half power only at ${inDigits(f3Hz)} Hz: no low bass of its own` })
   }
   if (rippleDb > rippleLimitDb) {
@@ -65,7 +67,7 @@ export function leastAirReason(airM3: number, { sdM2, xmaxM, count }: Cones): re
 
 /** A rule of thumb: it is told, and only counts against a kind where it is clearly on the other side. */
 export function ebpReason(ebpHz: number, kind: 'closed' | 'opened'): Reason {
-  const [closed, opened] = EBP_LIMITS_HZ
+  const [closed, opened] = driverDefaults.ebpLimitsHz.value
   const rule = `fs/Qes ${inDigits(ebpHz)} Hz (practice: below ${closed} closed, above ${opened} vented or band-pass)`
   const contrary = kind === 'closed' ? ebpHz > 2 * opened : ebpHz < closed
   const leans = ebpHz < closed ? 'leans to closed' : ebpHz > opened ? 'leans to vented' : 'suits both'

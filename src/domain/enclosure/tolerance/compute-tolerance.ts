@@ -6,19 +6,16 @@ import { type Assumptions, assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { CELSIUS_ZERO_K } from '../../constants.ts'
 import { DesignError } from '../../design-error.ts'
+import { identityFormula } from '../../driver/formulas.ts'
 import { givenDriverCautions } from '../../driver/given-driver-cautions.ts'
+import { explain } from '../../formula.ts'
 import type { Basis, Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
 import type { SystemRequest } from '../model/request.ts'
 import { frequenciesOf } from '../response/frequencies.ts'
+import { FIGURE_POINTS, MOST_POINTS, spreadDefaults, toleranceDefaults } from './defaults.ts'
 import { parametersOf, variedRequest } from './tolerance-parameters.ts'
-import {
-  FIGURE_POINTS,
-  MOST_POINTS,
-  spreadDefaults,
-  type ToleranceRequest,
-  toleranceDefaults
-} from './tolerance-request.ts'
+import type { ToleranceRequest } from './tolerance-request.ts'
 import { type Figures, type Sample, sampleOf } from './tolerance-sample.ts'
 import { type Scatter, sensitivities } from './tolerance-sensitivity.ts'
 import { curveStore, type FigureSpread, percentileCurves, spreadOf, storeCurve } from './tolerance-spread.ts'
@@ -52,9 +49,10 @@ function scattersOf(request: ToleranceRequest, assume: Assumptions): readonly Sc
   }
   const seen = new Map<string, number>()
   return parametersOf(request).map(parameter => {
-    const { value, why } = spreadDefaults[parameter.spread]
     const known = seen.get(parameter.spread)
-    const given = known ?? assume.or(request.spread?.[parameter.spread], `spread.${parameter.spread}`, value, why)
+    const given =
+      known ??
+      assume.take(request.spread?.[parameter.spread], `spread.${parameter.spread}`, spreadDefaults[parameter.spread])
     seen.set(parameter.spread, given)
     return { ...parameter, relative: parameter.spread === 'temperatureK' ? given / kelvin : given / 100 }
   })
@@ -72,8 +70,7 @@ function draw(stream: RandomStream, scatters: readonly Scatter[]): ReadonlyMap<P
 
 /** @throws DesignError `out-of-range` where the run would take too long */
 function sizeOf(request: ToleranceRequest, { system }: Sample, points: number, assume: Assumptions): number {
-  const { value, why } = toleranceDefaults.samples
-  const samples = assume.or(request.samples, 'samples', value, why)
+  const samples = assume.take(request.samples, 'samples', toleranceDefaults.samples)
   const weight = Math.max(1, system.network.chambers.length / 2)
   const maximum = Math.floor(MOST_POINTS / ((points + FIGURE_POINTS) * weight))
   if (samples <= maximum) return samples
@@ -162,26 +159,12 @@ function withinXmax({ system }: Sample, figures: readonly Figures[]): number | u
 }
 
 function basisOf({ system }: Sample): readonly Basis[] {
-  const { fsHz, mmsKg, cmsMPerN, qts, qms, qes } = system.driver
-  const input = (symbol: string, value: number, unit: string) => ({ symbol, value, unit })
-  const source = 'small-1972-direct-radiator'
+  const { fsHz, mmsKg: Mms, cmsMPerN: Cms, qts, qms: Qms, qes: Qes } = system.driver
+  const resonance = identityFormula('resonance', 'fsHz')
+  const totalQ = identityFormula('total-q', 'qts')
   return [
-    {
-      quantity: 'figures.driverResonance.nominalHz',
-      formula: '1/(2*pi*sqrt(Mms*Cms))',
-      inputs: [input('Mms', mmsKg, 'kg'), input('Cms', cmsMPerN, 'm/N')],
-      value: fsHz,
-      unit: 'Hz',
-      source
-    },
-    {
-      quantity: 'figures.driverTotalQ.nominal',
-      formula: '1/(1/Qms+1/Qes)',
-      inputs: [input('Qms', qms, '1'), input('Qes', qes, '1')],
-      value: qts,
-      unit: '1',
-      source
-    }
+    ...(resonance ? [explain(resonance, 'figures.driverResonance.nominalHz', fsHz, { Mms, Cms })] : []),
+    ...(totalQ ? [explain(totalQ, 'figures.driverTotalQ.nominal', qts, { Qms, Qes })] : [])
   ]
 }
 
@@ -201,8 +184,8 @@ export function computeTolerance(request: ToleranceRequest): Outcome<Tolerance> 
   const frequenciesHz = Float64Array.from(frequencies)
   const nominal = sampleOf(request, frequenciesHz, assume)
   const count = sizeOf(request, nominal, frequencies.length, assume)
-  const seed = assume.or(request.seed, 'seed', toleranceDefaults.seed.value, toleranceDefaults.seed.why)
-  const percents = request.percentiles ?? toleranceDefaults.percentiles
+  const seed = assume.take(request.seed, 'seed', toleranceDefaults.seed)
+  const percents = request.percentiles ?? toleranceDefaults.percentiles.value
   const scatters = scattersOf(request, assume)
   const fixed = fixedDrive(request, nominal.system.voltageV)
   const stream = randomStream(seed)

@@ -2,10 +2,10 @@
 import type { FigureName } from '../../../contract/enclosures/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { present } from '../../present.ts'
+import { halfPower } from '../model/half-power.ts'
 import type { SystemRequest } from '../model/request.ts'
 import { type ResponseSystem, responseSystem, solveGrid } from '../model/response-system.ts'
 import { airSpeed, type Curve, excursionCurve, levelCurve } from '../response/curves.ts'
-import { halfPower } from '../response/half-power.ts'
 
 /** Absent where the system has no such figure. */
 export type Figures = Readonly<Partial<Record<FigureName, number>>>

@@ -1,8 +1,8 @@
 /** The shapes worth looking at: for each number of ports the smallest size that keeps the limit, and the one below it. */
 import { DesignError } from '../../design-error.ts'
 import type { PortShape } from '../port-shape.ts'
+import { portSizingDefaults } from './defaults.ts'
 import { isFlat, round, slot } from './port-design.ts'
-import { FLATTEST_SLOT, LOWEST_SLOT_M, MOST_PORTS, roundDiametersM, SLOT_STEP_M } from './port-judgement.ts'
 import type { PortWish } from './port-sizing.ts'
 
 type Fits = (shape: PortShape) => boolean
@@ -13,14 +13,14 @@ type Fits = (shape: PortShape) => boolean
  * @throws DesignError `missing-input` where neither the flow nor the size is told
  */
 export function portShapes(wish: PortWish, areaM2: number | undefined, hasRoom: Fits): readonly PortShape[] {
-  const most = wish.kind === 'round' ? MOST_PORTS : MOST_SLOTS
+  const most = wish.kind === 'round' ? portSizingDefaults.mostPorts.value : MOST_SLOTS
   const counts = wish.count === undefined ? Array.from({ length: most }, (_, index) => index + 1) : [wish.count]
   return counts.flatMap(count => {
     if (wish.kind === 'round' && wish.diameterM !== undefined) return [round(count, wish.diameterM)]
     if (wish.kind === 'slot' && wish.heightM !== undefined) return [slot(count, wish.widthM, wish.heightM)]
     const sizes =
       wish.kind === 'round'
-        ? roundDiametersM.map(diameter => round(count, diameter))
+        ? portSizingDefaults.roundDiametersM.value.map(diameter => round(count, diameter))
         : slotHeights(neededArea(areaM2) / (count * wish.widthM)).map(height => slot(count, wish.widthM, height))
     const found = around(sizes, neededArea(areaM2), hasRoom)
     return wish.kind === 'slot' && found.every(isFlat) ? [...found, sturdySlot(count, wish.widthM)] : found
@@ -29,8 +29,12 @@ export function portShapes(wish: PortWish, areaM2: number | undefined, hasRoom: 
 
 /** The lowest slot of the width that is not flat: more area than asked for, where there is room for the length that takes. */
 function sturdySlot(count: number, widthM: number): PortShape {
-  const least = Math.max(LOWEST_SLOT_M, widthM / FLATTEST_SLOT)
-  return slot(count, widthM, Math.ceil(least / SLOT_STEP_M - 1e-9) * SLOT_STEP_M)
+  const least = Math.max(portSizingDefaults.lowestSlotM.value, widthM / portSizingDefaults.flattestSlot.value)
+  return slot(
+    count,
+    widthM,
+    Math.ceil(least / portSizingDefaults.slotStepM.value - 1e-9) * portSizingDefaults.slotStepM.value
+  )
 }
 
 /** Two slots are as many as share their walls with a box sensibly. */
@@ -46,9 +50,12 @@ function around(sizes: readonly PortShape[], neededM2: number, hasRoom: Fits): r
 
 /** Steps up to the height wanted, at most forty of them. */
 function slotHeights(neededM: number): readonly number[] {
-  const highest = Math.max(2, Math.ceil(neededM / SLOT_STEP_M - 1e-9))
+  const highest = Math.max(2, Math.ceil(neededM / portSizingDefaults.slotStepM.value - 1e-9))
   const lowest = Math.max(2, highest - 39)
-  return Array.from({ length: highest - lowest + 1 }, (_, index) => (lowest + index) * SLOT_STEP_M)
+  return Array.from(
+    { length: highest - lowest + 1 },
+    (_, index) => (lowest + index) * portSizingDefaults.slotStepM.value
+  )
 }
 
 function neededArea(areaM2: number | undefined): number {

@@ -1,11 +1,11 @@
 /** What a person should know before cutting a port. */
 
 import type { PortSizing } from '../../../contract/ports/port-sizing.ts'
-import { airSpeedLevel } from '../../air-speed.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { inDigits } from '../../digits.ts'
+import { airSpeedLevel } from '../air-speed.ts'
+import { portSizingDefaults } from './defaults.ts'
 import type { PortSetting } from './port-design.ts'
-import { LARGE_PORT_SHARE, RESONANCE_CLEAR } from './port-judgement.ts'
 
 export function portCautions(result: PortSizing, setting: PortSetting): readonly Caution[] {
   return [
@@ -45,15 +45,15 @@ function speedCautions({ demand, recommended }: PortSizing): readonly Caution[] 
 
 function resonanceCautions({ recommended }: PortSizing, { lowPassHz }: PortSetting): readonly Caution[] {
   const { pipeResonanceHz: resonance } = recommended
-  if (resonance >= RESONANCE_CLEAR * lowPassHz) return []
-  const message = `The port also resonates at ${inDigits(resonance)} Hz, like an organ pipe: a low-pass of ${inDigits(resonance / RESONANCE_CLEAR)} Hz or below keeps it quiet, a shorter port moves it up.`
+  if (resonance >= portSizingDefaults.resonanceClear.value * lowPassHz) return []
+  const message = `The port also resonates at ${inDigits(resonance)} Hz, like an organ pipe: a low-pass of ${inDigits(resonance / portSizingDefaults.resonanceClear.value)} Hz or below keeps it quiet, a shorter port moves it up.`
   return [caution('port-pipe-resonance', message, { figures: { resonanceHz: resonance, lowPassHz } })]
 }
 
 function modelCautions({ recommended }: PortSizing, { volumeM3, walls }: PortSetting): readonly Caution[] {
   const cautions: Caution[] = []
   const { totalAreaM2, effectiveLengthM, tuningHz, waveguideTuningHz, otherEnds, kind } = recommended
-  if ((totalAreaM2 * effectiveLengthM) / volumeM3 > LARGE_PORT_SHARE) {
+  if ((totalAreaM2 * effectiveLengthM) / volumeM3 > portSizingDefaults.largePortShare.value) {
     const message = `The port is large against the box: as a waveguide it tunes to ${inDigits(waveguideTuningHz)} Hz instead of ${inDigits(tuningHz)} Hz.`
     cautions.push(caution('port-large-for-box', message))
   }

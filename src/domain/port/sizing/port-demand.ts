@@ -1,4 +1,5 @@
 /** How much air a port has to carry at full drive, and the area an air-speed limit asks for. */
+
 import type { PortSizingRequest } from '../../../contract/ports/port-sizing.ts'
 import { goldenMaximum } from '../../../numeric/golden-maximum.ts'
 import { logarithmicGrid } from '../../../numeric/grid.ts'
@@ -6,17 +7,20 @@ import type { Air } from '../../air/air.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { type Driver, driverOf } from '../../driver/driver.ts'
-import { limitDefaults } from '../../enclosure/limits/limits-request.ts'
+import { limitDefaults } from '../../enclosure/limits/defaults.ts'
+import { enclosureDefaults } from '../../enclosure/model/defaults.ts'
 import { type DriverWiring, driverWiring } from '../../enclosure/model/driver-wiring.ts'
 import { presetNetwork } from '../../enclosure/model/preset-network.ts'
+import { filterDefaults } from '../../filter/defaults.ts'
 import { filterSections } from '../../filter/filter-sections.ts'
 import { branchFlow } from '../../network/branch-flow.ts'
 import { filteredSolver } from '../../network/filtered-solver.ts'
 import type { Branch } from '../../network/network.ts'
 import { emptySolution } from '../../network/solution.ts'
 import { networkSolver } from '../../network/solver.ts'
+import { effectiveLengthM } from '../port-length.ts'
+import { belowTuning, portSizingDefaults } from './defaults.ts'
 import { displacementRuleAreaM2, RULE_SPEED_SHARE } from './displacement-rule.ts'
-import { HIGH_PASS_SHARE, USUAL_LEAK_Q } from './port-judgement.ts'
 import type { PortDemand } from './port-sizing.ts'
 
 interface Setting {
@@ -77,12 +81,15 @@ function sweptDemand(sweptVolumeM3: number, { tuningHz, limitMPerS, air }: Setti
  * @throws DesignError `out-of-range` where nothing of the span is left above it
  */
 function lowestHz({ highPassHz, filters = [] }: PortSizingRequest, tuningHz: number, assume: Assumptions): number {
-  const { value } = limitDefaults.programmeFromHz
   const weighed = filters.some(({ kind }) => kind === 'high-pass')
-  const why = weighed
-    ? 'music seldom reaches lower, and the high-pass among the filters weighs the flow'
-    : `${HIGH_PASS_SHARE} of the tuning: below it a high-pass has to protect the driver (practice, no source)`
-  const fromHz = assume.or(highPassHz, 'highPassHz', weighed ? value : HIGH_PASS_SHARE * tuningHz, why)
+  const share = filterDefaults.highPassOfTuning.value
+  const rule = weighed ? portSizingDefaults.weighedFrom : belowTuning(share)
+  const fromHz = assume.work(
+    highPassHz,
+    'highPassHz',
+    weighed ? limitDefaults.programmeFromHz.value : share * tuningHz,
+    rule
+  )
   const maximum = SPAN * tuningHz
   if (fromHz < maximum) return fromHz
   throw new DesignError('out-of-range', { field: 'highPassHz', value: fromHz, maximum, unit: 'Hz' })
@@ -139,11 +146,10 @@ function ventedNetwork(
   assume: Assumptions
 ) {
   const { netVolumeM3 } = request
-  const measured = 'opened boxes of 25 to 100 L measure 5 to 10 (Small 1973)'
-  const leakQ = assume.or(request.leakQ, 'leakQ', USUAL_LEAK_Q, measured)
-  const areaM2 = driver.sdM2
-  const lengthM = (areaM2 * air.soundSpeedMPerS ** 2) / (netVolumeM3 * (2 * Math.PI * tuningHz) ** 2)
-  const rear = { netVolumeM3, leakQ, port: { count: 1, areaM2, lengthM, endFactor: 0 } }
+  const leakQ = assume.take(request.leakQ, 'leakQ', enclosureDefaults.openedLeakQ)
+  const opening = { count: 1, areaM2: driver.sdM2 }
+  const lengthM = effectiveLengthM(tuningHz, netVolumeM3, opening, air.soundSpeedMPerS)
+  const rear = { netVolumeM3, leakQ, port: { ...opening, lengthM, endFactor: 0 } }
   return presetNetwork({ kind: 'vented', rear }, driver, wiring, air, assumptions())
 }
 
@@ -157,8 +163,7 @@ function flowAtDrive(
 ) {
   const { network, ports } = ventedNetwork(request, driver, wiring, setting, assume)
   const port = ports[0]?.branch as Branch
-  const noResistance = 'cable and amplifier without resistance'
-  const sourceOhm = assume.or(request.source?.seriesOhm, 'source.seriesOhm', 0, noResistance)
+  const sourceOhm = assume.take(request.source?.seriesOhm, 'source.seriesOhm', enclosureDefaults.seriesOhm)
   const solver = filteredSolver(networkSolver(network, sourceOhm), filterSections(request.filters ?? [], 'filters'))
   const solution = emptySolution(network, new Float64Array(1))
   const peak = Math.SQRT2 * driveV(request, driver, wiring.groupOhm, wiring.count, assume)
@@ -189,7 +194,6 @@ function driveV(
     const detail = 'Full drive is not told: give a voltage, a power, or the rated power of the driver.'
     throw new DesignError('missing-input', { field: 'source.powerW', detail })
   }
-  const power = assume.or(source?.powerW, 'source.powerW', count * (powerW ?? 0), 'the rated power of the drivers')
-  const why = 'the DC resistance of the drivers as they are joined'
-  return Math.sqrt(power * assume.or(source?.loadOhm, 'source.loadOhm', groupOhm, why))
+  const power = assume.work(source?.powerW, 'source.powerW', count * (powerW ?? 0), enclosureDefaults.ratedPower)
+  return Math.sqrt(power * assume.work(source?.loadOhm, 'source.loadOhm', groupOhm, enclosureDefaults.groupOhm))
 }

@@ -3,19 +3,13 @@ import type { EndModel, EndSituation, PortMouth, SlotWalls } from '../../../cont
 import type { Air } from '../../air/air.ts'
 import { inDigits, inMm } from '../../digits.ts'
 import { present } from '../../present.ts'
+import { mitreExtraM } from '../bends.ts'
 import { conventionalEndFactor, exactEndFactor, fullWidthSlotEndM, slotEndM } from '../end-correction.ts'
 import { flaredEndM } from '../flare.ts'
 import { hydraulicDiameterM, lossFactor, wallFrictionQ } from '../port-friction.ts'
-import {
-  effectiveLengthM,
-  equivalentRadiusM,
-  mitreExtraM,
-  pipeResonanceHz,
-  tuningHz,
-  waveguideTuningRatio
-} from '../port-length.ts'
+import { effectiveLengthM, equivalentRadiusM, pipeResonanceHz, tuningHz, waveguideTuningRatio } from '../port-length.ts'
 import type { PortShape } from '../port-shape.ts'
-import { FLATTEST_SLOT, LARGE_PORT_SHARE, LOWEST_SLOT_M, RESONANCE_CLEAR, RESONANCE_CLOSE } from './port-judgement.ts'
+import { portSizingDefaults } from './defaults.ts'
 import type { PortDemand, PortDesign } from './port-sizing.ts'
 
 export interface PortSetting {
@@ -171,14 +165,16 @@ function lengthReasons(shape: PortShape, lengthM: number, setting: PortSetting):
 }
 
 export const isFlat = ({ widthM, depthM }: PortShape) =>
-  widthM !== undefined && (widthM > FLATTEST_SLOT * depthM * (1 + 1e-9) || depthM < LOWEST_SLOT_M * (1 - 1e-9))
+  widthM !== undefined &&
+  (widthM > portSizingDefaults.flattestSlot.value * depthM * (1 + 1e-9) ||
+    depthM < portSizingDefaults.lowestSlotM.value * (1 - 1e-9))
 
 function slotReasons(shape: PortShape): readonly Reason[] {
   const { widthM, depthM } = shape
   if (widthM === undefined) return []
   const flat = `${inDigits(widthM / depthM, 2)} times as wide as high, ${inMm(depthM)} high`
   if (!isFlat(shape)) return [{ against: false, text: flat }]
-  const rule = `beyond ${FLATTEST_SLOT} times or below ${inMm(LOWEST_SLOT_M)} the walls brake the air and each millimetre of height counts (common practice)`
+  const rule = `beyond ${portSizingDefaults.flattestSlot.value} times or below ${inMm(portSizingDefaults.lowestSlotM.value)} the walls brake the air and each millimetre of height counts (common practice)`
   return [{ against: true, text: `${flat}: ${rule}` }]
 }
 
@@ -192,13 +188,13 @@ function speedReasons(shape: PortShape, { demand }: PortSetting): readonly Reaso
 function pipeReasons(shape: PortShape, effective: number, setting: PortSetting): readonly Reason[] {
   const reasons: Reason[] = []
   const resonance = pipeResonanceHz(effective, setting.air.soundSpeedMPerS)
-  if (resonance < RESONANCE_CLEAR * setting.lowPassHz) {
-    const against = resonance < RESONANCE_CLOSE * setting.lowPassHz
+  if (resonance < portSizingDefaults.resonanceClear.value * setting.lowPassHz) {
+    const against = resonance < portSizingDefaults.resonanceClose.value * setting.lowPassHz
     const text = `resonates as a pipe at ${inDigits(resonance)} Hz, ${inDigits(resonance / setting.lowPassHz, 2)} times the low-pass corner`
     reasons.push({ against, text })
   }
   const share = (shape.count * shape.areaM2 * effective) / setting.volumeM3
-  if (share > LARGE_PORT_SHARE) {
+  if (share > portSizingDefaults.largePortShare.value) {
     const low = inDigits((1 - waveguideTuningRatio(share)) * 100, 2)
     reasons.push({
       against: false,

@@ -1,22 +1,24 @@
 /** POST /v1/ports/sizing: area for the air speed, length for the tuning, and an honest word where it does not fit. */
+
 import type { PortSizing, PortSizingRequest } from '../../../contract/ports/port-sizing.ts'
 import type { SourceId } from '../../../contract/sources/source.ts'
 import { type Air, airOf } from '../../air/air.ts'
-import { portSpeeds } from '../../air-speed.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import { isComputable } from '../../computable.ts'
 import { DesignError } from '../../design-error.ts'
 import { givenDriverCautions } from '../../driver/given-driver-cautions.ts'
+import { filterDefaults } from '../../filter/defaults.ts'
 import type { Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
+import { portSpeeds } from '../air-speed.ts'
 import { equivalentRadiusM, tuningHz } from '../port-length.ts'
 import type { PortShape } from '../port-shape.ts'
+import { portSizingDefaults } from './defaults.ts'
 import { portBasis } from './port-basis.ts'
 import { portShapes } from './port-candidates.ts'
 import { portCautions } from './port-cautions.ts'
 import { coneAreaM2, portDemand } from './port-demand.ts'
 import { effectiveOfM, type PortSetting, physicalLengthM, portDesign, round, slot } from './port-design.ts'
-import { STRAIGHT_SHARE, USUAL_LOW_PASS_HZ } from './port-judgement.ts'
 import type { PortDesign, PortWish } from './port-sizing.ts'
 import { type Room, waysOut } from './ways-out.ts'
 
@@ -27,8 +29,8 @@ import { type Room, waysOut } from './ways-out.ts'
 export function sizePort(request: PortSizingRequest): Outcome<PortSizing> {
   const assume = assumptions()
   const air = airOf(request.air, assume)
-  const wish = request.port ?? { kind: 'round' }
-  if (request.port === undefined) assume.or(undefined, 'port.kind', 'round', 'the port that is easiest to build')
+  const wish = request.port ?? { kind: portSizingDefaults.kind.value }
+  if (request.port === undefined) assume.note('port.kind', portSizingDefaults.kind.value, portSizingDefaults.kind)
   const room = roomOf(request, assume)
   const unset = settingOf(request, wish, air, room, assume)
   const setting = { ...unset, tuningHz: tuningOf(request, wish, unset) }
@@ -67,16 +69,17 @@ function chosen(request: PortSizingRequest, wish: PortWish, setting: PortSetting
 }
 
 function limitOf(request: PortSizingRequest, assume: Assumptions): number {
-  const mouth = assume.or(request.mouth, 'mouth', 'sharp', 'plain ends')
-  const why =
-    mouth === 'sharp' ? '5 % of the speed of sound (Small 1973, from memory)' : 'flared ends (choice of this service)'
-  return assume.or(request.airSpeedLimitMPerS, 'airSpeedLimitMPerS', portSpeeds[mouth], why)
+  const mouth = assume.take(request.mouth, 'mouth', portSizingDefaults.mouth)
+  const rule = mouth === 'sharp' ? portSizingDefaults.sharpSpeed : portSizingDefaults.flaredSpeed
+  return assume.work(request.airSpeedLimitMPerS, 'airSpeedLimitMPerS', portSpeeds[mouth], rule)
 }
 
 function roomOf({ space, netVolumeM3 }: PortSizingRequest, assume: Assumptions): Room {
-  const why = `${STRAIGHT_SHARE} times the cube root of the net volume, no space being given`
-  const straightM = assume.or(space?.straightM, 'space.straightM', STRAIGHT_SHARE * Math.cbrt(netVolumeM3), why)
-  const bentM = assume.or(space?.bentM, 'space.bentM', 2 * straightM, 'twice the longest straight run')
+  const { straightShare, bentShare } = portSizingDefaults
+  const why = `${straightShare.value} times the cube root of the net volume, no space being given`
+  const usualM = straightShare.value * Math.cbrt(netVolumeM3)
+  const straightM = assume.work(space?.straightM, 'space.straightM', usualM, { ...straightShare, why })
+  const bentM = assume.work(space?.bentM, 'space.bentM', bentShare.value * straightM, bentShare)
   return { straightM, bentM }
 }
 
@@ -90,21 +93,18 @@ function settingOf(
   const { netVolumeM3: volumeM3, ends } = request
   const bends = request.bends ?? 0
   const isSlot = wish.kind === 'slot'
-  const walls = isSlot
-    ? assume.or(wish.walls, 'port.walls', 'full-width', 'cheapest to build: the box is three of its walls')
-    : 'own'
-  const cube = 'a cube of the net volume'
+  const walls = isSlot ? assume.take(wish.walls, 'port.walls', portSizingDefaults.walls) : 'own'
   const endModel = request.endModel ?? 'convention'
   const needsHeight = isSlot && walls === 'full-width' && endModel === 'by-shape'
   const chamberHeightM = needsHeight
-    ? assume.or(wish.chamberHeightM, 'port.chamberHeightM', Math.cbrt(volumeM3), cube)
+    ? assume.work(wish.chamberHeightM, 'port.chamberHeightM', Math.cbrt(volumeM3), portSizingDefaults.chamberHeight)
     : ((isSlot ? wish.chamberHeightM : undefined) ?? Math.cbrt(volumeM3))
   return {
     air,
     volumeM3,
     ends: {
-      inner: assume.or(ends?.inner, 'ends.inner', 'free', 'the inner end stands free in the box'),
-      outer: assume.or(ends?.outer, 'ends.outer', 'flanged', 'the outer end lies flush in the panel')
+      inner: assume.take(ends?.inner, 'ends.inner', portSizingDefaults.innerEnd),
+      outer: assume.take(ends?.outer, 'ends.outer', portSizingDefaults.outerEnd)
     },
     endModel,
     walls,
@@ -120,18 +120,14 @@ function settingOf(
 /** The lowest corner among the filters stands in for the end of the range. */
 function lowPassOf({ lowPassHz, filters = [] }: PortSizingRequest, assume: Assumptions): number {
   const corners = filters.flatMap(filter => (filter.kind === 'low-pass' ? [filter.cornerHz] : []))
-  const [value, why] =
-    corners.length > 0
-      ? [Math.min(...corners), 'the corner of the low-pass among the filters']
-      : [USUAL_LOW_PASS_HZ, 'usual corner of a subwoofer (practice)']
-  return assume.or(lowPassHz, 'lowPassHz', value, why)
+  if (corners.length === 0) return assume.take(lowPassHz, 'lowPassHz', filterDefaults.lowPassHz)
+  return assume.work(lowPassHz, 'lowPassHz', Math.min(...corners), portSizingDefaults.lowPassGiven)
 }
 
 function flareOf({ mouth }: PortSizingRequest, wish: PortWish, assume: Assumptions): number {
   if (wish.kind !== 'round') return 0
   if (mouth !== 'flared') return wish.flareRadiusM ?? 0
-  const why = 'the length is that of a straight pipe; a rounding of known radius needs a longer one'
-  return assume.or(wish.flareRadiusM, 'port.flareRadiusM', 0, why)
+  return assume.take(wish.flareRadiusM, 'port.flareRadiusM', portSizingDefaults.flareRadiusM)
 }
 
 /** As asked, or that of a port given whole. @throws DesignError where it is told twice or not at all */

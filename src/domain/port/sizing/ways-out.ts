@@ -1,13 +1,14 @@
 /** What would fit where the port that is wanted does not, each way computed. */
 
 import { bisect } from '../../../numeric/bisect.ts'
-import { portSpeeds } from '../../air-speed.ts'
 import { inDigits, inMm } from '../../digits.ts'
 import { present } from '../../present.ts'
-import { effectiveLengthM, equivalentRadiusM, mitreExtraM, tuningHz } from '../port-length.ts'
+import { portSpeeds } from '../air-speed.ts'
+import { mitreExtraM } from '../bends.ts'
+import { effectiveLengthM, equivalentRadiusM, tuningHz } from '../port-length.ts'
 import type { PortShape } from '../port-shape.ts'
+import { portSizingDefaults } from './defaults.ts'
 import { effectiveOfM, isFlat, type PortSetting, physicalLengthM, slot } from './port-design.ts'
-import { CHEEKED_SLOT, SMALLER_BOX_SHARE } from './port-judgement.ts'
 import type { PortWayOut } from './port-sizing.ts'
 
 export interface Room {
@@ -124,7 +125,7 @@ function higher(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
 
 /** Less air and a higher tuning together: the alignment stays one, only smaller. */
 function smallerBox(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
-  const netVolumeM3 = SMALLER_BOX_SHARE * setting.volumeM3
+  const netVolumeM3 = portSizingDefaults.smallerBoxShare.value * setting.volumeM3
   const effective = effectiveOfM(setting.roomM, shape, setting, setting.endModel)
   const tuned = tuningHz(effective, netVolumeM3, shape, setting.air.soundSpeedMPerS)
   const detail = `a smaller box of ${inDigits(netVolumeM3 * 1e3)} L net tuned to ${inDigits(tuned)} Hz takes this area in ${inMm(setting.roomM)}`
@@ -158,8 +159,8 @@ function gentler(shape: PortShape, setting: PortSetting): readonly PortWayOut[] 
 
 /** The same area in a slot that a cheek keeps from the whole width. */
 function cheeked(shape: PortShape, setting: PortSetting): readonly PortWayOut[] {
-  const heightM = Math.sqrt(shape.areaM2 / CHEEKED_SLOT)
-  const narrower = slot(shape.count, CHEEKED_SLOT * heightM, heightM)
+  const heightM = Math.sqrt(shape.areaM2 / portSizingDefaults.cheekedSlot.value)
+  const narrower = slot(shape.count, portSizingDefaults.cheekedSlot.value * heightM, heightM)
   const lengthM = physicalLengthM(narrower, { ...setting, walls: 'one-shared' })
   if (isFlat(narrower) || lengthM <= 0) return []
   const detail = `a cheek that closes the slot to ${inMm(narrower.widthM ?? 0)} × ${inMm(heightM)}: the same area, about ${inMm(lengthM)} long`

@@ -2,11 +2,14 @@
 import { bracketedRoot } from '../../../numeric/bracketed-root.ts'
 import { logarithmicGrid } from '../../../numeric/grid.ts'
 import type { Solution } from '../../network/solution.ts'
-import { type PointSolver, pressureQuantity } from '../model/extremes.ts'
-import { pointSolver, type ResponseSystem, solveGrid } from '../model/response-system.ts'
-import { plateauPressure, pressureScale } from './scalars.ts'
+import { type PointSolver, pressureQuantity } from './extremes.ts'
+import { plateauPressure, pressureScale } from './plateau.ts'
+import { pointSolver, type ResponseSystem, solveGrid } from './response-system.ts'
 
 const grid = Float64Array.from(logarithmicGrid(3, 600, 128))
+
+/** Pressure at half power over that of the reference. */
+export const HALF_POWER = Math.SQRT1_2
 
 /** Relative width at which a crossing is found: far below every printed digit. */
 const TOLERANCE = 1e-9
@@ -48,10 +51,10 @@ export function halfPower(system: ResponseSystem): HalfPower {
   const reference = system.highPass
     ? plateauPressure(system) / pressureScale(system)
     : peakModulus(solution, moduli, at)
-  const gaps = moduli.map(value => Math.log((value + Number.MIN_VALUE) / (reference * Math.SQRT1_2)))
+  const gaps = moduli.map(value => Math.log((value + Number.MIN_VALUE) / (reference * HALF_POWER)))
   const crossing = (k: number) =>
     bracketedRoot(
-      frequencyHz => Math.log((modulus(frequencyHz) + Number.MIN_VALUE) / (reference * Math.SQRT1_2)),
+      frequencyHz => Math.log((modulus(frequencyHz) + Number.MIN_VALUE) / (reference * HALF_POWER)),
       grid[k] as number,
       grid[k + 1] as number,
       gaps[k] as number,

@@ -1,5 +1,5 @@
 /** One policy for the speed of the air in ports, for every room that judges it. */
-import type { CautionLevel } from '../contract/cautions/entry.ts'
+import type { CautionLevel } from '../../contract/cautions/entry.ts'
 
 /**
  * Peak air speeds [m/s]: 17, 5 % of the speed of sound, from which sharp ends are heard (Small 1973, from memory); 25, from

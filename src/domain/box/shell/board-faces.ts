@@ -1,0 +1,55 @@
+/** The two faces of a board whose edges are sawn at a tilt. */
+import type { PanelPoint } from '../../../contract/boxes/box-hardware.ts'
+import type { CutOut } from '../../../contract/boxes/panel.ts'
+import type { Polygon } from '../../../numeric/polygon.ts'
+import { insideDistance } from '../../../numeric/polygon-distance.ts'
+import { insetPolygon } from '../../../numeric/polygon-inset.ts'
+import { withoutRectangle } from '../../../numeric/polygon-window.ts'
+import type { PanelEdge } from './panel.ts'
+
+interface Board {
+  /** The blank: as large as the larger face at every edge. */
+  readonly outline: readonly PanelPoint[]
+  readonly edges: readonly PanelEdge[]
+  readonly thicknessM: number
+}
+
+/**
+ * A face is drawn in by t·tan(tilt) at every edge that is longer on the other; the blank where that leaves nothing.
+ *
+ * @source derived: a right triangle across the board
+ */
+export function boardFace({ outline, edges, thicknessM }: Board, face: 'outer' | 'inner'): Polygon {
+  const blank = outline.map(({ uM, vM }) => ({ x: uM, y: vM }))
+  const inwards = blank.map((_, i) => {
+    const edge = edges.find(each => each.edge === i)
+    if (edge === undefined || edge.longFace === face || edge.longFace === 'equal') return 0
+    return thicknessM * Math.tan((edge.tiltDeg * Math.PI) / 180)
+  })
+  if (inwards.every(each => each === 0)) return blank
+  const inset = insetPolygon(blank, inwards)
+  return 'polygon' in inset ? inset.polygon : blank
+}
+
+const TOUCHES_M = 1e-6
+
+/** A rectangle that reaches the edge of its board is no hole but a notch of its outline. */
+export function isNotch(outline: Polygon, { kind, uM, vM, widthM = 0, heightM = 0 }: CutOut): boolean {
+  if (kind !== 'rectangle') return false
+  return [-0.5, 0.5].some(i =>
+    [-0.5, 0.5].some(k => insideDistance(outline, { x: uM + i * widthM, y: vM + k * heightM }) < TOUCHES_M)
+  )
+}
+
+/** A face of a board less the notches in its edge. */
+export function notchedFace(board: Board & { readonly cutOuts: readonly CutOut[] }, face: 'outer' | 'inner'): Polygon {
+  const blank = board.outline.map(({ uM, vM }) => ({ x: uM, y: vM }))
+  return board.cutOuts
+    .filter(cut => isNotch(blank, cut))
+    .reduce<Polygon>(
+      (left, { uM, vM, widthM = 0, heightM = 0 }) => {
+        return withoutRectangle(left, { x: uM, y: vM, width: widthM, height: heightM }) ?? left
+      },
+      boardFace(board, face)
+    )
+}

@@ -1,0 +1,86 @@
+/** Overlaps of random boxes against an independent mesh kernel, manifold-3d: none missed, none invented. */
+import { beforeAll, describe, expect, it } from 'vitest'
+import type { BoxRequest } from '../../../src/contract/boxes/box-panels.ts'
+import { type BoxSolids, layOutSolids } from '../../../src/domain/box/layout/lay-out-box.ts'
+import { DesignError } from '../../../src/domain/design-error.ts'
+import { loadKernel, type Shared, sceneOf, sharedSpace } from '../../support/mesh-kernel.ts'
+import { randomBoxes } from '../../support/random-boxes.ts'
+import { tenBoxes } from '../../support/ten-boxes.ts'
+
+let kernel: Awaited<ReturnType<typeof loadKernel>>
+beforeAll(async () => {
+  kernel = await loadKernel()
+})
+
+/** A common part of facets that touch, and one that nobody can overlook [m³]. */
+const DUST_M3 = 1e-10
+const PLAIN_M3 = 2e-7
+/** Deeper than this is an overlap and no rounding [m]. */
+const DEEP_M = 2e-4
+
+const isBoardOrAir = (name: string) => /^(board|air) /.test(name)
+
+function shared(request: BoxRequest, solids: BoxSolids): readonly Shared[] {
+  const scene = sceneOf(kernel, request, solids)
+  const found = sharedSpace(scene)
+  for (const { solid } of scene) solid.delete()
+  return found
+}
+
+/** Boards are made for each other; the air of a slot is drawn as wide as its plate and so runs into its cheek. */
+const ofBoards = (found: readonly Shared[]) =>
+  found.filter(({ names, volumeM3 }) => names.every(name => name.startsWith('board ')) && volumeM3 > 2e-9)
+const ofThings = (found: readonly Shared[]) => found.filter(({ names }) => !names.every(isBoardOrAir))
+
+/** Rows that say that two things share space; a flange over the edge of the free board does not yet. */
+const negative = ({ layout }: BoxSolids) =>
+  layout.clearances.filter(({ availableM, between }) => availableM < -DEEP_M && !/flange to/.test(between))
+
+function laidOut(request: BoxRequest): BoxSolids | undefined {
+  try {
+    return layOutSolids(request).result
+  } catch (error) {
+    if (error instanceof DesignError) return undefined
+    throw error
+  }
+}
+
+describe('boxes of every shape', () => {
+  for (const [name, request] of Object.entries(tenBoxes)) {
+    it(`have no two things in one place: ${name}`, () => {
+      const solids = layOutSolids(request).result
+      const found = shared(request, solids)
+      expect(ofThings(found).filter(({ volumeM3 }) => volumeM3 > DUST_M3)).toEqual([])
+      expect(ofBoards(found)).toEqual([])
+      expect(negative(solids)).toEqual([])
+    })
+  }
+})
+
+describe('500 random boxes (seeded)', () => {
+  it('share space where the rows say so and nowhere else', { timeout: 600_000 }, () => {
+    const next = randomBoxes(2027)
+    const count = { laid: 0, overlapping: 0, clear: 0 }
+    for (let tries = 0; count.laid < 500 && tries < 2000; tries++) {
+      const request = next()
+      const solids = laidOut(request)
+      if (solids === undefined) continue
+      count.laid++
+      const found = shared(request, solids)
+      const text = JSON.stringify(request)
+      expect([text, ofBoards(found)]).toEqual([text, []])
+      const touching = ofThings(found).filter(({ volumeM3 }) => volumeM3 > DUST_M3)
+      const plain = touching.filter(({ volumeM3 }) => volumeM3 > PLAIN_M3)
+      const rows = negative(solids)
+      // A hole is no body: one that reaches over a wall or into another is said although nothing stands there yet.
+      const bodies = rows.filter(({ between }) => !/hole/.test(between))
+      if (plain.length > 0) expect([text, plain, rows.length > 0]).toEqual([text, plain, true])
+      if (bodies.length > 0) expect([text, bodies, touching.length > 0]).toEqual([text, bodies, true])
+      if (plain.length > 0) count.overlapping++
+      else count.clear++
+    }
+    expect(count.laid).toBe(500)
+    expect(count.overlapping).toBeGreaterThan(150)
+    expect(count.clear).toBeGreaterThan(150)
+  })
+})
