@@ -1,4 +1,4 @@
-/** What each wish means in figures. All figures are engineering choices of ours, from designs for ten drivers in five spaces. */
+/** What each wish means in figures. All figures are engineering choices of ours, tuned on a prototype's designs for ten invented drivers. */
 import type { DesignGoal } from '../../../contract/systems/words.ts'
 
 export interface Goal {
