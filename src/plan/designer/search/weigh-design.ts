@@ -64,7 +64,7 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
   }
 
   const vented = (netVolumeM3: number, tuningHz: number): FoundDesign<Placed> | undefined => {
-    if (goal.closedOnly && problem.kind !== 'vented') return undefined
+    if (goal.closedOnly) return undefined
     hearBox(tables, { netVolumeM3, tuningHz, leakQ }, limits, curves)
     const needed = neededArea(frequenciesHz, curves, problem.airSpeedMPerS)
     let best: FoundDesign<Placed> | undefined
