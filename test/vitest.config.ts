@@ -6,6 +6,7 @@ import { defineConfig } from 'vitest/config'
 
 const thorough = [
   'test/contract-reads.test.ts',
+  'test/contract-served.test.ts',
   'test/defaults.test.ts',
   'test/fuzz.test.ts',
   'test/client.test.ts',

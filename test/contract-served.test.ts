@@ -1,0 +1,27 @@
+/** The contract byte for byte with every example worked out by the service, and the heavy examples asked of its workers. */
+import { readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { operations } from '../src/http/operations.ts'
+import { post, testApp } from './support/call.ts'
+import { committed, contractFaults } from './support/contract-judge.ts'
+
+describe('contract', () => {
+  it('is committed as the code says', async () => {
+    const app = await testApp()
+    await app.ready()
+    const { yaml } = await app.contract()
+    const written = readFileSync(new URL('../openapi.yaml', import.meta.url), 'utf8')
+    expect(written === yaml, 'run npm run openapi').toBe(true)
+  })
+
+  for (const { path, operationId, examples, heavy = false } of operations) {
+    for (const [name, { request }] of heavy ? Object.entries(examples) : []) {
+      it(`${operationId} serves its example ${name} as the contract shows`, async () => {
+        const { status, body } = await post(path, request)
+        expect(status, JSON.stringify(body)).toBe(200)
+        expect(contractFaults(path, 200, 'application/json', body)).toEqual([])
+        expect(body).toEqual(committed.paths[path].post.responses[200].content['application/json'].examples[name].value)
+      })
+    }
+  }
+})
