@@ -13,6 +13,7 @@ import { computeTolerance } from './operations/enclosures/enclosure-tolerance.ts
 import { sizePort } from './operations/ports/port-sizing.ts'
 import { setUpSignal } from './operations/signals/signal-setup.ts'
 import { supplyCables } from './operations/supply/supply-cables.ts'
+import { supplyCircuit } from './operations/supply/supply-circuit.ts'
 import { supplyCurrent } from './operations/supply/supply-current.ts'
 import { supplyFeeder } from './operations/supply/supply-feeder.ts'
 import { supplyFuses } from './operations/supply/supply-fuses.ts'
@@ -38,6 +39,7 @@ export const operations: readonly Operation[] = [
   supplyCables,
   supplyFuses,
   supplyFeeder,
+  supplyCircuit,
   setUpSignal,
   planSystem,
   searchDesigns,

@@ -20,5 +20,23 @@ export const conductorCautions = {
       'The load is more than this cable may carry for good in its surroundings, whatever fuse stands before it. Take a larger size, a better insulation or a cooler way.',
     basis: '33 CFR 183.425(b) (read): the load is at most the allowable current',
     sources: ['33-cfr-183-425']
+  },
+  'bare-source': {
+    level: 'stop',
+    meaning:
+      'From this battery a cable runs to a load, to another battery or further than allowed before it meets a fuse: a short on it burns the car. Put a fuse at the post, at both ends of whatever joins two batteries.',
+    basis: '33 CFR 183.455(b) (read): 7 in; 450 mm in cars, common practice',
+    sources: ['33-cfr-183-455']
+  },
+  'circuit-collapse': {
+    level: 'stop',
+    meaning:
+      'In this state the sources cannot feed the amplifiers: the voltage falls until they switch off. Lower the gain, thicken or shorten the way, or add a source near the amplifiers.',
+    basis: 'no stable state of the circuit, derived'
+  },
+  'no-supply': {
+    level: 'care',
+    meaning: 'In this state nothing feeds this unit: an open relay parts it from every source.',
+    basis: 'the circuit itself, derived'
   }
 } as const satisfies CautionCatalogue

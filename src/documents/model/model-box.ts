@@ -52,7 +52,8 @@ function hardwareBodies(bodies: readonly Body[]): readonly ModelBody[] {
 /** @throws DesignError as the layout of the box */
 export function modelBox(request: BoxRequest): Outcome<BoxModel> {
   const { result, ...rest } = layOutSolids(request)
-  return { ...rest, result: { bodies: [...boardBodies(result.boards), ...hardwareBodies(result.bodies)] } }
+  // Volume and tuning, which the layout explains, are no figures of a model.
+  return { ...rest, basis: [], result: { bodies: [...boardBodies(result.boards), ...hardwareBodies(result.bodies)] } }
 }
 
 function bounds({ positions }: Mesh) {

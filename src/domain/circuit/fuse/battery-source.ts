@@ -88,7 +88,7 @@ export function fuseOhm(ratingA: number): number {
 }
 
 /** The same cold, as a fault meets it [Ω]. @check 40 A → 1.425 mΩ (a data sheet, second-hand: 1.4) */
-function coldFuseOhm(ratingA: number): number {
+export function coldFuseOhm(ratingA: number): number {
   return fuseJudgement.coldFuseV / ratingA
 }
 

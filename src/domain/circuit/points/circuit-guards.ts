@@ -1,0 +1,98 @@
+/** What guards a circuit: flows that fuses let through, faults that they must break, faults that must open them. */
+import type {
+  CircuitCableGuard,
+  CircuitFuseGuard,
+  CircuitState,
+  FarFault
+} from '../../../contract/supply/supply-circuit.ts'
+import { fuseFamilies } from '../fuse/fuse-families-iso-8820.ts'
+import { fuseJudgement } from '../fuse/fuse-judgement.ts'
+import { bareSources } from './bare-sources.ts'
+import { strongElements, weakElements } from './circuit-elements.ts'
+import type { CircuitParts } from './circuit-parts.ts'
+import { acrossV } from './circuit-states.ts'
+import { drawnA, type Element } from './element.ts'
+import { largestFlowA, type Way } from './largest-flow.ts'
+import { reached } from './reach.ts'
+import { solvePoints } from './solve-points.ts'
+
+const SHORT_OHM = 1e-6
+
+const plusPoles = ({ request }: CircuitParts) =>
+  [...request.batteries, ...(request.alternators ?? [])].map(({ plus }) => plus)
+
+function plusWays({ request }: CircuitParts): readonly (Way & { readonly id: string })[] {
+  const free = [...(request.cables ?? []), ...(request.links ?? [])]
+  return [
+    ...free.map(({ id, from, to }) => ({ id, from, to, limitA: Number.POSITIVE_INFINITY })),
+    ...(request.fuses ?? []).map(({ id, from, to, ratingA }) => ({ id, from, to, limitA: ratingA }))
+  ]
+}
+
+/** Batteries without a fuse at their end; a link has no length. */
+export function bareBatteries(parts: CircuitParts): readonly string[] {
+  const { batteries, cables = [], links = [], amplifiers } = parts.request
+  const unfused = [...cables, ...links.map(link => ({ ...link, lengthM: 0 }))]
+  const loads = amplifiers.map(({ plus }) => plus)
+  return bareSources({ sources: batteries, unfused, loads }, fuseJudgement.usualM)
+}
+
+/** Cables of the plus side; a tail before the first fuse is judged by its length alone. */
+export function cableGuards(parts: CircuitParts, states: readonly CircuitState[]): readonly CircuitCableGuard[] {
+  const ways = plusWays(parts)
+  const poles = plusPoles(parts)
+  const live = reached(poles, ways)
+  const bare = reached(
+    poles,
+    ways.filter(({ limitA }) => limitA === Number.POSITIVE_INFINITY)
+  )
+  const full = states.filter(({ level }) => level === 'full-sine').flatMap(state => state.parts)
+  return parts.cables.flatMap(({ asked: { id, from, to }, carries: { ampacityA } }) => {
+    if (!live.has(from) || bare.has(from)) return []
+    const others = ways.filter(way => way.id !== id)
+    const [fromStartA, fromEndA] = [largestFlowA(others, poles, from), largestFlowA(others, poles, to)]
+    const currents = full.filter(part => part.id === id).map(({ currentA }) => Math.abs(currentA))
+    return [
+      {
+        id,
+        ...(ampacityA === undefined ? {} : { ampacityA }),
+        ...(currents.length === 0 ? {} : { loadA: Math.max(...currents) }),
+        ...(Number.isFinite(fromStartA) ? { fromStartA } : {}),
+        ...(Number.isFinite(fromEndA) ? { fromEndA } : {}),
+        guarded: Math.max(fromStartA, fromEndA) <= (ampacityA ?? 0) * (1 + 1e-12)
+      }
+    ]
+  })
+}
+
+function shortedA(elements: readonly Element[], from: string, to: string, reference: string, id: string): number {
+  const fault: Element = { id: '', from, to, law: { kind: 'conductor', ohm: SHORT_OHM } }
+  const fuse = elements.find(element => element.id === id)
+  const voltages = solvePoints([...elements, fault], reference)
+  const voltageV = fuse && voltages && acrossV(voltages, fuse)
+  return fuse === undefined || voltageV === undefined ? 0 : Math.abs(drawnA(fuse.law, voltageV))
+}
+
+/** The largest current is that to the nearest battery's own post: through the body it would look smaller. */
+export function fuseGuards(parts: CircuitParts, reference: string): readonly CircuitFuseGuard[] {
+  const elements = strongElements(parts)
+  return parts.fuses.map(({ asked: { id, from, to, type, breakingA } }) => {
+    const currents = parts.batteries.flatMap(({ asked: { minus } }) =>
+      [from, to].filter(end => end !== minus).map(end => shortedA(elements, end, minus, reference, id))
+    )
+    const known = breakingA ?? fuseFamilies.find(family => family.type === type)?.breakingA
+    return { id, prospectiveA: Math.max(0, ...currents), ...(known === undefined ? {} : { breakingA: known }) }
+  })
+}
+
+export function farFaults(parts: CircuitParts, reference: string): readonly FarFault[] {
+  const elements = weakElements(parts)
+  return parts.request.amplifiers.map(({ id, plus, minus }) => {
+    const driven = parts.fuses.map(({ asked }) => {
+      const currentA = shortedA(elements, plus, minus, reference, asked.id)
+      return { fuse: asked.id, currentA, multiple: currentA / asked.ratingA }
+    })
+    const hardest = driven.toSorted((one, other) => other.multiple - one.multiple)[0]
+    return { amplifier: id, ...(hardest ?? { currentA: 0, multiple: 0 }) }
+  })
+}

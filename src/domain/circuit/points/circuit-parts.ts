@@ -1,0 +1,107 @@
+/** The parts of a request with their defaults settled, before any state is chosen. */
+import type {
+  CircuitBattery,
+  CircuitCable,
+  CircuitFuse,
+  CircuitRequest
+} from '../../../contract/supply/supply-circuit.ts'
+import type { Assumptions } from '../../assume.ts'
+import { present } from '../../present.ts'
+import { twelves } from '../../twelves.ts'
+import { type Ampacity, ampacity } from '../cable/ampacity.ts'
+import { type CableSize, cableSize } from '../cable/cable-size.ts'
+import { type ConductorLaw, conductorLaw } from '../cable/conductor-resistance.ts'
+import { batteryOhm, fuseOhm, openCircuit, strongestSource } from '../fuse/battery-source.ts'
+import { surroundings } from '../fuse/protected-cable.ts'
+import { type AmplifierDraw, amplifierDraw } from '../load/amplifier-draw.ts'
+import { supplyJudgement } from '../source/supply-judgement.ts'
+import { circuitJudgement } from './circuit-judgement.ts'
+
+export interface CablePart {
+  readonly asked: CircuitCable
+  readonly size: CableSize
+  readonly law: ConductorLaw
+  readonly carries: Ampacity
+  readonly jointsOhm: number
+}
+
+export interface BatteryPart {
+  readonly asked: CircuitBattery
+  readonly restV: number
+  /** Weak end, or as given [Ω]. */
+  readonly ohm: number
+  readonly takingOhm: number
+  readonly strong: { readonly emfV: number; readonly ohm: number; readonly stated: boolean }
+}
+
+export interface CircuitParts {
+  readonly request: CircuitRequest
+  readonly batteries: readonly BatteryPart[]
+  readonly cables: readonly CablePart[]
+  readonly fuses: readonly { readonly asked: CircuitFuse; readonly ohm: number }[]
+  readonly slopesOhm: readonly number[]
+  readonly draws: readonly AmplifierDraw[]
+  readonly dropOutsV: readonly number[]
+  readonly conductorC: number
+}
+
+function resolveCable(asked: CircuitCable, assumed: Assumptions, at: string): CablePart {
+  const { joints, jointOhm } = circuitJudgement
+  const size = cableSize(asked.designation, asked.gaugeSystem, `${at}designation`)
+  const { conductor, metricResistance, resistivityOhmM, temperatureCoefficientPerK, strandingFactor } = asked
+  const metal = { conductor, metricResistance, resistivityOhmM, temperatureCoefficientPerK, strandingFactor }
+  const law = conductorLaw(present(metal), assumed, at)
+  const count = assumed.or(asked.joints, `${at}joints`, joints.value, joints.why)
+  return {
+    asked,
+    size,
+    law,
+    carries: ampacity(size, law.material, surroundings(asked, assumed, at), at),
+    jointsOhm: count * assumed.or(asked.jointOhm, `${at}jointOhm`, jointOhm.value, jointOhm.why)
+  }
+}
+
+function resolveBattery(asked: CircuitBattery, systemVoltageV: number, assumed: Assumptions, at: string): BatteryPart {
+  // the room of fuses knows one source and names it so; here it has a place in a list
+  const here: Assumptions = {
+    list: assumed.list,
+    or: (given, field, value, why) => assumed.or(given, field.replace('source.', at), value, why)
+  }
+  const { openCircuitV, loopOhm, stated } = strongestSource(asked, systemVoltageV, 0, here)
+  const { value, why } = circuitJudgement.chargingOhmPer12V
+  return {
+    asked,
+    restV: openCircuit(asked, systemVoltageV, assumed, at),
+    ohm: batteryOhm(asked, systemVoltageV, assumed, at),
+    takingOhm: assumed.or(asked.chargingOhm, `${at}chargingOhm`, value * twelves(systemVoltageV), why),
+    strong: { emfV: openCircuitV, ohm: loopOhm, stated }
+  }
+}
+
+/** @throws DesignError of a cable, a battery or an amplifier */
+export function circuitParts(request: CircuitRequest, assumed: Assumptions): CircuitParts {
+  const { systemVoltageV, amplifiers } = request
+  const { slopeOhm, conductorTemperatureC: temperature } = circuitJudgement
+  const { dropOutV } = supplyJudgement
+  return {
+    request,
+    batteries: request.batteries.map((asked, index) =>
+      resolveBattery(asked, systemVoltageV, assumed, `batteries[${index}].`)
+    ),
+    cables: (request.cables ?? []).map((asked, index) => resolveCable(asked, assumed, `cables[${index}].`)),
+    fuses: (request.fuses ?? []).map(asked => ({ asked, ohm: asked.resistanceOhm ?? fuseOhm(asked.ratingA) })),
+    slopesOhm: (request.alternators ?? []).map((asked, index) =>
+      assumed.or(asked.slopeOhm, `alternators[${index}].slopeOhm`, slopeOhm.value, slopeOhm.why)
+    ),
+    draws: amplifiers.map((asked, index) => amplifierDraw(asked, systemVoltageV, assumed, `amplifiers[${index}].`)),
+    dropOutsV: amplifiers.map((asked, index) =>
+      assumed.or(
+        asked.dropOutV,
+        `amplifiers[${index}].dropOutV`,
+        dropOutV.value * twelves(systemVoltageV),
+        dropOutV.why
+      )
+    ),
+    conductorC: assumed.or(request.conductorTemperatureC, 'conductorTemperatureC', temperature.value, temperature.why)
+  }
+}

@@ -1,0 +1,32 @@
+/** A whole circuit: solved at every level, and judged. */
+import type { Circuit, CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
+import { assumptions } from '../../assume.ts'
+import type { Outcome } from '../../outcome.ts'
+import { circuitCautions } from './circuit-cautions.ts'
+import { bareBatteries, cableGuards, farFaults, fuseGuards } from './circuit-guards.ts'
+import { circuitParts } from './circuit-parts.ts'
+import { requireCircuit } from './circuit-refusals.ts'
+import { circuitStates } from './circuit-states.ts'
+
+/** @throws DesignError of a graph that is no circuit, of a cable, a battery or an amplifier */
+export function computeCircuit(request: CircuitRequest): Outcome<Circuit> {
+  requireCircuit(request)
+  const assumed = assumptions()
+  const parts = circuitParts(request, assumed)
+  const reference = request.batteries[0]?.minus ?? ''
+  const states = circuitStates(parts, reference)
+  const result: Circuit = {
+    states,
+    bareSources: bareBatteries(parts),
+    cables: cableGuards(parts, states),
+    fuses: fuseGuards(parts, reference),
+    farFaults: farFaults(parts, reference)
+  }
+  return {
+    result,
+    cautions: circuitCautions(result, parts),
+    assumed: assumed.list,
+    sources: ['kirchhoff-networks', '33-cfr-183-425', '33-cfr-183-455', 'class-efficiency', 'cold-cranking'],
+    basis: []
+  }
+}
