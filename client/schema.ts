@@ -590,6 +590,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/supply/circuit": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * A whole circuit between named points, solved and judged
+         * @description Batteries, alternators, cables, fuses, other conductors and amplifiers between named points, the return path included. Voltages and currents from silence to full sine, engine idling, driving and off; what fuses let through from either end of each cable, what they must break, whether a short at each amplifier opens one.
+         */
+        post: operations["computeCircuit"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/supply/current": {
         parameters: {
             query?: never;
@@ -992,7 +1012,7 @@ export interface components {
              * @description Which calculation
              * @enum {string}
              */
-            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "sizePort" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "drawBox" | "modelBox" | "wireCoils" | "matchAmplifier" | "computeCurrent" | "chooseCable" | "rateFuse" | "computeFeeder" | "setUpSignal" | "planSystem" | "searchDesigns";
+            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "sizePort" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "drawBox" | "modelBox" | "wireCoils" | "matchAmplifier" | "computeCurrent" | "chooseCable" | "rateFuse" | "computeFeeder" | "computeCircuit" | "setUpSignal" | "planSystem" | "searchDesigns";
             /** @description Body of the call, as the operation takes it */
             request: {
                 [key: string]: unknown;
@@ -1543,7 +1563,7 @@ export interface components {
             /** @description What to do */
             actions: string[];
             /** @description Cautions whose place is this step */
-            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "rating-kind-unknown" | "amplifier-voltage-class" | "amplifier-voltage-unknown" | "unlike-batteries-parallel" | "power-bounded" | "bridged-minimum-low" | "ratings-contradict" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found")[];
+            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "rating-kind-unknown" | "amplifier-voltage-class" | "amplifier-voltage-unknown" | "unlike-batteries-parallel" | "power-bounded" | "bridged-minimum-low" | "ratings-contradict" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "bare-source" | "circuit-collapse" | "no-supply" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found")[];
             /** @description What to check before going on */
             checks: string[];
             /** @description Waiting before a step that needs this one [min] */
@@ -1846,7 +1866,7 @@ export interface components {
              * @description Code of the caution; /v1/cautions documents each
              * @enum {string}
              */
-            code: "cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "rating-kind-unknown" | "amplifier-voltage-class" | "amplifier-voltage-unknown" | "unlike-batteries-parallel" | "power-bounded" | "bridged-minimum-low" | "ratings-contradict" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found";
+            code: "cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "rating-kind-unknown" | "amplifier-voltage-class" | "amplifier-voltage-unknown" | "unlike-batteries-parallel" | "power-bounded" | "bridged-minimum-low" | "ratings-contradict" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "bare-source" | "circuit-collapse" | "no-supply" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found";
             /** @description The figures that triggered it; each name ends in its unit */
             figures?: {
                 [key: string]: number;
@@ -2020,6 +2040,280 @@ export interface components {
             type: "F" | "C" | "E" | "SF30" | "SF51" | "single-bolt";
             /** @description Rated voltage to ask for, at least the system’s class [V] */
             voltageV: number;
+        };
+        /** @description The vehicle’s own load, or another with a steady current. */
+        CircuitAccessory: {
+            /** @description While the engine runs [A] */
+            currentA: number;
+            /** @description Name of this part, once in the circuit */
+            id: string;
+            /** @description Point of its minus pole */
+            minus: string;
+            /** @description While it stands; else nothing [A] */
+            parkedA?: number;
+            /** @description Point of its plus pole */
+            plus: string;
+        };
+        /** @description An alternator with its regulator, or a charger that runs with the engine. */
+        CircuitAlternator: {
+            /** @description Most it gives when driving, hot [A] */
+            drivingA: number;
+            /** @description Name of this part, once in the circuit */
+            id: string;
+            /** @description Most it gives at idle, hot [A] */
+            idleA: number;
+            /** @description Point of its minus pole */
+            minus: string;
+            /** @description Point of its plus pole */
+            plus: string;
+            /** @description Voltage it holds [V] */
+            setV: number;
+            /** @description Fall of its voltage with its current [Ω] */
+            slopeOhm?: number;
+        };
+        /** @description An amplifier between two points. */
+        CircuitAmplifier: {
+            /**
+             * @description Class of the output stage; sets efficiency and partial-load law
+             * @enum {string}
+             */
+            class?: "A" | "AB" | "B" | "D" | "G" | "H";
+            /** @description Voltage at which its converter stops [V] */
+            dropOutV?: number;
+            /** @description Output over input at rated output, from the data sheet; beats the class [1] */
+            efficiency?: number;
+            /** @description Name of this part, once in the circuit */
+            id: string;
+            /** @description Input current at rated output, from the data sheet; beats the class [A] */
+            inputCurrentA?: number;
+            /** @description Supply voltage of that input current; else ratedVoltageV [V] */
+            inputVoltageV?: number;
+            /** @description Load wired to it: one of the ratings, or above one, whose draw then bounds it [Ω] */
+            loadOhm?: number;
+            /** @description Point of its minus pole */
+            minus: string;
+            /** @description Name for the answer */
+            name?: string;
+            /** @description Ratings of the fuses on the amplifier */
+            onboardFusesA?: number[];
+            /** @description Point of its plus pole */
+            plus: string;
+            /** @description Continuous RMS output of all driven channels into the wired load; or give ratings and loadOhm [W] */
+            powerW?: number;
+            /** @description Draw at silence, switched on [W] */
+            quiescentW?: number;
+            /**
+             * @description What the power stands for; peak figures are refused
+             * @enum {string}
+             */
+            ratedAs?: "continuous" | "peak" | "unknown";
+            /** @description Supply voltage of the power rating [V] */
+            ratedVoltageV?: number;
+            /** @description Published outputs by load */
+            ratings?: components["schemas"]["AmplifierLoadRating"][];
+            /**
+             * @description Whether the output holds when the supply falls
+             * @enum {string}
+             */
+            regulation?: "regulated" | "unregulated";
+            /** @description Draw when switched off [A] */
+            standbyA?: number;
+        };
+        /** @description A battery; what is left out is taken from its safe end. */
+        CircuitBattery: {
+            /** @description Capacity of the bank at 20 h [A·h] */
+            capacityAh?: number;
+            /** @description Its resistance while it takes current [Ω] */
+            chargingOhm?: number;
+            /**
+             * @description Kind of battery; with capacityAh in place of the cold cranking current
+             * @enum {string}
+             */
+            chemistry?: "flooded" | "agm" | "gel" | "lithium";
+            /** @description Cold cranking current, from which both ends of the resistance follow [A] */
+            coldCrankingA?: number;
+            /** @description Name of this part, once in the circuit */
+            id: string;
+            /** @description Point of its minus pole */
+            minus: string;
+            /** @description Open-circuit voltage of the battery [V] */
+            openCircuitV?: number;
+            /** @description Point of its plus pole */
+            plus: string;
+            /** @description Internal resistance of the battery [Ω] */
+            resistanceOhm?: number;
+        };
+        /** @description One cable; runs side by side are cables side by side. */
+        CircuitCable: {
+            /** @description Hottest surroundings along the run [°C] */
+            ambientC?: number;
+            /** @description Current-carrying power conductors in the same loom, this one included */
+            bundledConductors?: number;
+            /**
+             * @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium
+             * @enum {string}
+             */
+            conductor?: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+            /** @description Size with its series: "4 AWG", "SAE 4", "25 mm2"; the bare number where gaugeSystem says the series */
+            designation: string;
+            /** @description Point it starts at */
+            from: string;
+            /**
+             * @description Series of the size; AWG, SAE and mm² are different sizes
+             * @enum {string}
+             */
+            gaugeSystem?: "awg" | "sae" | "mm2";
+            /** @description Name of this part, once in the circuit */
+            id: string;
+            /** @description Temperature class printed on the insulation [°C] */
+            insulationC?: number;
+            /** @description One of them [Ω] */
+            jointOhm?: number;
+            /** @description Lugs and contacts on it */
+            joints?: number;
+            /** @description Conductor length [m] */
+            lengthM: number;
+            /**
+             * @description Where a metric copper size takes its resistance from
+             * @enum {string}
+             */
+            metricResistance?: "iec-60228-class-5" | "iso-6722-1" | "nominal-area";
+            /** @description Resistivity at 20 °C in place of the metal’s; metric sizes then use their nominal area [Ω·m] */
+            resistivityOhmM?: number;
+            /** @description Spaces the run passes; the hottest gives the ambient when ambientC is left out */
+            spaces?: ("engine-bay" | "cabin" | "boot")[];
+            /** @description Resistance of the stranded over the solid conductor [1] */
+            strandingFactor?: number;
+            /** @description Temperature coefficient at 20 °C in place of the metal’s [1/K] */
+            temperatureCoefficientPerK?: number;
+            /** @description Point it ends at */
+            to: string;
+        };
+        /** @description What can flow in a cable of the plus side for good. */
+        CircuitCableGuard: {
+            /** @description What it carries in its surroundings [A] */
+            ampacityA?: number;
+            /** @description The same from its second point [A] */
+            fromEndA?: number;
+            /** @description Into a fault, from its first point, every fuse whole; absent without limit [A] */
+            fromStartA?: number;
+            /** @description Neither of them above its ampacity */
+            guarded: boolean;
+            /** @description Its name */
+            id: string;
+            /** @description Most that flows at full sine [A] */
+            loadA?: number;
+        };
+        /** @description A fuse between two points; it belongs to no cable. */
+        CircuitFuse: {
+            /** @description What its maker says it breaks [A] */
+            breakingA?: number;
+            /** @description Point it starts at */
+            from: string;
+            /** @description Name of this part, once in the circuit */
+            id: string;
+            /** @description Voltage its maker rates it for [V] */
+            ratedVoltageV?: number;
+            /** @description Rating [A] */
+            ratingA: number;
+            /** @description Its resistance; else 0.09 V over its rating [Ω] */
+            resistanceOhm?: number;
+            /** @description Point it ends at */
+            to: string;
+            /**
+             * @description Family; gives its breaking capacity
+             * @enum {string}
+             */
+            type?: "F" | "C" | "E" | "SF30" | "SF51" | "single-bolt";
+        };
+        /** @description What a fuse has to break. */
+        CircuitFuseGuard: {
+            /** @description What it breaks, where known [A] */
+            breakingA?: number;
+            /** @description Its name */
+            id: string;
+            /** @description Dead short behind it, strong batteries, cold fuses [A] */
+            prospectiveA: number;
+        };
+        /** @description Anything else that conducts: body, engine strap, relay, battery sensor, a cable of the vehicle. Never judged. */
+        CircuitLink: {
+            /** @description Point it starts at */
+            from: string;
+            /** @description Name of this part, once in the circuit */
+            id: string;
+            /** @description A relay that opens while the engine stands */
+            opensWithoutEngine?: boolean;
+            /** @description Its resistance [Ω] */
+            resistanceOhm: number;
+            /** @description Point it ends at */
+            to: string;
+        };
+        /** @description A circuit; the minus pole of the first battery is 0 V. */
+        CircuitRequest: {
+            /** @description Other loads */
+            accessories?: components["schemas"]["CircuitAccessory"][];
+            /** @description Alternators and chargers */
+            alternators?: components["schemas"]["CircuitAlternator"][];
+            /** @description Amplifiers */
+            amplifiers: components["schemas"]["CircuitAmplifier"][];
+            /** @description Batteries */
+            batteries: components["schemas"]["CircuitBattery"][];
+            /** @description Cables */
+            cables?: components["schemas"]["CircuitCable"][];
+            /** @description Of the cables while the voltages are read [°C] */
+            conductorTemperatureC?: number;
+            /** @description Fuses */
+            fuses?: components["schemas"]["CircuitFuse"][];
+            /** @description Other conductors */
+            links?: components["schemas"]["CircuitLink"][];
+            starter?: components["schemas"]["CircuitStarter"];
+            /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
+            systemVoltageV: number;
+        };
+        /** @description The circuit solved and judged. */
+        CircuitResult: {
+            /** @description Batteries without a fuse at their end */
+            bareSources: string[];
+            /** @description Cables of the plus side */
+            cables: components["schemas"]["CircuitCableGuard"][];
+            /** @description Faults at the amplifiers */
+            farFaults: components["schemas"]["FarFault"][];
+            /** @description Fuses */
+            fuses: components["schemas"]["CircuitFuseGuard"][];
+            /** @description From silence upwards */
+            states: components["schemas"]["CircuitState"][];
+        };
+        /** @description The starter; with it a cold start is worked out. */
+        CircuitStarter: {
+            /** @description Point of its minus pole */
+            minus: string;
+            /** @description Point of its plus pole */
+            plus: string;
+            /** @description Its resistance while it turns the cold engine [Ω] */
+            resistanceOhm: number;
+        };
+        /** @description The circuit at one level of the music and the engine. */
+        CircuitState: {
+            /**
+             * @description What the engine does
+             * @enum {string}
+             */
+            engine: "idling" | "driving" | "cranking" | "off";
+            /**
+             * @description Level of the music
+             * @enum {string}
+             */
+            level: "silence" | "average" | "heavy" | "full-sine" | "cold-start";
+            /** @description Every part with a supply */
+            parts: components["schemas"]["PartCurrent"][];
+            /** @description Every point with a supply; empty where it does not stand */
+            points: components["schemas"]["PointVoltage"][];
+            /** @description Whether there is a steady state at all */
+            stands: boolean;
+            /** @description Where it does not stand: share of the regulated power that would [1] */
+            sustainableShare?: number;
+            /** @description Amplifiers and accessories that nothing feeds */
+            withoutSupply: string[];
         };
         /** @description A distance that was checked. */
         Clearance: {
@@ -2221,7 +2515,7 @@ export interface components {
         /** @description One step of switching on for the first time. */
         CommissioningStep: {
             /** @description Cautions that belong to the step */
-            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "rating-kind-unknown" | "amplifier-voltage-class" | "amplifier-voltage-unknown" | "unlike-batteries-parallel" | "power-bounded" | "bridged-minimum-low" | "ratings-contradict" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found")[];
+            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "rating-kind-unknown" | "amplifier-voltage-class" | "amplifier-voltage-unknown" | "unlike-batteries-parallel" | "power-bounded" | "bridged-minimum-low" | "ratings-contradict" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "bare-source" | "circuit-collapse" | "no-supply" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found")[];
             /** @description Name of the step */
             id: string;
             /** @description What must be seen before the next step */
@@ -2297,6 +2591,18 @@ export interface components {
             request?: components["schemas"]["DriverParametersRequest"];
             /** @description Always /v1/drivers/parameters */
             resource: string;
+        };
+        /** @description Result with its cautions, assumed defaults and sources. */
+        ComputeCircuitAnswer: {
+            /** @description Every default that was used */
+            assumed: components["schemas"]["Assumed"][];
+            /** @description With `?basis=true`: how each figure was reached */
+            basis?: components["schemas"]["Basis"][];
+            /** @description Doubts and dangers, the gravest first */
+            cautions: components["schemas"]["Caution"][];
+            result: components["schemas"]["CircuitResult"];
+            /** @description What the figures rest on; see /v1/reference/sources */
+            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         ComputeCurrentAnswer: {
@@ -3151,6 +3457,17 @@ export interface components {
             wantedHz: number;
             /** @description Free width [mm] */
             widthMm: number;
+        };
+        /** @description A dead short at the terminals of an amplifier, weak batteries, warm cables. */
+        FarFault: {
+            /** @description Name of the amplifier */
+            amplifier: string;
+            /** @description Through it [A] */
+            currentA: number;
+            /** @description The fuse that is driven hardest; absent without one */
+            fuse?: string;
+            /** @description Current over its rating [1] */
+            multiple: number;
         };
         /** @description An amplifier on the feeder: inputPowerW, or currentA, or power with class, efficiency or input current. */
         FeederAmplifier: {
@@ -4506,6 +4823,15 @@ export interface components {
             sdCm2: components["schemas"]["ParameterOrigin"];
             vasL: components["schemas"]["ParameterOrigin"];
         };
+        /** @description A part of the circuit. */
+        PartCurrent: {
+            /** @description Through it that way; of a battery or alternator what it gives [A] */
+            currentA: number;
+            /** @description Its name */
+            id: string;
+            /** @description From its first point, or plus, to its second [V] */
+            voltageV: number;
+        };
         /** @description A named part of the enclosure with its curve. */
         PartCurve: {
             /** @description Ports: air speed, peak */
@@ -5025,6 +5351,13 @@ export interface components {
             returnLengthM: number;
             /** @description Equal cables side by side, each with a fuse of its own */
             runs: number;
+        };
+        /** @description A point of the circuit. */
+        PointVoltage: {
+            /** @description Its name */
+            point: string;
+            /** @description Against the minus pole of the first battery [V] */
+            voltageV: number;
         };
         /** @description Equal ports of one chamber. */
         Port: {
@@ -6203,7 +6536,7 @@ export interface components {
         /** @description One step of the first switching-on. */
         SignalStep: {
             /** @description What to mind; /v1/cautions documents each */
-            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "rating-kind-unknown" | "amplifier-voltage-class" | "amplifier-voltage-unknown" | "unlike-batteries-parallel" | "power-bounded" | "bridged-minimum-low" | "ratings-contradict" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found")[];
+            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "rating-kind-unknown" | "amplifier-voltage-class" | "amplifier-voltage-unknown" | "unlike-batteries-parallel" | "power-bounded" | "bridged-minimum-low" | "ratings-contradict" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "bare-source" | "circuit-collapse" | "no-supply" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found")[];
             /**
              * @description Which step
              * @enum {string}
@@ -10375,6 +10708,116 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ChooseCableAnswer"];
+                };
+            };
+            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unauthorised`: API key missing or unknown */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-acceptable`: No such format */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `body-too-large`: Body too large */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `unsupported-media-type`: Unsupported media type */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `too-many-requests`: Too many requests */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `internal`: Internal error */
+            500: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
+            503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    computeCircuit: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: "true" | "false";
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: "six" | "full";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CircuitRequest"];
+            };
+        };
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ComputeCircuitAnswer"];
                 };
             };
             /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */

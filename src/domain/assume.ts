@@ -37,3 +37,14 @@ export function assumptions(): Assumptions {
     }
   }
 }
+
+/** The same list under other names: a room that knows one source does not know its place in the caller's list. */
+export function assumptionsUnder(assumed: Assumptions, name: (field: string) => string): Assumptions {
+  return {
+    list: assumed.list,
+    or: (given, field, value, why) => assumed.or(given, name(field), value, why),
+    take: (given, field, record) => assumed.take(given, name(field), record),
+    work: (given, field, value, rule) => assumed.work(given, name(field), value, rule),
+    note: (field, value, rule) => assumed.note(name(field), value, rule)
+  }
+}

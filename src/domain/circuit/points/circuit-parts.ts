@@ -5,7 +5,7 @@ import type {
   CircuitFuse,
   CircuitRequest
 } from '../../../contract/supply/supply-circuit.ts'
-import type { Assumptions } from '../../assume.ts'
+import { type Assumptions, assumptionsUnder } from '../../assume.ts'
 import { present } from '../../present.ts'
 import { twelves } from '../../twelves.ts'
 import { type Ampacity, ampacity } from '../cable/ampacity.ts'
@@ -62,11 +62,7 @@ function resolveCable(asked: CircuitCable, assumed: Assumptions, at: string): Ca
 }
 
 function resolveBattery(asked: CircuitBattery, systemVoltageV: number, assumed: Assumptions, at: string): BatteryPart {
-  // the room of fuses knows one source and names it so; here it has a place in a list
-  const here: Assumptions = {
-    list: assumed.list,
-    or: (given, field, value, why) => assumed.or(given, field.replace('source.', at), value, why)
-  }
+  const here = assumptionsUnder(assumed, field => field.replace('source.', at))
   const { openCircuitV, loopOhm, stated } = strongestSource(asked, systemVoltageV, 0, here)
   const { value, why } = circuitJudgement.chargingOhmPer12V
   return {
