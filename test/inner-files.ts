@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 
 const root = new URL('..', import.meta.url)
 const service =
-  /from '[^']*(support\/(call|service|contract-judge|printed-sheets)\.ts|src\/(app|http\/(operations|serving|work|wire\/operation))\.ts)'/
+  /from '[^']*(support\/(call|service|contract-judge|printed-sheets)|src\/(app|http\/operations|http\/operations\/systems\/(plans|design-search)))\.ts'/
 
 const testsUnder = (room: string) =>
   readdirSync(new URL(`test/${room}/`, root), { recursive: true, encoding: 'utf8' })
