@@ -52,6 +52,8 @@ export async function bench(): Promise<Bench> {
     planted = text === '' ? undefined : { file: source, text }
     vitest.invalidateFile(source)
     const chosen = tests.flatMap(test => specifications.get(test) ?? []) as TestSpecification[]
+    // What an earlier run said of a file that this one does not reach would be taken for its own.
+    vitest.state.filesMap.clear()
     const ran = await vitest.runTestSpecifications(chosen)
     planted = undefined
     // Without this every later run would still see the fault.
