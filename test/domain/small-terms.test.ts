@@ -6,6 +6,7 @@ import { assumptions } from '../../src/domain/assume.ts'
 import { layOutBox } from '../../src/domain/box/layout/lay-out-box.ts'
 import { standingWaveCautions, standingWaves } from '../../src/domain/box/stiffness/standing-waves.ts'
 import { chooseCable } from '../../src/domain/circuit/choice/choose-cable.ts'
+import { rateFuse } from '../../src/domain/circuit/fuse/rate-fuse.ts'
 import { chargingBalance } from '../../src/domain/circuit/source/charging-balance.ts'
 import { completeDriverParameters } from '../../src/domain/driver/complete-driver-parameters.ts'
 import { ebpReason } from '../../src/domain/enclosure/sizing/suitability.ts'
@@ -132,5 +133,52 @@ describe('a passive radiator in place of a port', () => {
     }).result
     const radiator = waysOut.find(({ change }) => change === 'passive-radiator')
     expect(radiator?.radiatorAreaM2).toBeCloseTo(2 * 0.049, 9)
+  })
+})
+
+describe('a box in its boot', () => {
+  const plate = { thicknessM: 0.018, netVolumeM3: 0.045 } as const
+
+  it('that grows deep stops short of a seat leaning by 25°: depth and height·tan 25° within 600 mm (arithmetic)', () => {
+    const limits = { widthM: 0.46, heightM: 0.5, depthM: 0.6, seatSlopeDeg: 25 }
+    for (const strategy of ['shallowest', 'lowest', 'narrowest', 'balanced'] as const) {
+      const { depthM, heightM } = layOutBox({ ...plate, strategy, limits }).result.outer
+      expect(depthM + heightM * Math.tan((25 * Math.PI) / 180), strategy).toBeLessThanOrEqual(0.6 + 1e-9)
+    }
+  })
+
+  it('leaves its covering and its play on both sides: 500 mm less twice 5 and 10 mm', () => {
+    const limits = { widthM: 0.5, heightM: 0.4, depthM: 0.6, coveringM: 0.005, clearanceM: 0.01 }
+    const { outer } = layOutBox({ ...plate, strategy: 'shallowest', limits }).result
+    expect(outer.widthM).toBeLessThanOrEqual(0.47 + 1e-9)
+    expect(outer.heightM).toBeLessThanOrEqual(0.37 + 1e-9)
+  })
+})
+
+describe('a cable of which little is said', () => {
+  it('is taken to cross a bay of 70 °C: class 105 °C keeps √(35/75) of 160 A, 109.3 A (33 CFR 183.425 at 30 °C)', () => {
+    const { cables } = rateFuse({
+      currentA: 40,
+      systemVoltageV: 12,
+      cable: { designation: '4 AWG', insulationC: 105 }
+    }).result
+    expect(cables[0]?.ampacityA).toBeCloseTo(160 * Math.sqrt(35 / 75), 6)
+  })
+
+  it('is of 80 °C plastic: 75 of 80 °C insulation by the table carry the less', () => {
+    const rated = (insulationC?: number) =>
+      rateFuse({
+        currentA: 20,
+        systemVoltageV: 12,
+        cable: { designation: '4 AWG', ambientC: 30, ...(insulationC === undefined ? {} : { insulationC }) }
+      }).result.cables[0]?.ampacityA
+    expect(rated()).toBe(rated(80))
+    expect(rated()).toBeLessThan(rated(105) ?? 0)
+  })
+
+  it('that is too thin is replaced by one that carries the load itself: 50 A are too much for the 49.2 A of 6 AWG', () => {
+    const hot = { designation: '10 AWG', insulationC: 105, ambientC: 70, bundledConductors: 4 }
+    const ask = () => rateFuse({ currentA: 50, heavyCurrentA: 40, systemVoltageV: 12, policy: 'cfr-150', cable: hot })
+    expect(ask).toThrow(/use 4 AWG, which carries 65\.6 A/)
   })
 })
