@@ -5054,6 +5054,11 @@ export interface components {
             /** @description Highest peak air speed in the port; 17, 25 and 34 are tried in turn when absent [m/s] */
             airSpeedMPerS?: number;
             /**
+             * @description Wish in plain words; volume, tuning and port are then searched for it: `everyday` even bass from 25 to 63 Hz in a box worth its room, `low` the most that 20 to 31.5 Hz can give, `loud` the most from 25 to 63 Hz, `tight` a closed box that starts and stops quickly, `small` the least room for at most 6 dB less than the loudest. Without it the textbook alignments are tried in turn
+             * @enum {string}
+             */
+            goal?: "everyday" | "low" | "loud" | "tight" | "small";
+            /**
              * @description `closed` is tighter and smaller, `vented` louder and reaches lower
              * @enum {string}
              */

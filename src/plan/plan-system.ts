@@ -80,7 +80,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const { finish } = resolved
   const { joined, ...load } = planLoad(resolved)
   const driver = planDrivers(resolved, joined)
-  const { tried, chosen, fits, misfit, ...enclosure } = planEnclosure(resolved, driver, joined)
+  const { tried, chosen, fits, misfit, goalMissed, ...enclosure } = planEnclosure(resolved, driver, joined)
   const { runs, ...supply } = planSupply(resolved, joined)
   const signal = planSignal(resolved, joined, enclosure.response)
   const wires = joined === undefined ? load : { ...load, joined }
@@ -89,7 +89,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const parts: PlanParts = { ...load, driver, ...enclosure, sheets, ...supply, signal }
   const voltages = planVoltageCautions(resolved, supply.current)
   const work = [...voltages, ...(build.facts === undefined ? [] : buildCautions(build.facts))]
-  const unkept = notAsAsked(request.enclosure, { chosen, ...enclosure })
+  const unkept = notAsAsked(request.enclosure, { chosen, ...enclosure, ...present({ goalMissed }) })
   const filtered = joined === undefined ? [] : closedHighPass(enclosure.response, joined)
   const cable = supply.cable.done ? supply.cable.outcome.result : undefined
   const capacitor = supply.current.done ? supply.current.outcome.result.capacitor : undefined

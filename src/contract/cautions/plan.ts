@@ -5,7 +5,7 @@ export const wholePlanCautions = {
   'not-as-asked': {
     level: 'care',
     meaning:
-      'Something that was asked for by kind, volume, tuning or Qtc is not what is built; the message names both figures. Ask for what fits, or give more room.',
+      'Something that was asked for by wish, kind, volume, tuning or Qtc is not what is built; the message names both figures where there are figures. Ask for what fits, or give more room.',
     basis: 'the request beside the plan; differences up to 1 % (Qtc 2 %) are the step of the saw'
   },
   'closed-box-high-pass': {

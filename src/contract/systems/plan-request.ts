@@ -30,7 +30,7 @@ import {
   SecondBatteryRequest,
   SupplyAmplifier
 } from '../supply/supply-current.ts'
-import { plannedKinds, plannedShapes } from './words.ts'
+import { designGoals, plannedKinds, plannedShapes } from './words.ts'
 
 const {
   count: _count,
@@ -78,6 +78,12 @@ const Enclosure = component(
   'What the box should be; whatever is absent is chosen by driver and space.',
   {
     kind: Type.Optional(choice('`closed` is tighter and smaller, `vented` louder and reaches lower', plannedKinds)),
+    goal: Type.Optional(
+      choice(
+        'Wish in plain words; volume, tuning and port are then searched for it: `everyday` even bass from 25 to 63 Hz in a box worth its room, `low` the most that 20 to 31.5 Hz can give, `loud` the most from 25 to 63 Hz, `tight` a closed box that starts and stops quickly, `small` the least room for at most 6 dB less than the loudest. Without it the textbook alignments are tried in turn',
+        designGoals
+      )
+    ),
     qtc: Type.Optional(quantity('1', 'Total Q wanted of a closed box', { from: 0.3, to: 2 })),
     netVolumeL: Type.Optional(quantity('L', 'Net volume wanted', { from: 1, to: 1000 })),
     tuningHz: Type.Optional(quantity('Hz', 'Tuning wanted of a vented box', { from: 15, to: 100 })),

@@ -33,6 +33,9 @@ export type DesignRanking = (typeof rankings)[number]
 export const portShapes = ['round', 'slot'] as const
 export const plannedKinds = ['closed', 'vented'] as const
 export type PlannedKind = (typeof plannedKinds)[number]
+/** What a box is wanted for. */
+export const designGoals = ['everyday', 'low', 'loud', 'tight', 'small'] as const
+export type DesignGoal = (typeof designGoals)[number]
 export const plannedShapes = ['rectangular', 'wedge'] as const
 export const billGroups = ['board', 'joining', 'fittings', 'finish', 'wiring'] as const
 export type BillGroup = (typeof billGroups)[number]

@@ -1,4 +1,5 @@
 /** What was asked of the enclosure and is not built, with the amount. */
+import type { DesignGoal } from '../../contract/systems/words.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import { inDigits } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
@@ -13,6 +14,7 @@ interface Built {
   readonly chosen: EnclosureCandidate | undefined
   readonly box: BoxPart
   readonly response: ResponsePart
+  readonly goalMissed?: DesignGoal
 }
 
 interface Wish {
@@ -44,8 +46,17 @@ function unclosedCaution({ qtc }: PlanEnclosure): readonly Caution[] {
   return [caution('not-as-asked', message, { figures: { askedQtc: qtc } })]
 }
 
+function wishCaution(goal: DesignGoal | undefined): readonly Caution[] {
+  if (goal === undefined) return []
+  const message = `Wish: of the boxes searched for \`${goal}\` none could be laid out in this space; an alignment of the textbooks is built instead.`
+  return [caution('not-as-asked', message)]
+}
+
 /** @returns a caution for each figure or kind that was asked for and is not built */
-export function notAsAsked(asked: PlanEnclosure = {}, { chosen, box, response }: Built): readonly Caution[] {
+export function notAsAsked(
+  asked: PlanEnclosure = {},
+  { chosen, box, response, goalMissed }: Built
+): readonly Caution[] {
   if (chosen === undefined || !box.done) return []
   const { netM3 } = box.outcome.result.volume
   const { tuningHz, qtc } = response.done ? response.outcome.result.scalars : {}
@@ -60,8 +71,8 @@ export function notAsAsked(asked: PlanEnclosure = {}, { chosen, box, response }:
   })
   if (chosen.kind === 'closed') {
     const damping = { what: 'Qtc', unit: '', figure: 'Qtc', asked: asked.qtc, built: qtc, same: SAME.qtc }
-    return [...unportedCaution(asked), ...volume, ...broken(damping)]
+    return [...wishCaution(goalMissed), ...unportedCaution(asked), ...volume, ...broken(damping)]
   }
   const tuned = { what: 'Tuning', unit: ' Hz', figure: 'TuningHz', asked: asked.tuningHz, built: tuningHz }
-  return [...unclosedCaution(asked), ...volume, ...broken({ ...tuned, same: SAME.tuning })]
+  return [...wishCaution(goalMissed), ...unclosedCaution(asked), ...volume, ...broken({ ...tuned, same: SAME.tuning })]
 }

@@ -1,15 +1,20 @@
 /** From candidates to one box that fits: the first that clears everything is braced and heard. */
+
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import type { DesignGoal } from '../../contract/systems/words.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
+import { present } from '../../domain/present.ts'
+import { sixDigitsThroughout } from '../../numeric/six-digits.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
 import { refusedBy, waitingFor } from '../request/part.ts'
+import { goalDesigns } from './goal-designs.ts'
 import { type BoxPart, bracedBox, clears, roomForAir } from './plan-box.ts'
-import { planSizing, type SizingPart } from './plan-candidates.ts'
+import { inPlanOrder, planSizing, type SizingPart } from './plan-candidates.ts'
 import type { DriverPart } from './plan-drivers.ts'
 import { boxMiss, portMiss } from './plan-miss.ts'
 import type { PortPart } from './plan-port.ts'
 import { planResponse, type ResponsePart } from './plan-response.ts'
-import { enclosureOf, type Setting, shown, type Try, tries } from './plan-tries.ts'
+import { attemptsOf, enclosureOf, type Setting, shown, type Try, tries } from './plan-tries.ts'
 
 export interface Tried {
   readonly name: string
@@ -31,6 +36,8 @@ interface PlannedEnclosure {
   readonly misfit?: string
   /** Candidates that were passed over. */
   readonly tried: readonly Tried[]
+  /** The wish that no box could be built for; what is shown is a textbook's. */
+  readonly goalMissed?: DesignGoal
 }
 
 const triedRow = ({ candidate, complaint }: Try): Tried => ({
@@ -53,15 +60,38 @@ export function planEnclosure(
   if (!drivers.done) return missing('the complete data of the driver')
   if (joined === undefined) return missing('a load that the amplifier can drive')
   const setting = { request, drivers, joined }
-  const sizing = planSizing(request, drivers, joined, roomForAir(request))
-  if (!sizing.done) return { ...missing('an enclosure'), sizing }
+  const roomM3 = roomForAir(request)
   const passed: Try[] = []
+  for (const [wished, attempted] of wishedTries(setting, roomM3)) {
+    if (attempted.complaint === undefined) return { ...finished(setting, wished, attempted, passed), fits: true }
+    passed.push(attempted)
+  }
+  const goalMissed = request.enclosure?.goal
+  const sizing = planSizing(request, drivers, joined, roomM3)
+  if (!sizing.done) return { ...missing('an enclosure'), sizing }
   for (const attempted of tries(setting, sizing)) {
-    if (attempted.complaint === undefined) return { ...finished(setting, sizing, attempted, passed), fits: true }
+    if (attempted.complaint === undefined) {
+      return { ...finished(setting, sizing, attempted, passed), ...present({ goalMissed }), fits: true }
+    }
     passed.push(attempted)
   }
   if (passed.length === 0) return { ...missing('an enclosure'), sizing, box: unsuitable(sizing) }
   return unfitting(setting, sizing, passed)
+}
+
+/** The boxes that the wish asks for, each sized as if it had been given; none without a wish, or where the volume is given. */
+function* wishedTries(setting: Setting, roomM3: number | undefined): Generator<readonly [SizingPart, Try]> {
+  const { request, drivers, joined } = setting
+  const { goal, ...enclosure } = request.enclosure ?? {}
+  if (goal === undefined || roomM3 === undefined) return
+  for (const { kind, netVolumeM3, tuningHz } of goalDesigns(request, goal, drivers, joined, roomM3)) {
+    const box = sixDigitsThroughout({ ...enclosure, ...present({ kind, netVolumeM3, tuningHz }) })
+    const sizing = planSizing({ ...request, enclosure: box }, drivers, joined, roomM3)
+    if (!sizing.done) continue
+    const asked = inPlanOrder(sizing.outcome.result.candidates).find(({ alignment }) => alignment === 'as-asked')
+    if (asked === undefined) continue
+    for (const attempted of attemptsOf(setting, asked, sizing)) yield [sizing, attempted]
+  }
 }
 
 /** Where not one candidate came of the sizing: why. */

@@ -18,6 +18,21 @@ function unusable(fields: readonly string[], detail: string): readonly Fault[] {
   return fields.map(field => ({ field: `enclosure.${field}`, detail }))
 }
 
+/** A wish is searched for; what it cannot move, or what it rules out, contradicts it. */
+function goalFaults(enclosure: PlanEnclosure): readonly Fault[] {
+  if (enclosure.goal === undefined) return []
+  const fixed = given(enclosure, ['netVolumeM3', 'qtc'])
+  if (fixed.length > 0)
+    return unusable(
+      ['goal', ...fixed],
+      'A volume or Qtc that is given leaves nothing to search; give the wish or the figure.'
+    )
+  const ported = [...given(enclosure, ventedOnly), ...(enclosure.kind === 'vented' ? ['kind'] : [])]
+  return enclosure.goal === 'tight' && ported.length > 0
+    ? unusable(['goal', ...ported], 'A tight box is closed; leave out what belongs to a port, or choose another wish.')
+    : []
+}
+
 function enclosureFaults(enclosure: PlanEnclosure): readonly Fault[] {
   const [closed, vented] = [given(enclosure, closedOnly), given(enclosure, ventedOnly)]
   if (enclosure.kind === 'vented')
@@ -47,6 +62,7 @@ function supplyFaults({ supply }: PlanRequest): readonly Fault[] {
 export function requireUsable(request: PlanRequest): void {
   const [first, ...others] = [
     ...contradictions(request.amplifier, 'amplifier.'),
+    ...goalFaults(request.enclosure ?? {}),
     ...enclosureFaults(request.enclosure ?? {}),
     ...supplyFaults(request)
   ]

@@ -94,6 +94,45 @@ describe('a circuit', () => {
     expect(codes(fused)).toContain('cable-unguarded stop')
   })
 
+  it('stops a cable that its load overheats, in the return and before the first fuse too', () => {
+    const thin = { designation: '8 AWG', conductor: 'copper', lengthM: 0.3, joints: 0, insulationC: 105 } as const
+    const place = { ambientC: 30, bundledConductors: 1 } as const
+    const lead = (id: string, from: string, to: string) => ({ id, from, to, ...thin, ...place })
+    const ground = {
+      ...simple,
+      cables: [...(simple.cables ?? []), lead('ground', 'g', 'm')],
+      amplifiers: [{ id: 'bass', plus: 'a', minus: 'g', ...amplifier }]
+    }
+    const tail = {
+      ...simple,
+      cables: [...(simple.cables ?? []), lead('tail', 'p', 't')],
+      fuses: [{ id: 'main', from: 't', to: 'f', ratingA: 150, breakingA: 5000 }]
+    }
+    for (const request of [ground, tail]) {
+      // 8 AWG, 105 °C, 30 °C: 80 A (33 CFR 183.425 Table 5); the load is 147 A at 12 V
+      const [found, ...more] = computeCircuit(request).cautions.filter(({ code }) => code === 'cable-overloaded')
+      expect(found).toMatchObject({ level: 'stop', at: 'cables[1]' })
+      expect(more).toEqual([])
+    }
+    const { ambientC: _, ...unplaced } = lead('ground', 'g', 'm')
+    expect(codes({ ...ground, cables: [...(simple.cables ?? []), unplaced] })).toContain('cable-overloaded care')
+  })
+
+  it('stops batteries of unlike chemistry that are tied together, not those that a relay keeps for itself', () => {
+    const agm = { ...battery, chemistry: 'agm' } as const
+    const joined = (chemistry: 'agm' | 'lithium' | undefined, plus: string): CircuitRequest => ({
+      ...simple,
+      batteries: [agm, { ...battery, id: 'second', plus, ...(chemistry === undefined ? {} : { chemistry }) }],
+      fuses: [...(simple.fuses ?? []), { id: 'second-main', from: 'q', to: 'a', ratingA: 150, breakingA: 5000 }]
+    })
+    const code = 'unlike-batteries-parallel'
+    expect(codes(joined('lithium', 'q'))).toContain(`${code} stop`)
+    expect(codes(joined(undefined, 'q'))).toContain(`${code} care`)
+    expect(codes(joined('agm', 'q')).join()).not.toContain(code)
+    const apart = { ...joined('lithium', 'alone'), fuses: simple.fuses ?? [] }
+    expect(codes(apart).join()).not.toContain(code)
+  })
+
   it('opens the relay with the engine, and says what it leaves dark', () => {
     const relay = { id: 'relay', from: 'p2', to: 'p', resistanceOhm: 0.0004, opensWithoutEngine: true }
     const switched = {

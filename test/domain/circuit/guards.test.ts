@@ -34,6 +34,13 @@ describe('largest flow', () => {
     expect(largestFlowA([], ['s'], 's')).toBe(Infinity)
   })
 
+  it('turns a way round when the shortest path took it the wrong way: 30 A leave s, 30 A can', () => {
+    const way = (points: string, limitA: number) =>
+      [...points].slice(1).map((to, index): Way => ({ from: points[index] ?? '', to, limitA }))
+    const ways = [...way('spqx', 10), ...way('sdefq', 20), ...way('pabcx', 20)]
+    expect(largestFlowA(ways, ['s'], 'x')).toBe(30)
+  })
+
   it('is the smallest cut, by trying every cut', () => {
     const random = seeded(5)
     for (let turn = 0; turn < 200; turn++) {

@@ -3,7 +3,9 @@ import type { Circuit, CircuitState } from '../../../contract/supply/supply-circ
 import { type Caution, caution } from '../../caution.ts'
 import { inDigits } from '../../digits.ts'
 import { fuseJudgement } from '../fuse/fuse-judgement.ts'
+import { unlike } from '../source/unlike-batteries.ts'
 import type { CircuitParts } from './circuit-parts.ts'
+import { reached } from './reach.ts'
 
 function stateCautions(state: CircuitState, { request, dropOutsV }: CircuitParts): readonly Caution[] {
   const { level, engine, stands, sustainableShare = 0, parts, withoutSupply } = state
@@ -35,6 +37,45 @@ function cableCautions({ cables }: Circuit, { request }: CircuitParts): readonly
   })
 }
 
+/** Returns and tails before the first fuse as well: a load needs no fault to heat them. A stop rests on a given class and place. */
+function loadCautions({ states }: Circuit, { cables }: CircuitParts): readonly Caution[] {
+  const full = states.filter(({ level }) => level === 'full-sine').flatMap(state => state.parts)
+  return cables.flatMap(({ asked, carries: { ampacityA } }, index) => {
+    const { id, designation, insulationC, ambientC, spaces } = asked
+    const currentA = Math.max(0, ...full.filter(part => part.id === id).map(part => Math.abs(part.currentA)))
+    if (ampacityA === undefined || currentA <= ampacityA * (1 + 1e-12)) return []
+    const given = insulationC !== undefined && (ambientC !== undefined || spaces !== undefined)
+    const settle = given
+      ? ''
+      : ' Its insulation class or place is assumed: read the print on the cable, say where it lies.'
+    const message = `Cable ${id}, ${designation}, carries ${inDigits(ampacityA)} A for good here; at full sine ${inDigits(currentA)} A flow in it.${settle}`
+    return [
+      caution('cable-overloaded', message, {
+        at: `cables[${index}]`,
+        level: given ? 'stop' : 'care',
+        figures: { ampacityA, currentA }
+      })
+    ]
+  })
+}
+
+/** Batteries that cables, fuses and closed links tie together, each with the first of its bank. */
+function bankCautions({ request }: CircuitParts): readonly Caution[] {
+  const { batteries, cables = [], fuses = [], links = [] } = request
+  const ways = [...cables, ...fuses, ...links]
+  return batteries.flatMap((second, index) => {
+    const bank = reached([second.plus], ways)
+    const first = batteries.find(({ plus }) => bank.has(plus))
+    if (first === undefined || first === second || !unlike(first, second)) return []
+    const stated = first.chemistry !== undefined && second.chemistry !== undefined
+    const said = (chemistry: string | undefined) => chemistry ?? 'kind not said'
+    const message = `${first.id} (${said(first.chemistry)}) and ${second.id} (${said(second.chemistry)}) are tied together: they do not want the same charging voltage. Join them by a charger made for the second one, with a fuse at each end, or take two of one kind.`
+    return [
+      caution('unlike-batteries-parallel', message, { at: `batteries[${index}]`, level: stated ? 'stop' : 'care' })
+    ]
+  })
+}
+
 function fuseCautions({ fuses, farFaults }: Circuit, { request, batteries }: CircuitParts): readonly Caution[] {
   const level = batteries.every(({ strong }) => strong.stated) ? 'stop' : 'care'
   const { clearingMultiple } = fuseJudgement
@@ -63,7 +104,9 @@ export function circuitCautions(result: Circuit, parts: CircuitParts): readonly 
       const message = `No fuse at the end of ${bare}: put one within ${1000 * fuseJudgement.idealM} mm of its plus pole, before any branch.`
       return caution('bare-source', message, { at: `batteries[${index}]` })
     }),
+    ...bankCautions(parts),
     ...cableCautions(result, parts),
+    ...loadCautions(result, parts),
     ...fuseCautions(result, parts),
     ...result.states.flatMap(state => stateCautions(state, parts))
   ]

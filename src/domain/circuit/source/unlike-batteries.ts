@@ -15,10 +15,12 @@ interface Batteries {
   readonly systemVoltageV: number
 }
 
+type Kind = Pick<BatteryRequest, 'chemistry'>
+
 const kindOf = (chemistry: BatteryChemistry) => (chemistry === 'lithium' ? 'lithium' : 'lead')
 
 /** Of a chemistry that is not said, flooded is assumed, as everywhere; two that are not said are taken as two of a kind. */
-export function unlike(first: BatteryRequest, second: BatteryRequest): boolean {
+export function unlike(first: Kind, second: Kind): boolean {
   if (first.chemistry === undefined && second.chemistry === undefined) return false
   return (first.chemistry ?? 'flooded') !== (second.chemistry ?? 'flooded')
 }

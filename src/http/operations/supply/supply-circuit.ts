@@ -22,7 +22,15 @@ export const supplyCircuit = defineOperation({
         alternators: [{ id: 'alternator', plus: 'post', minus: 'ground', setV: 14.2, idleA: 85, drivingA: 150 }],
         fuses: [{ id: 'main', from: 'tail', to: 'run', ratingA: 150, breakingA: 5000, ratedVoltageV: 32 }],
         cables: [
-          { id: 'post-to-fuse', from: 'post', to: 'tail', designation: '1/0 AWG', conductor: 'copper', lengthM: 0.15 },
+          {
+            id: 'post-to-fuse',
+            from: 'post',
+            to: 'tail',
+            designation: '1/0 AWG',
+            conductor: 'copper',
+            lengthM: 0.15,
+            insulationC: 105
+          },
           {
             id: 'fuse-to-amplifier',
             from: 'run',
@@ -38,7 +46,8 @@ export const supplyCircuit = defineOperation({
             to: 'rear',
             designation: '1/0 AWG',
             conductor: 'copper',
-            lengthM: 0.5
+            lengthM: 0.5,
+            insulationC: 105
           }
         ],
         links: [{ id: 'body', from: 'rear', to: 'ground', resistanceOhm: 0.0012 }],

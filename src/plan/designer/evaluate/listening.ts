@@ -1,0 +1,61 @@
+/** What is heard beside the level: how long the bass rings on, and how even it is. */
+import type { BoxCurves } from './box-response.ts'
+
+/** Where a delay is counted: from 20 Hz, for counted from higher up boxes tuned below the count would win. Ours. */
+const DELAY_HZ = { from: 20, to: 80 } as const
+/** Where the ear judges evenness: below, the car decides; above, the crossover. Ours. */
+const EVEN_HZ = { from: 31, to: 66 } as const
+
+/**
+ * Of a second-order Butterworth high-pass.
+ *
+ *   τ = √2·ω_h·(ω_h² + ω²)/(ω_h⁴ + ω⁴)
+ *
+ * @source derived from the phase of s²/(s² + √2·ω_h·s + ω_h²)
+ * @check  far below the corner → √2/ω_h; at the corner → √2/ω_h
+ */
+export function highPassDelayS(cornerHz: number, frequencyHz: number): number {
+  if (cornerHz <= 0) return 0
+  const [corner, omega] = [2 * Math.PI * cornerHz, 2 * Math.PI * frequencyHz]
+  return (Math.SQRT2 * corner * (corner ** 2 + omega ** 2)) / (corner ** 4 + omega ** 4)
+}
+
+/** Group delay of box and high-pass, the worst of 20 to 80 Hz: the fall of the phase between neighbours. */
+export function worstDelayS(frequenciesHz: Float64Array, curves: BoxCurves, highPassHz: number): number {
+  const { radiatedRe: re, radiatedIm: im } = curves
+  let worst = 0
+  for (let k = 1; k < frequenciesHz.length; k++) {
+    const [low, high] = [frequenciesHz[k - 1] as number, frequenciesHz[k] as number]
+    if (low < DELAY_HZ.from - 1e-6 || high > DELAY_HZ.to) continue
+    const [aRe, aIm, bRe, bIm] = [re[k - 1], im[k - 1], re[k], im[k]] as [number, number, number, number]
+    const turned = Math.atan2(bIm * aRe - bRe * aIm, bRe * aRe + bIm * aIm)
+    const delay = -turned / (2 * Math.PI * (high - low)) + highPassDelayS(highPassHz, (low + high) / 2)
+    if (delay > worst) worst = delay
+  }
+  return worst
+}
+
+/** Root mean square of what the level at the seat strays from its own slope, 31 to 66 Hz [dB]. */
+export function unevennessDb(
+  frequenciesHz: Float64Array,
+  curves: BoxCurves,
+  highPassHz: number,
+  seatGainDb: Float64Array
+): number {
+  let [count, sx, sy, sxx, sxy, syy] = [0, 0, 0, 0, 0, 0]
+  for (let k = 0; k < frequenciesHz.length; k++) {
+    const frequency = frequenciesHz[k] as number
+    if (frequency < EVEN_HZ.from || frequency > EVEN_HZ.to) continue
+    const x = Math.log2(frequency)
+    const filter = 1 + (highPassHz / frequency) ** 4
+    const y = 10 * Math.log10((curves.level2[k] as number) / filter) + (seatGainDb[k] as number)
+    count++
+    sx += x
+    sy += y
+    sxx += x * x
+    sxy += x * y
+    syy += y * y
+  }
+  const [vx, cxy, vy] = [sxx - (sx * sx) / count, sxy - (sx * sy) / count, syy - (sy * sy) / count]
+  return Math.sqrt(Math.max(0, vy - (cxy * cxy) / vx) / count)
+}

@@ -1,0 +1,111 @@
+/** The search itself: a coarse grid on fixed nodes, the best regions refined by halving steps. Counted, never timed. */
+import type { PlannedKind } from '../../../contract/systems/words.ts'
+import type { DesignProblem, FoundDesign, Place } from './design-problem.ts'
+import { designScale } from './weigh-design.ts'
+
+/** Nodes stand on absolute values: a grid that hung on the request would let a wider limit find a worse box. */
+const VOLUMES_PER_DECADE = 12
+const LOWEST_TUNING_HZ = 20
+const TUNINGS_PER_OCTAVE = 6
+const HIGHEST_TUNING_HZ = 56
+/** Regions refined, and how far apart they are. Ours. */
+const SEEDS = 4
+const APART = { volume: Math.log(1.25), tuning: Math.log(1.12) } as const
+const HALVINGS = 6
+const MOST_MOVES = 3
+
+interface Spot {
+  readonly kind: PlannedKind
+  /** Logarithms. */
+  readonly volume: number
+  readonly tuning: number
+}
+
+function* nodes(from: number, to: number, step: number): Generator<number> {
+  for (let node = Math.ceil(from / step - 1e-9); node * step <= to + 1e-9; node++) yield node * step
+}
+
+function volumes<Placed extends Place>({ netVolumeM3, room }: DesignProblem<Placed>): readonly number[] {
+  if (netVolumeM3 !== undefined) return [Math.log(netVolumeM3)]
+  if (!(room.toM3 > room.fromM3)) return []
+  const inside = [...nodes(Math.log(room.fromM3), Math.log(room.toM3), Math.LN10 / VOLUMES_PER_DECADE)]
+  return [...new Set([...inside, Math.log(room.toM3)])]
+}
+
+function tunings<Placed extends Place>({ tuningHz }: DesignProblem<Placed>): readonly number[] {
+  if (tuningHz !== undefined) return [Math.log(tuningHz)]
+  const step = Math.LN2 / TUNINGS_PER_OCTAVE
+  const steps = nodes(0, Math.log(HIGHEST_TUNING_HZ / LOWEST_TUNING_HZ), step)
+  return [...steps].map(node => Math.log(LOWEST_TUNING_HZ) + node)
+}
+
+function grid<Placed extends Place>(problem: DesignProblem<Placed>): readonly Spot[] {
+  const [across, tuned] = [volumes(problem), tunings(problem)]
+  const closed = problem.kind === 'vented' || problem.tuningHz !== undefined ? [] : across
+  const vented = problem.kind === 'closed' ? [] : across
+  return [
+    ...closed.map(volume => ({ kind: 'closed', volume, tuning: 0 }) as const),
+    ...vented.flatMap(volume => tuned.map(tuning => ({ kind: 'vented', volume, tuning }) as const))
+  ]
+}
+
+const isApart = (a: Spot, b: Spot) =>
+  a.kind !== b.kind || Math.abs(a.volume - b.volume) > APART.volume || Math.abs(a.tuning - b.tuning) > APART.tuning
+
+/** Neighbours of a spot; what the caller has fixed does not move. */
+function neighbours<Placed extends Place>(problem: DesignProblem<Placed>, spot: Spot, share: number): readonly Spot[] {
+  const wide = problem.netVolumeM3 === undefined ? (share * Math.LN10) / VOLUMES_PER_DECADE : 0
+  const high = problem.tuningHz === undefined && spot.kind === 'vented' ? (share * Math.LN2) / TUNINGS_PER_OCTAVE : 0
+  const across = wide === 0 ? [0] : [-wide, 0, wide]
+  const up = high === 0 ? [0] : [-high, 0, high]
+  return across
+    .flatMap(dv => up.map(dt => ({ ...spot, volume: spot.volume + dv, tuning: spot.tuning + dt })))
+    .filter(({ volume, tuning }) => volume !== spot.volume || tuning !== spot.tuning)
+}
+
+/** Scores that differ by less are equal; then closed first, the smaller, the lower: no order of lists decides. */
+const SAME_SCORE = 1e-6
+
+export function byScore<Placed extends Place>(a: FoundDesign<Placed>, b: FoundDesign<Placed>): number {
+  const better = b.score - a.score
+  if (Math.abs(better) > SAME_SCORE) return better
+  return a.kind.localeCompare(b.kind, 'en') || a.netVolumeM3 - b.netVolumeM3 || (a.tuningHz ?? 0) - (b.tuningHz ?? 0)
+}
+
+/** @returns every design that was weighed and stands in the room, the best first */
+export function searchBoxes<Placed extends Place>(problem: DesignProblem<Placed>): readonly FoundDesign<Placed>[] {
+  const scale = designScale(problem)
+  const found: { readonly spot: Spot; readonly design: FoundDesign<Placed> }[] = []
+  const weigh = (spot: Spot): FoundDesign<Placed> | undefined => {
+    const volume = Math.exp(spot.volume)
+    const design = spot.kind === 'closed' ? scale.closed(volume) : scale.vented(volume, Math.exp(spot.tuning))
+    if (design !== undefined) found.push({ spot, design })
+    return design
+  }
+  for (const spot of grid(problem)) weigh(spot)
+  const seeds: { spot: Spot; design: FoundDesign<Placed> }[] = []
+  for (const each of found.toSorted((a, b) => byScore(a.design, b.design))) {
+    if (seeds.length < SEEDS && seeds.every(seed => isApart(seed.spot, each.spot))) seeds.push(each)
+  }
+  for (const seed of seeds) refine(problem, seed, weigh)
+  return found.map(({ design }) => design).toSorted(byScore)
+}
+
+function refine<Placed extends Place>(
+  problem: DesignProblem<Placed>,
+  seed: { readonly spot: Spot; readonly design: FoundDesign<Placed> },
+  weigh: (spot: Spot) => FoundDesign<Placed> | undefined
+): void {
+  let best = seed
+  for (let halving = 1, share = 0.5; halving <= HALVINGS; halving++, share /= 2) {
+    for (let move = 0; move < MOST_MOVES; move++) {
+      let next = best
+      for (const spot of neighbours(problem, best.spot, share)) {
+        const design = weigh(spot)
+        if (design !== undefined && byScore(design, next.design) < 0) next = { spot, design }
+      }
+      if (next === best) break
+      best = next
+    }
+  }
+}

@@ -1,0 +1,96 @@
+/** One volume and tuning weighed: the port it gets, the gain and filter it holds, and what that is worth for the goal. */
+import { type BoxCurves, boxCurves, hearBox, portLimit2 } from '../evaluate/box-response.ts'
+import { closedQ } from '../evaluate/driver-tables.ts'
+import { gainLimit2, type Held, heldLevel } from '../evaluate/held-level.ts'
+import { unevennessDb, worstDelayS } from '../evaluate/listening.ts'
+import type { DesignProblem, FoundDesign, Place } from './design-problem.ts'
+import type { Goal } from './goals.ts'
+
+/** Room is counted against this, so that scores of a goal compare. */
+const REFERENCE_M3 = 0.05
+/** Where the air of a port limits anything worth hearing. */
+const PORT_HZ = { from: 20, to: 90 } as const
+/** Shares of the area at which the air limits nothing that are tried in turn; below a third it is a leak and no port. Ours. */
+const AREA_SHARES = [1, 0.9, 0.8, 0.72, 0.64, 0.57, 0.5, 0.45, 0.4, 0.34] as const
+/** Less is no port but a hole. Common practice, no source. */
+const LEAST_AREA_M2 = 12e-4
+/** A wish that falls short of its level loses to every one that keeps it. */
+const SHORT = -1e6
+
+interface Heard {
+  readonly held: Held
+  readonly delayS: number
+  readonly unevennessDb: number
+}
+
+function scoreOf(goal: Goal, { held, ...heard }: Heard, outerM3: number, referenceDb: number | undefined): number {
+  if (goal.withinDb !== undefined && referenceDb !== undefined) {
+    const lacking = referenceDb - goal.withinDb - held.levelDb
+    return lacking > 0 ? SHORT - lacking : -outerM3 * 1000
+  }
+  const room = goal.doublingDb * Math.log2(outerM3 / REFERENCE_M3)
+  const ringing = goal.delayDbPerS * Math.max(0, heard.delayS - goal.delayFreeS)
+  return held.levelDb - room - ringing - goal.unevennessWeight * heard.unevennessDb
+}
+
+/** @returns a function that weighs designs of the problem one after the other, in memory of its own */
+export function designScale<Placed extends Place>(problem: DesignProblem<Placed>) {
+  const { tables, limits, programme, goal, room, seatGainDb, leakQ, referenceDb } = problem
+  const { frequenciesHz } = tables
+  const curves = boxCurves(frequenciesHz.length)
+  const limit2 = new Float64Array(frequenciesHz.length)
+  const wish = {
+    ...goal,
+    stepDb: problem.gainStepDb,
+    seatGainDb,
+    ...(problem.highestV === undefined ? {} : { highestV: problem.highestV })
+  }
+
+  const listen = (areaM2: number): Heard => {
+    gainLimit2(curves, programme, (areaM2 * problem.airSpeedMPerS) ** 2, limit2)
+    const held = heldLevel(curves, programme, limit2, wish)
+    const delayS = goal.delayDbPerS === 0 ? 0 : worstDelayS(frequenciesHz, curves, held.highPassHz)
+    const uneven = goal.unevennessWeight === 0 ? 0 : unevennessDb(frequenciesHz, curves, held.highPassHz, seatGainDb)
+    return { held, delayS, unevennessDb: uneven }
+  }
+
+  const closed = (netVolumeM3: number): FoundDesign<Placed> | undefined => {
+    if (closedQ(tables, netVolumeM3) > goal.highestQtc) return undefined
+    const place = room.closed(netVolumeM3)
+    if (place === undefined) return undefined
+    hearBox(tables, { netVolumeM3 }, limits, curves)
+    const heard = listen(Infinity)
+    return { kind: 'closed', netVolumeM3, place, ...heard, score: scoreOf(goal, heard, place.outerM3, referenceDb) }
+  }
+
+  const vented = (netVolumeM3: number, tuningHz: number): FoundDesign<Placed> | undefined => {
+    if (goal.closedOnly && problem.kind !== 'vented') return undefined
+    hearBox(tables, { netVolumeM3, tuningHz, leakQ }, limits, curves)
+    const needed = neededArea(frequenciesHz, curves, problem.airSpeedMPerS)
+    let best: FoundDesign<Placed> | undefined
+    for (const share of AREA_SHARES) {
+      const areaM2 = Math.max(LEAST_AREA_M2, share * needed)
+      const place = room.ported(netVolumeM3, tuningHz, areaM2)
+      if (place === undefined) continue
+      const heard = listen(areaM2)
+      const score = scoreOf(goal, heard, place.outerM3, referenceDb)
+      if (best !== undefined && score <= best.score) break
+      best = { kind: 'vented', netVolumeM3, tuningHz, areaM2, place, ...heard, score }
+    }
+    return best
+  }
+
+  return { closed, vented }
+}
+
+/** The area from which on something else limits first, 20 to 90 Hz. */
+function neededArea(frequenciesHz: Float64Array, curves: BoxCurves, airSpeedMPerS: number): number {
+  let needed2 = 0
+  for (let k = 0; k < frequenciesHz.length; k++) {
+    const frequency = frequenciesHz[k] as number
+    if (frequency < PORT_HZ.from || frequency > PORT_HZ.to) continue
+    const area2 = (curves.other2[k] as number) / (portLimit2(curves.port2[k] as number) * airSpeedMPerS ** 2)
+    if (area2 > needed2) needed2 = area2
+  }
+  return Math.sqrt(needed2)
+}

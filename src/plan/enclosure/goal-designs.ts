@@ -1,0 +1,122 @@
+/** The boxes worth trying first for a wish in plain words: searched in closed form, then sized, ported and laid out like any other. */
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import type { DesignGoal } from '../../contract/systems/words.ts'
+import { type Air, airOf } from '../../domain/air/air.ts'
+import { assumptions } from '../../domain/assume.ts'
+import { cabinGain } from '../../domain/cabin/cabin-gain.ts'
+import { type Driver, driverOf } from '../../domain/driver/driver.ts'
+import { enclosureDefaults } from '../../domain/enclosure/model/defaults.ts'
+import { portSpeeds } from '../../domain/port/air-speed.ts'
+import { portDefaults } from '../../domain/port/defaults.ts'
+import { lengthForTuning } from '../../domain/port/port-length.ts'
+import { present } from '../../domain/present.ts'
+import type { DriveLimits } from '../designer/evaluate/box-response.ts'
+import { designGridHz } from '../designer/evaluate/design-grid.ts'
+import { driverTables } from '../designer/evaluate/driver-tables.ts'
+import { programme } from '../designer/evaluate/held-level.ts'
+import type { DesignProblem, FoundDesign, Place, Room } from '../designer/search/design-problem.ts'
+import { goalFor, goals } from '../designer/search/goals.ts'
+import { searchBoxes } from '../designer/search/search-boxes.ts'
+import type { JoinedDrivers } from '../electric/plan-load.ts'
+import { CROSSOVER_ORDER, crossoverHz } from './plan-crossover.ts'
+import { acousticDriver, type DriverPart } from './plan-drivers.ts'
+
+/** Music heats with less than a quarter of a full sine: usual 0.13 to 0.2 (common practice, no source), so on the safe side. */
+const MUSIC_DUTY = 0.25
+/** Bass below this is rare and falls 12 dB an octave. Ours. */
+const MUSIC = { fromHz: 20, slopeOrder: 2 } as const
+/** Second harmonic of the air about 5 %. Ours. */
+const SPRING_SHARE = 0.08
+const GAIN_STEP_DB = 1
+/** What braces, and a port's walls, take over the air that is wanted; the layout decides. Ours. */
+const TAKEN = { braces: 1.02, portWalls: 1.25 } as const
+/** A port of a bass box has its pipe resonance beyond the crossover up to about this length. Ours. */
+const LONGEST_PORT_M = 1
+/** Boxes laid out before the textbook's alignments are tried, and how far apart they are. Ours. */
+const MOST_TRIED = 4
+const APART = { volume: 1.12, tuning: 1.06 } as const
+/** Least swept volumes, and least litres a driver, that a box holds. Ours. */
+const LEAST = { sweptVolumes: 6, perDriverM3: 3e-3 } as const
+
+/** A first estimate of what stands in the space, from the largest box that does. */
+function roomOf(largestM3: number, leastM3: number, { soundSpeedMPerS }: Air, thicknessM: number): Room<Place> {
+  const placed = (outerM3: number) => (outerM3 <= largestM3 ? { outerM3 } : undefined)
+  return {
+    fromM3: leastM3,
+    toM3: largestM3 / TAKEN.braces,
+    closed: netM3 => placed(TAKEN.braces * netM3),
+    ported: (netM3, tuningHz, areaM2) => {
+      const opening = { areaM2, count: 1, endFactor: portDefaults.endFactor.value }
+      const lengthM = lengthForTuning(opening, tuningHz, netM3, soundSpeedMPerS)
+      if (lengthM < thicknessM || lengthM > LONGEST_PORT_M) return undefined
+      return placed(TAKEN.braces * netM3 + TAKEN.portWalls * areaM2 * lengthM)
+    }
+  }
+}
+
+function limitsOf({ xmaxM, powerW }: Driver, count: number, joined: JoinedDrivers): DriveLimits {
+  const heatW = powerW === undefined ? undefined : powerW * count
+  const ratedV = heatW === undefined ? undefined : Math.sqrt((heatW * joined.loadOhm) / MUSIC_DUTY)
+  return {
+    ...present({ coneM: xmaxM, heatW, ratedV }),
+    duty: MUSIC_DUTY,
+    amplifierV: joined.amplifierVoltageV,
+    springShare: SPRING_SHARE
+  }
+}
+
+/** The question of the search, with what the caller has fixed. */
+function problemOf(
+  request: PlanRequest,
+  drivers: DriverPart & { readonly done: true },
+  joined: JoinedDrivers,
+  largestM3: number
+): Omit<DesignProblem<Place>, 'goal'> {
+  const { enclosure = {}, driverCount: count, car, board } = request
+  const air = airOf(request.air, assumptions())
+  const driver = driverOf(acousticDriver(drivers.outcome.result), air)
+  const wiring = { driver, count, inSeries: joined.driversInSeries, seriesOhm: joined.seriesOhm, air }
+  const swept = LEAST.sweptVolumes * count * driver.sdM2 * (driver.xmaxM ?? 0)
+  const seat = car.cabin && cabinGain(car.cabin, air.soundSpeedMPerS, designGridHz, assumptions()).gainDb
+  return {
+    tables: driverTables(wiring, designGridHz),
+    limits: limitsOf(driver, count, joined),
+    airSpeedMPerS: enclosure.airSpeedMPerS ?? portSpeeds.flared,
+    leakQ: enclosureDefaults.openedLeakQ.value,
+    programme: programme(designGridHz, { cornerHz: crossoverHz(request), order: CROSSOVER_ORDER }, MUSIC),
+    highestV: joined.targetVoltageV,
+    gainStepDb: GAIN_STEP_DB,
+    seatGainDb: seat ?? new Float64Array(designGridHz.length),
+    room: roomOf(largestM3, Math.max(swept, LEAST.perDriverM3 * count), air, board.thicknessM),
+    ...present({ kind: enclosure.kind, tuningHz: enclosure.tuningHz })
+  }
+}
+
+function isAnother(a: FoundDesign<Place>, b: FoundDesign<Place>): boolean {
+  const ratio = (one = 1, other = 1) => Math.max(one / other, other / one)
+  return (
+    a.kind !== b.kind ||
+    ratio(a.netVolumeM3, b.netVolumeM3) > APART.volume ||
+    ratio(a.tuningHz, b.tuningHz) > APART.tuning
+  )
+}
+
+/** The best for the wish first, each other than those before it; none where the caller has fixed the box. */
+export function goalDesigns(
+  request: PlanRequest,
+  wish: DesignGoal,
+  drivers: DriverPart & { readonly done: true },
+  joined: JoinedDrivers,
+  largestM3: number
+): readonly FoundDesign<Place>[] {
+  const problem = problemOf(request, drivers, joined, largestM3)
+  const { qts } = problem.tables
+  const ask = (goal: DesignGoal) => searchBoxes({ ...problem, goal: goalFor(goals[goal], qts) })
+  const loudest = goals[wish].withinDb === undefined ? undefined : ask('loud')[0]?.held.levelDb
+  const goal = goalFor(goals[wish], qts)
+  const apart: FoundDesign<Place>[] = []
+  for (const design of searchBoxes({ ...problem, goal, ...present({ referenceDb: loudest }) })) {
+    if (apart.length < MOST_TRIED && apart.every(other => isAnother(design, other))) apart.push(design)
+  }
+  return apart
+}

@@ -1,0 +1,54 @@
+/** A wish in plain words decides the box of a plan, and is told where it cannot. */
+import { describe, expect, it } from 'vitest'
+import { planSystem } from '../../../src/http/operations/systems/plans.ts'
+import { hatchbackPlan } from '../../../src/http/operations/systems/plans-examples.ts'
+import { post } from '../../support/call.ts'
+
+// biome-ignore lint/suspicious/noExplicitAny: a test reads whatever the contract promises
+type Answer = any
+const planned = (enclosure: object): Answer =>
+  JSON.parse(planSystem.answerText({ ...hatchbackPlan, enclosure }, { digits: 'six', basis: false }))
+const netL = ({ result }: Answer): number => result.parts.box.answer.result.volume.netL
+const unkept = ({ cautions }: Answer) => cautions.filter(({ code }: { code: string }) => code === 'not-as-asked')
+
+describe('a plan for a wish', () => {
+  it('builds a vented box for everyday listening, quiet enough and in a range that builders use', () => {
+    const everyday = planned({ goal: 'everyday' })
+    const { result } = everyday.result.parts.response.answer
+    // one 26 cm driver: 28 to 60 L and 30 to 38 Hz (common practice, no source)
+    expect(netL(everyday)).toBeGreaterThan(28)
+    expect(netL(everyday)).toBeLessThan(60)
+    expect(result.scalars.tuningHz).toBeGreaterThan(30)
+    expect(result.scalars.tuningHz).toBeLessThan(38)
+    expect(everyday.result.parts.port.answer.result.recommended.airSpeedMPerS).toBeLessThan(25)
+    expect(unkept(everyday)).toEqual([])
+  })
+
+  it('gives more room for loudness, a closed box for tightness', () => {
+    const [everyday, loud, tight] = [{ goal: 'everyday' }, { goal: 'loud' }, { goal: 'tight' }].map(planned)
+    expect(netL(loud)).toBeGreaterThan(netL(everyday))
+    expect(netL(tight)).toBeLessThan(netL(everyday))
+    expect(tight.result.parts.response.request.enclosure.kind).toBe('closed')
+    expect(tight.result.parts.response.answer.result.scalars.qtc).toBeLessThan(0.85)
+  })
+
+  it('keeps the tuning that is given', () => {
+    const kept = planned({ goal: 'everyday', tuningHz: 40 })
+    expect(kept.result.parts.response.answer.result.scalars.tuningHz).toBeGreaterThan(39.6)
+    expect(kept.result.parts.response.answer.result.scalars.tuningHz).toBeLessThan(40.4)
+  })
+
+  it('says first that a wish could not be met', () => {
+    const [caution] = unkept(planned({ goal: 'small' }))
+    expect(caution.message).toContain('small')
+  })
+
+  it.each([
+    [{ goal: 'low', netVolumeL: 40 }, ['/enclosure/goal', '/enclosure/netVolumeL']],
+    [{ goal: 'tight', portShape: 'slot' }, ['/enclosure/goal', '/enclosure/portShape']]
+  ])('refuses what leaves nothing to search: %j', async (enclosure, pointers) => {
+    const { status, body } = await post('/v1/plans', { ...hatchbackPlan, enclosure })
+    expect(status).toBe(422)
+    expect(body.errors.map(({ pointer }: { pointer: string }) => pointer)).toEqual(pointers)
+  })
+})

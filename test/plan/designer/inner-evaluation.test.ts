@@ -1,0 +1,112 @@
+/** The closed forms of the designer against the network solver of the responses, over random systems. */
+import { describe, expect, it } from 'vitest'
+import { airOf } from '../../../src/domain/air/air.ts'
+import { assumptions } from '../../../src/domain/assume.ts'
+import { driverOf } from '../../../src/domain/driver/driver.ts'
+import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
+import { boxCurves, hearBox, portLimit2 } from '../../../src/plan/designer/evaluate/box-response.ts'
+import { designGridHz } from '../../../src/plan/designer/evaluate/design-grid.ts'
+import { driverTables } from '../../../src/plan/designer/evaluate/driver-tables.ts'
+import { worstDelayS } from '../../../src/plan/designer/evaluate/listening.ts'
+import { type Draw, draws, randomDriver } from '../../support/random-systems.ts'
+
+const frequenciesHz = designGridHz
+
+function randomCase(kind: 'closed' | 'vented', draw: Draw) {
+  const inSeries = draw.pick([1, 2])
+  const count = inSeries * draw.pick([1, 2])
+  const netVolumeM3 = draw.between(0.006, 0.3)
+  const port = { areaM2: draw.between(0.002, 0.03), lengthM: draw.between(0.05, 0.9) }
+  const leakQ = draw.between(5, 30)
+  const limits = {
+    amplifierVoltageV: draw.between(10, 80),
+    amplifierCurrentA: draw.between(5, 60),
+    airSpeedMPerS: draw.between(10, 40),
+    ratedOhm: draw.between(1, 20),
+    dutyFactor: draw.between(0.1, 1)
+  }
+  const driver = { ...randomDriver(draw), xmaxM: draw.between(0.004, 0.03), powerW: draw.between(30, 2000) }
+  return { count, inSeries, netVolumeM3, port, leakQ, limits, driver, seriesOhm: draw.between(0.001, 0.5), kind }
+}
+
+function solved({
+  kind,
+  netVolumeM3,
+  port,
+  leakQ,
+  count,
+  inSeries,
+  seriesOhm,
+  ...rest
+}: ReturnType<typeof randomCase>) {
+  const rear = kind === 'vented' ? { netVolumeM3, port, leakQ } : { netVolumeM3 }
+  return computeResponse({
+    ...rest,
+    drivers: { count, inSeries },
+    enclosure: { kind, rear },
+    source: { voltageV: 1, seriesOhm },
+    frequenciesHz: [...frequenciesHz]
+  }).result
+}
+
+function evaluated(made: ReturnType<typeof randomCase>, tuningHz: number | undefined) {
+  const { driver, count, inSeries, seriesOhm, netVolumeM3, leakQ, limits, port } = made
+  const assume = assumptions()
+  const air = airOf(undefined, assume)
+  const tables = driverTables({ driver: driverOf(driver, air, assume), count, inSeries, seriesOhm, air }, frequenciesHz)
+  const heatW = driver.powerW * count
+  const curves = boxCurves(frequenciesHz.length)
+  const design = tuningHz === undefined ? { netVolumeM3 } : { netVolumeM3, tuningHz, leakQ }
+  const bounds = {
+    coneM: driver.xmaxM,
+    heatW,
+    ratedV: Math.sqrt((heatW * limits.ratedOhm) / limits.dutyFactor),
+    duty: limits.dutyFactor,
+    amplifierV: limits.amplifierVoltageV,
+    amplifierA: limits.amplifierCurrentA
+  }
+  hearBox(tables, design, bounds, curves)
+  return Array.from(frequenciesHz, (_, k) => {
+    const air2 = (port.areaM2 * limits.airSpeedMPerS) ** 2 * portLimit2(curves.port2[k] as number)
+    const voltage2 = Math.min(curves.other2[k] as number, tuningHz === undefined ? Infinity : air2)
+    return { voltageV: Math.sqrt(voltage2), levelDb: 10 * Math.log10((curves.level2[k] as number) * voltage2) }
+  })
+}
+
+describe('the inner evaluation of the designer', () => {
+  for (const kind of ['closed', 'vented'] as const) {
+    it(`equals the limits of the service: ${kind}`, () => {
+      const draw = draws(1201)
+      const governed = new Set<string>()
+      for (let round = 0; round < 60; round++) {
+        const made = randomCase(kind, draw)
+        const { curves, scalars } = solved(made)
+        const own = evaluated(made, kind === 'vented' ? scalars.tuningHz : undefined)
+        for (const [k, each] of own.entries()) {
+          expect(each.levelDb, `${round} ${frequenciesHz[k]} Hz`).toBeCloseTo(curves.maximumLevelDb?.[k] as number, 9)
+          expect(each.voltageV / (curves.maximumVoltageV?.[k] as number)).toBeCloseTo(1, 10)
+          governed.add(curves.governingLimit?.[k] as string)
+        }
+      }
+      const limits = ['cone-excursion', 'coil-heat', 'rated-voltage', 'amplifier-voltage', 'amplifier-current']
+      expect([...governed].toSorted()).toEqual([...limits, ...(kind === 'vented' ? ['port-air-speed'] : [])].toSorted())
+    })
+  }
+
+  it('finds the mean group delay of the service between neighbours', () => {
+    const draw = draws(5)
+    for (let round = 0; round < 20; round++) {
+      const made = { ...randomCase('closed', draw), seriesOhm: 0 }
+      const air = airOf(undefined, assumptions())
+      const tables = driverTables({ ...made, driver: driverOf(made.driver, air), air }, frequenciesHz)
+      const curves = boxCurves(frequenciesHz.length)
+      hearBox(tables, { netVolumeM3: made.netVolumeM3 }, { duty: 1 }, curves)
+      const delays = solved(made).curves.groupDelayS ?? []
+      const pairs = delays.flatMap((delay, k) => {
+        const [low, high] = [frequenciesHz[k] as number, frequenciesHz[k + 1] ?? Infinity]
+        return low >= 19.99 && high <= 80 ? [(delay + (delays[k + 1] as number)) / 2] : []
+      })
+      expect(worstDelayS(frequenciesHz, curves, 0) / Math.max(...pairs)).toBeCloseTo(1, 1)
+    }
+  })
+})
