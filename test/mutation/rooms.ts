@@ -13,23 +13,27 @@ interface Room {
   readonly tests: readonly RegExp[]
 }
 
-const circuitTests = [
-  /domain\/(fuse|cable|supply|circuit)\/(?!solve-points|feeder-simulator)/,
-  /^test\/plan\/electrical/
-]
-
 export const rooms: Readonly<Record<string, Room>> = {
-  fuse: { files: /circuit\/fuse\//, tests: [/domain\/fuse\//, ...circuitTests] },
-  cable: { files: /circuit\/cable\//, tests: [/domain\/(cable|fuse)\//, ...circuitTests] },
-  circuit: { files: /circuit\/(choice|graph|load|source|points)\//, tests: circuitTests },
-  coils: { files: /domain\/coils\//, tests: [/domain\/(coils|amplifier)\//] },
+  fuse: { files: /circuit\/fuse\//, tests: [/domain\/(fuse\/|small-terms)/, /domain\/(cable\/|supply\/choose-cable)/] },
+  cable: { files: /circuit\/cable\//, tests: [/domain\/(cable\/|fuse\/|small-terms)/, /supply\/choose-cable/] },
+  circuit: {
+    files: /circuit\/(choice|graph|load|source|points)\//,
+    tests: [/domain\/(supply\/(?!feeder-simulator)|small-terms)/, /domain\/circuit\/(?!solve-points)/]
+  },
+  coils: { files: /domain\/coils\//, tests: [/domain\/coils\//, /domain\/amplifier\//] },
   amplifier: { files: /domain\/amplifier\//, tests: [/domain\/amplifier\//] },
-  solids: { files: /box\/(boot|solids|layout)\//, tests: [/domain\/box\/(?!mesh-kernel)/, /situations|plan\/port/] },
-  stiffness: { files: /box\/stiffness\//, tests: [/domain\/box\/(plate|bracing)/, /domain\/box\/(?!mesh-kernel)/] },
-  port: { files: /domain\/port\//, tests: [/domain\/port\//, /domain\/enclosure\/(large-signal|size-)/] },
+  solids: { files: /box\/(boot|solids|layout)\//, tests: [/domain\/(box\/(?!mesh-kernel)|small-terms)/] },
+  stiffness: {
+    files: /box\/stiffness\//,
+    tests: [/domain\/(box\/(plate|bracing)|small-terms)/, /domain\/box\/(?!mesh-kernel)/]
+  },
+  port: { files: /domain\/port\//, tests: [/domain\/(port\/|small-terms)/, /domain\/enclosure\/(large-signal|size-)/] },
   limits: { files: /enclosure\/limits\//, tests: [/enclosure\/(coil-heating|governing|large|limit|beyond)/] },
-  sizing: { files: /enclosure\/sizing\//, tests: [/enclosure\/(size|sizing)/, /enclosure\/(closed|vented|other)/] },
-  plan: { files: /^src\/plan\/(?!designer)/, tests: [/^test\/plan\/(?!random-plans)/, /situations/] }
+  sizing: {
+    files: /enclosure\/sizing\//,
+    tests: [/(enclosure\/size|small-terms)/, /enclosure\/(closed|vented|other)/]
+  },
+  plan: { files: /^src\/plan\/(?!designer)/, tests: [/^test\/plan\/(?!random-plans)/] }
 }
 
 const sources = readdirSync(path.join(root, 'src'), { recursive: true, encoding: 'utf8' })
