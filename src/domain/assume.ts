@@ -20,31 +20,26 @@ export interface Assumptions {
   readonly list: readonly Assumption[]
 }
 
-export function assumptions(): Assumptions {
-  const list: Assumption[] = []
-  const or: Assumptions['or'] = (given, field, value, why) => {
-    if (given !== undefined) return given
-    list.push({ field, value, why })
-    return value
-  }
+/** Every way to assume is one of `or`; the others only read where the value and its reason stand. */
+function assumptionsBy(list: readonly Assumption[], or: Assumptions['or']): Assumptions {
   return {
     list,
     or,
-    take: (given, field, record) => (given === undefined ? or(given, field, record.value, record.why) : given),
+    take: (given, field, record) => or(given, field, record.value, record.why),
     work: (given, field, value, { why }) => or(given, field, value, why),
-    note: (field, value, { why }) => {
-      list.push({ field, value, why })
-    }
+    note: (field, value, { why }) => void or(undefined, field, value, why)
   }
 }
 
-/** The same list under other names: a room that knows one source does not know its place in the caller's list. */
-export function assumptionsUnder(assumed: Assumptions, name: (field: string) => string): Assumptions {
-  return {
-    list: assumed.list,
-    or: (given, field, value, why) => assumed.or(given, name(field), value, why),
-    take: (given, field, record) => assumed.take(given, name(field), record),
-    work: (given, field, value, rule) => assumed.work(given, name(field), value, rule),
-    note: (field, value, rule) => assumed.note(name(field), value, rule)
-  }
+export function assumptions(): Assumptions {
+  const list: Assumption[] = []
+  return assumptionsBy(list, (given, field, value, why) => {
+    if (given !== undefined) return given
+    list.push({ field, value, why })
+    return value
+  })
 }
+
+/** The same list under other names: a room that knows one source does not know its place in the caller's list. */
+export const assumptionsUnder = (assumed: Assumptions, name: (field: string) => string): Assumptions =>
+  assumptionsBy(assumed.list, (given, field, value, why) => assumed.or(given, name(field), value, why))

@@ -2,11 +2,10 @@
 import earcut, { flatten } from 'earcut'
 import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
 import { isNotch, notchedFace } from '../../domain/box/shell/board-faces.ts'
-import { cross, type Vector3, vector } from '../../numeric/convex-distance.ts'
+import { type BoardFrame, boardFrame } from '../../domain/box/solids/solids.ts'
+import { vector } from '../../numeric/convex-distance.ts'
 import { bounds, type Point2, type Polygon, signedArea, vertex } from '../../numeric/polygon.ts'
-import { inSpace, type Mesh, type MeshBuilder, meshBuilder } from './mesh.ts'
-
-const PARTS = 48
+import { inSpace, type Mesh, type MeshBuilder, meshBuilder, PARTS_OF_TURN } from './mesh.ts'
 
 /** A hole in its depth: the same outline from one depth to the next, in steps where it narrows. */
 interface Hole {
@@ -15,8 +14,8 @@ interface Hole {
 
 function loopOf({ kind, uM, vM, diameterM = 0, widthM = 0, heightM = 0 }: CutOut): Polygon {
   if (kind === 'circle') {
-    return Array.from({ length: PARTS }, (_, i) => {
-      const angle = (2 * Math.PI * i) / PARTS
+    return Array.from({ length: PARTS_OF_TURN }, (_, i) => {
+      const angle = (2 * Math.PI * i) / PARTS_OF_TURN
       return { x: uM + (diameterM / 2) * Math.cos(angle), y: vM + (diameterM / 2) * Math.sin(angle) }
     })
   }
@@ -29,8 +28,9 @@ function loopOf({ kind, uM, vM, diameterM = 0, widthM = 0, heightM = 0 }: CutOut
   ]
 }
 
-function holesOf(outline: Polygon, cutOuts: readonly CutOut[], thicknessM: number): readonly Hole[] {
-  const inside = cutOuts.filter(cut => !isNotch(outline, cut))
+function holesOf(panel: Panel): readonly Hole[] {
+  const { thicknessM } = panel
+  const inside = panel.cutOuts.filter(cut => !isNotch(panel, cut))
   return inside
     .filter(({ rebateDepthM }) => rebateDepthM === undefined)
     .map(cut => {
@@ -47,19 +47,6 @@ function fromLowest(polygon: Polygon): Polygon {
   const far = ({ x, y }: Point2) => Math.hypot(x - left, y - low)
   const start = polygon.reduce((best, point, i) => (far(point) < far(vertex(polygon, best)) - 1e-9 ? i : best), 0)
   return [...polygon.slice(start), ...polygon.slice(0, start)]
-}
-
-interface BoardFrame {
-  readonly at: (point: Point2, depthM: number) => Vector3
-  readonly outwards: Vector3
-}
-
-function frameOf(place: NonNullable<Panel['place']>): BoardFrame {
-  const { origin, uAxis: u, vAxis: v } = place
-  const [along, up] = [vector(u.x, u.y, u.z), vector(v.x, v.y, v.z)]
-  const outwards = cross(along, up)
-  const start = vector(origin.xM, origin.yM, origin.zM)
-  return { outwards, at: ({ x, y }, depthM) => inSpace(start, [along, x], [up, y], [outwards, -depthM]) }
 }
 
 /** A flat face with holes, seen from outside or from inside. */
@@ -98,19 +85,15 @@ function wall(
 
 /** @returns none for a part whose place is not known */
 export function boardMesh(panel: Panel): Mesh | undefined {
-  const { place, outline, cutOuts, thicknessM } = panel
+  const { place, thicknessM } = panel
   if (place === undefined) return undefined
-  const frame = frameOf(place)
+  const frame = boardFrame(place)
   const mesh = meshBuilder()
   const outer = fromLowest(notchedFace(panel, 'outer'))
   const drawn = fromLowest(notchedFace(panel, 'inner'))
   // A notch that meets a bevel may leave one face a corner more: then the board is shown square.
   const inner = drawn.length === outer.length ? drawn : outer
-  const holes = holesOf(
-    outline.map(({ uM, vM }) => ({ x: uM, y: vM })),
-    cutOuts,
-    thicknessM
-  )
+  const holes = holesOf(panel)
   const rims = (index: 0 | -1) => holes.flatMap(({ steps }) => [steps.at(index)?.loop ?? []])
   flat(mesh, frame, [outer, ...rims(0)], 0, true)
   flat(mesh, frame, [inner, ...rims(-1)], thicknessM, false)

@@ -24,6 +24,9 @@ export interface MeshBuilder {
   readonly end: () => Mesh
 }
 
+/** Straight parts of a full turn, in boards and in what is turned alike: a hole and the tube in it meet. */
+export const PARTS_OF_TURN = 48
+
 /** Twice the area below which a triangle is none [m²]. */
 const NO_AREA = 1e-14
 

@@ -4,8 +4,9 @@ import type { Panel } from '../../contract/boxes/panel.ts'
 import { type BodyKind, bodyKinds } from '../../contract/boxes/words.ts'
 import { layOutSolids } from '../../domain/box/layout/lay-out-box.ts'
 import type { Body } from '../../domain/box/solids/bodies.ts'
+import { boardFrame } from '../../domain/box/solids/solids.ts'
 import type { Outcome } from '../../domain/outcome.ts'
-import { cross, type Vector3, vector } from '../../numeric/convex-distance.ts'
+import { type Vector3, vector } from '../../numeric/convex-distance.ts'
 import { boardMesh } from './board-mesh.ts'
 import { type Mesh, meshVolume } from './mesh.ts'
 import { shapeMesh } from './round-mesh.ts'
@@ -31,8 +32,7 @@ function boardBodies(boards: readonly Panel[]): readonly ModelBody[] {
     const { name, role, place } = panel
     if (mesh === undefined || place === undefined) return []
     const before = boards.slice(0, i).filter(other => other.name === name).length
-    const { uAxis: u, vAxis: v } = place
-    const way = cross(vector(u.x, u.y, u.z), vector(v.x, v.y, v.z))
+    const { outwards: way } = boardFrame(place)
     const layers = boards.filter(other => other.name === name).length
     const off = staying.includes(role) ? {} : { off: { way, rank: layers - before } }
     return [{ name: before === 0 ? name : `${name} ${before + 1}`, kind: 'board', mesh, ...off }]

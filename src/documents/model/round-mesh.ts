@@ -1,15 +1,13 @@
 /** Meshes of blocks, of what is turned round an axis, and of bent pipes. */
 import type { Shape } from '../../domain/box/solids/shape.ts'
 import { cross, dot, plus, unit, type Vector3, vector } from '../../numeric/convex-distance.ts'
-import { acrossAxis, inSpace, type Mesh, type MeshBuilder, meshBuilder } from './mesh.ts'
+import { acrossAxis, inSpace, type Mesh, type MeshBuilder, meshBuilder, PARTS_OF_TURN } from './mesh.ts'
 
-/** Parts of a full turn. */
-const PARTS = 48
 type Turned = Extract<Shape, { kind: 'turned' }>
 type Pipe = Extract<Shape, { kind: 'pipe' }>
 
-const turns = Array.from({ length: PARTS + 1 }, (_, i) => {
-  const angle = (2 * Math.PI * (i % PARTS)) / PARTS
+const turns = Array.from({ length: PARTS_OF_TURN + 1 }, (_, i) => {
+  const angle = (2 * Math.PI * (i % PARTS_OF_TURN)) / PARTS_OF_TURN
   return [Math.cos(angle), Math.sin(angle)] as const
 })
 const nowhere = vector(0, 0, 0)
@@ -23,7 +21,7 @@ function turnedMesh({ centre, along, outline, isClosed }: Turned): Mesh {
   closed.slice(1).forEach((to, i) => {
     const from = closed[i] ?? to
     const [da, dr] = [to.along - from.along, to.radius - from.radius]
-    for (let k = 0; k < PARTS; k++) {
+    for (let k = 0; k < PARTS_OF_TURN; k++) {
       const corner = (point: typeof to, out: Vector3) => ({
         at: inSpace(centre, [along, point.along], [out, point.radius]),
         normal: unit(inSpace(nowhere, [out, da], [along, -dr])) ?? out
@@ -55,7 +53,7 @@ function pipeWall(mesh: MeshBuilder, { way }: Pipe, radius: (i: number) => numbe
     }
   }
   for (let i = 1; i < way.length; i++) {
-    for (let k = 0; k < PARTS; k++) {
+    for (let k = 0; k < PARTS_OF_TURN; k++) {
       const [from, to] = sign > 0 ? [k, k + 1] : [k + 1, k]
       mesh.patch([corner(i - 1, from), corner(i - 1, to), corner(i, to), corner(i, from)])
     }
@@ -73,7 +71,7 @@ function pipeEnd(mesh: MeshBuilder, { way, innerRadius }: Pipe, i: number, sign:
       normal: inSpace(nowhere, [disc.along, sign])
     }
   }
-  for (let k = 0; k < PARTS; k++) {
+  for (let k = 0; k < PARTS_OF_TURN; k++) {
     const [from, to] = sign > 0 ? [k, k + 1] : [k + 1, k]
     mesh.patch([at(innerRadius, from), at(disc.radius, from), at(disc.radius, to), at(innerRadius, to)])
   }

@@ -56,14 +56,13 @@ const reachOf = ({ outline }: Panel) => ({
 })
 
 function addPanel(file: DxfFile, panel: Panel, title: string, placed: Placed, quarterTurned: boolean): void {
-  const blank = panel.outline.map(({ uM, vM }) => ({ x: uM, y: vM }))
   // A notch is part of the outline, or its edge would be cut twice; tilts are said in words, the outline is the blank's.
   const outline = notchedFace({ ...panel, edges: [] }, 'outer')
   file.contour(
     'CUT',
     outline.map(({ x, y }) => placed(x, y))
   )
-  const holes = panel.cutOuts.filter(cutOut => !isNotch(blank, cutOut))
+  const holes = panel.cutOuts.filter(cutOut => !isNotch(panel, cutOut))
   for (const cutOut of holes) addHole(file, cutOut, placed, quarterTurned)
   const { u, v } = reachOf(panel)
   const corners = [placed(0, 0), placed(u, v)]

@@ -3,6 +3,7 @@ import type { SearchRequest } from '../../contract/systems/design-search.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { MOST_WEIGHED, type PlannedKind, plannedKinds } from '../../contract/systems/words.ts'
 import { DesignError } from '../../domain/design-error.ts'
+import { present } from '../../domain/present.ts'
 import { sixDigitsThroughout } from '../../numeric/six-digits.ts'
 import { contradictions, withoutDraw } from '../request/plan-amplifier.ts'
 import type { SearchAmplifier, SearchDriver } from './search-request.ts'
@@ -69,17 +70,13 @@ function planOf(request: SearchRequest, driver: SearchDriver, driverCount: numbe
     ...(port === undefined
       ? {}
       : {
-          enclosure: {
-            ...(port.shape === undefined ? {} : { portShape: port.shape }),
-            ...(port.airSpeedMPerS === undefined ? {} : { airSpeedMPerS: port.airSpeedMPerS })
-          }
+          enclosure: present({ portShape: port.shape, airSpeedMPerS: port.airSpeedMPerS })
         }),
     board,
     car,
     supply,
     signal,
-    ...(finish === undefined ? {} : { finish }),
-    ...(air === undefined ? {} : { air })
+    ...present({ finish, air })
   }
   return sixDigitsThroughout(plan)
 }

@@ -7,6 +7,7 @@ import { type RejectionRule, rejectionRules } from '../../contract/systems/words
 import { type Assumptions, assumptions } from '../../domain/assume.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import type { Outcome } from '../../domain/outcome.ts'
+import { present } from '../../domain/present.ts'
 import { rememberingParts } from '../request/part.ts'
 import { resolvedFields } from '../request/resolved-plan.ts'
 import { scoreBasis } from './score-basis.ts'
@@ -79,7 +80,7 @@ function designOf(system: System, built: BuiltDesign, plan: PlanRequest, { limit
     score: total,
     points,
     figures: built.figures,
-    ...(readings[0] === undefined ? {} : { tightest: readings[0] }),
+    ...present({ tightest: readings[0] }),
     cautions: built.cautions,
     plan: { ...plan, name: `${plan.name}, ${system.kind}`, enclosure: built.enclosure }
   }

@@ -1,6 +1,7 @@
 /** The cheap half of a design: match, completed driver, supply. Most combinations that fall do so here. */
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { assumptions } from '../../domain/assume.ts'
+import { present } from '../../domain/present.ts'
 import { type JoinedDrivers, type PlannedLoad, planLoad } from '../electric/plan-load.ts'
 import { type PlannedSupply, planSupply } from '../electric/plan-supply.ts'
 import { type DriverPart, planDrivers } from '../enclosure/plan-drivers.ts'
@@ -61,7 +62,7 @@ export function electrics({ plan, price }: Combination): Weighed<Electrics> {
   }
   const { fullSineA, averageA } = supply.current.outcome.result.currents
   const figures = {
-    ...(price === undefined ? {} : { price }),
+    ...present({ price }),
     loadOhm: joined.loadOhm,
     powerW: joined.powerW,
     fullSineA,

@@ -2,7 +2,9 @@
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { PlannedKind } from '../../contract/systems/words.ts'
 import type { Caution } from '../../domain/caution.ts'
+import { inLitres } from '../../domain/digits.ts'
 import { computeResponse } from '../../domain/enclosure/answer/compute-response.ts'
+import { present } from '../../domain/present.ts'
 import { sixDigitsThroughout } from '../../numeric/six-digits.ts'
 import { planCautions } from '../answer/plan-cautions.ts'
 import { planSignal } from '../electric/plan-signal.ts'
@@ -37,8 +39,6 @@ interface Suited {
   readonly candidates: readonly PlannedCandidate[]
 }
 
-const litres = (volumeM3: number) => `${Number((volumeM3 * 1000).toPrecision(3))} L`
-
 function suited({ resolved, drivers, joined }: Electrics, kind: PlannedKind): Weighed<Suited> {
   const roomM3 = roomForAir(resolved)
   const sizing = planSizing({ ...resolved, enclosure: { ...resolved.enclosure, kind } }, drivers, joined, roomM3)
@@ -53,7 +53,7 @@ function suited({ resolved, drivers, joined }: Electrics, kind: PlannedKind): We
     rejection: Number.isFinite(least)
       ? hindered(
           'space',
-          `The smallest ${kind} box that suits takes ${litres(least)}${roomM3 === undefined ? '' : `; ${litres(roomM3)} are there`}.`
+          `The smallest ${kind} box that suits takes ${inLitres(least)}${roomM3 === undefined ? '' : `; ${inLitres(roomM3)} are there`}.`
         )
       : hindered('enclosure', whyUnsuited(sizing, kind))
   }
@@ -70,7 +70,7 @@ function pinned({ candidate, wish }: Try): PlanEnclosure {
   return {
     kind,
     netVolumeM3,
-    ...(tuningHz === undefined ? {} : { tuningHz }),
+    ...present({ tuningHz }),
     ...(wish === undefined
       ? {}
       : { portShape: wish.form === 'round' ? 'round' : 'slot', airSpeedMPerS: wish.airSpeedMPerS })
@@ -120,7 +120,7 @@ function figuresOf({ figures }: Electrics, { candidate }: Try, { box, response }
     levelDb: Math.min(playedDb, highestDb ?? playedDb),
     coneExcursionM,
     excursionOfXmax: coneExcursionOfXmax,
-    ...(portAirSpeedMPerS === undefined ? {} : { airSpeedMPerS: portAirSpeedMPerS })
+    ...present({ airSpeedMPerS: portAirSpeedMPerS })
   }
 }
 
@@ -151,7 +151,7 @@ function firstThatFits(setting: Setting, candidate: PlannedCandidate, sizing: Si
     if (made.complaint === undefined) return { found: made }
     complaint = made.complaint
   }
-  return { rejection: hindered('space', `${candidate.name}, ${litres(candidate.netVolumeM3)}: ${complaint}`) }
+  return { rejection: hindered('space', `${candidate.name}, ${inLitres(candidate.netVolumeM3)}: ${complaint}`) }
 }
 
 /** @returns one entry an alignment that suits, or the one reason why there is none */

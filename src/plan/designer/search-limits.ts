@@ -1,5 +1,6 @@
 /** Which limits a design keeps, which it breaks and by how much. */
 import { type DesignLimitName, designLimitNames } from '../../contract/systems/words.ts'
+import { inDigits } from '../../domain/digits.ts'
 import type { DesignFigures } from './search-figures.ts'
 import type { DesignLimits } from './search-request.ts'
 
@@ -89,10 +90,8 @@ export function readLimits(limits: DesignLimits, figures: Partial<DesignFigures>
 
 export const broken = (readings: readonly LimitReading[]) => readings.filter(({ left }) => left < 0)
 
-const shown = (value: number) => String(Number(value.toPrecision(4)))
-
 export function brokenText({ limit, value, bound, unit, left }: LimitReading): string {
   const { words, atLeast } = rows[limit]
   const named = unit === '1' ? '' : ` ${unit}`
-  return `${words} ${shown(value)}${named}, ${shown(-left)}${named} ${atLeast ? 'below the least' : 'above the most'} allowed, ${shown(bound)}${named}`
+  return `${words} ${inDigits(value, 4)}${named}, ${inDigits(-left, 4)}${named} ${atLeast ? 'below the least' : 'above the most'} allowed, ${inDigits(bound, 4)}${named}`
 }

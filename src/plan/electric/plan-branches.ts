@@ -8,6 +8,7 @@ import { cableJudgement } from '../../domain/circuit/cable/cable-judgement.ts'
 import type { ReturnPath } from '../../domain/circuit/choice/cable-request.ts'
 import { chooseCable } from '../../domain/circuit/choice/choose-cable.ts'
 import { supplyJudgement } from '../../domain/circuit/source/supply-judgement.ts'
+import { present } from '../../domain/present.ts'
 import { type Part, runPart } from '../request/part.ts'
 import { usual } from '../request/plan-usual.ts'
 import { conductorOf } from './plan-conductor.ts'
@@ -59,7 +60,7 @@ function bootSurroundings(request: PlanRequest) {
 function sheetOf({ supply: { makerFuseA, terminalAreaM2 } }: PlanRequest, amplifier: AmplifierOnSupply, index: number) {
   const { onboardFusesA } = amplifier
   return {
-    ...(onboardFusesA === undefined ? {} : { onboardFusesA }),
+    ...present({ onboardFusesA }),
     ...(index > 0 || makerFuseA === undefined ? {} : { makerFuseA }),
     ...(index > 0 || terminalAreaM2 === undefined ? {} : { terminalAreaM2 })
   }
@@ -83,9 +84,7 @@ function branchRequest(
     dropLimitV,
     ...bootSurroundings(request),
     ...sheetOf(request, amplifier, index),
-    ...(gaugeSystem === undefined ? {} : { gaugeSystem }),
-    ...(insulationMaterial === undefined ? {} : { insulationMaterial }),
-    ...(source === undefined ? {} : { source })
+    ...present({ gaugeSystem, insulationMaterial, source })
   }
 }
 
@@ -133,14 +132,14 @@ export function planBranches(
             positiveLengthM: branchLengthM(request),
             returnBy,
             returnLengthM: branchReturnM(request),
-            ...(fuse === undefined ? {} : { fuse })
+            ...present({ fuse })
           }
     return { name, run, cautions: cautionsOf(part, name) }
   })
   const missing = planned.find(({ run }) => run === undefined)?.name
   return {
     runs: planned.flatMap(({ run }) => (run === undefined ? [] : [run])),
-    ...(missing === undefined ? {} : { missing }),
+    ...present({ missing }),
     cautions: planned.flatMap(({ cautions }) => cautions)
   }
 }

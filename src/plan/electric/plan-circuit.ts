@@ -3,6 +3,7 @@ import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Caution } from '../../domain/caution.ts'
 import type { Assumption } from '../../domain/outcome.ts'
+import { present } from '../../domain/present.ts'
 import { notPlanned, notPlannedCautions } from './not-planned.ts'
 import { planLead } from './plan-lead.ts'
 import type { PlannedLoad } from './plan-load.ts'
@@ -27,10 +28,9 @@ export function planCircuit(
   return {
     circuit: {
       amplifiers,
-      ...(trunk === undefined ? {} : { trunk }),
+      ...present({ trunk }),
       branches,
-      ...(wires.toBox === undefined ? {} : { speakerWire: wires.toBox }),
-      ...(wires.inside === undefined ? {} : { insideWire: wires.inside }),
+      ...present({ speakerWire: wires.toBox, insideWire: wires.inside }),
       signalLead: planLead(request, signal),
       notPlanned: missing
     },

@@ -2,14 +2,9 @@
 import type { CableChoiceRequest } from '../../contract/supply/supply-cables.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { SurroundingsRequest } from '../../domain/circuit/fuse/protected-cable.ts'
+import { present } from '../../domain/present.ts'
 
 export function conductorOf({ supply }: PlanRequest): SurroundingsRequest & Pick<CableChoiceRequest, 'conductor'> {
   const { conductor, insulationC, ambientC, spaces, bundledConductors } = supply
-  return {
-    ...(conductor === undefined ? {} : { conductor }),
-    ...(insulationC === undefined ? {} : { insulationC }),
-    ...(ambientC === undefined ? {} : { ambientC }),
-    ...(spaces === undefined ? {} : { spaces }),
-    ...(bundledConductors === undefined ? {} : { bundledConductors })
-  }
+  return present({ conductor, insulationC, ambientC, spaces, bundledConductors })
 }

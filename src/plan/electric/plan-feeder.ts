@@ -10,6 +10,7 @@ import type {
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { ReturnPath } from '../../domain/circuit/choice/cable-request.ts'
 import { computeFeeder } from '../../domain/circuit/graph/compute-feeder.ts'
+import { present } from '../../domain/present.ts'
 import { type Part, runPart, waitingFor } from '../request/part.ts'
 import { RUNNING_OVER_NOMINAL } from '../request/plan-usual.ts'
 import { type Branches, branchCable } from './plan-branches.ts'
@@ -28,10 +29,7 @@ function batteryOf({ source, battery }: PlanRequest['supply']): FeederSource['ba
   if (source !== undefined || battery === undefined) return source
   const { resistanceOhm, coldCrankingA } = battery
   if (resistanceOhm === undefined && coldCrankingA === undefined) return undefined
-  return {
-    ...(resistanceOhm === undefined ? {} : { resistanceOhm }),
-    ...(coldCrankingA === undefined ? {} : { coldCrankingA })
-  }
+  return present({ resistanceOhm, coldCrankingA })
 }
 
 /** The plan's own alternator or converter, driving and hot, with the battery behind it; stiff where none is described. */
@@ -40,7 +38,7 @@ function sourceOf({ supply }: PlanRequest, { charging }: SupplyCurrent): FeederS
   return {
     voltageV: supply.systemVoltageV * RUNNING_OVER_NOMINAL,
     ...(charging === undefined ? {} : { currentLimitA: charging.cruiseAvailableA, baseLoadA: charging.baseLoadA }),
-    ...(battery === undefined ? {} : { battery })
+    ...present({ battery })
   }
 }
 

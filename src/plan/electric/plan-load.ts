@@ -13,6 +13,7 @@ import { matchAmplifier } from '../../domain/amplifier/match-amplifier.ts'
 import { usualRatedVoltageV } from '../../domain/circuit/load/voltage-class.ts'
 import { type Arrangement, arrangementWith } from '../../domain/coils/arrangements.ts'
 import { wireCoils } from '../../domain/coils/wire-coils.ts'
+import { toDigits } from '../../domain/digits.ts'
 import { type Part, refusedBy, runPart, waitingFor } from '../request/part.ts'
 import { matchedSheet } from '../request/plan-amplifier.ts'
 import type { ResolvedPlan } from '../request/resolved-plan.ts'
@@ -77,7 +78,7 @@ function wiringRequest(best: MatchOption, { driver, car }: ResolvedPlan): CoilWi
 
 /** What the drivers can present beside what the amplifier's sheet knows, and the ways out. */
 function unpublished({ options }: AmplifierMatch, { amplifier }: PlanRequest): string {
-  const loads = [...new Set(options.map(({ loadOhm }) => Number(loadOhm.toPrecision(3))))].sort((a, b) => a - b)
+  const loads = [...new Set(options.map(({ loadOhm }) => toDigits(loadOhm)))].sort((a, b) => a - b)
   return `No power is published for a load that these drivers can present: they present ${loads.join(' or ')} Ω, the amplifier gives ${ratingsText(amplifier)} and drives ${amplifier.minimumOhm} Ω or more. Take an amplifier rated at one of these loads, drivers with other coils, or another number of drivers.`
 }
 

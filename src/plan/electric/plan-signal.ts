@@ -2,6 +2,7 @@
 import type { SignalSetup } from '../../contract/signals/signal-result.ts'
 import type { SignalSetupRequest } from '../../contract/signals/signal-setup.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import { present } from '../../domain/present.ts'
 import { setUpSignal } from '../../domain/signal/set-up-signal.ts'
 import { CROSSOVER_ORDER, crossoverHz } from '../enclosure/plan-crossover.ts'
 import { protectiveCornerHz, type ResponsePart } from '../enclosure/plan-response.ts'
@@ -19,10 +20,7 @@ export function planSignal(
   const { input, mainsLowHz, ...signal } = request.signal
   const highPassHz = response.done ? protectiveCornerHz(response.outcome.result, response.request) : undefined
   const tuningHz = response.done ? response.outcome.result.scalars.tuningHz : undefined
-  const acoustic = {
-    ...(tuningHz === undefined ? {} : { tuningHz }),
-    ...(mainsLowHz === undefined ? {} : { mainsLowHz })
-  }
+  const acoustic = present({ tuningHz, mainsLowHz })
   return runPart(
     {
       ...signal,
@@ -31,7 +29,7 @@ export function planSignal(
         powerW: joined.amplifierPowerW / joined.outputs,
         loadOhm: joined.loadOhm,
         bridged: joined.bridged,
-        ...(input === undefined ? {} : { input })
+        ...present({ input })
       },
       driversPowerW: joined.driversPowerW,
       filters: {

@@ -9,6 +9,7 @@ import { rateFuse } from '../../domain/circuit/fuse/rate-fuse.ts'
 import { supplyCurrent } from '../../domain/circuit/load/supply-current.ts'
 import { supplyJudgement } from '../../domain/circuit/source/supply-judgement.ts'
 import type { Assumption } from '../../domain/outcome.ts'
+import { present } from '../../domain/present.ts'
 import { type Part, runPart, waitingFor } from '../request/part.ts'
 import { drawSheet } from '../request/plan-amplifier.ts'
 import { branchLengthM, branchReturnM, dropAllowedV, namesOf, planBranches } from './plan-branches.ts'
@@ -42,7 +43,7 @@ export interface PowerRuns {
 /** Sized for the most the amplifier may draw at the wired load, not for where the gain is left. */
 function bassAmplifier(amplifier: PlanAmplifier, { supplyPowerW, loadOhm }: JoinedDrivers): AmplifierOnSupply {
   const { name } = amplifier
-  return { ...(name === undefined ? {} : { name }), ...drawSheet(amplifier), powerW: supplyPowerW, loadOhm }
+  return { ...present({ name }), ...drawSheet(amplifier), powerW: supplyPowerW, loadOhm }
 }
 
 function currentRequest({ amplifier, car, supply }: PlanRequest, joined: JoinedDrivers): CurrentRequest {
@@ -50,11 +51,7 @@ function currentRequest({ amplifier, car, supply }: PlanRequest, joined: JoinedD
   return {
     amplifiers: [bassAmplifier(amplifier, joined), ...otherAmplifiers],
     systemVoltageV,
-    ...(car.drive === undefined ? {} : { drive: car.drive }),
-    ...(charging === undefined ? {} : { charging }),
-    ...(battery === undefined ? {} : { battery }),
-    ...(secondBattery === undefined ? {} : { secondBattery }),
-    ...(capacitor === undefined ? {} : { capacitor })
+    ...present({ drive: car.drive, charging, battery, secondBattery, capacitor })
   }
 }
 
@@ -77,11 +74,7 @@ function trunkEnd({ supply, amplifier }: PlanRequest, shared: boolean) {
   if (shared) return {}
   const { makerFuseA, terminalAreaM2 } = supply
   const { onboardFusesA } = drawSheet(amplifier)
-  return {
-    ...(makerFuseA === undefined ? {} : { makerFuseA }),
-    ...(terminalAreaM2 === undefined ? {} : { terminalAreaM2 }),
-    ...(onboardFusesA === undefined ? {} : { onboardFusesA })
-  }
+  return present({ makerFuseA, terminalAreaM2, onboardFusesA })
 }
 
 function cableRequest(request: PlanRequest, current: SupplyCurrent, shared: boolean): CableChoiceRequest {
@@ -94,8 +87,7 @@ function cableRequest(request: PlanRequest, current: SupplyCurrent, shared: bool
     positiveLengthM,
     return: trunkReturn(path, shared),
     ...conductorOf(request),
-    ...(gaugeSystem === undefined ? {} : { gaugeSystem }),
-    ...(source === undefined ? {} : { source }),
+    ...present({ gaugeSystem, source }),
     ...trunkDrop(request, shared),
     ...trunkEnd(request, shared),
     currentA: sizing.fullSineA,
@@ -117,9 +109,7 @@ function fuseRequest(
     systemVoltageV,
     cable: { designation, ...conductorOf(request) },
     ...(makerFuseA === undefined || shared || runs > 1 ? {} : { makerFuseA }),
-    ...(source === undefined ? {} : { source }),
-    ...(fuseDistanceM === undefined ? {} : { distanceM: fuseDistanceM }),
-    ...(sheathed === undefined ? {} : { sheathed })
+    ...present({ source, distanceM: fuseDistanceM, sheathed })
   }
 }
 
@@ -172,7 +162,7 @@ function laidOut(request: PlanRequest, current: CurrentPart & { readonly done: t
   return {
     parts: { current, cable, fuse, ...planFeeders(request, amplifiers, drawn, trunk, branches) },
     runs: {
-      ...(trunk === undefined ? {} : { trunk }),
+      ...present({ trunk }),
       branches: branches.runs,
       amplifiers: names,
       cautions: branches.cautions,

@@ -5,6 +5,7 @@ import { type Air, airOf } from '../../domain/air/air.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { cabinGain } from '../../domain/cabin/cabin-gain.ts'
 import { type Driver, driverOf } from '../../domain/driver/driver.ts'
+import { SWEPT_VOLUMES } from '../../domain/enclosure/model/air-spring.ts'
 import { enclosureDefaults } from '../../domain/enclosure/model/defaults.ts'
 import { portSpeeds } from '../../domain/port/air-speed.ts'
 import { portDefaults } from '../../domain/port/defaults.ts'
@@ -35,8 +36,8 @@ const LONGEST_PORT_M = 1
 /** Boxes laid out before the textbook's alignments are tried, and how far apart they are. Ours. */
 const MOST_TRIED = 4
 const APART = { volume: 1.12, tuning: 1.06 } as const
-/** Least swept volumes, and least litres a driver, that a box holds. Ours. */
-const LEAST = { sweptVolumes: 6, perDriverM3: 3e-3 } as const
+/** Least air a driver has in any box that is looked at. Ours. */
+const LEAST_M3 = 3e-3
 
 /** A first estimate of what stands in the space, from the largest box that does. */
 function roomOf(largestM3: number, leastM3: number, { soundSpeedMPerS }: Air, thicknessM: number): Room<Place> {
@@ -76,7 +77,7 @@ function problemOf(
   const air = airOf(request.air, assumptions())
   const driver = driverOf(acousticDriver(drivers.outcome.result), air)
   const wiring = { driver, count, inSeries: joined.driversInSeries, seriesOhm: joined.seriesOhm, air }
-  const swept = LEAST.sweptVolumes * count * driver.sdM2 * (driver.xmaxM ?? 0)
+  const swept = SWEPT_VOLUMES * count * driver.sdM2 * (driver.xmaxM ?? 0)
   const seat = car.cabin && cabinGain(car.cabin, air.soundSpeedMPerS, designGridHz, assumptions()).gainDb
   return {
     tables: driverTables(wiring, designGridHz),
@@ -87,7 +88,7 @@ function problemOf(
     highestV: joined.targetVoltageV,
     gainStepDb: GAIN_STEP_DB,
     seatGainDb: seat ?? new Float64Array(designGridHz.length),
-    room: roomOf(largestM3, Math.max(swept, LEAST.perDriverM3 * count), air, board.thicknessM),
+    room: roomOf(largestM3, Math.max(swept, LEAST_M3 * count), air, board.thicknessM),
     ...present({ kind: enclosure.kind, tuningHz: enclosure.tuningHz })
   }
 }
@@ -111,11 +112,11 @@ export function goalDesigns(
 ): readonly FoundDesign<Place>[] {
   const problem = problemOf(request, drivers, joined, largestM3)
   const { qts } = problem.tables
-  const ask = (goal: DesignGoal) => searchBoxes({ ...problem, goal: goalFor(goals[goal], qts) })
-  const loudest = goals[wish].withinDb === undefined ? undefined : ask('loud')[0]?.held.levelDb
-  const goal = goalFor(goals[wish], qts)
+  const ask = (goal: DesignGoal, referenceDb?: number) =>
+    searchBoxes({ ...problem, goal: goalFor(goals[goal], qts), ...present({ referenceDb }) })
+  const loudestDb = goals[wish].withinDb === undefined ? undefined : ask('loud')[0]?.held.levelDb
   const apart: FoundDesign<Place>[] = []
-  for (const design of searchBoxes({ ...problem, goal, ...present({ referenceDb: loudest }) })) {
+  for (const design of ask(wish, loudestDb)) {
     if (apart.length < MOST_TRIED && apart.every(other => isAnother(design, other))) apart.push(design)
   }
   return apart

@@ -7,6 +7,7 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { layOutBox } from '../../domain/box/layout/lay-out-box.ts'
 import type { BoxPort } from '../../domain/box/request/box-request.ts'
 import type { Response } from '../../domain/enclosure/answer/compute-response.ts'
+import { present } from '../../domain/present.ts'
 import { type Part, runPart } from '../request/part.ts'
 import { LINING } from '../request/plan-finish.ts'
 import { crossoverHz } from './plan-crossover.ts'
@@ -19,8 +20,7 @@ function boxDriver({ driver, driverCount }: PlanRequest): BoxDriver {
     ...(driver.name === undefined ? {} : { label: driver.name.slice(0, 40) }),
     count: driverCount,
     ...driver.mounting,
-    ...(sdM2 === undefined ? {} : { sdM2 }),
-    ...(xmaxM === undefined ? {} : { xmaxM })
+    ...present({ sdM2, xmaxM })
   }
 }
 
@@ -30,7 +30,7 @@ function shellRequest(request: PlanRequest): BoxRequest {
   return {
     ...wedge,
     thicknessM,
-    ...(frontLayers === undefined ? {} : { frontLayers }),
+    ...present({ frontLayers }),
     ...(Object.keys(board).length === 0 ? {} : { board }),
     drivers: [boxDriver(request)],
     fittings: { terminal, ...(request.finish?.lined === true ? { lining: LINING } : {}) }
@@ -49,8 +49,7 @@ export function planBox(request: PlanRequest, { netVolumeM3, port, strategy }: B
     ...shellRequest(request),
     netVolumeM3,
     limits,
-    ...(strategy === undefined ? {} : { strategy }),
-    ...(port === undefined ? {} : { port })
+    ...present({ strategy, port })
   }
   return runPart(box, layOutBox)
 }

@@ -4,6 +4,7 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { type PlannedKind, plannedKinds } from '../../contract/systems/words.ts'
 import { sizeEnclosure } from '../../domain/enclosure/sizing/size-enclosure.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
+import { present } from '../../domain/present.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
 import { type Part, runPart } from '../request/part.ts'
 import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
@@ -14,8 +15,7 @@ function wanted({ enclosure = {} }: PlanRequest): SizingRequest['wanted'] {
   const { qtc, netVolumeM3, tuningHz } = enclosure
   return {
     ...(qtc === undefined ? {} : { qtc: [qtc] }),
-    ...(netVolumeM3 === undefined ? {} : { netVolumeM3 }),
-    ...(tuningHz === undefined ? {} : { tuningHz })
+    ...present({ netVolumeM3, tuningHz })
   }
 }
 
@@ -35,7 +35,7 @@ export function planSizing(
       kinds: enclosure.kind === undefined ? plannedKinds : [enclosure.kind],
       ...(asked === undefined || Object.keys(asked).length === 0 ? {} : { wanted: asked }),
       ...(roomM3 === undefined ? {} : { space: { netVolumeM3: roomM3 } }),
-      ...(air === undefined ? {} : { air })
+      ...present({ air })
     },
     sizeEnclosure
   )

@@ -6,6 +6,7 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { coilFactors } from '../../domain/driver/coil-connection.ts'
 import { completeDriverParameters } from '../../domain/driver/complete-driver-parameters.ts'
 import type { DriverParametersRequest } from '../../domain/driver/driver-parameters.ts'
+import { present } from '../../domain/present.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
 import { type Part, runPart } from '../request/part.ts'
 
@@ -16,7 +17,7 @@ export function planDrivers({ driver, air }: PlanRequest, joined: JoinedDrivers 
   const request = {
     driver: ratedSheet(driver),
     coils: { ...coils, ...(joined === undefined ? {} : { wanted: joined.connection }) },
-    ...(air === undefined ? {} : { air })
+    ...present({ air })
   }
   return runPart(request, completeDriverParameters)
 }
@@ -39,11 +40,7 @@ export function acousticDriver({ driver }: DriverParameters): DriverRequest {
     vasM3,
     sdM2,
     reOhm,
-    ...(vasAir === undefined ? {} : { vasAir }),
-    ...(leH === undefined ? {} : { leH }),
-    ...(leParallelOhm === undefined ? {} : { leParallelOhm }),
-    ...(xmaxM === undefined ? {} : { xmaxM }),
-    ...(powerW === undefined ? {} : { powerW })
+    ...present({ vasAir, leH, leParallelOhm, xmaxM, powerW })
   }
 }
 

@@ -1,7 +1,7 @@
 /** From candidates to one box that fits: the first that clears everything is braced and heard. */
-
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { DesignGoal } from '../../contract/systems/words.ts'
+import { inDigits, inLitres } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { present } from '../../domain/present.ts'
 import { sixDigitsThroughout } from '../../numeric/six-digits.ts'
@@ -43,7 +43,7 @@ interface PlannedEnclosure {
 const triedRow = ({ candidate, complaint }: Try): Tried => ({
   name: candidate.name,
   netVolumeM3: candidate.netVolumeM3,
-  ...(candidate.tuningHz === undefined ? {} : { tuningHz: candidate.tuningHz }),
+  ...present({ tuningHz: candidate.tuningHz }),
   why: complaint ?? 'fits'
 })
 
@@ -134,10 +134,9 @@ const triedRows = (passed: readonly Try[]): readonly Tried[] => [
 
 function misfitText({ candidate, complaint = '' }: Try): string {
   const { name, netVolumeM3, tuningHz } = candidate
-  const tuned = tuningHz === undefined ? '' : ` at ${Number(tuningHz.toPrecision(3))} Hz`
-  const litres = Number((netVolumeM3 * 1000).toPrecision(3))
+  const tuned = tuningHz === undefined ? '' : ` at ${inDigits(tuningHz)} Hz`
   const end = complaint.endsWith('.') ? '' : '.'
-  return `No enclosure fits the space. The nearest, ${name} of ${litres} L${tuned}: ${complaint}${end}`
+  return `No enclosure fits the space. The nearest, ${name} of ${inLitres(netVolumeM3)}${tuned}: ${complaint}${end}`
 }
 
 /** Braces take air, so a braced box is heard again; a box that braces would crowd stays as it was, with its caution. */

@@ -1,5 +1,6 @@
 /** What the protective high-pass of a closed box costs, and the power that needs none. */
 import { type Caution, caution } from '../../domain/caution.ts'
+import { inDigits } from '../../domain/digits.ts'
 import { computeResponse } from '../../domain/enclosure/answer/compute-response.ts'
 import type { ResponseRequest } from '../../domain/enclosure/model/request.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
@@ -22,8 +23,6 @@ function bareExcursionOfXmax({ filters = [], ...request }: ResponseRequest): num
   return bare.done ? bare.outcome.result.limits?.atDrive.coneExcursionOfXmax : undefined
 }
 
-const short = (value: number) => String(Number(value.toPrecision(2)))
-
 /**
  * The power at which the cone reaches Xmax without the filter: excursion grows with the voltage, power with its square.
  *
@@ -38,12 +37,12 @@ export function closedHighPass(response: ResponsePart, { powerW }: Pick<JoinedDr
   const unfilteredPowerW = powerW / ofXmax ** 2
   const grave = cornerHz > BASS_SHARE * fcHz
   const cost = grave
-    ? `It lies above half the resonance of the box, ${short(fcHz)} Hz, and takes bass that the cabin would have given: a smaller box or less power keeps it.`
-    : `The box resonates at ${short(fcHz)} Hz.`
+    ? `It lies above half the resonance of the box, ${inDigits(fcHz, 2)} Hz, and takes bass that the cabin would have given: a smaller box or less power keeps it.`
+    : `The box resonates at ${inDigits(fcHz, 2)} Hz.`
   return [
     caution(
       'closed-box-high-pass',
-      `At ${short(powerW)} W the cone of this closed box needs the high-pass at ${short(cornerHz)} Hz; without it the cone reaches Xmax at ${short(unfilteredPowerW)} W. ${cost}`,
+      `At ${inDigits(powerW, 2)} W the cone of this closed box needs the high-pass at ${inDigits(cornerHz, 2)} Hz; without it the cone reaches Xmax at ${inDigits(unfilteredPowerW, 2)} W. ${cost}`,
       { level: grave ? 'care' : 'note', figures: { cornerHz, fcHz, powerW, unfilteredPowerW } }
     )
   ]

@@ -7,6 +7,7 @@ import { portSpeeds } from '../../domain/port/air-speed.ts'
 import { portSizingDefaults } from '../../domain/port/sizing/defaults.ts'
 import type { PortDesign } from '../../domain/port/sizing/port-sizing.ts'
 import { sizePort } from '../../domain/port/sizing/size-port.ts'
+import { present } from '../../domain/present.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
 import { type Part, runPart } from '../request/part.ts'
 import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
@@ -82,7 +83,7 @@ export function planPort(
       filters: planFilters(request, highPassHz),
       airSpeedLimitMPerS: airSpeedMPerS,
       ...wish(request, form),
-      ...(air === undefined ? {} : { air })
+      ...present({ air })
     },
     sizePort
   )

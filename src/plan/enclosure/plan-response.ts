@@ -4,6 +4,7 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { PlannedKind } from '../../contract/systems/words.ts'
 import { computeResponse, type Response } from '../../domain/enclosure/answer/compute-response.ts'
 import type { ResponseRequest } from '../../domain/enclosure/model/request.ts'
+import { present } from '../../domain/present.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
 import { type Part, runPart } from '../request/part.ts'
 import { usual } from '../request/plan-usual.ts'
@@ -40,8 +41,7 @@ function responseRequest(
       kind,
       rear: {
         netVolumeM3,
-        ...(leakQ === undefined ? {} : { leakQ }),
-        ...(port === undefined ? {} : { port })
+        ...present({ leakQ, port })
       }
     },
     source: { voltageV: joined.targetVoltageV, seriesOhm: joined.seriesOhm },
@@ -50,11 +50,10 @@ function responseRequest(
       amplifierVoltageV: joined.amplifierVoltageV,
       ratedOhm: joined.loadOhm,
       ...(airLimit === undefined || port === undefined ? {} : { airSpeedMPerS: airLimit }),
-      ...(portLossFactor === undefined ? {} : { portLossFactor })
+      ...present({ portLossFactor })
     },
     frequenciesHz,
-    ...(car.cabin === undefined ? {} : { cabin: car.cabin }),
-    ...(air === undefined ? {} : { air })
+    ...present({ cabin: car.cabin, air })
   }
 }
 

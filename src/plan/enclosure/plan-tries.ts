@@ -1,6 +1,9 @@
 /** Candidates made concrete one after the other: sized, ported and laid out, each with what is wrong with it. */
+
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import { inDecimals } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
+import { present } from '../../domain/present.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
 import { waitingFor } from '../request/part.ts'
 import { type BoxPart, type BoxWish, clears } from './plan-box.ts'
@@ -56,7 +59,7 @@ export function enclosureOf(
     kind: candidate.kind,
     netVolumeM3: box.done ? box.outcome.result.volume.netM3 : wanted,
     ...(port?.done ? acousticPort(port.outcome.result.recommended) : {}),
-    ...(leakQ === undefined ? {} : { leakQ })
+    ...present({ leakQ })
   }
 }
 
@@ -69,7 +72,7 @@ function sizedPort(
 ): PortPart {
   const { netVolumeM3, tuningHz } = candidate
   if (tuningHz === undefined) return waitingFor('a tuning')
-  const question = { netVolumeM3, tuningHz, ...wish, ...(leakQ === undefined ? {} : { leakQ }) }
+  const question = { netVolumeM3, tuningHz, ...wish, ...present({ leakQ }) }
   const first = planPort(request, drivers, joined, question)
   if (!first.done) return first
   const enclosure = enclosureOf(candidate, waitingFor('a port'), first, leakQ)
@@ -87,8 +90,6 @@ function boxWish({ candidate, port, wish }: Sized): Omit<BoxWish, 'strategy'> | 
   return { netVolumeM3: candidate.netVolumeM3, port: boxPort(port.outcome.result.recommended, wish.form) }
 }
 
-const mm = (lengthM: number) => String(Number((lengthM * 1000).toFixed(1)))
-
 function complaint({ port, box }: Built): string | undefined {
   if (port !== undefined && !port.done) return port.refusal.message
   const unportable =
@@ -97,7 +98,10 @@ function complaint({ port, box }: Built): string | undefined {
   if (!box.done) return box.refusal.message
   if (clears(box)) return undefined
   const tight = box.outcome.result.clearances.filter(({ passes }) => !passes)
-  const rows = tight.map(({ between, availableM, neededM }) => `${between} (${mm(availableM)} of ${mm(neededM)} mm)`)
+  const rows = tight.map(
+    ({ between, availableM, neededM }) =>
+      `${between} (${inDecimals(availableM * 1e3, 1)} of ${inDecimals(neededM * 1e3, 1)} mm)`
+  )
   return `Too tight: ${rows.join(', ')}.`
 }
 

@@ -9,6 +9,55 @@ interface Network {
   readonly volts: readonly (readonly [string, string, number])[]
 }
 
+/** A car with a second battery at two amplifiers, at two levels of the music. */
+const secondBattery = (bassW: number, frontW: number): readonly Element[] => [
+  {
+    id: 'starter-battery',
+    from: 'bat+',
+    to: 'bat-',
+    law: { kind: 'battery', emfV: 12.8, givingOhm: 0.0036, takingOhm: 0.2 }
+  },
+  {
+    id: 'alternator',
+    from: 'alt+',
+    to: 'engine',
+    law: { kind: 'regulated', setV: 14.4, slopeOhm: 0.002, limitA: 130 }
+  },
+  {
+    id: 'second-battery',
+    from: 'bat2+',
+    to: 'bat2-',
+    law: { kind: 'battery', emfV: 12.85, givingOhm: 0.0035, takingOhm: 0.15 }
+  },
+  { id: 'post', from: 'bat-', to: 'neg', law: { kind: 'conductor', ohm: 1e-6 } },
+  { id: 'battery-ground', from: 'neg', to: 'front', law: { kind: 'conductor', ohm: 0.0004 } },
+  { id: 'engine-strap', from: 'engine', to: 'front', law: { kind: 'conductor', ohm: 0.0005 } },
+  { id: 'alternator-cable', from: 'alt+', to: 'bat+', law: { kind: 'conductor', ohm: 0.002 } },
+  { id: 'body', from: 'front', to: 'rear', law: { kind: 'conductor', ohm: 0.0006 } },
+  { id: 'tail-a', from: 'bat+', to: 'fa', law: { kind: 'conductor', ohm: 0.000265773 } },
+  { id: 'main-a', from: 'fa', to: 'fao', law: { kind: 'conductor', ohm: 0.001 } },
+  { id: 'run-a', from: 'fao', to: 'ra', law: { kind: 'conductor', ohm: 0.00224166 } },
+  { id: 'end-a', from: 'ra', to: 'join', law: { kind: 'conductor', ohm: 0.001 } },
+  { id: 'tail-b', from: 'bat+', to: 'fb', law: { kind: 'conductor', ohm: 0.000265773 } },
+  { id: 'main-b', from: 'fb', to: 'fbo', law: { kind: 'conductor', ohm: 0.001 } },
+  { id: 'run-b', from: 'fbo', to: 'rb', law: { kind: 'conductor', ohm: 0.00224166 } },
+  { id: 'end-b', from: 'rb', to: 'join', law: { kind: 'conductor', ohm: 0.001 } },
+  { id: 'link-relay', from: 'join', to: 'block', law: { kind: 'conductor', ohm: 0.0004 } },
+  { id: 'tail-2', from: 'bat2+', to: 'f2', law: { kind: 'conductor', ohm: 0.000232804 } },
+  { id: 'second-main', from: 'f2', to: 'f2o', law: { kind: 'conductor', ohm: 0.0007 } },
+  { id: 'second-run', from: 'f2o', to: 'block', law: { kind: 'conductor', ohm: 0.00048201 } },
+  { id: 'second-ground', from: 'bat2-', to: 'rear', law: { kind: 'conductor', ohm: 0.000465608 } },
+  { id: 'branch-1', from: 'block', to: 'b1', law: { kind: 'conductor', ohm: 0.0008 } },
+  { id: 'lead-1', from: 'b1', to: 'a1+', law: { kind: 'conductor', ohm: 0.000556482 } },
+  { id: 'ground-1', from: 'a1-', to: 'rear', law: { kind: 'conductor', ohm: 0.000530402 } },
+  { id: 'branch-2', from: 'block', to: 'b2', law: { kind: 'conductor', ohm: 0.001525 } },
+  { id: 'lead-2', from: 'b2', to: 'a2+', law: { kind: 'conductor', ohm: 0.000982032 } },
+  { id: 'ground-2', from: 'a2-', to: 'rear', law: { kind: 'conductor', ohm: 0.000815737 } },
+  { id: 'vehicle', from: 'bat+', to: 'front', law: { kind: 'current', currentA: 42 } },
+  { id: 'bass', from: 'a1+', to: 'a1-', law: { kind: 'power', powerW: bassW } },
+  { id: 'front', from: 'a2+', to: 'a2-', law: { kind: 'power', powerW: frontW } }
+]
+
 export const networks: readonly Network[] = [
   {
     name: 'two batteries',
@@ -141,53 +190,7 @@ export const networks: readonly Network[] = [
   {
     name: 'suv 3000 two full sine idle',
     reference: 'bat-',
-    elements: [
-      {
-        id: 'starter-battery',
-        from: 'bat+',
-        to: 'bat-',
-        law: { kind: 'battery', emfV: 12.8, givingOhm: 0.0036, takingOhm: 0.2 }
-      },
-      {
-        id: 'alternator',
-        from: 'alt+',
-        to: 'engine',
-        law: { kind: 'regulated', setV: 14.4, slopeOhm: 0.002, limitA: 130 }
-      },
-      {
-        id: 'second-battery',
-        from: 'bat2+',
-        to: 'bat2-',
-        law: { kind: 'battery', emfV: 12.85, givingOhm: 0.0035, takingOhm: 0.15 }
-      },
-      { id: 'post', from: 'bat-', to: 'neg', law: { kind: 'conductor', ohm: 1e-6 } },
-      { id: 'battery-ground', from: 'neg', to: 'front', law: { kind: 'conductor', ohm: 0.0004 } },
-      { id: 'engine-strap', from: 'engine', to: 'front', law: { kind: 'conductor', ohm: 0.0005 } },
-      { id: 'alternator-cable', from: 'alt+', to: 'bat+', law: { kind: 'conductor', ohm: 0.002 } },
-      { id: 'body', from: 'front', to: 'rear', law: { kind: 'conductor', ohm: 0.0006 } },
-      { id: 'tail-a', from: 'bat+', to: 'fa', law: { kind: 'conductor', ohm: 0.000265773 } },
-      { id: 'main-a', from: 'fa', to: 'fao', law: { kind: 'conductor', ohm: 0.001 } },
-      { id: 'run-a', from: 'fao', to: 'ra', law: { kind: 'conductor', ohm: 0.00224166 } },
-      { id: 'end-a', from: 'ra', to: 'join', law: { kind: 'conductor', ohm: 0.001 } },
-      { id: 'tail-b', from: 'bat+', to: 'fb', law: { kind: 'conductor', ohm: 0.000265773 } },
-      { id: 'main-b', from: 'fb', to: 'fbo', law: { kind: 'conductor', ohm: 0.001 } },
-      { id: 'run-b', from: 'fbo', to: 'rb', law: { kind: 'conductor', ohm: 0.00224166 } },
-      { id: 'end-b', from: 'rb', to: 'join', law: { kind: 'conductor', ohm: 0.001 } },
-      { id: 'link-relay', from: 'join', to: 'block', law: { kind: 'conductor', ohm: 0.0004 } },
-      { id: 'tail-2', from: 'bat2+', to: 'f2', law: { kind: 'conductor', ohm: 0.000232804 } },
-      { id: 'second-main', from: 'f2', to: 'f2o', law: { kind: 'conductor', ohm: 0.0007 } },
-      { id: 'second-run', from: 'f2o', to: 'block', law: { kind: 'conductor', ohm: 0.00048201 } },
-      { id: 'second-ground', from: 'bat2-', to: 'rear', law: { kind: 'conductor', ohm: 0.000465608 } },
-      { id: 'branch-1', from: 'block', to: 'b1', law: { kind: 'conductor', ohm: 0.0008 } },
-      { id: 'lead-1', from: 'b1', to: 'a1+', law: { kind: 'conductor', ohm: 0.000556482 } },
-      { id: 'ground-1', from: 'a1-', to: 'rear', law: { kind: 'conductor', ohm: 0.000530402 } },
-      { id: 'branch-2', from: 'block', to: 'b2', law: { kind: 'conductor', ohm: 0.001525 } },
-      { id: 'lead-2', from: 'b2', to: 'a2+', law: { kind: 'conductor', ohm: 0.000982032 } },
-      { id: 'ground-2', from: 'a2-', to: 'rear', law: { kind: 'conductor', ohm: 0.000815737 } },
-      { id: 'vehicle', from: 'bat+', to: 'front', law: { kind: 'current', currentA: 42 } },
-      { id: 'bass', from: 'a1+', to: 'a1-', law: { kind: 'power', powerW: 2588.24 } },
-      { id: 'front', from: 'a2+', to: 'a2-', law: { kind: 'power', powerW: 941.176 } }
-    ],
+    elements: secondBattery(2588.24, 941.176),
     volts: [
       ['a1+', 'a1-', 11.62378],
       ['a2+', 'a2-', 11.77842],
@@ -198,53 +201,7 @@ export const networks: readonly Network[] = [
   {
     name: 'suv 3000 two dense bass idle',
     reference: 'bat-',
-    elements: [
-      {
-        id: 'starter-battery',
-        from: 'bat+',
-        to: 'bat-',
-        law: { kind: 'battery', emfV: 12.8, givingOhm: 0.0036, takingOhm: 0.2 }
-      },
-      {
-        id: 'alternator',
-        from: 'alt+',
-        to: 'engine',
-        law: { kind: 'regulated', setV: 14.4, slopeOhm: 0.002, limitA: 130 }
-      },
-      {
-        id: 'second-battery',
-        from: 'bat2+',
-        to: 'bat2-',
-        law: { kind: 'battery', emfV: 12.85, givingOhm: 0.0035, takingOhm: 0.15 }
-      },
-      { id: 'post', from: 'bat-', to: 'neg', law: { kind: 'conductor', ohm: 1e-6 } },
-      { id: 'battery-ground', from: 'neg', to: 'front', law: { kind: 'conductor', ohm: 0.0004 } },
-      { id: 'engine-strap', from: 'engine', to: 'front', law: { kind: 'conductor', ohm: 0.0005 } },
-      { id: 'alternator-cable', from: 'alt+', to: 'bat+', law: { kind: 'conductor', ohm: 0.002 } },
-      { id: 'body', from: 'front', to: 'rear', law: { kind: 'conductor', ohm: 0.0006 } },
-      { id: 'tail-a', from: 'bat+', to: 'fa', law: { kind: 'conductor', ohm: 0.000265773 } },
-      { id: 'main-a', from: 'fa', to: 'fao', law: { kind: 'conductor', ohm: 0.001 } },
-      { id: 'run-a', from: 'fao', to: 'ra', law: { kind: 'conductor', ohm: 0.00224166 } },
-      { id: 'end-a', from: 'ra', to: 'join', law: { kind: 'conductor', ohm: 0.001 } },
-      { id: 'tail-b', from: 'bat+', to: 'fb', law: { kind: 'conductor', ohm: 0.000265773 } },
-      { id: 'main-b', from: 'fb', to: 'fbo', law: { kind: 'conductor', ohm: 0.001 } },
-      { id: 'run-b', from: 'fbo', to: 'rb', law: { kind: 'conductor', ohm: 0.00224166 } },
-      { id: 'end-b', from: 'rb', to: 'join', law: { kind: 'conductor', ohm: 0.001 } },
-      { id: 'link-relay', from: 'join', to: 'block', law: { kind: 'conductor', ohm: 0.0004 } },
-      { id: 'tail-2', from: 'bat2+', to: 'f2', law: { kind: 'conductor', ohm: 0.000232804 } },
-      { id: 'second-main', from: 'f2', to: 'f2o', law: { kind: 'conductor', ohm: 0.0007 } },
-      { id: 'second-run', from: 'f2o', to: 'block', law: { kind: 'conductor', ohm: 0.00048201 } },
-      { id: 'second-ground', from: 'bat2-', to: 'rear', law: { kind: 'conductor', ohm: 0.000465608 } },
-      { id: 'branch-1', from: 'block', to: 'b1', law: { kind: 'conductor', ohm: 0.0008 } },
-      { id: 'lead-1', from: 'b1', to: 'a1+', law: { kind: 'conductor', ohm: 0.000556482 } },
-      { id: 'ground-1', from: 'a1-', to: 'rear', law: { kind: 'conductor', ohm: 0.000530402 } },
-      { id: 'branch-2', from: 'block', to: 'b2', law: { kind: 'conductor', ohm: 0.001525 } },
-      { id: 'lead-2', from: 'b2', to: 'a2+', law: { kind: 'conductor', ohm: 0.000982032 } },
-      { id: 'ground-2', from: 'a2-', to: 'rear', law: { kind: 'conductor', ohm: 0.000815737 } },
-      { id: 'vehicle', from: 'bat+', to: 'front', law: { kind: 'current', currentA: 42 } },
-      { id: 'bass', from: 'a1+', to: 'a1-', law: { kind: 'power', powerW: 879.412 } },
-      { id: 'front', from: 'a2+', to: 'a2-', law: { kind: 'power', powerW: 323.725 } }
-    ],
+    elements: secondBattery(879.412, 323.725),
     volts: [
       ['a1+', 'a1-', 12.67461],
       ['a2+', 'a2-', 12.72097],

@@ -1,8 +1,8 @@
+/** What stands in a built box, each thing at its place: made once, read by parts, clearances and stiffness. */
 import { type Standing, standingIn } from '../solids/fitting-places.ts'
 import { type BracedTask, noBraces, type PlacedBraces, placeBraces } from '../stiffness/brace-plan.ts'
 import type { BuiltBox } from './build-box.ts'
 
-/** What stands in a built box, each thing at its place: made once, read by parts, clearances and stiffness. */
 export interface BoxContents {
   readonly standing: Standing
   readonly braces: PlacedBraces

@@ -11,12 +11,12 @@ export function sizesOf({ fixed, slopeRad, request }: BracedTask, { width, heigh
   return { ...fixed, widthM: width, heightM: height, depthM: depth, topDepthM }
 }
 
-/** −∞ where the boards leave no inside. */
-function orNothing(net: () => number): number {
+/** None where the boards leave no inside. */
+function whereThereIsRoom<Value>(make: () => Value): Value | undefined {
   try {
-    return net()
+    return make()
   } catch (error) {
-    if (error instanceof DesignError && error.code === 'no-solution') return -Infinity
+    if (error instanceof DesignError && error.code === 'no-solution') return undefined
     throw error
   }
 }
@@ -24,7 +24,7 @@ function orNothing(net: () => number): number {
 /** Net volume, or −∞ where the boards leave no inside. */
 export function netOf(resolved: BracedTask, three: Three): number {
   const sizes = sizesOf(resolved, three)
-  return orNothing(() => netAirM3(resolved, sizes, braceAirOf(resolved, sizes)))
+  return whereThereIsRoom(() => netAirM3(resolved, sizes, braceAirOf(resolved, sizes))) ?? -Infinity
 }
 
 /** A micrometre, or a millionth of the path: far below the step of any saw. */
@@ -67,28 +67,20 @@ export function sizeReaching(
   range: Bracket
 ): number {
   const at = (value: number) => sizesOf(resolved, line(value))
-  const netWith = (value: number, braces: BraceAir) => orNothing(() => netAirM3(resolved, at(value), braces)) - target
+  const netWith = (value: number, braces: BraceAir) =>
+    (whereThereIsRoom(() => netAirM3(resolved, at(value), braces)) ?? -Infinity) - target
+  const bracesAt = (value: number) => whereThereIsRoom(() => braceAirOf(resolved, at(value)))
   let value: number | undefined
-  let braces = braceAirAt(resolved, at(range.high))
+  let braces = bracesAt(range.high)
   for (let turn = 0; turn < WOOD_TURNS && braces !== undefined; turn++) {
     const before: BraceAir = braces
     const excess = (each: number) => netWith(each, before)
     value = value === undefined ? reached(range, excess) : reachedNear(range, value, excess)
     if (resolved.plan === undefined) return value
-    braces = braceAirAt(resolved, at(value))
+    braces = bracesAt(value)
     if (braces !== undefined && woodApart(braces, before) < SAME_WOOD_M3) return value
   }
   return reached(range, each => netOf(resolved, line(each)) - target)
 }
 
 const woodApart = (a: BraceAir, b: BraceAir) => Math.abs(a.rearM3 - b.rearM3) + Math.abs(a.frontM3 - b.frontM3)
-
-/** None where the boards leave no inside. */
-function braceAirAt(resolved: BracedTask, sizes: ShellSizes): BraceAir | undefined {
-  try {
-    return braceAirOf(resolved, sizes)
-  } catch (error) {
-    if (error instanceof DesignError && error.code === 'no-solution') return undefined
-    throw error
-  }
-}

@@ -14,13 +14,19 @@ interface Board {
   readonly thicknessM: number
 }
 
+type Blank = Pick<Board, 'outline'>
+
+/** A board as it is sawn out of the sheet. */
+export const blankOf = ({ outline }: Blank): Polygon => outline.map(({ uM, vM }) => ({ x: uM, y: vM }))
+
 /**
  * A face is drawn in by t·tan(tilt) at every edge that is longer on the other; the blank where that leaves nothing.
  *
  * @source derived: a right triangle across the board
  */
-export function boardFace({ outline, edges, thicknessM }: Board, face: 'outer' | 'inner'): Polygon {
-  const blank = outline.map(({ uM, vM }) => ({ x: uM, y: vM }))
+export function boardFace(board: Board, face: 'outer' | 'inner'): Polygon {
+  const { edges, thicknessM } = board
+  const blank = blankOf(board)
   const inwards = blank.map((_, i) => {
     const edge = edges.find(each => each.edge === i)
     if (edge === undefined || edge.longFace === face || edge.longFace === 'equal') return 0
@@ -34,18 +40,18 @@ export function boardFace({ outline, edges, thicknessM }: Board, face: 'outer' |
 const TOUCHES_M = 1e-6
 
 /** A rectangle that reaches the edge of its board is no hole but a notch of its outline. */
-export function isNotch(outline: Polygon, { kind, uM, vM, widthM = 0, heightM = 0 }: CutOut): boolean {
+export function isNotch(board: Blank, { kind, uM, vM, widthM = 0, heightM = 0 }: CutOut): boolean {
   if (kind !== 'rectangle') return false
+  const blank = blankOf(board)
   return [-0.5, 0.5].some(i =>
-    [-0.5, 0.5].some(k => insideDistance(outline, { x: uM + i * widthM, y: vM + k * heightM }) < TOUCHES_M)
+    [-0.5, 0.5].some(k => insideDistance(blank, { x: uM + i * widthM, y: vM + k * heightM }) < TOUCHES_M)
   )
 }
 
 /** A face of a board less the notches in its edge. */
 export function notchedFace(board: Board & { readonly cutOuts: readonly CutOut[] }, face: 'outer' | 'inner'): Polygon {
-  const blank = board.outline.map(({ uM, vM }) => ({ x: uM, y: vM }))
   return board.cutOuts
-    .filter(cut => isNotch(blank, cut))
+    .filter(cut => isNotch(board, cut))
     .reduce<Polygon>(
       (left, { uM, vM, widthM = 0, heightM = 0 }) => {
         return withoutRectangle(left, { x: uM, y: vM, width: widthM, height: heightM }) ?? left

@@ -1,7 +1,7 @@
 /** What stands in a box, as bodies: drivers, tubes, slot, divider, cup, amplifier, and the boards around them. */
 import type { Point3 } from '../../../contract/boxes/panel.ts'
 import { type Convex, cross, minus, plus, unit, type Vector3, vector } from '../../../numeric/convex-distance.ts'
-import { type Point2, vertex } from '../../../numeric/polygon.ts'
+import { vertex } from '../../../numeric/polygon.ts'
 import { triangles } from '../../../numeric/triangles.ts'
 import { boardFace } from '../shell/board-faces.ts'
 import { chamberAt } from '../shell/divider.ts'
@@ -11,10 +11,10 @@ import type { BarePanel } from '../shell/shell-panels.ts'
 import { unmirrored } from '../slot/slot-plane.ts'
 import type { BuiltSlot } from '../slot/slot-port.ts'
 import type { FittedBox } from './fitted-box.ts'
-import { driverShape, elbowShape, tubeShape } from './hardware-shapes.ts'
+import { driverShape, elbowShape, FLANGE_M, tubeShape } from './hardware-shapes.ts'
 import type { MountedDriver, MountedTube } from './mounting.ts'
 import type { Shape } from './shape.ts'
-import { bars, type Disc, drum, polytope, toDirection, toVector } from './solids.ts'
+import { bars, boardFrame, type Disc, drum, polytope, toDirection, toVector } from './solids.ts'
 import { elbowRoute } from './tube-elbow.ts'
 
 type BodyKind = 'driver' | 'tube' | 'slot' | 'divider' | 'brace' | 'batten' | 'cup' | 'amplifier' | 'wall'
@@ -37,8 +37,7 @@ export interface Body {
   readonly isOutside?: boolean
 }
 
-/** Thickness of a flange, and least height of a motor, where nothing is given [m]. */
-const FLANGE_M = 6e-3
+/** Least height of a motor, where nothing is given [m]. */
 const LEAST_MOTOR_M = 5e-3
 
 const disc = (centre: Point3, along: Vector3, diameterM: number): Disc => ({
@@ -158,9 +157,7 @@ function slotBody({ space, run }: BuiltSlot): Body {
 /** A board with its bevels, in convex pieces; an outline with a corner inwards is sawn square. */
 function wallBody(panel: BarePanel): Body {
   const { name, place, thicknessM } = panel
-  const [u, v] = [toDirection(place.uAxis), toDirection(place.vAxis)]
-  const outwards = cross(u, v)
-  const at = ({ x, y }: Point2, depth: number) => plus(plus(plus(toVector(place.origin), u, x), v, y), outwards, -depth)
+  const { outwards, at } = boardFrame(place)
   const [outer, inner] = [boardFace(panel, 'outer'), boardFace(panel, 'inner')]
   const parts = triangles(outer)
   const isWhole = parts.length === 1

@@ -1,8 +1,10 @@
 /** Bare panels with their cut-outs, material and mass; parts that are alike become one row. */
+
 import type { PanelPoint } from '../../../contract/boxes/box-hardware.ts'
 import type { CutOut, Panel } from '../../../contract/boxes/panel.ts'
 import { signedArea } from '../../../numeric/polygon.ts'
 import type { BoardProperties } from '../../material/board-properties.ts'
+import { blankOf } from '../shell/board-faces.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'
 
 /** A nanometre is no wood; it keeps 260 mm from reading 259.99999999999994. */
@@ -48,7 +50,7 @@ export function finishPanel(bare: BarePanel, board: BoardProperties, cutOuts: re
 }
 
 /** Area of the blank as the sheet plan sees it [m²]. */
-export const blankArea = ({ outline }: Panel) => signedArea(outline.map(({ uM, vM }) => ({ x: uM, y: vM })))
+export const blankArea = (panel: Panel) => signedArea(blankOf(panel))
 
 /**
  * Same to a hundredth of a millimetre, so that rounding dust does not split a row. Arrises are rounded after assembly:

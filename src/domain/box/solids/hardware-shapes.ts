@@ -1,6 +1,4 @@
 /** Drivers and tubes as they are seen: sizes that a sheet does not give are the usual ones, and only the picture rests on them. */
-
-import { moved } from '../shell/face.ts'
 import type { Direction3 } from '../shell/panel.ts'
 import type { MountedDriver, MountedTube } from './mounting.ts'
 import type { Shape, TurnedPoint } from './shape.ts'
@@ -10,7 +8,8 @@ import { type Disc, toDirection, toVector } from './solids.ts'
 const CONE_SHARE = 0.9
 const CAP_SHARE = 0.3
 const HOLLOW_SHARE = 0.35
-const FLANGE_M = 6e-3
+/** Thickness of a flange; no sheet gives it [m]. */
+export const FLANGE_M = 6e-3
 /** Depth of a driver whose sheet does not give it, as a share of its cut-out. */
 const DEPTH_SHARE = 0.4
 
@@ -65,6 +64,6 @@ export function tubeShape({ face, at, outerDiameterM, insideM, port }: MountedTu
 /** A tube with an elbow: from the outer side of its panel along its legs and its bend. */
 export function elbowShape({ face, at, outerDiameterM, port }: MountedTube, way: readonly Disc[]): Shape {
   const along = toDirection(face.inwards)
-  const mouth: Disc = { centre: toVector(moved(at, face.inwards, 0)), along, radius: outerDiameterM / 2 }
+  const mouth: Disc = { centre: toVector(at), along, radius: outerDiameterM / 2 }
   return { kind: 'pipe', way: [mouth, ...way], innerRadius: port.innerDiameterM / 2 }
 }

@@ -1,14 +1,27 @@
 /** Bodies in a box as convex pieces: boards and blocks as polytopes, tubes and motors as hulls of two discs. */
 import type { Point3 } from '../../../contract/boxes/panel.ts'
 import { type Convex, cross, dot, minus, plus, unit, type Vector3, vector } from '../../../numeric/convex-distance.ts'
-import type { Polygon } from '../../../numeric/polygon.ts'
+import type { Point2, Polygon } from '../../../numeric/polygon.ts'
 import { triangles } from '../../../numeric/triangles.ts'
-import type { Direction3 } from '../shell/panel.ts'
+import type { Direction3, PanelPlace } from '../shell/panel.ts'
 import type { Shell } from '../shell/shell.ts'
 import { inBox } from '../shell/shell-panels.ts'
 
 export const toVector = ({ xM, yM, zM }: Point3): Vector3 => vector(xM, yM, zM)
 export const toDirection = ({ x, y, z }: Direction3): Vector3 => vector(x, y, z)
+
+export interface BoardFrame {
+  /** Out of the box. */
+  readonly outwards: Vector3
+  /** A point of the outline, so deep behind the outer face. */
+  readonly at: (point: Point2, depthM: number) => Vector3
+}
+
+export function boardFrame({ origin, uAxis, vAxis }: PanelPlace): BoardFrame {
+  const [start, u, v] = [toVector(origin), toDirection(uAxis), toDirection(vAxis)]
+  const outwards = cross(u, v)
+  return { outwards, at: ({ x, y }, depthM) => plus(plus(plus(start, u, x), v, y), outwards, -depthM) }
+}
 
 export function polytope(corners: readonly Vector3[], axes: readonly Vector3[]): Convex {
   let low = vector(Infinity, Infinity, Infinity)

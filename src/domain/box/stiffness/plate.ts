@@ -80,7 +80,9 @@ function assemble({ xM: a, yM: b, rigidity }: Plate, edges: PlateEdges) {
           rigidity.y * ky ** 2 * at(x.mass, i, k) * at(y.bend, j, l))
     }
   }
-  return { x, y, ny, size, mass, load, factor: choleskyFactor(stiffness, size) }
+  const factor = choleskyFactor(stiffness, size)
+  if (factor === undefined) throw new RangeError('the stiffness of a plate is not positive definite')
+  return { x, y, ny, size, mass, load, factor }
 }
 
 function dotted(matrix: Float64Array, size: number, vector: Float64Array): Float64Array {

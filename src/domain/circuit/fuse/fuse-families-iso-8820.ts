@@ -82,3 +82,7 @@ export const fuseFamilies = [
 export function voltageClass(systemVoltageV: number): 32 | 58 {
   return systemVoltageV <= 32 ? 32 : 58
 }
+
+/** @returns none where the family is not said */
+export const fuseFamily = (type: FuseType | undefined): FuseFamily | undefined =>
+  fuseFamilies.find(family => family.type === type)

@@ -1,5 +1,6 @@
 /** What a solved feeder says, stretch by stretch and amplifier by amplifier. */
 import type { AmplifierAnswer, Feeder, FeederRequest, StageAnswer } from '../../../contract/supply/supply-feeder.ts'
+import { present } from '../../present.ts'
 import { protectionOf } from './feeder-protection.ts'
 import { partOhms, type StageTask, stageOhm, stageTemperature } from './feeder-stage.ts'
 import { trunkState } from './shared-trunk.ts'
@@ -40,12 +41,12 @@ function amplifierAnswer(
   const amplifier = request.amplifiers[index]
   const dropV = (solved.answer.nodeV ?? 0) - (at?.voltageV ?? 0)
   return {
-    ...(amplifier?.name === undefined ? {} : { name: amplifier.name }),
+    ...present({ name: amplifier?.name }),
     feasible: at !== undefined,
     ...(at === undefined
       ? {}
       : { ...at, inputPowerW: at.voltageV * at.currentA, dropV, dropPercent: (100 * dropV) / request.systemVoltageV }),
-    ...(lowV === undefined ? {} : { troughVoltageV: lowV }),
+    ...present({ troughVoltageV: lowV }),
     firstGuessA: firstGuess(feeder, index, request.source.voltageV),
     dropOutV,
     runs: at !== undefined && at.voltageV >= dropOutV,
@@ -87,14 +88,14 @@ export function feederAnswer(
     feasible: state !== undefined,
     mode: answer.mode,
     sourceVoltageV: answer.behindV,
-    ...(nodeV === undefined ? {} : { nodeVoltageV: nodeV }),
+    ...present({ nodeVoltageV: nodeV }),
     ...(state === undefined ? {} : { blockVoltageV: state.blockV, totalCurrentA: state.totalA }),
-    ...(margin === undefined ? {} : { collapseMargin: margin }),
+    ...present({ collapseMargin: margin }),
     ...(margin === undefined || askedW === undefined ? {} : { maximumPowerW: margin * askedW }),
     ...(state === undefined ? {} : { lossW: lossOf(trunk, amplifiers) }),
     ...(request.trunk === undefined ? {} : { trunk }),
     amplifiers,
     protection: protectionOf(feeder.trunk, feeder.branches),
-    ...(noise === undefined ? {} : { groundNoise: noise })
+    ...present({ groundNoise: noise })
   }
 }

@@ -1,6 +1,8 @@
 /** Cautions of a solved feeder, each with the figures that triggered it. */
 import type { AmplifierAnswer, Feeder, FeederRequest } from '../../../contract/supply/supply-feeder.ts'
 import { type Caution, caution } from '../../caution.ts'
+import { inDigits } from '../../digits.ts'
+import { present } from '../../present.ts'
 import { compositionCaution } from '../fuse/protected-cable.ts'
 import { say } from '../load/supply-cautions.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
@@ -8,7 +10,6 @@ import { feederAmplifierCautions } from './feeder-amplifier-cautions.ts'
 import type { StageTask } from './feeder-stage.ts'
 import type { FeederTask } from './solve-feeder.ts'
 
-const plain = (value: number) => String(Number(value.toPrecision(4)))
 const named = (amplifier: AmplifierAnswer, index: number) => amplifier.name ?? `amplifier ${index + 1}`
 
 /** The same feeder solved otherwise, where a figure failed. */
@@ -28,18 +29,20 @@ function collapse(
 ): readonly Caution[] {
   if (margin === undefined || (margin <= 0 && feasible)) return []
   const most =
-    maximumPowerW === undefined ? '' : ` The source drives at most ${plain(maximumPowerW)} W through these resistances.`
+    maximumPowerW === undefined
+      ? ''
+      : ` The source drives at most ${inDigits(maximumPowerW, 4)} W through these resistances.`
   if (!feasible) {
     const figures = {
       collapseMargin: margin,
       sourceVoltageV,
-      ...(maximumPowerW === undefined ? {} : { maximumPowerW })
+      ...present({ maximumPowerW })
     }
     return [
       caution(
         'feed-collapse',
         margin > 0
-          ? `There is no steady state: the amplifiers ask for ${plain(1 / margin)} times what this feeder carries.${most}`
+          ? `There is no steady state: the amplifiers ask for ${inDigits(1 / margin, 4)} times what this feeder carries.${most}`
           : 'There is no steady state: the source has nothing left for the amplifiers.',
         { level: bare?.feasible ? 'care' : 'stop', figures }
       )
@@ -49,7 +52,7 @@ function collapse(
   return [
     caution(
       'collapse-margin',
-      `The supply would collapse at ${plain(margin)} times this power; the ripple of bass peaks at twice the mean.`,
+      `The supply would collapse at ${inDigits(margin, 4)} times this power; the ripple of bass peaks at twice the mean.`,
       { figures: { collapseMargin: margin } }
     )
   ]
@@ -65,17 +68,17 @@ function amplifierVoltage(amplifier: AmplifierAnswer, index: number, { bare, hea
   const bass =
     music?.voltageV === undefined
       ? ''
-      : ` Dense bass leaves ${plain(music.voltageV)} V and loses ${plain(music.dropPercent ?? 0)} %.`
+      : ` Dense bass leaves ${inDigits(music.voltageV, 4)} V and loses ${inDigits(music.dropPercent ?? 0, 4)} %.`
   const settles = (fails: boolean) => (without !== undefined && !fails ? ` ${SETTLES}` : '')
   const stays = { low: !(without?.runs ?? false), lossy: (without?.dropPercent ?? dropPercent) > totalDropStopPercent }
   const low = caution(
     'below-drop-out',
-    `${plain(voltageV)} V are left at ${name}; its converter stops below ${plain(dropOutV)} V.${bass}${settles(stays.low)}`,
+    `${inDigits(voltageV, 4)} V are left at ${name}; its converter stops below ${inDigits(dropOutV, 4)} V.${bass}${settles(stays.low)}`,
     { at, level: stays.low ? 'stop' : 'care', figures: { voltageV, dropOutV } }
   )
   const drop = caution(
     'total-drop',
-    `${plain(dropV)} V, ${plain(dropPercent)} % of nominal, are lost on the way to ${name}.${bass}${settles(stays.lossy)}`,
+    `${inDigits(dropV, 4)} V, ${inDigits(dropPercent, 4)} % of nominal, are lost on the way to ${name}.${bass}${settles(stays.lossy)}`,
     { at, level: stays.lossy ? 'stop' : 'care', figures: { dropV, dropPercent } }
   )
   return [...(runs ? [] : [low]), ...(dropPercent > totalDropCarePercent ? [drop] : [])]
@@ -96,7 +99,7 @@ function atAmplifier(request: FeederRequest, feeder: FeederTask, index: number):
       : [
           caution(
             'terminal-too-small',
-            `${stage?.cable?.size.designation}, ${plain(areaM2 * 1e6)} mm² in all, ends in a terminal for ${plain(terminalAreaM2 * 1e6)} mm².`,
+            `${stage?.cable?.size.designation}, ${inDigits(areaM2 * 1e6, 4)} mm² in all, ends in a terminal for ${inDigits(terminalAreaM2 * 1e6, 4)} mm².`,
             { at: `${at}.terminalAreaM2`, figures: { areaMm2: areaM2 * 1e6, terminalAreaMm2: terminalAreaM2 * 1e6 } }
           )
         ]),
@@ -105,7 +108,7 @@ function atAmplifier(request: FeederRequest, feeder: FeederTask, index: number):
       : [
           caution(
             makerFuseA < loadA ? 'maker-fuse-too-small' : 'maker-fuse-not-obeyed',
-            `The maker states ${makerFuseA} A, the fuse before this amplifier is ${ratingA} A; it draws ${plain(loadA)} A at full sine.`,
+            `The maker states ${makerFuseA} A, the fuse before this amplifier is ${ratingA} A; it draws ${inDigits(loadA, 4)} A at full sine.`,
             { at: `${at}.makerFuseA`, level: 'care', figures: { makerA: makerFuseA, ratingA, loadA } }
           )
         ])
@@ -122,7 +125,7 @@ function stretchCautions(stage: StageTask, conductorC: number | undefined, at: s
       ? [
           caution(
             'conductor-hot',
-            `${cable.size.designation} is estimated at ${plain(conductorC)} °C at a sustained load, above its ${insulationC} °C insulation.`,
+            `${cable.size.designation} is estimated at ${inDigits(conductorC, 4)} °C at a sustained load, above its ${insulationC} °C insulation.`,
             { at, figures: { conductorC, insulationC } }
           )
         ]
@@ -139,12 +142,12 @@ function protection({ protection: { cables, branches, mainRatingA = 0 } }: Feede
         fuseRatingA === undefined
           ? caution('branch-unprotected', `${designation} has no fuse before it at all.`, {
               at: place(stretch),
-              figures: { ...(ampacityA === undefined ? {} : { ampacityA }) }
+              figures: present({ ampacityA })
             })
           : caution(
               fuseRatingA === mainRatingA && stretch !== 'trunk' ? 'branch-unprotected' : 'cable-unguarded',
-              `${designation} carries ${ampacityA === undefined ? 'an unknown current' : `${plain(ampacityA)} A`} here, the fuse before it is ${fuseRatingA} A.`,
-              { at: place(stretch), figures: { fuseRatingA, ...(ampacityA === undefined ? {} : { ampacityA }) } }
+              `${designation} carries ${ampacityA === undefined ? 'an unknown current' : `${inDigits(ampacityA, 4)} A`} here, the fuse before it is ${fuseRatingA} A.`,
+              { at: place(stretch), figures: { fuseRatingA, ...present({ ampacityA }) } }
             )
       ),
     ...branches
@@ -182,7 +185,7 @@ function noise({ groundNoise }: Feeder): readonly Caution[] {
   return [
     caution(
       'ground-noise',
-      `Supply ripple puts ${plain(noiseV * 1000)} mV into the shared ground, ${plain(-levelDb)} dB under the signal: share one ground point with the source unit or use differential inputs.`,
+      `Supply ripple puts ${inDigits(noiseV * 1000, 4)} mV into the shared ground, ${inDigits(-levelDb, 4)} dB under the signal: share one ground point with the source unit or use differential inputs.`,
       { at: 'groundNoise', figures: { noiseMv: noiseV * 1000, levelDb } }
     )
   ]
@@ -208,7 +211,7 @@ export function feederCautions(
       ? [
           caution(
             'battery-assists',
-            `The alternator gives ${plain(feeder.source.limit?.currentA ?? 0)} A; amplifiers (${plain(result.totalCurrentA ?? 0)} A) and vehicle take more, so the battery helps and the supply falls to ${plain(result.nodeVoltageV ?? 0)} V.`,
+            `The alternator gives ${inDigits(feeder.source.limit?.currentA ?? 0, 4)} A; amplifiers (${inDigits(result.totalCurrentA ?? 0, 4)} A) and vehicle take more, so the battery helps and the supply falls to ${inDigits(result.nodeVoltageV ?? 0, 4)} V.`,
             {
               at: 'source',
               figures: { totalCurrentA: result.totalCurrentA ?? 0, nodeVoltageV: result.nodeVoltageV ?? 0 }

@@ -1,5 +1,6 @@
 /** Whether a fuse stands before every cable of a feeder that could burn, and whether main and branches are selective. */
 import type { CableProtection, Protection } from '../../../contract/supply/supply-feeder.ts'
+import { present } from '../../present.ts'
 import { selectivity } from '../fuse/selectivity.ts'
 import type { StageTask } from './feeder-stage.ts'
 
@@ -12,8 +13,7 @@ function guard(stage: StageTask, stretch: string, upstreamA: number | undefined)
     {
       stretch,
       designation: cable.size.designation,
-      ...(ampacityA === undefined ? {} : { ampacityA }),
-      ...(ratingA === undefined ? {} : { fuseRatingA: ratingA }),
+      ...present({ ampacityA, fuseRatingA: ratingA }),
       guarded: ratingA !== undefined && ratingA <= (ampacityA ?? 0) * (1 + 1e-12)
     }
   ]
@@ -30,7 +30,7 @@ function guard(stage: StageTask, stretch: string, upstreamA: number | undefined)
 export function protectionOf(trunk: StageTask, branches: readonly StageTask[]): Protection {
   const mainA = trunk.fuse === undefined ? undefined : trunk.fuse.ratingA * (trunk.cable?.runs ?? 1)
   return {
-    ...(mainA === undefined ? {} : { mainRatingA: mainA }),
+    ...present({ mainRatingA: mainA }),
     cables: [
       ...guard(trunk, 'trunk', undefined),
       ...branches.flatMap((stage, index) => guard(stage, String(index), mainA))

@@ -1,6 +1,7 @@
 /** One stretch of a feeder: its resistances part by part, its fuse, and how warm its conductor gets. */
 import type { FeederCable, FeederStage } from '../../../contract/supply/supply-feeder.ts'
 import type { Assumptions } from '../../assume.ts'
+import { present } from '../../present.ts'
 import { type Ampacity, ampacity, type Surroundings } from '../cable/ampacity.ts'
 import { type CableSize, cableSize } from '../cable/cable-size.ts'
 import { type ConductorLaw, conductorLaw, conductorOhmPerM } from '../cable/conductor-resistance.ts'
@@ -100,7 +101,7 @@ export function resolveStage(
   const fuse = resolveFuse(stage, nominalA, systemVoltageV, assumed, at, makerA)
   return {
     ...(stage.cable === undefined ? {} : { cable: resolveCable(stage.cable, assumed, `${at}cable.`) }),
-    ...(fuse === undefined ? {} : { fuse }),
+    ...present({ fuse }),
     unfused: stage.unfused ?? false,
     jointsOhm: joints === 0 ? 0 : joints * assumed.or(stage.jointOhm, `${at}jointOhm`, jointOhm.value, jointOhm.why),
     otherOhm: stage.resistanceOhm ?? 0

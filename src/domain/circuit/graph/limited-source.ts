@@ -1,4 +1,5 @@
 /** An alternator that gives only so much, and the battery that helps out. */
+import { present } from '../../present.ts'
 import { type Branch, collapseFactor, type TrunkState, trunkState } from './shared-trunk.ts'
 
 export interface Source {
@@ -42,7 +43,7 @@ function solve(
     behindV,
     behindOhm,
     ...(state === undefined ? {} : { state, nodeV: behindV - behindOhm * state.totalA }),
-    ...(factor === undefined ? {} : { collapseFactor: factor })
+    ...present({ collapseFactor: factor })
   }
 }
 

@@ -5,6 +5,7 @@ import { inDigits } from '../../digits.ts'
 import { fuseJudgement } from '../fuse/fuse-judgement.ts'
 import { unlike } from '../source/unlike-batteries.ts'
 import type { CircuitParts } from './circuit-parts.ts'
+import { fullSineCurrents } from './circuit-states.ts'
 import { reached } from './reach.ts'
 
 function stateCautions(state: CircuitState, { request, dropOutsV }: CircuitParts): readonly Caution[] {
@@ -39,10 +40,10 @@ function cableCautions({ cables }: Circuit, { request }: CircuitParts): readonly
 
 /** Returns and tails before the first fuse as well: a load needs no fault to heat them. A stop rests on a given class and place. */
 function loadCautions({ states }: Circuit, { cables }: CircuitParts): readonly Caution[] {
-  const full = states.filter(({ level }) => level === 'full-sine').flatMap(state => state.parts)
+  const currents = fullSineCurrents(states)
   return cables.flatMap(({ asked, carries: { ampacityA } }, index) => {
     const { id, designation, insulationC, ambientC, spaces } = asked
-    const currentA = Math.max(0, ...full.filter(part => part.id === id).map(part => Math.abs(part.currentA)))
+    const currentA = currents.get(id) ?? 0
     if (ampacityA === undefined || currentA <= ampacityA * (1 + 1e-12)) return []
     const given = insulationC !== undefined && (ambientC !== undefined || spaces !== undefined)
     const settle = given

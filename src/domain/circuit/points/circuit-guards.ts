@@ -5,12 +5,13 @@ import type {
   CircuitState,
   FarFault
 } from '../../../contract/supply/supply-circuit.ts'
-import { fuseFamilies } from '../fuse/fuse-families-iso-8820.ts'
+import { present } from '../../present.ts'
+import { fuseFamily } from '../fuse/fuse-families-iso-8820.ts'
 import { fuseJudgement } from '../fuse/fuse-judgement.ts'
 import { bareSources } from './bare-sources.ts'
 import { strongElements, weakElements } from './circuit-elements.ts'
 import type { CircuitParts } from './circuit-parts.ts'
-import { acrossV } from './circuit-states.ts'
+import { acrossV, fullSineCurrents } from './circuit-states.ts'
 import { drawnA, type Element } from './element.ts'
 import { largestFlowA, type Way } from './largest-flow.ts'
 import { reached } from './reach.ts'
@@ -46,17 +47,15 @@ export function cableGuards(parts: CircuitParts, states: readonly CircuitState[]
     poles,
     ways.filter(({ limitA }) => limitA === Number.POSITIVE_INFINITY)
   )
-  const full = states.filter(({ level }) => level === 'full-sine').flatMap(state => state.parts)
+  const currents = fullSineCurrents(states)
   return parts.cables.flatMap(({ asked: { id, from, to }, carries: { ampacityA } }) => {
     if (!live.has(from) || bare.has(from)) return []
     const others = ways.filter(way => way.id !== id)
     const [fromStartA, fromEndA] = [largestFlowA(others, poles, from), largestFlowA(others, poles, to)]
-    const currents = full.filter(part => part.id === id).map(({ currentA }) => Math.abs(currentA))
     return [
       {
         id,
-        ...(ampacityA === undefined ? {} : { ampacityA }),
-        ...(currents.length === 0 ? {} : { loadA: Math.max(...currents) }),
+        ...present({ ampacityA, loadA: currents.get(id) }),
         ...(Number.isFinite(fromStartA) ? { fromStartA } : {}),
         ...(Number.isFinite(fromEndA) ? { fromEndA } : {}),
         guarded: Math.max(fromStartA, fromEndA) <= (ampacityA ?? 0) * (1 + 1e-12)
@@ -65,12 +64,15 @@ export function cableGuards(parts: CircuitParts, states: readonly CircuitState[]
   })
 }
 
-function shortedA(elements: readonly Element[], from: string, to: string, reference: string, id: string): number {
+/** What a dead short between two points drives through each element [A]. */
+function shorted(elements: readonly Element[], from: string, to: string, reference: string): (id: string) => number {
   const fault: Element = { id: '', from, to, law: { kind: 'conductor', ohm: SHORT_OHM } }
-  const fuse = elements.find(element => element.id === id)
   const voltages = solvePoints([...elements, fault], reference)
-  const voltageV = fuse && voltages && acrossV(voltages, fuse)
-  return fuse === undefined || voltageV === undefined ? 0 : Math.abs(drawnA(fuse.law, voltageV))
+  return id => {
+    const element = elements.find(each => each.id === id)
+    const voltageV = element && voltages && acrossV(voltages, element)
+    return element === undefined || voltageV === undefined ? 0 : Math.abs(drawnA(element.law, voltageV))
+  }
 }
 
 /** The largest current is that to the nearest battery's own post: through the body it would look smaller. */
@@ -78,18 +80,19 @@ export function fuseGuards(parts: CircuitParts, reference: string): readonly Cir
   const elements = strongElements(parts)
   return parts.fuses.map(({ asked: { id, from, to, type, breakingA } }) => {
     const currents = parts.batteries.flatMap(({ asked: { minus } }) =>
-      [from, to].filter(end => end !== minus).map(end => shortedA(elements, end, minus, reference, id))
+      [from, to].filter(end => end !== minus).map(end => shorted(elements, end, minus, reference)(id))
     )
-    const known = breakingA ?? fuseFamilies.find(family => family.type === type)?.breakingA
-    return { id, prospectiveA: Math.max(0, ...currents), ...(known === undefined ? {} : { breakingA: known }) }
+    const known = breakingA ?? fuseFamily(type)?.breakingA
+    return { id, prospectiveA: Math.max(0, ...currents), ...present({ breakingA: known }) }
   })
 }
 
 export function farFaults(parts: CircuitParts, reference: string): readonly FarFault[] {
   const elements = weakElements(parts)
   return parts.request.amplifiers.map(({ id, plus, minus }) => {
+    const currentThrough = shorted(elements, plus, minus, reference)
     const driven = parts.fuses.map(({ asked }) => {
-      const currentA = shortedA(elements, plus, minus, reference, asked.id)
+      const currentA = currentThrough(asked.id)
       return { fuse: asked.id, currentA, multiple: currentA / asked.ratingA }
     })
     const hardest = driven.toSorted((one, other) => other.multiple - one.multiple)[0]

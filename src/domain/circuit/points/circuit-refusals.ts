@@ -1,7 +1,7 @@
 /** Graphs that are no circuit. */
 import type { CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
 import { DesignError } from '../../design-error.ts'
-import { fuseFamilies } from '../fuse/fuse-families-iso-8820.ts'
+import { fuseFamily } from '../fuse/fuse-families-iso-8820.ts'
 import { reached } from './reach.ts'
 
 interface Placed {
@@ -38,7 +38,7 @@ function requireFuseVoltage({ batteries, alternators = [], fuses = [], systemVol
   const given = [...batteries.map(({ openCircuitV = 0 }) => openCircuitV), ...alternators.map(({ setV }) => setV)]
   const highestV = Math.max(systemVoltageV, ...given)
   for (const [index, { type, ratedVoltageV }] of fuses.entries()) {
-    const made = fuseFamilies.find(family => family.type === type)?.voltagesV ?? []
+    const made = fuseFamily(type)?.voltagesV ?? []
     const stands = ratedVoltageV ?? Math.max(0, ...made)
     if (stands === 0 || stands >= highestV) continue
     throw new DesignError('fuse-voltage', {

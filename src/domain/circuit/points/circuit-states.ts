@@ -52,6 +52,15 @@ function stateOf(parts: CircuitParts, situation: Situation, reference: string): 
   }
 }
 
+/** Most that flows through each part at full sine, engine idling or driving [A]; absent where nothing stands or feeds it. */
+export function fullSineCurrents(states: readonly CircuitState[]): ReadonlyMap<string, number> {
+  const currents = new Map<string, number>()
+  for (const { id, currentA } of states.filter(({ level }) => level === 'full-sine').flatMap(({ parts }) => parts)) {
+    currents.set(id, Math.max(currents.get(id) ?? 0, Math.abs(currentA)))
+  }
+  return currents
+}
+
 export function circuitStates(parts: CircuitParts, reference: string): readonly CircuitState[] {
   const { starter } = parts.request
   const cold: readonly Situation[] = starter === undefined ? [] : [{ level: 'cold-start', engine: 'cranking' }]

@@ -1,5 +1,5 @@
 /** The steady state of a circuit that is reached when its loads are turned up from silence. */
-import { positiveSolve } from '../../../numeric/positive-solve.ts'
+import { choleskyFactor, choleskySolve } from '../../../numeric/cholesky.ts'
 import { beginsToHelp, drawnA, type Element, isLoad, type Law, slopeS, steepestS } from './element.ts'
 import { supplied } from './reach.ts'
 
@@ -67,6 +67,12 @@ function alongStep(branches: readonly Branch[], v: Float64Array, { residualA }: 
   return moved(v, step, 1e-6)
 }
 
+/** Newton's step; undefined where the slopes are not positive definite. */
+function stepOf({ slopes, residualA }: Equations): Float64Array | undefined {
+  const factor = choleskyFactor(slopes, residualA.length)
+  return factor && choleskySolve(factor, residualA.length, residualA)
+}
+
 /** Sources and conductors alone. */
 function silent(branches: readonly Branch[], size: number): Float64Array | undefined {
   const quiet = branches.filter(({ law }) => !isLoad(law))
@@ -74,7 +80,7 @@ function silent(branches: readonly Branch[], size: number): Float64Array | undef
   for (let turn = 0; turn < STEPS; turn++) {
     const now = equations(quiet, v, slopeS)
     if (settled(now)) return v
-    const step = positiveSolve(now.slopes, now.residualA)
+    const step = stepOf(now)
     if (step === undefined) return undefined
     v = alongStep(quiet, v, now, step)
   }
@@ -89,22 +95,23 @@ const passesHelp = (branches: readonly Branch[], v: Float64Array, next: Float64A
 
 /** One step down; undefined where no source is left that could still help. */
 function stepDown(branches: readonly Branch[], v: Float64Array, now: Equations): Float64Array | undefined {
-  const free = positiveSolve(now.slopes, now.residualA)
+  const free = stepOf(now)
   if (free !== undefined) {
     const next = moved(v, free, 1)
     if (feeds(branches, next) && !passesHelp(branches, v, next)) return next
   }
-  const steep = equations(branches, v, steepestS)
-  const held = positiveSolve(steep.slopes, steep.residualA)
+  const held = stepOf(equations(branches, v, steepestS))
   const next = held && moved(v, held, 1)
   return next !== undefined && feeds(branches, next) ? next : undefined
 }
+
+const isStable = ({ slopes, residualA }: Equations) => choleskyFactor(slopes, residualA.length) !== undefined
 
 function descend(branches: readonly Branch[], start: Float64Array): Float64Array | undefined {
   let v: Float64Array | undefined = start
   for (let turn = 0; turn < STEPS && v !== undefined; turn++) {
     const now = equations(branches, v, slopeS)
-    if (settled(now)) return positiveSolve(now.slopes, now.residualA) === undefined ? undefined : v
+    if (settled(now)) return isStable(now) ? v : undefined
     v = stepDown(branches, v, now)
   }
   return undefined

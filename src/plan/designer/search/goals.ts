@@ -1,10 +1,7 @@
-/** What each wish means in figures. All figures are engineering choices of ours, tuned on a prototype's designs for ten invented drivers. */
+/** What each wish means in figures; in words it stands in the contract. All figures are engineering choices of ours, tuned on a prototype's designs for ten invented drivers. */
 import type { DesignGoal } from '../../../contract/systems/words.ts'
 
 export interface Goal {
-  /** In a sentence, for people. */
-  readonly meaning: string
-  readonly why: string
   /** Band over which the level held is averaged, each twelfth of an octave alike. */
   readonly fromHz: number
   readonly toHz: number
@@ -28,8 +25,7 @@ const free = { delayFreeS: 0, delayDbPerS: 0, unevennessWeight: 0 } as const
 
 export const goals: Readonly<Record<DesignGoal, Goal>> = {
   everyday: {
-    meaning: 'even bass from 25 to 63 Hz, in a box worth its room',
-    why: 'a doubling of the room must bring 1.8 dB, ringing beyond 18 ms and bumps cost a little; the cone is not held by a filter above 30 Hz',
+    // a doubling of the room must bring 1.8 dB, ringing beyond 18 ms and bumps cost a little; the cone is not held by a filter above 30 Hz
     fromHz: 25,
     toHz: 63,
     doublingDb: 1.8,
@@ -40,8 +36,7 @@ export const goals: Readonly<Record<DesignGoal, Goal>> = {
     highestQtc: 1
   },
   low: {
-    meaning: 'the most that 20 to 31.5 Hz can give',
-    why: 'a filter above 20 Hz would take what is asked for; room still counts, or no box would be large enough',
+    // a filter above 20 Hz would take what is asked for; room still counts, or no box would be large enough
     fromHz: 20,
     toHz: 31.5,
     doublingDb: 1.8,
@@ -50,8 +45,7 @@ export const goals: Readonly<Record<DesignGoal, Goal>> = {
     highestQtc: 1.1
   },
   loud: {
-    meaning: 'the most from 25 to 63 Hz, room less important',
-    why: 'a filter up to 35 Hz lets the cone take all the power where music is loudest',
+    // a filter up to 35 Hz lets the cone take all the power where music is loudest
     fromHz: 25,
     toHz: 63,
     doublingDb: 1.5,
@@ -60,8 +54,7 @@ export const goals: Readonly<Record<DesignGoal, Goal>> = {
     highestQtc: 1.2
   },
   tight: {
-    meaning: 'a closed box that starts and stops quickly',
-    why: 'each millisecond of ringing beyond 10 costs a decibel; Qtc stays near 0.8 or what the driver itself allows',
+    // each millisecond of ringing beyond 10 costs a decibel; Qtc stays near 0.8 or what the driver itself allows
     fromHz: 25,
     toHz: 80,
     doublingDb: 1.5,
@@ -73,8 +66,7 @@ export const goals: Readonly<Record<DesignGoal, Goal>> = {
     closedOnly: true
   },
   small: {
-    meaning: 'the least room, for at most 6 dB less than the loudest system',
-    why: '6 dB are a quarter of the power: heard, and still the same music; a filter up to 40 Hz saves the cone in a small box',
+    // 6 dB are a quarter of the power: heard, and still the same music; a filter up to 40 Hz saves the cone in a small box
     fromHz: 31.5,
     toHz: 63,
     doublingDb: 6,

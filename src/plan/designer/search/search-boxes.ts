@@ -25,8 +25,7 @@ function* nodes(from: number, to: number, step: number): Generator<number> {
   for (let node = Math.ceil(from / step - 1e-9); node * step <= to + 1e-9; node++) yield node * step
 }
 
-function volumes<Placed extends Place>({ netVolumeM3, room }: DesignProblem<Placed>): readonly number[] {
-  if (netVolumeM3 !== undefined) return [Math.log(netVolumeM3)]
+function volumes<Placed extends Place>({ room }: DesignProblem<Placed>): readonly number[] {
   if (!(room.toM3 > room.fromM3)) return []
   const inside = [...nodes(Math.log(room.fromM3), Math.log(room.toM3), Math.LN10 / VOLUMES_PER_DECADE)]
   return [...new Set([...inside, Math.log(room.toM3)])]
@@ -54,11 +53,10 @@ const isApart = (a: Spot, b: Spot) =>
 
 /** Neighbours of a spot; what the caller has fixed does not move. */
 function neighbours<Placed extends Place>(problem: DesignProblem<Placed>, spot: Spot, share: number): readonly Spot[] {
-  const wide = problem.netVolumeM3 === undefined ? (share * Math.LN10) / VOLUMES_PER_DECADE : 0
+  const wide = (share * Math.LN10) / VOLUMES_PER_DECADE
   const high = problem.tuningHz === undefined && spot.kind === 'vented' ? (share * Math.LN2) / TUNINGS_PER_OCTAVE : 0
-  const across = wide === 0 ? [0] : [-wide, 0, wide]
   const up = high === 0 ? [0] : [-high, 0, high]
-  return across
+  return [-wide, 0, wide]
     .flatMap(dv => up.map(dt => ({ ...spot, volume: spot.volume + dv, tuning: spot.tuning + dt })))
     .filter(({ volume, tuning }) => volume !== spot.volume || tuning !== spot.tuning)
 }

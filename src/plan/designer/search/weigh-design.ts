@@ -1,4 +1,5 @@
 /** One volume and tuning weighed: the port it gets, the gain and filter it holds, and what that is worth for the goal. */
+import { present } from '../../../domain/present.ts'
 import { type BoxCurves, boxCurves, hearBox, portLimit2 } from '../evaluate/box-response.ts'
 import { closedQ } from '../evaluate/driver-tables.ts'
 import { gainLimit2, type Held, heldLevel } from '../evaluate/held-level.ts'
@@ -43,7 +44,7 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
     ...goal,
     stepDb: problem.gainStepDb,
     seatGainDb,
-    ...(problem.highestV === undefined ? {} : { highestV: problem.highestV })
+    ...present({ highestV: problem.highestV })
   }
 
   const listen = (areaM2: number): Heard => {
@@ -64,7 +65,7 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
   }
 
   const vented = (netVolumeM3: number, tuningHz: number): FoundDesign<Placed> | undefined => {
-    if (goal.closedOnly && problem.kind !== 'vented') return undefined
+    if (goal.closedOnly) return undefined
     hearBox(tables, { netVolumeM3, tuningHz, leakQ }, limits, curves)
     const needed = neededArea(frequenciesHz, curves, problem.airSpeedMPerS)
     let best: FoundDesign<Placed> | undefined
