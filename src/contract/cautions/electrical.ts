@@ -175,13 +175,6 @@ export const electricalCautions = {
     basis: 'three times the rating, ECSS-Q-ST-30-11C 6.17.3 (second-hand)',
     sources: ['fault-multiple']
   },
-  'fuse-below-load': {
-    level: 'care',
-    meaning:
-      'This fuse carries more than it is made for while music plays or the test tone sounds: it will open. Take the next rating that its cable carries, or a lower gain.',
-    basis:
-      'dense bass at most 75 % of the rating, common practice; a fuse-link carries 110 % for hours, ISO 8820 from memory'
-  },
   'maker-fuse-too-small': {
     level: 'care',
     meaning:
