@@ -64,8 +64,10 @@ export function restVoltage(systemVoltageV: number): number {
 
 /** Open-circuit voltage of the bank [V]. */
 export function openCircuit(battery: BatterySource, systemVoltageV: number, assumed: Assumptions, at: string): number {
-  const rest = restVoltage(systemVoltageV)
-  return assumed.or(battery.openCircuitV, `${at}openCircuitV`, rest, 'rest voltage of a full battery, 12.6 V per 12 V')
+  const { batteryRestVPer12V, lithiumRestVPer12V } = fuseJudgement
+  const each = battery.chemistry === 'lithium' ? lithiumRestVPer12V : batteryRestVPer12V
+  const why = `rest voltage of a full battery, ${each} V per 12 V`
+  return assumed.or(battery.openCircuitV, `${at}openCircuitV`, each * twelves(systemVoltageV), why)
 }
 
 /**
