@@ -2,6 +2,7 @@
 import type { SourceId } from '../contract/sources/source.ts'
 import type { PlanCircuit } from '../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../contract/systems/plan-request.ts'
+import type { PlanReading } from '../contract/systems/readings.ts'
 import type { BillRow, Restraint } from '../contract/systems/workshop.ts'
 import { assumptions } from '../domain/assume.ts'
 import { cautionSources } from '../domain/caution.ts'
@@ -21,6 +22,7 @@ import { planVoltageCautions } from './electric/plan-voltage.ts'
 import { planDrivers } from './enclosure/plan-drivers.ts'
 import { planEnclosure, type Tried } from './enclosure/plan-enclosure.ts'
 import { closedHighPass } from './enclosure/plan-high-pass.ts'
+import { planReadings, readingsInOrder } from './readings/plan-readings.ts'
 import type { Part } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
 import { usual } from './request/plan-usual.ts'
@@ -40,6 +42,7 @@ export interface SystemPlan {
   readonly buildOrder?: BuildOrder
   readonly restraint?: Restraint
   readonly commissioning: readonly CommissioningStep[]
+  readonly readings: readonly PlanReading[]
 }
 
 const sourcesOf = (parts: PlanParts): readonly SourceId[] =>
@@ -83,10 +86,10 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const work = [...voltages, ...(build.facts === undefined ? [] : buildCautions(build.facts))]
   const unkept = notAsAsked(request.enclosure, { chosen, ...enclosure, ...present({ goalMissed }) })
   const filtered = joined === undefined ? [] : closedHighPass(enclosure.response, joined)
-  const cable = supply.cable.done ? supply.cable.outcome.result : undefined
   const capacitor = supply.current.done ? supply.current.outcome.result.capacitor : undefined
   const signalSteps = signal.done ? signal.outcome.result.steps : []
-  const switchingOn = fits ? commissioning(cable, circuit, signalSteps, capacitor) : []
+  const readings = planReadings(graph.circuit, capacitor !== undefined)
+  const switchingOn = fits ? commissioning(circuit, signalSteps, readings, capacitor) : []
   const steps = [...(build.buildOrder?.steps ?? []), ...switchingOn]
   const cautions = withStepCautions(
     planCautions({ ...parts }, build.restraint, [...unkept, ...filtered], [...work, ...circuitSays.cautions]),
@@ -101,7 +104,8 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       tried,
       billOfMaterials: build.billOfMaterials,
       ...present({ buildOrder: build.buildOrder, restraint: build.restraint }),
-      commissioning: switchingOn
+      commissioning: switchingOn,
+      readings: readingsInOrder(readings, switchingOn)
     },
     cautions,
     assumed: [...assumed.list, ...circuitSays.assumed, ...graph.assumed, ...inParts(parts)],

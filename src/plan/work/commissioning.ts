@@ -1,26 +1,17 @@
 /** Switching the whole system on for the first time: the supply side before the fuse goes in, then the signal side. */
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
 import type { SignalStep } from '../../contract/signals/signal-result.ts'
-import type { CableChoice } from '../../contract/supply/supply-cables.ts'
 import type { CapacitorEffect } from '../../contract/supply/supply-current.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
+import type { PlanReading } from '../../contract/systems/readings.ts'
 import { resistorText, waitText } from '../../domain/circuit/source/capacitor-cautions.ts'
-import { inDigits } from '../../domain/digits.ts'
+import { asleep, batteryOff, dropSteps, fuseLast, running, tieSteps } from './commissioning-power.ts'
 
 export interface CommissioningStep {
   readonly id: string
   readonly text: string
   readonly passIf: string
   readonly cautions: readonly CautionCode[]
-}
-
-const millivolts = (value: number) => `${inDigits(1000 * value, 2)} mV`
-
-const batteryOff: CommissioningStep = {
-  id: 'battery-off',
-  text: 'Take the negative terminal off the battery. Wait as long as the vehicle handbook asks before working near airbag wiring.',
-  passIf: 'The negative terminal is off and cannot touch the post.',
-  cautions: ['battery-disconnect', 'airbag-looms']
 }
 
 const noShort: CommissioningStep = {
@@ -85,56 +76,30 @@ function discharge({ prechargeOhm, prechargePeakW }: CapacitorEffect): readonly 
   ]
 }
 
-function fuseLast({ trunk, branches }: PlanCircuit): CommissioningStep {
-  const { fuse, runs = 1 } = trunk ?? {}
-  const rated = fuse === undefined ? 'main' : `${fuse.ratingA} A`
-  const main =
-    runs === 1 ? `the ${rated} fuse in its holder` : `a ${rated} fuse in the holder of each of the ${runs} cables`
-  const behind = branches.flatMap(({ amplifier, fuse: own }) =>
-    own === undefined ? [] : [`${own.ratingA} A for ${amplifier}`]
-  )
-  const block = behind.length === 0 ? '' : `Put the fuses of the branches in the block: ${behind.join(', ')}. `
-  return {
-    id: 'fuse-last',
-    text: `${block}Put ${main}.`,
-    passIf: 'No more than a small spark as the amplifier charges; no smell, nothing warm.',
-    cautions: ['fuse-last']
-  }
-}
-
-function groundDrop({ heavy }: CableChoice['ground']): CommissioningStep {
-  return {
-    id: 'ground-drop',
-    text: 'With dense bass music at full level, measure from the amplifier’s ground terminal to the negative post of the battery.',
-    passIf:
-      heavy === undefined
-        ? 'No warm joint.'
-        : `About ${millivolts(heavy.expectedV)} at ${heavy.currentA.toFixed(0)} A, at most ${millivolts(heavy.acceptanceV)}; more means a joint to remake, or a body that conducts worse than the plan took it: measure and plan again.`,
-    cautions: ['amplifier-heat']
-  }
-}
-
 /**
  * Order is part of the meaning: nothing is live before everything is joined, the fuse goes in last, the drop under load is
  * measured when the gain stands, and how to undo it comes after all.
  */
 export function commissioning(
-  cable: CableChoice | undefined,
   circuit: PlanCircuit,
   signal: readonly SignalStep[],
+  readings: readonly PlanReading[],
   capacitor?: CapacitorEffect
 ): readonly CommissioningStep[] {
-  if (cable === undefined) return signal
+  if (circuit.trunk === undefined) return signal
   return [
-    batteryOff,
+    batteryOff(circuit),
     cableSeen(circuit),
     noShort,
     ...(circuit.signalLead.kind === 'twisted-pair' ? [speakerLead] : []),
     batteryOn,
     ...(capacitor === undefined ? [] : precharge(capacitor)),
     fuseLast(circuit),
+    ...tieSteps(circuit),
+    running,
     ...signal,
-    groundDrop(cable.ground),
+    ...dropSteps(readings),
+    asleep,
     ...(capacitor === undefined ? [] : discharge(capacitor))
   ]
 }

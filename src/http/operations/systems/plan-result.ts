@@ -4,6 +4,7 @@ import { component, ref } from '../../../contract/field/component.ts'
 import { CautionBody } from '../../../contract/field/envelope.ts'
 import { choice, quantity } from '../../../contract/field/quantities.ts'
 import { PlanCircuitBody } from '../../../contract/systems/plan-circuit.ts'
+import { PlanReadingBody } from '../../../contract/systems/readings.ts'
 import { BillRowBody, BuildOrderBody, RestraintBody } from '../../../contract/systems/workshop.ts'
 import type { Operation } from '../../wire/operation.ts'
 import { ProblemBody } from '../../wire/problem-schema.ts'
@@ -99,5 +100,6 @@ export const PlanResultBody = component('PlanResult', 'A system that can be boug
   billOfMaterials: Type.Array(ref(BillRowBody), { description: 'What to buy' }),
   buildOrder: Type.Optional(ref(BuildOrderBody)),
   restraint: Type.Optional(ref(RestraintBody)),
-  commissioning: Type.Array(ref(CommissioningBody), { description: 'Switching on, in this order' })
+  commissioning: Type.Array(ref(CommissioningBody), { description: 'Switching on, in this order' }),
+  readings: Type.Array(ref(PlanReadingBody), { description: 'What the meter shows at each of these steps' })
 })
