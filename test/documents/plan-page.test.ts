@@ -105,6 +105,7 @@ describe('the page of a plan', () => {
         facts: [],
         bill: [],
         commissioning: [],
+        readings: [],
         assumed: [],
         sources: []
       },

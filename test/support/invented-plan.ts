@@ -165,6 +165,19 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
       },
       { id: 'fuse-last', text: 'Put the fuse in and measure the voltage at the amplifier.', passIf: '12.0 V or more' }
     ],
+    readings: [
+      {
+        step: 'fuse-last',
+        what: 'voltage at the amplifier',
+        probes: 'plus terminal to ground terminal',
+        when: 'engine off, nothing plays',
+        unit: 'V',
+        expected: 12.58,
+        lowest: 12.41,
+        highest: 12.75,
+        below: 'a battery that is not full'
+      }
+    ],
     assumed: [{ field: 'trimM', value: 0.01, why: 'raw edges are knocked and not straight' }],
     sources: [{ id: 'sheet-area-bound', title: 'Lower bound on sheets', status: 'derived' }]
   }

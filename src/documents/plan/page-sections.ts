@@ -2,6 +2,7 @@ import { foldedTable, listOf, paragraph, section, tableOf } from '../draw/html.t
 import { massText, type PaperUnits, significant } from '../draw/number-text.ts'
 import { element, escaped } from '../draw/svg.ts'
 import { gravestFirst, levelText, type PlanPaper, stepCautionTexts, valueText, verdictText } from './plan-paper.ts'
+import { READING_TITLES, readingRows } from './reading-rows.ts'
 
 export function verdictBox({ verdict, reasons, lines }: PlanPaper): string {
   const { mark, title, text } = verdictText[verdict]
@@ -115,8 +116,15 @@ export function commissioningSection(plan: PlanPaper): string {
     'Switching it on',
     rows.length === 0
       ? ''
-      : tableOf('In this order', [{ title: 'Step' }, { title: 'Do' }, { title: 'Continue when' }], rows)
+      : tableOf('In this order', [{ title: 'Step' }, { title: 'Do' }, { title: 'Continue when' }], rows),
+    readingsTable(plan)
   )
+}
+
+function readingsTable({ readings, commissioning }: PlanPaper): string {
+  const rows = readingRows(readings, commissioning)
+  const columns = READING_TITLES.map(title => ({ title }))
+  return rows.length === 0 ? '' : tableOf('What the meter shows', columns, rows)
 }
 
 function assumedTable({ assumed }: PlanPaper): string {

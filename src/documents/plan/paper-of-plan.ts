@@ -183,6 +183,7 @@ export function paperOfPlan(
     bill: plan.billOfMaterials,
     ...present({ buildOrder: plan.buildOrder, restraint: plan.restraint }),
     commissioning: plan.commissioning,
+    readings: plan.readings,
     assumed: assumptionsOf(plan.parts, assumed),
     sources: [...new Set(sources)].sort().map(id => ({ id, ...sourceCatalogue[id] }))
   }

@@ -1,6 +1,7 @@
 /** What a plan shows on paper: the parts that were done, in the records of their own rooms. */
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { SheetPlan } from '../../contract/boxes/box-sheets.ts'
+import type { PlanReading } from '../../contract/systems/readings.ts'
 import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
 import type { Caution } from '../../domain/caution.ts'
 import type { Assumption } from '../../domain/outcome.ts'
@@ -55,6 +56,7 @@ export interface PlanPaper {
   readonly buildOrder?: BuildOrder
   readonly restraint?: Restraint
   readonly commissioning: readonly PaperCheck[]
+  readonly readings: readonly PlanReading[]
   readonly assumed: readonly Assumption[]
   readonly sources: readonly PaperSource[]
 }

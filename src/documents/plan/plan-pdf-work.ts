@@ -15,6 +15,7 @@ import { wiringDiagram } from '../wiring/wiring-diagram.ts'
 import { clearanceRows } from './page-box-tables.ts'
 import { billGroupTitles, buyText, CUT_TO_SIZE, shoppingRows } from './page-work.ts'
 import { type PaperOptions, type PlanPaper, stepCautionTexts, valueText } from './plan-paper.ts'
+import { READING_TITLES, readingRows } from './reading-rows.ts'
 
 function volumeTable({ volume }: BoxLayout, paper: PaperUnits): Content {
   const rows = [
@@ -172,9 +173,23 @@ function commissioningTable(plan: PlanPaper): Content[] {
   return [heading('Switching it on'), table('In this order', ['', 'Do', 'Continue when'], ['auto', '*', 150], rows)]
 }
 
+function readingsTable({ readings, commissioning }: PlanPaper): Content[] {
+  const rows = readingRows(readings, commissioning)
+  if (rows.length === 0) return []
+  return [
+    table(
+      'What the meter shows',
+      [...READING_TITLES],
+      [28, '*', 110, 48, 72, 130],
+      rows.map(row => [...row])
+    )
+  ]
+}
+
 export const endTables = (plan: PlanPaper): Content[] => [
   ...wiringDrawings(plan),
   ...restraintTable(plan),
   ...commissioningTable(plan),
+  ...readingsTable(plan),
   ...groundTables(plan)
 ]
