@@ -41,6 +41,7 @@ function plainer(path: readonly string[], value: unknown): readonly Step[] {
 }
 
 const MOST_TRIES = 400
+const MOST_MS = 30_000
 
 export async function minimised(
   request: unknown,
@@ -49,6 +50,8 @@ export async function minimised(
   let least = request
   let tries = 0
   let shrunk = true
+  const end = performance.now() + MOST_MS
+  const tired = () => tries >= MOST_TRIES || performance.now() > end
   const take = async (step: Step) => {
     const smaller: unknown = structuredClone(least)
     step(smaller)
@@ -58,10 +61,10 @@ export async function minimised(
     shrunk = true
     return true
   }
-  while (shrunk && tries < MOST_TRIES) {
+  while (shrunk && !tired()) {
     shrunk = false
     for (const path of [...paths(least)].reverse()) {
-      if (tries >= MOST_TRIES) break
+      if (tired()) break
       const value = at(least, path)
       if (value === undefined || (await take(removal(path)))) continue
       for (const step of plainer(path, value)) if (await take(step)) break

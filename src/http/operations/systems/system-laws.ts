@@ -65,12 +65,21 @@ export const planLaws: readonly Law<Static<typeof PlanBody>, Plan>[] = [
     }
   },
   {
-    id: 'every-step-finds-its-goods',
-    sentence: 'What a step uses is in the bill.',
-    broken: ({ result: { buildOrder, billOfMaterials } }) =>
-      firstBroken(buildOrder?.steps ?? [], ({ id, uses }) => {
-        const missing = uses.find(item => !billOfMaterials.some(row => row.item === item))
-        return missing && `${id} uses ${missing}`
-      })
+    id: 'steps-in-order',
+    sentence: 'A step comes after every step it needs, and the minutes of the steps make the work.',
+    broken: ({ result: { buildOrder } }) => {
+      const { steps = [], workMinutes = 0 } = buildOrder ?? {}
+      return (
+        firstBroken(steps, ({ id, needs }, place) => {
+          const early = needs.find(need => !steps.slice(0, place).some(step => step.id === need))
+          return early && `${id} needs ${early}`
+        }) ??
+        unbalanced(
+          'work',
+          workMinutes,
+          steps.map(({ minutes }) => minutes)
+        )
+      )
+    }
   }
 ]
