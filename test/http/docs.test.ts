@@ -48,14 +48,6 @@ describe('documentation', () => {
     }
   })
 
-  it('says beside each calculation what always holds', async () => {
-    const { body } = await service.app.inject('/docs/reference')
-    const article = body.slice(body.indexOf('<article id="chooseCable">'), body.indexOf('<article id="rateFuse">'))
-    expect(article).toContain('What always holds')
-    expect(article).toContain('Of two sizes the larger never drops more')
-    expect(body).toContain('Six digits are the full figure rounded.')
-  })
-
   it('escapes whatever a Host header brings', async () => {
     const { body } = await service.app.inject({ url: '/docs', headers: { host: '"><img src=x>' } })
     expect(body).not.toContain('<img')

@@ -2,8 +2,10 @@
 import { describe, expect, it } from 'vitest'
 import { asked, generalFinding, lawFindings, type Reply } from '../../scripts/adversary/judge.ts'
 import { minimised } from '../../scripts/adversary/minimise.ts'
+import { referenceChapters } from '../../src/http/docs/reference.ts'
 import { generalLaws } from '../../src/http/operations/general-laws.ts'
 import { operations } from '../../src/http/operations.ts'
+import type { ContractDocument } from '../../src/http/serving/contract-document.ts'
 import type { Operation } from '../../src/http/wire/operation.ts'
 import { testApp } from '../support/call.ts'
 import { seeded } from '../support/random-requests.ts'
@@ -35,6 +37,20 @@ describe('what always holds', () => {
       }
     })
   }
+})
+
+describe('the reference page', () => {
+  it('says beside a calculation what always holds', () => {
+    const post = { operationId: 'chooseCable', tags: ['Supply'], summary: 'Cable', responses: {} }
+    const document: ContractDocument = {
+      paths: { '/v1/supply/cables': { post } },
+      components: { schemas: {} }
+    }
+    const chapters = referenceChapters(document)
+    const text = (id: string) => String(chapters.find(chapter => chapter.id === id)?.body.html)
+    expect(text('tag-supply')).toContain('<li>Of two sizes the larger never drops more')
+    expect(text('always')).toContain('<li>Six digits are the full figure rounded.</li>')
+  })
 })
 
 /** A figure of an answer made wrong, and the law that says so. */

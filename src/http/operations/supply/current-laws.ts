@@ -44,6 +44,7 @@ export const currentLaws: readonly Law<Static<typeof SupplyCurrentRequest>, Stat
   }
 ]
 
+type Circuit = Static<typeof CircuitRequest>
 type State = Static<typeof CircuitResult>['states'][number]
 
 /** Rows in the order of their names, which is no order of the request. */
@@ -54,7 +55,25 @@ const ordered = ({ points, parts, withoutSupply, ...state }: State) => ({
   withoutSupply: [...withoutSupply].sort()
 })
 
-export const circuitLaws: readonly Law<Static<typeof CircuitRequest>, Static<typeof CircuitResult>>[] = [
+/** Currents that leave a point, those that arrive as negative ones. */
+function flowsOut(request: Circuit, parts: State['parts'], point: string): readonly number[] {
+  const through = (id: string) => parts.find(part => part.id === id)?.currentA ?? 0
+  const edges = [
+    ...[...(request.cables ?? []), ...(request.fuses ?? []), ...(request.links ?? [])],
+    ...[...request.amplifiers, ...(request.accessories ?? [])].map(({ id, plus, minus }) => ({
+      ...{ id, from: plus, to: minus }
+    })),
+    ...[...request.batteries, ...(request.alternators ?? [])].map(({ id, plus, minus }) => ({
+      ...{ id, from: minus, to: plus }
+    }))
+  ]
+  return edges.flatMap(({ id, from, to }) => {
+    if (from === to) return []
+    return from === point ? [through(id)] : to === point ? [-through(id)] : []
+  })
+}
+
+export const circuitLaws: readonly Law<Circuit, Static<typeof CircuitResult>>[] = [
   {
     id: 'order-of-parts-never-matters',
     sentence: 'The order of amplifiers, cables, fuses and links changes no voltage and no current.',
@@ -77,17 +96,12 @@ export const circuitLaws: readonly Law<Static<typeof CircuitRequest>, Static<typ
   },
   {
     id: 'currents-balance',
-    sentence: 'What the batteries and alternators give is what amplifiers, accessories and the starter take.',
+    sentence: 'What flows into a point flows out of it (Kirchhoff).',
     broken: ({ request, result: { states } }) =>
       firstBroken(
+        // The starter is no row of the answer.
         states.filter(({ stands, level }) => stands && level !== 'cold-start'),
-        ({ parts }) => {
-          const of = (list: readonly { readonly id: string }[] = []) =>
-            parts.filter(({ id }) => list.some(part => part.id === id)).map(({ currentA }) => currentA)
-          const given = [...of(request.batteries), ...of(request.alternators)]
-          const taken = [...of(request.amplifiers), ...of(request.accessories)]
-          return unbalanced('against nothing', 0, [...given, ...taken.map(currentA => -currentA)])
-        }
+        ({ points, parts }) => firstBroken(points, ({ point }) => unbalanced(point, 0, flowsOut(request, parts, point)))
       )
   }
 ]
