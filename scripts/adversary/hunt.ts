@@ -7,7 +7,7 @@ import { asked, type Finding, lawFindings, replyFindings } from './judge.ts'
 import { watch } from './watch.ts'
 
 /** Processor time one call may take [ms]: in the thread that answers everybody, and in a worker. */
-export const mostMs = ({ heavy = false }: Operation): number => (heavy ? 3_000 : 250)
+const mostMs = ({ heavy = false }: Operation): number => (heavy ? 3_000 : 250)
 const HANGS_MS = 90_000
 
 interface Row {
@@ -35,7 +35,7 @@ const shares = (operations: readonly Operation[]) =>
   )
 
 /** Measured again before it is called slow: a collection of garbage is nobody's fault. */
-async function isSlow(app: FastifyInstance, operation: Operation, request: unknown): Promise<boolean> {
+export async function isSlow(app: FastifyInstance, operation: Operation, request: unknown): Promise<boolean> {
   for (let again = 0; again < 3; again++) {
     if ((await asked(app, operation, request)).cpuMs <= mostMs(operation)) return false
   }
