@@ -4,7 +4,7 @@ import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import type { Strategy } from '../../../contract/boxes/words.ts'
 import { assumptions } from '../../../domain/assume.ts'
 import { places } from '../../../domain/box/boot/boot-ranges.ts'
-import { frontDiameters, type Ranges, sizeRanges } from '../../../domain/box/boot/size-limits.ts'
+import { frontDiameters, LEAST_INSIDE_M, type Ranges, sizeRanges } from '../../../domain/box/boot/size-limits.ts'
 import { oneDriver } from '../../../domain/box/layout/displaced.ts'
 import { type BoxTask, boxTask } from '../../../domain/box/request/box-task.ts'
 import { USUAL_CUP_M3 } from '../../../domain/box/request/usual-cup.ts'
@@ -45,15 +45,26 @@ export function boxFacts(box: BoxRequest, strategy: Strategy | undefined): BoxFa
 }
 
 /** Sizes allowed with a port in the front; of a box without one where it is absent. */
-export function rangesWith({ task, rows }: BoxFacts, port?: BoxTask['request']['port']): readonly RowRanges[] {
+export function rangesWith(facts: BoxFacts, port?: BoxTask['request']['port']): readonly RowRanges[] {
+  const { task, rows, boardM, motorDepthM, frontM } = facts
+  const leanOf = ({ depth }: Ranges) => Math.max(0, depth.min - boardM - Math.max(motorDepthM, frontM + LEAST_INSIDE_M))
   const asked = port === undefined ? task : { ...task, request: { ...task.request, port } }
   const most = Math.min(4, rows.length + (port?.kind === 'round' ? (port.count ?? 1) : 0))
   return Array.from({ length: most }, (_, index) => index + 1).flatMap(count =>
-    places(asked, sizeRanges(asked, count)).map(ranges => ({ rows: count, ranges }))
+    places(asked, sizeRanges(asked, count)).map(ranges => ({
+      rows: count,
+      ranges,
+      bare: ranges,
+      leanM: leanOf(ranges)
+    }))
   )
 }
 
 export interface RowRanges {
   readonly rows: number
   readonly ranges: Ranges
+  /** The same without a port. */
+  readonly bare: Ranges
+  /** Depth that a leaning back takes away behind the drivers. */
+  readonly leanM: number
 }

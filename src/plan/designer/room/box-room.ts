@@ -8,31 +8,29 @@ import type { Place, Room } from '../search/design-problem.ts'
 import { type BoxFacts, type RowRanges, rangesWith } from './box-facts.ts'
 import { outerM3, type Sides, sidesFor } from './box-sides.ts'
 import { slotEndsM, slotOfArea, tubesOfArea } from './ports-of-area.ts'
-import { type SlotSide, slotSides, slotTakesM3, standsSlot, withSlot } from './slot-room.ts'
+import { type SlotSide, slotSides, slotTakesM3, standsBeside, standsSlot, withSlot } from './slot-room.ts'
 
 export interface PlacedBox extends Place {
   /** Absent: closed. */
   readonly portShape?: 'round' | 'slot'
 }
 
-/** What braces take of the air, over what is wanted; the layout sets them where they fit. Ours. */
-const BRACED = 1.02
 /** Wall of a tube, as the layout counts it. */
 const TUBE_WALL_M = 3e-3
 
 interface Wanted {
   readonly facts: BoxFacts
   readonly volumeM3: number
-  readonly stands: (sides: Sides, rows: number) => boolean
+  readonly stands: (sides: Sides, choice: RowRanges) => boolean
 }
 
 /** The first way of growing, in the order of the layout, on which the box stands. */
 function standing({ facts, volumeM3, stands }: Wanted, choices: readonly RowRanges[]): number | undefined {
   const ways = facts.strategy === undefined ? strategies : [facts.strategy]
   for (const strategy of ways) {
-    for (const { rows, ranges } of choices) {
-      const sides = sidesFor(facts, volumeM3, ranges, strategy)
-      if (sides !== undefined && stands(sides, rows)) return outerM3(facts, sides)
+    for (const choice of choices) {
+      const sides = sidesFor(facts, volumeM3, choice.ranges, strategy)
+      if (sides !== undefined && stands(sides, choice)) return outerM3(facts, sides)
     }
   }
   return undefined
@@ -73,14 +71,15 @@ function tubeRoom(facts: BoxFacts, longestM: number): PortRoom {
     if (!isPort(lengthM, endsM, one, longestM)) return undefined
     const outerM = diameterM + 2 * TUBE_WALL_M
     const takenM3 = (count * Math.PI * outerM ** 2 * Math.max(0, lengthM - facts.frontM)) / 4
-    const least = facts.boardM / Math.cos(facts.leanRad) + lengthM + diameterM
-    const choices = rangesOf(count, diameterM).map(({ rows, ranges }) => ({
-      rows,
-      ranges: { ...ranges, depth: { ...ranges.depth, min: Math.max(ranges.depth.min, least) } }
-    }))
-    const volumeM3 = BRACED * netM3 + facts.takenM3 + takenM3
+    const choices = rangesOf(count, diameterM).map(choice => deepened(choice, facts.boardM + lengthM + diameterM))
+    const volumeM3 = netM3 + facts.takenM3 + takenM3
     return standing({ facts, volumeM3, stands: () => true }, choices)
   }
+}
+
+const deepened = (choice: RowRanges, leastM: number): RowRanges => {
+  const { min, max } = choice.ranges.depth
+  return { ...choice, ranges: { ...choice.ranges, depth: { min: Math.max(min, leastM + choice.leanM), max } } }
 }
 
 function slotRoom(facts: BoxFacts, side: SlotSide, longestM: number): PortRoom {
@@ -91,9 +90,10 @@ function slotRoom(facts: BoxFacts, side: SlotSide, longestM: number): PortRoom {
     const endsM = slotEndsM(size)
     const lengthM = lengthOf(facts, netM3, tuningHz, size.widthM * size.heightM, endsM)
     if (!isPort(lengthM, endsM, areaM2, longestM)) return undefined
-    const volumeM3 = BRACED * netM3 + facts.takenM3 + slotTakesM3(facts, size, lengthM)
-    const choices = closed.map(each => ({ ...each, ranges: withSlot(facts, side, size, each.ranges) }))
-    const stands = (sides: Sides, rows: number) => standsSlot(facts, side, { ...size, lengthM }, sides, rows)
+    const volumeM3 = netM3 + facts.takenM3 + slotTakesM3(facts, size, lengthM)
+    const choices = closed.map(each => ({ ...each, ranges: withSlot(facts, side, size, each.bare) }))
+    const stands = (sides: Sides, { rows, bare }: RowRanges) =>
+      standsBeside(facts, side, size, sides, bare) && standsSlot(facts, side, { ...size, lengthM }, sides, rows)
     return standing({ facts, volumeM3, stands }, choices)
   }
 }
@@ -111,7 +111,7 @@ export interface RoomWish {
 export function boxRoom(facts: BoxFacts, { shapes, fromM3, toM3, longestM }: RoomWish): Room<PlacedBox> {
   const bare = rangesWith(facts)
   const closed = (netM3: number): PlacedBox | undefined => {
-    const volumeM3 = BRACED * netM3 + facts.takenM3
+    const volumeM3 = netM3 + facts.takenM3
     const outer = standing({ facts, volumeM3, stands: () => true }, bare)
     return outer === undefined ? undefined : { outerM3: outer }
   }

@@ -1,5 +1,6 @@
 /** Room for a slot along the floor or up a side, straight or folded once along the back. */
 import type { Ranges } from '../../../domain/box/boot/size-limits.ts'
+import { LEAST_OVER_SLOT_M } from '../../../domain/box/slot/slot-port.ts'
 import { clearanceRules } from '../../../domain/box/solids/clearances.ts'
 import { mitreExtraM } from '../../../domain/port/bends.ts'
 import type { BoxFacts } from './box-facts.ts'
@@ -20,20 +21,23 @@ const axesOf = { bottom: { stands: 'height', along: 'width' }, right: { stands: 
 export const slotTakesM3 = ({ boardM, frontM }: BoxFacts, { heightM, widthM }: SlotOfArea, lengthM: number): number =>
   (heightM + boardM) * (widthM + boardM) * Math.max(0, lengthM + mitreExtraM(heightM) - frontM)
 
-/** The drivers stand beside the slot, and its cheek inside the box. */
-export function withSlot(
+/** Sizes as the layout counts them with this slot: it grows the box from there, and looks afterwards whether the drivers stand beside. */
+export function withSlot({ boardM }: BoxFacts, side: SlotSide, { heightM }: SlotOfArea, ranges: Ranges): Ranges {
+  const { stands } = axesOf[side]
+  const { min, max } = ranges[stands]
+  return { ...ranges, [stands]: { min: Math.max(min, heightM + 3 * boardM + LEAST_OVER_SLOT_M), max } }
+}
+
+/** The drivers stand beside the slot and its plate, and its cheek inside the box. */
+export function standsBeside(
   { boardM }: BoxFacts,
   side: SlotSide,
   { heightM, widthM }: SlotOfArea,
-  ranges: Ranges
-): Ranges {
+  sides: Sides,
+  bare: Ranges
+): boolean {
   const { stands, along } = axesOf[side]
-  const [off, across] = [ranges[stands], ranges[along]]
-  return {
-    ...ranges,
-    [stands]: { ...off, min: off.min + heightM + boardM },
-    [along]: { ...across, min: Math.max(across.min, widthM + 3 * boardM) }
-  }
+  return sides[stands] >= bare[stands].min + heightM + boardM && sides[along] >= widthM + 3 * boardM
 }
 
 interface Slot extends SlotOfArea {
@@ -65,6 +69,9 @@ interface Fold {
   readonly atFloor: number
 }
 
+/** More than the rule asks, for the steps of the saw and for braces. Ours. */
+const SPARE_M = 5e-3
+
 /** Where the last leg reaches behind the motor, the motor needs its depth before it. */
 function clearsMotor(facts: BoxFacts, { heightM }: Slot, { back, behind, atFloor }: Fold, rows: number): boolean {
   const { boardM, frontM, motorDepthM, motorRadiusM } = facts
@@ -72,5 +79,5 @@ function clearsMotor(facts: BoxFacts, { heightM }: Slot, { back, behind, atFloor
   const taken = heightM + boardM
   const middle = taken + (back - taken) / (2 * rows)
   const reach = behind + heightM / 2
-  return reach <= middle - motorRadiusM - needM || frontM + atFloor - taken >= motorDepthM
+  return reach <= middle - motorRadiusM - needM - SPARE_M || frontM + atFloor - taken >= motorDepthM + SPARE_M
 }
