@@ -38,6 +38,9 @@ function driverCautions({ request, fixed }: BoxTask): readonly Caution[] {
   })
 }
 
+const assemblyCautions = ({ stuck }: BoxLayout['assembly']): readonly Caution[] =>
+  stuck.length === 0 ? [] : [caution('no-way-in', `No straight way leads ${stuck.join(', ')} into place.`)]
+
 /** A message that starts with the name of a face, a driver or a port starts a sentence all the same. */
 const asSentence = ({ message, ...rest }: Caution): Caution => ({
   ...rest,
@@ -45,9 +48,10 @@ const asSentence = ({ message, ...rest }: Caution): Caution => ({
 })
 
 export function boxCautions(box: BoxLayout, built: BuiltBox, resolved: BoxTask): readonly Caution[] {
-  const { clearances, port, vibration, standingWaves, fit } = box
+  const { clearances, port, vibration, standingWaves, fit, assembly } = box
   const found = [
     ...clearanceCautions(clearances),
+    ...assemblyCautions(assembly),
     ...(port === undefined || built.port === undefined ? [] : portCautions(port, built.port)),
     ...vibrationCautions(vibration, resolved.request.bracing !== undefined),
     ...standingWaveCautions(standingWaves, vibration.wantedHz / bracingDefaults.frequencyRatio.value),
