@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import type { BoxRequest } from '../../../src/contract/boxes/box-panels.ts'
 import { type BoxSolids, layOutSolids } from '../../../src/domain/box/layout/lay-out-box.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
+import { blockedMoves } from '../../support/mesh-assembly.ts'
 import { loadKernel, type Shared, sceneOf, sharedSpace } from '../../support/mesh-kernel.ts'
 import { randomBoxes } from '../../support/random-boxes.ts'
 import { tenBoxes } from '../../support/ten-boxes.ts'
@@ -82,5 +83,20 @@ describe('500 random boxes (seeded)', () => {
     expect(count.laid).toBe(500)
     expect(count.overlapping).toBeGreaterThan(150)
     expect(count.clear).toBeGreaterThan(150)
+  })
+})
+
+describe('80 random boxes in which nothing overlaps (seeded)', () => {
+  it('go together in the order given, and no part meets another on its way', { timeout: 600_000 }, () => {
+    const next = randomBoxes(2027)
+    for (let clear = 0; clear < 80; ) {
+      const request = next()
+      const solids = laidOut(request)
+      if (solids === undefined || negative(solids).length > 0) continue
+      clear++
+      const text = JSON.stringify(request)
+      expect([text, solids.layout.assembly.stuck]).toEqual([text, []])
+      expect([text, blockedMoves(kernel, request, solids).blocked]).toEqual([text, []])
+    }
   })
 })

@@ -2,6 +2,7 @@
 import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import { type Convex, type Vector3, vector } from '../../../numeric/convex-distance.ts'
 import { swept } from '../../../numeric/convex-sweep.ts'
+import { type Caution, caution } from '../../caution.ts'
 import { solidsOverlap } from '../solids/body-pairs.ts'
 import type { AssemblyUnit } from './assembly-units.ts'
 
@@ -88,3 +89,6 @@ export function takeApart(units: readonly AssemblyUnit[]): Assembly {
   }
   return { steps, stuck: left.flatMap(({ names }) => names) }
 }
+
+export const assemblyCautions = ({ stuck }: Assembly): readonly Caution[] =>
+  stuck.length === 0 ? [] : [caution('no-way-in', `No straight way leads ${stuck.join(', ')} into place.`)]

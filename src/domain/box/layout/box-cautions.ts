@@ -2,6 +2,7 @@
 import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { inDigits } from '../../digits.ts'
+import { assemblyCautions } from '../assembly/take-apart.ts'
 import { fitCautions } from '../boot/box-fit.ts'
 import { boardsOf } from '../request/boards-of-face.ts'
 import type { BoxTask } from '../request/box-task.ts'
@@ -37,9 +38,6 @@ function driverCautions({ request, fixed }: BoxTask): readonly Caution[] {
       : []
   })
 }
-
-const assemblyCautions = ({ stuck }: BoxLayout['assembly']): readonly Caution[] =>
-  stuck.length === 0 ? [] : [caution('no-way-in', `No straight way leads ${stuck.join(', ')} into place.`)]
 
 /** A message that starts with the name of a face, a driver or a port starts a sentence all the same. */
 const asSentence = ({ message, ...rest }: Caution): Caution => ({
