@@ -22,17 +22,19 @@ import { defaultSettings, type Settings } from './http/serving/settings.ts'
 import { registerUnfinished } from './http/serving/unfinished.ts'
 import { registerValidation } from './http/serving/validation.ts'
 import { version } from './http/wire/version.ts'
-import { workPool } from './http/work/pool.ts'
+import { type Work, workPool } from './http/work/pool.ts'
 
 export interface AppOptions extends Partial<Settings> {
   /** Without one the service is silent. */
   readonly log?: FastifyBaseLogger
+  /** Where heavy calls run; threads of the app's own where absent. */
+  readonly work?: Work
 }
 
-export async function buildApp({ log, ...given }: AppOptions = {}): Promise<FastifyInstance> {
+export async function buildApp({ log, work: elsewhere, ...given }: AppOptions = {}): Promise<FastifyInstance> {
   const settings: Settings = { ...defaultSettings(), ...given }
   const app = Fastify(serverOptions(settings, log))
-  const work = workPool(settings, err => app.log.debug({ err }, 'a worker spoke to nobody'))
+  const work = elsewhere ?? workPool(settings, err => app.log.debug({ err }, 'a worker spoke to nobody'))
   app.addHook('onClose', work.close)
   app.addHook('onListen', async () => work.start())
 

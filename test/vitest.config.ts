@@ -1,11 +1,13 @@
 /**
  * Files share their process: most of a run was loading the service again in every file. `npm test` runs the quick projects,
- * `npm run thorough` the rest: the fuzzer, long searches, the browser and whole processes.
+ * `npm run thorough` the rest: the fuzzer, long searches, worker threads, the browser and whole processes.
  */
 import { defineConfig } from 'vitest/config'
+import { inner } from './inner-files.ts'
 
 const thorough = [
   'test/contract-reads.test.ts',
+  'test/contract-served.test.ts',
   'test/defaults.test.ts',
   'test/fuzz.test.ts',
   'test/client.test.ts',
@@ -14,13 +16,14 @@ const thorough = [
   'test/documents/plan-page.test.ts',
   'test/plan/random-plans.test.ts',
   'test/domain/box/mesh-kernel.test.ts',
+  'test/domain/enclosure/{sizing-agrees,tolerance}.test.ts',
+  'test/domain/sheet/{nest-panels,sheet-bound}.test.ts',
   'test/http/longest-body.test.ts',
-  'test/http/{batches,design-search,docs,forms,observability,plan-pages}.test.ts'
+  'test/http/{batches,callers,design-search,docs,forms,observability,plan-pages,snippets,strangers}.test.ts',
+  'test/http/work/*.test.ts'
 ]
 // The circuit simulator keeps state between netlists of different files, so each file has it alone.
-const simulator = ['test/domain/**/{circuit-simulator,feeder-simulator,ladder}.test.ts']
-const contract = ['test/{contract,basis,readme}.test.ts']
-const inner = ['test/{numeric,domain,plan}/**/*.test.ts']
+const simulator = ['test/domain/**/{circuit-simulator,feeder-simulator,ladder,solve-points}.test.ts']
 
 const project = (name: string, include: readonly string[], exclude: readonly string[] = [], isolate = false) => ({
   extends: true as const,
@@ -34,8 +37,7 @@ export default defineConfig({
     hookTimeout: 60_000,
     projects: [
       project('inner', inner, [...simulator, ...thorough]),
-      project('edge', ['test/**/*.test.ts'], [...inner, ...contract, ...thorough]),
-      project('contract', contract),
+      project('edge', ['test/**/*.test.ts'], [...inner, ...simulator, ...thorough]),
       project('thorough', thorough),
       project('simulator', simulator, [], true)
     ]

@@ -1,7 +1,14 @@
 import { describe, expect, it } from 'vitest'
 import { block, drum } from '../../src/domain/box/solids/solids.ts'
-import { convexDistance, dot, unit, type Vector3, vector, wayOutByAxes } from '../../src/numeric/convex-distance.ts'
-import { swept } from '../../src/numeric/convex-sweep.ts'
+import {
+  convexDistance,
+  dot,
+  unit,
+  type Vector3,
+  vector,
+  wayOutByAxes
+} from '../../src/numeric/geometry/convex-distance.ts'
+import { swept } from '../../src/numeric/geometry/convex-sweep.ts'
 import { randomStream } from '../../src/numeric/random-stream.ts'
 
 const [x, y, z] = [vector(1, 0, 0), vector(0, 1, 0), vector(0, 0, 1)]

@@ -1,11 +1,12 @@
-/** Calls the service without a socket; one app for a test file. */
+/** Calls the service without a socket and without threads, each of which would load the service again; one app for a test file. */
 import type { FastifyInstance } from 'fastify'
 import { buildApp } from '../../src/app.ts'
+import { inThisProcess } from './work-here.ts'
 
 let shared: Promise<FastifyInstance> | undefined
 
 export function testApp(): Promise<FastifyInstance> {
-  shared ??= buildApp({ rateLimitMax: 0, eventLoopDelayMaxMs: 0 })
+  shared ??= buildApp({ rateLimitMax: 0, eventLoopDelayMaxMs: 0, work: inThisProcess })
   return shared
 }
 

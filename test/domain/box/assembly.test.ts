@@ -5,7 +5,7 @@ import type { AssemblyUnit } from '../../../src/domain/box/assembly/assembly-uni
 import { assemblyCautions, takeApart } from '../../../src/domain/box/assembly/take-apart.ts'
 import { layOutBox, layOutSolids } from '../../../src/domain/box/layout/lay-out-box.ts'
 import { block } from '../../../src/domain/box/solids/solids.ts'
-import { vector } from '../../../src/numeric/convex-distance.ts'
+import { vector } from '../../../src/numeric/geometry/convex-distance.ts'
 import { blockedMoves } from '../../support/mesh-assembly.ts'
 import { loadKernel } from '../../support/mesh-kernel.ts'
 import { bigDriver, tenBoxes } from '../../support/ten-boxes.ts'

@@ -5,8 +5,11 @@ import type { InsulationMaterial } from '../../../src/contract/supply/words.ts'
 import { finalTemperatureC } from '../../../src/domain/circuit/cable/insulation-material.ts'
 import { shortCircuitK } from '../../../src/domain/circuit/cable/short-circuit.ts'
 import { chooseCable } from '../../../src/domain/circuit/choice/choose-cable.ts'
-import { post } from '../../support/call.ts'
+import { supplyCables } from '../../../src/http/operations/supply/supply-cables.ts'
+import { postTo } from '../../support/post-to.ts'
 import { expectPrinted } from '../../support/printed.ts'
+
+const post = postTo(supplyCables)
 
 const fault = (insulationC: number, insulationMaterial?: InsulationMaterial, conductor = 'copper') =>
   ({

@@ -4,7 +4,10 @@ import type { CircuitRequest } from '../../../src/contract/supply/supply-circuit
 import { computeFeeder } from '../../../src/domain/circuit/graph/compute-feeder.ts'
 import { supplyCurrent } from '../../../src/domain/circuit/load/supply-current.ts'
 import { computeCircuit } from '../../../src/domain/circuit/points/compute-circuit.ts'
-import { post } from '../../support/call.ts'
+import { supplyCircuit } from '../../../src/http/operations/supply/supply-circuit.ts'
+import { postTo } from '../../support/post-to.ts'
+
+const post = postTo(supplyCircuit)
 
 const amplifier = { powerW: 1500, class: 'D', efficiency: 0.85, regulation: 'regulated' } as const
 const battery = { id: 'battery', plus: 'p', minus: 'm', openCircuitV: 12.6, resistanceOhm: 0.006 } as const

@@ -5,8 +5,11 @@ import type { FuseRequest } from '../../../src/contract/supply/supply-fuses.ts'
 import { assumptions } from '../../../src/domain/assume.ts'
 import { batteryOhm, lowestBatteryOhm } from '../../../src/domain/circuit/fuse/battery-source.ts'
 import { rateFuse } from '../../../src/domain/circuit/fuse/rate-fuse.ts'
-import { post } from '../../support/call.ts'
+import { supplyFuses } from '../../../src/http/operations/supply/supply-fuses.ts'
+import { postTo } from '../../support/post-to.ts'
 import { expectPrinted } from '../../support/printed.ts'
+
+const post = postTo(supplyFuses)
 
 const cool = { insulationC: 105, ambientC: 50 } as const
 const base: FuseRequest = { currentA: 46.5, systemVoltageV: 12, cable: { designation: '4 AWG', ...cool } }

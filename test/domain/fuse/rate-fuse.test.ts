@@ -3,8 +3,11 @@ import { describe, expect, it } from 'vitest'
 import type { FuseRequest } from '../../../src/contract/supply/supply-fuses.ts'
 import { rateFuse } from '../../../src/domain/circuit/fuse/rate-fuse.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
-import { post } from '../../support/call.ts'
+import { supplyFuses } from '../../../src/http/operations/supply/supply-fuses.ts'
+import { postTo } from '../../support/post-to.ts'
 import { expectPrinted } from '../../support/printed.ts'
+
+const post = postTo(supplyFuses)
 
 const cool = { insulationC: 105, ambientC: 50 } as const
 const base: FuseRequest = { currentA: 48.3, systemVoltageV: 12, cable: { designation: '4 AWG', ...cool } }

@@ -7,9 +7,12 @@ import { cableTask } from '../../../src/domain/circuit/choice/cable-request.ts'
 import { chooseCable } from '../../../src/domain/circuit/choice/choose-cable.ts'
 import { groundNoise } from '../../../src/domain/circuit/choice/ground.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
-import { post } from '../../support/call.ts'
+import { supplyCables } from '../../../src/http/operations/supply/supply-cables.ts'
 import { jointLoss } from '../../support/electrical-forms.ts'
+import { postTo } from '../../support/post-to.ts'
 import { expectPrinted } from '../../support/printed.ts'
+
+const post = postTo(supplyCables)
 
 /** Class D at 0.85, 12 V, 6 m and a 0.5 m ground lead, 3 %, copper, 105 °C insulation in 50 °C. */
 const wire = (powerW: number) => ({

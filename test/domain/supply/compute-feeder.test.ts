@@ -6,9 +6,12 @@ import { sourceState } from '../../../src/domain/circuit/graph/limited-source.ts
 import { trunkState } from '../../../src/domain/circuit/graph/shared-trunk.ts'
 import { largestPower, voltageAtConstantPower } from '../../../src/domain/circuit/load/constant-power-feeder.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
-import { post } from '../../support/call.ts'
+import { supplyFeeder } from '../../../src/http/operations/supply/supply-feeder.ts'
 import { largestLoop } from '../../support/electrical-forms.ts'
+import { postTo } from '../../support/post-to.ts'
 import { expectPrinted } from '../../support/printed.ts'
+
+const post = postTo(supplyFeeder)
 
 const P1000 = 1000 / 0.85
 const one = (voltageV: number, inputPowerW: number, resistanceOhm: number): FeederRequest => ({

@@ -3,8 +3,11 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { CableChoiceRequest } from '../../../src/contract/supply/supply-cables.ts'
 import { chooseCable } from '../../../src/domain/circuit/choice/choose-cable.ts'
-import { post } from '../../support/call.ts'
+import { supplyCables } from '../../../src/http/operations/supply/supply-cables.ts'
+import { postTo } from '../../support/post-to.ts'
 import { expectPrinted } from '../../support/printed.ts'
+
+const post = postTo(supplyCables)
 
 /** 2 AWG by ASTM B258: 33.631 mm²; 0.017241 Ω·mm²/m and 2 % for the strands make 0.52290 mΩ/m at 20 °C. */
 const run = (path: CableChoiceRequest['return']): CableChoiceRequest => ({

@@ -9,9 +9,12 @@ import { capacitorEffect } from '../../../src/domain/circuit/source/capacitor.ts
 import { chargingBalance } from '../../../src/domain/circuit/source/charging-balance.ts'
 import { engineOff, peukertExponent, peukertHours } from '../../../src/domain/circuit/source/engine-off.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
-import { post } from '../../support/call.ts'
+import { supplyCurrent as currentOperation } from '../../../src/http/operations/supply/supply-current.ts'
 import { classBEfficiency, crestFactorDb } from '../../support/electrical-forms.ts'
+import { postTo } from '../../support/post-to.ts'
 import { expectPrinted } from '../../support/printed.ts'
+
+const post = postTo(currentOperation)
 
 const currents = (amplifiers: readonly AmplifierOnSupply[], systemVoltageV = 12) =>
   supplyCurrent({ amplifiers, systemVoltageV }).result.currents

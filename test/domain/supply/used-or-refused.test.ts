@@ -4,7 +4,13 @@ import type { CurrentRequest } from '../../../src/contract/supply/supply-current
 import { chooseCable } from '../../../src/domain/circuit/choice/choose-cable.ts'
 import { supplyCurrent } from '../../../src/domain/circuit/load/supply-current.ts'
 import { DesignError } from '../../../src/domain/design-error.ts'
-import { post } from '../../support/call.ts'
+import { supplyCables } from '../../../src/http/operations/supply/supply-cables.ts'
+import { supplyCurrent as currentOperation } from '../../../src/http/operations/supply/supply-current.ts'
+import { supplyFeeder } from '../../../src/http/operations/supply/supply-feeder.ts'
+import { supplyFuses } from '../../../src/http/operations/supply/supply-fuses.ts'
+import { postTo } from '../../support/post-to.ts'
+
+const post = postTo(supplyCables, supplyFuses, currentOperation, supplyFeeder)
 
 const base: CurrentRequest = {
   amplifiers: [{ powerW: 420, class: 'D', regulation: 'regulated' }],

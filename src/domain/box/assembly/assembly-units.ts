@@ -1,6 +1,6 @@
 /** What a box is put together from, as things that are moved into place one after the other. */
 import type { PanelRole } from '../../../contract/boxes/words.ts'
-import { type Convex, type Vector3, vector } from '../../../numeric/convex-distance.ts'
+import { type Convex, type Vector3, vector } from '../../../numeric/geometry/convex-distance.ts'
 import { present } from '../../present.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'

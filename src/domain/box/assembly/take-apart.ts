@@ -1,7 +1,7 @@
 /** The order in which a box is put together: it is taken apart, and that turned round. */
 import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
-import { type Convex, type Vector3, vector } from '../../../numeric/convex-distance.ts'
-import { swept } from '../../../numeric/convex-sweep.ts'
+import { type Convex, type Vector3, vector } from '../../../numeric/geometry/convex-distance.ts'
+import { swept } from '../../../numeric/geometry/convex-sweep.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { solidsOverlap } from '../solids/body-pairs.ts'
 import type { AssemblyUnit } from './assembly-units.ts'

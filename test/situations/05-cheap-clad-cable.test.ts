@@ -1,0 +1,12 @@
+/** Cable of unknown metal from a bargain bin is copper-clad aluminium until shown otherwise. Resistivity from IEC 60028 and 60889, the habit common practice. */
+import { describe, expect, it } from 'vitest'
+import { estate, planned } from './workshop.ts'
+
+describe('cable of a metal nobody states', () => {
+  it('is bought thicker than copper for the same load, about one and a half times', async () => {
+    const copper = await planned({ ...estate, supply: { ...estate.supply, conductor: 'copper' } })
+    const unknown = await planned({ ...estate, supply: { ...estate.supply, conductor: 'unknown' } })
+    expect((unknown.cableMm2 ?? 0) / (copper.cableMm2 ?? 1)).toBeGreaterThan(1.2)
+    expect((unknown.cableMm2 ?? 0) / (copper.cableMm2 ?? 1)).toBeLessThan(3)
+  })
+})

@@ -1,0 +1,19 @@
+/** A lithium battery gives thousands of amperes into a short: a small blade cannot break them. Common practice, no source. */
+import { describe, expect, it } from 'vitest'
+import { estate, planned } from './workshop.ts'
+
+describe('a lithium battery of 100 A·h', () => {
+  it('asks for a fuse that breaks kiloamperes, or says that this one does not', async () => {
+    const { part, cares, stops } = await planned({
+      ...estate,
+      supply: {
+        ...estate.supply,
+        source: { chemistry: 'lithium', capacityAh: 100 },
+        battery: { capacityAh: 100, chemistry: 'lithium' }
+      }
+    })
+    const { fuse, prospectiveA } = part('fuse')
+    expect(prospectiveA).toBeGreaterThan(2000)
+    expect(fuse.breakingA >= prospectiveA || [...cares, ...stops].includes('breaking-capacity')).toBe(true)
+  })
+})
