@@ -1,9 +1,9 @@
 /** The tables of a box on the page: air, cut list, clearances. */
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
-import { tableOf } from '../draw/html.ts'
 import { lengthText, massText, type PaperUnits, volumeText } from '../draw/number-text.ts'
 import { materialTitle } from '../panels/panel-drawing.ts'
 import { panelWork } from '../panels/panel-work.ts'
+import { tableOf } from './page-elements.ts'
 import type { PlanPaper } from './plan-paper.ts'
 
 export function volumeTable({ box }: PlanPaper, paper: PaperUnits): string {

@@ -1,6 +1,6 @@
-import { foldedTable, listOf, paragraph, section, tableOf } from '../draw/html.ts'
 import { massText, type PaperUnits, significant } from '../draw/number-text.ts'
 import { element, escaped } from '../draw/svg.ts'
+import { foldedTable, listOf, paragraph, section, tableOf } from './page-elements.ts'
 import { gravestFirst, levelText, type PlanPaper, stepCautionTexts, valueText, verdictText } from './plan-paper.ts'
 
 export function verdictBox({ verdict, reasons, lines }: PlanPaper): string {

@@ -1,9 +1,9 @@
 /** What to buy and what to do, on the page. */
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import type { BuildStep } from '../../plan/work/build-step.ts'
-import { listOf, paragraph, section, tableOf } from '../draw/html.ts'
 import { durationText, figure } from '../draw/number-text.ts'
 import { element, escaped } from '../draw/svg.ts'
+import { listOf, paragraph, section, tableOf } from './page-elements.ts'
 import { type PlanPaper, stepCautionTexts } from './plan-paper.ts'
 
 export const billGroupTitles: Readonly<Record<BillRow['group'], string>> = {

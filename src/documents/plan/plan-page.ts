@@ -1,6 +1,5 @@
 /** The whole plan as one page: no script, nothing fetched, one style element that the content policy knows by its hash. */
 import { responseCharts } from '../charts/response-charts.ts'
-import { figureOf, paragraph, section } from '../draw/html.ts'
 import { element, escaped } from '../draw/svg.ts'
 import { boxOverview } from '../panels/box-overview.ts'
 import { cutSheetDrawings, panelDrawings } from '../panels/draw-box.ts'
@@ -8,6 +7,7 @@ import { PLAIN_PANELS, panelsToDraw } from '../panels/panel-work.ts'
 import { systemWiring } from '../wiring/system-wiring.ts'
 import { wiringDiagram } from '../wiring/wiring-diagram.ts'
 import { clearanceTable, panelTable, volumeTable } from './page-box-tables.ts'
+import { figureOf, paragraph, section } from './page-elements.ts'
 import {
   cautionSection,
   commissioningSection,

@@ -1,8 +1,8 @@
 /** The reference, generated from the contract: every operation with its fields, examples and a form to try it. */
 import type { JsonSchema } from '../../contract/field/component.ts'
+import { code, type Html, html, phrase, prose } from '../../documents/draw/html.ts'
 import { operations } from '../operations.ts'
 import type { ContractDocument, ContractOperation } from '../serving/contract-document.ts'
-import { code, type Html, html, phrase, prose } from './html.ts'
 import type { Chapter } from './page.ts'
 import { fields, schemaLink, schemaName } from './schema-table.ts'
 
