@@ -41,6 +41,7 @@ export function electricalHalf(wire: unknown) {
     cautions: planCautions(parts, undefined, [], says.cautions),
     assumed: says.assumed,
     steps: commissioning(
+      1,
       cable,
       circuit,
       signal.done ? signal.outcome.result.steps : [],

@@ -12,7 +12,10 @@ const entities: Readonly<Record<string, string>> = {
 }
 const escapeHtml = (text: string): string => text.replace(/[&<>"']/g, character => entities[character] ?? '')
 
-type Part = Html | string | number | undefined | readonly Part[]
+/** A drawing that our own writers put together; it has escaped what a caller wrote. */
+export const drawn = (svg: string): Html => ({ html: svg })
+
+export type Part = Html | string | number | undefined | readonly Part[]
 
 function textOf(part: Part): string {
   if (part === undefined) return ''
