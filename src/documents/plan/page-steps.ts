@@ -31,9 +31,15 @@ function barriers(plan: PlanPaper, { id, cautions, warnings }: PageStep): readon
 const wholeCautions = (plan: PlanPaper, { id }: PageStep) =>
   (plan.stepCautions.get(id) ?? []).filter(({ code }) => cautionBriefs[code] !== undefined)
 
+/** Short sentences one after the other, on as few lines as they need. */
+const inSight = (className: string, texts: readonly string[]): Html | undefined =>
+  texts.length === 0
+    ? undefined
+    : html`<span class="${className}">${texts.map(text => (/[.!?]$/.test(text) ? text : `${text}.`)).join(' ')}</span>`
+
 function stepItem(plan: PlanPaper, step: PageStep): Html {
   const { number, title, time, readings, how, tools } = step
-  const sight = html`<b class="number">${number}</b> <b>${title}</b>${time === undefined ? undefined : html` <span class="time">${time}</span>`}${barriers(plan, step).map(text => html`<span class="barrier">${text}</span>`)}${readings.map(text => html`<span class="reading">${text}</span>`)}`
+  const sight = html`<b class="number">${number}</b> <b>${title}</b>${time === undefined ? undefined : html` <span class="time">${time}</span>`}${inSight('barrier', barriers(plan, step))}${inSight('reading', readings)}`
   const whole = wholeCautions(plan, step).map(({ message }) => html`<p class="barrier">${message}</p>`)
   return html`<li id="step-${number}"><input type="checkbox" aria-label="Step ${number} done"><details><summary>${sight}</summary>${list(how)}${
     tools.length === 0 ? undefined : html`<p class="quiet">Tools: ${tools.join(', ')}.</p>`

@@ -59,7 +59,7 @@ table{border-collapse:collapse;width:100%;margin:.4rem 0 1rem;font-size:.969rem;
 caption{text-align:left;font-weight:600;padding:.2rem 0}
 th,td{text-align:left;vertical-align:top;font-weight:400;padding:.35rem .6rem .35rem 0;border-bottom:1px solid var(--rule)}
 thead th{color:var(--quiet);font-size:.9rem;border-bottom:1px solid var(--ink)}
-.figures{text-align:right}
+.figures{text-align:right;white-space:nowrap}
 th:last-child,td:last-child{padding-right:0}
 #look-up th,#look-up td{overflow-wrap:anywhere}
 details{border-bottom:1px solid var(--rule)}
@@ -71,7 +71,7 @@ summary::after{content:"+";position:absolute;right:.2rem;top:.45rem;color:var(--
 .barrier::before{content:"▲ ";content:"▲ " / "Caution: "}
 .reading{display:block;line-height:1.3}
 .reading::before{content:"= ";content:"= " / "Expect: ";color:var(--blue)}
-.steps{list-style:none;padding:0;margin:0}
+.steps{list-style:none;padding:0;margin:0;font-size:1rem;line-height:1.35}
 .steps>li{display:grid;grid-template-columns:auto minmax(0,1fr);gap:0 .7rem;padding:.35rem 0;border-bottom:1px solid var(--rule);break-inside:avoid;max-width:46rem}
 .steps details{border:0}
 .steps summary{color:inherit;font-weight:400;padding:.05rem 1.4rem .05rem 0}
@@ -81,7 +81,7 @@ summary::after{content:"+";position:absolute;right:.2rem;top:.45rem;color:var(--
 .time{font-size:.9rem}
 .steps>li:has(:checked){opacity:.72}
 .buy{list-style:none;padding:0;margin:0}
-.buy label{display:grid;grid-template-columns:auto 4.6rem minmax(0,1fr);gap:0 .7rem;padding:.3rem 0;border-bottom:1px solid var(--rule);font-size:.969rem;line-height:1.35}
+.buy label{display:grid;grid-template-columns:auto 4.4rem minmax(0,1fr);gap:0 .6rem;padding:.22rem 0;border-bottom:1px solid var(--rule);font-size:.969rem;line-height:1.3}
 .many{text-align:right}
 .shop{margin-bottom:1rem;break-inside:avoid-column}
 footer{border-top:1px solid var(--rule);padding-top:1rem;padding-bottom:2.5rem;color:var(--quiet);font-size:.94rem}
@@ -117,6 +117,8 @@ table,.buy label{font-size:8.8pt}
 th,td{padding:.8mm 2mm .8mm 0}
 main>section:not(.first){display:block;padding:3mm 0}
 .name{position:static}
+.small text{font-size:8px}.small .wide{display:inline}.small .bubble-text{font-size:6.5px}
+.scroll{overflow:visible}.scroll svg{min-width:0}
 input[type=checkbox]{width:3.4mm;height:3.4mm}
 a{color:inherit;text-decoration:none}
 summary::after{display:none}

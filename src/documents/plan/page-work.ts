@@ -1,15 +1,19 @@
 /** The parts of the page in the order of the work: see, buy, cut, build, wire, switch on, check. */
+import type { SheetLayout } from '../../contract/boxes/box-sheets.ts'
+import type { Panel } from '../../contract/boxes/panel.ts'
 import { findingChart } from '../charts/finding-chart.ts'
 import { portAirChart, travelChart } from '../charts/plan-charts.ts'
+import { cutText } from '../draw/cut-list-text.ts'
 import { type Html, html } from '../draw/html.ts'
-import { dimension, durationText, type PaperUnits } from '../draw/number-text.ts'
+import { dimension, durationText, lengthText, type PaperUnits } from '../draw/number-text.ts'
 import { boxOverview } from '../panels/box-overview.ts'
-import { cutSheetDrawings, panelDrawings } from '../panels/draw-box.ts'
-import { materialTitle } from '../panels/panel-drawing.ts'
+import { pagePanel } from '../panels/page-panel.ts'
+import { pageSheet } from '../panels/page-sheet.ts'
+import { countText, holeRows, materialTitle } from '../panels/panel-drawing.ts'
 import { PLAIN_PANELS, panelsToDraw, panelWork } from '../panels/panel-work.ts'
 import { systemWiring } from '../wiring/system-wiring.ts'
 import { wiringDiagram } from '../wiring/wiring-diagram.ts'
-import { chapter, figureOf, fold, table } from './page-parts.ts'
+import { chapter, figureOf, fold, list, scrolling, table } from './page-parts.ts'
 import { buildSteps, firstSteps, stepList } from './page-steps.ts'
 import type { PaperOptions, PlanPaper } from './plan-paper.ts'
 import { buyText, CUT_TO_SIZE, clearanceRows, shoppingRows, shops } from './plan-rows.ts'
@@ -66,43 +70,52 @@ function cutList({ box }: PlanPaper, paper: PaperUnits): Html | undefined {
   )
 }
 
+/** One sheet with its drawing; the order of cuts in words is looked up. */
+function sheet(layout: SheetLayout, paper: PaperUnits): Html {
+  const { number, lengthM, widthM, cuts, trimM } = layout
+  const size = `${dimension(lengthM, paper)} × ${lengthText(widthM, paper)}`
+  const trim = trimM > 0 ? `; trim ${lengthText(trimM, paper)} off every edge first` : ''
+  const order = cuts.map(each => html`<li value="${each.step}">${cutText(each, paper)}</li>`)
+  return html`<div><p><b>Sheet ${number}</b>, ${size}${trim}</p>${figureOf(pageSheet(layout, `sheet-${number}`, paper), 'drawing small')}${
+    cuts.length === 0 ? undefined : fold(`The ${cuts.length} cuts of sheet ${number} in order`, html`<ol>${order}</ol>`)
+  }</div>`
+}
+
+/** A panel with holes: drawing, and each hole from the same two edges. */
+const panel = (each: Panel, index: number, paper: PaperUnits): Html =>
+  html`<div><h3>${each.name}${countText(each)}, seen from outside</h3>${figureOf(pagePanel(each, `panel-${index + 1}`, paper), 'drawing small')}${list(holeRows(each, paper))}</div>`
+
+function clearances({ box }: PlanPaper, paper: PaperUnits): Html | undefined {
+  const rows = box === undefined ? [] : clearanceRows(box, paper)
+  if (rows.length === 0) return undefined
+  const columns = [
+    { title: 'Between' },
+    { title: 'There is', figures: true as const },
+    { title: 'Needed', figures: true as const },
+    { title: 'Verdict' }
+  ]
+  return fold('Clearances', table('Clearances', columns, rows))
+}
+
 export function cut(plan: PlanPaper, { paper }: PaperOptions): Html | undefined {
   const { box, cutPlan } = plan
   if (box === undefined) return undefined
+  const layouts = cutPlan?.layouts ?? []
+  const cutCount = layouts.reduce((sum, { cuts }) => sum + cuts.length, 0)
+  const panelCount = box.panels.reduce((sum, { quantity }) => sum + quantity, 0)
+  const sheets =
+    layouts.length === 0 ? '' : `, ${layouts.length} ${layouts.length === 1 ? 'sheet' : 'sheets'}, ${cutCount} cuts`
   const drawnPanels = panelsToDraw(box)
   const overview = boxOverview(box, 'box-overview', paper)
-  const sheets =
-    cutPlan === undefined
-      ? []
-      : cutSheetDrawings(cutPlan, paper, 'cut').map(({ svg }) => figureOf(svg, 'drawing sheet'))
-  const panels = panelDrawings(drawnPanels, paper, 'box').map(({ svg }) => figureOf(svg, 'drawing panel'))
-  const clear = clearanceRows(box, paper)
-  const cutCount = (cutPlan?.layouts ?? []).reduce((sum, { cuts }) => sum + cuts.length, 0)
-  const count = cutPlan?.layouts.length ?? 0
-  const panelCount = box.panels.reduce((sum, { quantity }) => sum + quantity, 0)
-  const line = `${panelCount} panels${count === 0 ? '' : `, ${count} ${count === 1 ? 'sheet' : 'sheets'}, ${cutCount} cuts`}. Blue is what is cut.`
   return chapter(
     plan,
-    { id: 'cut', title: 'Cut', line },
-    html`<div class="wide-two">${sheets}${cutList(plan, paper)}</div>`,
-    html`${panels}`,
+    { id: 'cut', title: 'Cut', line: `${panelCount} panels${sheets}. Blue is what is cut.` },
+    html`<div class="two">${layouts.map(each => sheet(each, paper))}</div>`,
+    cutList(plan, paper),
+    html`<div class="two">${drawnPanels.map((each, index) => panel(each, index, paper))}</div>`,
     drawnPanels.length < box.panels.length ? html`<p class="quiet">${PLAIN_PANELS}</p>` : undefined,
-    overview === undefined ? undefined : figureOf(overview, 'drawing overview'),
-    clear.length === 0
-      ? undefined
-      : fold(
-          'Clearances',
-          table(
-            'Clearances',
-            [
-              { title: 'Between' },
-              { title: 'There is', figures: true },
-              { title: 'Needed', figures: true },
-              { title: 'Verdict' }
-            ],
-            clear
-          )
-        )
+    overview === undefined ? undefined : fold('Which panel goes where', figureOf(overview, 'drawing overview')),
+    clearances(plan, paper)
   )
 }
 
@@ -127,12 +140,12 @@ export function wire(plan: PlanPaper): Html | undefined {
   return chapter(
     plan,
     { id: 'wire', title: 'Wire', line: 'In the car, battery and fuse off.' },
-    wiring === undefined ? undefined : figureOf(systemWiring(wiring), 'drawing wiring'),
+    wiring === undefined ? undefined : scrolling(systemWiring(wiring), 'Wiring from battery to drivers'),
     wiring === undefined
       ? undefined
       : html`${wiring.notDrawn.map(text => html`<p class="barrier">Not drawn: ${text}</p>`)}`,
     table('Conductors', columns, rows),
-    coils === undefined ? undefined : figureOf(wiringDiagram(coils), 'drawing coils')
+    coils === undefined ? undefined : scrolling(wiringDiagram(coils), 'Wiring of the coils')
   )
 }
 
