@@ -1,6 +1,7 @@
 /** POST /v1/plans: the whole chain, from data sheets to a system that can be built and switched on. */
 import type { SourceId } from '../contract/sources/source.ts'
 import type { PlanCircuit } from '../contract/systems/plan-circuit.ts'
+import type { PlanCover } from '../contract/systems/plan-cover.ts'
 import type { PlanRequest } from '../contract/systems/plan-request.ts'
 import type { BillRow, Restraint } from '../contract/systems/workshop.ts'
 import { assumptions } from '../domain/assume.ts'
@@ -8,6 +9,7 @@ import { cautionSources } from '../domain/caution.ts'
 import type { Assumption, Outcome } from '../domain/outcome.ts'
 import { present } from '../domain/present.ts'
 import { planCautions } from './answer/plan-cautions.ts'
+import { planCover } from './answer/plan-cover.ts'
 import type { PlanParts } from './answer/plan-parts.ts'
 import { notAsAsked } from './answer/plan-promises.ts'
 import { type PlanSummary, planSummary } from './answer/plan-summary.ts'
@@ -33,6 +35,7 @@ import { restraintSources } from './work/restraint.ts'
 export interface SystemPlan {
   readonly name?: string
   readonly summary: PlanSummary
+  readonly cover: PlanCover
   readonly parts: PlanParts
   readonly circuit: PlanCircuit
   readonly tried: readonly Tried[]
@@ -86,16 +89,19 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const cable = supply.cable.done ? supply.cable.outcome.result : undefined
   const capacitor = supply.current.done ? supply.current.outcome.result.capacitor : undefined
   const signalSteps = signal.done ? signal.outcome.result.steps : []
-  const switchingOn = fits ? commissioning(cable, circuit, signalSteps, capacitor) : []
+  const first = (build.buildOrder?.steps.length ?? 0) + 1
+  const switchingOn = fits ? commissioning(first, cable, circuit, signalSteps, capacitor) : []
   const steps = [...(build.buildOrder?.steps ?? []), ...switchingOn]
   const cautions = withStepCautions(
     planCautions({ ...parts }, build.restraint, [...unkept, ...filtered], [...work, ...circuitSays.cautions]),
     steps
   )
+  const summary = planSummary(resolved, parts, { joined, chosen, misfit, unkept, cautions }, circuit)
   return {
     result: {
       ...present({ name: request.name }),
-      summary: planSummary(resolved, parts, { joined, chosen, misfit, unkept, cautions }, circuit),
+      summary,
+      cover: planCover(resolved, parts, { joined, chosen, fits, cautions, steps, reasons: summary.reasons }),
       parts,
       circuit,
       tried,
