@@ -24,8 +24,11 @@ import type { Part } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
 import { usual } from './request/plan-usual.ts'
 import { resolvedPlan } from './request/resolved-plan.ts'
-import { type BuildOrder, buildCautions, buildSources } from './work/build-order.ts'
-import { type CommissioningStep, commissioning } from './work/commissioning.ts'
+import { vehicleFacts } from './steps/vehicle-facts.ts'
+import { workNodes } from './steps/work-nodes.ts'
+import { type BuildOrder, buildCautions, buildOrder, buildSources } from './work/build-order.ts'
+import { commissioning } from './work/commissioning.ts'
+import type { CommissioningStep } from './work/hand-over.ts'
 import { planBuild } from './work/plan-build.ts'
 import { restraintSources } from './work/restraint.ts'
 
@@ -95,7 +98,9 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const capacitor = supply.current.done ? supply.current.outcome.result.capacitor : undefined
   const signalSteps = signal.done ? signal.outcome.result.steps : []
   const switchingOn = fits ? commissioning(cable, circuit, signalSteps, capacitor) : []
-  const steps = [...(build.buildOrder?.steps ?? []), ...switchingOn]
+  const vehicle = vehicleFacts(resolved, { circuit, signal, bill: build.billOfMaterials })
+  const order = build.facts === undefined ? undefined : buildOrder(workNodes(build.facts, vehicle))
+  const steps = [...(order?.steps ?? []), ...switchingOn]
   const cautions = withStepCautions(
     planCautions({ ...parts }, build.restraint, [...unkept, ...filtered], [...work, ...circuitSays.cautions]),
     steps
@@ -108,7 +113,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       circuit,
       tried,
       billOfMaterials: build.billOfMaterials,
-      ...present({ buildOrder: build.buildOrder, restraint: build.restraint }),
+      ...present({ buildOrder: order, restraint: build.restraint }),
       commissioning: switchingOn
     },
     cautions,
@@ -116,7 +121,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
     sources: [
       ...sourcesOf(parts),
       ...cautionSources(cautions),
-      ...(build.buildOrder === undefined ? [] : buildSources),
+      ...(order === undefined ? [] : buildSources),
       ...(build.restraint === undefined ? [] : restraintSources)
     ],
     basis: []

@@ -62,7 +62,7 @@ function stepItem(plan: PlanPaper, step: BuildStep): string {
   const time = `${durationText(minutes)}${cureMinutes > 0 ? `, then wait ${durationText(cureMinutes)}` : ''}`
   const needs = [
     ...(tools.length > 0 ? [`Tools: ${tools.join(', ')}.`] : []),
-    ...(uses.length > 0 ? [`Uses: ${uses.join(', ')}.`] : [])
+    ...(uses.length > 0 ? [`Uses: ${uses.map(item => item.replaceAll('-', ' ')).join(', ')}.`] : [])
   ].join(' ')
   const words = element(
     'div',

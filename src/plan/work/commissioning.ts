@@ -1,27 +1,13 @@
 /** Switching the whole system on for the first time: the supply side before the fuse goes in, then the signal side. */
-import type { CautionCode } from '../../contract/cautions/catalogue.ts'
 import type { SignalStep } from '../../contract/signals/signal-result.ts'
 import type { CableChoice } from '../../contract/supply/supply-cables.ts'
 import type { CapacitorEffect } from '../../contract/supply/supply-current.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import { resistorText, waitText } from '../../domain/circuit/source/capacitor-cautions.ts'
 import { inDigits } from '../../domain/digits.ts'
-
-export interface CommissioningStep {
-  readonly id: string
-  readonly text: string
-  readonly passIf: string
-  readonly cautions: readonly CautionCode[]
-}
+import { type CommissioningStep, handOver } from './hand-over.ts'
 
 const millivolts = (value: number) => `${inDigits(1000 * value, 2)} mV`
-
-const batteryOff: CommissioningStep = {
-  id: 'battery-off',
-  text: 'Take the negative terminal off the battery. Wait as long as the vehicle handbook asks before working near airbag wiring.',
-  passIf: 'The negative terminal is off and cannot touch the post.',
-  cautions: ['battery-disconnect', 'airbag-looms']
-}
 
 const noShort: CommissioningStep = {
   id: 'no-short',
@@ -52,6 +38,13 @@ function cableSeen({ trunk, branches }: PlanCircuit): CommissioningStep {
   }
 }
 
+const trimBack: CommissioningStep = {
+  id: 'trim-back',
+  text: 'Put the trim back clip by clip, from your photographs; no cable under the cover of an airbag.',
+  passIf: 'No clip is left over, no cable shows.',
+  cautions: []
+}
+
 const batteryOn: CommissioningStep = {
   id: 'battery-on',
   text: 'Connect the battery again, negative last, face turned away. The main fuse stays out.',
@@ -67,6 +60,7 @@ function precharge({ prechargeOhm, prechargePeakW, prechargeDoneS }: CapacitorEf
       id: 'precharge',
       text: `Hold the resistor (${resistorText(prechargeOhm, prechargePeakW)}) across the empty fuse holder with insulated clips for about ${waitText(prechargeDoneS)}; it gets hot.`,
       passIf: 'Less than 1 V across the resistor; only then the fuse.',
+      uses: ['charging-resistor'],
       cautions: ['capacitor-charge']
     }
   ]
@@ -80,6 +74,7 @@ function discharge({ prechargeOhm, prechargePeakW }: CapacitorEffect): readonly 
       id: 'discharge',
       text: `Before any later work on the supply: main fuse out, negative terminal off, then the resistor (${resistorText(prechargeOhm, prechargePeakW)}) across the two terminals of the capacitor. Tie it up beside the capacitor.`,
       passIf: 'Less than 1 V across the capacitor before a hand or a tool goes near it.',
+      uses: ['charging-resistor'],
       cautions: ['capacitor-discharge']
     }
   ]
@@ -98,6 +93,7 @@ function fuseLast({ trunk, branches }: PlanCircuit): CommissioningStep {
     id: 'fuse-last',
     text: `${block}Put ${main}.`,
     passIf: 'No more than a small spark as the amplifier charges; no smell, nothing warm.',
+    uses: fuse === undefined && branches.every(branch => branch.fuse === undefined) ? [] : ['fuse'],
     cautions: ['fuse-last']
   }
 }
@@ -126,15 +122,16 @@ export function commissioning(
 ): readonly CommissioningStep[] {
   if (cable === undefined) return signal
   return [
-    batteryOff,
     cableSeen(circuit),
     noShort,
     ...(circuit.signalLead.kind === 'twisted-pair' ? [speakerLead] : []),
+    trimBack,
     batteryOn,
     ...(capacitor === undefined ? [] : precharge(capacitor)),
     fuseLast(circuit),
     ...signal,
     groundDrop(cable.ground),
+    ...handOver,
     ...(capacitor === undefined ? [] : discharge(capacitor))
   ]
 }
