@@ -25,7 +25,7 @@ const review: readonly Fault[] = [
     'radiatorAreaM2 = 3 *',
     /small-terms|domain\/port/
   ],
-  ['limits of fs/Qes', 'driver/defaults', 'value: [50, 100]', 'value: [70, 100]', small],
+  ['limits of fs/Qes', 'driver/sheet/defaults', 'value: [50, 100]', 'value: [70, 100]', small],
   ['one board at a small box', 'box/boot/size-limits', 'width: 2 * t +', 'width: t +', box],
   [
     'heavy surplus without the car',
@@ -44,7 +44,7 @@ const review: readonly Fault[] = [
   ['contact shared by the runs', 'circuit/choice/parallel-runs', 'task.contactOhm * runs', 'task.contactOhm', supply],
   ['standing wave nearer the band', 'box/stiffness/standing-waves', 'LEAST_RATIO = 2.5', 'LEAST_RATIO = 1.5', box],
   ['hole of a driver not taken off', 'box/solids/driver-displacement', 'dm * dm * hm - hole', 'dm * dm * hm', box],
-  ['air load of one side', 'driver/air-load', '(8 / 3)', '(4 / 3)', /domain\/driver/],
+  ['air load of one side', 'driver/sheet/air-load', '(8 / 3)', '(4 / 3)', /domain\/driver/],
   ['A weighting', 'cabin/exposure', 'F4 = 12194.217', 'F4 = 10194.217', /domain\/cabin/],
   [
     'protection above Xmax',

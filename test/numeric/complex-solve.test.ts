@@ -1,6 +1,6 @@
 import { type Complex, complex, lusolve, type Matrix, matrix } from 'mathjs'
 import { describe, expect, it } from 'vitest'
-import { solveInPlace } from '../../src/numeric/complex-solve.ts'
+import { solveInPlace } from '../../src/numeric/linear/complex-solve.ts'
 import { randomStream } from '../../src/numeric/random-stream.ts'
 
 describe('small complex systems', () => {

@@ -1,7 +1,13 @@
 /** Distance and overlap of convex bodies against closed forms and against points drawn at random. */
 import { describe, expect, it } from 'vitest'
 import { drum, polytope } from '../../src/domain/box/solids/solids.ts'
-import { convexDistance, overlapDepth, type Vector3, vector, wayOutByAxes } from '../../src/numeric/convex-distance.ts'
+import {
+  convexDistance,
+  overlapDepth,
+  type Vector3,
+  vector,
+  wayOutByAxes
+} from '../../src/numeric/geometry/convex-distance.ts'
 import { randomStream } from '../../src/numeric/random-stream.ts'
 
 const block = (from: Vector3, size: Vector3) =>

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { matrixExponential, multiplyMatrices } from '../../src/numeric/matrix-exponential.ts'
+import { matrixExponential, multiplyMatrices } from '../../src/numeric/linear/matrix-exponential.ts'
+import { solveReal } from '../../src/numeric/linear/real-solve.ts'
 import { randomStream } from '../../src/numeric/random-stream.ts'
-import { solveReal } from '../../src/numeric/real-solve.ts'
 
 describe('matrix exponential', () => {
   it('turns by 60° (rotation)', () => {

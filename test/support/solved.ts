@@ -4,7 +4,7 @@ import type { SystemRequest } from '../../src/domain/enclosure/model/request.ts'
 import { type ResponseSystem, responseSystem, solveGrid } from '../../src/domain/enclosure/model/response-system.ts'
 import type { Branch, Place } from '../../src/domain/network/network.ts'
 import type { Solution } from '../../src/domain/network/solution.ts'
-import type { ComplexColumn } from '../../src/numeric/complex-column.ts'
+import type { ComplexColumn } from '../../src/numeric/linear/complex-column.ts'
 import { type Complex, complex, divide, subtract } from './complex.ts'
 
 export interface Solved {

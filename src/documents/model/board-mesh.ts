@@ -3,8 +3,8 @@ import earcut, { flatten } from 'earcut'
 import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
 import { isNotch, notchedFace } from '../../domain/box/shell/board-faces.ts'
 import { type BoardFrame, boardFrame } from '../../domain/box/solids/solids.ts'
-import { vector } from '../../numeric/convex-distance.ts'
-import { bounds, type Point2, type Polygon, signedArea, vertex } from '../../numeric/polygon.ts'
+import { vector } from '../../numeric/geometry/convex-distance.ts'
+import { bounds, type Point2, type Polygon, signedArea, vertex } from '../../numeric/geometry/polygon.ts'
 import { inSpace, type Mesh, type MeshBuilder, meshBuilder, PARTS_OF_TURN } from './mesh.ts'
 
 /** A hole in its depth: the same outline from one depth to the next, in steps where it narrows. */

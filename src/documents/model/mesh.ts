@@ -1,5 +1,5 @@
 /** Triangles of a thing, each face with its own normals, so that edges stay sharp. Metres, in the axes of the box. */
-import { cross, dot, minus, plus, unit, type Vector3, vector } from '../../numeric/convex-distance.ts'
+import { cross, dot, minus, plus, unit, type Vector3, vector } from '../../numeric/geometry/convex-distance.ts'
 
 export interface Mesh {
   /** x, y, z of each corner, and the same of its normal. */

@@ -1,6 +1,6 @@
 /** Meshes of blocks, of what is turned round an axis, and of bent pipes. */
 import type { Shape } from '../../domain/box/solids/shape.ts'
-import { cross, dot, plus, unit, type Vector3, vector } from '../../numeric/convex-distance.ts'
+import { cross, dot, plus, unit, type Vector3, vector } from '../../numeric/geometry/convex-distance.ts'
 import { acrossAxis, inSpace, type Mesh, type MeshBuilder, meshBuilder, PARTS_OF_TURN } from './mesh.ts'
 
 type Turned = Extract<Shape, { kind: 'turned' }>

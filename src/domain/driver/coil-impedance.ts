@@ -1,5 +1,5 @@
 /** Impedance of a blocked coil over frequency, with its derivative by ω. */
-import type { ComplexColumn } from '../../numeric/complex-column.ts'
+import type { ComplexColumn } from '../../numeric/linear/complex-column.ts'
 import type { Coil, CoilCell } from './driver.ts'
 
 function addCell(

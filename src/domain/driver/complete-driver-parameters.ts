@@ -10,17 +10,21 @@ import { type Air, airOf } from '../air/air.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import type { Outcome } from '../outcome.ts'
 import { present } from '../present.ts'
-import { freeConeAirLoadKg } from './air-load.ts'
 import { coilFactors } from './coil-connection.ts'
-import { driverDefaults, driverRules } from './defaults.ts'
 import { figuresBasis, setBasis } from './driver-basis.ts'
-import { symbolOf } from './driver-identities.ts'
 import type { DriverParametersRequest, SheetCoils } from './driver-parameters.ts'
 import { halfSpaceLevelDb, referenceEfficiency } from './efficiency.ts'
 import { type GatheredSet, gatherSet } from './gather-set.ts'
-import { judgeSet } from './judge-set.ts'
-import { sheetCautions } from './sheet-cautions.ts'
-import { type SmallSignalQuantity, type SmallSignalSet, smallSignalQuantities } from './small-signal-quantities.ts'
+import { freeConeAirLoadKg } from './sheet/air-load.ts'
+import { driverDefaults, driverRules } from './sheet/defaults.ts'
+import { symbolOf } from './sheet/driver-identities.ts'
+import { judgeSet } from './sheet/judge-set.ts'
+import { sheetCautions } from './sheet/sheet-cautions.ts'
+import {
+  type SmallSignalQuantity,
+  type SmallSignalSet,
+  smallSignalQuantities
+} from './sheet/small-signal-quantities.ts'
 import { airOfVas } from './vas-air.ts'
 
 /**

@@ -3,9 +3,9 @@ import type { CompletedDriver, DriverFigures } from '../../contract/drivers/driv
 import type { Air } from '../air/air.ts'
 import { explain } from '../formula.ts'
 import type { Basis } from '../outcome.ts'
-import type { CompletedSet } from './complete-set.ts'
-import { symbolOf } from './driver-identities.ts'
 import { efficiencyBandwidth, efficiencyPercent, identityFormula, levelOfOneWatt } from './formulas.ts'
+import type { CompletedSet } from './sheet/complete-set.ts'
+import { symbolOf } from './sheet/driver-identities.ts'
 
 export function setBasis({ derivations }: CompletedSet, driver: CompletedDriver, air: Air): readonly Basis[] {
   return derivations.flatMap(({ member, identity }) => {

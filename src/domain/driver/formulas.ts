@@ -1,8 +1,8 @@
 /** The formulas of drivers as records: each relation of the small-signal set solved for each member, and what follows. */
 import { type Formula, type FormulaSymbol, formula, symbol } from '../formula.ts'
-import { type DriverIdentity, driverIdentities, symbolOf } from './driver-identities.ts'
 import { halfSpaceLevelDb, referenceEfficiency } from './efficiency.ts'
-import type { SmallSignalQuantity, SmallSignalSet } from './small-signal-quantities.ts'
+import { type DriverIdentity, driverIdentities, symbolOf } from './sheet/driver-identities.ts'
+import type { SmallSignalQuantity, SmallSignalSet } from './sheet/small-signal-quantities.ts'
 
 const members: Readonly<Record<SmallSignalQuantity, FormulaSymbol>> = {
   fsHz: symbol('free-air resonance', 'Hz', 15, 120),

@@ -2,14 +2,18 @@
 import type { DriverSheet } from '../../contract/drivers/driver-parameters.ts'
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
-import { freeConeAirLoadKg } from './air-load.ts'
 import { coilFactors } from './coil-connection.ts'
-import { type CompletedSet, completeSet, unknownOf } from './complete-set.ts'
-import { driverDefaults, driverRules } from './defaults.ts'
 import type { SheetCoils } from './driver-parameters.ts'
-import { missingFigures } from './missing-figures.ts'
-import { type Roundings, relativeRounding, roundingsOf } from './printed-rounding.ts'
-import { type PartialSmallSignalSet, printedQuantities, smallSignalQuantities } from './small-signal-quantities.ts'
+import { freeConeAirLoadKg } from './sheet/air-load.ts'
+import { type CompletedSet, completeSet, unknownOf } from './sheet/complete-set.ts'
+import { driverDefaults, driverRules } from './sheet/defaults.ts'
+import { missingFigures } from './sheet/missing-figures.ts'
+import { type Roundings, relativeRounding, roundingsOf } from './sheet/printed-rounding.ts'
+import {
+  type PartialSmallSignalSet,
+  printedQuantities,
+  smallSignalQuantities
+} from './sheet/small-signal-quantities.ts'
 
 interface AirFigures {
   readonly densityKgPerM3: number

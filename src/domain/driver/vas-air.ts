@@ -3,7 +3,7 @@
 import type { VasAir } from '../../contract/drivers/words.ts'
 import { type Air, standardAir } from '../air/air.ts'
 import type { Assumptions } from '../assume.ts'
-import { driverRules } from './defaults.ts'
+import { driverRules } from './sheet/defaults.ts'
 
 /** Below this share of ρc² the choice moves no figure that a sheet prints. */
 const NOTICEABLE = 1e-3

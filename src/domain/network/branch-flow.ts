@@ -1,5 +1,5 @@
 /** Volume flow through a branch, from a solved network. */
-import type { ComplexColumn } from '../../numeric/complex-column.ts'
+import type { ComplexColumn } from '../../numeric/linear/complex-column.ts'
 import type { Branch } from './network.ts'
 import type { Solution } from './solution.ts'
 

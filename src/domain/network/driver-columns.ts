@@ -1,5 +1,5 @@
 /** A group of equal drivers as seen by the network: an admittance between front and rear with a flow source across it. */
-import { type ComplexColumn, complexColumn } from '../../numeric/complex-column.ts'
+import { type ComplexColumn, complexColumn } from '../../numeric/linear/complex-column.ts'
 import { coilImpedance } from '../driver/coil-impedance.ts'
 import type { Coil } from '../driver/driver.ts'
 import type { DriverGroup } from './network.ts'

@@ -1,5 +1,5 @@
 /** Admittances of chambers and branches over a block of angular frequencies, each with its derivative by ω. */
-import type { ComplexColumn } from '../../numeric/complex-column.ts'
+import type { ComplexColumn } from '../../numeric/linear/complex-column.ts'
 import type { Branch, Chamber } from './network.ts'
 
 /** A lossless branch with mass and stiffness would be a perfect short at its own resonance; this Q keeps it finite, and below every printed digit. */

@@ -1,5 +1,5 @@
 /** A network behind filters: every amplitude is that of the network times the transfer of the chain. */
-import { type ComplexColumn, complexColumn, multiplyColumn } from '../../numeric/complex-column.ts'
+import { type ComplexColumn, complexColumn, multiplyColumn } from '../../numeric/linear/complex-column.ts'
 import type { FilterSection } from '../filter/filter.ts'
 import { chainTransfer } from '../filter/filter-transfer.ts'
 import type { NetworkSolver } from './solver.ts'

@@ -1,6 +1,6 @@
 /** The passive part of the nodal equations. */
-import { addColumn, type ComplexColumn, fillColumn, setColumn } from '../../numeric/complex-column.ts'
-import { packed } from '../../numeric/symmetric-elimination.ts'
+import { addColumn, type ComplexColumn, fillColumn, setColumn } from '../../numeric/linear/complex-column.ts'
+import { packed } from '../../numeric/linear/symmetric-elimination.ts'
 import { addBranchAdmittance, chamberAdmittance } from './element-columns.ts'
 import type { Network, Place } from './network.ts'
 import type { Solution, Workspace } from './solution.ts'

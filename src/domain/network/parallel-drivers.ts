@@ -1,5 +1,5 @@
 /** Driver groups that all lie across the terminals: each is an admittance and a flow source, its current eliminated. */
-import { addColumn, type ComplexColumn, fillColumn, setColumn } from '../../numeric/complex-column.ts'
+import { addColumn, type ComplexColumn, fillColumn, setColumn } from '../../numeric/linear/complex-column.ts'
 import { type DriverColumns, fillDriverColumns, type GroupTotals } from './driver-columns.ts'
 import type { Network } from './network.ts'
 import { type Difference, difference, stamp } from './nodal-matrix.ts'

@@ -1,5 +1,5 @@
 /** What a network sends to the listener. */
-import { addColumn, addProduct, type ComplexColumn, fillColumn } from '../../numeric/complex-column.ts'
+import { addColumn, addProduct, type ComplexColumn, fillColumn } from '../../numeric/linear/complex-column.ts'
 import type { GroupTotals } from './driver-columns.ts'
 import { addBranchAdmittance } from './element-columns.ts'
 import { BEHIND, type Network } from './network.ts'

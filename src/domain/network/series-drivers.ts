@@ -13,7 +13,7 @@ import {
   fillColumn,
   invertColumn,
   multiplyColumn
-} from '../../numeric/complex-column.ts'
+} from '../../numeric/linear/complex-column.ts'
 import { type DriverColumns, fillImpedances, type GroupTotals } from './driver-columns.ts'
 import type { Network } from './network.ts'
 import { difference, entry, stamp } from './nodal-matrix.ts'

@@ -1,5 +1,5 @@
 /** What solving a network yields, and the memory it is solved in. */
-import { type ComplexColumn, complexColumn, complexColumns } from '../../numeric/complex-column.ts'
+import { type ComplexColumn, complexColumn, complexColumns } from '../../numeric/linear/complex-column.ts'
 import { type DriverColumns, driverColumns, type GroupTotals, groupTotals } from './driver-columns.ts'
 import type { Network } from './network.ts'
 

@@ -2,8 +2,8 @@
  * Solves a network over a grid of frequencies, element by element in blocks: each element adds its column of admittances,
  * then all points of the block are solved. One path for every network, from none to many unknown pressures.
  */
-import { addColumn, fillColumn, invertColumn, multiplyColumn } from '../../numeric/complex-column.ts'
-import { solveSymmetric } from '../../numeric/symmetric-solve.ts'
+import { addColumn, fillColumn, invertColumn, multiplyColumn } from '../../numeric/linear/complex-column.ts'
+import { solveSymmetric } from '../../numeric/linear/symmetric-solve.ts'
 import type { Network } from './network.ts'
 import { assemblePassive } from './nodal-matrix.ts'
 import { assembleParallel, readParallel } from './parallel-drivers.ts'

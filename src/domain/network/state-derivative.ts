@@ -1,5 +1,5 @@
 /** The equations of a network in time: how fast each state changes, and what flows to the outside. */
-import { solveReal } from '../../numeric/real-solve.ts'
+import { solveReal } from '../../numeric/linear/real-solve.ts'
 import type { GroupTotals } from './driver-columns.ts'
 import { type Branch, OUTSIDE, type Place } from './network.ts'
 import type { Loop, StateLayout } from './state-layout.ts'

@@ -4,7 +4,7 @@ import type { BoxRequest } from '../../../src/contract/boxes/box-panels.ts'
 import { layOutBox } from '../../../src/domain/box/layout/lay-out-box.ts'
 import { cutVolume } from '../../../src/domain/box/solids/finish-panels.ts'
 import { battenedFrequency } from '../../../src/domain/box/stiffness/batten.ts'
-import { signedArea } from '../../../src/numeric/polygon.ts'
+import { signedArea } from '../../../src/numeric/geometry/polygon.ts'
 
 const driver = {
   cutOutDiameterM: 0.282,

@@ -4,8 +4,8 @@ import type { BoxRequest } from '../../../src/contract/boxes/box-panels.ts'
 import type { Panel } from '../../../src/contract/boxes/panel.ts'
 import { layOutBox } from '../../../src/domain/box/layout/lay-out-box.ts'
 import { cutVolume } from '../../../src/domain/box/solids/finish-panels.ts'
-import { signedArea } from '../../../src/numeric/polygon.ts'
-import { contains } from '../../../src/numeric/polygon-distance.ts'
+import { signedArea } from '../../../src/numeric/geometry/polygon.ts'
+import { contains } from '../../../src/numeric/geometry/polygon-distance.ts'
 
 const polygon = ({ outline }: Panel) => outline.map(({ uM, vM }) => ({ x: uM, y: vM }))
 

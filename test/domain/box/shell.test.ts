@@ -5,8 +5,8 @@ import type { ShellSizes } from '../../../src/domain/box/request/shell-sizes.ts'
 import { boxShell } from '../../../src/domain/box/shell/box-shell.ts'
 import { innerProfile, type Shell, shellVolumes, wallSection } from '../../../src/domain/box/shell/shell.ts'
 import { shellPanels } from '../../../src/domain/box/shell/shell-panels.ts'
-import { type Polygon, signedArea } from '../../../src/numeric/polygon.ts'
-import { contains } from '../../../src/numeric/polygon-distance.ts'
+import { type Polygon, signedArea } from '../../../src/numeric/geometry/polygon.ts'
+import { contains } from '../../../src/numeric/geometry/polygon-distance.ts'
 
 const corner: Polygon = [
   [0, 0],

@@ -7,7 +7,7 @@ import { heightAtMouth, slotRun } from '../../../src/domain/box/slot/slot-run.ts
 import { mitreShortening } from '../../../src/domain/port/bends.ts'
 import { fullWidthSlotEndM, gapEnd, gapEndTable } from '../../../src/domain/port/end-correction.ts'
 import { endLengthM, lengthForTuning, tuningHz } from '../../../src/domain/port/port-length.ts'
-import { signedArea } from '../../../src/numeric/polygon.ts'
+import { signedArea } from '../../../src/numeric/geometry/polygon.ts'
 
 const rectangle = (width: number, height: number) => [
   { x: 0, y: 0 },

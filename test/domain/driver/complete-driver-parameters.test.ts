@@ -5,7 +5,7 @@ import {
   type SmallSignalQuantity,
   type SmallSignalSet,
   smallSignalQuantities
-} from '../../../src/domain/driver/small-signal-quantities.ts'
+} from '../../../src/domain/driver/sheet/small-signal-quantities.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
 /** Air of the worked figures. */

@@ -1,7 +1,7 @@
 /** The air around a driver: the part of it that moves with the cone, and the part that Vas is measured in. */
 import { describe, expect, it } from 'vitest'
-import { freeConeAirLoadKg } from '../../../src/domain/driver/air-load.ts'
 import { completeDriverParameters } from '../../../src/domain/driver/complete-driver-parameters.ts'
+import { freeConeAirLoadKg } from '../../../src/domain/driver/sheet/air-load.ts'
 import { computeResponse } from '../../../src/domain/enclosure/answer/compute-response.ts'
 import { sizeEnclosure } from '../../../src/domain/enclosure/sizing/size-enclosure.ts'
 

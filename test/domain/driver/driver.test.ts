@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { DriverRequest } from '../../../src/contract/drivers/driver.ts'
 import { coilImpedance } from '../../../src/domain/driver/coil-impedance.ts'
 import { driverOf } from '../../../src/domain/driver/driver.ts'
-import { complexColumn } from '../../../src/numeric/complex-column.ts'
+import { complexColumn } from '../../../src/numeric/linear/complex-column.ts'
 
 const air = { densityKgPerM3: 1.2041, soundSpeedMPerS: 343.2, stiffnessPa: 1.2041 * 343.2 ** 2, stated: true }
 const sheet = { fsHz: 30, qms: 5, qes: 0.45, vasM3: 0.06, vasAir: 'request' as const, sdM2: 0.0483, reOhm: 3.4 }

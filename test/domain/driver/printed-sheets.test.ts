@@ -5,7 +5,7 @@
 import { describe, expect, it } from 'vitest'
 import type { DriverSheet } from '../../../src/contract/drivers/driver-parameters.ts'
 import { completeDriverParameters } from '../../../src/domain/driver/complete-driver-parameters.ts'
-import { relativeRounding } from '../../../src/domain/driver/printed-rounding.ts'
+import { relativeRounding } from '../../../src/domain/driver/sheet/printed-rounding.ts'
 import { type PrintedName, printedSheets, sheetOf } from '../../support/printed-sheets.ts'
 
 const sheets = printedSheets(41, 60)

@@ -5,7 +5,7 @@ import { plateauPressure } from '../../../src/domain/enclosure/model/plateau.ts'
 import type { EnclosureRequest, SystemRequest } from '../../../src/domain/enclosure/model/request.ts'
 import { responseSystem } from '../../../src/domain/enclosure/model/response-system.ts'
 import { responseScalars } from '../../../src/domain/enclosure/response/scalars.ts'
-import type { ComplexColumn } from '../../../src/numeric/complex-column.ts'
+import type { ComplexColumn } from '../../../src/numeric/linear/complex-column.ts'
 import { add, apart, type Complex, complex, divide, multiply, scale } from '../../support/complex.ts'
 import { solved } from '../../support/solved.ts'
 

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import type { SystemRequest } from '../../../src/domain/enclosure/model/request.ts'
 import { OUTSIDE } from '../../../src/domain/network/network.ts'
-import type { ComplexColumn } from '../../../src/numeric/complex-column.ts'
+import type { ComplexColumn } from '../../../src/numeric/linear/complex-column.ts'
 import { add, apart, type Complex, complex, conjugate, divide, multiply, scale, size } from '../../support/complex.ts'
 import { draws, randomSystem, type SystemKind } from '../../support/random-systems.ts'
 import { type Solved, solved } from '../../support/solved.ts'

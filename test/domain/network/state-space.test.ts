@@ -6,7 +6,7 @@ import { type ResponseSystem, responseSystem, solveGrid } from '../../../src/dom
 import { responseScalars } from '../../../src/domain/enclosure/response/scalars.ts'
 import { timeResponse } from '../../../src/domain/enclosure/response/time-response.ts'
 import { type StateSpace, stateSpace } from '../../../src/domain/network/state-space.ts'
-import { solveReal } from '../../../src/numeric/real-solve.ts'
+import { solveReal } from '../../../src/numeric/linear/real-solve.ts'
 import { apart, complex, multiply } from '../../support/complex.ts'
 import { draws, randomSystem, type SystemKind } from '../../support/random-systems.ts'
 

@@ -1,6 +1,6 @@
 /** What a box weighs and where its centre of gravity lies. */
 import type { Panel, Point3 } from '../../../contract/boxes/panel.ts'
-import { centroid } from '../../../numeric/polygon.ts'
+import { centroid } from '../../../numeric/geometry/polygon.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import { moved, onFace } from '../shell/face.ts'
 import type { Direction3 } from '../shell/panel.ts'

@@ -1,5 +1,5 @@
 /** One box with all its sizes settled: shell, what is set into it, and what is left of the air. */
-import { bounds, edgeLength, type Polygon } from '../../../numeric/polygon.ts'
+import { bounds, edgeLength, type Polygon } from '../../../numeric/geometry/polygon.ts'
 import { present } from '../../present.ts'
 import type { ShellSizes } from '../request/shell-sizes.ts'
 import { boxShell } from '../shell/box-shell.ts'

@@ -2,7 +2,7 @@
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import type { Panel } from '../../../contract/boxes/panel.ts'
-import { bounds } from '../../../numeric/polygon.ts'
+import { bounds } from '../../../numeric/geometry/polygon.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import type { Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'

@@ -1,5 +1,5 @@
 import type { BoxShape } from '../../../contract/boxes/words.ts'
-import type { Polygon } from '../../../numeric/polygon.ts'
+import type { Polygon } from '../../../numeric/geometry/polygon.ts'
 
 /** Every outer size settled. */
 export interface ShellSizes {

@@ -1,5 +1,5 @@
 /** From a shape and its outer sizes to the shell that the volume and the panels are taken from. */
-import { isSimple, type Polygon, signedArea } from '../../../numeric/polygon.ts'
+import { isSimple, type Polygon, signedArea } from '../../../numeric/geometry/polygon.ts'
 import { DesignError } from '../../design-error.ts'
 import type { ShellSizes } from '../request/shell-sizes.ts'
 import type { Corner, Shell, Wall } from './shell.ts'

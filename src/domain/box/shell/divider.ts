@@ -8,7 +8,7 @@ import {
   type Polygon,
   signedArea,
   vertex
-} from '../../../numeric/polygon.ts'
+} from '../../../numeric/geometry/polygon.ts'
 import { DesignError } from '../../design-error.ts'
 import type { Inside } from './face.ts'
 import { clearLength } from './shell.ts'

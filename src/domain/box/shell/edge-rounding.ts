@@ -1,5 +1,5 @@
 /** Which outer arrises of a box may be rounded after assembly, and how far. */
-import { interiorAngle } from '../../../numeric/polygon.ts'
+import { interiorAngle } from '../../../numeric/geometry/polygon.ts'
 import type { PanelEdge } from './panel.ts'
 import { boardLength, type Shell, wallOf } from './shell.ts'
 

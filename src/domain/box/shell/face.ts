@@ -1,8 +1,8 @@
 /** Faces of a box that carry drivers, ports and fittings: their frame, and the inside behind them. */
 import type { Point3 } from '../../../contract/boxes/panel.ts'
 import type { FaceName } from '../../../contract/boxes/words.ts'
-import { type Polygon, vertex } from '../../../numeric/polygon.ts'
-import { rayLength } from '../../../numeric/polygon-distance.ts'
+import { type Polygon, vertex } from '../../../numeric/geometry/polygon.ts'
+import { rayLength } from '../../../numeric/geometry/polygon-distance.ts'
 import { DesignError } from '../../design-error.ts'
 import type { PlaceOnPanel } from '../request/box-request.ts'
 import type { Direction3, PanelPlace } from './panel.ts'

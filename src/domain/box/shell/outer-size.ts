@@ -1,4 +1,4 @@
-import { bounds } from '../../../numeric/polygon.ts'
+import { bounds } from '../../../numeric/geometry/polygon.ts'
 import type { ShellSizes } from '../request/shell-sizes.ts'
 import type { Shell } from './shell.ts'
 

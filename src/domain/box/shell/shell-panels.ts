@@ -11,7 +11,7 @@ import {
   type Point2,
   type Polygon,
   signedArea
-} from '../../../numeric/polygon.ts'
+} from '../../../numeric/geometry/polygon.ts'
 import { type OwnArrises, ownArrises, withRounding } from './edge-rounding.ts'
 import type { Direction3, PanelEdge, PanelPlace } from './panel.ts'
 import { boardLength, capProfile, type Section, type Shell, wallOf, wallSection } from './shell.ts'

@@ -11,8 +11,8 @@ import {
   type Point2,
   type Polygon,
   signedArea
-} from '../../../numeric/polygon.ts'
-import { insetPolygon } from '../../../numeric/polygon-inset.ts'
+} from '../../../numeric/geometry/polygon.ts'
+import { insetPolygon } from '../../../numeric/geometry/polygon-inset.ts'
 import { DesignError } from '../../design-error.ts'
 
 /** One wall of the profile: `layers` boards of `thicknessM`, set back by `recessM`. */

@@ -7,8 +7,8 @@ import {
   type Point2,
   type Polygon,
   signedArea
-} from '../../../numeric/polygon.ts'
-import { contains, rayLength } from '../../../numeric/polygon-distance.ts'
+} from '../../../numeric/geometry/polygon.ts'
+import { contains, rayLength } from '../../../numeric/geometry/polygon-distance.ts'
 import { mitreShortening } from '../../port/bends.ts'
 
 /** The plane the slot runs in: an inner outline, the front being one of its edges, the slot on the edges that follow. */

@@ -1,5 +1,5 @@
 /** In which plane of the box a slot runs, and how that plane lies in the box. */
-import { bounds, edgeLine, type Line, type Point2, type Polygon } from '../../../numeric/polygon.ts'
+import { bounds, edgeLine, type Line, type Point2, type Polygon } from '../../../numeric/geometry/polygon.ts'
 import { DesignError } from '../../design-error.ts'
 import type { SlotPort } from '../request/box-request.ts'
 import type { Inside } from '../shell/face.ts'

@@ -1,6 +1,13 @@
 /** A slot of a length along its path: the air it takes and its own plates. */
-import { edgeLine, type Line, leftOf, type Point2, type Polygon, signedArea } from '../../../numeric/polygon.ts'
-import { rayLength } from '../../../numeric/polygon-distance.ts'
+import {
+  edgeLine,
+  type Line,
+  leftOf,
+  type Point2,
+  type Polygon,
+  signedArea
+} from '../../../numeric/geometry/polygon.ts'
+import { rayLength } from '../../../numeric/geometry/polygon-distance.ts'
 import { innerSide, meet, roomAlong, type SlotPath, type SlotPlane } from './slot-path.ts'
 
 interface Plate {

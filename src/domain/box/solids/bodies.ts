@@ -1,8 +1,16 @@
 /** What stands in a box, as bodies: drivers, tubes, slot, divider, cup, amplifier, and the boards around them. */
 import type { Point3 } from '../../../contract/boxes/panel.ts'
-import { type Convex, cross, minus, plus, unit, type Vector3, vector } from '../../../numeric/convex-distance.ts'
-import { vertex } from '../../../numeric/polygon.ts'
-import { triangles } from '../../../numeric/triangles.ts'
+import {
+  type Convex,
+  cross,
+  minus,
+  plus,
+  unit,
+  type Vector3,
+  vector
+} from '../../../numeric/geometry/convex-distance.ts'
+import { vertex } from '../../../numeric/geometry/polygon.ts'
+import { triangles } from '../../../numeric/geometry/triangles.ts'
 import { boardFace } from '../shell/board-faces.ts'
 import { chamberAt } from '../shell/divider.ts'
 import { type Face, moved, profilePoint } from '../shell/face.ts'

@@ -1,5 +1,5 @@
 /** Every two bodies of a box against each other: how far apart, or how deep in each other. */
-import { type Convex, convexDistance, overlapDepth, wayOutByAxes } from '../../../numeric/convex-distance.ts'
+import { type Convex, convexDistance, overlapDepth, wayOutByAxes } from '../../../numeric/geometry/convex-distance.ts'
 import type { Body } from './bodies.ts'
 import { type Clearance, clearanceRow, clearanceRules } from './clearances.ts'
 

@@ -1,7 +1,7 @@
 /** What comes too close to what: motors to walls, flanges to edges, mouths to what they face. */
 
 import type { Point3 } from '../../../contract/boxes/panel.ts'
-import { insideDistance } from '../../../numeric/polygon-distance.ts'
+import { insideDistance } from '../../../numeric/geometry/polygon-distance.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { inMm } from '../../digits.ts'
 import { type Inside, moved, onFace, roomAhead } from '../shell/face.ts'

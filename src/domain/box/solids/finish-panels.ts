@@ -2,7 +2,7 @@
 
 import type { PanelPoint } from '../../../contract/boxes/box-hardware.ts'
 import type { CutOut, Panel } from '../../../contract/boxes/panel.ts'
-import { signedArea } from '../../../numeric/polygon.ts'
+import { signedArea } from '../../../numeric/geometry/polygon.ts'
 import type { BoardProperties } from '../../material/board-properties.ts'
 import { blankOf } from '../shell/board-faces.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'

@@ -1,7 +1,7 @@
 /** Where an amplifier inside the box stands, and the bodies of what is fitted into a box. */
 import type { BoxFittings } from '../../../contract/boxes/box-hardware.ts'
 import type { FaceName } from '../../../contract/boxes/words.ts'
-import { bounds } from '../../../numeric/polygon.ts'
+import { bounds } from '../../../numeric/geometry/polygon.ts'
 import { present } from '../../present.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import { type Face, findFace, moved, onFace } from '../shell/face.ts'

@@ -1,5 +1,5 @@
 /** What a thing looks like, for a model of the box: the same sizes and the same place as its convex pieces. */
-import type { Vector3 } from '../../../numeric/convex-distance.ts'
+import type { Vector3 } from '../../../numeric/geometry/convex-distance.ts'
 import type { Disc } from './solids.ts'
 
 /** A point of an outline that is turned round an axis [m]. */

@@ -1,9 +1,9 @@
 /** The hole for the terminal cup. */
 import type { BoxFittings } from '../../../contract/boxes/box-hardware.ts'
 import type { CutOut } from '../../../contract/boxes/panel.ts'
-import { plus } from '../../../numeric/convex-distance.ts'
-import { bounds, centroid, type Polygon } from '../../../numeric/polygon.ts'
-import { insideDistance } from '../../../numeric/polygon-distance.ts'
+import { plus } from '../../../numeric/geometry/convex-distance.ts'
+import { bounds, centroid, type Polygon } from '../../../numeric/geometry/polygon.ts'
+import { insideDistance } from '../../../numeric/geometry/polygon-distance.ts'
 import { DesignError } from '../../design-error.ts'
 import type { PlaceOnPanel } from '../request/box-request.ts'
 import { USUAL_CUP_M, USUAL_CUP_M3 } from '../request/usual-cup.ts'

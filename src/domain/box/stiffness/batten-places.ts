@@ -1,8 +1,8 @@
 /** Where battens stand on a face: evenly over its longer side, moved past what stands there, short of the corners. */
-import { plus, type Vector3, vector } from '../../../numeric/convex-distance.ts'
-import { edgeLine, interiorAngle, type Point2, type Polygon } from '../../../numeric/polygon.ts'
-import { contains, rayLength } from '../../../numeric/polygon-distance.ts'
-import { insetPolygon } from '../../../numeric/polygon-inset.ts'
+import { plus, type Vector3, vector } from '../../../numeric/geometry/convex-distance.ts'
+import { edgeLine, interiorAngle, type Point2, type Polygon } from '../../../numeric/geometry/polygon.ts'
+import { contains, rayLength } from '../../../numeric/geometry/polygon-distance.ts'
+import { insetPolygon } from '../../../numeric/geometry/polygon-inset.ts'
 import { inBox } from '../shell/shell-panels.ts'
 import type { Body } from '../solids/bodies.ts'
 import { overlaps } from '../solids/body-pairs.ts'

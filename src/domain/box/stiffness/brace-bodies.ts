@@ -1,5 +1,5 @@
 /** A frame as a body: its wood round the window. */
-import { roundWindow } from '../../../numeric/polygon-window.ts'
+import { roundWindow } from '../../../numeric/geometry/polygon-window.ts'
 import type { Inside } from '../shell/face.ts'
 import type { Body } from '../solids/bodies.ts'
 import { bars } from '../solids/solids.ts'

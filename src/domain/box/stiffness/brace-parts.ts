@@ -1,6 +1,6 @@
 /** Frames and battens as parts of the cut list and as bodies. */
 import type { Panel } from '../../../contract/boxes/panel.ts'
-import { cross, plus } from '../../../numeric/convex-distance.ts'
+import { cross, plus } from '../../../numeric/geometry/convex-distance.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import type { Inside } from '../shell/face.ts'
 import type { PanelPlace } from '../shell/panel.ts'

@@ -1,7 +1,7 @@
 /** Braces across the axis of a box: frames with a window, each a line that holds every wall it touches. */
 import type { CutOut } from '../../../contract/boxes/panel.ts'
-import { bounds, centroid, type Polygon, signedArea, vertex } from '../../../numeric/polygon.ts'
-import { insideDistance } from '../../../numeric/polygon-distance.ts'
+import { bounds, centroid, type Polygon, signedArea, vertex } from '../../../numeric/geometry/polygon.ts'
+import { insideDistance } from '../../../numeric/geometry/polygon-distance.ts'
 import type { BuiltDivider } from '../shell/divider.ts'
 import type { Inside } from '../shell/face.ts'
 import { profilePoint } from '../shell/face.ts'

@@ -1,5 +1,5 @@
 /** Each face of a box as a plate: where it rings with its braces and drivers, and how far it bends. */
-import { bounds } from '../../../numeric/polygon.ts'
+import { bounds } from '../../../numeric/geometry/polygon.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import { profilePoint } from '../shell/face.ts'
 import type { FittedBox } from '../solids/fitted-box.ts'

@@ -1,5 +1,5 @@
 /** Faces of a box free between the other panels, and the lines that hold them. */
-import { bounds, edgeLength, edgeLine, leftOf } from '../../../numeric/polygon.ts'
+import { bounds, edgeLength, edgeLine, leftOf } from '../../../numeric/geometry/polygon.ts'
 import { clearLength, wallOf } from '../shell/shell.ts'
 import type { FittedBox } from '../solids/fitted-box.ts'
 import type { Mounted, MountedDriver } from '../solids/mounting.ts'

@@ -1,6 +1,6 @@
 /** Thin rectangular plates held along all four edges: fundamental frequency, and deflection under even pressure. */
-import { choleskyFactor, choleskySolve } from '../../../numeric/cholesky.ts'
-import { type EndKind, ritzBasis, valueAt } from '../../../numeric/ritz-basis.ts'
+import { choleskyFactor, choleskySolve } from '../../../numeric/linear/cholesky.ts'
+import { type EndKind, ritzBasis, valueAt } from '../../../numeric/linear/ritz-basis.ts'
 import type { BoardProperties } from '../../material/board-properties.ts'
 
 /** Bending stiffness per metre of width [N·m]: along x, along y, and of twist H = ν·Dy + 2·Dxy. */

@@ -1,5 +1,5 @@
 /** The steady state of a circuit that is reached when its loads are turned up from silence. */
-import { choleskyFactor, choleskySolve } from '../../../numeric/cholesky.ts'
+import { choleskyFactor, choleskySolve } from '../../../numeric/linear/cholesky.ts'
 import { beginsToHelp, drawnA, type Element, isLoad, type Law, slopeS, steepestS } from './element.ts'
 import { supplied } from './reach.ts'
 

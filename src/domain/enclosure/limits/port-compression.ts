@@ -1,5 +1,5 @@
 /** What the jets at the ends of the ports take from the level at a given drive. */
-import { type ComplexVector, solveInPlace } from '../../../numeric/complex-solve.ts'
+import { type ComplexVector, solveInPlace } from '../../../numeric/linear/complex-solve.ts'
 import { complexFlow } from '../../network/branch-flow.ts'
 import type { Solution } from '../../network/solution.ts'
 import { emptySolution } from '../../network/solution.ts'

@@ -1,6 +1,6 @@
 /** Peaks, dips and crossings of a response, refined to the figure itself and not read off a grid. */
 import { bracketedRoot } from '../../../numeric/bracketed-root.ts'
-import type { ComplexColumn } from '../../../numeric/complex-column.ts'
+import type { ComplexColumn } from '../../../numeric/linear/complex-column.ts'
 import type { Solution } from '../../network/solution.ts'
 
 /** A quantity by its logarithm and the slope of that by ω, at one point of a solution. */

@@ -1,5 +1,5 @@
 /** Curves over frequency, from the complex amplitudes of a solved network. Excursion and air speed are peak, all else RMS. */
-import type { ComplexColumn } from '../../../numeric/complex-column.ts'
+import type { ComplexColumn } from '../../../numeric/linear/complex-column.ts'
 import { REFERENCE_PRESSURE_PA } from '../../constants.ts'
 import { branchFlow } from '../../network/branch-flow.ts'
 import type { Solution } from '../../network/solution.ts'

@@ -2,7 +2,7 @@
 
 import type { ResponseScalars } from '../../../contract/enclosures/response.ts'
 import type { TimeResponse, TimeResponseRequest } from '../../../contract/enclosures/time-response.ts'
-import { matrixExponential } from '../../../numeric/matrix-exponential.ts'
+import { matrixExponential } from '../../../numeric/linear/matrix-exponential.ts'
 import type { Assumptions } from '../../assume.ts'
 import { REFERENCE_PRESSURE_PA } from '../../constants.ts'
 import { DesignError } from '../../design-error.ts'

@@ -1,7 +1,7 @@
 /** Whether a candidate suits the driver and the space, each reason with its figures; limits stand in sizing-judgement.ts. */
 
 import { inDigits, inLitres } from '../../digits.ts'
-import { driverDefaults } from '../../driver/defaults.ts'
+import { driverDefaults } from '../../driver/sheet/defaults.ts'
 import { SWEPT_VOLUMES } from '../model/air-spring.ts'
 import { sizingDefaults } from './defaults.ts'
 import type { CandidateResponse } from './sizing.ts'

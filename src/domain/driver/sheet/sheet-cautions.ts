@@ -1,7 +1,7 @@
 /** What a person should know before trusting a driver's data sheet. */
-import type { DriverParameters, DriverSheet } from '../../contract/drivers/driver-parameters.ts'
-import { type Caution, caution } from '../caution.ts'
-import { inDigits } from '../digits.ts'
+import type { DriverParameters, DriverSheet } from '../../../contract/drivers/driver-parameters.ts'
+import { type Caution, caution } from '../../caution.ts'
+import { inDigits } from '../../digits.ts'
 import { surfaceDensityIsUnusual, unusualValues } from './consistency.ts'
 import { driverDefaults } from './defaults.ts'
 import type { SetJudgement } from './judge-set.ts'

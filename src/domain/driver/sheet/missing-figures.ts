@@ -1,5 +1,5 @@
 /** The refusal of a sheet that does not determine its driver: what is usual, what was given, what is missing. */
-import { DesignError, type Fault } from '../design-error.ts'
+import { DesignError, type Fault } from '../../design-error.ts'
 import { smallestAdditions } from './complete-set.ts'
 import {
   type PartialSmallSignalSet,

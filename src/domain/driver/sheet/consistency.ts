@@ -1,6 +1,6 @@
 /** Whether the figures of a data sheet fit one another, and whether they are those of a driver for low frequencies. */
-import type { IdentityCheck } from '../../contract/drivers/driver-parameters.ts'
-import { toDigits } from '../digits.ts'
+import type { IdentityCheck } from '../../../contract/drivers/driver-parameters.ts'
+import { toDigits } from '../../digits.ts'
 import type { Disagreement } from './disagreement.ts'
 import {
   type PartialSmallSignalSet,

@@ -1,5 +1,5 @@
 /** The quantities of a driver's small-signal set, with the symbol and unit that data sheets print. */
-import { inDigits } from '../digits.ts'
+import { inDigits } from '../../digits.ts'
 
 export const smallSignalQuantities = [
   'fsHz',

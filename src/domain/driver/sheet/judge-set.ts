@@ -1,6 +1,6 @@
 /** Whether a driver's figures can be believed: relations that contradict each other, and slips that would explain it. */
-import type { IdentityCheck, NamedSlip } from '../../contract/drivers/driver-parameters.ts'
-import { present } from '../present.ts'
+import type { IdentityCheck, NamedSlip } from '../../../contract/drivers/driver-parameters.ts'
+import { present } from '../../present.ts'
 import { identityChecks } from './consistency.ts'
 import { disagreements, type PrintedSet } from './disagreement.ts'
 import { oddFigures } from './odd-figures.ts'

@@ -1,5 +1,5 @@
 /** Judgement values of the driver room; those that stand in for an absent field are noted as assumed. */
-import type { DefaultTable } from '../default.ts'
+import type { DefaultTable } from '../../default.ts'
 
 export const driverDefaults = {
   usualQms: {

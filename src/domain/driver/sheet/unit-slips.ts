@@ -1,5 +1,5 @@
 /** The slips of unit and reading that data sheets and their copyists make, and which of them would explain a contradiction. */
-import { CUBIC_FOOT_M3, INCH_M } from '../constants.ts'
+import { CUBIC_FOOT_M3, INCH_M } from '../../constants.ts'
 import { freeConeAirLoadKg } from './air-load.ts'
 import { completeSet } from './complete-set.ts'
 import { agreementLimits, surfaceDensityIsUnusual, unusualValues } from './consistency.ts'
