@@ -26,7 +26,8 @@ import { usual } from './request/plan-usual.ts'
 import { resolvedPlan } from './request/resolved-plan.ts'
 import { vehicleFacts } from './steps/vehicle-facts.ts'
 import { workNodes } from './steps/work-nodes.ts'
-import { type BuildOrder, buildCautions, buildOrder, buildSources } from './work/build-order.ts'
+import { type WorkOrder, workOrder } from './steps/work-order.ts'
+import { buildCautions, buildSources } from './work/build-order.ts'
 import { commissioning } from './work/commissioning.ts'
 import type { CommissioningStep } from './work/hand-over.ts'
 import { planBuild } from './work/plan-build.ts'
@@ -39,7 +40,7 @@ export interface SystemPlan {
   readonly circuit: PlanCircuit
   readonly tried: readonly Tried[]
   readonly billOfMaterials: readonly BillRow[]
-  readonly buildOrder?: BuildOrder
+  readonly buildOrder?: WorkOrder
   readonly restraint?: Restraint
   readonly commissioning: readonly CommissioningStep[]
 }
@@ -99,7 +100,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const signalSteps = signal.done ? signal.outcome.result.steps : []
   const switchingOn = fits ? commissioning(cable, circuit, signalSteps, capacitor) : []
   const vehicle = vehicleFacts(resolved, { circuit, signal, bill: build.billOfMaterials })
-  const order = build.facts === undefined ? undefined : buildOrder(workNodes(build.facts, vehicle))
+  const order = build.facts === undefined ? undefined : workOrder(workNodes(build.facts, vehicle))
   const steps = [...(order?.steps ?? []), ...switchingOn]
   const cautions = withStepCautions(
     planCautions({ ...parts }, build.restraint, [...unkept, ...filtered], [...work, ...circuitSays.cautions]),

@@ -41,11 +41,23 @@ const BuildStepBody = component('BuildStep', 'One step of the work.', {
   cautions: Type.Array(CautionBody.properties.code, { description: 'Cautions whose place is this step' })
 })
 
+const WorkDayBody = component('WorkDay', 'What one pair of hands does on one day of eight hours.', {
+  day: Type.Integer({ description: 'From 1' }),
+  steps: texts('Ids of the steps begun on it, in this order; what cures goes on through the night'),
+  minutes: quantity('min', 'Hands at work')
+})
+
 export const BuildOrderBody = component('BuildOrder', 'The order of work.', {
   steps: Type.Array(ref(BuildStepBody), { description: 'Steps in order' }),
   workMinutes: quantity('min', 'Work of a careful first build, without waiting'),
   practisedMinutes: quantity('min', 'The same of a practised hand'),
-  elapsedMinutes: quantity('min', 'From first to last step with one pair of hands, with waiting')
+  elapsedMinutes: quantity('min', 'From first to last step with one pair of hands, with waiting'),
+  days: Type.Array(ref(WorkDayBody), {
+    description:
+      'A first build over days: what can go on while something dries goes on; days of mere waiting are left out'
+  }),
+  practisedDays: Type.Integer({ description: 'Days a practised hand needs for it' }),
+  batteryOffDay: Type.Integer({ description: 'The car has no battery from this day until it is switched on' })
 })
 
 export const RestraintBody = component('Restraint', 'How hard the box must be held in the car.', {

@@ -15,7 +15,7 @@ export interface BuildOrder {
 }
 
 /** What a practised hand takes of the time of a first build. Common practice, no source: 0.4 to 0.5. */
-const PRACTISED = 0.45
+export const PRACTISED = 0.45
 
 /** One worker does one step at a time; a step waits until all it needs has cured. */
 function elapsedMinutes(steps: readonly BuildStep[]): number {
