@@ -1,6 +1,7 @@
 /** POST /v1/plans: the whole chain, from data sheets to a system that can be built and switched on. */
 import type { SourceId } from '../contract/sources/source.ts'
 import type { PlanCircuit } from '../contract/systems/plan-circuit.ts'
+import type { PlanCover } from '../contract/systems/plan-cover.ts'
 import type { PlanRequest } from '../contract/systems/plan-request.ts'
 import type { PlanReading } from '../contract/systems/readings.ts'
 import type { BillRow, Restraint } from '../contract/systems/workshop.ts'
@@ -9,6 +10,7 @@ import { cautionSources } from '../domain/caution.ts'
 import type { Assumption, Outcome } from '../domain/outcome.ts'
 import { present } from '../domain/present.ts'
 import { planCautions } from './answer/plan-cautions.ts'
+import { planCover } from './answer/plan-cover.ts'
 import type { PlanParts } from './answer/plan-parts.ts'
 import { notAsAsked } from './answer/plan-promises.ts'
 import { type PlanSummary, planSummary } from './answer/plan-summary.ts'
@@ -27,19 +29,24 @@ import type { Part } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
 import { usual } from './request/plan-usual.ts'
 import { resolvedPlan } from './request/resolved-plan.ts'
-import { type BuildOrder, buildCautions, buildSources } from './work/build-order.ts'
-import { type CommissioningStep, commissioning } from './work/commissioning.ts'
+import { vehicleFacts } from './steps/vehicle-facts.ts'
+import { workNodes } from './steps/work-nodes.ts'
+import { type WorkOrder, workOrder } from './steps/work-order.ts'
+import { buildCautions, buildSources } from './work/build-order.ts'
+import { commissioning } from './work/commissioning.ts'
+import type { CommissioningStep } from './work/first-start.ts'
 import { planBuild } from './work/plan-build.ts'
 import { restraintSources } from './work/restraint.ts'
 
 export interface SystemPlan {
   readonly name?: string
   readonly summary: PlanSummary
+  readonly cover: PlanCover
   readonly parts: PlanParts
   readonly circuit: PlanCircuit
   readonly tried: readonly Tried[]
   readonly billOfMaterials: readonly BillRow[]
-  readonly buildOrder?: BuildOrder
+  readonly buildOrder?: WorkOrder
   readonly restraint?: Restraint
   readonly commissioning: readonly CommissioningStep[]
   readonly readings: readonly PlanReading[]
@@ -88,22 +95,27 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const filtered = joined === undefined ? [] : closedHighPass(enclosure.response, joined)
   const capacitor = supply.current.done ? supply.current.outcome.result.capacitor : undefined
   const signalSteps = signal.done ? signal.outcome.result.steps : []
+  const vehicle = vehicleFacts(resolved, { circuit, signal, bill: build.billOfMaterials })
+  const order = build.facts === undefined ? undefined : workOrder(workNodes(build.facts, vehicle))
+  const first = (order?.steps.length ?? 0) + 1
   const readings = planReadings(graph.circuit, capacitor !== undefined)
-  const switchingOn = fits ? commissioning(circuit, signalSteps, readings, capacitor) : []
-  const steps = [...(build.buildOrder?.steps ?? []), ...switchingOn]
+  const switchingOn = fits ? commissioning(first, circuit, signalSteps, readings, capacitor) : []
+  const steps = [...(order?.steps ?? []), ...switchingOn]
   const cautions = withStepCautions(
     planCautions({ ...parts }, build.restraint, [...unkept, ...filtered], [...work, ...circuitSays.cautions]),
     steps
   )
+  const summary = planSummary(resolved, parts, { joined, chosen, misfit, unkept, cautions }, circuit)
   return {
     result: {
       ...present({ name: request.name }),
-      summary: planSummary(resolved, parts, { joined, chosen, misfit, unkept, cautions }, circuit),
+      summary,
+      cover: planCover(resolved, parts, { joined, chosen, fits, cautions, steps, reasons: summary.reasons }),
       parts,
       circuit,
       tried,
       billOfMaterials: build.billOfMaterials,
-      ...present({ buildOrder: build.buildOrder, restraint: build.restraint }),
+      ...present({ buildOrder: order, restraint: build.restraint }),
       commissioning: switchingOn,
       readings: readingsInOrder(readings, switchingOn)
     },
@@ -112,7 +124,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
     sources: [
       ...sourcesOf(parts),
       ...cautionSources(cautions),
-      ...(build.buildOrder === undefined ? [] : buildSources),
+      ...(order === undefined ? [] : buildSources),
       ...(build.restraint === undefined ? [] : restraintSources)
     ],
     basis: []

@@ -126,7 +126,7 @@ describe('limits', () => {
 
 describe('the card', () => {
   it('belongs to steps that are there, in their order, and gives no figure that is none', () => {
-    const order = half.steps.map(({ id }) => id)
+    const order: readonly string[] = half.steps.map(({ id }) => id)
     const places = half.readings.map(({ step }) => order.indexOf(step))
     expect(places).toEqual(places.toSorted((a, b) => a - b))
     expect(Math.min(...places)).toBeGreaterThanOrEqual(0)

@@ -36,7 +36,7 @@ export function electricalHalf(wire: unknown) {
   const { billOfMaterials } = planBuild(request, { lined: false, covered: false }, box, circuit, supply, assumptions())
   const capacitor = supply.current.done ? supply.current.outcome.result.capacitor : undefined
   const readings = planReadings(graph.circuit, capacitor !== undefined)
-  const steps = commissioning(circuit, signal.done ? signal.outcome.result.steps : [], readings, capacitor)
+  const steps = commissioning(1, circuit, signal.done ? signal.outcome.result.steps : [], readings, capacitor)
   const wiring = wiringOf({ parts, circuit } as unknown as SystemPlan, request, metric)
   return {
     request,

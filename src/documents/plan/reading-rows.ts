@@ -2,15 +2,19 @@
 import type { PlanReading } from '../../contract/systems/readings.ts'
 import { significant } from '../draw/number-text.ts'
 
+interface Step {
+  readonly id: string
+  readonly number: number
+}
+
 const inUnit = (value: number, unit: string) => `${significant(value, unit === 'V' ? 4 : 2)} ${unit}`
 
-export function expectText({ expected, unit }: PlanReading): string {
+function expectText({ expected, unit }: PlanReading): string {
   return expected === undefined ? '' : inUnit(expected, unit)
 }
 
-export function limitText({ lowest, highest, unit }: PlanReading): string {
-  if (lowest === undefined) return highest === undefined ? '' : `at most ${inUnit(highest, unit)}`
-  if (highest === undefined) return `at least ${inUnit(lowest, unit)}`
+function limitText({ lowest = 0, highest, unit }: PlanReading): string {
+  if (highest === undefined) return lowest === 0 ? '' : `at least ${inUnit(lowest, unit)}`
   return lowest === 0
     ? `at most ${inUnit(highest, unit)}`
     : `${significant(lowest, unit === 'V' ? 4 : 2)} to ${inUnit(highest, unit)}`
@@ -19,16 +23,22 @@ export function limitText({ lowest, highest, unit }: PlanReading): string {
 const otherwise = ({ below, above }: PlanReading) =>
   [...(below === undefined ? [] : [`Less: ${below}.`]), ...(above === undefined ? [] : [`More: ${above}.`])].join(' ')
 
-export const READING_TITLES = ['At step', 'What', 'Probes', 'Expect', 'Limits', 'If it reads otherwise'] as const
+const numberOf = ({ step }: PlanReading, steps: readonly Step[]) => steps.find(({ id }) => id === step)?.number
 
-/** @param steps  of commissioning, whose places the card names */
-export function readingRows(
-  readings: readonly PlanReading[],
-  steps: readonly { readonly id: string }[]
-): readonly (readonly string[])[] {
-  return readings.map(reading => {
-    const { step, what, probes, when } = reading
-    const place = steps.findIndex(({ id }) => id === step) + 1
-    return [String(place), `${what}; ${when}`, probes, expectText(reading), limitText(reading), otherwise(reading)]
+export const READING_TITLES = ['Step', 'What', 'Probes', 'Expect', 'Limits', 'If it reads otherwise'] as const
+
+/** @param steps  of commissioning, whose numbers the card names */
+export const readingRows = (readings: readonly PlanReading[], steps: readonly Step[]): readonly string[][] =>
+  readings.map(reading => {
+    const { what, probes, when } = reading
+    const place = String(numberOf(reading, steps) ?? '')
+    return [place, `${what}; ${when}`, probes, expectText(reading), limitText(reading), otherwise(reading)]
   })
-}
+
+/** The same for the test card, where the reader writes what the meter showed. */
+export const readingCard = (readings: readonly PlanReading[], steps: readonly Step[]) =>
+  readings.flatMap(reading => {
+    const step = numberOf(reading, steps)
+    const planned = [expectText(reading), limitText(reading)].filter(text => text !== '').join(', ')
+    return step === undefined ? [] : [{ what: `${reading.what}, ${reading.probes}; ${reading.when}`, planned, step }]
+  })

@@ -1,9 +1,10 @@
 /** Readings before any music plays: batteries at rest, what the amplifiers draw idle, the charging voltage. */
 import type { PlanReading } from '../../contract/systems/readings.ts'
-import { inDigits } from '../../domain/digits.ts'
 import type { Card } from './card.ts'
 import { limitOf, readingOf } from './reading.ts'
 
+/** As its step says. */
+const PARKED_MA = 20
 const OFF = 'engine off, nothing plays'
 const RUNNING = 'engine idling, nothing plays'
 
@@ -83,7 +84,7 @@ function continuity({ names }: Card): readonly PlanReading[] {
   )
 }
 
-function switching({ request, systemVoltageV }: Card): readonly PlanReading[] {
+function switching({ systemVoltageV }: Card): readonly PlanReading[] {
   return [
     limitOf(
       'V',
@@ -98,13 +99,13 @@ function switching({ request, systemVoltageV }: Card): readonly PlanReading[] {
     ),
     limitOf(
       'mA',
-      { lowest: 0, highest: request.amplifiers.length },
+      { highest: PARKED_MA },
       {
-        step: 'asleep',
+        step: 'parked-current',
         what: 'drain of the amplifiers',
-        probes: 'meter in place of the main fuse, or millivolts over it',
-        when: 'locked, everything asleep for an hour',
-        above: `above ${inDigits(request.amplifiers.length)} mA something stays awake: turn-on, converter or processor`
+        probes: 'clamp around the main cable, or millivolts over its fuse',
+        when: 'latched, everything asleep for half an hour',
+        above: 'something stays awake: turn-on, converter or processor; an amplifier that sleeps takes 1 mA'
       }
     )
   ]

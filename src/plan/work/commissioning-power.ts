@@ -2,22 +2,12 @@
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanReading } from '../../contract/systems/readings.ts'
 import { inDigits } from '../../domain/digits.ts'
-import type { CommissioningStep } from './commissioning.ts'
+import type { UnnumberedStep } from './first-start.ts'
 
 const READINGS = 'The readings of this step lie within their limits.'
 
-export function batteryOff({ secondBattery }: PlanCircuit): CommissioningStep {
-  const second = secondBattery === undefined ? '' : ' The same at the second battery.'
-  return {
-    id: 'battery-off',
-    text: `Take the negative terminal off the battery.${second} Wait as long as the vehicle handbook asks before working near airbag wiring.`,
-    passIf: `The negative terminal is off and cannot touch the post${second === '' ? '' : ', at both batteries'}.`,
-    cautions: ['battery-disconnect', 'airbag-looms']
-  }
-}
-
 /** The fuse of a second battery, and each end of the trunk, are sources of their own. */
-export function fuseLast({ trunk, branches, secondBattery }: PlanCircuit): CommissioningStep {
+export function fuseLast({ trunk, branches, secondBattery }: PlanCircuit): UnnumberedStep {
   const { fuse, endFuse, runs = 1 } = trunk ?? {}
   const rated = fuse === undefined ? 'main' : `${fuse.ratingA} A`
   const ends = endFuse === undefined ? '' : ' at each end'
@@ -35,12 +25,13 @@ export function fuseLast({ trunk, branches, secondBattery }: PlanCircuit): Commi
     id: 'fuse-last',
     text: `${block}Put ${main}.${second}`,
     passIf: 'No more than a small spark as the amplifier charges; no smell, nothing warm.',
+    uses: [trunk, ...branches, secondBattery?.lead].every(run => run?.fuse === undefined) ? [] : ['fuse'],
     cautions: ['fuse-last']
   }
 }
 
 /** How the two batteries are tied together, tried before any load. */
-export function tieSteps({ secondBattery }: PlanCircuit): readonly CommissioningStep[] {
+export function tieSteps({ secondBattery }: PlanCircuit): readonly UnnumberedStep[] {
   const { link, charger } = secondBattery ?? {}
   if (link === 'relay')
     return [
@@ -62,7 +53,7 @@ export function tieSteps({ secondBattery }: PlanCircuit): readonly Commissioning
   ]
 }
 
-export const running: CommissioningStep = {
+export const running: UnnumberedStep = {
   id: 'running',
   text: 'Start the engine, nothing plays, gain at its minimum: measure the voltage at the battery and at each amplifier.',
   passIf: READINGS,
@@ -70,7 +61,7 @@ export const running: CommissioningStep = {
 }
 
 /** Under load: a drop that no current makes says nothing. */
-export function dropSteps(readings: readonly PlanReading[]): readonly CommissioningStep[] {
+export function dropSteps(readings: readonly PlanReading[]): readonly UnnumberedStep[] {
   const minus = readings.find(({ step, unit }) => step === 'ground-drop' && unit === 'mV')
   const about =
     minus?.expected === undefined || minus.highest === undefined
@@ -90,11 +81,4 @@ export function dropSteps(readings: readonly PlanReading[]): readonly Commission
       cautions: ['amplifier-heat']
     }
   ]
-}
-
-export const asleep: CommissioningStep = {
-  id: 'asleep',
-  text: 'Everything off, car locked, an hour later, bonnet latch closed by hand so that the car sleeps: measure what the amplifiers still draw.',
-  passIf: READINGS,
-  cautions: []
 }
