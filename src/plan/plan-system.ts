@@ -4,6 +4,7 @@ import type { PlanCircuit } from '../contract/systems/plan-circuit.ts'
 import type { PlanCover } from '../contract/systems/plan-cover.ts'
 import type { PlanRequest } from '../contract/systems/plan-request.ts'
 import type { PlanReading } from '../contract/systems/readings.ts'
+import type { PlanRemedy } from '../contract/systems/remedies.ts'
 import type { BillRow, Restraint } from '../contract/systems/workshop.ts'
 import { assumptions } from '../domain/assume.ts'
 import { cautionSources } from '../domain/caution.ts'
@@ -25,6 +26,7 @@ import { planDrivers } from './enclosure/plan-drivers.ts'
 import { planEnclosure, type Tried } from './enclosure/plan-enclosure.ts'
 import { closedHighPass } from './enclosure/plan-high-pass.ts'
 import { planReadings, readingsInOrder } from './readings/plan-readings.ts'
+import { planRemedies } from './remedies/plan-remedies.ts'
 import type { Part } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
 import { usual } from './request/plan-usual.ts'
@@ -50,6 +52,7 @@ export interface SystemPlan {
   readonly restraint?: Restraint
   readonly commissioning: readonly CommissioningStep[]
   readonly readings: readonly PlanReading[]
+  readonly remedies: readonly PlanRemedy[]
 }
 
 const sourcesOf = (parts: PlanParts): readonly SourceId[] =>
@@ -117,7 +120,12 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       billOfMaterials: build.billOfMaterials,
       ...present({ buildOrder: order, restraint: build.restraint }),
       commissioning: switchingOn,
-      readings: readingsInOrder(readings, switchingOn)
+      readings: readingsInOrder(readings, switchingOn),
+      remedies: planRemedies(request, {
+        supply: { ...supply, runs },
+        circuit: graph.circuit,
+        joined: joined !== undefined
+      })
     },
     cautions,
     assumed: [...assumed.list, ...circuitSays.assumed, ...graph.assumed, ...inParts(parts)],

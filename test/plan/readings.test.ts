@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { metric } from '../../src/documents/draw/number-text.ts'
 import { planPage } from '../../src/documents/plan/plan-page.ts'
+import { readingCard, readingRows } from '../../src/documents/plan/reading-rows.ts'
 import { assumptions } from '../../src/domain/assume.ts'
 import { circuitParts } from '../../src/domain/circuit/points/circuit-parts.ts'
 import { computeCircuit } from '../../src/domain/circuit/points/compute-circuit.ts'
@@ -158,10 +159,18 @@ describe('the card', () => {
   })
 
   it('is printed with its step, its limits and what another reading means', () => {
-    const page = planPage(inventedPlan(), { paper: metric })
-    expect(page).toContain('What the meter shows')
-    expect(page).toContain('12.58 V')
-    expect(page).toContain('12.41 to 12.75 V')
-    expect(page).toContain('Less: a battery that is not full.')
+    const plan = inventedPlan()
+    const { readings, commissioning } = plan
+    const number = commissioning.find(({ id }) => id === 'fuse-last')?.number
+    expect(readingRows(readings, commissioning)[0]).toEqual([
+      String(number),
+      'voltage at the amplifier; engine off, nothing plays',
+      'plus terminal to ground terminal',
+      '12.58 V',
+      '12.41 to 12.75 V',
+      'Less: a battery that is not full.'
+    ])
+    const page = planPage({ ...plan, card: readingCard(readings, commissioning) }, { paper: metric })
+    expect(page).toContain('12.58 V, 12.41 to 12.75 V')
   })
 })

@@ -74,6 +74,11 @@ function randomVehicle(seed: number): VehicleFacts {
         converter: twisted,
         turnOnLengthM: 5
       },
+      ...draw.pick([
+        {},
+        { secondBattery: { name: '95 A·h, agm', link: 'relay' as const, relayA: 300, lead: { ...run, fuse } } },
+        { secondBattery: { name: '95 A·h, lithium', link: 'joined' as const } }
+      ]),
       notPlanned: []
     },
     ...(drive === undefined ? {} : { drive }),

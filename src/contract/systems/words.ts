@@ -103,6 +103,21 @@ export const madeItems = ['cut-panel', 'brace', 'port-walls', 'shell', 'closed-b
 export const suppliedItems = ['driver', 'amplifier'] as const
 export const workItems = [...billParts, ...madeItems, ...suppliedItems] as const
 export type WorkItem = (typeof workItems)[number]
+export const remedyIds = [
+  'measure-body',
+  'lower-gain',
+  'other-insulation',
+  'next-size',
+  'full-copper',
+  'return-cable',
+  'second-battery',
+  'stronger-alternator',
+  'other-coils'
+] as const
+export type RemedyId = (typeof remedyIds)[number]
+/** In the order of what they cost. */
+export const remedyCosts = ['reading', 'setting', 'cable', 'battery', 'alternator', 'driver'] as const
+export type RemedyCost = (typeof remedyCosts)[number]
 /** Where the work goes on. */
 export const workPlaces = ['table', 'bench', 'car'] as const
 export type WorkPlace = (typeof workPlaces)[number]

@@ -183,7 +183,8 @@ export function standsAt(share: number, elements: readonly Element[], reference:
 /** The largest share of the regulated loads that still stands, 0 … `highest`, by halving. */
 export function sustainableShare(elements: readonly Element[], reference: string, highest = 1): number {
   let [low, high] = [0, highest]
-  for (let turn = 0; turn < 14; turn++) {
+  // half a thousandth of the highest
+  for (let turn = 0; turn < 11; turn++) {
     const middle = (low + high) / 2
     if (!standsAt(middle, elements, reference)) high = middle
     else low = middle

@@ -6,6 +6,7 @@ import { choice, quantity } from '../../../contract/field/quantities.ts'
 import { PlanCircuitBody } from '../../../contract/systems/plan-circuit.ts'
 import { PlanCoverBody } from '../../../contract/systems/plan-cover.ts'
 import { PlanReadingBody } from '../../../contract/systems/readings.ts'
+import { PlanRemedyBody } from '../../../contract/systems/remedies.ts'
 import { billParts } from '../../../contract/systems/words.ts'
 import { BillRowBody, BuildOrderBody, RestraintBody } from '../../../contract/systems/workshop.ts'
 import type { Operation } from '../../wire/operation.ts'
@@ -107,5 +108,8 @@ export const PlanResultBody = component('PlanResult', 'A system that can be boug
   buildOrder: Type.Optional(ref(BuildOrderBody)),
   restraint: Type.Optional(ref(RestraintBody)),
   commissioning: Type.Array(ref(CommissioningBody), { description: 'Switching on, in this order' }),
-  readings: Type.Array(ref(PlanReadingBody), { description: 'What the meter shows at each of these steps' })
+  readings: Type.Array(ref(PlanReadingBody), { description: 'What the meter shows at each of these steps' }),
+  remedies: Type.Array(ref(PlanRemedyBody), {
+    description: 'For what the supply is short of, the best first; empty where it is short of nothing'
+  })
 })
