@@ -32,6 +32,7 @@ const project = (name: string, include: readonly string[], exclude: readonly str
 
 export default defineConfig({
   test: {
+    experimental: { fsModuleCache: true },
     root: new URL('..', import.meta.url).pathname,
     testTimeout: 60_000,
     hookTimeout: 60_000,

@@ -13,6 +13,7 @@ import { notAsAsked } from './answer/plan-promises.ts'
 import { type PlanSummary, planSummary } from './answer/plan-summary.ts'
 import { withStepCautions } from './answer/step-cautions.ts'
 import { planCircuit } from './electric/plan-circuit.ts'
+import { planGraph } from './electric/plan-graph.ts'
 import { planLoad } from './electric/plan-load.ts'
 import { planSignal } from './electric/plan-signal.ts'
 import { planSupply } from './electric/plan-supply.ts'
@@ -46,23 +47,13 @@ const sourcesOf = (parts: PlanParts): readonly SourceId[] =>
     part?.done ? part.outcome.sources : []
   )
 
-/** Defaults that only show once the parts are there: the voltage of a running engine, the corner no dial goes below. */
-function inParts({ feeder, response }: PlanParts): readonly Assumption[] {
+/** A default that only shows once the parts are there: the corner no dial goes below. */
+function inParts({ response }: PlanParts): readonly Assumption[] {
   const { lowestCornerHz } = usual
-  const runningV = feeder.done ? feeder.request.source?.voltageV : undefined
   const atLeast =
     response.done &&
     response.request.filters?.some(each => 'cornerHz' in each && each.cornerHz === lowestCornerHz.value)
   return [
-    ...(runningV === undefined
-      ? []
-      : [
-          {
-            field: 'supply.source',
-            value: runningV,
-            why: 'volts at the battery while the engine runs: 13.8 for each 12'
-          }
-        ]),
     ...(atLeast
       ? [{ field: 'signal', value: lowestCornerHz.value, why: `high-pass in Hz: ${lowestCornerHz.why}` }]
       : [])
@@ -85,8 +76,9 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const signal = planSignal(resolved, joined, enclosure.response)
   const wires = joined === undefined ? load : { ...load, joined }
   const { circuit, ...circuitSays } = planCircuit(resolved, wires, runs, signal)
+  const graph = planGraph(resolved, supply.current, runs)
   const { sheets, ...build } = planBuild(resolved, finish, fits ? enclosure.box : undefined, circuit, supply, assumed)
-  const parts: PlanParts = { ...load, driver, ...enclosure, sheets, ...supply, signal }
+  const parts: PlanParts = { ...load, driver, ...enclosure, sheets, ...supply, circuit: graph.circuit, signal }
   const voltages = planVoltageCautions(resolved, supply.current)
   const work = [...voltages, ...(build.facts === undefined ? [] : buildCautions(build.facts))]
   const unkept = notAsAsked(request.enclosure, { chosen, ...enclosure, ...present({ goalMissed }) })
@@ -112,7 +104,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       commissioning: switchingOn
     },
     cautions,
-    assumed: [...assumed.list, ...circuitSays.assumed, ...inParts(parts)],
+    assumed: [...assumed.list, ...circuitSays.assumed, ...graph.assumed, ...inParts(parts)],
     sources: [
       ...sourcesOf(parts),
       ...cautionSources(cautions),

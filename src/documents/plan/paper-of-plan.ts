@@ -1,10 +1,11 @@
 /** Brings a computed plan onto paper: which figures, curves, drawings and lists it has to show. */
 import { sources as sourceCatalogue } from '../../contract/sources/source.ts'
-import type { Feeder } from '../../contract/supply/supply-feeder.ts'
+import type { CircuitLevel, EngineState } from '../../contract/supply/words.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Assumption, Outcome } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
 import { furtherCautions, placedCautions } from '../../plan/answer/step-cautions.ts'
+import { leastVoltage } from '../../plan/electric/circuit-figures.ts'
 import type { PowerRun } from '../../plan/electric/plan-run.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import type { Part } from '../../plan/request/part.ts'
@@ -92,12 +93,11 @@ function powerFacts({ parts }: SystemPlan): PaperFacts {
 }
 
 /** Of the amplifier that gets least. */
-function atAmplifier(feeder: Feeder | undefined): string | undefined {
-  const [least] = (feeder?.amplifiers ?? [])
-    .flatMap(({ voltageV, dropV }) => (voltageV === undefined || dropV === undefined ? [] : [{ voltageV, dropV }]))
-    .sort((a, b) => a.voltageV - b.voltageV)
-  if (least === undefined) return feeder === undefined ? undefined : 'none: it collapses'
-  return `${figure(least.voltageV, 2)} V, ${figure(least.dropV, 2)} V lost on the way`
+function atAmplifier({ circuit }: SystemPlan['parts'], level: CircuitLevel, engine: EngineState): string | undefined {
+  if (!circuit.done) return undefined
+  const least = leastVoltage(circuit, level, engine)
+  if (least === undefined) return 'none: it collapses'
+  return `${figure(least.voltageV, 2)} V, ${figure(least.lostV, 2)} V lost on the way`
 }
 
 function supplyFacts({ parts, circuit: { trunk, branches } }: SystemPlan): PaperFacts {
@@ -115,8 +115,10 @@ function supplyFacts({ parts, circuit: { trunk, branches } }: SystemPlan): Paper
       ...branches.flatMap(run =>
         row(`Branch to ${run.amplifier}`, [sized(run), rated(run)].filter(text => text !== undefined).join(', fuse '))
       ),
-      ...row('At the amplifier, full sine, driving', atAmplifier(resultOf(parts.feeder))),
-      ...row('At the amplifier, dense bass, driving', atAmplifier(resultOf(parts.feederHeavy)))
+      ...row('At the amplifier, full sine, engine idling', atAmplifier(parts, 'full-sine', 'idling')),
+      ...row('At the amplifier, full sine, driving', atAmplifier(parts, 'full-sine', 'driving')),
+      ...row('At the amplifier, dense bass, engine idling', atAmplifier(parts, 'heavy', 'idling')),
+      ...row('At the amplifier, dense bass, driving', atAmplifier(parts, 'heavy', 'driving'))
     ]
   }
 }

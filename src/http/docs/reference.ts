@@ -1,6 +1,7 @@
 /** The reference, generated from the contract: every operation with its fields, examples and a form to try it. */
 import type { JsonSchema } from '../../contract/field/component.ts'
 import { type ContractDocument, type ContractOperation, spelledOut } from '../openapi/reading.ts'
+import { generalLaws } from '../operations/general-laws.ts'
 import { operations } from '../operations.ts'
 import { code, type Html, html, phrase, prose } from './html.ts'
 import type { Chapter } from './page.ts'
@@ -50,6 +51,13 @@ function answerExamples({ operation }: Named): Html | undefined {
   return html`<details class="more"><summary>Answer to “${first.summary}”</summary>${code(pretty(first.value), 'Answer')}</details>${all}`
 }
 
+/** What always holds for this calculation; what holds for all has a chapter of its own. */
+function holds({ operation }: Named): Html | undefined {
+  const laws = operations.find(({ operationId }) => operationId === operation.operationId)?.laws ?? []
+  if (laws.length === 0) return undefined
+  return html`<h4>What always holds</h4><ul>${laws.map(({ sentence }) => html`<li>${sentence}</li>`)}</ul>`
+}
+
 function statuses({ operation }: Named): Html {
   const rows = Object.entries(operation.responses).map(
     ([status, { description }]) => html`<li><code>${status}</code> ${phrase(description ?? '')}</li>`
@@ -77,7 +85,7 @@ ${prose(operation.description ?? '')}
 ${parameters.length > 0 ? html`<details class="more"><summary>Parameters</summary>${fields(asFields, document.components.schemas)}</details>` : undefined}
 ${body === undefined ? undefined : html`<h4>Request: ${schemaLink(body)}</h4>${fields(schemaOf(document, body), document.components.schemas)}`}
 ${answer === undefined ? undefined : html`<p>Answer: ${schemaLink(answer)}</p>`}
-${answerExamples(entry)}${statuses(entry)}${tryForm(entry)}</article>`
+${holds(entry)}${answerExamples(entry)}${statuses(entry)}${tryForm(entry)}</article>`
 }
 
 function schemaOf({ components }: ContractDocument, schema: JsonSchema): JsonSchema {
@@ -109,6 +117,11 @@ export function referenceChapters(document: ContractDocument): readonly Chapter[
   )
   return [
     { id: 'before', title: 'Before you try', body: key },
+    {
+      id: 'always',
+      title: 'What always holds',
+      body: html`<p>Of every calculation; what holds for one alone stands beside it.</p><ul>${generalLaws.map(({ sentence }) => html`<li>${sentence}</li>`)}</ul>`
+    },
     ...byTag,
     { id: 'schemas', title: 'Objects', body: html`${schemas}` }
   ]

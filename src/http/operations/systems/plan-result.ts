@@ -17,8 +17,8 @@ import { sizeEnclosure } from '../enclosures/enclosure-sizing.ts'
 import { sizePort } from '../ports/port-sizing.ts'
 import { setUpSignal } from '../signals/signal-setup.ts'
 import { supplyCables } from '../supply/supply-cables.ts'
+import { supplyCircuit } from '../supply/supply-circuit.ts'
 import { supplyCurrent } from '../supply/supply-current.ts'
-import { supplyFeeder } from '../supply/supply-feeder.ts'
 import { supplyFuses } from '../supply/supply-fuses.ts'
 
 /** The resource behind each part. */
@@ -34,8 +34,7 @@ export const partOperations = {
   current: supplyCurrent,
   cable: supplyCables,
   fuse: supplyFuses,
-  feeder: supplyFeeder,
-  feederHeavy: supplyFeeder,
+  circuit: supplyCircuit,
   signal: setUpSignal
 } as const satisfies Record<string, Operation>
 export type PartName = keyof typeof partOperations
@@ -52,8 +51,6 @@ function partBody(name: PartName) {
   })
 }
 
-const FeederPart = partBody('feeder')
-
 const PartsBody = component('PlanParts', 'Each part of the chain, as its own resource answers it.', {
   matching: ref(partBody('matching')),
   wiring: ref(partBody('wiring')),
@@ -66,8 +63,7 @@ const PartsBody = component('PlanParts', 'Each part of the chain, as its own res
   current: ref(partBody('current')),
   cable: ref(partBody('cable')),
   fuse: ref(partBody('fuse')),
-  feeder: ref(FeederPart, 'At full sine, the test tone'),
-  feederHeavy: ref(FeederPart, 'The same run at dense bass'),
+  circuit: ref(partBody('circuit'), 'All of it together: every voltage and current of the plan'),
   signal: ref(partBody('signal'))
 })
 
