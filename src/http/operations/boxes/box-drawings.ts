@@ -2,18 +2,12 @@
 import { BoxDrawingRequest, BoxDrawings } from '../../../contract/boxes/box-drawings.ts'
 import { drawBox as compute, type BoxDrawings as Drawings } from '../../../documents/panels/draw-box.ts'
 import { drawingBook } from '../../../documents/panels/drawing-book.ts'
+import { drawingsPdf } from '../../../documents/panels/drawings-pdf.ts'
+import { panelsDxf, sheetsDxf } from '../../../documents/panels/panel-dxf.ts'
 import { defineOperation } from '../../wire/operation.ts'
 
-// Writers of paper are large: loaded when somebody first asks for one.
-async function dxf({ box, cutPlan }: Drawings): Promise<string> {
-  const { panelsDxf, sheetsDxf } = await import('../../../documents/panels/panel-dxf.ts')
-  return cutPlan === undefined ? panelsDxf(box.panels) : sheetsDxf(box.panels, cutPlan)
-}
-
-async function pdf({ drawings, title }: Drawings): Promise<Uint8Array> {
-  const { drawingsPdf } = await import('../../../documents/panels/drawings-pdf.ts')
-  return drawingsPdf(drawings, title)
-}
+const dxf = ({ box, cutPlan }: Drawings) =>
+  cutPlan === undefined ? panelsDxf(box.panels) : sheetsDxf(box.panels, cutPlan)
 
 export const drawBox = defineOperation({
   path: '/v1/boxes/drawings',
@@ -40,7 +34,7 @@ export const drawBox = defineOperation({
     {
       mediaType: 'application/pdf',
       description: 'One page a drawing, to scale',
-      render: ({ result }) => pdf(result)
+      render: ({ result }) => drawingsPdf(result.drawings, result.title)
     }
   ],
   examples: {

@@ -6,6 +6,7 @@ import type { PaperUnits } from '../../../documents/draw/number-text.ts'
 import { plainOrder } from '../../../documents/draw/plain-order.ts'
 import { paperOfPlan } from '../../../documents/plan/paper-of-plan.ts'
 import { planPage } from '../../../documents/plan/plan-page.ts'
+import { planPdf } from '../../../documents/plan/plan-pdf.ts'
 import { planText } from '../../../documents/plan/plan-text.ts'
 import { planSystem as compute } from '../../../plan/plan-system.ts'
 import { csvOfRecords } from '../../wire/csv-form.ts'
@@ -43,11 +44,8 @@ export const planSystem = defineOperation({
     {
       mediaType: 'application/pdf',
       description: 'The plan as a document, its drawings to scale',
-      render: async (outcome, request) => {
-        const paper = paperUnits(request)
-        const { planPdf } = await import('../../../documents/plan/plan-pdf.ts')
-        return planPdf(paperOfPlan(outcome, request, paper), { paper })
-      }
+      render: (outcome, request) =>
+        planPdf(paperOfPlan(outcome, request, paperUnits(request)), { paper: paperUnits(request) })
     },
     {
       mediaType: 'text/csv',
