@@ -30,7 +30,6 @@ export function placedCautions(cautions: readonly Caution[], steps: readonly Car
 /** Cautions that only depend on figures: a plan without the danger does not speak of it. */
 const onlyWhenFound: readonly CautionCode[] = [
   'narrow-strip',
-  'solvent-vapour',
   'seams-out-of-reach',
   'heavy-box',
   'hearing-extreme',
