@@ -898,6 +898,13 @@ export interface components {
             /** @description Supply at which it draws most: nominal where it regulates, charging where it does not [V] */
             voltageV: number;
         };
+        /** @description What is moved into its place at once. */
+        AssemblyStep: {
+            /** @description Names as in the model, the second layer of a board with a 2 behind its name; layers and battens are glued to their board beforehand */
+            parts: string[];
+            /** @description The way it is moved */
+            towards: components["schemas"]["BoxDirection"];
+        };
         /** @description A default used because the request left the field out. */
         Assumed: {
             /** @description JSON pointer of the field in the request */
@@ -1156,6 +1163,13 @@ export interface components {
             /** @description Clear width [mm] */
             widthMm: number;
         };
+        /** @description The order in which the box goes together: taken apart along straight ways, and that turned round. */
+        BoxAssembly: {
+            /** @description From the first board to the last driver */
+            steps: components["schemas"]["AssemblyStep"][];
+            /** @description What no straight way leads to, whatever is put on before; empty for a box that goes together */
+            stuck: string[];
+        };
         /** @description A unit vector in the axes of the box. */
         BoxDirection: {
             /** @description Share to the right [1] */
@@ -1309,6 +1323,7 @@ export interface components {
         BoxKind: "closed" | "vented";
         /** @description The box, ready to be sawn. */
         BoxLayoutResult: {
+            assembly: components["schemas"]["BoxAssembly"];
             /** @description Blanks of all parts, cut-outs not taken off [m²] */
             boardAreaM2: number;
             /** @description Boards alone, cut-outs taken off [kg] */
@@ -2118,6 +2133,8 @@ export interface components {
             metricResistance?: components["schemas"]["MetricResistance"];
             /** @description Resistivity at 20 °C in place of the metal’s; metric sizes then use their nominal area [Ω·m] */
             resistivityOhmM?: number;
+            /** @description Whether it lies in a conduit all the way */
+            sheathed?: boolean;
             /** @description Spaces the run passes; the hottest gives the ambient when ambientC is left out */
             spaces?: components["schemas"]["RunSpace"][];
             /** @description Resistance of the stranded over the solid conductor [1] */
@@ -2161,17 +2178,23 @@ export interface components {
             /** @description Family; gives its breaking capacity */
             type?: components["schemas"]["FuseType"];
         };
-        /** @description What a fuse has to break. */
+        /** @description What a fuse has to carry and to break. */
         CircuitFuseGuard: {
             /** @description What it breaks, where known [A] */
             breakingA?: number;
+            /** @description Most that flows through it with dense bass [A] */
+            heavyA?: number;
             /** @description Its name */
             id: string;
+            /** @description Most that flows through it at full sine [A] */
+            loadA?: number;
             /** @description Dead short behind it, strong batteries, cold fuses [A] */
             prospectiveA: number;
         };
         /** @description Anything else that conducts: body, engine strap, relay, battery sensor, a cable of the vehicle. Never judged. */
         CircuitLink: {
+            /** @description Whether that figure is a guess: no stop rests on it */
+            assumed?: boolean;
             /** @description Point it starts at */
             from: string;
             /** @description Name of this part, once in the circuit */
@@ -2211,10 +2234,14 @@ export interface components {
             bareSources: string[];
             /** @description Cables of the plus side */
             cables: components["schemas"]["CircuitCableGuard"][];
+            /** @description Times the power of the full sine that still stands, driving; absent from twice upwards [1] */
+            collapseMargin?: number;
             /** @description Faults at the amplifiers */
             farFaults: components["schemas"]["FarFault"][];
             /** @description Fuses */
             fuses: components["schemas"]["CircuitFuseGuard"][];
+            /** @description Fuses one behind the other */
+            series: components["schemas"]["FuseSeries"][];
             /** @description From silence upwards */
             states: components["schemas"]["CircuitState"][];
         };
@@ -2541,6 +2568,18 @@ export interface components {
             /** @description What the figures rest on; see /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
+        /** @description What /v1/supply/circuit gives for the request shown, or why it could not be done. */
+        ComputeCircuitPart: {
+            answer?: components["schemas"]["ComputeCircuitAnswer"];
+            /** @description Whether there is an answer */
+            done: boolean;
+            /** @description Why this part could not be done */
+            problem?: components["schemas"]["Problem"];
+            /** @description The request; the resource gives the same answer for it */
+            request?: components["schemas"]["CircuitRequest"];
+            /** @description Always /v1/supply/circuit */
+            resource: string;
+        };
         /** @description Result with its cautions, assumed defaults and sources. */
         ComputeCurrentAnswer: {
             /** @description Every default that was used */
@@ -2576,18 +2615,6 @@ export interface components {
             result: components["schemas"]["FeederResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
-        };
-        /** @description What /v1/supply/feeder gives for the request shown, or why it could not be done. */
-        ComputeFeederPart: {
-            answer?: components["schemas"]["ComputeFeederAnswer"];
-            /** @description Whether there is an answer */
-            done: boolean;
-            /** @description Why this part could not be done */
-            problem?: components["schemas"]["Problem"];
-            /** @description The request; the resource gives the same answer for it */
-            request?: components["schemas"]["FeederRequest"];
-            /** @description Always /v1/supply/feeder */
-            resource: string;
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         ComputeResponseAnswer: {
@@ -3838,6 +3865,15 @@ export interface components {
             /** @description A fault behind the branch leaves the main fuse whole */
             selective: boolean;
         };
+        /** @description Two fuses, the second fed by nothing but the first. */
+        FuseSeries: {
+            /** @description The fuse nearer to the source */
+            before: string;
+            /** @description The fuse behind it */
+            behind: string;
+            /** @description Rating of the first over that of the second [1] */
+            ratio: number;
+        };
         /** @description The battery behind the fuse and the way to it. */
         FuseSource: {
             /** @description Capacity of the bank at 20 h [A·h] */
@@ -4971,6 +5007,8 @@ export interface components {
             kind?: components["schemas"]["BoxKind"];
             /** @description Net volume wanted [L] */
             netVolumeL?: number;
+            /** @description Clear area wanted of the port; it follows from the air speed when absent [cm²] */
+            portAreaCm2?: number;
             /** @description Shape of the port */
             portShape?: components["schemas"]["PortShape"];
             /** @description Total Q wanted of a closed box [1] */
@@ -5005,12 +5043,10 @@ export interface components {
         PlanParts: {
             box: components["schemas"]["LayOutBoxPart"];
             cable: components["schemas"]["ChooseCablePart"];
+            /** @description All of it together: every voltage and current of the plan */
+            circuit: components["schemas"]["ComputeCircuitPart"];
             current: components["schemas"]["ComputeCurrentPart"];
             driver: components["schemas"]["CompleteDriverParametersPart"];
-            /** @description At full sine, the test tone */
-            feeder: components["schemas"]["ComputeFeederPart"];
-            /** @description The same run at dense bass */
-            feederHeavy: components["schemas"]["ComputeFeederPart"];
             fuse: components["schemas"]["RateFusePart"];
             matching: components["schemas"]["MatchAmplifierPart"];
             /** @description Absent for a closed box */

@@ -1,6 +1,7 @@
 /** POST /v1/plans: the whole chain, from data sheets to a system that can be built and switched on. */
 import type { SourceId } from '../contract/sources/source.ts'
 import type { PlanCircuit } from '../contract/systems/plan-circuit.ts'
+import type { PlanCover } from '../contract/systems/plan-cover.ts'
 import type { PlanRequest } from '../contract/systems/plan-request.ts'
 import type { PlanHazard } from '../contract/systems/safety.ts'
 import type { BillRow, Restraint } from '../contract/systems/workshop.ts'
@@ -9,6 +10,7 @@ import { cautionSources } from '../domain/caution.ts'
 import type { Assumption, Outcome } from '../domain/outcome.ts'
 import { present } from '../domain/present.ts'
 import { planCautions } from './answer/plan-cautions.ts'
+import { planCover } from './answer/plan-cover.ts'
 import type { PlanParts } from './answer/plan-parts.ts'
 import { notAsAsked } from './answer/plan-promises.ts'
 import { type PlanSummary, planSummary } from './answer/plan-summary.ts'
@@ -28,13 +30,14 @@ import { usual } from './request/plan-usual.ts'
 import { resolvedPlan } from './request/resolved-plan.ts'
 import type { WorkOrder } from './steps/work-order.ts'
 import { buildCautions, buildSources } from './work/build-order.ts'
-import type { CommissioningStep } from './work/hand-over.ts'
+import type { CommissioningStep } from './work/first-start.ts'
 import { planBuild } from './work/plan-build.ts'
 import { restraintSources } from './work/restraint.ts'
 
 export interface SystemPlan {
   readonly name?: string
   readonly summary: PlanSummary
+  readonly cover: PlanCover
   readonly parts: PlanParts
   readonly circuit: PlanCircuit
   readonly tried: readonly Tried[]
@@ -94,10 +97,13 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   )
   const made = { circuit, supply, signal, build }
   const { buildOrder, commissioning, safety, cautions } = planWork(resolved, made, found)
+  const summary = planSummary(resolved, parts, { joined, chosen, misfit, unkept, cautions }, circuit)
+  const steps = [...(buildOrder?.steps ?? []), ...commissioning]
   return {
     result: {
       ...present({ name: request.name }),
-      summary: planSummary(resolved, parts, { joined, chosen, misfit, unkept, cautions }, circuit),
+      summary,
+      cover: planCover(resolved, parts, { joined, chosen, fits, cautions, steps, reasons: summary.reasons }),
       parts,
       circuit,
       tried,

@@ -11,7 +11,7 @@ import { vehicleFacts } from './steps/vehicle-facts.ts'
 import { workNodes } from './steps/work-nodes.ts'
 import { type WorkOrder, workOrder } from './steps/work-order.ts'
 import { commissioning } from './work/commissioning.ts'
-import type { CommissioningStep } from './work/hand-over.ts'
+import type { CommissioningStep } from './work/first-start.ts'
 import type { PlannedBuild } from './work/plan-build.ts'
 
 interface PlannedWork {
@@ -39,6 +39,7 @@ export function planWork(
   const vehicle = vehicleFacts(request, { circuit, signal, bill: build.billOfMaterials })
   const order = workOrder(workNodes(build.facts, vehicle))
   const switchingOn = commissioning(
+    order.steps.length + 1,
     supply.cable.done ? supply.cable.outcome.result : undefined,
     circuit,
     signal.done ? signal.outcome.result.steps : [],

@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest'
 import { asked, generalFinding, lawFindings, type Reply } from '../../scripts/adversary/judge.ts'
 import { minimised } from '../../scripts/adversary/minimise.ts'
 import { referenceChapters } from '../../src/http/docs/reference.ts'
+import type { ContractDocument } from '../../src/http/openapi/reading.ts'
 import { generalLaws } from '../../src/http/operations/general-laws.ts'
 import { operations } from '../../src/http/operations.ts'
-import type { ContractDocument } from '../../src/http/serving/contract-document.ts'
 import type { Operation } from '../../src/http/wire/operation.ts'
 import { testApp } from '../support/call.ts'
 import { seeded } from '../support/random-requests.ts'
@@ -44,7 +44,7 @@ describe('the reference page', () => {
     const post = { operationId: 'chooseCable', tags: ['Supply'], summary: 'Cable', responses: {} }
     const document: ContractDocument = {
       paths: { '/v1/supply/cables': { post } },
-      components: { schemas: {} }
+      components: { schemas: {}, parameters: {}, responses: {} }
     }
     const chapters = referenceChapters(document)
     const text = (id: string) => String(chapters.find(chapter => chapter.id === id)?.body.html)

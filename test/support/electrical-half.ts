@@ -43,6 +43,7 @@ export function electricalHalf(wire: unknown) {
     cautions: planCautions(parts, undefined, [], says.cautions),
     assumed: [...says.assumed, ...graph.assumed],
     steps: commissioning(
+      1,
       cable,
       circuit,
       signal.done ? signal.outcome.result.steps : [],

@@ -61,7 +61,8 @@ export const workshopCautions = {
   },
   'mains-tools': {
     level: 'note',
-    meaning: 'Mains tools behind a residual current device of 30 mA, leads whole and unrolled, nothing of it in the wet.',
+    meaning:
+      'Mains tools behind a residual current device of 30 mA, leads whole and unrolled, nothing of it in the wet.',
     basis: 'IEC 60364-4-41 (from memory)'
   },
   'loose-disc': {

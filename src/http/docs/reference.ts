@@ -1,9 +1,9 @@
 /** The reference, generated from the contract: every operation with its fields, examples and a form to try it. */
 import type { JsonSchema } from '../../contract/field/component.ts'
+import { code, type Html, html, phrase, prose } from '../../documents/draw/html.ts'
 import { type ContractDocument, type ContractOperation, spelledOut } from '../openapi/reading.ts'
 import { generalLaws } from '../operations/general-laws.ts'
 import { operations } from '../operations.ts'
-import { code, type Html, html, phrase, prose } from './html.ts'
 import type { Chapter } from './page.ts'
 import { fields, schemaLink, schemaName } from './schema-table.ts'
 

@@ -1,6 +1,6 @@
 /** A schema as a table of fields: name, type with bounds, meaning. */
 import type { JsonSchema } from '../../contract/field/component.ts'
-import { type Html, html, phrase, table } from './html.ts'
+import { type Html, html, phrase, table } from '../../documents/draw/html.ts'
 
 export function schemaName(schema: JsonSchema): string | undefined {
   return schema.$ref?.split('/').pop()

@@ -4,6 +4,7 @@ import { component, ref } from '../../../contract/field/component.ts'
 import { CautionBody } from '../../../contract/field/envelope.ts'
 import { choice, quantity } from '../../../contract/field/quantities.ts'
 import { PlanCircuitBody } from '../../../contract/systems/plan-circuit.ts'
+import { PlanCoverBody } from '../../../contract/systems/plan-cover.ts'
 import { HazardBody } from '../../../contract/systems/safety.ts'
 import { billParts } from '../../../contract/systems/words.ts'
 import { BillRowBody, BuildOrderBody, RestraintBody } from '../../../contract/systems/workshop.ts'
@@ -86,6 +87,8 @@ const TriedBody = component('PlanTried', 'An enclosure that was tried before the
 })
 
 const CommissioningBody = component('CommissioningStep', 'One step of switching on for the first time.', {
+  number: Type.Integer({ description: 'Place in the whole work; the numbers of the build go on' }),
+  title: Type.String({ description: 'The step in a few words' }),
   id: Type.String({ description: 'Name of the step' }),
   text: Type.String({ description: 'What to do' }),
   passIf: Type.String({ description: 'What must be seen before the next step' }),
@@ -96,6 +99,7 @@ const CommissioningBody = component('CommissioningStep', 'One step of switching 
 export const PlanResultBody = component('PlanResult', 'A system that can be bought, cut, wired and switched on.', {
   name: Type.Optional(Type.String({ description: 'Title as given' })),
   summary: ref(SummaryBody),
+  cover: ref(PlanCoverBody),
   parts: ref(PartsBody),
   circuit: ref(PlanCircuitBody),
   tried: Type.Array(ref(TriedBody), { description: 'Enclosures passed over on the way' }),
