@@ -1,6 +1,7 @@
 /** Builds the service without listening, so that tests, the demo and the contract script mount the same app. */
 import Fastify, { type FastifyBaseLogger, type FastifyInstance } from 'fastify'
 import { registerDocs } from './http/docs/docs-routes.ts'
+import { registerFront } from './http/front/front-routes.ts'
 import { operations } from './http/operations.ts'
 import { identifyCallers, requireKeys } from './http/serving/api-keys.ts'
 import { registerBatches } from './http/serving/batch/batch-routes.ts'
@@ -60,6 +61,7 @@ export async function buildApp({ log, work: elsewhere, ...given }: AppOptions = 
   registerCatalogues(app)
   contractRoutes(app, exampleAnswer(work))
   registerDocs(app, settings)
+  registerFront(app, answer)
   refuseOtherMethods(app, methods)
   return app
 }
