@@ -1,6 +1,7 @@
 /** The figures of a computed plan by room, as they are looked up; and the six that stand on the first page. */
-import type { Feeder } from '../../contract/supply/supply-feeder.ts'
+import type { CircuitLevel, EngineState } from '../../contract/supply/words.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import { leastVoltage } from '../../plan/electric/circuit-figures.ts'
 import type { PowerRun } from '../../plan/electric/plan-run.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import {
@@ -93,12 +94,11 @@ export function powerFacts({ parts }: SystemPlan): PaperFacts {
 }
 
 /** Of the amplifier that gets least. */
-function atAmplifier(feeder: Feeder | undefined): string | undefined {
-  const [least] = (feeder?.amplifiers ?? [])
-    .flatMap(({ voltageV, dropV }) => (voltageV === undefined || dropV === undefined ? [] : [{ voltageV, dropV }]))
-    .sort((a, b) => a.voltageV - b.voltageV)
-  if (least === undefined) return feeder === undefined ? undefined : 'none: it collapses'
-  return `${figure(least.voltageV, 2)} V, ${figure(least.dropV, 2)} V lost on the way`
+function atAmplifier({ circuit }: SystemPlan['parts'], level: CircuitLevel, engine: EngineState): string | undefined {
+  if (!circuit.done) return undefined
+  const least = leastVoltage(circuit, level, engine)
+  if (least === undefined) return 'none: it collapses'
+  return `${figure(least.voltageV, 2)} V, ${figure(least.lostV, 2)} V lost on the way`
 }
 
 export function supplyFacts({ parts, circuit: { trunk, branches } }: SystemPlan): PaperFacts {
@@ -116,8 +116,10 @@ export function supplyFacts({ parts, circuit: { trunk, branches } }: SystemPlan)
       ...branches.flatMap(run =>
         row(`Branch to ${run.amplifier}`, [sized(run), rated(run)].filter(text => text !== undefined).join(', fuse '))
       ),
-      ...row('At the amplifier, full sine, driving', atAmplifier(resultOf(parts.feeder))),
-      ...row('At the amplifier, dense bass, driving', atAmplifier(resultOf(parts.feederHeavy)))
+      ...row('At the amplifier, full sine, engine idling', atAmplifier(parts, 'full-sine', 'idling')),
+      ...row('At the amplifier, full sine, driving', atAmplifier(parts, 'full-sine', 'driving')),
+      ...row('At the amplifier, dense bass, engine idling', atAmplifier(parts, 'heavy', 'idling')),
+      ...row('At the amplifier, dense bass, driving', atAmplifier(parts, 'heavy', 'driving'))
     ]
   }
 }

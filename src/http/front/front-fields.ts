@@ -55,62 +55,41 @@ const goalWords: Readonly<Record<(typeof designGoals)[number], string>> = {
   small: 'As small as possible: keeps room in the boot'
 }
 
+type More = Pick<FrontField, 'choices' | 'also' | 'folded'>
+const field = (
+  name: string,
+  path: string,
+  label: string,
+  mark: string,
+  example: string,
+  more: More = {}
+): FrontField => ({
+  name,
+  path,
+  label,
+  mark,
+  example,
+  ...more
+})
+
 export const frontGroups: readonly FrontGroup[] = [
   {
     id: 'driver',
     title: 'Driver',
     line: 'The loudspeaker itself. All of this stands on its sheet.',
     fields: [
-      { name: 'fs', path: 'driver.sheet.fsHz', label: 'Resonance', mark: 'Fs or f0', example: '29.5' },
-      { name: 'qms', path: 'driver.sheet.qms', label: 'Mechanical Q', mark: 'Qms', example: '5.4' },
-      { name: 'qes', path: 'driver.sheet.qes', label: 'Electrical Q', mark: 'Qes; not Qts', example: '0.47' },
-      { name: 'vas', path: 'driver.sheet.vasL', label: 'Air like its spring', mark: 'Vas', example: '62' },
-      { name: 'sd', path: 'driver.sheet.sdCm2', label: 'Cone area', mark: 'Sd', example: '490' },
-      { name: 're', path: 'driver.sheet.reOhm', label: 'Resistance', mark: 'Re or DCR', example: '3.4' },
-      {
-        name: 'xmax',
-        path: 'driver.sheet.xmaxMm',
-        label: 'Travel, one way',
-        mark: 'Xmax; half, if “peak to peak”',
-        example: '14'
-      },
-      {
-        name: 'rms',
-        path: 'driver.sheet.powerW',
-        label: 'Power it stands',
-        mark: 'RMS, never “peak” or “max”',
-        example: '450'
-      },
-      {
-        name: 'coils',
-        path: 'driver.coils',
-        label: 'Voice coils',
-        mark: 'on the label, as 2 × 2 Ω',
-        example: '2x2',
-        choices: coilChoices
-      },
-      {
-        name: 'hole',
-        path: 'driver.mounting.cutOutDiameterMm',
-        label: 'Hole for it',
-        mark: 'cut-out diameter',
-        example: '282'
-      },
-      {
-        name: 'deep',
-        path: 'driver.mounting.mountingDepthMm',
-        label: 'Depth behind the panel',
-        mark: 'mounting depth',
-        example: '158'
-      },
-      {
-        name: 'drivers',
-        path: 'driverCount',
-        label: 'How many',
-        mark: 'alike, in one box',
-        example: '1',
-        choices: counted
-      }
+      field('fs', 'driver.sheet.fsHz', 'Resonance', 'Fs or f0', '29.5'),
+      field('qms', 'driver.sheet.qms', 'Mechanical Q', 'Qms', '5.4'),
+      field('qes', 'driver.sheet.qes', 'Electrical Q', 'Qes; not Qts', '0.47'),
+      field('vas', 'driver.sheet.vasL', 'Air like its spring', 'Vas', '62'),
+      field('sd', 'driver.sheet.sdCm2', 'Cone area', 'Sd', '490'),
+      field('re', 'driver.sheet.reOhm', 'Resistance', 'Re or DCR', '3.4'),
+      field('xmax', 'driver.sheet.xmaxMm', 'Travel, one way', 'Xmax; half, if “peak to peak”', '14'),
+      field('rms', 'driver.sheet.powerW', 'Power it stands', 'RMS, never “peak” or “max”', '450'),
+      field('coils', 'driver.coils', 'Voice coils', 'on the label, as 2 × 2 Ω', '2x2', { choices: coilChoices }),
+      field('hole', 'driver.mounting.cutOutDiameterMm', 'Hole for it', 'cut-out diameter', '282'),
+      field('deep', 'driver.mounting.mountingDepthMm', 'Depth behind the panel', 'mounting depth', '158'),
+      field('drivers', 'driverCount', 'How many', 'alike, in one box', '1', { choices: counted })
     ]
   },
   {
@@ -118,40 +97,20 @@ export const frontGroups: readonly FrontGroup[] = [
     title: 'Amplifier',
     line: 'Its RMS powers. Leave out what its sheet does not give.',
     fields: [
-      {
-        name: 'at4',
-        path: 'amplifier.ratings.0.powerW',
-        label: 'Power at 4 Ω',
-        mark: 'RMS',
-        example: '420',
+      field('at4', 'amplifier.ratings.0.powerW', 'Power at 4 Ω', 'RMS', '420', {
         also: { 'amplifier.ratings.0.loadOhm': 4 }
-      },
-      {
-        name: 'at2',
-        path: 'amplifier.ratings.1.powerW',
-        label: 'Power at 2 Ω',
-        mark: 'RMS',
-        example: '700',
+      }),
+      field('at2', 'amplifier.ratings.1.powerW', 'Power at 2 Ω', 'RMS', '700', {
         also: { 'amplifier.ratings.1.loadOhm': 2 }
-      },
-      {
-        name: 'at1',
-        path: 'amplifier.ratings.2.powerW',
-        label: 'Power at 1 Ω',
-        mark: 'RMS',
-        example: '1000',
+      }),
+      field('at1', 'amplifier.ratings.2.powerW', 'Power at 1 Ω', 'RMS', '1000', {
         also: { 'amplifier.ratings.2.loadOhm': 1 }
-      },
-      { name: 'least', path: 'amplifier.minimumOhm', label: 'Lowest load', mark: 'minimum impedance', example: '1' },
-      {
-        name: 'class',
-        path: 'amplifier.class',
-        label: 'Class',
-        mark: 'most bass amplifiers: D',
-        example: 'D',
+      }),
+      field('least', 'amplifier.minimumOhm', 'Lowest load', 'minimum impedance', '1'),
+      field('class', 'amplifier.class', 'Class', 'most bass amplifiers: D', 'D', {
         choices: words(amplifierClasses, 'class ')
-      },
-      { name: 'fuses', path: 'amplifier.onboardFusesA.0', label: 'Fuses on it', mark: 'added up', example: '100' }
+      }),
+      field('fuses', 'amplifier.onboardFusesA.0', 'Fuses on it', 'added up', '100')
     ]
   },
   {
@@ -159,16 +118,10 @@ export const frontGroups: readonly FrontGroup[] = [
     title: 'Boot',
     line: 'The free space, trim to trim.',
     fields: [
-      { name: 'width', path: 'car.space.widthMm', label: 'Width', mark: 'between the side trims', example: '980' },
-      { name: 'height', path: 'car.space.heightMm', label: 'Height', mark: 'floor to shelf', example: '460' },
-      { name: 'depth', path: 'car.space.depthMm', label: 'Depth', mark: 'seat back to tailgate', example: '520' },
-      {
-        name: 'cabin',
-        path: 'car.cabin.lengthM',
-        label: 'Length of the cabin',
-        mark: 'pedals to tailgate',
-        example: '2.9'
-      }
+      field('width', 'car.space.widthMm', 'Width', 'between the side trims', '980'),
+      field('height', 'car.space.heightMm', 'Height', 'floor to shelf', '460'),
+      field('depth', 'car.space.depthMm', 'Depth', 'seat back to tailgate', '520'),
+      field('cabin', 'car.cabin.lengthM', 'Length of the cabin', 'pedals to tailgate', '2.9')
     ]
   },
   {
@@ -176,30 +129,14 @@ export const frontGroups: readonly FrontGroup[] = [
     title: 'Battery and cable',
     line: 'A 12 V car with a metal body.',
     fields: [
-      {
-        name: 'cable',
-        path: 'supply.positiveLengthM',
-        label: 'Cable, along its way',
-        mark: 'lay a string',
-        example: '5.5'
-      },
-      { name: 'battery', path: 'supply.battery.capacityAh', label: 'Battery', mark: 'on its label', example: '70' },
-      {
-        name: 'kind',
-        path: 'supply.battery.chemistry',
-        label: 'Kind of battery',
-        mark: 'on its label',
-        example: 'agm',
+      field('cable', 'supply.positiveLengthM', 'Cable, along its way', 'lay a string', '5.5'),
+      field('battery', 'supply.battery.capacityAh', 'Battery', 'on its label', '70'),
+      field('kind', 'supply.battery.chemistry', 'Kind of battery', 'on its label', 'agm', {
         choices: batteryChemistries.map(kind => [kind, batteryWords[kind]] as const)
-      },
-      {
-        name: 'alternator',
-        path: 'supply.charging.ratedA',
-        label: 'Alternator',
-        mark: 'on its plate or in the handbook',
-        example: '140',
+      }),
+      field('alternator', 'supply.charging.ratedA', 'Alternator', 'on its plate or in the handbook', '140', {
         also: { 'supply.charging.kind': 'alternator' }
-      }
+      })
     ]
   },
   {
@@ -207,55 +144,14 @@ export const frontGroups: readonly FrontGroup[] = [
     title: 'Wish',
     line: 'What matters most?',
     fields: [
-      {
-        name: 'goal',
-        path: 'enclosure.goal',
-        label: 'The bass should be',
-        mark: '',
-        example: 'everyday',
+      field('goal', 'enclosure.goal', 'The bass should be', '', 'everyday', {
         choices: designGoals.map(goal => [goal, goalWords[goal]] as const)
-      },
-      {
-        name: 'volume',
-        path: 'enclosure.netVolumeL',
-        label: 'Net volume',
-        mark: 'instead of a wish',
-        example: '',
-        folded: true
-      },
-      {
-        name: 'tuning',
-        path: 'enclosure.tuningHz',
-        label: 'Tuning',
-        mark: 'instead of a wish',
-        example: '',
-        folded: true
-      },
-      {
-        name: 'board',
-        path: 'board.material',
-        label: 'Board',
-        mark: 'what the shop has',
-        example: 'mdf',
-        choices: words(boardIds),
-        folded: true
-      },
-      {
-        name: 'thick',
-        path: 'board.thicknessMm',
-        label: 'Thickness',
-        mark: 'as measured',
-        example: '18',
-        folded: true
-      },
-      {
-        name: 'name',
-        path: 'name',
-        label: 'Title of the plan',
-        mark: 'stands on its first page',
-        example: 'A bass box',
-        folded: true
-      }
+      }),
+      field('volume', 'enclosure.netVolumeL', 'Net volume', 'instead of a wish', '', { folded: true }),
+      field('tuning', 'enclosure.tuningHz', 'Tuning', 'instead of a wish', '', { folded: true }),
+      field('board', 'board.material', 'Board', 'what the shop has', 'mdf', { choices: words(boardIds), folded: true }),
+      field('thick', 'board.thicknessMm', 'Thickness', 'as measured', '18', { folded: true }),
+      field('name', 'name', 'Title of the plan', 'stands on its first page', 'A bass box', { folded: true })
     ]
   }
 ]

@@ -5,6 +5,7 @@ import { CautionBody } from '../../../contract/field/envelope.ts'
 import { choice, quantity } from '../../../contract/field/quantities.ts'
 import { PlanCircuitBody } from '../../../contract/systems/plan-circuit.ts'
 import { PlanCoverBody } from '../../../contract/systems/plan-cover.ts'
+import { billParts } from '../../../contract/systems/words.ts'
 import { BillRowBody, BuildOrderBody, RestraintBody } from '../../../contract/systems/workshop.ts'
 import type { Operation } from '../../wire/operation.ts'
 import { ProblemBody } from '../../wire/problem-schema.ts'
@@ -18,8 +19,8 @@ import { sizeEnclosure } from '../enclosures/enclosure-sizing.ts'
 import { sizePort } from '../ports/port-sizing.ts'
 import { setUpSignal } from '../signals/signal-setup.ts'
 import { supplyCables } from '../supply/supply-cables.ts'
+import { supplyCircuit } from '../supply/supply-circuit.ts'
 import { supplyCurrent } from '../supply/supply-current.ts'
-import { supplyFeeder } from '../supply/supply-feeder.ts'
 import { supplyFuses } from '../supply/supply-fuses.ts'
 
 /** The resource behind each part. */
@@ -35,8 +36,7 @@ export const partOperations = {
   current: supplyCurrent,
   cable: supplyCables,
   fuse: supplyFuses,
-  feeder: supplyFeeder,
-  feederHeavy: supplyFeeder,
+  circuit: supplyCircuit,
   signal: setUpSignal
 } as const satisfies Record<string, Operation>
 export type PartName = keyof typeof partOperations
@@ -53,8 +53,6 @@ function partBody(name: PartName) {
   })
 }
 
-const FeederPart = partBody('feeder')
-
 const PartsBody = component('PlanParts', 'Each part of the chain, as its own resource answers it.', {
   matching: ref(partBody('matching')),
   wiring: ref(partBody('wiring')),
@@ -67,8 +65,7 @@ const PartsBody = component('PlanParts', 'Each part of the chain, as its own res
   current: ref(partBody('current')),
   cable: ref(partBody('cable')),
   fuse: ref(partBody('fuse')),
-  feeder: ref(FeederPart, 'At full sine, the test tone'),
-  feederHeavy: ref(FeederPart, 'The same run at dense bass'),
+  circuit: ref(partBody('circuit'), 'All of it together: every voltage and current of the plan'),
   signal: ref(partBody('signal'))
 })
 
@@ -94,6 +91,7 @@ const CommissioningBody = component('CommissioningStep', 'One step of switching 
   id: Type.String({ description: 'Name of the step' }),
   text: Type.String({ description: 'What to do' }),
   passIf: Type.String({ description: 'What must be seen before the next step' }),
+  uses: Type.Optional(Type.Array(choice('Part', billParts), { description: 'Rows of the bill it takes' })),
   cautions: Type.Array(CautionBody.properties.code, { description: 'Cautions that belong to the step' })
 })
 
