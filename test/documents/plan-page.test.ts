@@ -137,6 +137,7 @@ describe('the page of a plan', () => {
         bill: [],
         commissioning: [],
         readings: [],
+        remedies: [],
         assumed: [],
         sources: []
       },

@@ -3,11 +3,14 @@ import { describe, expect, it } from 'vitest'
 import type { PlanRequest } from '../../src/contract/systems/plan-request.ts'
 import type { PlanRemedy } from '../../src/contract/systems/remedies.ts'
 import { remedyCosts } from '../../src/contract/systems/words.ts'
+import { metric } from '../../src/documents/draw/number-text.ts'
+import { planPage } from '../../src/documents/plan/plan-page.ts'
 import { estatePlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { toSi } from '../../src/http/wire/to-si.ts'
 import { mergePatch } from '../../src/plan/remedies/merge-patch.ts'
 import { planRemedies } from '../../src/plan/remedies/plan-remedies.ts'
 import { electricalHalf } from '../support/electrical-half.ts'
+import { inventedPlan } from '../support/invented-plan.ts'
 
 const plan = (powerW: number, supply: object = {}, more: object = {}) => ({
   ...estatePlan,
@@ -124,6 +127,12 @@ describe('remedies', () => {
     expect(offered.map(({ id }) => id)).toEqual(offered.map(() => 'other-coils'))
     expect(offered.map(({ patch }) => patch?.driver?.coils.ratedOhm)).toEqual([4])
     expect(offered[0]?.before.cable).toBeUndefined()
+  })
+
+  it('are said on the page, folded', () => {
+    const page = planPage(inventedPlan(), { paper: metric })
+    expect(page).toContain('What would help the supply (1)')
+    expect(page).toContain(inventedPlan().remedies[0])
   })
 
   it('never offer a battery that takes volts away', () => {

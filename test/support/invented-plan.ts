@@ -220,6 +220,7 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
         passIf: '12.0 V or more'
       }
     ],
+    remedies: ['Run a return cable of 5.5 m: 11.5 V at full sine, driving in place of 10.9 V.'],
     readings: [
       {
         step: 'fuse-last',

@@ -111,6 +111,7 @@ export function paperOfPlan(
     ...present({ buildOrder: plan.buildOrder, restraint: plan.restraint }),
     commissioning: plan.commissioning,
     readings: plan.readings,
+    remedies: plan.remedies.map(({ text }) => text),
     assumed: assumptionsOf(plan.parts, assumed),
     sources: [...new Set(sources)].sort().map(id => ({ id, ...sourceCatalogue[id] }))
   }

@@ -64,6 +64,8 @@ export interface PlanPaper {
   readonly stepCautions: ReadonlyMap<string, readonly Caution[]>
   /** Of no step, by part of the paper. */
   readonly chapterCautions: ReadonlyMap<PlanChapter, readonly Caution[]>
+  /** What would mend the supply, the best first, a sentence each. */
+  readonly remedies: readonly string[]
   /** What was tried before, or instead where nothing fits. */
   readonly tried: readonly { readonly name: string; readonly why: string }[]
   readonly facts: readonly PaperFacts[]

@@ -115,13 +115,14 @@ export function build(plan: PlanPaper): Content[] {
   ]
 }
 
-function wiringDrawings({ wiring, coils }: PlanPaper): Content[] {
+function wiringDrawings({ wiring, coils, remedies }: PlanPaper): Content[] {
   if (wiring === undefined && coils === undefined) return []
   return [
     heading('Wiring'),
     ...(wiring === undefined ? [] : [{ svg: plainFonts(systemWiring(wiring)), width: 510 }]),
     ...(wiring?.notDrawn ?? []).map(text => plain(`Not drawn: ${text}`)),
-    ...(coils === undefined ? [] : [{ svg: plainFonts(wiringDiagram(coils)), width: 400 }])
+    ...(coils === undefined ? [] : [{ svg: plainFonts(wiringDiagram(coils)), width: 400 }]),
+    ...(remedies.length === 0 ? [] : [{ text: 'What would help the supply', bold: true }, lines(remedies)])
   ]
 }
 

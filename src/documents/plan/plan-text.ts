@@ -119,6 +119,8 @@ export function planText({ result: plan, cautions, sources }: Outcome<SystemPlan
     ...sorted.map(({ level, message }) => bullet(marks[level], message)),
     ...(tried.length === 0 ? [] : [heading('Tried and passed over')]),
     ...tried.map(each => bullet(' · ', `${each.name}: ${each.why}`)),
+    ...(plan.remedies.length === 0 ? [] : [heading('What would help the supply')]),
+    ...plan.remedies.map(({ text }) => bullet(' · ', text)),
     ...panelLines(plan),
     ...billLines(plan),
     ...workLines(plan, placed),

@@ -102,7 +102,7 @@ const people: readonly Hazard[] = [
     id: 'exhaust',
     harm: 'death',
     when: burnsFuel,
-    steps: ['speakers-off', 'noise', 'warm-check'],
+    steps: ['running', 'speakers-off', 'plus-drop', 'noise', 'warm-check'],
     barrier: 'engine running only in the open; else a charger',
     proof: 'it stands outside before the key is turned',
     hands: 'maker',
