@@ -13,6 +13,7 @@ import { present } from '../../domain/present.ts'
 import { nestPanels } from '../../domain/sheet/nest-panels.ts'
 import type { PaperUnits } from '../draw/number-text.ts'
 import { cutSheet } from './cut-sheet.ts'
+import { drawnApart } from './panel-copies.ts'
 import { a4Lying, type Drawing, panelDrawing } from './panel-drawing.ts'
 
 type DrawingSubject = (typeof drawingSubjects)[number]
@@ -98,7 +99,7 @@ function cutPlanOf(request: BoxDrawingRequest, box: BoxLayout, assumed: Assumpti
 }
 
 export function panelDrawings(panels: readonly Panel[], paper: PaperUnits, prefix: string): readonly BoxDrawing[] {
-  return panels.map((panel, index) => ({
+  return panels.flatMap(drawnApart).map((panel, index) => ({
     subject: 'panel' as const,
     ...panelDrawing(panel, `${prefix}-panel-${index + 1}`, paper)
   }))
