@@ -88,6 +88,9 @@ const Enclosure = component(
     netVolumeL: Type.Optional(quantity('L', 'Net volume wanted', { from: 1, to: 1000 })),
     tuningHz: Type.Optional(quantity('Hz', 'Tuning wanted of a vented box', { from: 15, to: 100 })),
     portShape: Type.Optional(choice('Shape of the port', ['round', 'slot'])),
+    portAreaCm2: Type.Optional(
+      quantity('cm²', 'Clear area wanted of the port; it follows from the air speed when absent', { from: 5, to: 2000 })
+    ),
     airSpeedMPerS: Type.Optional(
       quantity('m/s', 'Highest peak air speed in the port; 17, 25 and 34 are tried in turn when absent', {
         from: 5,

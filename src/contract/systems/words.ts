@@ -39,3 +39,9 @@ export type DesignGoal = (typeof designGoals)[number]
 export const plannedShapes = ['rectangular', 'wedge'] as const
 export const billGroups = ['board', 'joining', 'fittings', 'finish', 'wiring'] as const
 export type BillGroup = (typeof billGroups)[number]
+/** Where a level was reckoned: at the seat, or in half space at 1 m because nothing is known of the cabin. */
+export const earPlaces = ['seat', 'half-space'] as const
+export type EarPlace = (typeof earPlaces)[number]
+/** Parts of a plan on paper, in the order of the work. */
+export const planChapters = ['see', 'buy', 'cut', 'build', 'wire', 'switch-on', 'check'] as const
+export type PlanChapter = (typeof planChapters)[number]

@@ -47,7 +47,7 @@ export function scaleFor(widthM: number, heightM: number, room: PaperSize): numb
   )
 }
 
-function holeRows({ cutOuts }: Panel, paper: PaperUnits): readonly string[] {
+export function holeRows({ cutOuts }: Panel, paper: PaperUnits): readonly string[] {
   return cutOuts.map((cutOut, index) => {
     const [size, screws] = cutOutText(cutOut, paper)
     const place = `centre ${lengthText(cutOut.uM, paper)} from the left, ${lengthText(cutOut.vM, paper)} from below`
@@ -71,7 +71,7 @@ function markRows(panel: Panel): readonly string[] {
 
 const insideRoles: readonly Panel['role'][] = ['brace', 'port-wall', 'divider', 'baffle-ring']
 /** An inner part has no outside: its first face is the one that looks to the port or to the front. */
-const seenFrom = ({ role, name }: Panel) =>
+export const seenFrom = ({ role, name }: Panel) =>
   !insideRoles.includes(role)
     ? 'seen from outside'
     : role === 'divider'
@@ -80,7 +80,7 @@ const seenFrom = ({ role, name }: Panel) =>
         ? 'seen from the channel'
         : 'seen from its first face'
 
-const countText = (panel: Panel) =>
+export const countText = (panel: Panel) =>
   panel.quantity === 1 ? '' : ` (${panel.quantity} off${isMirrored(panel) ? ', one of them mirrored' : ''})`
 
 function titleBlock(panel: Panel, paper: PaperUnits, scale: number, size: PaperSize): string {

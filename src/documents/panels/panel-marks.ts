@@ -1,6 +1,6 @@
 /** Lines of what stands against a panel, with the screws that go in there: dashed, seen through the board. */
 import type { Panel, PanelMark } from '../../contract/boxes/panel.ts'
-import { dimension } from '../draw/number-text.ts'
+import { dimension, lengthText, type PaperUnits } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, textAt, textWidth } from '../draw/svg.ts'
 import { line, type PanelFrame, stroke, toX, toY } from './dimension-lines.ts'
@@ -117,4 +117,40 @@ export function panelMarks(
         mark.screws.map(at => screw(at, frame)).join('')
     )
     .join('')
+}
+
+const letterOf = (index: number) => String.fromCharCode(97 + (index % 26))
+
+/** For a figure that a list stands beside: strips with a letter each, pilots as dots. */
+export function letteredMarks(panel: Panel, frame: PanelFrame): string {
+  const corners = panel.outline.map(point => ({ x: toX(point.uM, frame), y: toY(point.vM, frame) }))
+  const mean = (pick: (spot: Spot) => number) => corners.reduce((sum, spot) => sum + pick(spot), 0) / corners.length
+  const centre = { x: mean(({ x }) => x), y: mean(({ y }) => y) }
+  return marksOn(panel)
+    .map((mark, index) => {
+      const { a, b, across } = onPaper(mark, frame, centre)
+      const off = (mark.widthM / 2) * frame.perM + 7
+      const [x, y] = [a.x + 0.27 * (b.x - a.x) + across.x * off, a.y + 0.27 * (b.y - a.y) + across.y * off]
+      const dots = mark.screws.map(({ uM, vM }) =>
+        element('circle', { cx: toX(uM, frame), cy: toY(vM, frame), r: 1.6, fill: ink.cut, class: 'bubble' })
+      )
+      const letter = { size: 11, anchor: 'middle', colour: ink.quiet, className: 'quiet' } as const
+      return strip(mark, frame, centre) + dots.join('') + textAt(x, y + 4, letterOf(index), letter)
+    })
+    .join('')
+}
+
+/** What stands where, a line each, by the letters of the figure. */
+export function markTexts(panel: Panel, paper: PaperUnits): readonly string[] {
+  return marksOn(panel).map(({ part, face, from, to, screws }, index) => {
+    const place =
+      Math.abs(from.uM - to.uM) < 1e-5
+        ? `middle ${lengthText(from.uM, paper)} from the left`
+        : Math.abs(from.vM - to.vM) < 1e-5
+          ? `middle ${lengthText(from.vM, paper)} from below`
+          : 'leaning, as drawn'
+    const on = face === 'inner' ? '' : ', on this side'
+    const held = screws.length === 0 ? 'glued' : `${screws.length} screws`
+    return `${letterOf(index)}  ${part}: ${place}${on}, ${held}`
+  })
 }

@@ -1,6 +1,6 @@
 /** The boxes worth trying first for a wish in plain words: searched in closed form, then sized, ported and laid out like any other. */
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
-import type { DesignGoal } from '../../contract/systems/words.ts'
+import { type DesignGoal, portShapes } from '../../contract/systems/words.ts'
 import { type Air, airOf } from '../../domain/air/air.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { cabinGain } from '../../domain/cabin/cabin-gain.ts'
@@ -8,19 +8,21 @@ import { type Driver, driverOf } from '../../domain/driver/driver.ts'
 import { SWEPT_VOLUMES } from '../../domain/enclosure/model/air-spring.ts'
 import { enclosureDefaults } from '../../domain/enclosure/model/defaults.ts'
 import { portSpeeds } from '../../domain/port/air-speed.ts'
-import { portDefaults } from '../../domain/port/defaults.ts'
-import { lengthForTuning } from '../../domain/port/port-length.ts'
+import { portSizingDefaults } from '../../domain/port/sizing/defaults.ts'
 import { present } from '../../domain/present.ts'
 import type { DriveLimits } from '../designer/evaluate/box-response.ts'
 import { designGridHz } from '../designer/evaluate/design-grid.ts'
 import { driverTables } from '../designer/evaluate/driver-tables.ts'
 import { programme } from '../designer/evaluate/held-level.ts'
-import type { DesignProblem, FoundDesign, Place, Room } from '../designer/search/design-problem.ts'
+import { boxFacts } from '../designer/room/box-facts.ts'
+import { boxRoom, type PlacedBox } from '../designer/room/box-room.ts'
+import type { DesignProblem, FoundDesign, Room } from '../designer/search/design-problem.ts'
 import { goalFor, goals } from '../designer/search/goals.ts'
 import { searchBoxes } from '../designer/search/search-boxes.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
 import { CROSSOVER_ORDER, crossoverHz } from './plan-crossover.ts'
 import { acousticDriver, type DriverPart } from './plan-drivers.ts'
+import { shellRequest } from './plan-shell.ts'
 
 /** Music heats with less than a quarter of a full sine: usual 0.13 to 0.2 (common practice, no source), so on the safe side. */
 const MUSIC_DUTY = 0.25
@@ -29,30 +31,26 @@ const MUSIC = { fromHz: 20, slopeOrder: 2 } as const
 /** Second harmonic of the air about 5 %. Ours. */
 const SPRING_SHARE = 0.08
 const GAIN_STEP_DB = 1
-/** What braces, and a port's walls, take over the air that is wanted; the layout decides. Ours. */
-const TAKEN = { braces: 1.02, portWalls: 1.25 } as const
-/** A port of a bass box has its pipe resonance beyond the crossover up to about this length. Ours. */
-const LONGEST_PORT_M = 1
+/** Air that braces take, over what is wanted; the layout sets them where they fit. Ours. */
+const BRACED = 1.02
 /** Boxes laid out before the textbook's alignments are tried, and how far apart they are. Ours. */
 const MOST_TRIED = 4
 const APART = { volume: 1.12, tuning: 1.06 } as const
 /** Least air a driver has in any box that is looked at. Ours. */
 const LEAST_M3 = 3e-3
 
-/** A first estimate of what stands in the space, from the largest box that does. */
-function roomOf(largestM3: number, leastM3: number, { soundSpeedMPerS }: Air, thicknessM: number): Room<Place> {
-  const placed = (outerM3: number) => (outerM3 <= largestM3 ? { outerM3 } : undefined)
-  return {
+/** What stands in the space, up to the largest box that the layout has found there. */
+function roomOf(request: PlanRequest, largestM3: number, leastM3: number, { soundSpeedMPerS }: Air): Room<PlacedBox> {
+  const { strategy, shape: _shape, ...limits } = request.car.space
+  const facts = boxFacts({ ...shellRequest(request), limits }, strategy)
+  const given = request.enclosure?.portShape
+  const longestM = soundSpeedMPerS / (2 * portSizingDefaults.resonanceClose.value * crossoverHz(request))
+  return boxRoom(facts, {
+    shapes: given === undefined ? portShapes : [given],
     fromM3: leastM3,
-    toM3: largestM3 / TAKEN.braces,
-    closed: netM3 => placed(TAKEN.braces * netM3),
-    ported: (netM3, tuningHz, areaM2) => {
-      const opening = { areaM2, count: 1, endFactor: portDefaults.endFactor.value }
-      const lengthM = lengthForTuning(opening, tuningHz, netM3, soundSpeedMPerS)
-      if (lengthM < thicknessM || lengthM > LONGEST_PORT_M) return undefined
-      return placed(TAKEN.braces * netM3 + TAKEN.portWalls * areaM2 * lengthM)
-    }
-  }
+    toM3: largestM3 / BRACED,
+    longestM
+  })
 }
 
 function limitsOf({ xmaxM, powerW }: Driver, count: number, joined: JoinedDrivers): DriveLimits {
@@ -72,8 +70,8 @@ function problemOf(
   drivers: DriverPart & { readonly done: true },
   joined: JoinedDrivers,
   largestM3: number
-): Omit<DesignProblem<Place>, 'goal'> {
-  const { enclosure = {}, driverCount: count, car, board } = request
+): Omit<DesignProblem<PlacedBox>, 'goal'> {
+  const { enclosure = {}, driverCount: count, car } = request
   const air = airOf(request.air, assumptions())
   const driver = driverOf(acousticDriver(drivers.outcome.result), air)
   const wiring = { driver, count, inSeries: joined.driversInSeries, seriesOhm: joined.seriesOhm, air }
@@ -88,12 +86,12 @@ function problemOf(
     highestV: joined.targetVoltageV,
     gainStepDb: GAIN_STEP_DB,
     seatGainDb: seat ?? new Float64Array(designGridHz.length),
-    room: roomOf(largestM3, Math.max(swept, LEAST_M3 * count), air, board.thicknessM),
+    room: roomOf(request, largestM3, Math.max(swept, LEAST_M3 * count), air),
     ...present({ kind: enclosure.kind, tuningHz: enclosure.tuningHz })
   }
 }
 
-function isAnother(a: FoundDesign<Place>, b: FoundDesign<Place>): boolean {
+function isAnother(a: FoundDesign<PlacedBox>, b: FoundDesign<PlacedBox>): boolean {
   const ratio = (one = 1, other = 1) => Math.max(one / other, other / one)
   return (
     a.kind !== b.kind ||
@@ -109,13 +107,13 @@ export function goalDesigns(
   drivers: DriverPart & { readonly done: true },
   joined: JoinedDrivers,
   largestM3: number
-): readonly FoundDesign<Place>[] {
+): readonly FoundDesign<PlacedBox>[] {
   const problem = problemOf(request, drivers, joined, largestM3)
   const { qts } = problem.tables
   const ask = (goal: DesignGoal, referenceDb?: number) =>
     searchBoxes({ ...problem, goal: goalFor(goals[goal], qts), ...present({ referenceDb }) })
   const loudestDb = goals[wish].withinDb === undefined ? undefined : ask('loud')[0]?.held.levelDb
-  const apart: FoundDesign<Place>[] = []
+  const apart: FoundDesign<PlacedBox>[] = []
   for (const design of ask(wish, loudestDb)) {
     if (apart.length < MOST_TRIED && apart.every(other => isAnother(design, other))) apart.push(design)
   }

@@ -1,5 +1,4 @@
 /** One box around one enclosure candidate: what it is built of and what goes into it. */
-import type { BoxDriver } from '../../contract/boxes/box-hardware.ts'
 import type { BoxRequest } from '../../contract/boxes/box-panels.ts'
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { Strategy } from '../../contract/boxes/words.ts'
@@ -9,33 +8,10 @@ import type { BoxPort } from '../../domain/box/request/box-request.ts'
 import type { Response } from '../../domain/enclosure/answer/compute-response.ts'
 import { present } from '../../domain/present.ts'
 import { type Part, runPart } from '../request/part.ts'
-import { LINING } from '../request/plan-finish.ts'
 import { crossoverHz } from './plan-crossover.ts'
+import { shellRequest } from './plan-shell.ts'
 
 export type BoxPart = Part<BoxRequest, BoxLayout>
-
-function boxDriver({ driver, driverCount }: PlanRequest): BoxDriver {
-  const { sdM2, xmaxM } = driver.sheet
-  return {
-    ...(driver.name === undefined ? {} : { label: driver.name.slice(0, 40) }),
-    count: driverCount,
-    ...driver.mounting,
-    ...present({ sdM2, xmaxM })
-  }
-}
-
-function shellRequest(request: PlanRequest): BoxRequest {
-  const { thicknessM, frontLayers, bracing: _bracing, terminal = {}, sheet: _sheet, ...board } = request.board
-  const wedge = request.car.space.shape === 'wedge' ? ({ shape: 'wedge', slopedFace: 'back' } as const) : {}
-  return {
-    ...wedge,
-    thicknessM,
-    ...present({ frontLayers }),
-    ...(Object.keys(board).length === 0 ? {} : { board }),
-    drivers: [boxDriver(request)],
-    fittings: { terminal, ...(request.finish?.lined === true ? { lining: LINING } : {}) }
-  }
-}
 
 export interface BoxWish {
   readonly netVolumeM3: number

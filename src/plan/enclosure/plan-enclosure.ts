@@ -84,13 +84,15 @@ function* wishedTries(setting: Setting, roomM3: number | undefined): Generator<r
   const { request, drivers, joined } = setting
   const { goal, ...enclosure } = request.enclosure ?? {}
   if (goal === undefined || roomM3 === undefined) return
-  for (const { kind, netVolumeM3, tuningHz } of goalDesigns(request, goal, drivers, joined, roomM3)) {
-    const box = sixDigitsThroughout({ ...enclosure, ...present({ kind, netVolumeM3, tuningHz }) })
-    const sizing = planSizing({ ...request, enclosure: box }, drivers, joined, roomM3)
+  for (const { kind, netVolumeM3, tuningHz, areaM2, place } of goalDesigns(request, goal, drivers, joined, roomM3)) {
+    const port = { portShape: place.portShape, portAreaM2: areaM2 }
+    const box = sixDigitsThroughout({ ...enclosure, ...present({ kind, netVolumeM3, tuningHz, ...port }) })
+    const asGiven = { ...request, enclosure: box }
+    const sizing = planSizing(asGiven, drivers, joined, roomM3)
     if (!sizing.done) continue
     const asked = inPlanOrder(sizing.outcome.result.candidates).find(({ alignment }) => alignment === 'as-asked')
     if (asked === undefined) continue
-    for (const attempted of attemptsOf(setting, asked, sizing)) yield [sizing, attempted]
+    for (const attempted of attemptsOf({ ...setting, request: asGiven }, asked, sizing)) yield [sizing, attempted]
   }
 }
 

@@ -11,21 +11,8 @@ import { inPlanOrder, type PlannedCandidate, type SizingPart } from './plan-cand
 import type { DriverPart } from './plan-drivers.ts'
 import { laidOut, regrown } from './plan-layout.ts'
 import { boxMiss, missOf, portMiss } from './plan-miss.ts'
-import {
-  AIR_SPEEDS_TRIED,
-  acousticPort,
-  boxPort,
-  type PortForm,
-  type PortPart,
-  planPort,
-  portFormsTried
-} from './plan-port.ts'
+import { acousticPort, boxPort, type PortPart, type PortWish, planPort, portsTried } from './plan-port.ts'
 import { type BuiltEnclosure, planResponse, protectiveCornerHz } from './plan-response.ts'
-
-interface PortWish {
-  readonly airSpeedMPerS: number
-  readonly form: PortForm
-}
 
 interface Built {
   /** Absent for a closed box. */
@@ -117,13 +104,6 @@ export interface Try extends Sized, Built {
   readonly complaint: string | undefined
   /** By how much it does not fit. */
   readonly missShare: number
-}
-
-/** Quiet before loud, tubes before slots; a closed box has nothing to vary. */
-function portsTried({ enclosure = {} }: PlanRequest): readonly PortWish[] {
-  const speeds = enclosure.airSpeedMPerS === undefined ? AIR_SPEEDS_TRIED : [enclosure.airSpeedMPerS]
-  const forms = portFormsTried.filter(form => form.endsWith(enclosure.portShape ?? ''))
-  return speeds.flatMap(airSpeedMPerS => forms.map(form => ({ airSpeedMPerS, form })))
 }
 
 const judged = (sized: Sized, box: BoxPart): Try => {

@@ -5,7 +5,7 @@ import { contradictions } from './plan-amplifier.ts'
 import type { PlanEnclosure } from './plan-request.ts'
 
 const closedOnly = ['qtc'] as const
-const ventedOnly = ['tuningHz', 'portShape', 'airSpeedMPerS'] as const
+const ventedOnly = ['tuningHz', 'portShape', 'portAreaM2', 'airSpeedMPerS'] as const
 
 function given<Field extends keyof PlanEnclosure>(
   enclosure: PlanEnclosure,

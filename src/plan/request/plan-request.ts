@@ -10,5 +10,6 @@ export interface PlanEnclosure {
   readonly netVolumeM3?: number
   readonly tuningHz?: number
   readonly portShape?: 'round' | 'slot'
+  readonly portAreaM2?: number
   readonly airSpeedMPerS?: number
 }

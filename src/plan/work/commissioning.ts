@@ -7,23 +7,67 @@ import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import { resistorText, waitText } from '../../domain/circuit/source/capacitor-cautions.ts'
 import { inDigits } from '../../domain/digits.ts'
 
-export interface CommissioningStep {
-  readonly id: string
+/** The step in a few words, by its id. */
+const titles: Readonly<Record<SignalStep['id'] | SupplyStepId, string>> = {
+  'battery-off': 'Negative terminal off',
+  'cable-seen': 'Look along the whole cable',
+  'no-short': 'Look for a short',
+  'speaker-level-lead': 'Test the signal lead',
+  'battery-on': 'Battery on, main fuse out',
+  precharge: 'Charge the capacitor',
+  'fuse-last': 'Put the fuse in',
+  'start-safe': 'Everything to its minimum',
+  'speaker-resistance': 'Resistance of the speaker leads',
+  'cone-polarity': 'Polarity of the cones',
+  'turn-on': 'Turn-on',
+  'source-level': 'Level of the source',
+  'speakers-off': 'Meter on, speakers off',
+  gain: 'Gain by meter',
+  'bridge-halves': 'Halves of the bridge',
+  clipping: 'Look for clipping',
+  'speakers-on': 'Speaker leads on',
+  filters: 'Filters',
+  'acoustic-polarity': 'Polarity at the steering wheel',
+  level: 'Level of the bass',
+  'warm-check': 'Warm check',
+  'ground-drop': 'Drop of the ground',
+  discharge: 'Before any later work'
+}
+type SupplyStepId =
+  | 'battery-off'
+  | 'cable-seen'
+  | 'no-short'
+  | 'speaker-level-lead'
+  | 'battery-on'
+  | 'precharge'
+  | 'fuse-last'
+  | 'ground-drop'
+  | 'discharge'
+
+/** A step of the first start as it is listed. */
+interface UnnumberedStep {
+  readonly id: keyof typeof titles
   readonly text: string
   readonly passIf: string
   readonly cautions: readonly CautionCode[]
 }
 
+export interface CommissioningStep extends UnnumberedStep {
+  /** Place in the whole work: the numbers of the build go on. */
+  readonly number: number
+  readonly title: string
+}
+
 const millivolts = (value: number) => `${inDigits(1000 * value, 2)} mV`
 
-const batteryOff: CommissioningStep = {
+const batteryOff: UnnumberedStep = {
   id: 'battery-off',
   text: 'Take the negative terminal off the battery. Wait as long as the vehicle handbook asks before working near airbag wiring.',
   passIf: 'The negative terminal is off and cannot touch the post.',
   cautions: ['battery-disconnect', 'airbag-looms']
 }
 
-const noShort: CommissioningStep = {
+const noShort: UnnumberedStep = {
   id: 'no-short',
   text: 'Fuse out, amplifier leads joined: measure from the amplifier end of the positive cable to the body.',
   passIf:
@@ -32,7 +76,7 @@ const noShort: CommissioningStep = {
 }
 
 /** No screen, no core to ground: a short of either core would load the output stage of the source. */
-const speakerLead: CommissioningStep = {
+const speakerLead: UnnumberedStep = {
   id: 'speaker-level-lead',
   text: 'Source off, the twisted signal pairs off the amplifier or its converter: measure each core to the body, and the cores of each pair to those of the other.',
   passIf:
@@ -40,7 +84,7 @@ const speakerLead: CommissioningStep = {
   cautions: ['bridge-tied-source']
 }
 
-function cableSeen({ trunk, branches }: PlanCircuit): CommissioningStep {
+function cableSeen({ trunk, branches }: PlanCircuit): UnnumberedStep {
   const sizes = [...new Set([trunk, ...branches].flatMap(run => (run === undefined ? [] : [run.designation])))]
   const what = sizes.length === 0 ? 'the cable' : `the ${sizes.join(', ')} ${sizes.length === 1 ? 'cable' : 'cables'}`
   const along = (trunk?.runs ?? 1) > 1 ? `, all ${trunk?.runs} that lie side by side` : ''
@@ -52,7 +96,7 @@ function cableSeen({ trunk, branches }: PlanCircuit): CommissioningStep {
   }
 }
 
-const batteryOn: CommissioningStep = {
+const batteryOn: UnnumberedStep = {
   id: 'battery-on',
   text: 'Connect the battery again, negative last, face turned away. The main fuse stays out.',
   passIf: 'Warning lamps go out as they did before; nothing else happens.',
@@ -60,7 +104,7 @@ const batteryOn: CommissioningStep = {
 }
 
 /** The empty fuse holder is where the resistor goes: between battery and capacitor. */
-function precharge({ prechargeOhm, prechargePeakW, prechargeDoneS }: CapacitorEffect): readonly CommissioningStep[] {
+function precharge({ prechargeOhm, prechargePeakW, prechargeDoneS }: CapacitorEffect): readonly UnnumberedStep[] {
   if (prechargeOhm === undefined || prechargePeakW === undefined || prechargeDoneS === undefined) return []
   return [
     {
@@ -73,7 +117,7 @@ function precharge({ prechargeOhm, prechargePeakW, prechargeDoneS }: CapacitorEf
 }
 
 /** For whoever works on it next. */
-function discharge({ prechargeOhm, prechargePeakW }: CapacitorEffect): readonly CommissioningStep[] {
+function discharge({ prechargeOhm, prechargePeakW }: CapacitorEffect): readonly UnnumberedStep[] {
   if (prechargeOhm === undefined || prechargePeakW === undefined) return []
   return [
     {
@@ -85,7 +129,7 @@ function discharge({ prechargeOhm, prechargePeakW }: CapacitorEffect): readonly 
   ]
 }
 
-function fuseLast({ trunk, branches }: PlanCircuit): CommissioningStep {
+function fuseLast({ trunk, branches }: PlanCircuit): UnnumberedStep {
   const { fuse, runs = 1 } = trunk ?? {}
   const rated = fuse === undefined ? 'main' : `${fuse.ratingA} A`
   const main =
@@ -102,7 +146,7 @@ function fuseLast({ trunk, branches }: PlanCircuit): CommissioningStep {
   }
 }
 
-function groundDrop({ heavy }: CableChoice['ground']): CommissioningStep {
+function groundDrop({ heavy }: CableChoice['ground']): UnnumberedStep {
   return {
     id: 'ground-drop',
     text: 'With dense bass music at full level, measure from the amplifier’s ground terminal to the negative post of the battery.',
@@ -114,16 +158,12 @@ function groundDrop({ heavy }: CableChoice['ground']): CommissioningStep {
   }
 }
 
-/**
- * Order is part of the meaning: nothing is live before everything is joined, the fuse goes in last, the drop under load is
- * measured when the gain stands, and how to undo it comes after all.
- */
-export function commissioning(
+function stepsOf(
   cable: CableChoice | undefined,
   circuit: PlanCircuit,
   signal: readonly SignalStep[],
   capacitor?: CapacitorEffect
-): readonly CommissioningStep[] {
+): readonly UnnumberedStep[] {
   if (cable === undefined) return signal
   return [
     batteryOff,
@@ -137,4 +177,14 @@ export function commissioning(
     groundDrop(cable.ground),
     ...(capacitor === undefined ? [] : discharge(capacitor))
   ]
+}
+
+/**
+ * Order is part of the meaning: nothing is live before everything is joined, the fuse goes in last, the drop under load is
+ * measured when the gain stands, and how to undo it comes after all.
+ *
+ * @param first  number of the first of them
+ */
+export function commissioning(first: number, ...facts: Parameters<typeof stepsOf>): readonly CommissioningStep[] {
+  return stepsOf(...facts).map((step, index) => ({ ...step, number: first + index, title: titles[step.id] }))
 }

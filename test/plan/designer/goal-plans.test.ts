@@ -6,8 +6,8 @@ import { post } from '../../support/call.ts'
 
 // biome-ignore lint/suspicious/noExplicitAny: a test reads whatever the contract promises
 type Answer = any
-const planned = (enclosure: object): Answer =>
-  JSON.parse(planSystem.answerText({ ...hatchbackPlan, enclosure }, { digits: 'six', basis: false }))
+const planned = (enclosure: object, rest: object = {}): Answer =>
+  JSON.parse(planSystem.answerText({ ...hatchbackPlan, ...rest, enclosure }, { digits: 'six', basis: false }))
 const netL = ({ result }: Answer): number => result.parts.box.answer.result.volume.netL
 const unkept = ({ cautions }: Answer) => cautions.filter(({ code }: { code: string }) => code === 'not-as-asked')
 
@@ -15,9 +15,9 @@ describe('a plan for a wish', () => {
   it('builds a vented box for everyday listening, quiet enough and in a range that builders use', () => {
     const everyday = planned({ goal: 'everyday' })
     const { result } = everyday.result.parts.response.answer
-    // one 26 cm driver: 28 to 60 L and 30 to 38 Hz (common practice, no source)
-    expect(netL(everyday)).toBeGreaterThan(28)
-    expect(netL(everyday)).toBeLessThan(60)
+    // one 30 cm driver: 40 to 65 L and 30 to 38 Hz (common practice, no source)
+    expect(netL(everyday)).toBeGreaterThan(40)
+    expect(netL(everyday)).toBeLessThan(65)
     expect(result.scalars.tuningHz).toBeGreaterThan(30)
     expect(result.scalars.tuningHz).toBeLessThan(38)
     expect(everyday.result.parts.port.answer.result.recommended.airSpeedMPerS).toBeLessThan(25)
@@ -25,7 +25,9 @@ describe('a plan for a wish', () => {
   })
 
   it('gives more room for loudness, a closed box for tightness', () => {
-    const [everyday, loud, tight] = [{ goal: 'everyday' }, { goal: 'loud' }, { goal: 'tight' }].map(planned)
+    const [everyday, loud, tight] = [{ goal: 'everyday' }, { goal: 'loud' }, { goal: 'tight' }].map(wish =>
+      planned(wish)
+    )
     expect(netL(loud)).toBeGreaterThan(netL(everyday))
     expect(netL(tight)).toBeLessThan(netL(everyday))
     expect(tight.result.parts.response.request.enclosure.kind).toBe('closed')
@@ -38,9 +40,24 @@ describe('a plan for a wish', () => {
     expect(kept.result.parts.response.answer.result.scalars.tuningHz).toBeLessThan(40.4)
   })
 
+  it('builds the least box where that is the wish', () => {
+    expect(netL(planned({ goal: 'small' }))).toBeLessThan(0.5 * netL(planned({ goal: 'everyday' })))
+  })
+
   it('says first that a wish could not be met', () => {
-    const [caution] = unkept(planned({ goal: 'small' }))
-    expect(caution.message).toContain('small')
+    const car = { space: { widthMm: 400, heightMm: 400, depthMm: 240 } }
+    const [caution] = unkept(planned({ goal: 'tight' }, { car }))
+    expect(caution.message).toContain('tight')
+  })
+
+  it('builds a port of the area that is asked for', () => {
+    const asked = planned({ kind: 'vented', netVolumeL: 55, tuningHz: 34, portAreaCm2: 120 })
+    const { totalAreaCm2, lengthMm } = asked.result.parts.port.answer.result.recommended
+    expect(totalAreaCm2).toBeGreaterThan(117)
+    expect(totalAreaCm2).toBeLessThan(125)
+    // L = S·(c/2πf)²/V − ends: 0.563 m of effective length, 16 to 20 cm of it at the ends (worked by hand, 1.463·r for round ones)
+    expect(lengthMm).toBeGreaterThan(440 - 90)
+    expect(lengthMm).toBeLessThan(563)
   })
 
   it.each([

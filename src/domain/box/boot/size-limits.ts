@@ -22,7 +22,7 @@ export const freeAxes = (ranges: Ranges) => axes.filter(axis => ranges[axis].max
 /** No box of one board is longer [m]. */
 const LONGEST_M = 3
 /** Clear inside that a hand and a sealant gun need [m]. */
-const LEAST_INSIDE_M = 60e-3
+export const LEAST_INSIDE_M = 60e-3
 
 const sizeField = { width: 'widthM', height: 'heightM', depth: 'depthM' } as const
 

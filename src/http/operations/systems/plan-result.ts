@@ -4,6 +4,7 @@ import { component, ref } from '../../../contract/field/component.ts'
 import { CautionBody } from '../../../contract/field/envelope.ts'
 import { choice, quantity } from '../../../contract/field/quantities.ts'
 import { PlanCircuitBody } from '../../../contract/systems/plan-circuit.ts'
+import { PlanCoverBody } from '../../../contract/systems/plan-cover.ts'
 import { BillRowBody, BuildOrderBody, RestraintBody } from '../../../contract/systems/workshop.ts'
 import type { Operation } from '../../wire/operation.ts'
 import { ProblemBody } from '../../wire/problem-schema.ts'
@@ -17,8 +18,8 @@ import { sizeEnclosure } from '../enclosures/enclosure-sizing.ts'
 import { sizePort } from '../ports/port-sizing.ts'
 import { setUpSignal } from '../signals/signal-setup.ts'
 import { supplyCables } from '../supply/supply-cables.ts'
+import { supplyCircuit } from '../supply/supply-circuit.ts'
 import { supplyCurrent } from '../supply/supply-current.ts'
-import { supplyFeeder } from '../supply/supply-feeder.ts'
 import { supplyFuses } from '../supply/supply-fuses.ts'
 
 /** The resource behind each part. */
@@ -34,8 +35,7 @@ export const partOperations = {
   current: supplyCurrent,
   cable: supplyCables,
   fuse: supplyFuses,
-  feeder: supplyFeeder,
-  feederHeavy: supplyFeeder,
+  circuit: supplyCircuit,
   signal: setUpSignal
 } as const satisfies Record<string, Operation>
 export type PartName = keyof typeof partOperations
@@ -52,8 +52,6 @@ function partBody(name: PartName) {
   })
 }
 
-const FeederPart = partBody('feeder')
-
 const PartsBody = component('PlanParts', 'Each part of the chain, as its own resource answers it.', {
   matching: ref(partBody('matching')),
   wiring: ref(partBody('wiring')),
@@ -66,8 +64,7 @@ const PartsBody = component('PlanParts', 'Each part of the chain, as its own res
   current: ref(partBody('current')),
   cable: ref(partBody('cable')),
   fuse: ref(partBody('fuse')),
-  feeder: ref(FeederPart, 'At full sine, the test tone'),
-  feederHeavy: ref(FeederPart, 'The same run at dense bass'),
+  circuit: ref(partBody('circuit'), 'All of it together: every voltage and current of the plan'),
   signal: ref(partBody('signal'))
 })
 
@@ -88,6 +85,8 @@ const TriedBody = component('PlanTried', 'An enclosure that was tried before the
 })
 
 const CommissioningBody = component('CommissioningStep', 'One step of switching on for the first time.', {
+  number: Type.Integer({ description: 'Place in the whole work; the numbers of the build go on' }),
+  title: Type.String({ description: 'The step in a few words' }),
   id: Type.String({ description: 'Name of the step' }),
   text: Type.String({ description: 'What to do' }),
   passIf: Type.String({ description: 'What must be seen before the next step' }),
@@ -97,6 +96,7 @@ const CommissioningBody = component('CommissioningStep', 'One step of switching 
 export const PlanResultBody = component('PlanResult', 'A system that can be bought, cut, wired and switched on.', {
   name: Type.Optional(Type.String({ description: 'Title as given' })),
   summary: ref(SummaryBody),
+  cover: ref(PlanCoverBody),
   parts: ref(PartsBody),
   circuit: ref(PlanCircuitBody),
   tried: Type.Array(ref(TriedBody), { description: 'Enclosures passed over on the way' }),

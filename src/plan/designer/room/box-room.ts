@@ -1,0 +1,129 @@
+/** Whether a volume, with or without a port of an area, stands in the space: in closed form, as the layout would find it. */
+import { strategies } from '../../../contract/boxes/words.ts'
+import type { portShapes } from '../../../contract/systems/words.ts'
+import { portDefaults } from '../../../domain/port/defaults.ts'
+import { effectiveLengthM, equivalentRadiusM } from '../../../domain/port/port-length.ts'
+import { portSizingDefaults } from '../../../domain/port/sizing/defaults.ts'
+import type { Place, Room } from '../search/design-problem.ts'
+import { type BoxFacts, type RowRanges, rangesWith } from './box-facts.ts'
+import { outerM3, type Sides, sidesFor } from './box-sides.ts'
+import { slotEndsM, slotOfArea, tubesOfArea } from './ports-of-area.ts'
+import { type SlotSide, slotSides, slotTakesM3, standsBeside, standsSlot, withSlot } from './slot-room.ts'
+
+export interface PlacedBox extends Place {
+  /** Absent: closed. */
+  readonly portShape?: 'round' | 'slot'
+}
+
+/** Wall of a tube, as the layout counts it. */
+const TUBE_WALL_M = 3e-3
+
+interface Wanted {
+  readonly facts: BoxFacts
+  readonly volumeM3: number
+  readonly stands: (sides: Sides, choice: RowRanges) => boolean
+}
+
+/** The first way of growing, in the order of the layout, on which the box stands. */
+function standing({ facts, volumeM3, stands }: Wanted, choices: readonly RowRanges[]): number | undefined {
+  const ways = facts.strategy === undefined ? strategies : [facts.strategy]
+  for (const strategy of ways) {
+    for (const choice of choices) {
+      const sides = sidesFor(facts, volumeM3, choice.ranges, strategy)
+      if (sides !== undefined && stands(sides, choice)) return outerM3(facts, sides)
+    }
+  }
+  return undefined
+}
+
+/** Length of a port of this area for the tuning, both ends taken off [m]. */
+const lengthOf = (facts: BoxFacts, netM3: number, tuningHz: number, areaM2: number, endsM: number): number =>
+  effectiveLengthM(tuningHz, netM3, { count: 1, areaM2 }, facts.task.air.soundSpeedMPerS) - endsM
+
+/** No shorter than its radius, and short enough not to resonate as a pipe in the band. */
+const isPort = (lengthM: number, endsM: number, areaM2: number, longestM: number) =>
+  lengthM >= equivalentRadiusM(areaM2) && lengthM + endsM <= longestM
+
+interface Asked {
+  readonly netM3: number
+  readonly tuningHz: number
+  readonly areaM2: number
+}
+
+type PortRoom = (asked: Asked) => number | undefined
+
+/** Tubes beside the drivers; their ranges are the same for each size, but for the depth that their length takes. */
+function tubeRoom(facts: BoxFacts, longestM: number): PortRoom {
+  const known = new Map<string, readonly RowRanges[]>()
+  const rangesOf = (count: number, innerDiameterM: number) => {
+    const key = `${count} ${innerDiameterM}`
+    const found = known.get(key) ?? rangesWith(facts, { kind: 'round', count, innerDiameterM, lengthM: facts.frontM })
+    known.set(key, found)
+    return found
+  }
+  return ({ netM3, tuningHz, areaM2 }) => {
+    const tubes = tubesOfArea(areaM2)
+    if (tubes === undefined) return undefined
+    const { count, diameterM } = tubes
+    const one = (Math.PI * diameterM ** 2) / 4
+    const endsM = portDefaults.endFactor.value * equivalentRadiusM(one)
+    const lengthM = lengthOf(facts, netM3, tuningHz, count * one, endsM)
+    if (!isPort(lengthM, endsM, one, longestM)) return undefined
+    const outerM = diameterM + 2 * TUBE_WALL_M
+    const takenM3 = (count * Math.PI * outerM ** 2 * Math.max(0, lengthM - facts.frontM)) / 4
+    const choices = rangesOf(count, diameterM).map(choice => deepened(choice, facts.boardM + lengthM + diameterM))
+    const volumeM3 = netM3 + facts.takenM3 + takenM3
+    return standing({ facts, volumeM3, stands: () => true }, choices)
+  }
+}
+
+const deepened = (choice: RowRanges, leastM: number): RowRanges => {
+  const { min, max } = choice.ranges.depth
+  return { ...choice, ranges: { ...choice.ranges, depth: { min: Math.max(min, leastM + choice.leanM), max } } }
+}
+
+function slotRoom(facts: BoxFacts, side: SlotSide, longestM: number): PortRoom {
+  const closed = rangesWith(facts)
+  return ({ netM3, tuningHz, areaM2 }) => {
+    const size = slotOfArea(areaM2)
+    if (size.widthM > portSizingDefaults.flattestSlot.value * size.heightM) return undefined
+    const endsM = slotEndsM(size)
+    const lengthM = lengthOf(facts, netM3, tuningHz, size.widthM * size.heightM, endsM)
+    if (!isPort(lengthM, endsM, areaM2, longestM)) return undefined
+    const volumeM3 = netM3 + facts.takenM3 + slotTakesM3(facts, size, lengthM)
+    const choices = closed.map(each => ({ ...each, ranges: withSlot(facts, side, size, each.bare) }))
+    const stands = (sides: Sides, { rows, bare }: RowRanges) =>
+      standsBeside(facts, side, size, sides, bare) && standsSlot(facts, side, { ...size, lengthM }, sides, rows)
+    return standing({ facts, volumeM3, stands }, choices)
+  }
+}
+
+export interface RoomWish {
+  readonly shapes: readonly (typeof portShapes)[number][]
+  /** Net volumes of the smallest and the largest box worth a look. */
+  readonly fromM3: number
+  readonly toM3: number
+  /** No port is longer, both ends in it. */
+  readonly longestM: number
+}
+
+/** A room that places the closed box, the tube before the slot along the floor, and that before the one up a side. */
+export function boxRoom(facts: BoxFacts, { shapes, fromM3, toM3, longestM }: RoomWish): Room<PlacedBox> {
+  const bare = rangesWith(facts)
+  const closed = (netM3: number): PlacedBox | undefined => {
+    const volumeM3 = netM3 + facts.takenM3
+    const outer = standing({ facts, volumeM3, stands: () => true }, bare)
+    return outer === undefined ? undefined : { outerM3: outer }
+  }
+  const tubes = { portShape: 'round', place: tubeRoom(facts, longestM) } as const
+  const slots = slotSides(facts).map(side => ({ portShape: 'slot', place: slotRoom(facts, side, longestM) }) as const)
+  const ways = [tubes, ...slots].filter(({ portShape }) => shapes.includes(portShape))
+  const ported = (netM3: number, tuningHz: number, areaM2: number): PlacedBox | undefined => {
+    for (const { portShape, place } of ways) {
+      const outer = place({ netM3, tuningHz, areaM2 })
+      if (outer !== undefined) return { outerM3: outer, portShape }
+    }
+    return undefined
+  }
+  return { fromM3, toM3, closed, ported }
+}
