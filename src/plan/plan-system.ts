@@ -27,8 +27,12 @@ import type { Part } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
 import { usual } from './request/plan-usual.ts'
 import { resolvedPlan } from './request/resolved-plan.ts'
-import { type BuildOrder, buildCautions, buildSources } from './work/build-order.ts'
-import { type CommissioningStep, commissioning } from './work/commissioning.ts'
+import { vehicleFacts } from './steps/vehicle-facts.ts'
+import { workNodes } from './steps/work-nodes.ts'
+import { type WorkOrder, workOrder } from './steps/work-order.ts'
+import { buildCautions, buildSources } from './work/build-order.ts'
+import { commissioning } from './work/commissioning.ts'
+import type { CommissioningStep } from './work/first-start.ts'
 import { planBuild } from './work/plan-build.ts'
 import { restraintSources } from './work/restraint.ts'
 
@@ -40,7 +44,7 @@ export interface SystemPlan {
   readonly circuit: PlanCircuit
   readonly tried: readonly Tried[]
   readonly billOfMaterials: readonly BillRow[]
-  readonly buildOrder?: BuildOrder
+  readonly buildOrder?: WorkOrder
   readonly restraint?: Restraint
   readonly commissioning: readonly CommissioningStep[]
 }
@@ -89,9 +93,11 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const cable = supply.cable.done ? supply.cable.outcome.result : undefined
   const capacitor = supply.current.done ? supply.current.outcome.result.capacitor : undefined
   const signalSteps = signal.done ? signal.outcome.result.steps : []
-  const first = (build.buildOrder?.steps.length ?? 0) + 1
+  const vehicle = vehicleFacts(resolved, { circuit, signal, bill: build.billOfMaterials })
+  const order = build.facts === undefined ? undefined : workOrder(workNodes(build.facts, vehicle))
+  const first = (order?.steps.length ?? 0) + 1
   const switchingOn = fits ? commissioning(first, cable, circuit, signalSteps, capacitor) : []
-  const steps = [...(build.buildOrder?.steps ?? []), ...switchingOn]
+  const steps = [...(order?.steps ?? []), ...switchingOn]
   const cautions = withStepCautions(
     planCautions({ ...parts }, build.restraint, [...unkept, ...filtered], [...work, ...circuitSays.cautions]),
     steps
@@ -106,7 +112,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       circuit,
       tried,
       billOfMaterials: build.billOfMaterials,
-      ...present({ buildOrder: build.buildOrder, restraint: build.restraint }),
+      ...present({ buildOrder: order, restraint: build.restraint }),
       commissioning: switchingOn
     },
     cautions,
@@ -114,7 +120,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
     sources: [
       ...sourcesOf(parts),
       ...cautionSources(cautions),
-      ...(build.buildOrder === undefined ? [] : buildSources),
+      ...(order === undefined ? [] : buildSources),
       ...(build.restraint === undefined ? [] : restraintSources)
     ],
     basis: []

@@ -54,6 +54,8 @@ const onlyWhenFound: readonly CautionCode[] = [
   'seams-out-of-reach',
   'heavy-box',
   'hearing-extreme',
+  'fuse-too-far',
+  'accessory-turn-on',
   'output-touch-voltage'
 ]
 

@@ -5,6 +5,7 @@ import { CautionBody } from '../../../contract/field/envelope.ts'
 import { choice, quantity } from '../../../contract/field/quantities.ts'
 import { PlanCircuitBody } from '../../../contract/systems/plan-circuit.ts'
 import { PlanCoverBody } from '../../../contract/systems/plan-cover.ts'
+import { billParts } from '../../../contract/systems/words.ts'
 import { BillRowBody, BuildOrderBody, RestraintBody } from '../../../contract/systems/workshop.ts'
 import type { Operation } from '../../wire/operation.ts'
 import { ProblemBody } from '../../wire/problem-schema.ts'
@@ -90,6 +91,7 @@ const CommissioningBody = component('CommissioningStep', 'One step of switching 
   id: Type.String({ description: 'Name of the step' }),
   text: Type.String({ description: 'What to do' }),
   passIf: Type.String({ description: 'What must be seen before the next step' }),
+  uses: Type.Optional(Type.Array(choice('Part', billParts), { description: 'Rows of the bill it takes' })),
   cautions: Type.Array(CautionBody.properties.code, { description: 'Cautions that belong to the step' })
 })
 
