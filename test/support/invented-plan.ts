@@ -6,6 +6,7 @@ import { layOutBox } from '../../src/domain/box/layout/lay-out-box.ts'
 import { caution } from '../../src/domain/caution.ts'
 import { nestPanels } from '../../src/domain/sheet/nest-panels.ts'
 import { placedCautions } from '../../src/plan/answer/step-cautions.ts'
+import { boxNodes } from '../../src/plan/steps/work-nodes.ts'
 import { billOfMaterials } from '../../src/plan/work/bill-of-materials.ts'
 import { buildFacts } from '../../src/plan/work/build-facts.ts'
 import { buildCautions, buildOrder } from '../../src/plan/work/build-order.ts'
@@ -39,10 +40,11 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     lined: true,
     covered: true,
     driverCount: 2,
-    driverMassKg: 9
+    driverMassKg: 9,
+    innerWire: true
   })
   const held = restraint({ massKg: box.massKg }, assumptions())
-  const order = buildOrder(facts)
+  const order = buildOrder(boxNodes(facts))
   const placed = placedCautions(
     [
       caution('port-air-speed', 'Air moves at 28 m/s in the port.'),

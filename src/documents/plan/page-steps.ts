@@ -16,6 +16,7 @@ interface PageStep {
   readonly readings: readonly string[]
   readonly how: readonly string[]
   readonly tools: readonly string[]
+  readonly uses?: readonly string[]
   readonly cautions: readonly CautionCode[]
 }
 
@@ -38,11 +39,15 @@ const inSight = (className: string, texts: readonly string[]): Html | undefined 
     : html`<span class="${className}">${texts.map(text => (/[.!?]$/.test(text) ? text : `${text}.`)).join(' ')}</span>`
 
 function stepItem(plan: PlanPaper, step: PageStep): Html {
-  const { number, title, time, readings, how, tools } = step
+  const { number, title, time, readings, how, tools, uses = [] } = step
   const sight = html`<b class="number">${number}</b> <b>${title}</b>${time === undefined ? undefined : html` <span class="time">${time}</span>`}${inSight('barrier', barriers(plan, step))}${inSight('reading', readings)}`
   const whole = wholeCautions(plan, step).map(({ message }) => html`<p class="barrier">${message}</p>`)
   return html`<li id="step-${number}"><input type="checkbox" aria-label="Step ${number} done"><details><summary>${sight}</summary>${list(how)}${
     tools.length === 0 ? undefined : html`<p class="quiet">Tools: ${tools.join(', ')}.</p>`
+  }${
+    uses.length === 0
+      ? undefined
+      : html`<p class="quiet">Uses: ${uses.map(item => item.replaceAll('-', ' ')).join(', ')}.</p>`
   }${whole}</details></li>`
 }
 

@@ -1,71 +1,14 @@
 /** Switching the whole system on for the first time: the supply side before the fuse goes in, then the signal side. */
-import type { CautionCode } from '../../contract/cautions/catalogue.ts'
 import type { SignalStep } from '../../contract/signals/signal-result.ts'
 import type { CableChoice } from '../../contract/supply/supply-cables.ts'
 import type { CapacitorEffect } from '../../contract/supply/supply-current.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import { resistorText, waitText } from '../../domain/circuit/source/capacitor-cautions.ts'
 import { inDigits } from '../../domain/digits.ts'
-
-/** The step in a few words, by its id. */
-const titles: Readonly<Record<SignalStep['id'] | SupplyStepId, string>> = {
-  'battery-off': 'Negative terminal off',
-  'cable-seen': 'Look along the whole cable',
-  'no-short': 'Look for a short',
-  'speaker-level-lead': 'Test the signal lead',
-  'battery-on': 'Battery on, main fuse out',
-  precharge: 'Charge the capacitor',
-  'fuse-last': 'Put the fuse in',
-  'start-safe': 'Everything to its minimum',
-  'speaker-resistance': 'Resistance of the speaker leads',
-  'cone-polarity': 'Polarity of the cones',
-  'turn-on': 'Turn-on',
-  'source-level': 'Level of the source',
-  'speakers-off': 'Meter on, speakers off',
-  gain: 'Gain by meter',
-  'bridge-halves': 'Halves of the bridge',
-  clipping: 'Look for clipping',
-  'speakers-on': 'Speaker leads on',
-  filters: 'Filters',
-  'acoustic-polarity': 'Polarity at the steering wheel',
-  level: 'Level of the bass',
-  'warm-check': 'Warm check',
-  'ground-drop': 'Drop of the ground',
-  discharge: 'Before any later work'
-}
-type SupplyStepId =
-  | 'battery-off'
-  | 'cable-seen'
-  | 'no-short'
-  | 'speaker-level-lead'
-  | 'battery-on'
-  | 'precharge'
-  | 'fuse-last'
-  | 'ground-drop'
-  | 'discharge'
-
-/** A step of the first start as it is listed. */
-interface UnnumberedStep {
-  readonly id: keyof typeof titles
-  readonly text: string
-  readonly passIf: string
-  readonly cautions: readonly CautionCode[]
-}
-
-export interface CommissioningStep extends UnnumberedStep {
-  /** Place in the whole work: the numbers of the build go on. */
-  readonly number: number
-  readonly title: string
-}
+import { type CommissioningStep, titles, type UnnumberedStep } from './first-start.ts'
+import { handOver } from './hand-over.ts'
 
 const millivolts = (value: number) => `${inDigits(1000 * value, 2)} mV`
-
-const batteryOff: UnnumberedStep = {
-  id: 'battery-off',
-  text: 'Take the negative terminal off the battery. Wait as long as the vehicle handbook asks before working near airbag wiring.',
-  passIf: 'The negative terminal is off and cannot touch the post.',
-  cautions: ['battery-disconnect', 'airbag-looms']
-}
 
 const noShort: UnnumberedStep = {
   id: 'no-short',
@@ -96,6 +39,13 @@ function cableSeen({ trunk, branches }: PlanCircuit): UnnumberedStep {
   }
 }
 
+const trimBack: UnnumberedStep = {
+  id: 'trim-back',
+  text: 'Put the trim back clip by clip, from your photographs; no cable under the cover of an airbag.',
+  passIf: 'No clip is left over, no cable shows.',
+  cautions: []
+}
+
 const batteryOn: UnnumberedStep = {
   id: 'battery-on',
   text: 'Connect the battery again, negative last, face turned away. The main fuse stays out.',
@@ -111,6 +61,7 @@ function precharge({ prechargeOhm, prechargePeakW, prechargeDoneS }: CapacitorEf
       id: 'precharge',
       text: `Hold the resistor (${resistorText(prechargeOhm, prechargePeakW)}) across the empty fuse holder with insulated clips for about ${waitText(prechargeDoneS)}; it gets hot.`,
       passIf: 'Less than 1 V across the resistor; only then the fuse.',
+      uses: ['charging-resistor'],
       cautions: ['capacitor-charge']
     }
   ]
@@ -124,6 +75,7 @@ function discharge({ prechargeOhm, prechargePeakW }: CapacitorEffect): readonly 
       id: 'discharge',
       text: `Before any later work on the supply: main fuse out, negative terminal off, then the resistor (${resistorText(prechargeOhm, prechargePeakW)}) across the two terminals of the capacitor. Tie it up beside the capacitor.`,
       passIf: 'Less than 1 V across the capacitor before a hand or a tool goes near it.',
+      uses: ['charging-resistor'],
       cautions: ['capacitor-discharge']
     }
   ]
@@ -142,6 +94,7 @@ function fuseLast({ trunk, branches }: PlanCircuit): UnnumberedStep {
     id: 'fuse-last',
     text: `${block}Put ${main}.`,
     passIf: 'No more than a small spark as the amplifier charges; no smell, nothing warm.',
+    uses: fuse === undefined && branches.every(branch => branch.fuse === undefined) ? [] : ['fuse'],
     cautions: ['fuse-last']
   }
 }
@@ -166,15 +119,16 @@ function stepsOf(
 ): readonly UnnumberedStep[] {
   if (cable === undefined) return signal
   return [
-    batteryOff,
     cableSeen(circuit),
     noShort,
     ...(circuit.signalLead.kind === 'twisted-pair' ? [speakerLead] : []),
+    trimBack,
     batteryOn,
     ...(capacitor === undefined ? [] : precharge(capacitor)),
     fuseLast(circuit),
     ...signal,
     groundDrop(cable.ground),
+    ...handOver,
     ...(capacitor === undefined ? [] : discharge(capacitor))
   ]
 }
