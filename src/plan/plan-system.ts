@@ -3,6 +3,8 @@ import type { SourceId } from '../contract/sources/source.ts'
 import type { PlanCircuit } from '../contract/systems/plan-circuit.ts'
 import type { PlanCover } from '../contract/systems/plan-cover.ts'
 import type { PlanRequest } from '../contract/systems/plan-request.ts'
+import type { PlanReading } from '../contract/systems/readings.ts'
+import type { PlanRemedy } from '../contract/systems/remedies.ts'
 import type { PlanHazard } from '../contract/systems/safety.ts'
 import type { BillRow, Restraint } from '../contract/systems/workshop.ts'
 import { assumptions } from '../domain/assume.ts'
@@ -16,14 +18,16 @@ import { notAsAsked } from './answer/plan-promises.ts'
 import { type PlanSummary, planSummary } from './answer/plan-summary.ts'
 import { planCircuit } from './electric/plan-circuit.ts'
 import { planGraph } from './electric/plan-graph.ts'
-import { planLoad } from './electric/plan-load.ts'
 import { planSignal } from './electric/plan-signal.ts'
 import { planSupply } from './electric/plan-supply.ts'
 import { planVoltageCautions } from './electric/plan-voltage.ts'
 import { planDrivers } from './enclosure/plan-drivers.ts'
 import { planEnclosure, type Tried } from './enclosure/plan-enclosure.ts'
 import { closedHighPass } from './enclosure/plan-high-pass.ts'
+import { planLoad } from './load/plan-load.ts'
 import { planWork } from './plan-work.ts'
+import { planReadings, readingsInOrder } from './readings/plan-readings.ts'
+import { planRemedies } from './remedies/plan-remedies.ts'
 import type { Part } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
 import { usual } from './request/plan-usual.ts'
@@ -45,6 +49,8 @@ export interface SystemPlan {
   readonly buildOrder?: WorkOrder
   readonly restraint?: Restraint
   readonly commissioning: readonly CommissioningStep[]
+  readonly readings: readonly PlanReading[]
+  readonly remedies: readonly PlanRemedy[]
   readonly safety: readonly PlanHazard[]
 }
 
@@ -95,7 +101,9 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
     [...unkept, ...filtered],
     [...work, ...circuitSays.cautions]
   )
-  const made = { circuit, supply, signal, build }
+  const capacitor = supply.current.done && supply.current.outcome.result.capacitor !== undefined
+  const readings = planReadings(graph.circuit, capacitor)
+  const made = { circuit, supply, signal, build, readings }
   const { buildOrder, commissioning, safety, cautions } = planWork(resolved, made, found)
   const summary = planSummary(resolved, parts, { joined, chosen, misfit, unkept, cautions }, circuit)
   const steps = [...(buildOrder?.steps ?? []), ...commissioning]
@@ -110,6 +118,12 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       billOfMaterials: build.billOfMaterials,
       ...present({ buildOrder, restraint: build.restraint }),
       commissioning,
+      readings: readingsInOrder(readings, commissioning),
+      remedies: planRemedies(request, {
+        supply: { ...supply, runs },
+        circuit: graph.circuit,
+        joined: joined !== undefined
+      }),
       safety
     },
     cautions,

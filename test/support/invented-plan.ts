@@ -220,6 +220,20 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
         passIf: '12.0 V or more'
       }
     ],
+    remedies: ['Run a return cable of 5.5 m: 11.5 V at full sine, driving in place of 10.9 V.'],
+    readings: [
+      {
+        step: 'fuse-last',
+        what: 'voltage at the amplifier',
+        probes: 'plus terminal to ground terminal',
+        when: 'engine off, nothing plays',
+        unit: 'V',
+        expected: 12.58,
+        lowest: 12.41,
+        highest: 12.75,
+        below: 'a battery that is not full'
+      }
+    ],
     assumed: [{ field: 'trimM', value: 0.01, why: 'raw edges are knocked and not straight' }],
     sources: [{ id: 'sheet-area-bound', title: 'Lower bound on sheets', status: 'derived' }]
   }

@@ -129,7 +129,7 @@ export function build(plan: PlanPaper): Html | undefined {
 }
 
 export function wire(plan: PlanPaper): Html | undefined {
-  const { wiring, coils, conductors } = plan
+  const { wiring, coils, conductors, remedies } = plan
   if (wiring === undefined && coils === undefined) return undefined
   const rows = conductors.map(({ what, size, run, fuse }, index) => [String(index + 1), what, size, run, fuse])
   const columns = [
@@ -147,6 +147,7 @@ export function wire(plan: PlanPaper): Html | undefined {
       ? undefined
       : html`${wiring.notDrawn.map(text => html`<p class="barrier">Not drawn: ${text}</p>`)}`,
     table('Conductors', columns, rows),
+    remedies.length === 0 ? undefined : fold(`What would help the supply (${remedies.length})`, list(remedies)),
     coils === undefined ? undefined : scrolling(wiringDiagram(coils), 'Wiring of the coils')
   )
 }
