@@ -2,6 +2,7 @@
 import type { CautionCode } from './catalogue.ts'
 
 export const cautionBriefs: Readonly<Partial<Record<CautionCode, string>>> = {
+  'accessory-turn-on': 'Never from a circuit of airbags, brakes or steering',
   'acid-sealant': 'No sealant that smells of vinegar',
   'airbag-looms': 'Keep away from airbag wiring, often yellow',
   'airbag-path': 'Nothing before or on the cover of an airbag',
@@ -44,7 +45,7 @@ export const cautionBriefs: Readonly<Partial<Record<CautionCode, string>>> = {
   'high-voltage-orange': 'Orange cables: touch nothing near them',
   'hot-air': 'No hot air at battery, fuel and adhesive',
   'licensed-work': 'Licensed work and local rules come first',
-  'lithium-battery': 'A lithium battery drives more into a short than fuses break',
+  'lithium-battery': 'A lithium battery can drive more into a short than fuses break',
   'loose-disc': 'Screw the disc to waste wood',
   'mains-tools': 'Mains tools behind a residual current device',
   'narrow-strip': 'Narrow strip: push stick, fingers away from the blade',
@@ -56,6 +57,7 @@ export const cautionBriefs: Readonly<Partial<Record<CautionCode, string>>> = {
   'probe-ground': 'No probe ground on a speaker terminal',
   'ready-mode': 'Ready mode off, key out of reach',
   'seams-out-of-reach': 'The last seams: a full bead before the panel goes on',
+  'second-battery': 'Each end of the link is a source: a fuse at both',
   'sharp-knife': 'Fresh blade, away from the hand',
   'slot-end-uncertain': 'The tuning is uncertain: cut long, measure, trim',
   'solvent-vapour': 'Outdoors, no flame; let it flash off before closing',

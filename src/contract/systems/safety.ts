@@ -9,6 +9,7 @@ import { hazardHands, hazardHarms } from './words.ts'
 export const HazardBody = component('PlanHazard', 'One danger of the work, and what stands against it.', {
   id: Type.String({ description: 'Name of the danger' }),
   harm: choice('The worst it can do', hazardHarms),
+  peculiar: Type.Boolean({ description: 'Brought by what was chosen for this plan, not by the work as such' }),
   barrier: Type.String({ description: 'What keeps it away' }),
   proof: Type.String({ description: 'How one sees that it does' }),
   hands: choice('Whose work it is', hazardHands),
