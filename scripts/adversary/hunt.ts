@@ -8,7 +8,8 @@ import { watch } from './watch.ts'
 
 /** Processor time one call may take [ms]: in the thread that answers everybody, and in a worker. */
 const mostMs = ({ heavy = false }: Operation): number => (heavy ? 3_000 : 250)
-const HANGS_MS = 90_000
+/** Far beyond all of it, with its laws and repetitions. */
+const HANGS_MS = 120_000
 
 interface Row {
   readonly operationId: string
