@@ -1,5 +1,6 @@
 /** The safety case of a plan, on the wire: each danger with what stands against it. */
 import Type, { type Static } from 'typebox'
+import type { CautionCode } from '../cautions/catalogue.ts'
 import { component } from '../field/component.ts'
 import { CautionBody } from '../field/envelope.ts'
 import { choice } from '../field/quantities.ts'
@@ -14,7 +15,7 @@ export const HazardBody = component('PlanHazard', 'One danger of the work, and w
   proof: Type.String({ description: 'How one sees that it does' }),
   hands: choice('Whose work it is', hazardHands),
   steps: Type.Array(Type.String(), { description: 'Ids of the steps where it can happen; the first one says it' }),
-  caution: Type.Optional(CautionBody.properties.code),
+  caution: Type.Optional(Type.Unsafe<CautionCode>(CautionBody.properties.code)),
   basis: Type.String({ description: 'Where it is known from' })
 })
 export interface PlanHazard extends Si<Static<typeof HazardBody>> {}
