@@ -5147,6 +5147,31 @@ export interface components {
             /** @description Number of the step where it counts */
             step?: number;
         };
+        /** @description One danger of the work, and what stands against it. */
+        PlanHazard: {
+            /** @description What keeps it away */
+            barrier: string;
+            /** @description Where it is known from */
+            basis: string;
+            /** @description Code of the caution; /v1/cautions documents each */
+            caution?: components["schemas"]["CautionCode"];
+            /**
+             * @description Whose work it is
+             * @enum {string}
+             */
+            hands: "maker" | "second-person" | "several-people" | "trained-person";
+            /**
+             * @description The worst it can do
+             * @enum {string}
+             */
+            harm: "death" | "lasting-harm" | "fire" | "illness" | "injury" | "law" | "damage";
+            /** @description Name of the danger */
+            id: string;
+            /** @description How one sees that it does */
+            proof: string;
+            /** @description Ids of the steps where it can happen; the first one says it */
+            steps: string[];
+        };
         /** @description A part of the system that this plan leaves out. */
         PlanNotPlanned: {
             /** @description Gravity */
@@ -5237,6 +5262,8 @@ export interface components {
             name?: string;
             parts: components["schemas"]["PlanParts"];
             restraint?: components["schemas"]["Restraint"];
+            /** @description Every danger of this plan with its barrier, at its steps */
+            safety: components["schemas"]["PlanHazard"][];
             summary: components["schemas"]["PlanSummary"];
             /** @description Enclosures passed over on the way */
             tried: components["schemas"]["PlanTried"][];
