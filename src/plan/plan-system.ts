@@ -111,7 +111,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
     result: {
       ...present({ name: request.name }),
       summary,
-      cover: planCover(resolved, parts, { joined, chosen, fits, cautions, steps, reasons: summary.reasons }),
+      cover: planCover(resolved, parts, { joined, chosen, fits, cautions, steps, safety, reasons: summary.reasons }),
       parts,
       circuit,
       tried,

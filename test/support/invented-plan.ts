@@ -112,7 +112,7 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     chapterCautions: placed.atChapters,
     tried: [{ name: 'Vented, tuned to fs', why: 'too large' }],
     conductors: [{ what: 'positive', size: '1/0 AWG', run: '5 m', fuse: '125 A' }],
-    card: [{ what: 'Speaker terminals at the tone', planned: '40.0 V at 50 Hz', step: 2 }],
+    card: [{ what: 'Loudspeaker terminals at the tone', planned: '40.0 V at 50 Hz', step: 2 }],
     facts: [
       {
         title: 'Electrical',

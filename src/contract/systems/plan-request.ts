@@ -146,7 +146,7 @@ const Straps = component('PlanRestraint', 'Straps that hold the box, where it is
 export const PlanCarBody = component('PlanCar', 'The vehicle around the box.', {
   space: ref(RoomForBox),
   cabin: Type.Optional(ref(CabinBody)),
-  speakerCableLengthM: Type.Optional(quantity('m', 'Speaker cable from amplifier to box', { from: 0.1, to: 20 })),
+  speakerCableLengthM: Type.Optional(quantity('m', 'Loudspeaker cable from amplifier to box', { from: 0.1, to: 20 })),
   drive: Type.Optional(drive),
   massKg: Type.Optional(quantity('kg', 'Mass of the vehicle', { from: 300, to: 3500 })),
   restraint: Type.Optional(ref(Straps))
