@@ -205,10 +205,15 @@ export interface FinishRequest extends Si<Static<typeof PlanFinishBody>> {}
 
 const Paper = component(
   'PlanPaper',
-  'How lengths are written on pages and drawings; the JSON answer is metric always.',
+  'What stands on pages and papers beside the plan: units, who publishes it, when and where; the JSON answer is metric always.',
   {
     units: Type.Optional(choice('Units on paper', ['metric', 'imperial'])),
-    inches: Type.Optional(choice('How inches are written', ['decimal', 'sixteenths']))
+    inches: Type.Optional(choice('How inches are written', ['decimal', 'sixteenths'])),
+    author: Type.Optional(label('Who publishes the plan', 80)),
+    date: Type.Optional(label('Date of this revision, as it shall be printed', 40)),
+    licence: Type.Optional(label('Licence the plan is published under', 80)),
+    revision: Type.Optional(label('Revision', 40)),
+    link: Type.Optional(label('Address at which the plan can be made again; printed, and as a code for a camera', 800))
   }
 )
 
