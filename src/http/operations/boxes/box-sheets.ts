@@ -39,6 +39,7 @@ export const nestPanels = defineOperation({
   heavy: true,
   body: SheetPlanRequest,
   result: SheetPlanResult,
+  costMs: () => 200,
   laws: sheetLaws,
   compute,
   forms: [
