@@ -1,6 +1,7 @@
 /** Builds the service without listening, so that tests, the demo and the contract script mount the same app. */
 import Fastify, { type FastifyBaseLogger, type FastifyInstance } from 'fastify'
 import { registerDocs } from './http/docs/docs-routes.ts'
+import { registerFront } from './http/front/front-routes.ts'
 import { contractRoutes, watchRoutes } from './http/openapi/contract-routes.ts'
 import { exampleRoutes } from './http/openapi/example-routes.ts'
 import { operations } from './http/operations.ts'
@@ -63,6 +64,7 @@ export async function buildApp({ log, work: elsewhere, ...given }: AppOptions = 
   contractRoutes(app)
   exampleRoutes(app, operations, work)
   registerDocs(app, settings)
+  registerFront(app, answer)
   refuseOtherMethods(app, methods)
   return app
 }
