@@ -25,7 +25,7 @@ export const modelBox = defineOperation({
   heavy: true,
   body: BoxRequest,
   result: BoxModelResult,
-  costMs: ({ port }) => (port?.kind === 'slot' ? 90 : 10),
+  costMs: ({ port }) => (port?.kind === 'slot' ? 70 : 12),
   laws: modelLaws,
   compute,
   present: listedBodies,

@@ -35,7 +35,7 @@ function drawing(request: Wiring): string {
 const unlikeCoilsMs = [0.2, 0.2, 0.3, 0.4, 1.5, 7, 110] as const
 
 function coilCostMs({ coilsOhm, driverCount, coilsPerDriver }: Static<typeof CoilWiringRequest>): number {
-  if (coilsOhm === undefined || new Set(coilsOhm).size < 2) return 0.2 + 0.025 * driverCount * coilsPerDriver
+  if (coilsOhm === undefined || new Set(coilsOhm).size < 2) return 0.25 + 0.06 * driverCount * coilsPerDriver
   return unlikeCoilsMs[coilsOhm.length] ?? 0.2
 }
 
