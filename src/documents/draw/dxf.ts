@@ -1,5 +1,5 @@
 /** Drawing exchange files: millimetres, layers, closed contours, true circles, and text that cannot break out of its line. */
-import { DxfWriter, LWPolylineFlags, point2d, point3d, Units } from '@tarikjabiri/dxf'
+import { createRequire } from 'node:module'
 import { present } from '../../domain/present.ts'
 
 /** Layer and colour number; a machine is set up by layer. What is never cut: SHEET, MARK, BEVEL, TEXT. */
@@ -45,7 +45,11 @@ export function plainLine(content: string): string {
 /** Whole thousandths of a millimetre. */
 const exact = (value: number) => Math.round(value * 1000) / 1000
 
+/** Loaded when the first file is written: whoever asks for no file does not wait for its writer. */
+const library = (): typeof import('@tarikjabiri/dxf') => createRequire(import.meta.url)('@tarikjabiri/dxf')
+
 export function dxfFile(): DxfFile {
+  const { DxfWriter, LWPolylineFlags, point2d, point3d, Units } = library()
   const writer = new DxfWriter()
   writer.setUnits(Units.Millimeters)
   for (const [name, colour] of Object.entries(layers)) writer.addLayer(name, colour, 'CONTINUOUS')
