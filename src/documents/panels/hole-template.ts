@@ -1,6 +1,6 @@
 /** Templates of round holes, as large as life, in sheets that a desk printer takes: to be joined, pricked through and sawn by. */
 import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
-import { lengthText, type PaperUnits } from '../draw/number-text.ts'
+import { lengthText, openingText, type PaperUnits } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt } from '../draw/svg.ts'
 import type { Drawing } from './panel-drawing.ts'
@@ -144,10 +144,11 @@ function screwsOn(page: Tile, { screwCircle }: CutOut): string {
 /** With a compass instead of paper: radius, and the chord from one screw to the next. */
 function words({ cut }: Hole, panel: string, paper: PaperUnits): readonly string[] {
   const { diameterM = 0, screwCircle } = cut
+  const unit = paper.units === 'metric' ? 'mm' : 'in'
   const chord = screwCircle && screwCircle.diameterM * Math.sin(Math.PI / screwCircle.count)
   return [
     `${cut.label}: on the outer face of the ${panel}, arrow up`,
-    `hole ⌀${lengthText(diameterM, paper)}; centre ${lengthText(cut.uM, paper)} from the left, ${lengthText(cut.vM, paper)} from below`,
+    `hole ⌀${openingText(diameterM, paper)} ${unit}; centre ${lengthText(cut.uM, paper)} from the left, ${lengthText(cut.vM, paper)} from below`,
     ...(screwCircle === undefined || chord === undefined
       ? []
       : [
