@@ -80,7 +80,7 @@ const Enclosure = component(
     kind: Type.Optional(choice('`closed` is tighter and smaller, `vented` louder and reaches lower', plannedKinds)),
     goal: Type.Optional(
       choice(
-        'Wish in plain words; volume, tuning and port are then searched for it: `everyday` even bass from 25 to 63 Hz in a box worth its room, `low` the most that 20 to 31.5 Hz can give, `loud` the most from 25 to 63 Hz, `tight` a closed box that starts and stops quickly, `small` the least room for at most 6 dB less than the loudest. Without it the textbook alignments are tried in turn',
+        'Wish in plain words; volume, tuning and port are then searched for it: `everyday` even bass from 25 to 63 Hz in a box worth its room, `low` the most that 20 to 31.5 Hz can give, `loud` the most from 25 to 63 Hz, `tight` a closed box that starts and stops quickly, `small` the least room for at most 6 dB less than the loudest. `everyday` when neither it nor volume or Qtc is given',
         designGoals
       )
     ),

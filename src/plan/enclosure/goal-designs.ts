@@ -20,6 +20,8 @@ import type { DesignProblem, FoundDesign, Room } from '../designer/search/design
 import { goalFor, goals } from '../designer/search/goals.ts'
 import { searchBoxes } from '../designer/search/search-boxes.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
+import { ventedOnly } from '../request/plan-conflicts.ts'
+import type { PlanEnclosure } from '../request/plan-request.ts'
 import { CROSSOVER_ORDER, crossoverHz } from './plan-crossover.ts'
 import { acousticDriver, type DriverPart } from './plan-drivers.ts'
 import { shellRequest } from './plan-shell.ts'
@@ -64,6 +66,10 @@ function limitsOf({ xmaxM, powerW }: Driver, count: number, joined: JoinedDriver
   }
 }
 
+/** Who asks for a port asks for a vented box. */
+const kindOf = ({ kind, ...enclosure }: PlanEnclosure) =>
+  ventedOnly.some(field => enclosure[field] !== undefined) ? 'vented' : kind
+
 /** The question of the search, with what the caller has fixed. */
 function problemOf(
   request: PlanRequest,
@@ -87,7 +93,7 @@ function problemOf(
     gainStepDb: GAIN_STEP_DB,
     seatGainDb: seat ?? new Float64Array(designGridHz.length),
     room: roomOf(request, largestM3, Math.max(swept, LEAST_M3 * count), air),
-    ...present({ kind: enclosure.kind, tuningHz: enclosure.tuningHz })
+    ...present({ kind: kindOf(enclosure), tuningHz: enclosure.tuningHz, areaM2: enclosure.portAreaM2 })
   }
 }
 

@@ -4,6 +4,10 @@ export const usual = {
   mainsLowHz: { value: 80, why: 'most front loudspeakers play down to about 80 Hz; the crossover follows them' },
   branchM: { value: 1, why: 'distribution block and amplifiers stand together' },
   groundLeadM: { value: 0.5, why: 'ground lead of half a metre' },
+  goal: {
+    value: 'everyday',
+    why: 'even bass from 25 to 63 Hz in a box worth its room; another wish gives another box'
+  },
   lowestCornerHz: { value: 10, why: 'the least corner most dials reach, and below the lowest music' }
 } as const
 
