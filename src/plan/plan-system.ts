@@ -18,7 +18,7 @@ import { planSignal } from './electric/plan-signal.ts'
 import { planSupply } from './electric/plan-supply.ts'
 import { planVoltageCautions } from './electric/plan-voltage.ts'
 import { planDrivers } from './enclosure/plan-drivers.ts'
-import { planEnclosure, type Tried } from './enclosure/plan-enclosure.ts'
+import { type EnclosureChoice, planEnclosure, type Tried } from './enclosure/plan-enclosure.ts'
 import { closedHighPass } from './enclosure/plan-high-pass.ts'
 import type { Part } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
@@ -34,6 +34,7 @@ export interface SystemPlan {
   readonly summary: PlanSummary
   readonly parts: PlanParts
   readonly circuit: PlanCircuit
+  readonly choice?: EnclosureChoice
   readonly tried: readonly Tried[]
   readonly billOfMaterials: readonly BillRow[]
   readonly buildOrder?: BuildOrder
@@ -80,7 +81,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const { finish } = resolved
   const { joined, ...load } = planLoad(resolved)
   const driver = planDrivers(resolved, joined)
-  const { tried, chosen, fits, misfit, goalMissed, ...enclosure } = planEnclosure(resolved, driver, joined)
+  const { tried, chosen, fits, misfit, goalMissed, choice, ...enclosure } = planEnclosure(resolved, driver, joined)
   const { runs, ...supply } = planSupply(resolved, joined)
   const signal = planSignal(resolved, joined, enclosure.response)
   const wires = joined === undefined ? load : { ...load, joined }
@@ -106,6 +107,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       summary: planSummary(resolved, parts, { joined, chosen, misfit, unkept, cautions }, circuit),
       parts,
       circuit,
+      ...present({ choice }),
       tried,
       billOfMaterials: build.billOfMaterials,
       ...present({ buildOrder: build.buildOrder, restraint: build.restraint }),

@@ -1,3 +1,5 @@
+import { goalMeanings } from '../../contract/systems/words.ts'
+
 /** What a plan takes where the caller is silent, each once; every use is recorded as assumed. Common practice, no source. */
 export const usual = {
   speakerCableM: { value: 2, why: 'amplifier and box side by side in the boot' },
@@ -6,7 +8,7 @@ export const usual = {
   groundLeadM: { value: 0.5, why: 'ground lead of half a metre' },
   goal: {
     value: 'everyday',
-    why: 'even bass from 25 to 63 Hz in a box worth its room; another wish gives another box'
+    why: `${goalMeanings.everyday}; another wish gives another box`
   },
   lowestCornerHz: { value: 10, why: 'the least corner most dials reach, and below the lowest music' }
 } as const
