@@ -9,9 +9,7 @@ export interface paths {
         };
         /**
          * Whether amplifier and drivers fit, and at which load, by query
-         * @description Continuous RMS power of the amplifier against that of the drivers at every load they can be wired to, on one output or spread over several, single or bridged. Power is taken as published for the load and never scaled to a lower one; above the rated loads it is bounded by the voltage reached there. Two powers at one load, bridged figures of one channel, peak, maximum and total figures are refused with the reason.
-         *
-         *     The same calculation as POST, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
+         * @description The same calculation as `matchAmplifier`, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
          */
         get: operations["matchAmplifierByQuery"];
         put?: never;
@@ -195,9 +193,7 @@ export interface paths {
         };
         /**
          * Loads that drivers and coils can present, and how to join them, by query
-         * @description Every balanced way of joining coils and, for up to six coils, every series-parallel way, with the load the amplifier sees, the share of each coil, the limit of the amplifier, and the wiring of the chosen load terminal by terminal.
-         *
-         *     The same calculation as POST, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
+         * @description The same calculation as `wireCoils`, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
          */
         get: operations["wireCoilsByQuery"];
         put?: never;
@@ -241,9 +237,7 @@ export interface paths {
         };
         /**
          * Complete and check the small-signal set of a driver, by query
-         * @description Takes whatever a data sheet gives and works out the rest, each value marked given, derived or assumed. Relations the sheet over-determines are checked; what the rounding of the printed digits explains is not held against the sheet; a likely slip of unit, decimal place or line is named with the value it would mean and never applied. Coils can be moved between connections. Too little given is refused, a pointer to each figure that is missing.
-         *
-         *     The same calculation as POST, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
+         * @description The same calculation as `completeDriverParameters`, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
          */
         get: operations["completeDriverParametersByQuery"];
         put?: never;
@@ -347,9 +341,7 @@ export interface paths {
         };
         /**
          * Area, count and length of a port, its air speed, and whether it fits, by query
-         * @description The flow at full drive, weighed with the filters before the amplifier, comes from the acoustic network; area from the air-speed limit, length from the tuning with the ends as they stand. Each port says its speed at the tuning and at worst, its first resonance as a pipe and its length by the other way of counting ends. Where none fits, the answer lists what would, computed. A port given whole tells its tuning.
-         *
-         *     The same calculation as POST, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
+         * @description The same calculation as `sizePort`, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
          */
         get: operations["sizePortByQuery"];
         put?: never;
@@ -573,9 +565,7 @@ export interface paths {
         };
         /**
          * Smallest cable for a feeder, with its fuse, by query
-         * @description Fuse first, then the smallest size that passes voltage drop, ampacity at ambient and bundle, fuse rating and short-circuit withstand. Says which limit governed and which limits every other size fails; parallel runs where nothing fits.
-         *
-         *     The same calculation as POST, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
+         * @description The same calculation as `chooseCable`, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
          */
         get: operations["chooseCableByQuery"];
         put?: never;
@@ -619,9 +609,7 @@ export interface paths {
         };
         /**
          * Currents of the amplifiers, charging balance, engine-off time, by query
-         * @description Quiescent, average, heavy and full-sine current by the partial-load law of each amplifier’s class, at nominal voltage. With the charging system, battery or capacitor described also what they make of it.
-         *
-         *     The same calculation as POST, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
+         * @description The same calculation as `computeCurrent`, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
          */
         get: operations["computeCurrentByQuery"];
         put?: never;
@@ -665,9 +653,7 @@ export interface paths {
         };
         /**
          * Fuse rating, family and place for a cable, by query
-         * @description The next standard rating above the load that the cable still carries, of a family that breaks the fault at this voltage; its place, operating times and selectivity. Refused where no rating lies between load and cable, with the size that would do.
-         *
-         *     The same calculation as POST, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
+         * @description The same calculation as `rateFuse`, spelled in query parameters (`a.b` for a field inside a field, `a.0.b` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.
          */
         get: operations["rateFuseByQuery"];
         put?: never;
@@ -706,6 +692,11 @@ export interface components {
             /** @description Air temperature [°C] */
             temperatureC?: number;
         };
+        /**
+         * @description An alignment; /v1/reference/alignments describes each.
+         * @enum {string}
+         */
+        AlignmentId: "closed-qtc" | "sbb4" | "sc4" | "be4" | "qb3" | "b4" | "c4" | "band-pass-4-flat" | "band-pass-4-ripple" | "band-pass-4-edges" | "band-pass-6-search" | "as-asked" | "in-your-space";
         /** @description The box of a family for one driver Q, solved by this service. */
         AlignmentMember: {
             /** @description Vas over net volume [1] */
@@ -723,25 +714,16 @@ export interface components {
         AlignmentRow: {
             /** @description What its response aims at */
             aim: string;
-            /**
-             * @description Id, as in a sizing
-             * @enum {string}
-             */
-            id: "closed-qtc" | "sbb4" | "sc4" | "be4" | "qb3" | "b4" | "c4" | "band-pass-4-flat" | "band-pass-4-ripple" | "band-pass-4-edges" | "band-pass-6-search" | "as-asked" | "in-your-space";
-            /**
-             * @description Kind of enclosure
-             * @enum {string}
-             */
-            kind: "closed" | "vented" | "passive-radiator" | "band-pass-4" | "band-pass-6-parallel" | "band-pass-6-series";
+            /** @description Id, as in a sizing */
+            id: components["schemas"]["AlignmentId"];
+            /** @description Kind of enclosure */
+            kind: components["schemas"]["EnclosureKind"];
             /** @description Members over the Q of the driver */
             members: components["schemas"]["AlignmentMember"][];
             /** @description Name */
             name: string;
-            /**
-             * @description Id of the source
-             * @enum {string}
-             */
-            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score";
+            /** @description Id of the source */
+            source: components["schemas"]["SourceId"];
             /** @description For which drivers it holds */
             validity: string;
         };
@@ -752,8 +734,13 @@ export interface components {
             /** @description In the order of the published table */
             rows: components["schemas"]["AlignmentRow"][];
             /** @description Where it was published; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
+        /**
+         * @description Class of an output stage.
+         * @enum {string}
+         */
+        AmplifierClass: "A" | "AB" | "B" | "D" | "G" | "H";
         /** @description One amplifier’s share. */
         AmplifierCurrents: {
             /** @description Ordinary music, 1/8 of rated output: battery and alternator [A] */
@@ -762,11 +749,8 @@ export interface components {
             averageHeatW: number;
             /** @description Output claimed, where the fuses on board pass less [W] */
             claimedPowerW?: number;
-            /**
-             * @description Class used
-             * @enum {string}
-             */
-            class: "A" | "AB" | "B" | "D" | "G" | "H";
+            /** @description Class used */
+            class: components["schemas"]["AmplifierClass"];
             /** @description Efficiency used [1] */
             efficiency: number;
             /** @description Test tone at rated output: fuse, cable, collapse [A] */
@@ -797,11 +781,8 @@ export interface components {
         };
         /** @description An older place of what the supply sees of the amplifier; give these figures beside its ratings. */
         AmplifierDraw: {
-            /**
-             * @description Class of the output stage; sets efficiency and partial-load law
-             * @enum {string}
-             */
-            class?: "A" | "AB" | "B" | "D" | "G" | "H";
+            /** @description Class of the output stage; sets efficiency and partial-load law */
+            class?: components["schemas"]["AmplifierClass"];
             /** @description Output over input at rated output, from the data sheet; beats the class [1] */
             efficiency?: number;
             /** @description Input current at rated output, from the data sheet; beats the class [A] */
@@ -883,11 +864,8 @@ export interface components {
         AmplifierSheet: {
             /** @description Channels */
             channels?: number;
-            /**
-             * @description Class of the output stage, for the heat
-             * @enum {string}
-             */
-            class?: "A" | "AB" | "B" | "D" | "G" | "H";
+            /** @description Class of the output stage, for the heat */
+            class?: components["schemas"]["AmplifierClass"];
             /** @description Output over input at rated output [1] */
             efficiency?: number;
             /** @description Area it takes where it is mounted [cm²] */
@@ -906,11 +884,8 @@ export interface components {
             quiescentW?: number;
             /** @description Supply at which the powers are rated, for what the fuses pass [V] */
             ratedVoltageV?: number;
-            /**
-             * @description What kind of figure each rating is; only `rms` can be matched
-             * @enum {string}
-             */
-            ratingKind?: "rms" | "peak" | "max" | "total";
+            /** @description What kind of figure each rating is; only `rms` can be matched */
+            ratingKind?: components["schemas"]["RatingKind"];
             /** @description Published powers, one a load */
             ratings: components["schemas"]["AmplifierRating"][];
         };
@@ -922,6 +897,13 @@ export interface components {
             heavyA: number;
             /** @description Supply at which it draws most: nominal where it regulates, charging where it does not [V] */
             voltageV: number;
+        };
+        /** @description What is moved into its place at once. */
+        AssemblyStep: {
+            /** @description Names as in the model, the second layer of a board with a 2 behind its name; layers and battens are glued to their board beforehand */
+            parts: string[];
+            /** @description The way it is moved */
+            towards: components["schemas"]["BoxDirection"];
         };
         /** @description A default used because the request left the field out. */
         Assumed: {
@@ -979,11 +961,8 @@ export interface components {
             inputs: components["schemas"]["BasisInput"][];
             /** @description JSON pointer of the figure in the result */
             quantity: string;
-            /**
-             * @description Id of the source
-             * @enum {string}
-             */
-            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score";
+            /** @description Id of the source */
+            source: components["schemas"]["SourceId"];
             /** @description SI unit of the value */
             unit: string;
             /** @description What the formula gives, in `unit` */
@@ -1048,15 +1027,17 @@ export interface components {
             /** @description Calls with a problem */
             refused: number;
         };
+        /**
+         * @description What a battery is made of.
+         * @enum {string}
+         */
+        BatteryChemistry: "flooded" | "agm" | "gel" | "lithium";
         /** @description The battery that plays with the engine off. */
         BatteryRequest: {
             /** @description Capacity of the bank at the rated hours [A·h] */
             capacityAh: number;
-            /**
-             * @description Kind of battery
-             * @enum {string}
-             */
-            chemistry?: "flooded" | "agm" | "gel" | "lithium";
+            /** @description Kind of battery */
+            chemistry?: components["schemas"]["BatteryChemistry"];
             /** @description Cold cranking current at −18 °C [A] */
             coldCrankingA?: number;
             /** @description What the parked car draws beside the amplifiers [A] */
@@ -1076,11 +1057,8 @@ export interface components {
         BatterySource: {
             /** @description Capacity of the bank at 20 h [A·h] */
             capacityAh?: number;
-            /**
-             * @description Kind of battery; with capacityAh in place of the cold cranking current
-             * @enum {string}
-             */
-            chemistry?: "flooded" | "agm" | "gel" | "lithium";
+            /** @description Kind of battery; with capacityAh in place of the cold cranking current */
+            chemistry?: components["schemas"]["BatteryChemistry"];
             /** @description Cold cranking current, from which both ends of the resistance follow [A] */
             coldCrankingA?: number;
             /** @description Open-circuit voltage of the battery [V] */
@@ -1118,16 +1096,18 @@ export interface components {
             densityKgPerM3?: number;
             /** @description Modulus in bending, along the face grain [GPa] */
             elasticModulusGpa?: number;
-            /**
-             * @description Board
-             * @enum {string}
-             */
-            material?: "mdf" | "birch-plywood" | "poplar-plywood" | "particleboard";
+            /** @description Board */
+            material?: components["schemas"]["BoardId"];
             /** @description Poisson ratio, strain along to stress across [1] */
             poisson?: number;
             /** @description Shear modulus in the plane of the board [GPa] */
             shearModulusGpa?: number;
         };
+        /**
+         * @description A board; /v1/reference/materials describes each.
+         * @enum {string}
+         */
+        BoardId: "mdf" | "birch-plywood" | "poplar-plywood" | "particleboard";
         /** @description One sheet size. */
         BoardSheet: {
             /** @description Along the grain [mm] */
@@ -1183,6 +1163,13 @@ export interface components {
             /** @description Clear width [mm] */
             widthMm: number;
         };
+        /** @description The order in which the box goes together: taken apart along straight ways, and that turned round. */
+        BoxAssembly: {
+            /** @description From the first board to the last driver */
+            steps: components["schemas"]["AssemblyStep"][];
+            /** @description What no straight way leads to, whatever is put on before; empty for a box that goes together */
+            stuck: string[];
+        };
         /** @description A unit vector in the axes of the box. */
         BoxDirection: {
             /** @description Share to the right [1] */
@@ -1213,11 +1200,8 @@ export interface components {
         /** @description A box to be drawn. */
         BoxDrawingRequest: {
             box: components["schemas"]["BoxRequest"];
-            /**
-             * @description How inches are written on paper
-             * @enum {string}
-             */
-            inches?: "decimal" | "sixteenths";
+            /** @description How inches are written on paper */
+            inches?: components["schemas"]["InchStyle"];
             /** @description Width of the saw cut [mm] */
             kerfMm?: number;
             /** @description Sheets to cut from; the usual sheet of the board when absent */
@@ -1231,11 +1215,8 @@ export interface components {
             title?: string;
             /** @description Cut off every edge of a raw sheet first, kerf included [mm] */
             trimMm?: number;
-            /**
-             * @description Units on paper; figures of the JSON answer are metric always
-             * @enum {string}
-             */
-            units?: "metric" | "imperial";
+            /** @description Units on paper; figures of the JSON answer are metric always */
+            units?: components["schemas"]["PaperUnits"];
         };
         /** @description A box with its drawings. */
         BoxDrawings: {
@@ -1243,18 +1224,12 @@ export interface components {
             cutPlan?: components["schemas"]["SheetPlanResult"];
             /** @description Panels first, then cut sheets */
             drawings: components["schemas"]["BoxDrawing"][];
-            /**
-             * @description How inches are written
-             * @enum {string}
-             */
-            inches: "decimal" | "sixteenths";
+            /** @description How inches are written */
+            inches: components["schemas"]["InchStyle"];
             /** @description Title of the set */
             title: string;
-            /**
-             * @description Units on paper
-             * @enum {string}
-             */
-            units: "metric" | "imperial";
+            /** @description Units on paper */
+            units: components["schemas"]["PaperUnits"];
         };
         /** @description Equal drivers to be set into the box; one when `count` is absent. */
         BoxDriver: {
@@ -1266,11 +1241,8 @@ export interface components {
             cutOutDiameterMm?: number;
             /** @description Air one driver takes from the box; negative adds air [L] */
             displacementL?: number;
-            /**
-             * @description Face that carries the driver; the front when absent
-             * @enum {string}
-             */
-            face?: "front" | "back" | "top" | "bottom" | "left" | "right" | "divider";
+            /** @description Face that carries the driver; the front when absent */
+            face?: components["schemas"]["FaceName"];
             /** @description Outer diameter [mm] */
             flangeDiameterMm?: number;
             /** @description Name on the drawing */
@@ -1344,8 +1316,14 @@ export interface components {
             /** @description Width [mm] */
             widthMm: number;
         };
+        /**
+         * @description Kind of box a plan can be made for.
+         * @enum {string}
+         */
+        BoxKind: "closed" | "vented";
         /** @description The box, ready to be sawn. */
         BoxLayoutResult: {
+            assembly: components["schemas"]["BoxAssembly"];
             /** @description Blanks of all parts, cut-outs not taken off [m²] */
             boardAreaM2: number;
             /** @description Boards alone, cut-outs taken off [kg] */
@@ -1364,11 +1342,8 @@ export interface components {
             /** @description Parts; equal ones in one row */
             panels: components["schemas"]["Panel"][];
             port?: components["schemas"]["PortLayout"];
-            /**
-             * @description Shape
-             * @enum {string}
-             */
-            shape: "rectangular" | "wedge" | "prism";
+            /** @description Shape */
+            shape: components["schemas"]["BoxShape"];
             /** @description The first along each inside size */
             standingWaves: components["schemas"]["BoxStandingWave"][];
             vibration: components["schemas"]["BoxVibration"];
@@ -1462,11 +1437,8 @@ export interface components {
             recessMm?: number;
             /** @description Step the saw is set by [mm] */
             sawStepMm?: number;
-            /**
-             * @description Shape; rectangular when absent
-             * @enum {string}
-             */
-            shape?: "rectangular" | "wedge" | "prism";
+            /** @description Shape; rectangular when absent */
+            shape?: components["schemas"]["BoxShape"];
             /** @description Lean of that face from the vertical [°] */
             slopeDeg?: number;
             /**
@@ -1474,14 +1446,16 @@ export interface components {
              * @enum {string}
              */
             slopedFace?: "front" | "back";
-            /**
-             * @description Which way the box grows: in balanced proportions, or low, shallow or narrow first
-             * @enum {string}
-             */
-            strategy?: "balanced" | "lowest" | "shallowest" | "narrowest";
+            /** @description Which way the box grows: in balanced proportions, or low, shallow or narrow first */
+            strategy?: components["schemas"]["BoxStrategy"];
             /** @description Board of all panels, as measured [mm] */
             thicknessMm: number;
         };
+        /**
+         * @description Shape of a box.
+         * @enum {string}
+         */
+        BoxShape: "rectangular" | "wedge" | "prism";
         /** @description One outer size against its limit. */
         BoxSpare: {
             /**
@@ -1508,6 +1482,11 @@ export interface components {
             /** @description Inside [mm] */
             insideMm: number;
         };
+        /**
+         * @description Which way a box grows where there is a choice.
+         * @enum {string}
+         */
+        BoxStrategy: "balanced" | "lowest" | "shallowest" | "narrowest";
         /** @description Pushed straight through, or tilted in the plane of the opening. */
         BoxThroughOpening: {
             /**
@@ -1563,7 +1542,7 @@ export interface components {
             /** @description What to do */
             actions: string[];
             /** @description Cautions whose place is this step */
-            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "rating-kind-unknown" | "amplifier-voltage-class" | "amplifier-voltage-unknown" | "unlike-batteries-parallel" | "power-bounded" | "bridged-minimum-low" | "ratings-contradict" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "bare-source" | "circuit-collapse" | "no-supply" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found")[];
+            cautions: components["schemas"]["CautionCode"][];
             /** @description What to check before going on */
             checks: string[];
             /** @description Waiting before a step that needs this one [min] */
@@ -1641,7 +1620,7 @@ export interface components {
             /** @description Source less this drop [V] */
             endVoltageV?: number;
             /** @description Every limit it fails; none means it fits */
-            fails: ("drop" | "ampacity" | "fuse" | "short-circuit" | "terminal")[];
+            fails: components["schemas"]["CableLimit"][];
             /** @description Short-circuit current at the far end [A] */
             faultA?: number;
             /** @description Largest fuse by the policy [A] */
@@ -1653,6 +1632,11 @@ export interface components {
             /** @description Resistance at the temperature of the drop [Ω/m] */
             ohmPerM: number;
         };
+        /**
+         * @description What decides the size of a cable.
+         * @enum {string}
+         */
+        CableLimit: "drop" | "ampacity" | "fuse" | "short-circuit" | "terminal";
         /** @description The load the cable was chosen for. */
         CableLoad: {
             /** @description Current of fuse and ampacity [A] */
@@ -1667,12 +1651,9 @@ export interface components {
             /** @description Current-carrying power conductors in the same loom, this one included */
             bundledConductors?: number;
             /** @description Limits to hold the sizes to; all when left out */
-            checks?: ("drop" | "ampacity" | "fuse" | "short-circuit" | "terminal")[];
-            /**
-             * @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium
-             * @enum {string}
-             */
-            conductor?: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+            checks?: components["schemas"]["CableLimit"][];
+            /** @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium */
+            conductor?: components["schemas"]["Conductor"];
             /** @description Conductor temperature the drop is judged at [°C] */
             conductorTemperatureC?: number;
             /** @description Contact resistance that counts into the drop, once in the loop [Ω] */
@@ -1692,23 +1673,17 @@ export interface components {
             /** @description Surroundings of the fuse [°C] */
             fuseAmbientC?: number;
             /** @description Fuse families allowed */
-            fuseTypes?: ("F" | "C" | "E" | "SF30" | "SF51" | "single-bolt")[];
+            fuseTypes?: components["schemas"]["FuseType"][];
             /** @description Power the next amplifier will draw: what to lay now [W] */
             futureLoadPowerW?: number;
-            /**
-             * @description Series of the size; AWG, SAE and mm² are different sizes
-             * @enum {string}
-             */
-            gaugeSystem?: "awg" | "sae" | "mm2";
+            /** @description Series of the size; AWG, SAE and mm² are different sizes */
+            gaugeSystem?: components["schemas"]["GaugeSystem"];
             /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
             heavyCurrentA?: number;
             /** @description Temperature class printed on the insulation [°C] */
             insulationC?: number;
-            /**
-             * @description What the insulation is made of; sets what it survives in a short circuit, which its class does not: PVC 160 °C, XLPE (cross-linked polyethylene) and EPR 250 °C, rubber 200 to 220 °C, silicone 350 °C
-             * @enum {string}
-             */
-            insulationMaterial?: "pvc" | "cross-linked-pvc" | "xlpe" | "epr" | "rubber" | "silicone";
+            /** @description What the insulation is made of; sets what it survives in a short circuit, which its class does not: PVC 160 °C, XLPE (cross-linked polyethylene) and EPR 250 °C, rubber 200 to 220 °C, silicone 350 °C */
+            insulationMaterial?: components["schemas"]["InsulationMaterial"];
             /** @description One lug; four of them lie in the loop beside the drop [Ω] */
             jointOhm?: number;
             /**
@@ -1722,18 +1697,12 @@ export interface components {
             loadRatio?: number;
             /** @description External fuse the amplifier’s maker states [A] */
             makerFuseA?: number;
-            /**
-             * @description Where a metric copper size takes its resistance from
-             * @enum {string}
-             */
-            metricResistance?: "iec-60228-class-5" | "iso-6722-1" | "nominal-area";
+            /** @description Where a metric copper size takes its resistance from */
+            metricResistance?: components["schemas"]["MetricResistance"];
             /** @description Fuses on the amplifier */
             onboardFusesA?: number[];
-            /**
-             * @description `strict`: rating at most the ampacity; `cfr-150`: at most 150 % of the table value under 50 V
-             * @enum {string}
-             */
-            policy?: "strict" | "cfr-150";
+            /** @description `strict`: rating at most the ampacity; `cfr-150`: at most 150 % of the table value under 50 V */
+            policy?: components["schemas"]["FusePolicy"];
             /** @description Conductor length of the positive run [m] */
             positiveLengthM: number;
             /** @description Supply voltage that the amplifier at the end is rated at; it must suit the system [V] */
@@ -1748,7 +1717,7 @@ export interface components {
             /** @description Voltage at the start of the run, when not the nominal one [V] */
             sourceVoltageV?: number;
             /** @description Spaces the run passes; the hottest gives the ambient when ambientC is left out */
-            spaces?: ("engine-bay" | "cabin" | "boot")[];
+            spaces?: components["schemas"]["RunSpace"][];
             /** @description Resistance of the stranded over the solid conductor [1] */
             strandingFactor?: number;
             /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
@@ -1786,11 +1755,8 @@ export interface components {
             areaMm2: number;
             /** @description Designation with its series */
             designation: string;
-            /**
-             * @description Series; AWG, SAE and mm² are different sizes
-             * @enum {string}
-             */
-            gaugeSystem: "awg" | "sae" | "mm2";
+            /** @description Series; AWG, SAE and mm² are different sizes */
+            gaugeSystem: components["schemas"]["GaugeSystem"];
             /** @description Copper at 20 °C, strands included [Ω/m] */
             ohmPerM: number;
         };
@@ -1801,7 +1767,7 @@ export interface components {
             /** @description In the order of the published table */
             rows: components["schemas"]["CableRow"][];
             /** @description Where it was published; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description What the acoustic network gives for the candidate: coil inductance, source resistance and all stated losses in it. */
         CandidateResponse: {
@@ -1862,20 +1828,14 @@ export interface components {
         Caution: {
             /** @description JSON pointer into the request */
             at?: string;
-            /**
-             * @description Code of the caution; /v1/cautions documents each
-             * @enum {string}
-             */
-            code: "cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "rating-kind-unknown" | "amplifier-voltage-class" | "amplifier-voltage-unknown" | "unlike-batteries-parallel" | "power-bounded" | "bridged-minimum-low" | "ratings-contradict" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "bare-source" | "circuit-collapse" | "no-supply" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found";
+            /** @description Code of the caution; /v1/cautions documents each */
+            code: components["schemas"]["CautionCode"];
             /** @description The figures that triggered it; each name ends in its unit */
             figures?: {
                 [key: string]: number;
             };
-            /**
-             * @description `note`: know this. `care`: change or watch it. `stop`: do not build or switch this on.
-             * @enum {string}
-             */
-            level: "note" | "care" | "stop";
+            /** @description `note`: know this. `care`: change or watch it. `stop`: do not build or switch this on. */
+            level: components["schemas"]["CautionLevel"];
             /** @description What is the matter, with its figures */
             message: string;
         };
@@ -1884,6 +1844,8 @@ export interface components {
             /** @description By code */
             cautions: components["schemas"]["CautionKind"][];
         };
+        /** @description Code of a caution; /v1/cautions documents each. More may come with any version; take what you do not know as it is. */
+        CautionCode: string;
         /** @description One kind of caution. */
         CautionKind: {
             /** @description Where its threshold comes from */
@@ -1895,20 +1857,27 @@ export interface components {
             /** @description What it means and what to do */
             meaning: string;
         };
+        /**
+         * @description `note`: know this. `care`: change or watch it. `stop`: do not build or switch this on.
+         * @enum {string}
+         */
+        CautionLevel: "note" | "care" | "stop";
         /** @description One chamber of a box with an inner divider. */
         Chamber: {
             /** @description Taken by what stands in it [L] */
             displacedL: number;
             /** @description Empty [L] */
             grossL: number;
-            /**
-             * @description Which
-             * @enum {string}
-             */
-            name: "rear" | "front";
+            /** @description Which */
+            name: components["schemas"]["ChamberName"];
             /** @description Air that acts as the spring [L] */
             netL: number;
         };
+        /**
+         * @description A chamber of an enclosure.
+         * @enum {string}
+         */
+        ChamberName: "rear" | "front";
         /** @description Charging balance; a negative surplus comes out of the battery. */
         ChargingBalance: {
             /** @description What the vehicle draws [A] */
@@ -1944,6 +1913,11 @@ export interface components {
             /** @description Rated output current at system voltage [A] */
             ratedA: number;
         };
+        /**
+         * @description What the body of the vehicle is made of.
+         * @enum {string}
+         */
+        ChassisBody: "steel" | "aluminium" | "composite" | "unknown";
         /** @description Result with its cautions, assumed defaults and sources. */
         CheckPanelVibrationAnswer: {
             /** @description Every default that was used */
@@ -1954,7 +1928,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["PanelVibrationResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         ChooseCableAnswer: {
@@ -1966,7 +1940,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["CableResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description What /v1/supply/cables gives for the request shown, or why it could not be done. */
         ChooseCablePart: {
@@ -2033,11 +2007,8 @@ export interface components {
             ratingA: number;
             /** @description Standard of the family */
             standard: string;
-            /**
-             * @description Family
-             * @enum {string}
-             */
-            type: "F" | "C" | "E" | "SF30" | "SF51" | "single-bolt";
+            /** @description Family */
+            type: components["schemas"]["FuseType"];
             /** @description Rated voltage to ask for, at least the system’s class [V] */
             voltageV: number;
         };
@@ -2073,11 +2044,8 @@ export interface components {
         };
         /** @description An amplifier between two points. */
         CircuitAmplifier: {
-            /**
-             * @description Class of the output stage; sets efficiency and partial-load law
-             * @enum {string}
-             */
-            class?: "A" | "AB" | "B" | "D" | "G" | "H";
+            /** @description Class of the output stage; sets efficiency and partial-load law */
+            class?: components["schemas"]["AmplifierClass"];
             /** @description Voltage at which its converter stops [V] */
             dropOutV?: number;
             /** @description Output over input at rated output, from the data sheet; beats the class [1] */
@@ -2102,11 +2070,8 @@ export interface components {
             powerW?: number;
             /** @description Draw at silence, switched on [W] */
             quiescentW?: number;
-            /**
-             * @description What the power stands for; peak figures are refused
-             * @enum {string}
-             */
-            ratedAs?: "continuous" | "peak" | "unknown";
+            /** @description What the power stands for; peak figures are refused */
+            ratedAs?: components["schemas"]["RatedPower"];
             /** @description Supply voltage of the power rating [V] */
             ratedVoltageV?: number;
             /** @description Published outputs by load */
@@ -2125,11 +2090,8 @@ export interface components {
             capacityAh?: number;
             /** @description Its resistance while it takes current [Ω] */
             chargingOhm?: number;
-            /**
-             * @description Kind of battery; with capacityAh in place of the cold cranking current
-             * @enum {string}
-             */
-            chemistry?: "flooded" | "agm" | "gel" | "lithium";
+            /** @description Kind of battery; with capacityAh in place of the cold cranking current */
+            chemistry?: components["schemas"]["BatteryChemistry"];
             /** @description Cold cranking current, from which both ends of the resistance follow [A] */
             coldCrankingA?: number;
             /** @description Name of this part, once in the circuit */
@@ -2149,20 +2111,14 @@ export interface components {
             ambientC?: number;
             /** @description Current-carrying power conductors in the same loom, this one included */
             bundledConductors?: number;
-            /**
-             * @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium
-             * @enum {string}
-             */
-            conductor?: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+            /** @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium */
+            conductor?: components["schemas"]["Conductor"];
             /** @description Size with its series: "4 AWG", "SAE 4", "25 mm2"; the bare number where gaugeSystem says the series */
             designation: string;
             /** @description Point it starts at */
             from: string;
-            /**
-             * @description Series of the size; AWG, SAE and mm² are different sizes
-             * @enum {string}
-             */
-            gaugeSystem?: "awg" | "sae" | "mm2";
+            /** @description Series of the size; AWG, SAE and mm² are different sizes */
+            gaugeSystem?: components["schemas"]["GaugeSystem"];
             /** @description Name of this part, once in the circuit */
             id: string;
             /** @description Temperature class printed on the insulation [°C] */
@@ -2173,15 +2129,14 @@ export interface components {
             joints?: number;
             /** @description Conductor length [m] */
             lengthM: number;
-            /**
-             * @description Where a metric copper size takes its resistance from
-             * @enum {string}
-             */
-            metricResistance?: "iec-60228-class-5" | "iso-6722-1" | "nominal-area";
+            /** @description Where a metric copper size takes its resistance from */
+            metricResistance?: components["schemas"]["MetricResistance"];
             /** @description Resistivity at 20 °C in place of the metal’s; metric sizes then use their nominal area [Ω·m] */
             resistivityOhmM?: number;
+            /** @description Whether it lies in a conduit all the way */
+            sheathed?: boolean;
             /** @description Spaces the run passes; the hottest gives the ambient when ambientC is left out */
-            spaces?: ("engine-bay" | "cabin" | "boot")[];
+            spaces?: components["schemas"]["RunSpace"][];
             /** @description Resistance of the stranded over the solid conductor [1] */
             strandingFactor?: number;
             /** @description Temperature coefficient at 20 °C in place of the metal’s [1/K] */
@@ -2220,23 +2175,26 @@ export interface components {
             resistanceOhm?: number;
             /** @description Point it ends at */
             to: string;
-            /**
-             * @description Family; gives its breaking capacity
-             * @enum {string}
-             */
-            type?: "F" | "C" | "E" | "SF30" | "SF51" | "single-bolt";
+            /** @description Family; gives its breaking capacity */
+            type?: components["schemas"]["FuseType"];
         };
-        /** @description What a fuse has to break. */
+        /** @description What a fuse has to carry and to break. */
         CircuitFuseGuard: {
             /** @description What it breaks, where known [A] */
             breakingA?: number;
+            /** @description Most that flows through it with dense bass [A] */
+            heavyA?: number;
             /** @description Its name */
             id: string;
+            /** @description Most that flows through it at full sine [A] */
+            loadA?: number;
             /** @description Dead short behind it, strong batteries, cold fuses [A] */
             prospectiveA: number;
         };
         /** @description Anything else that conducts: body, engine strap, relay, battery sensor, a cable of the vehicle. Never judged. */
         CircuitLink: {
+            /** @description Whether that figure is a guess: no stop rests on it */
+            assumed?: boolean;
             /** @description Point it starts at */
             from: string;
             /** @description Name of this part, once in the circuit */
@@ -2276,10 +2234,14 @@ export interface components {
             bareSources: string[];
             /** @description Cables of the plus side */
             cables: components["schemas"]["CircuitCableGuard"][];
+            /** @description Times the power of the full sine that still stands, driving; absent from twice upwards [1] */
+            collapseMargin?: number;
             /** @description Faults at the amplifiers */
             farFaults: components["schemas"]["FarFault"][];
             /** @description Fuses */
             fuses: components["schemas"]["CircuitFuseGuard"][];
+            /** @description Fuses one behind the other */
+            series: components["schemas"]["FuseSeries"][];
             /** @description From silence upwards */
             states: components["schemas"]["CircuitState"][];
         };
@@ -2373,6 +2335,11 @@ export interface components {
             /** @description Load over the impedance of one coil, as a fraction in lowest terms */
             ratio: string;
         };
+        /**
+         * @description How the coils of a driver are joined.
+         * @enum {string}
+         */
+        CoilConnection: "one-coil" | "series" | "parallel" | "series-parallel";
         /** @description The coil at the given drive, for a programme of equal power in every octave: an estimate. */
         CoilHeating: {
             /** @description Temperature around the driver [°C] */
@@ -2515,7 +2482,7 @@ export interface components {
         /** @description One step of switching on for the first time. */
         CommissioningStep: {
             /** @description Cautions that belong to the step */
-            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "rating-kind-unknown" | "amplifier-voltage-class" | "amplifier-voltage-unknown" | "unlike-batteries-parallel" | "power-bounded" | "bridged-minimum-low" | "ratings-contradict" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "bare-source" | "circuit-collapse" | "no-supply" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found")[];
+            cautions: components["schemas"]["CautionCode"][];
             /** @description Name of the step */
             id: string;
             /** @description What must be seen before the next step */
@@ -2558,11 +2525,8 @@ export interface components {
             rmsKgPerS: number;
             /** @description Effective area of the cone [cm²] */
             sdCm2: number;
-            /**
-             * @description Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference
-             * @enum {string}
-             */
-            vasAir?: "reference" | "request";
+            /** @description Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference */
+            vasAir?: components["schemas"]["VasAir"];
             /** @description Air volume as compliant as the suspension [L] */
             vasL: number;
             /** @description Linear excursion, one way, peak [mm] */
@@ -2578,7 +2542,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["DriverParametersResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description What /v1/drivers/parameters gives for the request shown, or why it could not be done. */
         CompleteDriverParametersPart: {
@@ -2602,7 +2566,19 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["CircuitResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
+        };
+        /** @description What /v1/supply/circuit gives for the request shown, or why it could not be done. */
+        ComputeCircuitPart: {
+            answer?: components["schemas"]["ComputeCircuitAnswer"];
+            /** @description Whether there is an answer */
+            done: boolean;
+            /** @description Why this part could not be done */
+            problem?: components["schemas"]["Problem"];
+            /** @description The request; the resource gives the same answer for it */
+            request?: components["schemas"]["CircuitRequest"];
+            /** @description Always /v1/supply/circuit */
+            resource: string;
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         ComputeCurrentAnswer: {
@@ -2614,7 +2590,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["SupplyCurrentResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description What /v1/supply/current gives for the request shown, or why it could not be done. */
         ComputeCurrentPart: {
@@ -2638,19 +2614,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["FeederResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
-        };
-        /** @description What /v1/supply/feeder gives for the request shown, or why it could not be done. */
-        ComputeFeederPart: {
-            answer?: components["schemas"]["ComputeFeederAnswer"];
-            /** @description Whether there is an answer */
-            done: boolean;
-            /** @description Why this part could not be done */
-            problem?: components["schemas"]["Problem"];
-            /** @description The request; the resource gives the same answer for it */
-            request?: components["schemas"]["FeederRequest"];
-            /** @description Always /v1/supply/feeder */
-            resource: string;
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         ComputeResponseAnswer: {
@@ -2662,7 +2626,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["EnclosureResponse"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description What /v1/enclosures/response gives for the request shown, or why it could not be done. */
         ComputeResponsePart: {
@@ -2686,8 +2650,13 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["EnclosureTolerance"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
+        /**
+         * @description Metal of a conductor.
+         * @enum {string}
+         */
+        Conductor: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
         /** @description A chamber, which is a node of the network. */
         CustomChamber: {
             /** @description Q of the absorption at the frequency of the chamber; absent: none [1] */
@@ -2831,11 +2800,8 @@ export interface components {
             /** @description Drivers */
             driverCount: number;
             figures: components["schemas"]["DesignFigures"];
-            /**
-             * @description Kind of box
-             * @enum {string}
-             */
-            kind: "closed" | "vented";
+            /** @description Kind of box */
+            kind: components["schemas"]["BoxKind"];
             /** @description What /v1/plans takes to plan this design */
             plan: components["schemas"]["PlanRequest"];
             points: components["schemas"]["DesignPoints"];
@@ -2924,7 +2890,7 @@ export interface components {
             drivers: components["schemas"]["SearchDriver"][];
             finish?: components["schemas"]["PlanFinish"];
             /** @description Kinds of box to try; both when absent */
-            kinds?: ("closed" | "vented")[];
+            kinds?: components["schemas"]["BoxKind"][];
             /** @description Where the level is compared [Hz] */
             levelHz?: number;
             limits?: components["schemas"]["DesignLimits"];
@@ -3040,7 +3006,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["BoxDrawings"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description The worst of the programme at the given drive, linear. */
         DrivePeaks: {
@@ -3099,11 +3065,8 @@ export interface components {
             rmsKgPerS?: number;
             /** @description Effective piston area [cm²] */
             sdCm2: number;
-            /**
-             * @description Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference
-             * @enum {string}
-             */
-            vasAir?: "reference" | "request";
+            /** @description Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference */
+            vasAir?: components["schemas"]["VasAir"];
             /** @description Air volume of equal compliance, as the sheet prints it [L] */
             vasL?: number;
             /** @description Linear excursion, one way, peak [mm] */
@@ -3245,11 +3208,8 @@ export interface components {
             rmsKgPerS?: number;
             /** @description Effective area of the cone [cm²] */
             sdCm2?: number;
-            /**
-             * @description Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference
-             * @enum {string}
-             */
-            vasAir?: "reference" | "request";
+            /** @description Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference */
+            vasAir?: components["schemas"]["VasAir"];
             /** @description Air volume as compliant as the suspension [L] */
             vasL?: number;
             /** @description Linear excursion, one way, peak [mm] */
@@ -3259,11 +3219,8 @@ export interface components {
         Enclosure: components["schemas"]["InfiniteBaffle"] | components["schemas"]["ClosedBox"] | components["schemas"]["VentedBox"] | components["schemas"]["PassiveRadiatorBox"] | components["schemas"]["BandPass4"] | components["schemas"]["BandPass6Parallel"] | components["schemas"]["BandPass6Series"] | components["schemas"]["CustomEnclosure"];
         /** @description One enclosure for the driver. */
         EnclosureCandidate: {
-            /**
-             * @description Alignment; /v1/reference/alignments describes each
-             * @enum {string}
-             */
-            alignment: "closed-qtc" | "sbb4" | "sc4" | "be4" | "qb3" | "b4" | "c4" | "band-pass-4-flat" | "band-pass-4-ripple" | "band-pass-4-edges" | "band-pass-6-search" | "as-asked" | "in-your-space";
+            /** @description Alignment; /v1/reference/alignments describes each */
+            alignment: components["schemas"]["AlignmentId"];
             /** @description Half power by the closed form, coil inductance left out [Hz] */
             alignmentF3Hz?: number;
             /** @description Vas of all drivers over the volume behind them [1] */
@@ -3278,11 +3235,8 @@ export interface components {
             frontVolumeL?: number;
             /** @description What it is good at, with its figures */
             goodAt: string;
-            /**
-             * @description Kind of the enclosure
-             * @enum {string}
-             */
-            kind: "closed" | "vented" | "passive-radiator" | "band-pass-4" | "band-pass-6-parallel" | "band-pass-6-series";
+            /** @description Kind of the enclosure */
+            kind: components["schemas"]["EnclosureKind"];
             /** @description Name for people */
             name: string;
             /** @description Acoustic volume for all drivers; of the rear chamber where there are two [L] */
@@ -3294,11 +3248,8 @@ export interface components {
             qtc?: number;
             response: components["schemas"]["CandidateResponse"];
             secondOpinion?: components["schemas"]["SecondOpinion"];
-            /**
-             * @description Source of the alignment
-             * @enum {string}
-             */
-            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score";
+            /** @description Source of the alignment */
+            source: components["schemas"]["SourceId"];
             space: components["schemas"]["SpaceCost"];
             /** @description Nothing is against it */
             suits: boolean;
@@ -3309,6 +3260,11 @@ export interface components {
             /** @description Reasons with figures, those against first */
             why: string[];
         };
+        /**
+         * @description Kind of an enclosure.
+         * @enum {string}
+         */
+        EnclosureKind: "closed" | "vented" | "passive-radiator" | "band-pass-4" | "band-pass-6-parallel" | "band-pass-6-series";
         /** @description The response of one enclosure. */
         EnclosureResponse: {
             cabin?: components["schemas"]["CabinModel"];
@@ -3340,7 +3296,7 @@ export interface components {
             driver: components["schemas"]["Driver"];
             drivers?: components["schemas"]["Drivers"];
             /** @description Kinds to weigh; closed and vented when absent */
-            kinds?: ("closed" | "vented" | "passive-radiator" | "band-pass-4" | "band-pass-6-parallel" | "band-pass-6-series")[];
+            kinds?: components["schemas"]["EnclosureKind"][];
             lining?: components["schemas"]["SizingLining"];
             losses?: components["schemas"]["SizingLosses"];
             passiveRadiators?: components["schemas"]["SizingPassiveRadiators"];
@@ -3429,6 +3385,11 @@ export interface components {
             /** @description Whether that is more than Xmax */
             needed: boolean;
         };
+        /**
+         * @description A face of a box.
+         * @enum {string}
+         */
+        FaceName: "front" | "back" | "top" | "bottom" | "left" | "right" | "divider";
         /** @description One face as a plate between the other panels. */
         FaceVibration: {
             /** @description Battens in each span */
@@ -3473,11 +3434,8 @@ export interface components {
         FeederAmplifier: {
             /** @description From the distribution block to this amplifier */
             branch?: components["schemas"]["FeederStage"];
-            /**
-             * @description Class of the output stage; sets efficiency and partial-load law
-             * @enum {string}
-             */
-            class?: "A" | "AB" | "B" | "D" | "G" | "H";
+            /** @description Class of the output stage; sets efficiency and partial-load law */
+            class?: components["schemas"]["AmplifierClass"];
             /** @description Current drawn, constant [A] */
             currentA?: number;
             /** @description Voltage at which its converter stops [V] */
@@ -3504,11 +3462,8 @@ export interface components {
             powerW?: number;
             /** @description Draw at silence, switched on [W] */
             quiescentW?: number;
-            /**
-             * @description What the power stands for; peak figures are refused
-             * @enum {string}
-             */
-            ratedAs?: "continuous" | "peak" | "unknown";
+            /** @description What the power stands for; peak figures are refused */
+            ratedAs?: components["schemas"]["RatedPower"];
             /** @description Supply voltage of the power rating [V] */
             ratedVoltageV?: number;
             /** @description Published outputs by load */
@@ -3555,35 +3510,26 @@ export interface components {
             ambientC?: number;
             /** @description Current-carrying power conductors in the same loom, this one included */
             bundledConductors?: number;
-            /**
-             * @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium
-             * @enum {string}
-             */
-            conductor?: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+            /** @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium */
+            conductor?: components["schemas"]["Conductor"];
             /** @description Size with its series: "4 AWG", "SAE 4", "25 mm2"; the bare number where gaugeSystem says the series */
             designation: string;
-            /**
-             * @description Series of the size; AWG, SAE and mm² are different sizes
-             * @enum {string}
-             */
-            gaugeSystem?: "awg" | "sae" | "mm2";
+            /** @description Series of the size; AWG, SAE and mm² are different sizes */
+            gaugeSystem?: components["schemas"]["GaugeSystem"];
             /** @description Temperature class printed on the insulation [°C] */
             insulationC?: number;
-            /**
-             * @description Where a metric copper size takes its resistance from
-             * @enum {string}
-             */
-            metricResistance?: "iec-60228-class-5" | "iso-6722-1" | "nominal-area";
+            /** @description Where a metric copper size takes its resistance from */
+            metricResistance?: components["schemas"]["MetricResistance"];
             /** @description Conductor length of the positive run [m] */
             positiveLengthM: number;
             /** @description Resistivity at 20 °C in place of the metal’s; metric sizes then use their nominal area [Ω·m] */
             resistivityOhmM?: number;
             /** @description The way back of this stretch; left out, it has none of its own */
-            return?: Omit<components["schemas"]["ReturnPath"], "kind">;
+            return?: components["schemas"]["ReturnPath"];
             /** @description Equal runs side by side, each with its own fuse */
             runs?: number;
             /** @description Spaces the run passes; the hottest gives the ambient when ambientC is left out */
-            spaces?: ("engine-bay" | "cabin" | "boot")[];
+            spaces?: components["schemas"]["RunSpace"][];
             /** @description Resistance of the stranded over the solid conductor [1] */
             strandingFactor?: number;
             /** @description Temperature coefficient at 20 °C in place of the metal’s [1/K] */
@@ -3595,11 +3541,8 @@ export interface components {
             ratingA: number;
             /** @description Its resistance; else 0.09 V over its rating [Ω] */
             resistanceOhm?: number;
-            /**
-             * @description Family
-             * @enum {string}
-             */
-            type?: "F" | "C" | "E" | "SF30" | "SF51" | "single-bolt";
+            /** @description Family */
+            type?: components["schemas"]["FuseType"];
         };
         /** @description Fuses against cables. */
         FeederProtection: {
@@ -3700,6 +3643,11 @@ export interface components {
             /** @description Why this corner */
             why: string;
         };
+        /**
+         * @description Family of a filter.
+         * @enum {string}
+         */
+        FilterFamily: "butterworth" | "linkwitz-riley" | "bessel" | "chosen-q";
         /** @description A corner of a footprint seen from above. */
         FootprintCorner: {
             /** @description To the right [mm] */
@@ -3731,11 +3679,8 @@ export interface components {
             gives: string;
             /** @description Id, as in `basis` of an answer */
             id: string;
-            /**
-             * @description Id of the source
-             * @enum {string}
-             */
-            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score";
+            /** @description Id of the source */
+            source: components["schemas"]["SourceId"];
             /** @description In the order of the inputs of a basis */
             symbols: components["schemas"]["FormulaSymbol"][];
             /** @description Plain arithmetic: + - * / ^ sqrt() log10() log() pi min() max() */
@@ -3752,7 +3697,7 @@ export interface components {
             /** @description In the order of the published table */
             rows: components["schemas"]["FormulaRow"][];
             /** @description Where it was published; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description A symbol of a formula. */
         FormulaSymbol: {
@@ -3833,20 +3778,14 @@ export interface components {
             form: string;
             /** @description Ratings [A], ascending */
             ratingsA: number[];
-            /**
-             * @description Id of the source
-             * @enum {string}
-             */
-            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score";
+            /** @description Id of the source */
+            source: components["schemas"]["SourceId"];
             /** @description Standard and type */
             standard: string;
             /** @description What of it was read and what recalled */
             status: string;
-            /**
-             * @description Type, as in a result
-             * @enum {string}
-             */
-            type: "F" | "C" | "E" | "SF30" | "SF51" | "single-bolt";
+            /** @description Type, as in a result */
+            type: components["schemas"]["FuseType"];
             /** @description Rated voltages made [V] */
             voltagesV: number[];
         };
@@ -3863,6 +3802,11 @@ export interface components {
             /** @description Usual limit in cars [mm] */
             usualMm: number;
         };
+        /**
+         * @description How near to its ampacity a cable may be fused.
+         * @enum {string}
+         */
+        FusePolicy: "strict" | "cfr-150";
         /** @description A load behind a cable that wants a fuse. */
         FuseRequest: {
             /** @description Further cables before the next fuse */
@@ -3890,18 +3834,15 @@ export interface components {
             onboardFusesA?: number[];
             /** @description Overcurrent to give the operating times of [A] */
             overcurrentA?: number;
-            /**
-             * @description `strict`: rating at most the ampacity; `cfr-150`: at most 150 % of the table value under 50 V
-             * @enum {string}
-             */
-            policy?: "strict" | "cfr-150";
+            /** @description `strict`: rating at most the ampacity; `cfr-150`: at most 150 % of the table value under 50 V */
+            policy?: components["schemas"]["FusePolicy"];
             /** @description That piece lies in a conduit or sheath all the way */
             sheathed?: boolean;
             source?: components["schemas"]["FuseSource"];
             /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
             systemVoltageV: number;
             /** @description Fuse families allowed */
-            types?: ("F" | "C" | "E" | "SF30" | "SF51" | "single-bolt")[];
+            types?: components["schemas"]["FuseType"][];
         };
         /** @description The fuse and the reasons. */
         FuseResult: {
@@ -3924,15 +3865,21 @@ export interface components {
             /** @description A fault behind the branch leaves the main fuse whole */
             selective: boolean;
         };
+        /** @description Two fuses, the second fed by nothing but the first. */
+        FuseSeries: {
+            /** @description The fuse nearer to the source */
+            before: string;
+            /** @description The fuse behind it */
+            behind: string;
+            /** @description Rating of the first over that of the second [1] */
+            ratio: number;
+        };
         /** @description The battery behind the fuse and the way to it. */
         FuseSource: {
             /** @description Capacity of the bank at 20 h [A·h] */
             capacityAh?: number;
-            /**
-             * @description Kind of battery; with capacityAh in place of the cold cranking current
-             * @enum {string}
-             */
-            chemistry?: "flooded" | "agm" | "gel" | "lithium";
+            /** @description Kind of battery; with capacityAh in place of the cold cranking current */
+            chemistry?: components["schemas"]["BatteryChemistry"];
             /** @description Cold cranking current, from which both ends of the resistance follow [A] */
             coldCrankingA?: number;
             /** @description Everything between battery and fuse, out and back: for a fuse at a distribution block [Ω] */
@@ -3949,7 +3896,7 @@ export interface components {
             /** @description In the order of the published table */
             rows: components["schemas"]["FuseFamilyRow"][];
             /** @description Where it was published; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description Operating times at an overcurrent. */
         FuseTimeBand: {
@@ -3960,6 +3907,11 @@ export interface components {
             /** @description Overcurrent over rating [%] */
             percent: number;
         };
+        /**
+         * @description Type of a fuse; /v1/reference/fuses describes each.
+         * @enum {string}
+         */
+        FuseType: "F" | "C" | "E" | "SF30" | "SF51" | "single-bolt";
         /** @description What the meter shall read. */
         GainSetting: {
             /** @description Room left for a boost [dB] */
@@ -3998,6 +3950,11 @@ export interface components {
             /** @description Voltage gain from the input to the target [dB] */
             voltageGainDb?: number;
         };
+        /**
+         * @description Series of cable sizes.
+         * @enum {string}
+         */
+        GaugeSystem: "awg" | "sae" | "mm2";
         /** @description Volumes the caller knows; each replaces the computed one. */
         GivenDisplacement: {
             /** @description Amplifier, instead of what would be computed [L] */
@@ -4079,11 +4036,8 @@ export interface components {
         HighPassFilter: {
             /** @description Corner frequency [Hz] */
             cornerHz: number;
-            /**
-             * @description `butterworth` and `bessel`: half power (−3.01 dB) at the corner. `linkwitz-riley`: −6.02 dB there, even orders. `chosen-q`: order 2 with the given Q
-             * @enum {string}
-             */
-            family: "butterworth" | "linkwitz-riley" | "bessel" | "chosen-q";
+            /** @description `butterworth` and `bessel`: half power (−3.01 dB) at the corner. `linkwitz-riley`: −6.02 dB there, even orders. `chosen-q`: order 2 with the given Q */
+            family: components["schemas"]["FilterFamily"];
             /**
              * @description Kind of filter (enum property replaced by openapi-typescript)
              * @enum {string}
@@ -4124,6 +4078,11 @@ export interface components {
             /** @description Modulus there [Ω] */
             ohm: number;
         };
+        /**
+         * @description How inches are written.
+         * @enum {string}
+         */
+        InchStyle: "decimal" | "sixteenths";
         /** @description The back wave goes to another space and is not heard. */
         InfiniteBaffle: {
             /**
@@ -4143,6 +4102,11 @@ export interface components {
             /** @description Width [mm] */
             widthMm: number;
         };
+        /**
+         * @description Insulation of a cable.
+         * @enum {string}
+         */
+        InsulationMaterial: "pvc" | "cross-linked-pvc" | "xlpe" | "epr" | "rubber" | "silicone";
         /** @description Drivers in pairs around a small chamber; both of a pair are driven alike. */
         IsobaricPairs: {
             /**
@@ -4217,7 +4181,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["BoxLayoutResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description What /v1/boxes/panels gives for the request shown, or why it could not be done. */
         LayOutBoxPart: {
@@ -4231,6 +4195,11 @@ export interface components {
             /** @description Always /v1/boxes/panels */
             resource: string;
         };
+        /**
+         * @description What ends the level.
+         * @enum {string}
+         */
+        LimitName: "cone-excursion" | "passive-radiator-excursion" | "coil-heat" | "rated-voltage" | "amplifier-voltage" | "amplifier-current" | "port-air-speed";
         /** @description A figure beside its limit. */
         LimitReading: {
             /** @description The limit, in `unit` [1] */
@@ -4282,11 +4251,8 @@ export interface components {
         LimitSegment: {
             /** @description First frequency [Hz] */
             fromHz: number;
-            /**
-             * @description Excursion of a cone or passive radiator, heat in the coil, voltage by the rating, voltage or current of the amplifier, air speed
-             * @enum {string}
-             */
-            limit: "cone-excursion" | "passive-radiator-excursion" | "coil-heat" | "rated-voltage" | "amplifier-voltage" | "amplifier-current" | "port-air-speed";
+            /** @description Excursion of a cone or passive radiator, heat in the coil, voltage by the rating, voltage or current of the amplifier, air speed */
+            limit: components["schemas"]["LimitName"];
             /** @description Last frequency [Hz] */
             toHz: number;
         };
@@ -4324,11 +4290,8 @@ export interface components {
         LowPassFilter: {
             /** @description Corner frequency [Hz] */
             cornerHz: number;
-            /**
-             * @description `butterworth` and `bessel`: half power (−3.01 dB) at the corner. `linkwitz-riley`: −6.02 dB there, even orders. `chosen-q`: order 2 with the given Q
-             * @enum {string}
-             */
-            family: "butterworth" | "linkwitz-riley" | "bessel" | "chosen-q";
+            /** @description `butterworth` and `bessel`: half power (−3.01 dB) at the corner. `linkwitz-riley`: −6.02 dB there, even orders. `chosen-q`: order 2 with the given Q */
+            family: components["schemas"]["FilterFamily"];
             /**
              * @description Kind of filter (enum property replaced by openapi-typescript)
              * @enum {string}
@@ -4363,7 +4326,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["AmplifierMatchResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description What /v1/amplifiers/matching gives for the request shown, or why it could not be done. */
         MatchAmplifierPart: {
@@ -4385,11 +4348,8 @@ export interface components {
             coils: number;
             /** @description Continuous RMS power it takes, all its coils together [W] */
             powerW: number;
-            /**
-             * @description What kind of figure powerW is; only `rms` can be matched
-             * @enum {string}
-             */
-            ratingKind?: "rms" | "peak" | "max" | "total";
+            /** @description What kind of figure powerW is; only `rms` can be matched */
+            ratingKind?: components["schemas"]["RatingKind"];
         };
         /** @description The voltage an output shall give, and what the meter shall read. */
         MatchGain: {
@@ -4481,20 +4441,14 @@ export interface components {
         MaterialRow: {
             /** @description Whether it has a grain to mind when cutting */
             grained: boolean;
-            /**
-             * @description Id, as in a request
-             * @enum {string}
-             */
-            id: "mdf" | "birch-plywood" | "poplar-plywood" | "particleboard";
+            /** @description Id, as in a request */
+            id: components["schemas"]["BoardId"];
             /** @description How far the figures hold */
             note: string;
             /** @description Usual sheet sizes */
             sheets: components["schemas"]["BoardSheet"][];
-            /**
-             * @description Id of the source
-             * @enum {string}
-             */
-            source: "butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score";
+            /** @description Id of the source */
+            source: components["schemas"]["SourceId"];
             /** @description Thicknesses, ascending */
             thicknesses: components["schemas"]["BoardThickness"][];
             /** @description Name */
@@ -4507,7 +4461,7 @@ export interface components {
             /** @description In the order of the published table */
             rows: components["schemas"]["MaterialRow"][];
             /** @description Where it was published; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description What a microphone at the seat found, against half space at 1 m. */
         MeasuredTransfer: {
@@ -4545,6 +4499,11 @@ export interface components {
             /** @description Xmax [mm] */
             xmaxMm?: number;
         };
+        /**
+         * @description Where the resistance of a metric cable comes from.
+         * @enum {string}
+         */
+        MetricResistance: "iec-60228-class-5" | "iso-6722-1" | "nominal-area";
         /** @description One thing of the model, where it stands in the box. */
         ModelBody: {
             /** @description The corner across */
@@ -4571,7 +4530,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["BoxModel"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         NestPanelsAnswer: {
@@ -4583,7 +4542,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["SheetPlanResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description What /v1/boxes/sheets gives for the request shown, or why it could not be done. */
         NestPanelsPart: {
@@ -4623,11 +4582,8 @@ export interface components {
             cutOuts: components["schemas"]["CutOut"][];
             /** @description Edges that need more than a square cut, or that may be rounded */
             edges: components["schemas"]["PanelEdge"][];
-            /**
-             * @description Direction of the face grain on the sheet
-             * @enum {string}
-             */
-            grain: "length" | "width" | "any";
+            /** @description Direction of the face grain on the sheet */
+            grain: components["schemas"]["PanelGrain"];
             /**
              * @description Direction of the larger side in the frame
              * @enum {string}
@@ -4637,11 +4593,8 @@ export interface components {
             lengthMm: number;
             /** @description One part, cut-outs taken off [kg] */
             massKg: number;
-            /**
-             * @description Board, as in the table of materials
-             * @enum {string}
-             */
-            material: "mdf" | "birch-plywood" | "poplar-plywood" | "particleboard";
+            /** @description Board, as in the table of materials */
+            material: components["schemas"]["BoardId"];
             /** @description Name of the part */
             name: string;
             /** @description Corners of the blank, anticlockwise */
@@ -4697,6 +4650,11 @@ export interface components {
             /** @description Edges free to turn [Hz] */
             supportedHz: number;
         };
+        /**
+         * @description Which way the grain of a panel runs.
+         * @enum {string}
+         */
+        PanelGrain: "length" | "width" | "any";
         /** @description Where the frame of a part lies in the box. */
         PanelPlace: {
             origin: components["schemas"]["BoxPoint"];
@@ -4765,6 +4723,11 @@ export interface components {
             /** @description Without a brace, edges free to turn, with the driver [Hz] */
             withDriverHz?: number;
         };
+        /**
+         * @description Units on paper.
+         * @enum {string}
+         */
+        PaperUnits: "metric" | "imperial";
         /** @description Equal runs side by side where no single size fits. */
         ParallelRuns: {
             /** @description What each may carry [A] */
@@ -4895,11 +4858,8 @@ export interface components {
         PlanAmplifier: {
             /** @description Channels */
             channels?: number;
-            /**
-             * @description Class of the output stage; sets efficiency and partial-load law
-             * @enum {string}
-             */
-            class?: "A" | "AB" | "B" | "D" | "G" | "H";
+            /** @description Class of the output stage; sets efficiency and partial-load law */
+            class?: components["schemas"]["AmplifierClass"];
             /** @description Read where the amplifier itself is silent; a figure that contradicts it is refused */
             draw?: components["schemas"]["AmplifierDraw"];
             /** @description Output over input at rated output, from the data sheet; beats the class [1] */
@@ -4924,11 +4884,8 @@ export interface components {
             quiescentW?: number;
             /** @description Supply at which the powers are rated, for what the fuses pass [V] */
             ratedVoltageV?: number;
-            /**
-             * @description What kind of figure each rating is; only `rms` can be matched
-             * @enum {string}
-             */
-            ratingKind?: "rms" | "peak" | "max" | "total";
+            /** @description What kind of figure each rating is; only `rms` can be matched */
+            ratingKind?: components["schemas"]["RatingKind"];
             /** @description Published powers, one a load */
             ratings: components["schemas"]["AmplifierRating"][];
             /**
@@ -4950,11 +4907,8 @@ export interface components {
             elasticModulusGpa?: number;
             /** @description Boards of the front */
             frontLayers?: number;
-            /**
-             * @description Board
-             * @enum {string}
-             */
-            material?: "mdf" | "birch-plywood" | "poplar-plywood" | "particleboard";
+            /** @description Board */
+            material?: components["schemas"]["BoardId"];
             /** @description Poisson ratio, strain along to stress across [1] */
             poisson?: number;
             /** @description Shear modulus in the plane of the board [GPa] */
@@ -4992,11 +4946,8 @@ export interface components {
         /** @description The vehicle around the box. */
         PlanCar: {
             cabin?: components["schemas"]["Cabin"];
-            /**
-             * @description What drives the vehicle; `mild-hybrid` is a 48 V one without orange cables
-             * @enum {string}
-             */
-            drive?: "combustion" | "mild-hybrid" | "hybrid" | "electric";
+            /** @description What drives the vehicle; `mild-hybrid` is a 48 V one without orange cables */
+            drive?: components["schemas"]["VehicleDrive"];
             /** @description Mass of the vehicle [kg] */
             massKg?: number;
             restraint?: components["schemas"]["PlanRestraint"];
@@ -5029,16 +4980,10 @@ export interface components {
             count: 1 | 2 | 4;
             /** @description Rated impedance of one coil [Ω] */
             ratedOhm: number;
-            /**
-             * @description Connection that Re of the sheet belongs to
-             * @enum {string}
-             */
-            resistanceStatedFor?: "one-coil" | "series" | "parallel" | "series-parallel";
-            /**
-             * @description Connection that Bl, Q and Le of the sheet belong to
-             * @enum {string}
-             */
-            statedFor?: "one-coil" | "series" | "parallel" | "series-parallel";
+            /** @description Connection that Re of the sheet belongs to */
+            resistanceStatedFor?: components["schemas"]["CoilConnection"];
+            /** @description Connection that Bl, Q and Le of the sheet belong to */
+            statedFor?: components["schemas"]["CoilConnection"];
         };
         /** @description One of the drivers, all alike. */
         PlanDriver: {
@@ -5058,18 +5003,14 @@ export interface components {
              * @enum {string}
              */
             goal?: "everyday" | "low" | "loud" | "tight" | "small";
-            /**
-             * @description `closed` is tighter and smaller, `vented` louder and reaches lower
-             * @enum {string}
-             */
-            kind?: "closed" | "vented";
+            /** @description `closed` is tighter and smaller, `vented` louder and reaches lower */
+            kind?: components["schemas"]["BoxKind"];
             /** @description Net volume wanted [L] */
             netVolumeL?: number;
-            /**
-             * @description Shape of the port
-             * @enum {string}
-             */
-            portShape?: "round" | "slot";
+            /** @description Clear area wanted of the port; it follows from the air speed when absent [cm²] */
+            portAreaCm2?: number;
+            /** @description Shape of the port */
+            portShape?: components["schemas"]["PortShape"];
             /** @description Total Q wanted of a closed box [1] */
             qtc?: number;
             /** @description Tuning wanted of a vented box [Hz] */
@@ -5084,11 +5025,8 @@ export interface components {
         };
         /** @description A part of the system that this plan leaves out. */
         PlanNotPlanned: {
-            /**
-             * @description Gravity
-             * @enum {string}
-             */
-            level: "note" | "care" | "stop";
+            /** @description Gravity */
+            level: components["schemas"]["CautionLevel"];
             /** @description What is missing of it */
             text: string;
             /** @description The part */
@@ -5096,27 +5034,19 @@ export interface components {
         };
         /** @description How lengths are written on pages and drawings; the JSON answer is metric always. */
         PlanPaper: {
-            /**
-             * @description How inches are written
-             * @enum {string}
-             */
-            inches?: "decimal" | "sixteenths";
-            /**
-             * @description Units on paper
-             * @enum {string}
-             */
-            units?: "metric" | "imperial";
+            /** @description How inches are written */
+            inches?: components["schemas"]["InchStyle"];
+            /** @description Units on paper */
+            units?: components["schemas"]["PaperUnits"];
         };
         /** @description Each part of the chain, as its own resource answers it. */
         PlanParts: {
             box: components["schemas"]["LayOutBoxPart"];
             cable: components["schemas"]["ChooseCablePart"];
+            /** @description All of it together: every voltage and current of the plan */
+            circuit: components["schemas"]["ComputeCircuitPart"];
             current: components["schemas"]["ComputeCurrentPart"];
             driver: components["schemas"]["CompleteDriverParametersPart"];
-            /** @description At full sine, the test tone */
-            feeder: components["schemas"]["ComputeFeederPart"];
-            /** @description The same run at dense bass */
-            feederHeavy: components["schemas"]["ComputeFeederPart"];
             fuse: components["schemas"]["RateFusePart"];
             matching: components["schemas"]["MatchAmplifierPart"];
             /** @description Absent for a closed box */
@@ -5233,11 +5163,8 @@ export interface components {
              * @enum {string}
              */
             shape?: "rectangular" | "wedge";
-            /**
-             * @description Which way the box grows where there is a choice
-             * @enum {string}
-             */
-            strategy?: "balanced" | "lowest" | "shallowest" | "narrowest";
+            /** @description Which way the box grows where there is a choice */
+            strategy?: components["schemas"]["BoxStrategy"];
             /** @description Widest [mm] */
             widthMm?: number;
         };
@@ -5277,27 +5204,18 @@ export interface components {
             bundledConductors?: number;
             capacitor?: components["schemas"]["CapacitorRequest"];
             charging?: components["schemas"]["ChargingRequest"];
-            /**
-             * @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium
-             * @enum {string}
-             */
-            conductor?: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+            /** @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium */
+            conductor?: components["schemas"]["Conductor"];
             /** @description Largest drop on the conductors, of nominal voltage [%] */
             dropLimitPercent?: number;
             /** @description Battery terminal to fuse, along the cable [mm] */
             fuseDistanceMm?: number;
-            /**
-             * @description Series of the size; AWG, SAE and mm² are different sizes
-             * @enum {string}
-             */
-            gaugeSystem?: "awg" | "sae" | "mm2";
+            /** @description Series of the size; AWG, SAE and mm² are different sizes */
+            gaugeSystem?: components["schemas"]["GaugeSystem"];
             /** @description Temperature class printed on the insulation [°C] */
             insulationC?: number;
-            /**
-             * @description What the insulation is made of; sets what it survives in a short circuit, which its class does not: PVC 160 °C, XLPE (cross-linked polyethylene) and EPR 250 °C, rubber 200 to 220 °C, silicone 350 °C
-             * @enum {string}
-             */
-            insulationMaterial?: "pvc" | "cross-linked-pvc" | "xlpe" | "epr" | "rubber" | "silicone";
+            /** @description What the insulation is made of; sets what it survives in a short circuit, which its class does not: PVC 160 °C, XLPE (cross-linked polyethylene) and EPR 250 °C, rubber 200 to 220 °C, silicone 350 °C */
+            insulationMaterial?: components["schemas"]["InsulationMaterial"];
             /** @description External fuse the amplifier’s maker states [A] */
             makerFuseA?: number;
             /** @description Further amplifiers on the same run */
@@ -5310,7 +5228,7 @@ export interface components {
             sheathed?: boolean;
             source?: components["schemas"]["BatterySource"];
             /** @description Spaces the run passes; the hottest gives the ambient when ambientC is left out */
-            spaces?: ("engine-bay" | "cabin" | "boot")[];
+            spaces?: components["schemas"]["RunSpace"][];
             /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
             systemVoltageV: number;
             /** @description Largest conductor the amplifier’s terminal takes [mm²] */
@@ -5326,7 +5244,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["PlanResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description An enclosure that was tried before the chosen one. */
         PlanTried: {
@@ -5427,11 +5345,8 @@ export interface components {
             heightMm?: number;
             /** @description Four times the area of one over its perimeter [mm] */
             hydraulicDiameterMm: number;
-            /**
-             * @description Shape
-             * @enum {string}
-             */
-            kind: "round" | "slot";
+            /** @description Shape */
+            kind: components["schemas"]["PortShape"];
             /** @description Physical length along the centre line; zero or less: the area is too small for the tuning [mm] */
             lengthMm: number;
             /** @description K of ends, walls and bends; `limits.portLossFactor` of /v1/enclosures/response takes it [1] */
@@ -5456,19 +5371,23 @@ export interface components {
             /** @description Keeps the air-speed limit */
             withinLimit?: boolean;
         };
+        /**
+         * @description How the ends of a port are reckoned.
+         * @enum {string}
+         */
+        PortEndModel: "convention" | "by-shape";
         /** @description How the ends stand. */
         PortEnds: {
-            /**
-             * @description Inner end: `flanged` flush in a panel, `free` standing in the box
-             * @enum {string}
-             */
-            inner?: "flanged" | "free";
-            /**
-             * @description Outer end
-             * @enum {string}
-             */
-            outer?: "flanged" | "free";
+            /** @description Inner end: `flanged` flush in a panel, `free` standing in the box */
+            inner?: components["schemas"]["PortEndSituation"];
+            /** @description Outer end */
+            outer?: components["schemas"]["PortEndSituation"];
         };
+        /**
+         * @description What an end of a port opens into.
+         * @enum {string}
+         */
+        PortEndSituation: "flanged" | "free";
         /** @description The port as built. */
         PortLayout: {
             /** @description The same less what the air cuts off at mitred bends [mm] */
@@ -5481,11 +5400,8 @@ export interface components {
             displacedL: number;
             /** @description The part behind the inner face of the panel [mm] */
             insideLengthMm: number;
-            /**
-             * @description Tubes or a slot
-             * @enum {string}
-             */
-            kind: "round" | "slot";
+            /** @description Tubes or a slot */
+            kind: components["schemas"]["PortShape"];
             /** @description Straight parts along the walls */
             legs: number;
             /** @description Outer face to inner mouth along the centre line [mm] */
@@ -5514,18 +5430,25 @@ export interface components {
             /** @description One end flush with a panel, one free [mm] */
             flangedFreeMm: number;
         };
+        /**
+         * @description Edge of a mouth.
+         * @enum {string}
+         */
+        PortMouth: "sharp" | "flared";
         /** @description The same port by the other way of counting its ends. */
         PortOtherEnds: {
             /** @description Length it would ask for [mm] */
             lengthMm: number;
-            /**
-             * @description The other way
-             * @enum {string}
-             */
-            model: "convention" | "by-shape";
+            /** @description The other way */
+            model: components["schemas"]["PortEndModel"];
             /** @description Tuning of the length given here, if the other way is right [Hz] */
             tuningHz: number;
         };
+        /**
+         * @description Shape of a port.
+         * @enum {string}
+         */
+        PortShape: "round" | "slot";
         /** @description A vented box looking for its port. */
         PortSizingRequest: {
             air?: components["schemas"]["Air"];
@@ -5535,11 +5458,8 @@ export interface components {
             bends?: number;
             driver?: components["schemas"]["Driver"];
             drivers?: components["schemas"]["Drivers"];
-            /**
-             * @description `convention`: 0.85 flanged, 0.613 free, times the radius of equal area. `by-shape`: exact pipe ends, slots by shape and wall.
-             * @enum {string}
-             */
-            endModel?: "convention" | "by-shape";
+            /** @description `convention`: 0.85 flanged, 0.613 free, times the radius of equal area. `by-shape`: exact pipe ends, slots by shape and wall. */
+            endModel?: components["schemas"]["PortEndModel"];
             ends?: components["schemas"]["PortEnds"];
             /** @description Filters and equalisers before the amplifier, in any order */
             filters?: components["schemas"]["Filter"][];
@@ -5549,11 +5469,8 @@ export interface components {
             leakQ?: number;
             /** @description Upper end of the range the box plays [Hz] */
             lowPassHz?: number;
-            /**
-             * @description Ends `sharp`, or `flared` at both sides
-             * @enum {string}
-             */
-            mouth?: "sharp" | "flared";
+            /** @description Ends `sharp`, or `flared` at both sides */
+            mouth?: components["schemas"]["PortMouth"];
             /** @description Net volume, port and driver taken off [L] */
             netVolumeL: number;
             /** @description In place of the driver: peak flow [m³/s] */
@@ -5627,11 +5544,8 @@ export interface components {
         };
         /** @description A refusal, as RFC 9457 describes it. */
         Problem: {
-            /**
-             * @description Code of the problem; /v1/problems documents each
-             * @enum {string}
-             */
-            code: "not-positive" | "out-of-range" | "missing-input" | "conflicting-input" | "no-solution" | "unknown-designation" | "undefined-rating" | "insulation-below-ambient" | "fuse-voltage" | "invalid-request" | "unreadable-body" | "malformed-http" | "unauthorised" | "not-found" | "method-not-allowed" | "not-acceptable" | "too-slow" | "body-too-large" | "unsupported-media-type" | "headers-too-large" | "too-many-requests" | "internal" | "out-of-time" | "overloaded";
+            /** @description Code of the problem; /v1/problems documents each */
+            code: components["schemas"]["ProblemCode"];
             /** @description This occurrence in a sentence */
             detail: string;
             /** @description Every fault found */
@@ -5650,6 +5564,8 @@ export interface components {
             /** @description By code */
             problems: components["schemas"]["ProblemKind"][];
         };
+        /** @description Code of a problem; /v1/problems documents each. More may come with any version; take what you do not know as it is. */
+        ProblemCode: string;
         /** @description One fault of the request. */
         ProblemError: {
             /** @description The bound that was broken, or the values allowed */
@@ -5682,11 +5598,8 @@ export interface components {
         ProgrammeLimit: {
             /** @description Where that limit is reached [Hz] */
             atHz: number;
-            /**
-             * @description Excursion of a cone or passive radiator, heat in the coil, voltage by the rating, voltage or current of the amplifier, air speed
-             * @enum {string}
-             */
-            limit: "cone-excursion" | "passive-radiator-excursion" | "coil-heat" | "rated-voltage" | "amplifier-voltage" | "amplifier-current" | "port-air-speed";
+            /** @description Excursion of a cone or passive radiator, heat in the coil, voltage by the rating, voltage or current of the amplifier, air speed */
+            limit: components["schemas"]["LimitName"];
             /** @description What that voltage gives into the DC resistance of the drivers [W] */
             powerW: number;
             /** @description Largest source voltage before the filters at which no frequency passes a limit, RMS [V] */
@@ -5698,22 +5611,16 @@ export interface components {
             ambientC?: number;
             /** @description Current-carrying power conductors in the same loom, this one included */
             bundledConductors?: number;
-            /**
-             * @description Metal of the conductor
-             * @enum {string}
-             */
-            conductor?: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+            /** @description Metal of the conductor */
+            conductor?: components["schemas"]["Conductor"];
             /** @description Size with its series: "4 AWG", "SAE 4", "25 mm2"; the bare number where gaugeSystem says the series */
             designation: string;
-            /**
-             * @description Series of the size; AWG, SAE and mm² are different sizes
-             * @enum {string}
-             */
-            gaugeSystem?: "awg" | "sae" | "mm2";
+            /** @description Series of the size; AWG, SAE and mm² are different sizes */
+            gaugeSystem?: components["schemas"]["GaugeSystem"];
             /** @description Temperature class printed on the insulation [°C] */
             insulationC?: number;
             /** @description Spaces the run passes; the hottest gives the ambient when ambientC is left out */
-            spaces?: ("engine-bay" | "cabin" | "boot")[];
+            spaces?: components["schemas"]["RunSpace"][];
         };
         /** @description How a pure number scatters. */
         PureSpread: {
@@ -5736,6 +5643,11 @@ export interface components {
             netVolumeL: number;
             passiveRadiators: components["schemas"]["PassiveRadiators"];
         };
+        /**
+         * @description What a power of a data sheet stands for; peak figures are refused.
+         * @enum {string}
+         */
+        RatedPower: "continuous" | "peak" | "unknown";
         /** @description Result with its cautions, assumed defaults and sources. */
         RateFuseAnswer: {
             /** @description Every default that was used */
@@ -5746,7 +5658,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["FuseResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description What /v1/supply/fuses gives for the request shown, or why it could not be done. */
         RateFusePart: {
@@ -5760,6 +5672,11 @@ export interface components {
             /** @description Always /v1/supply/fuses */
             resource: string;
         };
+        /**
+         * @description What kind of figure a rated power is.
+         * @enum {string}
+         */
+        RatingKind: "rms" | "peak" | "max" | "total";
         /** @description A system that was dropped, and why. */
         RejectedDesign: {
             /** @description Name of the amplifier */
@@ -5776,16 +5693,10 @@ export interface components {
             driverCount: number;
             /** @description Of the alignment that came nearest */
             figures?: components["schemas"]["DesignFigures"];
-            /**
-             * @description Kind of box
-             * @enum {string}
-             */
-            kind: "closed" | "vented";
-            /**
-             * @description `match`: no published power at a load the drivers present; `driver-data`; `supply`: no cable or fuse; `space`; `enclosure`: no alignment suits; `response`; `signal`; `stop-caution`: must not be built; else the limit that is broken most
-             * @enum {string}
-             */
-            rule: "match" | "driver-data" | "supply" | "space" | "enclosure" | "response" | "signal" | "stop-caution" | "price" | "full-sine-current" | "average-current" | "box-size" | "mass" | "reach" | "level" | "excursion" | "air-speed";
+            /** @description Kind of box */
+            kind: components["schemas"]["BoxKind"];
+            /** @description `match`: no published power at a load the drivers present; `driver-data`; `supply`: no cable or fuse; `space`; `enclosure`: no alignment suits; `response`; `signal`; `stop-caution`: must not be built; else the limit that is broken most */
+            rule: components["schemas"]["RejectionRule"];
             /** @description Unit of the figure */
             unit?: string;
             /** @description The figure that breaks the limit, in `unit` [1] */
@@ -5795,12 +5706,11 @@ export interface components {
         RejectionCount: {
             /** @description Systems */
             count: number;
-            /**
-             * @description `match`: no published power at a load the drivers present; `driver-data`; `supply`: no cable or fuse; `space`; `enclosure`: no alignment suits; `response`; `signal`; `stop-caution`: must not be built; else the limit that is broken most
-             * @enum {string}
-             */
-            rule: "match" | "driver-data" | "supply" | "space" | "enclosure" | "response" | "signal" | "stop-caution" | "price" | "full-sine-current" | "average-current" | "box-size" | "mass" | "reach" | "level" | "excursion" | "air-speed";
+            /** @description `match`: no published power at a load the drivers present; `driver-data`; `supply`: no cable or fuse; `space`; `enclosure`: no alignment suits; `response`; `signal`; `stop-caution`: must not be built; else the limit that is broken most */
+            rule: components["schemas"]["RejectionRule"];
         };
+        /** @description Why a system was not chosen. More may come with any version; take what you do not know as it is. */
+        RejectionRule: string;
         /** @description One terminal of the relay. */
         RelayTerminal: {
             /**
@@ -5853,7 +5763,7 @@ export interface components {
             /** @description Air speed in a port of the front chamber, peak, mean over its area */
             frontPortAirSpeedMPerS?: number[];
             /** @description With limits: the limit that sine reaches */
-            governingLimit?: ("cone-excursion" | "passive-radiator-excursion" | "coil-heat" | "rated-voltage" | "amplifier-voltage" | "amplifier-current" | "port-air-speed")[];
+            governingLimit?: components["schemas"]["LimitName"][];
             /** @description Group delay, without travel time */
             groupDelayMs: number[];
             /** @description Modulus of the impedance at the terminals of the drivers */
@@ -5977,11 +5887,8 @@ export interface components {
         };
         /** @description The body as return, behind a short ground lead. */
         ReturnChassis: {
-            /**
-             * @description What the body is made of
-             * @enum {string}
-             */
-            body?: "steel" | "aluminium" | "composite" | "unknown";
+            /** @description What the body is made of */
+            body?: components["schemas"]["ChassisBody"];
             /**
              * @description Return through the body (enum property replaced by openapi-typescript)
              * @enum {string}
@@ -5998,22 +5905,16 @@ export interface components {
         RoundPort: {
             /** @description Centre of each tube; arranged evenly when absent */
             centres?: components["schemas"]["PlaceOnPanel"][];
-            /**
-             * @description Chamber of a band-pass box it opens from
-             * @enum {string}
-             */
-            chamber?: "rear" | "front";
+            /** @description Chamber of a band-pass box it opens from */
+            chamber?: components["schemas"]["ChamberName"];
             /** @description Tubes */
             count?: number;
             /** @description Centre line of one elbow of 90°; straight when absent [mm] */
             elbowRadiusMm?: number;
             /** @description Sum of both end factors, in radii of the circle of equal area; 1.463 when absent [1] */
             endFactor?: number;
-            /**
-             * @description Face that carries the tubes; the front when absent
-             * @enum {string}
-             */
-            face?: "front" | "back" | "top" | "bottom" | "left" | "right" | "divider";
+            /** @description Face that carries the tubes; the front when absent */
+            face?: components["schemas"]["FaceName"];
             /** @description Flange or flare at the inner mouth [mm] */
             flangeDiameterMm?: number;
             /** @description Thickness of that flange [mm] */
@@ -6050,6 +5951,11 @@ export interface components {
             /** @description Physical length, to learn the tuning of a port given whole [mm] */
             lengthMm?: number;
         };
+        /**
+         * @description A space that a cable runs through.
+         * @enum {string}
+         */
+        RunSpace: "engine-bay" | "cabin" | "boot";
         /** @description Holes evenly on a circle. */
         ScrewCircle: {
             /** @description Holes */
@@ -6067,11 +5973,8 @@ export interface components {
         SearchAmplifier: {
             /** @description Channels */
             channels?: number;
-            /**
-             * @description Class of the output stage; sets efficiency and partial-load law
-             * @enum {string}
-             */
-            class?: "A" | "AB" | "B" | "D" | "G" | "H";
+            /** @description Class of the output stage; sets efficiency and partial-load law */
+            class?: components["schemas"]["AmplifierClass"];
             /** @description Read where the amplifier itself is silent; a figure that contradicts it is refused */
             draw?: components["schemas"]["AmplifierDraw"];
             /** @description Output over input at rated output, from the data sheet; beats the class [1] */
@@ -6096,11 +5999,8 @@ export interface components {
             quiescentW?: number;
             /** @description Supply at which the powers are rated, for what the fuses pass [V] */
             ratedVoltageV?: number;
-            /**
-             * @description What kind of figure each rating is; only `rms` can be matched
-             * @enum {string}
-             */
-            ratingKind?: "rms" | "peak" | "max" | "total";
+            /** @description What kind of figure each rating is; only `rms` can be matched */
+            ratingKind?: components["schemas"]["RatingKind"];
             /** @description Published powers, one a load */
             ratings: components["schemas"]["AmplifierRating"][];
             /**
@@ -6121,7 +6021,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["DesignSearchResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description A driver that could be bought. powerW and xmaxMm of its sheet are needed. */
         SearchDriver: {
@@ -6138,11 +6038,8 @@ export interface components {
         SearchPort: {
             /** @description Peak air speed it is sized for; 17, 25 and 30 are tried in turn when absent [m/s] */
             airSpeedMPerS?: number;
-            /**
-             * @description Shape of the port; both are tried when absent
-             * @enum {string}
-             */
-            shape?: "round" | "slot";
+            /** @description Shape of the port; both are tried when absent */
+            shape?: components["schemas"]["PortShape"];
         };
         /** @description A further battery for the music. */
         SecondBatteryRequest: {
@@ -6153,11 +6050,8 @@ export interface components {
             arrangement: "isolated" | "parallel";
             /** @description Capacity of the bank at the rated hours [A·h] */
             capacityAh: number;
-            /**
-             * @description Kind of battery
-             * @enum {string}
-             */
-            chemistry?: "flooded" | "agm" | "gel" | "lithium";
+            /** @description Kind of battery */
+            chemistry?: components["schemas"]["BatteryChemistry"];
             /** @description Cold cranking current at −18 °C [A] */
             coldCrankingA?: number;
             /** @description Peukert exponent [1] */
@@ -6213,7 +6107,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["SignalSetupResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description What /v1/signal/setup gives for the request shown, or why it could not be done. */
         SetUpSignalPart: {
@@ -6234,21 +6128,12 @@ export interface components {
              * @enum {integer}
              */
             count: 1 | 2 | 4;
-            /**
-             * @description Connection that Re of the sheet belongs to
-             * @enum {string}
-             */
-            resistanceStatedFor?: "one-coil" | "series" | "parallel" | "series-parallel";
-            /**
-             * @description Connection that Bl, Q and Le of the sheet belong to
-             * @enum {string}
-             */
-            statedFor?: "one-coil" | "series" | "parallel" | "series-parallel";
-            /**
-             * @description Connection the answer is for
-             * @enum {string}
-             */
-            wanted?: "one-coil" | "series" | "parallel" | "series-parallel";
+            /** @description Connection that Re of the sheet belongs to */
+            resistanceStatedFor?: components["schemas"]["CoilConnection"];
+            /** @description Connection that Bl, Q and Le of the sheet belong to */
+            statedFor?: components["schemas"]["CoilConnection"];
+            /** @description Connection the answer is for */
+            wanted?: components["schemas"]["CoilConnection"];
         };
         /** @description One cut from edge to edge of a part. Do them in the order of their steps. */
         SheetCut: {
@@ -6316,11 +6201,8 @@ export interface components {
         };
         /** @description Equal panels to be cut. */
         SheetPanel: {
-            /**
-             * @description Side of the panel that the grain follows; `any` (the default) lets it turn
-             * @enum {string}
-             */
-            grain?: "length" | "width" | "any";
+            /** @description Side of the panel that the grain follows; `any` (the default) lets it turn */
+            grain?: components["schemas"]["PanelGrain"];
             /** @description Length of the blank [mm] */
             lengthMm: number;
             /** @description Material, as the sheets name it */
@@ -6446,11 +6328,8 @@ export interface components {
             loadOhm: number;
             /** @description Continuous RMS power into loadOhm [W] */
             powerW: number;
-            /**
-             * @description What kind of figure powerW is; only `rms` is taken
-             * @enum {string}
-             */
-            ratingKind?: "rms" | "peak" | "max" | "total";
+            /** @description What kind of figure powerW is; only `rms` is taken */
+            ratingKind?: components["schemas"]["RatingKind"];
         };
         /** @description The corners wanted, or what they can be derived from. */
         SignalFilters: {
@@ -6541,7 +6420,7 @@ export interface components {
         /** @description One step of the first switching-on. */
         SignalStep: {
             /** @description What to mind; /v1/cautions documents each */
-            cautions: ("cabin-model" | "cabin-modes" | "cabin-curve-held" | "excursion-above-xmax" | "unprotected-below-tuning" | "passive-radiator-excursion" | "passive-radiator-travel-unknown" | "air-spring-stiffens" | "chamber-too-small" | "chamber-taken-as-tight" | "drive-above-thermal-rating" | "coil-too-hot" | "amplifier-out-of-reach" | "level-lost-at-drive" | "port-jets-left-out" | "port-air-speed" | "no-box-suits" | "lining-in-opened-box" | "cone-unloaded-below-tuning" | "dimensions-held" | "excursion-by-chance" | "port-does-not-fit" | "port-speed-unchecked" | "port-pipe-resonance" | "port-large-for-box" | "slot-end-uncertain" | "rating-kind-unknown" | "amplifier-voltage-class" | "amplifier-voltage-unknown" | "unlike-batteries-parallel" | "power-bounded" | "bridged-minimum-low" | "ratings-contradict" | "box-clearance" | "driver-hits-box" | "driver-volume-missing" | "driver-volume-estimated" | "port-place-shift" | "port-mouth-near-wall" | "port-short-leg" | "panel-in-band" | "panels-move-air" | "thick-plate" | "standing-wave-near-band" | "inside-sizes-alike" | "box-over-limit" | "box-not-through-opening" | "box-tilted-through-opening" | "box-hits-keep-out" | "heavy-box" | "near-miss" | "terminal-too-small" | "cable-overloaded" | "bare-source" | "circuit-collapse" | "no-supply" | "driver-figures-disagree" | "driver-unit-slip" | "driver-value-unusual" | "rated-impedance-odd" | "sensitivity-disagrees" | "inductance-missing" | "rating-implausible" | "efficiency-implausible" | "supply-type-unknown" | "parasitic-drain" | "sizing-above-nominal" | "charge-deficit-idle" | "charge-deficit-heavy" | "charge-deficit-cruise" | "engine-off-time" | "second-battery" | "capacitor-no-energy" | "battery-assists" | "feed-collapse" | "below-drop-out" | "collapse-margin" | "total-drop" | "conductor-hot" | "composition-unknown" | "insulation-unknown" | "no-cable-fits" | "parallel-runs" | "chassis-unmeasured" | "chassis-no-return" | "ground-noise" | "no-fuse-rating" | "breaking-capacity" | "fault-current-low" | "maker-fuse-too-small" | "maker-fuse-not-obeyed" | "maker-fuse-used" | "fuse-above-onboard" | "fuse-too-far" | "link-both-ends" | "selectivity-poor" | "branch-unprotected" | "cable-unguarded" | "fuse-overcurrent" | "time-current-uncertain" | "impedance-dip" | "load-below-minimum" | "no-allowed-load" | "unequal-power" | "all-coils-driven" | "unlike-coils" | "drivers-in-series" | "power-unknown" | "under-powered" | "over-powered" | "rating-below-minimum" | "bridged-terminals" | "bridged-power-derived" | "output-touch-voltage" | "equal-gains" | "no-speaker-cable" | "speaker-cable-too-thin" | "unregulated-sizing" | "not-planned" | "target-off" | "not-as-asked" | "closed-box-high-pass" | "hearing-exposure" | "hearing-extreme" | "engine-running" | "probe-ground" | "battery-disconnect" | "fuse-last" | "airbag-looms" | "blind-drilling" | "bulkhead-grommet" | "cable-routing" | "battery-gas" | "capacitor-charge" | "capacitor-discharge" | "high-voltage-orange" | "ready-mode" | "forty-eight-volt" | "lithium-battery" | "amplifier-heat" | "licensed-work" | "bridge-tied-source" | "differential-output" | "ground-loop" | "factory-processing" | "connector-pins" | "input-too-low" | "input-too-high" | "allowance-clips" | "boost-after-gain" | "tone-outside-band" | "true-rms-meter" | "no-protective-high-pass" | "turn-on-overload" | "relay-coil-load" | "signal-sensing" | "accessory-turn-on" | "sheet-plan-above-bound" | "narrow-strip" | "wood-dust" | "solvent-vapour" | "seams-out-of-reach" | "box-restraint" | "under-car" | "no-design-found")[];
+            cautions: components["schemas"]["CautionCode"][];
             /**
              * @description Which step
              * @enum {string}
@@ -6579,7 +6458,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["EnclosureSizingResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description What /v1/enclosures/sizing gives for the request shown, or why it could not be done. */
         SizeEnclosurePart: {
@@ -6603,7 +6482,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["PortSizingResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description What /v1/ports/sizing gives for the request shown, or why it could not be done. */
         SizePortPart: {
@@ -6684,11 +6563,8 @@ export interface components {
              * @enum {string}
              */
             along?: "bottom" | "top" | "left" | "right";
-            /**
-             * @description Chamber of a band-pass box it opens from
-             * @enum {string}
-             */
-            chamber?: "rear" | "front";
+            /** @description Chamber of a band-pass box it opens from */
+            chamber?: components["schemas"]["ChamberName"];
             /** @description Sum of both end factors, in radii of the circle of equal area; 1.463 when absent [1] */
             endFactor?: number;
             /** @description Smaller side of the opening [mm] */
@@ -6722,14 +6598,16 @@ export interface components {
             kind: "slot";
             /** @description Physical length, to learn the tuning of a port given whole [mm] */
             lengthMm?: number;
-            /**
-             * @description `own` walls all round, `one-shared` with the box, or `full-width`: three of the walls are the box
-             * @enum {string}
-             */
-            walls?: "own" | "one-shared" | "full-width";
+            /** @description `own` walls all round, `one-shared` with the box, or `full-width`: three of the walls are the box */
+            walls?: components["schemas"]["SlotWalls"];
             /** @description Clear width of one: the inner width of the box for a full-width slot [mm] */
             widthMm: number;
         };
+        /**
+         * @description Which walls a slot has of its own.
+         * @enum {string}
+         */
+        SlotWalls: "own" | "one-shared" | "full-width";
         /** @description What feeds the drivers: a voltage, or the power it would give. */
         Source: {
             /** @description Load at which the power is meant [Ω] */
@@ -6741,6 +6619,8 @@ export interface components {
             /** @description RMS voltage over the whole group of drivers, before the series resistance [V] */
             voltageV?: number;
         };
+        /** @description Id of a source; /v1/reference/sources gives each. More may come with any version; take what you do not know as it is. */
+        SourceId: string;
         /** @description A publication or practice that figures rest on. */
         SourceRow: {
             /** @description Id, as in `sources` of an answer */
@@ -6760,7 +6640,7 @@ export interface components {
             /** @description In the order of the published table */
             rows: components["schemas"]["SourceRow"][];
             /** @description Where it was published; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description What a candidate costs in space. */
         SpaceCost: {
@@ -6826,11 +6706,8 @@ export interface components {
             ambientC?: number;
             /** @description Damping factor of the data sheet at this load [1] */
             amplifierDampingFactor?: number;
-            /**
-             * @description Metal; `unknown` is worked out as 10 % copper-clad aluminium
-             * @enum {string}
-             */
-            conductor?: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+            /** @description Metal; `unknown` is worked out as 10 % copper-clad aluminium */
+            conductor?: components["schemas"]["Conductor"];
             /** @description A size to be judged instead of chosen, with its series: "14 AWG", "SAE 14", "2.5 mm2" */
             designation?: string;
             /** @description Temperature class of the insulation [°C] */
@@ -6941,11 +6818,8 @@ export interface components {
         };
         /** @description An amplifier as the supply sees it. Needs a power, and its class, efficiency or input current. */
         SupplyAmplifier: {
-            /**
-             * @description Class of the output stage; sets efficiency and partial-load law
-             * @enum {string}
-             */
-            class?: "A" | "AB" | "B" | "D" | "G" | "H";
+            /** @description Class of the output stage; sets efficiency and partial-load law */
+            class?: components["schemas"]["AmplifierClass"];
             /** @description Output over input at rated output, from the data sheet; beats the class [1] */
             efficiency?: number;
             /** @description Input current at rated output, from the data sheet; beats the class [A] */
@@ -6962,11 +6836,8 @@ export interface components {
             powerW?: number;
             /** @description Draw at silence, switched on [W] */
             quiescentW?: number;
-            /**
-             * @description What the power stands for; peak figures are refused
-             * @enum {string}
-             */
-            ratedAs?: "continuous" | "peak" | "unknown";
+            /** @description What the power stands for; peak figures are refused */
+            ratedAs?: components["schemas"]["RatedPower"];
             /** @description Supply voltage of the power rating [V] */
             ratedVoltageV?: number;
             /** @description Published outputs by load */
@@ -6986,11 +6857,8 @@ export interface components {
             battery?: components["schemas"]["BatteryRequest"];
             capacitor?: components["schemas"]["CapacitorRequest"];
             charging?: components["schemas"]["ChargingRequest"];
-            /**
-             * @description What drives the vehicle; `mild-hybrid` is a 48 V one without orange cables
-             * @enum {string}
-             */
-            drive?: "combustion" | "mild-hybrid" | "hybrid" | "electric";
+            /** @description What drives the vehicle; `mild-hybrid` is a 48 V one without orange cables */
+            drive?: components["schemas"]["VehicleDrive"];
             secondBattery?: components["schemas"]["SecondBatteryRequest"];
             /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
             systemVoltageV: number;
@@ -7030,11 +6898,8 @@ export interface components {
             cutOutHeightMm?: number;
             /** @description Of a rectangular cut-out [mm] */
             cutOutWidthMm?: number;
-            /**
-             * @description Face that carries it; the back when absent
-             * @enum {string}
-             */
-            face?: "front" | "back" | "top" | "bottom" | "left" | "right" | "divider";
+            /** @description Face that carries it; the back when absent */
+            face?: components["schemas"]["FaceName"];
             /** @description Behind the inner face of its panel [L] */
             volumeL?: number;
         };
@@ -7059,7 +6924,7 @@ export interface components {
             /** @description In the order of the published table */
             rows: components["schemas"]["TerminalRow"][];
             /** @description Where it was published; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description The test tone and what is allowed past it. */
         TestTone: {
@@ -7199,16 +7064,10 @@ export interface components {
         };
         /** @description An alignment that has no member for the driver. */
         UnsuitedAlignment: {
-            /**
-             * @description Alignment; /v1/reference/alignments describes each
-             * @enum {string}
-             */
-            alignment?: "closed-qtc" | "sbb4" | "sc4" | "be4" | "qb3" | "b4" | "c4" | "band-pass-4-flat" | "band-pass-4-ripple" | "band-pass-4-edges" | "band-pass-6-search" | "as-asked" | "in-your-space";
-            /**
-             * @description Kind of the enclosure
-             * @enum {string}
-             */
-            kind: "closed" | "vented" | "passive-radiator" | "band-pass-4" | "band-pass-6-parallel" | "band-pass-6-series";
+            /** @description Alignment; /v1/reference/alignments describes each */
+            alignment?: components["schemas"]["AlignmentId"];
+            /** @description Kind of the enclosure */
+            kind: components["schemas"]["EnclosureKind"];
             /** @description The reason with its figures */
             why: string;
         };
@@ -7219,6 +7078,16 @@ export interface components {
             /** @description Fuse once both amplifiers run [A] */
             fuseRatingA: number;
         };
+        /**
+         * @description The air that a volume of compliance was stated for.
+         * @enum {string}
+         */
+        VasAir: "reference" | "request";
+        /**
+         * @description What drives the vehicle.
+         * @enum {string}
+         */
+        VehicleDrive: "combustion" | "mild-hybrid" | "hybrid" | "electric";
         /** @description One chamber behind the cone with ports to the outside. */
         VentedBox: {
             /**
@@ -7296,7 +7165,7 @@ export interface components {
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["CoilWiringResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
-            sources: ("butterworth-1930" | "linkwitz-1976" | "thomson-1949" | "w3c-equalisers-2021" | "morse-ingard-1968" | "cabin-corner" | "cabin-shelf" | "stratman-1992" | "niosh-98-126" | "iec-61672" | "directive-2003-10-ec" | "beranek-mellow-2012" | "practice-driver-choice" | "ours-driver-limits" | "small-1972-direct-radiator" | "small-1972-closed-box" | "small-1973-vented-box" | "small-1974-passive-radiator" | "helmholtz-resonator" | "levine-schwinger-1948" | "leach-2002-inductance" | "acoustic-network" | "ohms-law" | "linear-limits" | "thermal-rating" | "ingard-ising-1967" | "bezzola-2020" | "iec-60028" | "coil-heat-path" | "thiele-1961-vented" | "hoge-1977-vented" | "bullock-vented" | "margolis-small-1981" | "geddes-1989-band-pass" | "leach-1989-filled-boxes" | "practice-enclosure-choice" | "ours-enclosure-limits" | "air-spring-harmonic" | "tolerance-spreads" | "tolerance-sampling" | "dalmont-2001-ends" | "kergomard-garcia-1987" | "rectangular-piston" | "mitred-bend" | "port-friction" | "practice-slot-shape" | "practice-port-speed" | "ours-port-limits" | "board-practice" | "box-geometry" | "box-judgement" | "box-practice" | "en-310-622-density" | "en-312-particleboard" | "en-622-5-mdf" | "bracing-targets" | "leissa-plates-1969" | "leissa-plates-1973" | "rectangle-in-rectangle" | "roark-plates" | "channel-bends" | "fibre-density" | "finnish-plywood-2002" | "iec-60268-5-impedance" | "astm-b258" | "iec-60889" | "astm-b566" | "iec-60228-class-5" | "iec-60228-class-2-aluminium" | "iso-6722-1-2011" | "sae-j1127-areas" | "nfpa-70-table-8" | "auto-size-trade-table" | "33-cfr-183-425" | "33-cfr-183-425-note-2" | "ambient-square-root" | "equal-heat" | "iec-60287-2-1" | "churchill-chu-1975" | "iec-60364-adiabatic" | "voltage-drop-classes" | "constant-power-feeder" | "class-efficiency" | "class-b-theory" | "idle-power" | "iec-60065-eighth" | "third-power" | "cta-2006" | "system-voltages" | "iso-21780" | "iso-8854" | "alternator-practice" | "peukert" | "reserve-capacity" | "cold-cranking" | "battery-practice" | "resistance-practice" | "capacitor-energy" | "ground-practice" | "iso-8820-3" | "iso-8820-5" | "iso-8820-6" | "fuse-time-current" | "fuse-time-current-strip" | "fuse-derating" | "fuse-load-ratio" | "fuse-resistance" | "fuse-cold-resistance" | "battery-short-circuit" | "fault-multiple" | "33-cfr-183-455" | "33-cfr-183-420" | "33-cfr-183-445" | "46-cfr-111-50-5" | "un-r100" | "fuse-placement-practice" | "fuse-selectivity" | "fuse-high-breaking" | "supply-judgement" | "kirchhoff-networks" | "oeis-a000084" | "oeis-a048211" | "equal-power-practice" | "speaker-cable-practice" | "gain-practice" | "signal-practice" | "iso-10487" | "din-72552" | "equal-coil-power" | "sheet-area-bound" | "guillotine-list-heuristic" | "sequential-value-correction" | "unconstrained-guillotine-programme" | "seat-inertia-49-cfr-571-207" | "load-securing-esv-09-0008" | "seat-back-luggage-un-r17" | "lashing-eyes-din-75410-2" | "lifting-hse" | "wood-dust-osha" | "wood-dust-eu-2017-2398" | "formaldehyde-40-cfr-770" | "design-score")[];
+            sources: components["schemas"]["SourceId"][];
         };
         /** @description What /v1/coils/wiring gives for the request shown, or why it could not be done. */
         WireCoilsPart: {
@@ -7311,10 +7180,226 @@ export interface components {
             resource: string;
         };
     };
-    responses: never;
-    parameters: never;
+    responses: {
+        /** @description `body-too-large`: Body too large */
+        BodyTooLarge: {
+            headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                "X-Request-Id": components["headers"]["X-Request-Id"];
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description `internal`: Internal error */
+        InternalError: {
+            headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                "X-Request-Id": components["headers"]["X-Request-Id"];
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
+        InvalidRequest: {
+            headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                "X-Request-Id": components["headers"]["X-Request-Id"];
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
+        NoSuchDesign: {
+            headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                "X-Request-Id": components["headers"]["X-Request-Id"];
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description `not-acceptable`: No such format */
+        NotAcceptable: {
+            headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                "X-Request-Id": components["headers"]["X-Request-Id"];
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description `not-found`: No such resource */
+        NotFound: {
+            headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                "X-Request-Id": components["headers"]["X-Request-Id"];
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description The client has this already */
+        NotModified: {
+            headers: {
+                "Cache-Control": components["headers"]["Cache-Control"];
+                ETag: components["headers"]["ETag"];
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                "X-Request-Id": components["headers"]["X-Request-Id"];
+                [name: string]: unknown;
+            };
+            content?: never;
+        };
+        /** @description `too-many-requests`: Too many requests */
+        TooManyRequests: {
+            headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                "Retry-After": components["headers"]["Retry-After"];
+                "X-Request-Id": components["headers"]["X-Request-Id"];
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description `unauthorised`: API key missing or unknown */
+        Unauthorised: {
+            headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                "WWW-Authenticate": components["headers"]["WWW-Authenticate"];
+                "X-Request-Id": components["headers"]["X-Request-Id"];
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
+        Unavailable: {
+            headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                "Retry-After": components["headers"]["Retry-After"];
+                "X-Request-Id": components["headers"]["X-Request-Id"];
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+        /** @description `unsupported-media-type`: Unsupported media type */
+        UnsupportedMediaType: {
+            headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                "X-Request-Id": components["headers"]["X-Request-Id"];
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["Problem"];
+            };
+        };
+    };
+    parameters: {
+        /** @description Density [kg/m³] */
+        AirDensityKgPerM3: number;
+        /** @description Static pressure [Pa] */
+        AirPressurePa: number;
+        /** @description Speed of sound [m/s] */
+        AirSoundSpeedMPerS: number;
+        /** @description Air temperature [°C] */
+        AirTemperatureC: number;
+        /** @description `true` adds how each figure was reached */
+        Basis: boolean;
+        /** @description Surroundings of the cable [°C] */
+        CableAmbientC: number;
+        /** @description Damping factor of the data sheet at this load [1] */
+        CableAmplifierDampingFactor: number;
+        /** @description Metal; `unknown` is worked out as 10 % copper-clad aluminium */
+        CableConductor: components["schemas"]["Conductor"];
+        /** @description A size to be judged instead of chosen, with its series: "14 AWG", "SAE 14", "2.5 mm2" */
+        CableDesignation: string;
+        /** @description Temperature class of the insulation [°C] */
+        CableInsulationC: number;
+        /** @description Way from the amplifier to the box; both conductors are counted [m] */
+        CableLengthM: number;
+        /** @description Electrical Q of the drivers, needs reOhm [1] */
+        CableQes: number;
+        /** @description Direct-current resistance of the whole load, for the effect on Qes [Ω] */
+        CableReOhm: number;
+        /** @description Most of the load that may be in the wire [%] */
+        CableResistanceLimitPercent: number;
+        /** @description Resistance over that of a solid conductor [1] */
+        CableStrandingFactor: number;
+        /** @description Code of the entry */
+        Code: string;
+        /** @description Test tones or sustained notes: the fuse is held to the full sine for good */
+        ContinuousTone: boolean;
+        /** @description `six` significant digits (the default) or `full` precision */
+        Digits: "six" | "full";
+        /** @description Drivers */
+        DriverCount: number;
+        /** @description Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference */
+        DriverVasAir: components["schemas"]["VasAir"];
+        /** @description Linear excursion, one way, peak [mm] */
+        DriverXmaxMm: number;
+        /** @description Surroundings of the fuse [°C] */
+        FuseAmbientC: number;
+        /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
+        HeavyCurrentA: number;
+        /** @description Continuous load over fuse rating [1] */
+        LoadRatio: number;
+        /** @description External fuse the amplifier’s maker states [A] */
+        MakerFuseA: number;
+        /** @description `strict`: rating at most the ampacity; `cfr-150`: at most 150 % of the table value under 50 V */
+        Policy: components["schemas"]["FusePolicy"];
+        /** @description Capacity of the bank at 20 h [A·h] */
+        SourceCapacityAh: number;
+        /** @description Kind of battery; with capacityAh in place of the cold cranking current */
+        SourceChemistry: components["schemas"]["BatteryChemistry"];
+        /** @description Cold cranking current, from which both ends of the resistance follow [A] */
+        SourceColdCrankingA: number;
+        /** @description Open-circuit voltage of the battery [V] */
+        SourceOpenCircuitV: number;
+        /** @description Internal resistance of the battery [Ω] */
+        SourceResistanceOhm: number;
+        /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
+        SystemVoltageV: number;
+    };
     requestBodies: never;
-    headers: never;
+    headers: {
+        /** @description How long a cache may keep the answer. */
+        "Cache-Control": string;
+        /** @description Strong tag of the answer; send it back in If-None-Match. */
+        ETag: string;
+        /** @description What is left of the window: `r` calls, `t` seconds (IETF draft on RateLimit fields). */
+        RateLimit: string;
+        /** @description How many calls a window takes: `q` calls in `w` seconds. */
+        "RateLimit-Policy": string;
+        /** @description Seconds after which to ask again. */
+        "Retry-After": number;
+        /** @description How a caller says who it is. */
+        "WWW-Authenticate": string;
+        /** @description Id of the request, the caller’s own where it sent one; the log has it. */
+        "X-Request-Id": string;
+    };
     pathItems: never;
 }
 export type $defs = Record<string, never>;
@@ -7325,7 +7410,7 @@ export interface operations {
                 /** @description Channels */
                 "amplifier.channels"?: number;
                 /** @description Class of the output stage, for the heat */
-                "amplifier.class"?: "A" | "AB" | "B" | "D" | "G" | "H";
+                "amplifier.class"?: components["schemas"]["AmplifierClass"];
                 /** @description Output over input at rated output [1] */
                 "amplifier.efficiency"?: number;
                 /** @description Area it takes where it is mounted [cm²] */
@@ -7345,7 +7430,7 @@ export interface operations {
                 /** @description Supply at which the powers are rated, for what the fuses pass [V] */
                 "amplifier.ratedVoltageV"?: number;
                 /** @description What kind of figure each rating is; only `rms` can be matched */
-                "amplifier.ratingKind"?: "rms" | "peak" | "max" | "total";
+                "amplifier.ratingKind"?: components["schemas"]["RatingKind"];
                 /** @description Rated with two channels bridged */
                 "amplifier.ratings.0.bridged"?: boolean;
                 /** @description Load it is rated at [Ω] */
@@ -7355,29 +7440,29 @@ export interface operations {
                 /** @description How many of the amplifier may be used together */
                 amplifierCount?: number;
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description Surroundings of the cable [°C] */
-                "cable.ambientC"?: number;
+                "cable.ambientC"?: components["parameters"]["CableAmbientC"];
                 /** @description Damping factor of the data sheet at this load [1] */
-                "cable.amplifierDampingFactor"?: number;
+                "cable.amplifierDampingFactor"?: components["parameters"]["CableAmplifierDampingFactor"];
                 /** @description Metal; `unknown` is worked out as 10 % copper-clad aluminium */
-                "cable.conductor"?: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+                "cable.conductor"?: components["parameters"]["CableConductor"];
                 /** @description A size to be judged instead of chosen, with its series: "14 AWG", "SAE 14", "2.5 mm2" */
-                "cable.designation"?: string;
+                "cable.designation"?: components["parameters"]["CableDesignation"];
                 /** @description Temperature class of the insulation [°C] */
-                "cable.insulationC"?: number;
+                "cable.insulationC"?: components["parameters"]["CableInsulationC"];
                 /** @description Way from the amplifier to the box; both conductors are counted [m] */
-                "cable.lengthM"?: number;
+                "cable.lengthM"?: components["parameters"]["CableLengthM"];
                 /** @description Electrical Q of the drivers, needs reOhm [1] */
-                "cable.qes"?: number;
+                "cable.qes"?: components["parameters"]["CableQes"];
                 /** @description Direct-current resistance of the whole load, for the effect on Qes [Ω] */
-                "cable.reOhm"?: number;
+                "cable.reOhm"?: components["parameters"]["CableReOhm"];
                 /** @description Most of the load that may be in the wire [%] */
-                "cable.resistanceLimitPercent"?: number;
+                "cable.resistanceLimitPercent"?: components["parameters"]["CableResistanceLimitPercent"];
                 /** @description Resistance over that of a solid conductor [1] */
-                "cable.strandingFactor"?: number;
+                "cable.strandingFactor"?: components["parameters"]["CableStrandingFactor"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
                 /** @description Rated impedance of one coil [Ω] */
                 "driver.coilOhm": number;
                 /** @description Voice coils */
@@ -7385,13 +7470,13 @@ export interface operations {
                 /** @description Continuous RMS power it takes, all its coils together [W] */
                 "driver.powerW": number;
                 /** @description What kind of figure powerW is; only `rms` can be matched */
-                "driver.ratingKind"?: "rms" | "peak" | "max" | "total";
+                "driver.ratingKind"?: components["schemas"]["RatingKind"];
                 /** @description Drivers */
-                driverCount: number;
+                driverCount: components["parameters"]["DriverCount"];
                 /** @description Channels */
                 "otherAmplifiers.0.channels"?: number;
                 /** @description Class of the output stage, for the heat */
-                "otherAmplifiers.0.class"?: "A" | "AB" | "B" | "D" | "G" | "H";
+                "otherAmplifiers.0.class"?: components["schemas"]["AmplifierClass"];
                 /** @description Output over input at rated output [1] */
                 "otherAmplifiers.0.efficiency"?: number;
                 /** @description Area it takes where it is mounted [cm²] */
@@ -7411,7 +7496,7 @@ export interface operations {
                 /** @description Supply at which the powers are rated, for what the fuses pass [V] */
                 "otherAmplifiers.0.ratedVoltageV"?: number;
                 /** @description What kind of figure each rating is; only `rms` can be matched */
-                "otherAmplifiers.0.ratingKind"?: "rms" | "peak" | "max" | "total";
+                "otherAmplifiers.0.ratingKind"?: components["schemas"]["RatingKind"];
                 /** @description Rated with two channels bridged */
                 "otherAmplifiers.0.ratings.0.bridged"?: boolean;
                 /** @description Load it is rated at [Ω] */
@@ -7434,6 +7519,11 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -7443,82 +7533,31 @@ export interface operations {
             /** @description The client has this answer already */
             304: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content?: never;
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     matchAmplifier: {
         parameters: {
             query?: {
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
             };
             header?: never;
             path?: never;
@@ -7533,102 +7572,33 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["MatchAmplifierAnswer"];
                 };
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `body-too-large`: Body too large */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unsupported-media-type`: Unsupported media type */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     runBatch: {
         parameters: {
             query?: {
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
                 /** @description Leaves out the calls before this index: where a stream was cut, go on behind its last whole line */
                 fromIndex?: string;
             };
@@ -7645,93 +7615,32 @@ export interface operations {
             /** @description Every call with its own status */
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["BatchAnswer"];
                 };
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `body-too-large`: Body too large */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unsupported-media-type`: Unsupported media type */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     drawBox: {
         parameters: {
             query?: {
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
             };
             header?: never;
             path?: never;
@@ -7746,102 +7655,33 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["DrawBoxAnswer"];
                 };
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `body-too-large`: Body too large */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unsupported-media-type`: Unsupported media type */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     modelBox: {
         parameters: {
             query?: {
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
             };
             header?: never;
             path?: never;
@@ -7856,102 +7696,33 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["ModelBoxAnswer"];
                 };
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `body-too-large`: Body too large */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unsupported-media-type`: Unsupported media type */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     checkPanelVibration: {
         parameters: {
             query?: {
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
             };
             header?: never;
             path?: never;
@@ -7966,102 +7737,33 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["CheckPanelVibrationAnswer"];
                 };
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `body-too-large`: Body too large */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unsupported-media-type`: Unsupported media type */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     layOutBox: {
         parameters: {
             query?: {
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
             };
             header?: never;
             path?: never;
@@ -8076,102 +7778,33 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["LayOutBoxAnswer"];
                 };
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `body-too-large`: Body too large */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unsupported-media-type`: Unsupported media type */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     nestPanels: {
         parameters: {
             query?: {
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
             };
             header?: never;
             path?: never;
@@ -8186,93 +7819,24 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["NestPanelsAnswer"];
                 };
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `body-too-large`: Body too large */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unsupported-media-type`: Unsupported media type */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     listCautions: {
@@ -8287,55 +7851,22 @@ export interface operations {
             /** @description Every kind of caution */
             200: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["CautionCatalogue"];
                 };
             };
-            /** @description The client has this already */
-            304: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            304: components["responses"]["NotModified"];
+            406: components["responses"]["NotAcceptable"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     describeCaution: {
@@ -8344,7 +7875,7 @@ export interface operations {
             header?: never;
             path: {
                 /** @description Code of the entry */
-                code: string;
+                code: components["parameters"]["Code"];
             };
             cookie?: never;
         };
@@ -8353,91 +7884,50 @@ export interface operations {
             /** @description One kind of caution */
             200: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["CautionKind"];
                 };
             };
-            /** @description The client has this already */
-            304: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description `not-found`: No such resource */
-            404: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            304: components["responses"]["NotModified"];
+            404: components["responses"]["NotFound"];
+            406: components["responses"]["NotAcceptable"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     wireCoilsByQuery: {
         parameters: {
             query: {
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description Surroundings of the cable [°C] */
-                "cable.ambientC"?: number;
+                "cable.ambientC"?: components["parameters"]["CableAmbientC"];
                 /** @description Damping factor of the data sheet at this load [1] */
-                "cable.amplifierDampingFactor"?: number;
+                "cable.amplifierDampingFactor"?: components["parameters"]["CableAmplifierDampingFactor"];
                 /** @description Metal; `unknown` is worked out as 10 % copper-clad aluminium */
-                "cable.conductor"?: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+                "cable.conductor"?: components["parameters"]["CableConductor"];
                 /** @description A size to be judged instead of chosen, with its series: "14 AWG", "SAE 14", "2.5 mm2" */
-                "cable.designation"?: string;
+                "cable.designation"?: components["parameters"]["CableDesignation"];
                 /** @description Temperature class of the insulation [°C] */
-                "cable.insulationC"?: number;
+                "cable.insulationC"?: components["parameters"]["CableInsulationC"];
                 /** @description Way from the amplifier to the box; both conductors are counted [m] */
-                "cable.lengthM"?: number;
+                "cable.lengthM"?: components["parameters"]["CableLengthM"];
                 /** @description Electrical Q of the drivers, needs reOhm [1] */
-                "cable.qes"?: number;
+                "cable.qes"?: components["parameters"]["CableQes"];
                 /** @description Direct-current resistance of the whole load, for the effect on Qes [Ω] */
-                "cable.reOhm"?: number;
+                "cable.reOhm"?: components["parameters"]["CableReOhm"];
                 /** @description Most of the load that may be in the wire [%] */
-                "cable.resistanceLimitPercent"?: number;
+                "cable.resistanceLimitPercent"?: components["parameters"]["CableResistanceLimitPercent"];
                 /** @description Resistance over that of a solid conductor [1] */
-                "cable.strandingFactor"?: number;
+                "cable.strandingFactor"?: components["parameters"]["CableStrandingFactor"];
                 /** @description Lowest load of ONE channel of a pair that is to be bridged; the bridged pair needs twice that [Ω] */
                 channelMinimumOhm?: number;
                 /** @description Rated impedance of one coil, when all coils are alike [Ω] */
@@ -8449,9 +7939,9 @@ export interface operations {
                 /** @description Voice coils of each driver */
                 coilsPerDriver: number;
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
                 /** @description Drivers */
-                driverCount: number;
+                driverCount: components["parameters"]["DriverCount"];
                 /** @description Lowest load the output may drive, as the data sheet states it for the way it is used [Ω] */
                 minimumOhm?: number;
                 /** @description Load wished for [Ω] */
@@ -8468,6 +7958,11 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -8477,82 +7972,31 @@ export interface operations {
             /** @description The client has this answer already */
             304: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content?: never;
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     wireCoils: {
         parameters: {
             query?: {
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
             };
             header?: never;
             path?: never;
@@ -8567,102 +8011,33 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["WireCoilsAnswer"];
                 };
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `body-too-large`: Body too large */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unsupported-media-type`: Unsupported media type */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     searchDesigns: {
         parameters: {
             query?: {
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
             };
             header?: never;
             path?: never;
@@ -8677,118 +8052,49 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["SearchDesignsAnswer"];
                 };
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `body-too-large`: Body too large */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unsupported-media-type`: Unsupported media type */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     completeDriverParametersByQuery: {
         parameters: {
             query?: {
                 /** @description Density [kg/m³] */
-                "air.densityKgPerM3"?: number;
+                "air.densityKgPerM3"?: components["parameters"]["AirDensityKgPerM3"];
                 /** @description Static pressure [Pa] */
-                "air.pressurePa"?: number;
+                "air.pressurePa"?: components["parameters"]["AirPressurePa"];
                 /** @description Speed of sound [m/s] */
-                "air.soundSpeedMPerS"?: number;
+                "air.soundSpeedMPerS"?: components["parameters"]["AirSoundSpeedMPerS"];
                 /** @description Air temperature [°C] */
-                "air.temperatureC"?: number;
+                "air.temperatureC"?: components["parameters"]["AirTemperatureC"];
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description Voice coils of the driver */
                 "coils.count"?: 1 | 2 | 4;
                 /** @description Connection that Re of the sheet belongs to */
-                "coils.resistanceStatedFor"?: "one-coil" | "series" | "parallel" | "series-parallel";
+                "coils.resistanceStatedFor"?: components["schemas"]["CoilConnection"];
                 /** @description Connection that Bl, Q and Le of the sheet belong to */
-                "coils.statedFor"?: "one-coil" | "series" | "parallel" | "series-parallel";
+                "coils.statedFor"?: components["schemas"]["CoilConnection"];
                 /** @description Connection the answer is for */
-                "coils.wanted"?: "one-coil" | "series" | "parallel" | "series-parallel";
+                "coils.wanted"?: components["schemas"]["CoilConnection"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
                 /** @description Force factor [T·m] */
                 "driver.blTm"?: number;
                 /** @description Compliance of the suspension [mm/N] */
@@ -8826,11 +8132,11 @@ export interface operations {
                 /** @description Effective area of the cone [cm²] */
                 "driver.sdCm2"?: number;
                 /** @description Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference */
-                "driver.vasAir"?: "reference" | "request";
+                "driver.vasAir"?: components["parameters"]["DriverVasAir"];
                 /** @description Air volume as compliant as the suspension [L] */
                 "driver.vasL"?: number;
                 /** @description Linear excursion, one way, peak [mm] */
-                "driver.xmaxMm"?: number;
+                "driver.xmaxMm"?: components["parameters"]["DriverXmaxMm"];
             };
             header?: never;
             path?: never;
@@ -8841,6 +8147,11 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -8850,82 +8161,31 @@ export interface operations {
             /** @description The client has this answer already */
             304: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content?: never;
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     completeDriverParameters: {
         parameters: {
             query?: {
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
             };
             header?: never;
             path?: never;
@@ -8940,102 +8200,33 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["CompleteDriverParametersAnswer"];
                 };
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `body-too-large`: Body too large */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unsupported-media-type`: Unsupported media type */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     computeResponse: {
         parameters: {
             query?: {
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
             };
             header?: never;
             path?: never;
@@ -9050,102 +8241,33 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["ComputeResponseAnswer"];
                 };
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `body-too-large`: Body too large */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unsupported-media-type`: Unsupported media type */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     sizeEnclosure: {
         parameters: {
             query?: {
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
             };
             header?: never;
             path?: never;
@@ -9160,102 +8282,33 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["SizeEnclosureAnswer"];
                 };
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `body-too-large`: Body too large */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unsupported-media-type`: Unsupported media type */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     computeTolerance: {
         parameters: {
             query?: {
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
             };
             header?: never;
             path?: never;
@@ -9270,102 +8323,33 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["ComputeToleranceAnswer"];
                 };
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `body-too-large`: Body too large */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unsupported-media-type`: Unsupported media type */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     planSystem: {
         parameters: {
             query?: {
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
             };
             header?: never;
             path?: never;
@@ -9380,114 +8364,45 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["PlanSystemAnswer"];
                 };
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `body-too-large`: Body too large */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unsupported-media-type`: Unsupported media type */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     sizePortByQuery: {
         parameters: {
             query: {
                 /** @description Density [kg/m³] */
-                "air.densityKgPerM3"?: number;
+                "air.densityKgPerM3"?: components["parameters"]["AirDensityKgPerM3"];
                 /** @description Static pressure [Pa] */
-                "air.pressurePa"?: number;
+                "air.pressurePa"?: components["parameters"]["AirPressurePa"];
                 /** @description Speed of sound [m/s] */
-                "air.soundSpeedMPerS"?: number;
+                "air.soundSpeedMPerS"?: components["parameters"]["AirSoundSpeedMPerS"];
                 /** @description Air temperature [°C] */
-                "air.temperatureC"?: number;
+                "air.temperatureC"?: components["parameters"]["AirTemperatureC"];
                 /** @description Peak; 17 for sharp ends, 25 for flares when absent; above 34, 10 % of the speed of sound, none is built [m/s] */
                 airSpeedLimitMPerS?: number;
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description Mitred right-angle bends */
                 bends?: number;
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
                 /** @description Force factor of the coils as they are joined [T·m] */
                 "driver.blTm"?: number;
                 /** @description Compliance of the suspension [mm/N] */
@@ -9523,11 +8438,11 @@ export interface operations {
                 /** @description Effective piston area [cm²] */
                 "driver.sdCm2"?: number;
                 /** @description Air that Vas is stated for: `reference`, dry air at 20 °C and 101 325 Pa, or that of the `request`. When absent: that of the request where its density and speed of sound are stated, else the reference */
-                "driver.vasAir"?: "reference" | "request";
+                "driver.vasAir"?: components["parameters"]["DriverVasAir"];
                 /** @description Air volume of equal compliance, as the sheet prints it [L] */
                 "driver.vasL"?: number;
                 /** @description Linear excursion, one way, peak [mm] */
-                "driver.xmaxMm"?: number;
+                "driver.xmaxMm"?: components["parameters"]["DriverXmaxMm"];
                 /** @description Number of drivers, both of each isobaric pair */
                 "drivers.count"?: number;
                 /** @description Drivers in each string; the strings lie in parallel */
@@ -9537,17 +8452,17 @@ export interface operations {
                 /** @description Volume between the two cones of all pairs together [L] */
                 "drivers.isobaric.couplingVolumeL"?: number;
                 /** @description `convention`: 0.85 flanged, 0.613 free, times the radius of equal area. `by-shape`: exact pipe ends, slots by shape and wall. */
-                endModel?: "convention" | "by-shape";
+                endModel?: components["schemas"]["PortEndModel"];
                 /** @description Inner end: `flanged` flush in a panel, `free` standing in the box */
-                "ends.inner"?: "flanged" | "free";
+                "ends.inner"?: components["schemas"]["PortEndSituation"];
                 /** @description Outer end */
-                "ends.outer"?: "flanged" | "free";
+                "ends.outer"?: components["schemas"]["PortEndSituation"];
                 /** @description Centre frequency [Hz] */
                 "filters.0.centreHz"?: number;
                 /** @description Corner frequency [Hz] */
                 "filters.0.cornerHz"?: number;
                 /** @description `butterworth` and `bessel`: half power (−3.01 dB) at the corner. `linkwitz-riley`: −6.02 dB there, even orders. `chosen-q`: order 2 with the given Q */
-                "filters.0.family"?: "butterworth" | "linkwitz-riley" | "bessel" | "chosen-q";
+                "filters.0.family"?: components["schemas"]["FilterFamily"];
                 /** @description Gain of the shelf; negative cuts [dB] */
                 "filters.0.gainDb"?: number;
                 /** @description Kind of filter */
@@ -9563,7 +8478,7 @@ export interface operations {
                 /** @description Upper end of the range the box plays [Hz] */
                 lowPassHz?: number;
                 /** @description Ends `sharp`, or `flared` at both sides */
-                mouth?: "sharp" | "flared";
+                mouth?: components["schemas"]["PortMouth"];
                 /** @description Net volume, port and driver taken off [L] */
                 netVolumeL: number;
                 /** @description In place of the driver: peak flow [m³/s] */
@@ -9579,11 +8494,11 @@ export interface operations {
                 /** @description Clear height [mm] */
                 "port.heightMm"?: number;
                 /** @description Shape */
-                "port.kind"?: "round" | "slot";
+                "port.kind"?: components["schemas"]["PortShape"];
                 /** @description Physical length, to learn the tuning of a port given whole [mm] */
                 "port.lengthMm"?: number;
                 /** @description `own` walls all round, `one-shared` with the box, or `full-width`: three of the walls are the box */
-                "port.walls"?: "own" | "one-shared" | "full-width";
+                "port.walls"?: components["schemas"]["SlotWalls"];
                 /** @description Clear width of one: the inner width of the box for a full-width slot [mm] */
                 "port.widthMm"?: number;
                 /** @description Load at which the power is meant [Ω] */
@@ -9612,6 +8527,11 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -9621,82 +8541,31 @@ export interface operations {
             /** @description The client has this answer already */
             304: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content?: never;
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     sizePort: {
         parameters: {
             query?: {
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
             };
             header?: never;
             path?: never;
@@ -9711,93 +8580,24 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["SizePortAnswer"];
                 };
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `body-too-large`: Body too large */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unsupported-media-type`: Unsupported media type */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     listProblems: {
@@ -9812,55 +8612,22 @@ export interface operations {
             /** @description Every kind of refusal */
             200: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["ProblemCatalogue"];
                 };
             };
-            /** @description The client has this already */
-            304: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            304: components["responses"]["NotModified"];
+            406: components["responses"]["NotAcceptable"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     describeProblem: {
@@ -9869,7 +8636,7 @@ export interface operations {
             header?: never;
             path: {
                 /** @description Code of the entry */
-                code: string;
+                code: components["parameters"]["Code"];
             };
             cookie?: never;
         };
@@ -9878,64 +8645,23 @@ export interface operations {
             /** @description One kind of refusal */
             200: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["ProblemKind"];
                 };
             };
-            /** @description The client has this already */
-            304: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description `not-found`: No such resource */
-            404: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            304: components["responses"]["NotModified"];
+            404: components["responses"]["NotFound"];
+            406: components["responses"]["NotAcceptable"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     listAlignments: {
@@ -9950,55 +8676,22 @@ export interface operations {
             /** @description Alignments of enclosures */
             200: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["AlignmentsTable"];
                 };
             };
-            /** @description The client has this already */
-            304: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            304: components["responses"]["NotModified"];
+            406: components["responses"]["NotAcceptable"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     listCables: {
@@ -10013,55 +8706,22 @@ export interface operations {
             /** @description Cable sizes with section, resistance and allowable current */
             200: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["CablesTable"];
                 };
             };
-            /** @description The client has this already */
-            304: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            304: components["responses"]["NotModified"];
+            406: components["responses"]["NotAcceptable"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     listFormulas: {
@@ -10076,55 +8736,22 @@ export interface operations {
             /** @description Formulas behind the figures */
             200: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["FormulasTable"];
                 };
             };
-            /** @description The client has this already */
-            304: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            304: components["responses"]["NotModified"];
+            406: components["responses"]["NotAcceptable"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     listFuses: {
@@ -10139,55 +8766,22 @@ export interface operations {
             /** @description Fuse-links for road vehicles by family */
             200: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["FusesTable"];
                 };
             };
-            /** @description The client has this already */
-            304: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            304: components["responses"]["NotModified"];
+            406: components["responses"]["NotAcceptable"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     listMaterials: {
@@ -10202,55 +8796,22 @@ export interface operations {
             /** @description Boards for boxes */
             200: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["MaterialsTable"];
                 };
             };
-            /** @description The client has this already */
-            304: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            304: components["responses"]["NotModified"];
+            406: components["responses"]["NotAcceptable"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     listSources: {
@@ -10265,55 +8826,22 @@ export interface operations {
             /** @description Sources of the figures */
             200: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["SourcesTable"];
                 };
             };
-            /** @description The client has this already */
-            304: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            304: components["responses"]["NotModified"];
+            406: components["responses"]["NotAcceptable"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     listTerminals: {
@@ -10328,64 +8856,31 @@ export interface operations {
             /** @description Terminal numbers of vehicle wiring */
             200: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["TerminalsTable"];
                 };
             };
-            /** @description The client has this already */
-            304: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            304: components["responses"]["NotModified"];
+            406: components["responses"]["NotAcceptable"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     setUpSignal: {
         parameters: {
             query?: {
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
             };
             header?: never;
             path?: never;
@@ -10400,93 +8895,24 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["SetUpSignalAnswer"];
                 };
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `body-too-large`: Body too large */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unsupported-media-type`: Unsupported media type */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     chooseCableByQuery: {
@@ -10495,23 +8921,23 @@ export interface operations {
                 /** @description Hottest surroundings along the run [°C] */
                 ambientC?: number;
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description Current-carrying power conductors in the same loom, this one included */
                 bundledConductors?: number;
                 /** @description Limit */
-                "checks.0"?: "drop" | "ampacity" | "fuse" | "short-circuit" | "terminal";
+                "checks.0"?: components["schemas"]["CableLimit"];
                 /** @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium */
-                conductor?: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+                conductor?: components["schemas"]["Conductor"];
                 /** @description Conductor temperature the drop is judged at [°C] */
                 conductorTemperatureC?: number;
                 /** @description Contact resistance that counts into the drop, once in the loop [Ω] */
                 contactOhm?: number;
                 /** @description Test tones or sustained notes: the fuse is held to the full sine for good */
-                continuousTone?: boolean;
+                continuousTone?: components["parameters"]["ContinuousTone"];
                 /** @description Current at full sine; or loadPowerW [A] */
                 currentA?: number;
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
                 /** @description Largest drop on the conductors, of nominal voltage [%] */
                 dropLimitPercent?: number;
                 /** @description The same in volts [V] */
@@ -10521,19 +8947,19 @@ export interface operations {
                 /** @description Fuse that is already there [A] */
                 fuseA?: number;
                 /** @description Surroundings of the fuse [°C] */
-                fuseAmbientC?: number;
+                fuseAmbientC?: components["parameters"]["FuseAmbientC"];
                 /** @description Family */
-                "fuseTypes.0"?: "F" | "C" | "E" | "SF30" | "SF51" | "single-bolt";
+                "fuseTypes.0"?: components["schemas"]["FuseType"];
                 /** @description Power the next amplifier will draw: what to lay now [W] */
                 futureLoadPowerW?: number;
                 /** @description Series of the size; AWG, SAE and mm² are different sizes */
-                gaugeSystem?: "awg" | "sae" | "mm2";
+                gaugeSystem?: components["schemas"]["GaugeSystem"];
                 /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
-                heavyCurrentA?: number;
+                heavyCurrentA?: components["parameters"]["HeavyCurrentA"];
                 /** @description Temperature class printed on the insulation [°C] */
                 insulationC?: number;
                 /** @description What the insulation is made of; sets what it survives in a short circuit, which its class does not: PVC 160 °C, XLPE (cross-linked polyethylene) and EPR 250 °C, rubber 200 to 220 °C, silicone 350 °C */
-                insulationMaterial?: "pvc" | "cross-linked-pvc" | "xlpe" | "epr" | "rubber" | "silicone";
+                insulationMaterial?: components["schemas"]["InsulationMaterial"];
                 /** @description One lug; four of them lie in the loop beside the drop [Ω] */
                 jointOhm?: number;
                 /** @description `constant-current`: the current at nominal voltage; `constant-power`: exact, the current rises as the voltage falls */
@@ -10541,15 +8967,15 @@ export interface operations {
                 /** @description Power drawn at full sine (not put out); or currentA [W] */
                 loadPowerW?: number;
                 /** @description Continuous load over fuse rating [1] */
-                loadRatio?: number;
+                loadRatio?: components["parameters"]["LoadRatio"];
                 /** @description External fuse the amplifier’s maker states [A] */
-                makerFuseA?: number;
+                makerFuseA?: components["parameters"]["MakerFuseA"];
                 /** @description Where a metric copper size takes its resistance from */
-                metricResistance?: "iec-60228-class-5" | "iso-6722-1" | "nominal-area";
+                metricResistance?: components["schemas"]["MetricResistance"];
                 /** @description Rating [A] */
                 "onboardFusesA.0"?: number;
                 /** @description `strict`: rating at most the ampacity; `cfr-150`: at most 150 % of the table value under 50 V */
-                policy?: "strict" | "cfr-150";
+                policy?: components["parameters"]["Policy"];
                 /** @description Conductor length of the positive run [m] */
                 positiveLengthM: number;
                 /** @description Supply voltage that the amplifier at the end is rated at; it must suit the system [V] */
@@ -10557,7 +8983,7 @@ export interface operations {
                 /** @description Resistivity at 20 °C in place of the metal’s; metric sizes then use their nominal area [Ω·m] */
                 resistivityOhmM?: number;
                 /** @description What the body is made of */
-                "return.body"?: "steel" | "aluminium" | "composite" | "unknown";
+                "return.body"?: components["schemas"]["ChassisBody"];
                 /** @description Return by cable */
                 "return.kind"?: "cable" | "chassis";
                 /** @description Ground lead, of the size of the positive [m] */
@@ -10579,23 +9005,23 @@ export interface operations {
                 /** @description Size with its series: "4 AWG", "SAE 4", "25 mm2"; the bare number where gaugeSystem says the series */
                 "sizes.0"?: string;
                 /** @description Capacity of the bank at 20 h [A·h] */
-                "source.capacityAh"?: number;
+                "source.capacityAh"?: components["parameters"]["SourceCapacityAh"];
                 /** @description Kind of battery; with capacityAh in place of the cold cranking current */
-                "source.chemistry"?: "flooded" | "agm" | "gel" | "lithium";
+                "source.chemistry"?: components["parameters"]["SourceChemistry"];
                 /** @description Cold cranking current, from which both ends of the resistance follow [A] */
-                "source.coldCrankingA"?: number;
+                "source.coldCrankingA"?: components["parameters"]["SourceColdCrankingA"];
                 /** @description Open-circuit voltage of the battery [V] */
-                "source.openCircuitV"?: number;
+                "source.openCircuitV"?: components["parameters"]["SourceOpenCircuitV"];
                 /** @description Internal resistance of the battery [Ω] */
-                "source.resistanceOhm"?: number;
+                "source.resistanceOhm"?: components["parameters"]["SourceResistanceOhm"];
                 /** @description Voltage at the start of the run, when not the nominal one [V] */
                 sourceVoltageV?: number;
                 /** @description Space */
-                "spaces.0"?: "engine-bay" | "cabin" | "boot";
+                "spaces.0"?: components["schemas"]["RunSpace"];
                 /** @description Resistance of the stranded over the solid conductor [1] */
                 strandingFactor?: number;
                 /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
-                systemVoltageV: number;
+                systemVoltageV: components["parameters"]["SystemVoltageV"];
                 /** @description Temperature coefficient at 20 °C in place of the metal’s [1/K] */
                 temperatureCoefficientPerK?: number;
                 /** @description Largest conductor the amplifier’s terminal takes [mm²] */
@@ -10610,6 +9036,11 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -10619,82 +9050,31 @@ export interface operations {
             /** @description The client has this answer already */
             304: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content?: never;
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     chooseCable: {
         parameters: {
             query?: {
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
             };
             header?: never;
             path?: never;
@@ -10709,102 +9089,33 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["ChooseCableAnswer"];
                 };
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `body-too-large`: Body too large */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unsupported-media-type`: Unsupported media type */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     computeCircuit: {
         parameters: {
             query?: {
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
             };
             header?: never;
             path?: never;
@@ -10819,100 +9130,31 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["ComputeCircuitAnswer"];
                 };
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `body-too-large`: Body too large */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unsupported-media-type`: Unsupported media type */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     computeCurrentByQuery: {
         parameters: {
             query: {
                 /** @description Class of the output stage; sets efficiency and partial-load law */
-                "amplifiers.0.class"?: "A" | "AB" | "B" | "D" | "G" | "H";
+                "amplifiers.0.class"?: components["schemas"]["AmplifierClass"];
                 /** @description Output over input at rated output, from the data sheet; beats the class [1] */
                 "amplifiers.0.efficiency"?: number;
                 /** @description Input current at rated output, from the data sheet; beats the class [A] */
@@ -10930,7 +9172,7 @@ export interface operations {
                 /** @description Draw at silence, switched on [W] */
                 "amplifiers.0.quiescentW"?: number;
                 /** @description What the power stands for; peak figures are refused */
-                "amplifiers.0.ratedAs"?: "continuous" | "peak" | "unknown";
+                "amplifiers.0.ratedAs"?: components["schemas"]["RatedPower"];
                 /** @description Supply voltage of the power rating [V] */
                 "amplifiers.0.ratedVoltageV"?: number;
                 /** @description Load it is rated into [Ω] */
@@ -10942,11 +9184,11 @@ export interface operations {
                 /** @description Draw when switched off [A] */
                 "amplifiers.0.standbyA"?: number;
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description Capacity of the bank at the rated hours [A·h] */
                 "battery.capacityAh"?: number;
                 /** @description Kind of battery */
-                "battery.chemistry"?: "flooded" | "agm" | "gel" | "lithium";
+                "battery.chemistry"?: components["schemas"]["BatteryChemistry"];
                 /** @description Cold cranking current at −18 °C [A] */
                 "battery.coldCrankingA"?: number;
                 /** @description What the parked car draws beside the amplifiers [A] */
@@ -10986,15 +9228,15 @@ export interface operations {
                 /** @description Rated output current at system voltage [A] */
                 "charging.ratedA"?: number;
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
                 /** @description What drives the vehicle; `mild-hybrid` is a 48 V one without orange cables */
-                drive?: "combustion" | "mild-hybrid" | "hybrid" | "electric";
+                drive?: components["schemas"]["VehicleDrive"];
                 /** @description `isolated` feeds the amplifiers alone when the engine is off; `parallel` joins the first, of the same chemistry */
                 "secondBattery.arrangement"?: "isolated" | "parallel";
                 /** @description Capacity of the bank at the rated hours [A·h] */
                 "secondBattery.capacityAh"?: number;
                 /** @description Kind of battery */
-                "secondBattery.chemistry"?: "flooded" | "agm" | "gel" | "lithium";
+                "secondBattery.chemistry"?: components["schemas"]["BatteryChemistry"];
                 /** @description Cold cranking current at −18 °C [A] */
                 "secondBattery.coldCrankingA"?: number;
                 /** @description Peukert exponent [1] */
@@ -11008,7 +9250,7 @@ export interface operations {
                 /** @description Share of the time to empty that may be used [1] */
                 "secondBattery.usableFraction"?: number;
                 /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
-                systemVoltageV: number;
+                systemVoltageV: components["parameters"]["SystemVoltageV"];
             };
             header?: never;
             path?: never;
@@ -11019,6 +9261,11 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -11028,82 +9275,31 @@ export interface operations {
             /** @description The client has this answer already */
             304: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content?: never;
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     computeCurrent: {
         parameters: {
             query?: {
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
             };
             header?: never;
             path?: never;
@@ -11118,102 +9314,33 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["ComputeCurrentAnswer"];
                 };
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `body-too-large`: Body too large */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unsupported-media-type`: Unsupported media type */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     computeFeeder: {
         parameters: {
             query?: {
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
             };
             header?: never;
             path?: never;
@@ -11228,93 +9355,24 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["ComputeFeederAnswer"];
                 };
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `body-too-large`: Body too large */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unsupported-media-type`: Unsupported media type */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     rateFuseByQuery: {
@@ -11325,17 +9383,17 @@ export interface operations {
                 /** @description Current-carrying power conductors in the same loom, this one included */
                 "alsoProtects.0.bundledConductors"?: number;
                 /** @description Metal of the conductor */
-                "alsoProtects.0.conductor"?: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+                "alsoProtects.0.conductor"?: components["schemas"]["Conductor"];
                 /** @description Size with its series: "4 AWG", "SAE 4", "25 mm2"; the bare number where gaugeSystem says the series */
                 "alsoProtects.0.designation"?: string;
                 /** @description Series of the size; AWG, SAE and mm² are different sizes */
-                "alsoProtects.0.gaugeSystem"?: "awg" | "sae" | "mm2";
+                "alsoProtects.0.gaugeSystem"?: components["schemas"]["GaugeSystem"];
                 /** @description Temperature class printed on the insulation [°C] */
                 "alsoProtects.0.insulationC"?: number;
                 /** @description Space */
-                "alsoProtects.0.spaces.0"?: "engine-bay" | "cabin" | "boot";
+                "alsoProtects.0.spaces.0"?: components["schemas"]["RunSpace"];
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description Rating [A] */
                 "branchFusesA.0"?: number;
                 /** @description Hottest surroundings along the run [°C] */
@@ -11343,57 +9401,57 @@ export interface operations {
                 /** @description Current-carrying power conductors in the same loom, this one included */
                 "cable.bundledConductors"?: number;
                 /** @description Metal of the conductor */
-                "cable.conductor"?: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+                "cable.conductor"?: components["schemas"]["Conductor"];
                 /** @description Size with its series: "4 AWG", "SAE 4", "25 mm2"; the bare number where gaugeSystem says the series */
                 "cable.designation": string;
                 /** @description Series of the size; AWG, SAE and mm² are different sizes */
-                "cable.gaugeSystem"?: "awg" | "sae" | "mm2";
+                "cable.gaugeSystem"?: components["schemas"]["GaugeSystem"];
                 /** @description Temperature class printed on the insulation [°C] */
                 "cable.insulationC"?: number;
                 /** @description Space */
-                "cable.spaces.0"?: "engine-bay" | "cabin" | "boot";
+                "cable.spaces.0"?: components["schemas"]["RunSpace"];
                 /** @description Test tones or sustained notes: the fuse is held to the full sine for good */
-                continuousTone?: boolean;
+                continuousTone?: components["parameters"]["ContinuousTone"];
                 /** @description Full-sine current of the load [A] */
                 currentA: number;
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
                 /** @description Planned length of conductor between source and fuse [mm] */
                 distanceMm?: number;
                 /** @description Surroundings of the fuse [°C] */
-                fuseAmbientC?: number;
+                fuseAmbientC?: components["parameters"]["FuseAmbientC"];
                 /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
-                heavyCurrentA?: number;
+                heavyCurrentA?: components["parameters"]["HeavyCurrentA"];
                 /** @description The cable links two batteries */
                 linksTwoBatteries?: boolean;
                 /** @description Continuous load over fuse rating [1] */
-                loadRatio?: number;
+                loadRatio?: components["parameters"]["LoadRatio"];
                 /** @description External fuse the amplifier’s maker states [A] */
-                makerFuseA?: number;
+                makerFuseA?: components["parameters"]["MakerFuseA"];
                 /** @description Rating [A] */
                 "onboardFusesA.0"?: number;
                 /** @description Overcurrent to give the operating times of [A] */
                 overcurrentA?: number;
                 /** @description `strict`: rating at most the ampacity; `cfr-150`: at most 150 % of the table value under 50 V */
-                policy?: "strict" | "cfr-150";
+                policy?: components["parameters"]["Policy"];
                 /** @description That piece lies in a conduit or sheath all the way */
                 sheathed?: boolean;
                 /** @description Capacity of the bank at 20 h [A·h] */
-                "source.capacityAh"?: number;
+                "source.capacityAh"?: components["parameters"]["SourceCapacityAh"];
                 /** @description Kind of battery; with capacityAh in place of the cold cranking current */
-                "source.chemistry"?: "flooded" | "agm" | "gel" | "lithium";
+                "source.chemistry"?: components["parameters"]["SourceChemistry"];
                 /** @description Cold cranking current, from which both ends of the resistance follow [A] */
-                "source.coldCrankingA"?: number;
+                "source.coldCrankingA"?: components["parameters"]["SourceColdCrankingA"];
                 /** @description Everything between battery and fuse, out and back: for a fuse at a distribution block [Ω] */
                 "source.leadOhm"?: number;
                 /** @description Open-circuit voltage of the battery [V] */
-                "source.openCircuitV"?: number;
+                "source.openCircuitV"?: components["parameters"]["SourceOpenCircuitV"];
                 /** @description Internal resistance of the battery [Ω] */
-                "source.resistanceOhm"?: number;
+                "source.resistanceOhm"?: components["parameters"]["SourceResistanceOhm"];
                 /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
-                systemVoltageV: number;
+                systemVoltageV: components["parameters"]["SystemVoltageV"];
                 /** @description Family */
-                "types.0"?: "F" | "C" | "E" | "SF30" | "SF51" | "single-bolt";
+                "types.0"?: components["schemas"]["FuseType"];
             };
             header?: never;
             path?: never;
@@ -11404,6 +9462,11 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
@@ -11413,82 +9476,31 @@ export interface operations {
             /** @description The client has this answer already */
             304: {
                 headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content?: never;
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
     rateFuse: {
         parameters: {
             query?: {
                 /** @description `true` adds how each figure was reached */
-                basis?: "true" | "false";
+                basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
-                digits?: "six" | "full";
+                digits?: components["parameters"]["Digits"];
             };
             header?: never;
             path?: never;
@@ -11503,93 +9515,24 @@ export interface operations {
             /** @description The result */
             200: {
                 headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["RateFuseAnswer"];
                 };
             };
-            /** @description `invalid-request`: Request does not fit the contract. `unreadable-body`: Body is not JSON. `malformed-http`: Not HTTP */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unauthorised`: API key missing or unknown */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-acceptable`: No such format */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `body-too-large`: Body too large */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `unsupported-media-type`: Unsupported media type */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `not-positive`: Not a positive number. `out-of-range`: Out of range. `missing-input`: Not enough information. `conflicting-input`: Contradictory input. `no-solution`: No such design. `unknown-designation`: Unknown designation. `undefined-rating`: Power rating of no defined kind. `insulation-below-ambient`: Insulation below ambient. `fuse-voltage`: Fuse below system voltage */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `too-many-requests`: Too many requests */
-            429: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `internal`: Internal error */
-            500: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-            /** @description `out-of-time`: Time limit reached. `overloaded`: Too busy */
-            503: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
         };
     };
 }

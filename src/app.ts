@@ -1,18 +1,19 @@
 /** Builds the service without listening, so that tests, the demo and the contract script mount the same app. */
 import Fastify, { type FastifyBaseLogger, type FastifyInstance } from 'fastify'
 import { registerDocs } from './http/docs/docs-routes.ts'
+import { contractRoutes, registerContract } from './http/openapi/contract-routes.ts'
+import { exampleRoutes } from './http/openapi/example-routes.ts'
 import { operations } from './http/operations.ts'
 import { identifyCallers, requireKeys } from './http/serving/api-keys.ts'
 import { registerBatches } from './http/serving/batch/batch-routes.ts'
 import { registerBodies } from './http/serving/body.ts'
 import { registerCatalogues } from './http/serving/catalogue/catalogue-routes.ts'
-import { contractRoutes, registerContract } from './http/serving/catalogue/contract.ts'
 import { registerHealth } from './http/serving/health.ts'
 import { registerHost } from './http/serving/host.ts'
 import { registerLimits } from './http/serving/limits.ts'
 import { refuseOtherMethods, watchMethods } from './http/serving/methods.ts'
 import { registerObservability } from './http/serving/observability.ts'
-import { answerCall, exampleAnswer, registerOperations } from './http/serving/operation-routes.ts'
+import { answerCall, registerOperations } from './http/serving/operation-routes.ts'
 import { registerOverload } from './http/serving/overload.ts'
 import { registerProblems } from './http/serving/problems.ts'
 import { registerQueryForms } from './http/serving/query-routes.ts'
@@ -58,7 +59,8 @@ export async function buildApp({ log, work: elsewhere, ...given }: AppOptions = 
   registerQueryForms(app, operations, answer, settings.apiKeys.length === 0)
   registerBatches(app, operations, { work, observed, settings })
   registerCatalogues(app)
-  contractRoutes(app, exampleAnswer(work))
+  contractRoutes(app)
+  exampleRoutes(app, operations, work)
   registerDocs(app, settings)
   refuseOtherMethods(app, methods)
   return app

@@ -35,10 +35,6 @@ for (const fault of ['uncaughtException', 'unhandledRejection'] as const) {
   })
 }
 
-// The contract's examples are worked out before anybody can call: afterwards that would hold callers up.
-await app.ready()
-await app.contract().catch((err: unknown) => app.log.error({ err }, 'an example of the contract has no answer'))
-
 try {
   await app.listen({ port: settings.port, host: settings.host })
 } catch (error) {

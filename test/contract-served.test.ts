@@ -1,31 +1,31 @@
-/** The contract byte for byte with every example worked out by the service, and the heavy examples asked of its workers. */
-import { readFileSync } from 'node:fs'
+/** Every worked example where the contract leads to, the heavy ones asked of the service's workers, and what a call gives for it. */
 import { afterAll, describe, expect, it } from 'vitest'
 import { buildApp } from '../src/app.ts'
+import { examplesPath } from '../src/http/openapi/contract-document.ts'
 import { operations } from '../src/http/operations.ts'
-import { committed, contractFaults } from './support/contract-judge.ts'
+import { contractFaults } from './support/contract-judge.ts'
 
-const app = await buildApp({ rateLimitMax: 0, eventLoopDelayMaxMs: 0 })
+// What an answer is, not how fast, is asked here.
+const app = await buildApp({ rateLimitMax: 0, eventLoopDelayMaxMs: 0, workTimeoutMs: 120_000 })
 
-describe('contract', () => {
+describe('worked examples', () => {
   afterAll(() => app.close())
 
-  it('is committed as the code says', async () => {
-    await app.ready()
-    const { yaml } = await app.contract()
-    const written = readFileSync(new URL('../openapi.yaml', import.meta.url), 'utf8')
-    expect(written === yaml, 'run npm run openapi').toBe(true)
-  })
-
-  for (const { path, operationId, examples, heavy = false } of operations) {
-    for (const [name, { request }] of heavy ? Object.entries(examples) : []) {
-      it(`${operationId} serves its example ${name} as the contract shows`, async () => {
-        const answer = await app.inject({ method: 'POST', url: path, payload: request as object })
-        expect(answer.statusCode, answer.body).toBe(200)
-        const body = answer.json()
-        expect(contractFaults(path, 200, 'application/json', body)).toEqual([])
-        expect(body).toEqual(committed.paths[path].post.responses[200].content['application/json'].examples[name].value)
-      })
-    }
+  for (const operation of operations) {
+    const { path, operationId, examples, heavy = false } = operation
+    it(`of ${operationId} are what the service answers`, async () => {
+      const all = (await app.inject(examplesPath(operation))).json()
+      expect(Object.keys(all)).toEqual(Object.keys(examples))
+      for (const [name, { request, answer }] of Object.entries<{ request: unknown; answer: unknown }>(all)) {
+        expect(request).toEqual(examples[name]?.request)
+        expect(contractFaults(path, 200, 'application/json', answer)).toEqual([])
+      }
+      // Of the heavy ones the first: the service works each out by the same record.
+      for (const [name, { request }] of Object.entries(examples).slice(0, heavy ? 1 : undefined)) {
+        const { statusCode, body } = await app.inject({ method: 'POST', url: path, payload: request as object })
+        expect(statusCode, body).toBe(200)
+        expect(JSON.parse(body)).toEqual(all[name].answer)
+      }
+    }, 180_000)
   }
 })

@@ -1,6 +1,8 @@
 /** POST /v1/plans: the whole chain, from data sheets to a system that can be built and switched on. */
 import type { SourceId } from '../contract/sources/source.ts'
+import type { PlanChoice } from '../contract/systems/plan-choice.ts'
 import type { PlanCircuit } from '../contract/systems/plan-circuit.ts'
+import type { PlanCover } from '../contract/systems/plan-cover.ts'
 import type { PlanRequest } from '../contract/systems/plan-request.ts'
 import type { BillRow, Restraint } from '../contract/systems/workshop.ts'
 import { assumptions } from '../domain/assume.ts'
@@ -8,36 +10,43 @@ import { cautionSources } from '../domain/caution.ts'
 import type { Assumption, Outcome } from '../domain/outcome.ts'
 import { present } from '../domain/present.ts'
 import { planCautions } from './answer/plan-cautions.ts'
+import { planCover } from './answer/plan-cover.ts'
 import type { PlanParts } from './answer/plan-parts.ts'
 import { notAsAsked } from './answer/plan-promises.ts'
 import { type PlanSummary, planSummary } from './answer/plan-summary.ts'
 import { withStepCautions } from './answer/step-cautions.ts'
 import { planCircuit } from './electric/plan-circuit.ts'
+import { planGraph } from './electric/plan-graph.ts'
 import { planLoad } from './electric/plan-load.ts'
 import { planSignal } from './electric/plan-signal.ts'
 import { planSupply } from './electric/plan-supply.ts'
 import { planVoltageCautions } from './electric/plan-voltage.ts'
 import { planDrivers } from './enclosure/plan-drivers.ts'
-import { type EnclosureChoice, planEnclosure, type Tried } from './enclosure/plan-enclosure.ts'
+import { planEnclosure, type Tried } from './enclosure/plan-enclosure.ts'
 import { closedHighPass } from './enclosure/plan-high-pass.ts'
 import type { Part } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
 import { usual } from './request/plan-usual.ts'
 import { resolvedPlan } from './request/resolved-plan.ts'
-import { type BuildOrder, buildCautions, buildSources } from './work/build-order.ts'
-import { type CommissioningStep, commissioning } from './work/commissioning.ts'
+import { vehicleFacts } from './steps/vehicle-facts.ts'
+import { workNodes } from './steps/work-nodes.ts'
+import { type WorkOrder, workOrder } from './steps/work-order.ts'
+import { buildCautions, buildSources } from './work/build-order.ts'
+import { commissioning } from './work/commissioning.ts'
+import type { CommissioningStep } from './work/first-start.ts'
 import { planBuild } from './work/plan-build.ts'
 import { restraintSources } from './work/restraint.ts'
 
 export interface SystemPlan {
   readonly name?: string
   readonly summary: PlanSummary
+  readonly cover: PlanCover
   readonly parts: PlanParts
   readonly circuit: PlanCircuit
-  readonly choice?: EnclosureChoice
+  readonly choice?: PlanChoice
   readonly tried: readonly Tried[]
   readonly billOfMaterials: readonly BillRow[]
-  readonly buildOrder?: BuildOrder
+  readonly buildOrder?: WorkOrder
   readonly restraint?: Restraint
   readonly commissioning: readonly CommissioningStep[]
 }
@@ -47,23 +56,13 @@ const sourcesOf = (parts: PlanParts): readonly SourceId[] =>
     part?.done ? part.outcome.sources : []
   )
 
-/** Defaults that only show once the parts are there: the voltage of a running engine, the corner no dial goes below. */
-function inParts({ feeder, response }: PlanParts): readonly Assumption[] {
+/** A default that only shows once the parts are there: the corner no dial goes below. */
+function inParts({ response }: PlanParts): readonly Assumption[] {
   const { lowestCornerHz } = usual
-  const runningV = feeder.done ? feeder.request.source?.voltageV : undefined
   const atLeast =
     response.done &&
     response.request.filters?.some(each => 'cornerHz' in each && each.cornerHz === lowestCornerHz.value)
   return [
-    ...(runningV === undefined
-      ? []
-      : [
-          {
-            field: 'supply.source',
-            value: runningV,
-            why: 'volts at the battery while the engine runs: 13.8 for each 12'
-          }
-        ]),
     ...(atLeast
       ? [{ field: 'signal', value: lowestCornerHz.value, why: `high-pass in Hz: ${lowestCornerHz.why}` }]
       : [])
@@ -86,8 +85,9 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const signal = planSignal(resolved, joined, enclosure.response)
   const wires = joined === undefined ? load : { ...load, joined }
   const { circuit, ...circuitSays } = planCircuit(resolved, wires, runs, signal)
+  const graph = planGraph(resolved, supply.current, runs)
   const { sheets, ...build } = planBuild(resolved, finish, fits ? enclosure.box : undefined, circuit, supply, assumed)
-  const parts: PlanParts = { ...load, driver, ...enclosure, sheets, ...supply, signal }
+  const parts: PlanParts = { ...load, driver, ...enclosure, sheets, ...supply, circuit: graph.circuit, signal }
   const voltages = planVoltageCautions(resolved, supply.current)
   const work = [...voltages, ...(build.facts === undefined ? [] : buildCautions(build.facts))]
   const unkept = notAsAsked(request.enclosure, { chosen, ...enclosure, ...present({ goalMissed }) })
@@ -95,30 +95,35 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const cable = supply.cable.done ? supply.cable.outcome.result : undefined
   const capacitor = supply.current.done ? supply.current.outcome.result.capacitor : undefined
   const signalSteps = signal.done ? signal.outcome.result.steps : []
-  const switchingOn = fits ? commissioning(cable, circuit, signalSteps, capacitor) : []
-  const steps = [...(build.buildOrder?.steps ?? []), ...switchingOn]
+  const vehicle = vehicleFacts(resolved, { circuit, signal, bill: build.billOfMaterials })
+  const order = build.facts === undefined ? undefined : workOrder(workNodes(build.facts, vehicle))
+  const first = (order?.steps.length ?? 0) + 1
+  const switchingOn = fits ? commissioning(first, cable, circuit, signalSteps, capacitor) : []
+  const steps = [...(order?.steps ?? []), ...switchingOn]
   const cautions = withStepCautions(
     planCautions({ ...parts }, build.restraint, [...unkept, ...filtered], [...work, ...circuitSays.cautions]),
     steps
   )
+  const summary = planSummary(resolved, parts, { joined, chosen, misfit, unkept, cautions }, circuit)
   return {
     result: {
       ...present({ name: request.name }),
-      summary: planSummary(resolved, parts, { joined, chosen, misfit, unkept, cautions }, circuit),
+      summary,
+      cover: planCover(resolved, parts, { joined, chosen, fits, cautions, steps, reasons: summary.reasons }),
       parts,
       circuit,
       ...present({ choice }),
       tried,
       billOfMaterials: build.billOfMaterials,
-      ...present({ buildOrder: build.buildOrder, restraint: build.restraint }),
+      ...present({ buildOrder: order, restraint: build.restraint }),
       commissioning: switchingOn
     },
     cautions,
-    assumed: [...assumed.list, ...circuitSays.assumed, ...inParts(parts)],
+    assumed: [...assumed.list, ...circuitSays.assumed, ...graph.assumed, ...inParts(parts)],
     sources: [
       ...sourcesOf(parts),
       ...cautionSources(cautions),
-      ...(build.buildOrder === undefined ? [] : buildSources),
+      ...(order === undefined ? [] : buildSources),
       ...(build.restraint === undefined ? [] : restraintSources)
     ],
     basis: []

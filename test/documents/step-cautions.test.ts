@@ -41,11 +41,35 @@ for (const [name, wire] of [
 
     it('has steps of different names', () => expect(new Set(steps.map(({ id }) => id)).size).toBe(steps.length))
 
-    it('prints each caution once, on the page and in the text', () => {
+    it('prints each caution whole once, on the page and in the text: at its step, in its part, or with the verdict', () => {
       expect(cautions.length).toBeGreaterThan(20)
+      const { reasons } = result.summary
+      const behind = (printed: string, opening: string) => printed.slice(printed.indexOf(opening))
+      // The first page holds short forms, and the whole of what no plan is without.
+      const [worked, listed] = [behind(page, 'What it will do'), behind(text, 'Further cautions')]
       // What is not planned stands on and beside the wiring picture as well: nobody may take the picture for the whole.
-      for (const { message } of cautions.filter(({ code }) => code !== 'not-planned'))
-        for (const printed of [page, text]) expect(printed.split(spaced(message)), message).toHaveLength(2)
+      for (const { code, message } of cautions.filter(
+        each => each.code !== 'not-planned' && !reasons.includes(each.message)
+      ))
+        if (code === 'licensed-work')
+          for (const printed of [page, text]) expect(printed.split(spaced(message))).toHaveLength(2)
+        else for (const printed of [worked, listed]) expect(printed.split(spaced(message)), message).toHaveLength(2)
+      for (const reason of reasons) for (const printed of [page, text]) expect(printed).toContain(spaced(reason))
+    })
+
+    it('opens with at most seven: figures of this design first, licensed work last', () => {
+      const { pageOne } = result.cover
+      expect(pageOne.length).toBeGreaterThan(2)
+      expect(pageOne.length).toBeLessThanOrEqual(7)
+      expect(pageOne.at(-1)?.code).toBe('licensed-work')
+      const steps = [...(result.buildOrder?.steps ?? []), ...result.commissioning]
+      for (const { code, clause, sentence, step } of pageOne) {
+        expect(clause.split(' ').length, clause).toBeLessThanOrEqual(12)
+        const whole = cautions.find(each => each.code === code)
+        expect(whole?.message.startsWith(sentence), sentence).toBe(true)
+        if (step !== undefined) expect(steps.find(({ number }) => number === step)?.cautions).toContain(code)
+        expect(page.indexOf(spaced(sentence)), sentence).toBeLessThan(page.indexOf('What it will do'))
+      }
     })
 
     it('keeps to the words of this project', () => {
@@ -95,7 +119,7 @@ describe('a capacitor', () => {
 describe('cautions at their steps in the PDF', () => {
   it('stand once, at a step of the work or of the first start', () => {
     const paper = inventedPlan()
-    const printed = JSON.stringify([...build(paper), ...endTables(paper)])
+    const printed = JSON.stringify([...build(paper), ...endTables(paper, { paper: units })])
     const said = [...paper.stepCautions.values()].flat()
     expect(said.length).toBeGreaterThan(3)
     for (const { message } of said) expect(printed.split(JSON.stringify(message).slice(1, -1)), message).toHaveLength(2)

@@ -43,7 +43,7 @@ describe('POST /v1/plans on paper', () => {
     const { cable, fuse, box } = result.parts
     expect(text).toContain(cable.answer.result.cable.designation)
     expect(text).toContain(`${fuse.answer.result.fuse.ratingA} A`)
-    const [, printed = ''] = /Net volume\s+([\d.]+) L/.exec(text) ?? []
+    const [, printed = ''] = /net air volume\s+([\d.]+) L/.exec(text) ?? []
     expect(Math.abs(Number(printed) - box.answer.result.volume.netL)).toBeLessThan(0.006)
     for (const { name } of box.answer.result.panels) expect(text).toContain(name)
     for (const { title } of result.buildOrder.steps) expect(text).toContain(title)

@@ -14,8 +14,7 @@ const partNames = [
   'current',
   'cable',
   'fuse',
-  'feeder',
-  'feederHeavy',
+  'circuit',
   'signal'
 ]
 
@@ -73,22 +72,22 @@ describe('a plan', () => {
     const doors = { name: 'doors', powerW: 300, class: 'AB', regulation: 'regulated' }
     const supply = { ...estatePlan.supply, otherAmplifiers: [doors], branchLengthM: 1.2 }
     const { body } = await post('/v1/plans', { ...estatePlan, supply })
-    const { feeder, current } = body.result.parts
+    const { circuit, current } = body.result.parts
     expect(current.answer.result.amplifiers).toHaveLength(2)
-    const { trunk, amplifiers } = feeder.request
-    const trunkFuseA = trunk.fuse.ratingA
-    expect(trunkFuseA).toBeGreaterThanOrEqual(current.answer.result.currents.fullSineA)
-    for (const { branch } of amplifiers) expect(branch.fuse.ratingA).toBeLessThan(trunkFuseA)
-    const { cables, branches } = feeder.answer.result.protection
+    const [trunk, ...branches] = circuit.request.fuses
+    expect(trunk.id).toBe('trunk fuse')
+    expect(branches).toHaveLength(2)
+    expect(trunk.ratingA).toBeGreaterThanOrEqual(current.answer.result.currents.fullSineA)
+    for (const { ratingA } of branches) expect(ratingA).toBeLessThan(trunk.ratingA)
+    const { cables, series } = circuit.answer.result
     expect(cables).toHaveLength(3)
-    for (const { guarded, stretch } of cables) expect(guarded, stretch).toBe(true)
-    expect(branches.map((row: { selective: boolean }) => typeof row.selective)).toEqual(['boolean', 'boolean'])
+    for (const { guarded, id } of cables) expect(guarded, id).toBe(true)
+    expect(series.map(({ before }: { before: string }) => before)).toEqual(['trunk fuse', 'trunk fuse'])
     const items = body.result.billOfMaterials.map((row: { item: string }) => row.item)
     expect(items).toContain('distribution block, 1 in, 2 out, fused')
-    for (const { branch } of amplifiers) {
-      expect(items.join('\n')).toContain(`${branch.cable.designation}, branch`)
-      expect(items.join('\n')).toContain(`fuse ${branch.fuse.ratingA} A`)
-    }
+    for (const { designation } of body.result.circuit.branches)
+      expect(items.join('\n')).toContain(`${designation}, branch`)
+    for (const { ratingA } of branches) expect(items.join('\n')).toContain(`fuse ${ratingA} A`)
   })
 
   it('lays out a box whose net volume is the one asked for within 0.5 %, inside the space left by its covering', () => {
@@ -114,7 +113,9 @@ describe('a plan', () => {
     )
     expect(buildOrder.steps[0].number).toBe(1)
     const ids = commissioning.map((step: { id: string }) => step.id)
-    expect(ids.indexOf('battery-off')).toBe(0)
+    expect(buildOrder.steps.map((step: { id: string }) => step.id)).toContain('battery-off')
+    expect(ids.indexOf('no-short')).toBeLessThan(ids.indexOf('battery-on'))
+    expect(ids.indexOf('battery-on')).toBeLessThan(ids.indexOf('fuse-last'))
     expect(ids.indexOf('fuse-last')).toBeLessThan(ids.indexOf('gain'))
     expect(restraint.massKg).toBeGreaterThan(20)
     expect(estate.body.sources).toEqual(expect.arrayContaining(['wood-dust-osha', 'seat-inertia-49-cfr-571-207']))

@@ -2,15 +2,23 @@ import { describe, expect, it } from 'vitest'
 import { assumptions } from '../../src/domain/assume.ts'
 import { layOutBox } from '../../src/domain/box/layout/lay-out-box.ts'
 import { liftCautions, peopleFor } from '../../src/domain/box/layout/lift.ts'
+import { boxNodes } from '../../src/plan/steps/work-nodes.ts'
 import { type BuildFacts, buildFacts } from '../../src/plan/work/build-facts.ts'
-import { buildCautions, buildNodes, buildOrder } from '../../src/plan/work/build-order.ts'
+import { buildCautions, buildOrder } from '../../src/plan/work/build-order.ts'
 import { inOrder, step } from '../../src/plan/work/build-step.ts'
 import { closingPanel } from '../../src/plan/work/closing-panel.ts'
 import { type RestraintRequest, restraint, restraintCautions } from '../../src/plan/work/restraint.ts'
 import { inventedBox } from '../support/invented-box.ts'
 
 const facts = (given: Partial<BuildFacts> = {}): BuildFacts => ({
-  ...buildFacts(inventedBox, { sheetCount: 1, lined: true, covered: true, driverCount: 1, driverMassKg: 9 }),
+  ...buildFacts(inventedBox, {
+    sheetCount: 1,
+    lined: true,
+    covered: true,
+    driverCount: 1,
+    driverMassKg: 9,
+    innerWire: true
+  }),
   ...given
 })
 
@@ -30,9 +38,9 @@ describe('build order', () => {
   it('has no circle, for any box: every step is reached once, none before what it needs', () => {
     expect(everyFact).toHaveLength(96)
     for (const fact of everyFact) {
-      const { steps } = buildOrder(fact)
+      const { steps } = buildOrder(boxNodes(fact))
       expect(steps.map(({ id }) => id).sort()).toEqual(
-        buildNodes(fact)
+        boxNodes(fact)
           .map(({ id }) => id)
           .sort()
       )
@@ -48,16 +56,16 @@ describe('build order', () => {
       thicknessM: 0.018
     }).result
     const slopeDeg = (Math.atan2(0.13, 0.4) * 180) / Math.PI
-    const sloped = buildFacts(wedge, { sheetCount: 1, lined: false, covered: false, driverCount: 1 })
+    const sloped = buildFacts(wedge, { sheetCount: 1, lined: false, covered: false, driverCount: 1, innerWire: true })
     expect(sloped.bevelsDeg).toEqual([Math.round(2 * slopeDeg) / 2])
-    const ids = buildOrder(sloped).steps.map(({ id }) => id)
+    const ids = buildOrder(boxNodes(sloped)).steps.map(({ id }) => id)
     expect(ids.indexOf('saw-bevels')).toBeGreaterThan(ids.indexOf('cut-panels'))
     expect(ids.indexOf('saw-bevels')).toBeLessThan(ids.indexOf('dry-fit'))
-    expect(buildOrder(facts()).steps.some(({ id }) => id === 'saw-bevels')).toBe(false)
+    expect(buildOrder(boxNodes(facts())).steps.some(({ id }) => id === 'saw-bevels')).toBe(false)
   })
 
   it('closes the hole of the cup in the leak test, and takes the short screws for the layers', () => {
-    const { steps } = buildOrder(facts({ frontLayers: 2 }))
+    const { steps } = buildOrder(boxNodes(facts({ frontLayers: 2 })))
     const text = (id: string) => steps.find(each => each.id === id)?.actions.join(' ')
     expect(text('leak-test')).toMatch(/hole of the terminal cup/)
     expect(text('laminate-baffle')).toMatch(/through the front/)
@@ -65,7 +73,7 @@ describe('build order', () => {
 
   it('waits for the shell, also where nothing is fitted inside it', () => {
     for (const fact of everyFact) {
-      const { steps } = buildOrder(fact)
+      const { steps } = buildOrder(boxNodes(fact))
       const place = (id: string) => steps.findIndex(step => step.id === id)
       expect(place('seal-seams')).toBeGreaterThan(place('assemble-shell'))
     }
@@ -78,14 +86,15 @@ describe('build order', () => {
   })
 
   it('names only steps that exist as needs', () => {
-    const ids = new Set(everyFact.flatMap(fact => buildNodes(fact).map(({ id }) => id)))
+    const ids = new Set(['check-parts', 'empty-boot', 'battery-off'])
+    for (const fact of everyFact) for (const { id } of boxNodes(fact)) ids.add(id)
     for (const fact of everyFact)
-      for (const { needs } of buildNodes(fact)) for (const need of needs) expect(ids).toContain(need)
+      for (const { needs } of boxNodes(fact)) for (const need of needs) expect(ids).toContain(need)
   })
 
   it('does what cannot be done later before the box is closed, even with the steps listed backwards', () => {
     for (const fact of everyFact) {
-      const steps = inOrder([...buildNodes(fact)].reverse())
+      const steps = inOrder([...boxNodes(fact)].reverse())
       const place = (id: string) => steps.find(step => step.id === id)?.number
       const closed = place('close-box') ?? 0
       expect(closed).toBeGreaterThan(0)
@@ -109,7 +118,7 @@ describe('build order', () => {
   })
 
   it('waits for what must cure', () => {
-    const { workMinutes, elapsedMinutes } = buildOrder(facts())
+    const { workMinutes, elapsedMinutes } = buildOrder(boxNodes(facts()))
     expect(elapsedMinutes).toBeGreaterThan(workMinutes + 2 * 24 * 60)
     const alone = step({
       id: 'a',
@@ -122,7 +131,7 @@ describe('build order', () => {
       cureMinutes: 30
     })
     const after = step({ id: 'b', needs: ['a'], title: '', actions: [], tools: [], uses: [], minutes: 5 })
-    expect(buildOrder(facts()).steps.at(-1)?.id).toBe('mount')
+    expect(buildOrder(boxNodes(facts())).steps.at(-1)?.id).toBe('mount')
     expect(inOrder([after, alone]).map(({ id }) => id)).toEqual(['a', 'b'])
   })
 
@@ -135,7 +144,7 @@ describe('build order', () => {
   it('asks for a bead of sealant beforehand where no arm reaches', () => {
     const blind = facts({ closing: { name: 'back', openingM: 0.09, reachM: 0, reachable: false } })
     expect(
-      buildOrder(blind)
+      buildOrder(boxNodes(blind))
         .steps.find(({ id }) => id === 'close-box')
         ?.actions.join(' ')
     ).toMatch(/bead of sealant/)
@@ -209,7 +218,7 @@ describe('lifting', () => {
 
   it('fits the drivers of a heavy box in the car, and listens then', () => {
     const place = (heavy: boolean, id: string) =>
-      buildOrder(facts({ heavy })).steps.find(step => step.id === id)?.number
+      buildOrder(boxNodes(facts({ heavy }))).steps.find(step => step.id === id)?.number
     expect(place(true, 'fit-driver')).toBeGreaterThan(place(true, 'mount') ?? 99)
     expect(place(true, 'listen')).toBeGreaterThan(place(true, 'fit-driver') ?? 99)
     expect(place(false, 'fit-driver')).toBeLessThan(place(false, 'mount') ?? 0)
@@ -218,7 +227,7 @@ describe('lifting', () => {
 
 describe('what a step is told', () => {
   const words = (given: Partial<BuildFacts>, id: string) => {
-    const { title = '', actions = [] } = buildOrder(facts(given)).steps.find(step => step.id === id) ?? {}
+    const { title = '', actions = [] } = buildOrder(boxNodes(facts(given))).steps.find(step => step.id === id) ?? {}
     return [title, ...actions].join(' ')
   }
 
@@ -235,7 +244,7 @@ describe('what a step is told', () => {
       expect(words({ port }, 'leak-test')).toMatch(/blow/)
       expect(words({ port }, 'leak-test')).not.toMatch(/sink/)
     }
-    const { steps } = buildOrder(facts({ port: 'none' }))
+    const { steps } = buildOrder(boxNodes(facts({ port: 'none' })))
     const place = (id: string) => steps.findIndex(step => step.id === id)
     expect(place('cone-leak-test')).toBeGreaterThan(place('fit-driver'))
     expect(place('cone-leak-test')).toBeLessThan(place('polarity'))

@@ -8,6 +8,7 @@ import { assumptions } from '../../src/domain/assume.ts'
 import { toSi } from '../../src/http/wire/to-si.ts'
 import { planCautions } from '../../src/plan/answer/plan-cautions.ts'
 import { planCircuit } from '../../src/plan/electric/plan-circuit.ts'
+import { planGraph } from '../../src/plan/electric/plan-graph.ts'
 import { planLoad } from '../../src/plan/electric/plan-load.ts'
 import { planSignal } from '../../src/plan/electric/plan-signal.ts'
 import { planSupply } from '../../src/plan/electric/plan-supply.ts'
@@ -28,7 +29,8 @@ export function electricalHalf(wire: unknown) {
   const signal = planSignal(request, joined, waitingFor('an enclosure'))
   const wires = joined === undefined ? load : { ...load, joined }
   const { circuit, ...says } = planCircuit(request, wires, runs, signal)
-  const parts = { ...load, ...supply, signal }
+  const graph = planGraph(request, supply.current, runs)
+  const parts = { ...load, ...supply, circuit: graph.circuit, signal }
   const box = { done: true, request: {}, outcome: outcome(inventedBox) } as unknown as Parameters<typeof planBuild>[2]
   const { billOfMaterials } = planBuild(request, { lined: false, covered: false }, box, circuit, supply, assumptions())
   const cable = supply.cable.done ? supply.cable.outcome.result : undefined
@@ -39,8 +41,9 @@ export function electricalHalf(wire: unknown) {
     circuit,
     bill: billOfMaterials,
     cautions: planCautions(parts, undefined, [], says.cautions),
-    assumed: says.assumed,
+    assumed: [...says.assumed, ...graph.assumed],
     steps: commissioning(
+      1,
       cable,
       circuit,
       signal.done ? signal.outcome.result.steps : [],

@@ -36,8 +36,9 @@ function pointerFaults(
     .map(({ pointer, code }) => `pointer ${pointer} of ${code} leads nowhere`)
 }
 
+/** What is wrong with an answer by the committed contract. */
 // biome-ignore lint/suspicious/noExplicitAny: an answer is whatever came back
-function answerFaults(path: string, status: number, type: string, answer: any, body: string): string[] {
+export function answerFaults(path: string, status: number, type: string, answer: any, body: string): string[] {
   if (committed.paths[path].post.responses[status] === undefined) return [`status ${status} is not in the contract`]
   if (status >= 500 && status !== 503) return [`status ${status}`]
   const shape = contractFaults(path, status, type, answer)

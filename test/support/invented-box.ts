@@ -96,6 +96,7 @@ export const inventedBox: BoxLayout = {
   vibration: { wantedHz: 180, faces: [] },
   standingWaves: [],
   clearances: [],
+  assembly: { steps: [], stuck: [] },
   massKg: 27.5,
   boardMassKg: 17,
   boardAreaM2: 1.203,

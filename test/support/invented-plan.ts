@@ -6,6 +6,7 @@ import { layOutBox } from '../../src/domain/box/layout/lay-out-box.ts'
 import { caution } from '../../src/domain/caution.ts'
 import { nestPanels } from '../../src/domain/sheet/nest-panels.ts'
 import { placedCautions } from '../../src/plan/answer/step-cautions.ts'
+import { boxNodes } from '../../src/plan/steps/work-nodes.ts'
 import { billOfMaterials } from '../../src/plan/work/bill-of-materials.ts'
 import { buildFacts } from '../../src/plan/work/build-facts.ts'
 import { buildCautions, buildOrder } from '../../src/plan/work/build-order.ts'
@@ -39,10 +40,11 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     lined: true,
     covered: true,
     driverCount: 2,
-    driverMassKg: 9
+    driverMassKg: 9,
+    innerWire: true
   })
   const held = restraint({ massKg: box.massKg }, assumptions())
-  const order = buildOrder(facts)
+  const order = buildOrder(boxNodes(facts))
   const placed = placedCautions(
     [
       caution('port-air-speed', 'Air moves at 28 m/s in the port.'),
@@ -54,7 +56,8 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
       caution('narrow-strip', 'A strip is only 40 mm wide.'),
       caution('fuse-last', 'Every fuse stays out until the short test has passed.')
     ],
-    [...order.steps, { id: 'fuse-last', cautions: ['fuse-last'] }]
+    [...order.steps, { id: 'fuse-last', cautions: ['fuse-last'] }],
+    []
   )
   const frequencyHz = Array.from({ length: 120 }, (_, index) => 10 * 20 ** (index / 119))
   const resonance = (hz: number, at: number) => 1 / (1 + ((hz / at - at / hz) * 4) ** 2)
@@ -66,8 +69,50 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
       '2 drivers wired to 2 Ω; 800 W RMS in all, gain set to 40.0 V RMS.',
       'Vented box, 90.0 L net, 47.1 kg with its drivers.'
     ],
-    cautions: placed.ahead,
+    cover: {
+      sentence: 'Two drivers in a vented box of 90 L, tuned to 33.8 Hz, on 800 W.',
+      band: {
+        finding: 'Full bass from 28 to 120 Hz at the seat',
+        place: 'seat',
+        fromHz: 28,
+        toHz: 120,
+        loudestDb: 126,
+        loudestHz: 36,
+        uncertaintyDb: 6
+      },
+      travel: { finding: 'The cone stays within its travel', held: true, peakM: 0.0132, peakHz: 52, limitM: 0.014 },
+      portAir: {
+        finding: 'The port can be heard at full power',
+        held: true,
+        peakMPerS: 20,
+        peakHz: 33,
+        quietMPerS: 17,
+        limitMPerS: 34
+      },
+      asked: {
+        volume: { askedM3: 0.1, builtM3: 0.09, kept: false },
+        tuning: { builtHz: 33.8, kept: true },
+        space: {
+          widthM: 1,
+          heightM: 0.42,
+          depthM: 0.5,
+          boxWidthM: box.outer.widthM,
+          boxHeightM: box.outer.heightM,
+          boxDepthM: box.outer.depthM,
+          coveringM: 0
+        }
+      },
+      pageOne: [
+        { code: 'box-restraint', clause: 'Fasten the box to the body', sentence: 'It pulls with 9300 N.', step: 20 },
+        { code: 'licensed-work', clause: 'Licensed work comes first', sentence: 'Engineering help, not an approval.' }
+      ]
+    },
+    figures: [{ value: '28', unit: 'Hz', note: 'deepest full bass at the seat' }],
     stepCautions: placed.atSteps,
+    chapterCautions: placed.atChapters,
+    tried: [{ name: 'Vented, tuned to fs', why: 'too large' }],
+    conductors: [{ what: 'positive', size: '1/0 AWG', run: '5 m', fuse: '125 A' }],
+    card: [{ what: 'Speaker terminals at the tone', planned: '40.0 V at 50 Hz', step: 2 }],
     facts: [
       {
         title: 'Electrical',
@@ -159,11 +204,21 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     restraint: held,
     commissioning: [
       {
+        number: order.steps.length + 1,
         id: 'no-short',
+        title: 'Look for a short',
+        cautions: [],
         text: 'Leave the fuse out. Measure from the amplifier end of the positive cable to the body.',
         passIf: 'more than 1 MΩ'
       },
-      { id: 'fuse-last', text: 'Put the fuse in and measure the voltage at the amplifier.', passIf: '12.0 V or more' }
+      {
+        number: order.steps.length + 2,
+        id: 'fuse-last',
+        title: 'Put the fuse in',
+        cautions: ['fuse-last'],
+        text: 'Put the fuse in and measure the voltage at the amplifier.',
+        passIf: '12.0 V or more'
+      }
     ],
     assumed: [{ field: 'trimM', value: 0.01, why: 'raw edges are knocked and not straight' }],
     sources: [{ id: 'sheet-area-bound', title: 'Lower bound on sheets', status: 'derived' }]

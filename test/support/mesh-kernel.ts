@@ -151,9 +151,15 @@ export function sceneOf(kernel: Kernel, request: BoxRequest, { boards, bodies }:
           const outer = (port.outerDiameterM ?? port.innerDiameterM + 0.006) / 2
           const inside = Math.max(0, (port.lengthM ?? 0) - depthOf(panel))
           const from = depthOf(panel)
-          return inside > 0
-            ? [{ name: cut.label, solid: drumsAt(panel.place, cut, [[from, from + inside, outer, outer]]) }]
-            : []
+          const { flangeDiameterM = 0, flangeThicknessM = 0 } = port
+          const flange = [
+            from + inside - flangeThicknessM,
+            from + inside,
+            flangeDiameterM / 2,
+            flangeDiameterM / 2
+          ] as const
+          const drums = [[from, from + inside, outer, outer] as const, ...(flange[2] > outer ? [flange] : [])]
+          return inside > 0 ? [{ name: cut.label, solid: drumsAt(panel.place, cut, drums) }] : []
         })
       : []
   const bent = bodies.flatMap(({ name, shape }) => {

@@ -3,7 +3,7 @@ import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { choice, count, list, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
-import { PanelBody, Point3Body } from './panel.ts'
+import { DirectionBody, PanelBody, Point3Body } from './panel.ts'
 import { boxShapes, displacedItems } from './words.ts'
 
 const OuterBody = component('BoxOuterSize', 'Outer size of the box.', {
@@ -151,6 +151,25 @@ const FitBody = component('BoxFit', 'The box in its place.', {
   clearOfKeepOuts: Type.Optional(Type.Boolean({ description: 'Whether there is a place clear of every block' }))
 })
 
+const AssemblyStepBody = component('AssemblyStep', 'What is moved into its place at once.', {
+  parts: Type.Array(Type.String(), {
+    description:
+      'Names as in the model, the second layer of a board with a 2 behind its name; layers and battens are glued to their board beforehand'
+  }),
+  towards: ref(DirectionBody, 'The way it is moved')
+})
+
+const AssemblyBody = component(
+  'BoxAssembly',
+  'The order in which the box goes together: taken apart along straight ways, and that turned round.',
+  {
+    steps: Type.Array(ref(AssemblyStepBody), { description: 'From the first board to the last driver' }),
+    stuck: Type.Array(Type.String(), {
+      description: 'What no straight way leads to, whatever is put on before; empty for a box that goes together'
+    })
+  }
+)
+
 export const BoxLayoutBody = component('BoxLayoutResult', 'The box, ready to be sawn.', {
   shape: choice('Shape', boxShapes),
   outer: ref(OuterBody),
@@ -164,6 +183,7 @@ export const BoxLayoutBody = component('BoxLayoutResult', 'The box, ready to be 
   standingWaves: Type.Array(ref(StandingWaveBody), { description: 'The first along each inside size' }),
   fit: Type.Optional(ref(FitBody)),
   clearances: Type.Array(ref(ClearanceBody), { description: 'Distances that were checked' }),
+  assembly: ref(AssemblyBody),
   massKg: quantity('kg', 'Boards, and drivers and amplifier of given mass'),
   boardMassKg: quantity('kg', 'Boards alone, cut-outs taken off'),
   centreOfGravity: ref(Point3Body, 'Of boards and drivers')

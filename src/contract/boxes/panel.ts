@@ -21,7 +21,7 @@ export const Point3Body = component(
 )
 export interface Point3 extends Si<Static<typeof Point3Body>> {}
 
-const DirectionBody = component('BoxDirection', 'A unit vector in the axes of the box.', {
+export const DirectionBody = component('BoxDirection', 'A unit vector in the axes of the box.', {
   x: quantity('1', 'Share to the right'),
   y: quantity('1', 'Share to the rear'),
   z: quantity('1', 'Share upwards')

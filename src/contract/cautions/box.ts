@@ -13,6 +13,13 @@ export const boxCautions = {
       'A driver, a port or a fitting does not go into the box: it would take the place of a wall or of another thing inside, or its hole does not fit its panel.',
     basis: 'geometry of the sizes given'
   },
+  'no-way-in': {
+    level: 'care',
+    meaning:
+      'No straight move brings the named parts into their places, whatever is put on before them: a tube that bends through the window of a brace, a plate behind what is wider than the opening. Turn them in, if they can be, or move one of them.',
+    basis:
+      'geometry of the sizes given: each thing taken off straight along the normal of its board or an axis of the box'
+  },
   'driver-volume-missing': {
     level: 'care',
     meaning:

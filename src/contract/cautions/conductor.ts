@@ -28,6 +28,13 @@ export const conductorCautions = {
     basis: '33 CFR 183.455(b) (read): 7 in; 450 mm in cars, common practice',
     sources: ['33-cfr-183-455']
   },
+  'fuse-below-load': {
+    level: 'care',
+    meaning:
+      'This fuse carries more than it is made for while music plays or the test tone sounds: it will open. Take the next rating that its cable carries, or a lower gain.',
+    basis:
+      'dense bass at most 75 % of the rating, common practice; a fuse-link carries 110 % for hours, ISO 8820 from memory'
+  },
   'circuit-collapse': {
     level: 'stop',
     meaning:

@@ -18,6 +18,7 @@ export interface JsonSchema {
   readonly minItems?: number
   readonly maxItems?: number
   readonly maxLength?: number
+  readonly 'x-known-values'?: readonly string[]
   readonly oneOf?: readonly JsonSchema[]
   readonly anyOf?: readonly JsonSchema[]
   readonly allOf?: readonly JsonSchema[]

@@ -40,6 +40,7 @@ export const CircuitCable = component('CircuitCable', 'One cable; runs side by s
   lengthM: quantity('m', 'Conductor length', { from: 0.01, to: 50 }),
   joints: Type.Optional(count('Lugs and contacts on it', 0, 20)),
   jointOhm: Type.Optional(quantity('Ω', 'One of them', { from: 0, to: 0.1 })),
+  sheathed: Type.Optional(Type.Boolean({ description: 'Whether it lies in a conduit all the way' })),
   ...conductorFields,
   ...insulationFields
 })
@@ -63,6 +64,7 @@ const CircuitLink = component(
     id,
     ...ends,
     resistanceOhm: quantity('Ω', 'Its resistance', { from: 1e-6, to: 100 }),
+    assumed: Type.Optional(Type.Boolean({ description: 'Whether that figure is a guess: no stop rests on it' })),
     opensWithoutEngine: Type.Optional(Type.Boolean({ description: 'A relay that opens while the engine stands' }))
   }
 )
@@ -134,8 +136,10 @@ const CircuitCableGuard = component('CircuitCableGuard', 'What can flow in a cab
 })
 export interface CircuitCableGuard extends Si<Static<typeof CircuitCableGuard>> {}
 
-const CircuitFuseGuard = component('CircuitFuseGuard', 'What a fuse has to break.', {
+const CircuitFuseGuard = component('CircuitFuseGuard', 'What a fuse has to carry and to break.', {
   id: Type.String({ description: 'Its name' }),
+  loadA: Type.Optional(quantity('A', 'Most that flows through it at full sine')),
+  heavyA: Type.Optional(quantity('A', 'Most that flows through it with dense bass')),
   prospectiveA: quantity('A', 'Dead short behind it, strong batteries, cold fuses'),
   breakingA: Type.Optional(quantity('A', 'What it breaks, where known'))
 })
@@ -149,11 +153,22 @@ const FarFault = component('FarFault', 'A dead short at the terminals of an ampl
 })
 export interface FarFault extends Si<Static<typeof FarFault>> {}
 
+const FuseSeries = component('FuseSeries', 'Two fuses, the second fed by nothing but the first.', {
+  before: Type.String({ description: 'The fuse nearer to the source' }),
+  behind: Type.String({ description: 'The fuse behind it' }),
+  ratio: quantity('1', 'Rating of the first over that of the second')
+})
+export interface FuseSeries extends Si<Static<typeof FuseSeries>> {}
+
 export const CircuitResult = component('CircuitResult', 'The circuit solved and judged.', {
   states: list('From silence upwards', ref(CircuitState), 1, 16),
   bareSources: list('Batteries without a fuse at their end', Type.String({ description: 'Name' }), 0, 8),
   cables: list('Cables of the plus side', ref(CircuitCableGuard), 0, 64),
   fuses: list('Fuses', ref(CircuitFuseGuard), 0, 64),
-  farFaults: list('Faults at the amplifiers', ref(FarFault), 0, 16)
+  farFaults: list('Faults at the amplifiers', ref(FarFault), 0, 16),
+  series: list('Fuses one behind the other', ref(FuseSeries), 0, 600),
+  collapseMargin: Type.Optional(
+    quantity('1', 'Times the power of the full sine that still stands, driving; absent from twice upwards')
+  )
 })
 export interface Circuit extends Si<Static<typeof CircuitResult>> {}

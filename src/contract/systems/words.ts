@@ -47,3 +47,65 @@ export const goalMeanings: Readonly<Record<DesignGoal, string>> = {
 export const plannedShapes = ['rectangular', 'wedge'] as const
 export const billGroups = ['board', 'joining', 'fittings', 'finish', 'wiring'] as const
 export type BillGroup = (typeof billGroups)[number]
+/** Where a level was reckoned: at the seat, or in half space at 1 m because nothing is known of the cabin. */
+export const earPlaces = ['seat', 'half-space'] as const
+export type EarPlace = (typeof earPlaces)[number]
+/** Parts of a plan on paper, in the order of the work. */
+export const planChapters = ['see', 'buy', 'cut', 'build', 'wire', 'switch-on', 'check'] as const
+export type PlanChapter = (typeof planChapters)[number]
+/** What a row of the bill is; the steps of the work name the parts they use by these words. */
+export const billParts = [
+  'sheet',
+  'panel',
+  'wood-screw',
+  'layer-screw',
+  'glue',
+  'sealant',
+  'driver-screw',
+  't-nut',
+  'gasket',
+  'port-tube',
+  'terminal-cup',
+  'cup-screw',
+  'foot',
+  'strap',
+  'anchor-bolt',
+  'port-paint',
+  'lining',
+  'lining-adhesive',
+  'carpet',
+  'carpet-adhesive',
+  'edge-sealer',
+  'filler',
+  'abrasive',
+  'inside-wire',
+  'receptacle',
+  'speaker-wire',
+  'turn-on-wire',
+  'signal-lead',
+  'splice',
+  'signal-ferrule',
+  'line-converter',
+  'power-cable',
+  'return-cable',
+  'fuse',
+  'fuse-holder',
+  'ring-lug',
+  'power-ferrule',
+  'sleeve',
+  'grommet',
+  'clip',
+  'distribution-block',
+  'capacitor',
+  'charging-resistor'
+] as const
+export type BillPart = (typeof billParts)[number]
+/** What a step takes that the bill does not have: made by an earlier step. */
+export const madeItems = ['cut-panel', 'brace', 'port-walls', 'shell', 'closed-box', 'finished-box'] as const
+/** What was chosen before the plan and stands in its request, or is named there as not planned. */
+export const suppliedItems = ['driver', 'amplifier', 'second-battery', 'second-battery-link'] as const
+export const workItems = [...billParts, ...madeItems, ...suppliedItems] as const
+export type WorkItem = (typeof workItems)[number]
+/** Where the work goes on. */
+export const workPlaces = ['table', 'bench', 'car'] as const
+export type WorkPlace = (typeof workPlaces)[number]

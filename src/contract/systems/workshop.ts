@@ -4,12 +4,13 @@ import { component, ref } from '../field/component.ts'
 import { CautionBody } from '../field/envelope.ts'
 import { choice, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
-import { billGroups } from './words.ts'
+import { billGroups, billParts, workItems, workPlaces } from './words.ts'
 
 const texts = (description: string) => Type.Array(Type.String(), { description })
 
 export const BillRowBody = component('BillRow', 'One line of the bill of materials.', {
   group: choice('Where the row belongs', billGroups),
+  part: choice('What it is; the steps of the work name it so', billParts),
   item: Type.String({ description: 'What to buy' }),
   quantity: quantity('1', 'How much to buy, in `unit`: the need with its spare, rounded up'),
   unit: Type.String({ description: 'Unit of quantity and need' }),
@@ -26,8 +27,13 @@ const BuildStepBody = component('BuildStep', 'One step of the work.', {
   title: Type.String({ description: 'The step in a few words' }),
   actions: texts('What to do'),
   needs: texts('Ids of the steps that must be finished, and cured, before'),
+  place: choice('`table`: with paper and telephone; `bench`; `car`', workPlaces),
   tools: texts('Tools'),
-  uses: texts('Parts and materials'),
+  substitutes: texts('What does instead, where a tool is missing'),
+  uses: Type.Array(choice('Part', workItems), {
+    description: 'Parts and materials: rows of the bill, what an earlier step made, or what was chosen before'
+  }),
+  makes: Type.Array(choice('Part', workItems), { description: 'What exists when the step is done' }),
   minutes: quantity('min', 'Work of a careful first build'),
   cureMinutes: quantity('min', 'Waiting before a step that needs this one'),
   checks: texts('What to check before going on'),
@@ -35,10 +41,23 @@ const BuildStepBody = component('BuildStep', 'One step of the work.', {
   cautions: Type.Array(CautionBody.properties.code, { description: 'Cautions whose place is this step' })
 })
 
+const WorkDayBody = component('WorkDay', 'What one pair of hands does on one day of eight hours.', {
+  day: Type.Integer({ description: 'From 1' }),
+  steps: texts('Ids of the steps begun on it, in this order; what cures goes on through the night'),
+  minutes: quantity('min', 'Hands at work')
+})
+
 export const BuildOrderBody = component('BuildOrder', 'The order of work.', {
   steps: Type.Array(ref(BuildStepBody), { description: 'Steps in order' }),
-  workMinutes: quantity('min', 'Work, without waiting'),
-  elapsedMinutes: quantity('min', 'From first to last step with one pair of hands, with waiting')
+  workMinutes: quantity('min', 'Work of a careful first build, without waiting'),
+  practisedMinutes: quantity('min', 'The same of a practised hand'),
+  elapsedMinutes: quantity('min', 'From first to last step with one pair of hands, with waiting'),
+  days: Type.Array(ref(WorkDayBody), {
+    description:
+      'A first build over days: what can go on while something dries goes on; days of mere waiting are left out'
+  }),
+  practisedDays: Type.Integer({ description: 'Days a practised hand needs for it' }),
+  batteryOffDay: Type.Integer({ description: 'The car has no battery from this day until it is switched on' })
 })
 
 export const RestraintBody = component('Restraint', 'How hard the box must be held in the car.', {

@@ -15,7 +15,7 @@ function freedText(freed: FreedPart | undefined, paper: PaperUnits): string {
 }
 
 /** One cut in words: which part, which way, the fence, and what comes off. */
-function cutText({ part, along, distanceM, near, far }: SheetCut, paper: PaperUnits): string {
+export function cutText({ part, along, distanceM, near, far }: SheetCut, paper: PaperUnits): string {
   const what = `${part === 1 ? 'sheet' : `part ${part}`} ${along === 'length' ? 'lengthwise' : 'across'}`
   return `${what} at ${dimension(distanceM, paper)} → ${freedText(near, paper)} | ${freedText(far, paper)}`
 }

@@ -1,73 +1,53 @@
-/** Small parts of a page: tables that hold on a phone, sections, scrolling figures. All text is escaped here. */
-import { element, escaped } from './svg.ts'
-
-interface Column {
-  readonly title: string
-  /** Figures stand right. */
-  readonly figures?: boolean
+/** HTML as text: whatever is put into a page is escaped unless it was made here. */
+export interface Html {
+  readonly html: string
 }
 
-export const paragraph = (text: string, className?: string): string => element('p', { class: className }, escaped(text))
+const entities: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+  "'": '&#39;'
+}
+const escapeHtml = (text: string): string => text.replace(/[&<>"']/g, character => entities[character] ?? '')
 
-export const listOf = (items: readonly string[], className?: string): string =>
-  items.length === 0 ? '' : element('ul', { class: className }, ...items.map(item => element('li', {}, escaped(item))))
+/** A drawing that our own writers put together; it has escaped what a caller wrote. */
+export const drawn = (svg: string): Html => ({ html: svg })
 
-/** Rows up to which a printer keeps a table on one page. */
-const SHORT_TABLE = 14
+export type Part = Html | string | number | undefined | readonly Part[]
 
-/** Rows become cards on a narrow screen; the roles keep the table a table for a screen reader. */
-export function tableOf(caption: string, columns: readonly Column[], rows: readonly (readonly string[])[]): string {
-  const head = columns.map(({ title, figures }) =>
-    element('th', { scope: 'col', role: 'columnheader', class: figures ? 'figures' : undefined }, escaped(title))
-  )
-  const body = rows.map(row =>
-    element(
-      'tr',
-      { role: 'row' },
-      ...row.map((text, index) =>
-        element(
-          'td',
-          { role: 'cell', class: columns[index]?.figures ? 'figures' : undefined, 'data-label': columns[index]?.title },
-          escaped(text)
-        )
-      )
-    )
-  )
-  return element(
-    'table',
-    { role: 'table', class: rows.length <= SHORT_TABLE ? 'short' : undefined },
-    element('caption', {}, escaped(caption)),
-    element('thead', { role: 'rowgroup' }, element('tr', { role: 'row' }, ...head)),
-    element('tbody', { role: 'rowgroup' }, ...body)
-  )
+function textOf(part: Part): string {
+  if (part === undefined) return ''
+  if (Array.isArray(part)) return part.map(textOf).join('')
+  return typeof part === 'object' ? (part as Html).html : escapeHtml(String(part))
 }
 
-/** Rows from which a table that is looked up rather than read stands folded on a screen. */
-const LONG_TABLE = 8
+/** html`<p>${text}</p>`: strings are escaped, nested pieces stand as they are. */
+export function html(pieces: TemplateStringsArray, ...parts: readonly Part[]): Html {
+  return { html: pieces.map((piece, at) => piece + textOf(parts[at])).join('') }
+}
 
-/** A table behind a line that opens it; on paper it stands open, its own caption above it. */
-export const foldedTable = (line: string, rows: readonly (readonly string[])[], table: string): string =>
-  rows.length < LONG_TABLE
-    ? table
-    : element('details', {}, element('summary', {}, escaped(`${line} (${rows.length})`)), table)
+/** Running text of the contract: blank lines part paragraphs, backticks mark code. */
+export function prose(text: string): readonly Html[] {
+  return text.split(/\n{2,}/).map(paragraph => {
+    const pieces = paragraph
+      .split('`')
+      .map((piece, at) => (at % 2 === 1 ? html`<code>${piece}</code>` : html`${piece}`))
+    return html`<p>${pieces}</p>`
+  })
+}
 
-export const section = (id: string, title: string, ...children: readonly string[]): string =>
-  children.every(child => child === '')
-    ? ''
-    : element(
-        'section',
-        { id, 'aria-labelledby': `${id}-title` },
-        element('h2', { id: `${id}-title` }, escaped(title)),
-        ...children
-      )
+/** Like prose, for a cell of a table. */
+export function phrase(text: string): Html {
+  return html`${text.split('`').map((piece, at) => (at % 2 === 1 ? html`<code>${piece}</code>` : html`${piece}`))}`
+}
 
-/** A drawing wider than a phone scrolls in its own frame, also by keyboard. */
-export const figureOf = (svg: string, label: string): string =>
-  element(
-    'figure',
-    {},
-    element('div', { class: 'scroll', tabindex: '0', role: 'region', 'aria-label': escapedTwice(label) }, svg)
-  )
+export function table(heads: readonly string[], rows: readonly (readonly Part[])[]): Html {
+  return html`<div class="scroll" tabindex="0" role="region" aria-label="${heads.join(', ')}"><table><thead><tr>${heads.map(
+    head => html`<th scope="col">${head}</th>`
+  )}</tr></thead><tbody>${rows.map(row => html`<tr>${row.map(cell => html`<td>${cell}</td>`)}</tr>`)}</tbody></table></div>`
+}
 
-/** The attribute writer escapes; only control characters need to go here. */
-const escapedTwice = (text: string) => text.replace(/\p{Cc}/gu, ' ')
+export const code = (text: string, label: string): Html =>
+  html`<pre tabindex="0" aria-label="${label}"><code>${text}</code></pre>`

@@ -2,20 +2,25 @@
 
 /** Colours as attributes carry the light look; the page's style sheet repaints by class for the dark one. */
 export const ink = {
-  paper: '#fbfaf6',
-  text: '#23272b',
-  quiet: '#5a6168',
-  grid: '#dcd8ce',
-  cut: '#1d4f73',
-  limit: '#a8401c',
-  wood: '#efe6d6',
-  hatch: '#cfc7b8'
+  paper: '#f8f4ea',
+  text: '#25282b',
+  quiet: '#5a5d5f',
+  grid: '#d9d1c0',
+  cut: '#1b4d7a',
+  limit: '#96381a',
+  wood: '#ecdfc8',
+  hatch: '#cfc7b8',
+  /** The shaded side of a board. */
+  shade: '#e2d2b5',
+  /** Drivers and mouths of ports: dark by day and by night, or they would look like holes of light. */
+  driver: '#26292c',
+  mouth: '#63676b'
 } as const
 
 /** Curves are told apart by colour AND dash. */
 export const strokes = [
-  { colour: '#1d4f73', dash: '' },
-  { colour: '#a8401c', dash: '7 3' },
+  { colour: '#1b4d7a', dash: '' },
+  { colour: '#96381a', dash: '7 3' },
   { colour: '#2f6b45', dash: '2 3' },
   { colour: '#6b3f86', dash: '9 3 2 3' }
 ] as const

@@ -1,65 +1,28 @@
 /** The whole box seen from the front right and above: which panel goes where. Panels in front whole, those behind dashed. */
 import type { PanelPoint } from '../../contract/boxes/box-hardware.ts'
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
-import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
-import type { Direction3, PanelPlace } from '../../domain/box/shell/panel.ts'
+import type { CutOut } from '../../contract/boxes/panel.ts'
 import { lengthText, type PaperUnits } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt, textWidth } from '../draw/svg.ts'
-
-/** Oblique: the front keeps its true shape, depth runs up to the right. */
-const depth = { right: 0.42, up: 0.3 } as const
-/** Towards the eye. */
-const view: Direction3 = { x: depth.right, y: -1, z: depth.up }
-
-interface Spot {
-  readonly x: number
-  readonly y: number
-}
+import {
+  cross,
+  depth,
+  dot,
+  inSpace,
+  isInside,
+  openings,
+  type Placed,
+  type Project,
+  placedBoards,
+  points,
+  projectionOf,
+  rim,
+  type Spot,
+  view
+} from './oblique.ts'
 
 const drawn = { width: 620, height: 380, left: 70, top: 56 } as const
-
-function cross(a: Direction3, b: Direction3): Direction3 {
-  return { x: a.y * b.z - a.z * b.y, y: a.z * b.x - a.x * b.z, z: a.x * b.y - a.y * b.x }
-}
-
-const dot = (a: Direction3, b: Direction3) => a.x * b.x + a.y * b.y + a.z * b.z
-
-/** A board as it stands; the second of a pair of sides is the first one mirrored. */
-interface Placed {
-  readonly panel: Panel
-  readonly place: PanelPlace
-  /** Out of the box. */
-  readonly out: Direction3
-}
-
-function placedBoards({ panels, outer }: BoxLayout): readonly Placed[] {
-  return panels.flatMap(panel => {
-    const { place } = panel
-    if (place === undefined) return []
-    const one: Placed = { panel, place, out: cross(place.uAxis, place.vAxis) }
-    if (panel.role !== 'side' || panel.quantity !== 2) return [one]
-    const { origin, uAxis, vAxis } = place
-    const mirrored = ({ x, y, z }: Direction3): Direction3 => ({ x: -x, y, z })
-    const other = {
-      origin: { ...origin, xM: outer.widthM - origin.xM },
-      uAxis: mirrored(uAxis),
-      vAxis: mirrored(vAxis)
-    }
-    return [one, { panel, place: other, out: mirrored(one.out) }]
-  })
-}
-
-/** @param deepM  below the outer face */
-type Project = (board: Placed, point: PanelPoint, deepM?: number) => Spot
-
-function inSpace({ place: { origin, uAxis: u, vAxis: v }, out }: Placed, { uM, vM }: PanelPoint, deepM: number) {
-  return {
-    x: origin.xM + uM * u.x + vM * v.x - deepM * out.x,
-    y: origin.yM + uM * u.y + vM * v.y - deepM * out.y,
-    z: origin.zM + uM * u.z + vM * v.z - deepM * out.z
-  }
-}
 
 function scaleOf({ widthM, heightM, depthM }: BoxLayout['outer']): number {
   return Math.min(drawn.width / (widthM + depth.right * depthM), drawn.height / (heightM + depth.up * depthM))
@@ -67,35 +30,8 @@ function scaleOf({ widthM, heightM, depthM }: BoxLayout['outer']): number {
 
 const drawnHeight = (outer: BoxLayout['outer']) => scaleOf(outer) * (outer.heightM + depth.up * outer.depthM)
 
-function projection(outer: BoxLayout['outer']): Project {
-  const scale = scaleOf(outer)
-  const { heightM, depthM } = outer
-  return (board, point, deepM = 0) => {
-    const { x, y, z } = inSpace(board, point, deepM)
-    return {
-      x: drawn.left + scale * (x + depth.right * y),
-      y: drawn.top + scale * (heightM + depth.up * depthM - z - depth.up * y)
-    }
-  }
-}
-
-const points = (spots: readonly Spot[]) => spots.map(({ x, y }) => `${x.toFixed(1)},${y.toFixed(1)}`).join(' ')
-
-function rim({ kind, uM, vM, diameterM = 0, widthM = 0, heightM = 0 }: CutOut): readonly PanelPoint[] {
-  if (kind === 'circle') {
-    return Array.from({ length: 48 }, (_, index) => {
-      const angle = (2 * Math.PI * index) / 48
-      return { uM: uM + (diameterM / 2) * Math.cos(angle), vM: vM + (diameterM / 2) * Math.sin(angle) }
-    })
-  }
-  const [w, h] = [widthM / 2, heightM / 2]
-  return [
-    { uM: uM - w, vM: vM - h },
-    { uM: uM + w, vM: vM - h },
-    { uM: uM + w, vM: vM + h },
-    { uM: uM - w, vM: vM + h }
-  ]
-}
+const projection = (outer: BoxLayout['outer']) =>
+  projectionOf({ perM: scaleOf(outer), left: drawn.left, bottom: drawn.top + drawnHeight(outer) })
 
 function hidden(board: Placed, project: Project): string {
   return element('polygon', {
@@ -140,9 +76,6 @@ function ends(board: Placed, project: Project): readonly { readonly near: number
     return [{ near, svg: woodFace(spots, 0.8) }]
   })
 }
-
-const openings = ({ cutOuts }: Panel) =>
-  cutOuts.filter(({ rebateDepthM, purpose }) => rebateDepthM === undefined && purpose !== 'brace-window')
 
 function outerFace(board: Placed, project: Project): string {
   const holes = openings(board.panel).map(cutOut =>
@@ -193,8 +126,6 @@ function nameAt(board: Placed, project: Project): string {
   const { x, y } = project(board, free)
   return textAt(x, y + 4, name, { size: 12, anchor: 'middle', bold: true })
 }
-
-const isInside = ({ panel }: Placed) => ['brace', 'port-wall', 'divider', 'baffle-ring'].includes(panel.role)
 
 /** @returns undefined for a box whose panels have no place */
 export function boxOverview(box: BoxLayout, id: string, paper: PaperUnits): string | undefined {

@@ -44,7 +44,7 @@ export function scaleFor(widthM: number, heightM: number, room: PaperSize): numb
   )
 }
 
-function holeRows({ cutOuts }: Panel, paper: PaperUnits): readonly string[] {
+export function holeRows({ cutOuts }: Panel, paper: PaperUnits): readonly string[] {
   return cutOuts.map((cutOut, index) => {
     const [size, screws] = cutOutText(cutOut, paper)
     const place = `centre ${lengthText(cutOut.uM, paper)} from the left, ${lengthText(cutOut.vM, paper)} from below`
@@ -52,7 +52,7 @@ function holeRows({ cutOuts }: Panel, paper: PaperUnits): readonly string[] {
   })
 }
 
-const countText = (panel: Panel) =>
+export const countText = (panel: Panel) =>
   panel.quantity === 1 ? '' : ` (${panel.quantity} off${isMirrored(panel) ? ', one of them mirrored' : ''})`
 
 function titleBlock(panel: Panel, paper: PaperUnits, scale: number, size: PaperSize): string {

@@ -1,127 +1,135 @@
-/** The look of the page: a calm workshop sheet, by day, by night, on a phone and on paper. No script, nothing fetched. */
+/** The look of the page: warm paper, graphite, one blue for what is cut or joined, one rust for limits. No script, nothing fetched. */
+import { dayTokens, nightTokens, printTokens, tokenText } from './page-colours.ts'
+import { chartStyle, drawingStyle } from './page-style-drawings.ts'
 
-const day = `--paper:#fbfaf6;--sheet:#fffefb;--text:#23272b;--quiet:#565d64;--rule:#dcd8ce;--cut:#1d4f73;--limit:#9a3a19;--care:#7a5200;--wood:#efe6d6;--hatch:#cfc7b8;--bubble-text:#fbfaf6;--c2:#a8401c;--c3:#2f6b45;--c4:#6b3f86`
-const night = `--paper:#15181b;--sheet:#1b1f23;--text:#e7e4dc;--quiet:#adb4ba;--rule:#3a4046;--cut:#86bbe0;--limit:#f2a07c;--care:#e9c46a;--wood:#2d2a25;--hatch:#4a4740;--bubble-text:#15181b;--c2:#f2a07c;--c3:#8fcfa6;--c4:#cbaee6`
-
-const page = `
+const base = `
 *{box-sizing:border-box}
-html{-webkit-text-size-adjust:100%}
-body{margin:0;background:var(--paper);color:var(--text);font:16px/1.5 ui-sans-serif,system-ui,"DejaVu Sans",Verdana,sans-serif;font-variant-numeric:tabular-nums}
-main,header,nav,footer{max-width:64rem;margin:0 auto;padding:0 1rem}
-header{padding-top:1.5rem}
-h1{font-size:1.7rem;line-height:1.2;margin:0 0 .75rem}
-h2{font-size:1.2rem;margin:2.5rem 0 .75rem;padding-top:.6rem;border-top:2px solid var(--text)}
-h3{font-size:1rem;margin:1.4rem 0 .4rem}
-p{margin:.4rem 0}
-ul{margin:.3rem 0;padding-left:1.2rem}
-a{color:var(--cut);text-underline-offset:.15em}
-a:focus-visible,.scroll:focus-visible,summary:focus-visible{outline:3px solid var(--cut);outline-offset:2px}
-nav ul{display:flex;flex-wrap:wrap;gap:.2rem 1rem;padding:0;list-style:none}
-nav a{display:inline-block;padding:.25rem 0}
+html{-webkit-text-size-adjust:100%;scroll-padding-top:4rem}
+body{margin:0;background:var(--paper);color:var(--ink);font:400 1.0625rem/1.45 "Source Sans 3","Noto Sans","Helvetica Neue",Arial,system-ui,sans-serif;font-variant-numeric:tabular-nums lining-nums;overflow-wrap:break-word}
+main,footer{max-width:73rem;margin:0 auto;padding:0 1rem}
+h1,h2,h3,.great,.six b{font-family:Vollkorn,"Noto Serif",Georgia,"Times New Roman",serif;font-weight:600;line-height:1.15}
+h1{font-size:clamp(1.75rem,1.3rem + 2vw,2.6rem);line-height:1.12;margin:1.4rem 0 .5rem;text-wrap:balance}
+h2{font-size:1.85rem;margin:0}
+h3,.first h2,.facts h2{font-size:1.15rem;margin:0 0 .4rem}
+p{margin:.3rem 0;max-width:38em}
+ul{margin:.3rem 0;padding-left:1.2rem;max-width:38em}
+a{color:var(--blue);text-underline-offset:.15em;text-decoration-thickness:1px}
+:focus-visible{outline:3px solid var(--blue);outline-offset:2px}
 .skip{position:absolute;left:-99rem}
 .skip:focus{position:static;display:inline-block;padding:.5rem 1rem}
-.quiet{color:var(--quiet)}
-.verdict{display:flex;gap:1rem;align-items:flex-start;border:2px solid var(--text);background:var(--sheet);padding:.8rem 1rem}
-.verdict .mark{flex:none;min-width:3rem;text-align:center;font-weight:700;border:2px solid currentColor;padding:.35rem .5rem}
-.verdict.stop,.verdict.incomplete{border-color:var(--limit)}
-.verdict.stop .mark,.verdict.incomplete .mark{color:var(--limit)}
-.verdict.take-care .mark{color:var(--care)}
-.verdict p{margin:.1rem 0}
-.cautions{list-style:none;padding:0}
-.cautions li{display:grid;grid-template-columns:4.2rem 1fr;gap:.3rem .8rem;padding:.55rem 0;border-bottom:1px solid var(--rule)}
-.level{font-weight:700;text-transform:uppercase;font-size:.8rem;letter-spacing:.04em;padding-top:.1rem}
-.level.stop{color:var(--limit)}
-.level.care{color:var(--care)}
-.level.note{color:var(--quiet)}
-table{border-collapse:collapse;width:100%;margin:.6rem 0 1.2rem;background:var(--sheet)}
-caption{text-align:left;font-weight:600;padding:.3rem 0}
-th,td{overflow-wrap:break-word;text-align:left;vertical-align:top;padding:.4rem .6rem;border-bottom:1px solid var(--rule)}
-th{font-size:.85rem;color:var(--quiet);border-bottom:1px solid var(--text)}
+.quiet,.time,.name p{color:var(--quiet)}
+.sentence{font-size:1.125rem;color:var(--quiet);margin:0 0 1rem}
+input[type=checkbox]{flex:none;width:24px;height:24px;margin:0;appearance:none;background:var(--sheet);border:1.5px solid var(--ink);border-radius:2px}
+input[type=checkbox]:checked{background:var(--blue) linear-gradient(var(--blue),var(--blue))}
+input[type=checkbox]:checked::after{content:"✓";display:block;color:var(--sheet);font-weight:600;line-height:21px;text-align:center}
+input[type=text]{width:100%;min-width:3rem;font:inherit;color:inherit;background:none;border:0;border-bottom:1px solid var(--ink);border-radius:0;padding:0}
+`
+
+const cover = `
+.cover{display:grid;align-items:start;grid-template-columns:minmax(0,1fr);gap:1rem 2.5rem;margin-bottom:1.2rem}
+.verdict{display:grid;grid-template-columns:auto minmax(0,1fr);gap:0 .9rem;border-top:3px solid var(--ink);border-bottom:1px solid var(--ink);padding:.6rem 0}
+.verdict p,.verdict ul{margin:.1rem 0}
+.mark{width:2.4rem;height:2.4rem;border:2px solid var(--ink);display:grid;place-items:center;font-size:1.4rem;font-weight:600;margin-top:.2rem}
+.great{font-size:1.5rem}
+.stop,.incomplete{border-color:var(--rust)}
+.stop .mark,.incomplete .mark,.stop .great,.incomplete .great{color:var(--rust);border-color:var(--rust)}
+.six{display:grid;grid-template-columns:repeat(2,minmax(0,1fr));gap:0 1.2rem;margin:.6rem 0 0}
+.six div{display:flex;flex-direction:column-reverse;justify-content:flex-end;border-bottom:1px solid var(--rule);padding:.45rem 0}
+.six b{font-size:1.5rem;line-height:1.1}
+.six dd{margin:0}
+.six dt{color:var(--quiet);font-size:.94rem;line-height:1.3}
+.misses{margin:.4rem 0}.misses div{border-bottom:1px solid var(--rule);padding:.5rem 0}.misses dt{font-weight:600}.misses dd{margin:0}
+.facts h2{margin-top:1rem}
+.cautions{list-style:none;padding:0;margin:0;max-width:none}
+.cautions li{position:relative;padding:.5rem 0 .5rem 1.4rem;border-bottom:1px solid var(--rule)}
+.cautions li::before{position:absolute;left:0;color:var(--rust);content:"▲";content:"▲" / "Caution: "}
+.missed{color:var(--rust)}
+.first{margin-bottom:1.4rem}
+nav{position:sticky;top:0;z-index:1;background:var(--paper);border:solid var(--ink);border-width:1px 0;margin:0 -1rem;padding:0 1rem}
+nav ul{display:flex;flex-wrap:wrap;justify-content:space-between;gap:0 .6rem;list-style:none;padding:0;margin:0;max-width:44rem;font-size:.94rem}
+nav a{display:block;padding:.55rem 0;color:var(--ink);text-decoration:none}
+`
+
+const parts = `
+main>section:not(.first){border-top:3px solid var(--ink);padding:1rem 0 1.6rem}
+nav+section:not(.first){border-top:0}
+.name{margin-bottom:.7rem}
+.two,.wide-two,.columns{display:grid;grid-template-columns:minmax(0,1fr);gap:1rem 2rem}
+table{border-collapse:collapse;width:100%;margin:.4rem 0 1rem;font-size:.969rem;line-height:1.35}
+caption{text-align:left;font-weight:600;padding:.2rem 0}
+th,td{text-align:left;vertical-align:top;font-weight:400;padding:.35rem .6rem .35rem 0;border-bottom:1px solid var(--rule)}
+thead th{color:var(--quiet);font-size:.9rem;border-bottom:1px solid var(--ink)}
 .figures{text-align:right;white-space:nowrap}
-#ground td:first-child{overflow-wrap:anywhere;min-width:9rem}
+th:last-child,td:last-child{padding-right:0}
+#look-up th,#look-up td{overflow-wrap:anywhere}
 details{border-bottom:1px solid var(--rule)}
-summary{cursor:pointer;padding:.6rem 0;font-weight:600;color:var(--cut)}
-figure{margin:1rem 0}
-.scroll{overflow-x:auto;border:1px solid var(--rule);background:var(--paper)}
-.scroll svg{display:block;width:100%;height:auto;min-width:38rem}
-.facts{display:grid;grid-template-columns:repeat(auto-fit,minmax(17rem,1fr));gap:0 2rem}
-dl{margin:.2rem 0 1rem}
-dl div{display:flex;justify-content:space-between;gap:1rem;border-bottom:1px solid var(--rule);padding:.25rem 0}
-dt{color:var(--quiet)}
-dd{margin:0;text-align:right}
-dt{flex:1 1 auto}
-dd{flex:0 1 auto;max-width:65%}
-.whole{white-space:nowrap}
-.steps{list-style:none;padding:0;margin:0}
-.steps>li{display:grid;grid-template-columns:2.6rem 1fr;gap:.2rem .8rem;padding:1rem 0;border-bottom:1px solid var(--rule)}
-.steps .number{font-size:1.3rem;font-weight:700;color:var(--cut)}
-.steps h3{margin:0}
-.warning{border-left:4px solid var(--limit);padding:.2rem .7rem;margin:.5rem 0}
-.check li::marker{content:"\\2610  "}
-footer{padding-top:2rem;padding-bottom:3rem;color:var(--quiet);font-size:.9rem}
-.charts .scroll svg{min-width:25rem}
-.charts{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,26rem),1fr));gap:0 1.2rem}
-`
-
-const shapes = `
-svg .paper,svg .paper-shape,svg .hole{fill:var(--paper)}
-svg .ink{fill:var(--text)}
-svg .quiet{fill:var(--quiet)}
-svg .limit-text{fill:var(--limit)}
-svg .cut-text,svg .bubble{fill:var(--cut)}
-svg .bubble-text{fill:var(--bubble-text)}
-svg .wood{fill:var(--wood);stroke:var(--text)}
-svg .paper-shape{stroke:var(--text)}
-svg .hole,svg .rebate,svg .centre,svg .cut,svg .curve-1{stroke:var(--cut)}
-svg .curve-2{stroke:var(--c2)}svg .curve-3{stroke:var(--c3)}svg .curve-4{stroke:var(--c4)}
-svg .grid,svg .hatch{stroke:var(--rule)}
-svg .hatch{stroke:var(--hatch)}
-svg .thin,svg .mark,svg .frame{stroke:var(--quiet)}
-svg .limit{stroke:var(--limit)}
-svg .ink-line,svg .line{stroke:var(--text)}
-svg .cut-fill{fill:var(--cut)}
-`
-
-const narrow = `
-@media (max-width:40rem){
-body{font-size:15px}
-h1{font-size:1.4rem}
-.cautions li{grid-template-columns:1fr}
-table,caption,tbody,tr,td{display:block}
-thead{position:absolute;left:-99rem}
-tr{border-bottom:1px solid var(--text);padding:.4rem 0}
-td{display:flex;justify-content:space-between;gap:1rem;border:0;padding:.15rem .2rem;text-align:right}
-td:first-child{display:block;text-align:left;font-weight:600}
-td:first-child::before{display:none}
-td:empty{display:none}
-td::before{content:attr(data-label);color:var(--quiet);text-align:left;flex:none}
-.figures{white-space:normal}
+summary{cursor:pointer;list-style:none;padding:.5rem 1.6rem .5rem 0;position:relative;color:var(--blue);font-weight:600}
+summary::-webkit-details-marker{display:none}
+summary::after{content:"+";position:absolute;right:.2rem;top:.45rem;color:var(--blue);font-weight:600}
+[open]>summary::after{content:"−"}
+.barrier{color:var(--rust);display:block;line-height:1.3}
+.barrier::before{content:"▲ ";content:"▲ " / "Caution: "}
+.reading{display:block;line-height:1.3}
+.reading::before{content:"= ";content:"= " / "Expect: ";color:var(--blue)}
+.steps{list-style:none;padding:0;margin:0;font-size:1rem;line-height:1.35}
+.steps>li{display:grid;grid-template-columns:auto minmax(0,1fr);gap:0 .7rem;padding:.35rem 0;border-bottom:1px solid var(--rule);break-inside:avoid;max-width:46rem}
+.steps details{border:0}
+.steps summary{color:inherit;font-weight:400;padding:.05rem 1.4rem .05rem 0}
+.steps summary b{font-weight:600}
+.steps summary::after{top:0}
+.number{color:var(--blue);display:inline-block;min-width:1.4rem}
+.time{font-size:.9rem}
+.steps>li:has(:checked){opacity:.72}
+.buy{list-style:none;padding:0;margin:0}
+.buy label{display:grid;grid-template-columns:auto 4.4rem minmax(0,1fr);gap:0 .6rem;padding:.22rem 0;border-bottom:1px solid var(--rule);font-size:.969rem;line-height:1.3}
+.many{text-align:right}
+.shop{margin-bottom:1rem;break-inside:avoid-column}
+footer{border-top:1px solid var(--rule);padding-top:1rem;padding-bottom:2.5rem;color:var(--quiet);font-size:.94rem}
+@media (min-width:40rem){
+.two{grid-template-columns:repeat(2,minmax(0,1fr))}
+.columns{display:block;columns:2;column-gap:2rem}
+.cautions{columns:2;column-gap:2.2rem}
+.cautions li{break-inside:avoid}
+.wide-two{grid-template-columns:minmax(0,1.4fr) minmax(0,1fr)}
+.steps{columns:2;column-gap:2rem}
+}
+@media (min-width:64rem){
+main,footer{padding:0 2rem}
+nav{margin:0 -2rem;padding:0 2rem}
+.cover{grid-template-columns:minmax(0,1.2fr) minmax(0,1fr)}
+main>section:not(.first){display:grid;grid-template-columns:10.5rem minmax(0,1fr);gap:0 1.5rem}
+.name{position:sticky;top:3.6rem;align-self:start}
 }
 `
 
 const print = `
 @media print{
-:root{${day.replace('--paper:#fbfaf6', '--paper:#fff').replace('--sheet:#fffefb', '--sheet:#fff')}}
-@page{margin:14mm}
-body{font-size:10pt}
+:root{color-scheme:light;${tokenText(printTokens)}}
+@page{margin:15mm}
+body{font-size:9.6pt;background:none}
+h1{font-size:22pt}h2{font-size:16pt}
 nav,.skip{display:none}
-h2,h3,caption{break-after:avoid}
-th,td{padding:.2rem .35rem;font-size:9pt}
-.short{break-inside:avoid}
-figure,tr,.steps>li,.cautions li,.verdict{break-inside:avoid}
-.scroll{overflow:visible;border:0}
-.scroll svg{min-width:0}
-main,header,footer{max-width:none;padding:0}
+main,footer{padding:0;max-width:none}
+.cover{grid-template-columns:98mm minmax(0,1fr);gap:3mm 6mm}
+h2,h3,caption,.name{break-after:avoid}
+figure,tr,.steps>li,.cautions li,.verdict,.buy li{break-inside:avoid}
+table,.buy label{font-size:8.8pt}
+th,td{padding:.8mm 2mm .8mm 0}
+main>section:not(.first){display:block;padding:3mm 0}
+.name{position:static}
+.small text{font-size:8px}.small .wide{display:inline}.small .bubble-text{font-size:6.5px}
+.scroll{overflow:visible}.scroll svg{min-width:0}
+input[type=checkbox]{width:3.4mm;height:3.4mm}
 a{color:inherit;text-decoration:none}
-details{border:0}
+summary::after{display:none}
 }
 @supports selector(details::details-content){
 @media print{
-summary{display:none}
+#look-up summary{display:none}
 details::details-content{display:block;content-visibility:visible;block-size:auto}
 }
 }
 `
 
 /** The whole style sheet, as it stands in the page: its hash goes into the content policy. */
-export const pageStyle = `:root{color-scheme:light dark;${day}}@media (prefers-color-scheme:dark){:root{${night}}}${page}${shapes}${narrow}${print}`
+export const pageStyle = `:root{color-scheme:light dark;${tokenText(dayTokens)}}@media (prefers-color-scheme:dark){:root{${tokenText(nightTokens)}}}${base}${cover}${parts}${chartStyle}${drawingStyle}${print}`

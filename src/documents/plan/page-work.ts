@@ -1,90 +1,174 @@
-/** What to buy and what to do, on the page. */
-import type { BillRow } from '../../contract/systems/workshop.ts'
-import type { BuildStep } from '../../plan/work/build-step.ts'
-import { listOf, paragraph, section, tableOf } from '../draw/html.ts'
-import { durationText, figure } from '../draw/number-text.ts'
-import { element, escaped } from '../draw/svg.ts'
-import { type PlanPaper, stepCautionTexts } from './plan-paper.ts'
+/** The parts of the page in the order of the work: see, buy, cut, build, wire, switch on, check. */
+import type { SheetLayout } from '../../contract/boxes/box-sheets.ts'
+import type { Panel } from '../../contract/boxes/panel.ts'
+import { findingChart } from '../charts/finding-chart.ts'
+import { portAirChart, travelChart } from '../charts/plan-charts.ts'
+import { cutText } from '../draw/cut-list-text.ts'
+import { type Html, html } from '../draw/html.ts'
+import { dimension, durationText, lengthText, type PaperUnits } from '../draw/number-text.ts'
+import { boxOverview } from '../panels/box-overview.ts'
+import { pagePanel } from '../panels/page-panel.ts'
+import { pageSheet } from '../panels/page-sheet.ts'
+import { countText, holeRows, materialTitle } from '../panels/panel-drawing.ts'
+import { PLAIN_PANELS, panelsToDraw, panelWork } from '../panels/panel-work.ts'
+import { systemWiring } from '../wiring/system-wiring.ts'
+import { wiringDiagram } from '../wiring/wiring-diagram.ts'
+import { chapter, figureOf, fold, list, scrolling, table } from './page-parts.ts'
+import { buildSteps, firstSteps, stepList } from './page-steps.ts'
+import type { PaperOptions, PlanPaper } from './plan-paper.ts'
+import { buyText, CUT_TO_SIZE, clearanceRows, shoppingRows, shops } from './plan-rows.ts'
 
-export const billGroupTitles: Readonly<Record<BillRow['group'], string>> = {
-  board: 'Board',
-  joining: 'Joining',
-  fittings: 'Fittings',
-  finish: 'Finish',
-  wiring: 'Wiring'
+export function see(plan: PlanPaper): Html | undefined {
+  const { curves, cover } = plan
+  const charts = curves === undefined ? [] : [travelChart(cover, curves), portAirChart(cover, curves)]
+  const shown = charts.flatMap(chart => (chart === undefined ? [] : [findingChart(chart)]))
+  const line = 'What it will do, and what holds it back.'
+  const two = shown.length === 0 ? undefined : html`<div class="two">${shown}</div>`
+  return chapter(plan, { id: 'see', title: 'See', line }, two)
 }
 
-/** Counted units take a plural; measures do not. */
-export function buyText(quantity: number, unit: string): string {
-  const counted = ['piece', 'sheet', 'can', 'cartridge', 'tin'].includes(unit)
-  return `${figure(quantity, 2)} ${unit}${counted && quantity !== 1 ? 's' : ''}`
-}
-
-/** Panels cut to size instead of sheets stand in the cut list already. */
-export const shoppingRows = (bill: readonly BillRow[]): readonly BillRow[] =>
-  bill.filter(({ group, needed }) => group !== 'board' || needed)
-
-export const CUT_TO_SIZE =
-  'Or buy the panels cut to size instead of sheets: the cut list is what a cutting service asks for.'
-
-export function billSection({ bill: all }: PlanPaper): string {
-  const bill = shoppingRows(all)
-  const groups = Object.keys(billGroupTitles) as BillRow['group'][]
-  const tables = groups.map(group => {
-    const rows = bill
-      .filter(row => row.group === group)
-      .map(({ item, quantity, unit, basis, sparePercent, needed }) => [
-        item + (needed ? '' : ' (optional)'),
-        buyText(quantity, unit),
-        sparePercent === 0 ? '' : `${sparePercent} %`,
-        basis
-      ])
-    return rows.length === 0
-      ? ''
-      : tableOf(
-          billGroupTitles[group],
-          [
-            { title: 'Item' },
-            { title: 'Buy', figures: true },
-            { title: 'Spare', figures: true },
-            { title: 'How much and why' }
-          ],
-          rows
-        )
+export function buy(plan: PlanPaper): Html | undefined {
+  const { bill } = plan
+  const rows = shoppingRows(bill)
+  if (rows.length === 0) return undefined
+  const lists = shops.map(({ title, groups }) => {
+    const mine = rows.filter(({ group }) => groups.includes(group))
+    const items = mine.map(
+      ({ item, quantity, unit, needed }) =>
+        html`<li><label><input type="checkbox"><span class="many">${buyText(quantity, unit)}</span><span>${item}${needed ? '' : ' (optional)'}</span></label></li>`
+    )
+    return mine.length === 0 ? undefined : html`<div class="shop"><h3>${title}</h3><ul class="buy">${items}</ul></div>`
   })
-  const [board = '', ...others] = tables
-  const choice = bill.length < all.length ? paragraph(CUT_TO_SIZE) : ''
-  return section('materials', 'What to buy', board, choice, ...others)
-}
-
-function stepItem(plan: PlanPaper, step: BuildStep): string {
-  const { number, id, title, actions, tools, uses, minutes, cureMinutes, checks, warnings } = step
-  const time = `${durationText(minutes)}${cureMinutes > 0 ? `, then wait ${durationText(cureMinutes)}` : ''}`
-  const needs = [
-    ...(tools.length > 0 ? [`Tools: ${tools.join(', ')}.`] : []),
-    ...(uses.length > 0 ? [`Uses: ${uses.join(', ')}.`] : [])
-  ].join(' ')
-  const words = element(
-    'div',
-    {},
-    element('h3', {}, escaped(title)),
-    paragraph(time, 'quiet'),
-    listOf(actions),
-    ...(needs === '' ? [] : [paragraph(needs, 'quiet')]),
-    ...[...stepCautionTexts(plan, id), ...warnings].map(warning => paragraph(warning, 'warning')),
-    listOf(checks, 'check')
+  const why = rows.map(({ item, basis, sparePercent }) => [
+    item,
+    sparePercent === 0 ? 'none' : `${sparePercent} %`,
+    basis
+  ])
+  const columns = [{ title: 'Item' }, { title: 'Spare', figures: true as const }, { title: 'How much and why' }]
+  return chapter(
+    plan,
+    { id: 'buy', title: 'Buy', line: `${rows.length} things, by shop. Tick what you have.` },
+    html`<div class="columns">${lists}</div>`,
+    rows.length < bill.length ? html`<p class="quiet">${CUT_TO_SIZE}</p>` : undefined,
+    fold('How much, and why', table('How much, and why', columns, why))
   )
-  return element('li', {}, element('span', { class: 'number', 'aria-hidden': 'true' }, String(number)), words)
 }
 
-export function buildSection(plan: PlanPaper): string {
+function cutList({ box }: PlanPaper, paper: PaperUnits): Html | undefined {
+  if (box === undefined) return undefined
+  const rows = box.panels.map(panel => {
+    const work = panelWork(panel, paper)
+    const size = [panel.lengthM, panel.widthM, panel.thicknessM].map(side => dimension(side, paper)).join(' × ')
+    return [panel.name, String(panel.quantity), size, work]
+  })
+  const unit = paper.units === 'metric' ? 'mm' : 'in'
+  const materials = [...new Set(box.panels.map(({ material }) => materialTitle(material)))].join(', ')
+  return table(
+    `Cut list: ${materials}, ${unit}`,
+    [{ title: 'Panel' }, { title: 'No.', figures: true }, { title: 'Size', figures: true }, { title: 'Work' }],
+    rows
+  )
+}
+
+/** One sheet with its drawing; the order of cuts in words is looked up. */
+function sheet(layout: SheetLayout, paper: PaperUnits): Html {
+  const { number, lengthM, widthM, cuts, trimM } = layout
+  const size = `${dimension(lengthM, paper)} × ${lengthText(widthM, paper)}`
+  const trim = trimM > 0 ? `; trim ${lengthText(trimM, paper)} off every edge first` : ''
+  const order = cuts.map(each => html`<li value="${each.step}">${cutText(each, paper)}</li>`)
+  return html`<div><p><b>Sheet ${number}</b>, ${size}${trim}</p>${figureOf(pageSheet(layout, `sheet-${number}`, paper), 'drawing small')}${
+    cuts.length === 0 ? undefined : fold(`The ${cuts.length} cuts of sheet ${number} in order`, html`<ol>${order}</ol>`)
+  }</div>`
+}
+
+/** A panel with holes: drawing, and each hole from the same two edges. */
+const panel = (each: Panel, index: number, paper: PaperUnits): Html =>
+  html`<div><h3>${each.name}${countText(each)}, seen from outside</h3>${figureOf(pagePanel(each, `panel-${index + 1}`, paper), 'drawing small')}${list(holeRows(each, paper))}</div>`
+
+function clearances({ box }: PlanPaper, paper: PaperUnits): Html | undefined {
+  const rows = box === undefined ? [] : clearanceRows(box, paper)
+  if (rows.length === 0) return undefined
+  const columns = [
+    { title: 'Between' },
+    { title: 'There is', figures: true as const },
+    { title: 'Needed', figures: true as const },
+    { title: 'Verdict' }
+  ]
+  return fold('Clearances', table('Clearances', columns, rows))
+}
+
+export function cut(plan: PlanPaper, { paper }: PaperOptions): Html | undefined {
+  const { box, cutPlan } = plan
+  if (box === undefined) return undefined
+  const layouts = cutPlan?.layouts ?? []
+  const cutCount = layouts.reduce((sum, { cuts }) => sum + cuts.length, 0)
+  const panelCount = box.panels.reduce((sum, { quantity }) => sum + quantity, 0)
+  const sheets =
+    layouts.length === 0 ? '' : `, ${layouts.length} ${layouts.length === 1 ? 'sheet' : 'sheets'}, ${cutCount} cuts`
+  const drawnPanels = panelsToDraw(box)
+  const overview = boxOverview(box, 'box-overview', paper)
+  return chapter(
+    plan,
+    { id: 'cut', title: 'Cut', line: `${panelCount} panels${sheets}. Blue is what is cut.` },
+    html`<div class="two">${layouts.map(each => sheet(each, paper))}</div>`,
+    cutList(plan, paper),
+    html`<div class="two">${drawnPanels.map((each, index) => panel(each, index, paper))}</div>`,
+    drawnPanels.length < box.panels.length ? html`<p class="quiet">${PLAIN_PANELS}</p>` : undefined,
+    overview === undefined ? undefined : fold('Which panel goes where', figureOf(overview, 'drawing overview')),
+    clearances(plan, paper)
+  )
+}
+
+export function build(plan: PlanPaper): Html | undefined {
   const { buildOrder } = plan
-  if (buildOrder === undefined) return ''
-  const { steps, workMinutes, elapsedMinutes } = buildOrder
-  return section(
-    'build',
-    'Order of work',
-    paragraph(`About ${durationText(workMinutes)} of work, ${durationText(elapsedMinutes)} with drying times.`),
-    element('ol', { class: 'steps' }, ...steps.map(step => stepItem(plan, step)))
+  if (buildOrder === undefined) return undefined
+  const line = `${durationText(buildOrder.workMinutes)} of work, ${durationText(buildOrder.elapsedMinutes)} with drying. Open a step for how it is done.`
+  return chapter(plan, { id: 'build', title: 'Build', line }, stepList(plan, buildSteps(plan)))
+}
+
+export function wire(plan: PlanPaper): Html | undefined {
+  const { wiring, coils, conductors } = plan
+  if (wiring === undefined && coils === undefined) return undefined
+  const rows = conductors.map(({ what, size, run, fuse }, index) => [String(index + 1), what, size, run, fuse])
+  const columns = [
+    { title: 'No.' },
+    { title: 'What' },
+    { title: 'Size' },
+    { title: 'Run', figures: true as const },
+    { title: 'Fuse', figures: true as const }
+  ]
+  return chapter(
+    plan,
+    { id: 'wire', title: 'Wire', line: 'In the car, battery and fuse off.' },
+    wiring === undefined ? undefined : scrolling(systemWiring(wiring), 'Wiring from battery to drivers'),
+    wiring === undefined
+      ? undefined
+      : html`${wiring.notDrawn.map(text => html`<p class="barrier">Not drawn: ${text}</p>`)}`,
+    table('Conductors', columns, rows),
+    coils === undefined ? undefined : scrolling(wiringDiagram(coils), 'Wiring of the coils')
+  )
+}
+
+export const switchOn = (plan: PlanPaper): Html | undefined =>
+  chapter(
+    plan,
+    { id: 'switch-on', title: 'Switch on', line: 'In this order. Continue when the reading is right.' },
+    stepList(plan, firstSteps(plan))
+  )
+
+export function check(plan: PlanPaper): Html | undefined {
+  const { card } = plan
+  if (card.length === 0) return undefined
+  const rows = card.map(({ what, planned, step }, index) => [
+    what,
+    planned,
+    html`<a href="#step-${step}">${step}</a>`,
+    html`<input type="text" aria-label="Your reading: ${what}" id="reading-${index + 1}">`
+  ])
+  const columns = [{ title: 'What' }, { title: 'Planned' }, { title: 'Step' }, { title: 'Yours' }]
+  return chapter(
+    plan,
+    { id: 'check', title: 'Check', line: 'Write down what you read.' },
+    table('Test card', columns, rows)
   )
 }

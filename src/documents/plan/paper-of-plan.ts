@@ -1,125 +1,17 @@
 /** Brings a computed plan onto paper: which figures, curves, drawings and lists it has to show. */
 import { sources as sourceCatalogue } from '../../contract/sources/source.ts'
-import type { Feeder } from '../../contract/supply/supply-feeder.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Assumption, Outcome } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
-import { furtherCautions, placedCautions } from '../../plan/answer/step-cautions.ts'
-import type { PowerRun } from '../../plan/electric/plan-run.ts'
+import { placedCautions } from '../../plan/answer/step-cautions.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import type { Part } from '../../plan/request/part.ts'
 import type { ChartLimits } from '../charts/response-charts.ts'
-import { figure, lengthText, massText, type PaperUnits, volumeText } from '../draw/number-text.ts'
+import { figure, type PaperUnits, runText, significant } from '../draw/number-text.ts'
 import { resultOf } from '../draw/part-result.ts'
 import { coilsOf, wiringOf } from '../wiring/wiring-of-plan.ts'
-import type { PaperFact, PaperFacts, PlanPaper } from './plan-paper.ts'
-
-const row = (label: string, value: string | undefined): readonly PaperFact[] =>
-  value === undefined ? [] : [{ label, value }]
-
-const unit = (value: number | undefined, text: string, decimals = 1) =>
-  value === undefined ? undefined : `${figure(value, decimals)} ${text}`
-
-function soundFacts({ parts }: SystemPlan): PaperFacts {
-  const response = resultOf(parts.response)
-  const sheet = resultOf(parts.driver)?.driver
-  const { scalars, limits } = response ?? {}
-  return {
-    title: 'Sound',
-    rows: [
-      ...row('Half power at', unit(scalars?.f3Hz, 'Hz')),
-      ...row('Tuning', unit(scalars?.tuningHz, 'Hz')),
-      ...row('Highest level, half space, 1 m', unit(scalars?.peakLevelDb, 'dB')),
-      ...row(
-        'Cone at full drive, one way',
-        limits === undefined ? undefined : `${figure(limits.atDrive.coneExcursionM * 1000, 1)} mm`
-      ),
-      ...row('Xmax', sheet?.xmaxM === undefined ? undefined : `${figure(sheet.xmaxM * 1000, 1)} mm`),
-      ...row('Air in the port, peak', unit(limits?.atDrive.portAirSpeedMPerS, 'm/s'))
-    ]
-  }
-}
-
-function boxFacts({ parts }: SystemPlan, paper: PaperUnits): PaperFacts {
-  const box = resultOf(parts.box)
-  const port = resultOf(parts.port)?.recommended
-  if (box === undefined) return { title: 'Box', rows: [] }
-  const { widthM, heightM, depthM, topDepthM } = box.outer
-  return {
-    title: 'Box',
-    rows: [
-      ...row(
-        'Outside, width × height × depth',
-        [widthM, heightM, depthM].map(size => lengthText(size, paper)).join(' × ')
-      ),
-      ...row('Depth at the lid', topDepthM === undefined ? undefined : lengthText(topDepthM, paper)),
-      ...row('Net volume', volumeText(box.volume.netM3, paper)),
-      ...row('Mass with drivers', massText(box.massKg, paper)),
-      ...row('Port', port === undefined ? undefined : `${port.name}, ${lengthText(port.lengthM, paper)} long`)
-    ]
-  }
-}
-
-function powerFacts({ parts }: SystemPlan): PaperFacts {
-  const best = resultOf(parts.matching)?.best
-  const gain = resultOf(parts.signal)?.gain
-  const filters = resultOf(parts.signal)?.filters
-  return {
-    title: 'Amplifier',
-    rows: [
-      ...row('Load on an output', unit(best?.loadOhm, 'Ω', 2)),
-      ...row('Power in all', unit(best?.totalPowerW, 'W RMS', 0)),
-      ...row(
-        'Set the gain to',
-        gain === undefined
-          ? undefined
-          : `${figure(gain.meterVoltageV, 1)} V RMS at ${figure(gain.toneHz, 0)} Hz, filters off`
-      ),
-      ...row(
-        'Low-pass',
-        filters?.lowPass === undefined
-          ? undefined
-          : `${figure(filters.lowPass.cornerHz, 0)} Hz, order ${filters.lowPass.order}`
-      ),
-      ...row(
-        'High-pass',
-        filters?.highPass === undefined
-          ? undefined
-          : `${figure(filters.highPass.cornerHz, 0)} Hz, order ${filters.highPass.order}`
-      )
-    ]
-  }
-}
-
-/** Of the amplifier that gets least. */
-function atAmplifier(feeder: Feeder | undefined): string | undefined {
-  const [least] = (feeder?.amplifiers ?? [])
-    .flatMap(({ voltageV, dropV }) => (voltageV === undefined || dropV === undefined ? [] : [{ voltageV, dropV }]))
-    .sort((a, b) => a.voltageV - b.voltageV)
-  if (least === undefined) return feeder === undefined ? undefined : 'none: it collapses'
-  return `${figure(least.voltageV, 2)} V, ${figure(least.dropV, 2)} V lost on the way`
-}
-
-function supplyFacts({ parts, circuit: { trunk, branches } }: SystemPlan): PaperFacts {
-  const currents = resultOf(parts.current)?.currents
-  const sized = ({ runs, designation }: PowerRun) => `${runs === 1 ? '' : `${runs} × `}${designation}`
-  const rated = ({ runs, fuse }: PowerRun) =>
-    fuse === undefined ? undefined : `${runs === 1 ? '' : `${runs} × `}${fuse.ratingA} A, ${fuse.form}`
-  return {
-    title: 'Supply',
-    rows: [
-      ...row('Current, full sine', unit(currents?.fullSineA, 'A')),
-      ...row('Current, music on average', unit(currents?.averageA, 'A')),
-      ...row('Power cable', trunk === undefined ? undefined : sized(trunk)),
-      ...row('Fuse', trunk === undefined ? undefined : rated(trunk)),
-      ...branches.flatMap(run =>
-        row(`Branch to ${run.amplifier}`, [sized(run), rated(run)].filter(text => text !== undefined).join(', fuse '))
-      ),
-      ...row('At the amplifier, full sine, driving', atAmplifier(resultOf(parts.feeder))),
-      ...row('At the amplifier, dense bass, driving', atAmplifier(resultOf(parts.feederHeavy)))
-    ]
-  }
-}
+import { boxFacts, greatFigures, powerFacts, soundFacts, supplyFacts } from './paper-facts.ts'
+import type { PlanPaper } from './plan-paper.ts'
 
 function limitsOf({ parts }: SystemPlan): ChartLimits {
   const response = resultOf(parts.response)
@@ -153,6 +45,93 @@ function assumptionsOf(parts: SystemPlan['parts'], own: readonly Assumption[]): 
   return [...found.values()]
 }
 
+/** Every conductor with its number: the same in picture, table and steps. */
+function conductorsOf({ circuit }: SystemPlan, paper: PaperUnits): PlanPaper['conductors'] {
+  const { trunk, branches, speakerWire, insideWire, signalLead } = circuit
+  const run = (lengthM: number) => (lengthM > 0 ? runText(lengthM, paper) : '')
+  const fuse = (rating: number | undefined) => (rating === undefined ? '' : `${rating} A`)
+  const times = (count: number) => (count === 1 ? '' : `${count} × `)
+  return [
+    ...(trunk === undefined
+      ? []
+      : [
+          {
+            what: 'positive',
+            size: times(trunk.runs) + trunk.designation,
+            run: run(trunk.positiveLengthM),
+            fuse: fuse(trunk.fuse?.ratingA)
+          },
+          ...(trunk.returnLengthM > 0
+            ? [
+                {
+                  what: trunk.returnBy === 'body' ? 'ground lead' : 'negative',
+                  size: times(trunk.runs) + trunk.designation,
+                  run: run(trunk.returnLengthM),
+                  fuse: ''
+                }
+              ]
+            : [])
+        ]),
+    ...branches.map(each => ({
+      what: `branch to ${each.amplifier}`,
+      size: each.designation,
+      run: run(each.positiveLengthM),
+      fuse: fuse(each.fuse?.ratingA)
+    })),
+    { what: 'signal', size: times(signalLead.count) + signalLead.name, run: run(signalLead.lengthM), fuse: '' },
+    ...(signalLead.turnOnLengthM > 0
+      ? [{ what: 'turn-on', size: '0.75 mm²', run: run(signalLead.turnOnLengthM), fuse: '' }]
+      : []),
+    ...(speakerWire === undefined
+      ? []
+      : [
+          {
+            what: 'loudspeaker',
+            size: `${times(speakerWire.count)}2 × ${speakerWire.designation}`,
+            run: run(speakerWire.lengthM),
+            fuse: ''
+          }
+        ]),
+    ...(insideWire === undefined
+      ? []
+      : [
+          {
+            what: 'inside the box',
+            size: `${times(insideWire.count)}2 × ${insideWire.designation}`,
+            run: run(insideWire.lengthM),
+            fuse: ''
+          }
+        ])
+  ]
+}
+
+/** What to measure at the end, beside what the plan expects. */
+function cardOf({ parts, commissioning }: SystemPlan): PlanPaper['card'] {
+  const scalars = resultOf(parts.response)?.scalars
+  const gain = resultOf(parts.signal)?.gain
+  const at = (id: string) => commissioning.find(step => step.id === id)?.number
+  const row = (what: string, planned: string | undefined, step: number | undefined) =>
+    planned === undefined || step === undefined ? [] : [{ what, planned, step }]
+  const hz = (list: readonly { readonly frequencyHz: number }[] = []) =>
+    list.length === 0 ? undefined : `${list.map(({ frequencyHz }) => significant(frequencyHz, 2)).join(' and ')} Hz`
+  const least = scalars?.impedanceMinima[0]
+  return [
+    ...row('Peaks of the impedance', hz(scalars?.impedancePeaks.slice(0, 2)), at('speaker-resistance')),
+    ...row(
+      'Least impedance between them',
+      scalars?.tuningHz === undefined || least === undefined
+        ? undefined
+        : `${significant(least.ohm, 2)} Ω at ${significant(least.frequencyHz, 2)} Hz`,
+      at('speaker-resistance')
+    ),
+    ...row(
+      'Speaker terminals at the tone',
+      gain === undefined ? undefined : `${figure(gain.meterVoltageV, 1)} V at ${figure(gain.toneHz, 0)} Hz`,
+      at('gain')
+    )
+  ]
+}
+
 /** @param request  for what the plan does not repeat: lengths, return path, names */
 export function paperOfPlan(
   { result: plan, cautions, assumed, sources }: Outcome<SystemPlan>,
@@ -165,14 +144,21 @@ export function paperOfPlan(
   const cutPlan = resultOf(plan.parts.sheets)
   const wiring = wiringOf(plan, request, paper)
   const coils = coilsOf(plan)
-  const placed = placedCautions(cautions, [...(plan.buildOrder?.steps ?? []), ...plan.commissioning])
-  const further = furtherCautions(placed)
+  const placed = placedCautions(
+    cautions,
+    [...(plan.buildOrder?.steps ?? []), ...plan.commissioning],
+    plan.summary.reasons
+  )
   return {
     title: plan.name ?? 'Bass system',
     ...plan.summary,
-    cautions: placed.ahead,
+    cover: plan.cover,
+    figures: fits ? greatFigures(plan, request, paper) : [],
     stepCautions: placed.atSteps,
-    ...present({ furtherCautions: further }),
+    chapterCautions: placed.atChapters,
+    tried: plan.tried.map(({ name, why }) => ({ name, why })),
+    conductors: conductorsOf(plan, paper),
+    card: cardOf(plan),
     facts: [...(fits ? [boxFacts(plan, paper), soundFacts(plan)] : []), powerFacts(plan), supplyFacts(plan)].filter(
       ({ rows }) => rows.length > 0
     ),

@@ -1,11 +1,15 @@
 /** What a plan shows on paper: the parts that were done, in the records of their own rooms. */
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { SheetPlan } from '../../contract/boxes/box-sheets.ts'
+import type { PlanCover } from '../../contract/systems/plan-cover.ts'
+import type { PlanChapter } from '../../contract/systems/words.ts'
 import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
 import type { Caution } from '../../domain/caution.ts'
 import type { Assumption } from '../../domain/outcome.ts'
 import type { BuildOrder } from '../../plan/work/build-order.ts'
-import type { ChartCurves, ChartLimits } from '../charts/response-charts.ts'
+import type { CommissioningStep } from '../../plan/work/first-start.ts'
+import type { PlanCurves } from '../charts/plan-charts.ts'
+import type { ChartLimits } from '../charts/response-charts.ts'
 import { type PaperUnits, significant } from '../draw/number-text.ts'
 import type { SystemWiring } from '../wiring/system-wiring-layout.ts'
 import type { DrawnWiring } from '../wiring/wiring-diagram.ts'
@@ -20,10 +24,26 @@ export interface PaperFacts {
   readonly rows: readonly PaperFact[]
 }
 
-interface PaperCheck {
-  readonly id: string
-  readonly text: string
-  readonly passIf: string
+/** A great figure of the first page and what to do with it. */
+export interface GreatFigure {
+  readonly value: string
+  readonly unit: string
+  readonly note: string
+}
+
+/** One row of the test card. */
+interface CardRow {
+  readonly what: string
+  readonly planned: string
+  readonly step: number
+}
+
+/** A conductor by its number in picture and table. */
+interface Conductor {
+  readonly what: string
+  readonly size: string
+  readonly run: string
+  readonly fuse: string
 }
 
 interface PaperSource {
@@ -37,24 +57,28 @@ export interface PlanPaper {
   readonly verdict: 'ready' | 'take-care' | 'incomplete' | 'stop'
   readonly reasons: readonly string[]
   readonly lines: readonly string[]
-  /** Those that stand ahead of everything; the others stand at their steps. */
-  readonly cautions: readonly Caution[]
+  readonly cover: PlanCover
+  readonly figures: readonly GreatFigure[]
   /** By the id of the step. */
   readonly stepCautions: ReadonlyMap<string, readonly Caution[]>
-  /** How many more stand further on. */
-  readonly furtherCautions?: string
+  /** Of no step, by part of the paper. */
+  readonly chapterCautions: ReadonlyMap<PlanChapter, readonly Caution[]>
+  /** What was tried before, or instead where nothing fits. */
+  readonly tried: readonly { readonly name: string; readonly why: string }[]
   readonly facts: readonly PaperFacts[]
-  readonly curves?: ChartCurves
+  readonly curves?: PlanCurves
   readonly limits?: ChartLimits
   readonly box?: BoxLayout
   readonly cutPlan?: SheetPlan
   readonly wiring?: SystemWiring
+  readonly conductors: readonly Conductor[]
   /** The coils on one output. */
   readonly coils?: DrawnWiring
   readonly bill: readonly BillRow[]
   readonly buildOrder?: BuildOrder
   readonly restraint?: Restraint
-  readonly commissioning: readonly PaperCheck[]
+  readonly commissioning: readonly CommissioningStep[]
+  readonly card: readonly CardRow[]
   readonly assumed: readonly Assumption[]
   readonly sources: readonly PaperSource[]
 }
@@ -70,10 +94,14 @@ export interface PaperOptions {
 }
 
 export const verdictText = {
-  ready: { mark: 'OK', title: 'Ready to build', text: 'Every part of the plan holds.' },
-  'take-care': { mark: '!', title: 'Take care', text: 'It can be built; read what to watch first.' },
-  incomplete: { mark: '?', title: 'Not complete', text: 'Some parts could not be worked out.' },
-  stop: { mark: 'STOP', title: 'Do not build or switch this on', text: 'Something in it is dangerous as it stands.' }
+  ready: { mark: '✓', title: 'Ready to build', text: 'Every part fits and holds its limits.' },
+  'take-care': {
+    mark: '✓',
+    title: 'Ready to build, with care',
+    text: 'Every part fits. Read the cautions below first.'
+  },
+  incomplete: { mark: '✕', title: 'Not complete', text: 'Nothing to buy or cut yet.' },
+  stop: { mark: '✕', title: 'Do not build or switch this on', text: 'Something in it is dangerous as it stands.' }
 } as const
 
 export const levelText = { stop: 'Stop', care: 'Care', note: 'Note' } as const

@@ -1,9 +1,8 @@
 /** Box, bill, order of work, restraint and first start as parts of a PDF document. */
 import type { Content } from 'pdfmake/interfaces.js'
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
-import type { BillRow } from '../../contract/systems/workshop.ts'
 import type { BuildStep } from '../../plan/work/build-step.ts'
-import { durationText, lengthText, massText, type PaperUnits, significant, volumeText } from '../draw/number-text.ts'
+import { durationText, lengthText, massText, type PaperUnits, volumeText } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { plainFonts } from '../draw/pdf.ts'
 import { heading, lines, plain, table } from '../draw/pdf-text.ts'
@@ -12,9 +11,8 @@ import { materialTitle } from '../panels/panel-drawing.ts'
 import { PLAIN_PANELS, panelsToDraw, panelWork } from '../panels/panel-work.ts'
 import { systemWiring } from '../wiring/system-wiring.ts'
 import { wiringDiagram } from '../wiring/wiring-diagram.ts'
-import { clearanceRows } from './page-box-tables.ts'
-import { billGroupTitles, buyText, CUT_TO_SIZE, shoppingRows } from './page-work.ts'
 import { type PaperOptions, type PlanPaper, stepCautionTexts, valueText } from './plan-paper.ts'
+import { buyText, CUT_TO_SIZE, clearanceRows, restraintRows, shoppingRows, shops } from './plan-rows.ts'
 
 function volumeTable({ volume }: BoxLayout, paper: PaperUnits): Content {
   const rows = [
@@ -61,10 +59,9 @@ export function boxTables({ box }: PlanPaper, { paper }: PaperOptions): Content[
 
 export function bill({ bill: all }: PlanPaper): Content[] {
   const rows = shoppingRows(all)
-  const groups = Object.keys(billGroupTitles) as BillRow['group'][]
-  const tables = groups.flatMap(group => {
+  const tables = shops.flatMap(({ title, groups }) => {
     const mine = rows
-      .filter(row => row.group === group)
+      .filter(({ group }) => groups.includes(group))
       .map(({ item, quantity, unit, basis, needed }) => [
         '\u2610',
         item + (needed ? '' : ' (optional)'),
@@ -73,7 +70,7 @@ export function bill({ bill: all }: PlanPaper): Content[] {
       ])
     return mine.length === 0
       ? []
-      : [table(billGroupTitles[group], ['', 'Item', 'Buy', 'How much and why'], ['auto', 190, 'auto', '*'], mine, [2])]
+      : [table(title, ['', 'Item', 'Buy', 'How much and why'], ['auto', 190, 'auto', '*'], mine, [2])]
   })
   const [board, ...others] = tables
   if (board === undefined) return []
@@ -142,39 +139,28 @@ function groundTables({ assumed, sources }: PlanPaper): Content[] {
   ]
 }
 
-function restraintTable({ restraint }: PlanPaper): Content[] {
+function restraintTable({ restraint }: PlanPaper, { paper }: PaperOptions): Content[] {
   if (restraint === undefined) return []
-  const force = (newton: number) => `${significant(newton)} N`
-  const rows = [
-    ['hard braking, forward', force(restraint.drivingForwardN)],
-    ['rearward', force(restraint.drivingRearwardN)],
-    ['in a bend, sideways', force(restraint.drivingSidewaysN)],
-    ['crash, 20 times the weight (yardstick taken from seat rules)', force(restraint.crashForceN)],
-    [
-      `straps of ${force(restraint.strapCapacityN)} on eyes of ${force(restraint.eyeStrengthN)}, at most ${restraint.strapSlopeDeg}° steep and ${restraint.strapSpreadDeg}° aside`,
-      String(restraint.strapCount)
-    ]
-  ]
   return [
     heading('Securing the box'),
-    table('Forces on the box', ['Case', 'Figure'], ['*', 'auto'], rows, [1]),
+    table('Forces on the box', ['Case', 'Figure'], ['*', 'auto'], restraintRows(restraint, paper), [1]),
     lines(restraint.advice)
   ]
 }
 
 function commissioningTable(plan: PlanPaper): Content[] {
   if (plan.commissioning.length === 0) return []
-  const rows = plan.commissioning.map(({ id, text, passIf }, index) => [
-    String(index + 1),
-    [text, ...stepCautionTexts(plan, id)].join('\n'),
+  const rows = plan.commissioning.map(({ id, number, title, text, passIf }) => [
+    String(number),
+    [`${title}. ${text}`, ...stepCautionTexts(plan, id)].join('\n'),
     passIf
   ])
   return [heading('Switching it on'), table('In this order', ['', 'Do', 'Continue when'], ['auto', '*', 150], rows)]
 }
 
-export const endTables = (plan: PlanPaper): Content[] => [
+export const endTables = (plan: PlanPaper, options: PaperOptions): Content[] => [
   ...wiringDrawings(plan),
-  ...restraintTable(plan),
+  ...restraintTable(plan, options),
   ...commissioningTable(plan),
   ...groundTables(plan)
 ]

@@ -30,11 +30,27 @@ function verdict({ verdict: kind, reasons, lines: said }: PlanPaper): Content[] 
   ]
 }
 
-function cautions(plan: PlanPaper): Content[] {
-  if (plan.cautions.length === 0) return []
-  const rows = gravestFirst(plan.cautions).map(({ level, message }) => [levelText[level].toUpperCase(), message])
-  const further = plan.furtherCautions === undefined ? [] : [plan.furtherCautions]
-  return [heading('Read this first'), table('', ['Level', 'What to know'], [44, '*'], rows), ...further]
+function cautions({ cover: { pageOne }, chapterCautions }: PlanPaper): Content[] {
+  const first = pageOne.map(({ clause, sentence, step }) => [
+    `${clause}. ${sentence}`,
+    step === undefined ? '' : `step ${step}`
+  ])
+  const whole = gravestFirst([...chapterCautions.values()].flat())
+  return [
+    ...(first.length === 0
+      ? []
+      : [heading('What is peculiar to this design'), table('', ['Caution', ''], ['*', 44], first)]),
+    ...(whole.length === 0
+      ? []
+      : [
+          table(
+            '',
+            ['Level', 'What to know'],
+            [44, '*'],
+            whole.map(({ level, message }) => [levelText[level].toUpperCase(), message])
+          )
+        ])
+  ]
 }
 
 const factTables = ({ facts }: PlanPaper): Content[] =>
@@ -89,7 +105,7 @@ export function planPdf(plan: PlanPaper, options: PaperOptions): Promise<Uint8Ar
     ...boxTables(plan, options),
     ...bill(plan),
     ...build(plan),
-    ...endTables(plan)
+    ...endTables(plan, options)
   ]
   return pdfBytes(title, {
     pageSize: 'A4',

@@ -2,7 +2,7 @@
 import type { CautionLevel } from '../../contract/cautions/entry.ts'
 import type { Caution } from '../../domain/caution.ts'
 import type { Outcome } from '../../domain/outcome.ts'
-import { furtherCautions, type PlacedCautions, placedCautions } from '../../plan/answer/step-cautions.ts'
+import { type PlacedCautions, placedCautions } from '../../plan/answer/step-cautions.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 
 const WIDTH = 96
@@ -87,9 +87,14 @@ const gravestFirst: readonly CautionLevel[] = ['stop', 'care', 'note']
 
 export function planText({ result: plan, cautions, sources }: Outcome<SystemPlan>): string {
   const { name = 'Bass system', summary, tried } = plan
-  const placed = placedCautions(cautions, [...(plan.buildOrder?.steps ?? []), ...plan.commissioning])
-  const sorted = gravestFirst.flatMap(level => placed.ahead.filter(each => each.level === level))
-  const further = furtherCautions(placed)
+  const placed = placedCautions(
+    cautions,
+    [...(plan.buildOrder?.steps ?? []), ...plan.commissioning],
+    plan.summary.reasons
+  )
+  const sorted = gravestFirst.flatMap(level =>
+    [...placed.atChapters.values()].flat().filter(each => each.level === level)
+  )
   return [
     name,
     '═'.repeat(name.length),
@@ -97,9 +102,12 @@ export function planText({ result: plan, cautions, sources }: Outcome<SystemPlan
     ...summary.reasons.map(reason => bullet('!! ', reason)),
     '',
     ...summary.lines.map(line => bullet('• ', line)),
-    heading('Cautions'),
+    heading('What is peculiar to this design'),
+    ...plan.cover.pageOne.map(({ clause, sentence, step }) =>
+      bullet(marks.care, `${clause}. ${sentence}${step === undefined ? '' : ` (step ${step})`}`)
+    ),
+    heading('Further cautions'),
     ...sorted.map(({ level, message }) => bullet(marks[level], message)),
-    ...(further === undefined ? [] : [bullet('   ', further)]),
     ...(tried.length === 0 ? [] : [heading('Tried and passed over')]),
     ...tried.map(each => bullet(' · ', `${each.name}: ${each.why}`)),
     ...panelLines(plan),

@@ -1,4 +1,5 @@
 /** Whether the level is one for ears. */
+import type { EarPlace } from '../../contract/systems/words.ts'
 import { type Caution, caution } from '../caution.ts'
 import { aWeightingDb, EXPOSURE_LIMIT_DB, exposureTimeS, PEAK_LIMIT_DB, peakLevelDb } from './exposure.ts'
 
@@ -10,9 +11,6 @@ export function spokenTime(seconds: number): string {
   if (seconds < 60) return 'under a minute'
   return seconds < 7200 ? `${Math.round(seconds / 60)} min` : `${(seconds / 3600).toFixed(1)} h`
 }
-
-/** Where the level was reckoned: at the seat, or in half space at 1 m because nothing is known of the cabin. */
-type EarPlace = 'seat' | 'half-space'
 
 interface Loudest {
   readonly frequencyHz: number

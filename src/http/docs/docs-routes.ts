@@ -1,5 +1,6 @@
 /** /docs: the guide and the generated reference, from this service alone, under a policy that lets nothing else in. */
 import type { FastifyInstance } from 'fastify'
+import type { ContractDocument } from '../openapi/reading.ts'
 import { type FixedText, fixedText, sendCacheable } from '../serving/etag.ts'
 import type { Settings } from '../serving/settings.ts'
 import { guideChapters } from './guide.ts'
@@ -15,7 +16,7 @@ const policy =
 interface Served {
   readonly path: string
   readonly type: string
-  readonly text: (base: string) => string | Promise<string>
+  readonly text: (base: string) => string
   /** Shows the address it was asked at. */
   readonly byHost?: boolean
 }
@@ -28,8 +29,8 @@ export function registerDocs(app: FastifyInstance, settings: Settings): void {
       here: '/docs',
       chapters: [...guideChapters(base), ...tableChapters(settings)]
     })
-  const reference = async () => {
-    const { document } = await app.contract()
+  const reference = () => {
+    const document: ContractDocument = JSON.parse(app.contract().json)
     return page({ title: 'Reference', here: '/docs/reference', chapters: referenceChapters(document) })
   }
   const served: readonly Served[] = [
@@ -42,7 +43,7 @@ export function registerDocs(app: FastifyInstance, settings: Settings): void {
     let kept: FixedText | undefined
     app.get(path, { schema: { hide: true } }, async (request, reply) => {
       const base = `${request.protocol}://${request.host}`
-      const found = kept ?? fixedText(path, await text(base))
+      const found = kept ?? fixedText(path, text(base))
       if (!byHost) kept = found
       reply.header('content-security-policy', policy)
       return sendCacheable(request, reply, { tag: found.tag, shared: false, type }, () => found.bytes)

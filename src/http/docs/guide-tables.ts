@@ -1,9 +1,10 @@
 /** Chapters of the guide that derive from the code's own tables: errors, limits, settings, cautions. */
+
+import { html, phrase, table } from '../../documents/draw/html.ts'
 import { MOST_CALLS } from '../serving/batch/batch-schema.ts'
 import { cautionList, problemList } from '../serving/catalogue/catalogues.ts'
 import { type Settings, settingTable } from '../serving/settings.ts'
 import { MOST_DEPTH } from '../wire/json-reader.ts'
-import { html, phrase, table } from './html.ts'
 import type { Chapter } from './page.ts'
 
 const errors = html`

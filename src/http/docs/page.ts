@@ -1,6 +1,7 @@
 /** The frame around every page of the documentation. */
+
+import { type Html, html } from '../../documents/draw/html.ts'
 import { version } from '../wire/version.ts'
-import { type Html, html } from './html.ts'
 
 export interface Chapter {
   readonly id: string

@@ -1,8 +1,9 @@
 /** The reference, generated from the contract: every operation with its fields, examples and a form to try it. */
 import type { JsonSchema } from '../../contract/field/component.ts'
+import { code, type Html, html, phrase, prose } from '../../documents/draw/html.ts'
+import { type ContractDocument, type ContractOperation, spelledOut } from '../openapi/reading.ts'
+import { generalLaws } from '../operations/general-laws.ts'
 import { operations } from '../operations.ts'
-import type { ContractDocument, ContractOperation } from '../serving/contract-document.ts'
-import { code, type Html, html, phrase, prose } from './html.ts'
 import type { Chapter } from './page.ts'
 import { fields, schemaLink, schemaName } from './schema-table.ts'
 
@@ -15,9 +16,13 @@ interface Named {
   readonly operation: ContractOperation
 }
 
-function named({ paths }: ContractDocument): readonly Named[] {
-  return Object.entries(paths).flatMap(([path, methods]) =>
-    Object.entries(methods).map(([method, operation]) => ({ path, method: method.toUpperCase(), operation }))
+function named(document: ContractDocument): readonly Named[] {
+  return Object.entries(document.paths).flatMap(([path, methods]) =>
+    Object.entries(methods).map(([method, operation]) => ({
+      path,
+      method: method.toUpperCase(),
+      operation: spelledOut(document, operation)
+    }))
   )
 }
 
@@ -39,8 +44,18 @@ function tryForm({ path, operation }: Named): Html | undefined {
 
 function answerExamples({ operation }: Named): Html | undefined {
   const [first] = Object.values(operation.responses['200']?.content?.['application/json']?.examples ?? {})
-  if (first === undefined) return undefined
-  return html`<details class="more"><summary>Answer to “${first.summary}”</summary>${code(pretty(first.value), 'Answer')}</details>`
+  const { externalDocs } = operation
+  if (externalDocs === undefined) return undefined
+  const all = html`<p><a href="${externalDocs.url}">${externalDocs.description}</a></p>`
+  if (first === undefined) return all
+  return html`<details class="more"><summary>Answer to “${first.summary}”</summary>${code(pretty(first.value), 'Answer')}</details>${all}`
+}
+
+/** What always holds for this calculation; what holds for all has a chapter of its own. */
+function holds({ operation }: Named): Html | undefined {
+  const laws = operations.find(({ operationId }) => operationId === operation.operationId)?.laws ?? []
+  if (laws.length === 0) return undefined
+  return html`<h4>What always holds</h4><ul>${laws.map(({ sentence }) => html`<li>${sentence}</li>`)}</ul>`
 }
 
 function statuses({ operation }: Named): Html {
@@ -52,8 +67,8 @@ function statuses({ operation }: Named): Html {
 
 function describe(document: ContractDocument, entry: Named): Html {
   const { path, method, operation } = entry
-  const body = operation.requestBody?.content['application/json']?.schema as JsonSchema | undefined
-  const answer = operation.responses['200']?.content?.['application/json']?.schema as JsonSchema | undefined
+  const body = operation.requestBody?.content['application/json']?.schema
+  const answer = operation.responses['200']?.content?.['application/json']?.schema
   const parameters = (operation.parameters ?? []).filter(({ in: place }) => place === 'query' || place === 'path')
   const asFields: JsonSchema = {
     properties: Object.fromEntries(
@@ -70,7 +85,7 @@ ${prose(operation.description ?? '')}
 ${parameters.length > 0 ? html`<details class="more"><summary>Parameters</summary>${fields(asFields, document.components.schemas)}</details>` : undefined}
 ${body === undefined ? undefined : html`<h4>Request: ${schemaLink(body)}</h4>${fields(schemaOf(document, body), document.components.schemas)}`}
 ${answer === undefined ? undefined : html`<p>Answer: ${schemaLink(answer)}</p>`}
-${answerExamples(entry)}${statuses(entry)}${tryForm(entry)}</article>`
+${holds(entry)}${answerExamples(entry)}${statuses(entry)}${tryForm(entry)}</article>`
 }
 
 function schemaOf({ components }: ContractDocument, schema: JsonSchema): JsonSchema {
@@ -102,6 +117,11 @@ export function referenceChapters(document: ContractDocument): readonly Chapter[
   )
   return [
     { id: 'before', title: 'Before you try', body: key },
+    {
+      id: 'always',
+      title: 'What always holds',
+      body: html`<p>Of every calculation; what holds for one alone stands beside it.</p><ul>${generalLaws.map(({ sentence }) => html`<li>${sentence}</li>`)}</ul>`
+    },
     ...byTag,
     { id: 'schemas', title: 'Objects', body: html`${schemas}` }
   ]

@@ -1,10 +1,9 @@
 /** A schema as a table of fields: name, type with bounds, meaning. */
 import type { JsonSchema } from '../../contract/field/component.ts'
-import { type Html, html, phrase, table } from './html.ts'
+import { type Html, html, phrase, table } from '../../documents/draw/html.ts'
 
 export function schemaName(schema: JsonSchema): string | undefined {
-  const target = schema.$ref ?? (schema.allOf?.length === 1 ? schema.allOf[0]?.$ref : undefined)
-  return target?.split('/').pop()
+  return schema.$ref?.split('/').pop()
 }
 
 export function schemaLink(schema: JsonSchema): Html {
@@ -34,13 +33,12 @@ function choices(values: readonly unknown[]): Html {
 
 function typeOf(schema: JsonSchema): Html {
   if (schemaName(schema) !== undefined) return schemaLink(schema)
-  if (schema.const !== undefined) return choices([schema.const])
   if (schema.enum !== undefined) return choices(schema.enum)
   const union = schema.oneOf ?? schema.anyOf
   if (union !== undefined) return html`${union.map((branch, at) => html`${at > 0 ? ' or ' : ''}${typeOf(branch)}`)}`
   if (schema.items !== undefined) return html`list of ${typeOf(schema.items)}<br>${bounds(schema)}`
   const limits = bounds(schema)
-  return html`${[schema.type ?? 'any'].flat().join(' or ')}${limits === '' ? undefined : html`<br>${limits}`}`
+  return html`${schema.type ?? 'any'}${limits === '' ? undefined : html`<br>${limits}`}`
 }
 
 type Components = Readonly<Record<string, JsonSchema>>
@@ -56,6 +54,8 @@ export function fields(schema: JsonSchema, components: Components): Html {
   if (union !== undefined) {
     return html`<p>One of, told apart by <code>${schema.discriminator?.propertyName ?? 'type'}</code>: ${typeOf(schema)}</p>`
   }
+  const known = schema['x-known-values']
+  if (known !== undefined) return html`<p>Text; known today: ${choices(known)}</p>`
   const rows = Object.entries(schema.properties ?? {}).map(([name, inner]) => [
     html`<code>${name}</code>${schema.required?.includes(name) === true ? html` <span class="need">required</span>` : undefined}`,
     typeOf(inner),

@@ -9,7 +9,6 @@ import { problemKinds } from '../wire/problem.ts'
 import { ProblemBody } from '../wire/problem-schema.ts'
 import { ClientGone, Refusal } from '../wire/refusal.ts'
 import type { Work } from '../work/pool.ts'
-import type { ExampleAnswer } from './contract-document.ts'
 import { acceptedType } from './negotiate.ts'
 import { pagePolicy } from './page-policy.ts'
 
@@ -50,22 +49,6 @@ export function answerCall(work: Work): AnswerCall {
       : operation.run(request, options)
 }
 
-/** The JSON answer to an example, for the contract; nobody waits on a connection for it. */
-export function exampleAnswer(work: Work): ExampleAnswer {
-  const never = new AbortController().signal
-  const options = { digits: 'six', basis: false } as const
-  let before: Promise<unknown> = Promise.resolve()
-  return (operation, request) => {
-    const { operationId, heavy = false } = operation
-    // In a promise, so that an example that fails does so where it is awaited.
-    if (!heavy) return Promise.resolve().then(() => operation.answerText(request, options))
-    // One after another: however short the queue is set, it must hold them.
-    const text = before.then(async () => String((await work.run({ operationId, request, options }, never)).body))
-    before = text.catch(() => undefined)
-    return text
-  }
-}
-
 /** Problem answers of the contract by status. */
 export function refusals(...statuses: readonly number[]) {
   return Object.fromEntries(
@@ -89,9 +72,18 @@ export const mediaTypes = ({ forms }: Operation): Forms => [
   ...forms.map(({ mediaType }) => mediaType)
 ]
 
+const isText = (form: string) => /^(text\/|application\/json|application\/x-ndjson|image\/svg)/.test(form)
+
 /** Text leaves in UTF-8 and says so; bytes say nothing of it. */
-export const contentType = (form: string) =>
-  /^(text\/|application\/json|application\/x-ndjson|image\/svg)/.test(form) ? `${form}; charset=utf-8` : form
+export const contentType = (form: string) => (isText(form) ? `${form}; charset=utf-8` : form)
+
+/** `format` is what generators of clients look at, `contentMediaType` is the word of JSON Schema 2020-12. */
+const binary = (contentMediaType: string, description: string) => ({
+  type: 'string',
+  format: 'binary',
+  contentMediaType,
+  description
+})
 
 /** Adds a field to Vary, beside those that stand there already, `Origin` for one. */
 function varyBy(reply: FastifyReply, field: string): void {
@@ -111,7 +103,10 @@ export function negotiated(forms: Forms, { headers }: FastifyRequest, reply: Fas
 }
 
 export function successOf({ answer, forms }: Operation) {
-  const others = forms.map(({ mediaType, description }) => [mediaType, { schema: { type: 'string', description } }])
+  const others = forms.map(({ mediaType, description }) => [
+    mediaType,
+    { schema: isText(mediaType) ? { type: 'string', description } : binary(mediaType, description) }
+  ])
   return {
     description: 'The result',
     content: { 'application/json': { schema: ref(answer) }, ...Object.fromEntries(others) }

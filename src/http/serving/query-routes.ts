@@ -102,12 +102,12 @@ function optionsOf({ digits = 'six', basis = 'false' }: QueryValues): AnswerOpti
 }
 
 function documentation(operation: Operation) {
-  const { operationId, tag, summary, description } = operation
+  const { operationId, tag, summary } = operation
   return {
     operationId: `${operationId}ByQuery`,
     tags: [tag],
     summary: `${summary}, by query`,
-    description: `${description}\n\nThe same calculation as POST, spelled in query parameters (\`a.b\` for a field inside a field, \`a.0.b\` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.`,
+    description: `The same calculation as \`${operationId}\`, spelled in query parameters (\`a.b\` for a field inside a field, \`a.0.b\` for the first entry of a list) and cacheable: strong ETag, 304 without calculating.`,
     querystring: parameters(operation),
     response: {
       200: successOf(operation),

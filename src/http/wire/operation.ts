@@ -10,6 +10,7 @@ import type { Si } from '../../contract/field/wire-units.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import type { Deprecation } from './deprecation.ts'
 import { type Digits, jsonWriter } from './json-writer.ts'
+import type { Law } from './law.ts'
 import { saidOnce } from './said-once.ts'
 import { toSi } from './to-si.ts'
 import { wireOutcome } from './wire-outcome.ts'
@@ -68,6 +69,8 @@ export interface Operation extends OperationText {
   readonly result: TSchema
   readonly answer: TSchema
   readonly forms: readonly FormText[]
+  /** What always holds; shown in the reference. */
+  readonly laws: readonly Law[]
   /** From a validated request to the text of the JSON answer. @throws DesignError */
   readonly answerText: (request: unknown, options: AnswerOptions) => string
   /** From a validated request to the answer in the form asked for. @throws DesignError */
@@ -79,6 +82,7 @@ interface Definition<Body extends TObject, Result extends TSchema, Domain> exten
   readonly result: Result
   readonly compute: (request: Si<Static<Body>>) => Outcome<Domain>
   readonly forms?: readonly Form<Static<Body>, Domain>[]
+  readonly laws?: readonly Law<Static<Body>, Static<Result>>[]
 }
 
 /** The result is the domain's own, or `present` says how it goes into the contract's shape. */
@@ -89,7 +93,7 @@ type Presented<Body extends TObject, Result extends TSchema, Domain> = Definitio
 export function defineOperation<Body extends TObject, Result extends TSchema, Domain = Si<Static<Result>>>(
   presented: Presented<Body, Result, Domain>
 ): Operation {
-  const { compute, forms = [], ...definition }: Definition<Body, Result, Domain> = presented
+  const { compute, forms = [], laws = [], ...definition }: Definition<Body, Result, Domain> = presented
   const { present = result => result } = presented as { present?: (result: Domain) => unknown }
   const name = `${definition.operationId[0]?.toUpperCase()}${definition.operationId.slice(1)}Answer`
   const answer = answerOf(name, definition.result)
@@ -108,6 +112,7 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
     ...definition,
     answer,
     forms,
+    laws,
     answerText: (request, options) => text(saidOnce(compute(toSi(request as Static<Body>))), options),
     run: async (request, options) => {
       const si = toSi(request as Static<Body>)

@@ -11,12 +11,12 @@ interface Matter {
 
 const matters: readonly Matter[] = [
   {
-    codes: ['total-drop', 'below-drop-out', 'feed-collapse', 'collapse-margin', 'battery-assists', 'conductor-hot'],
-    // The feeder knows the source; the cable is judged at nominal voltage.
-    parts: ['feeder', 'feederHeavy', 'cable']
+    codes: ['total-drop', 'conductor-hot', 'cable-unguarded', 'cable-overloaded'],
+    // The circuit knows the source and the way back; the cable is judged at nominal voltage.
+    parts: ['circuit', 'fuse', 'cable']
   },
-  // The fuse part knows the tail of conductor before the fuse.
-  { codes: ['breaking-capacity', 'fault-current-low'], parts: ['fuse', 'cable'] },
+  // The circuit knows every fuse and what lies before it, the fuse part the tail of conductor.
+  { codes: ['breaking-capacity', 'fault-current-low'], parts: ['circuit', 'fuse', 'cable'] },
   // The response hears the finished box.
   { codes: ['port-air-speed'], parts: ['response', 'port'] }
 ]

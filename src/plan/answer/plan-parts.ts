@@ -1,7 +1,7 @@
 /** Each part of a plan is what its own resource gives for its own request. */
 import type { AmplifierMatch, AmplifierMatchRequest } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { CoilWiring, CoilWiringRequest } from '../../contract/coils/coil-wiring.ts'
-import type { FeederPart } from '../electric/plan-feeder.ts'
+import type { CircuitPart } from '../electric/plan-graph.ts'
 import type { SignalPart } from '../electric/plan-signal.ts'
 import type { CablePart, CurrentPart, FusePart } from '../electric/plan-supply.ts'
 import type { BoxPart } from '../enclosure/plan-box.ts'
@@ -24,9 +24,7 @@ export interface PlanParts {
   readonly current: CurrentPart
   readonly cable: CablePart
   readonly fuse: FusePart
-  /** At the test tone of full output. */
-  readonly feeder: FeederPart
-  /** At dense bass. */
-  readonly feederHeavy: FeederPart
+  /** All of it together: every voltage and current of the plan. */
+  readonly circuit: CircuitPart
   readonly signal: SignalPart
 }

@@ -10,6 +10,10 @@ import type { PlanEnclosure } from '../request/plan-request.ts'
 /** Differences that the step of a saw makes. */
 const SAME = { volume: 0.01, tuning: 0.01, qtc: 0.02 } as const
 
+/** Whether a figure is built as it was asked, if it was. */
+export const isKept = (what: keyof typeof SAME, asked: number | undefined, built: number): boolean =>
+  asked === undefined || Math.abs(built / asked - 1) <= SAME[what]
+
 interface Built {
   readonly chosen: EnclosureCandidate | undefined
   readonly box: BoxPart
@@ -23,11 +27,11 @@ interface Wish {
   readonly figure: string
   readonly asked?: number | undefined
   readonly built?: number | undefined
-  readonly same: number
+  readonly of: keyof typeof SAME
 }
 
-function broken({ what, unit, figure, asked, built, same }: Wish): readonly Caution[] {
-  if (asked === undefined || built === undefined || Math.abs(built / asked - 1) <= same) return []
+function broken({ what, unit, figure, asked, built, of }: Wish): readonly Caution[] {
+  if (asked === undefined || built === undefined || isKept(of, asked, built)) return []
   const [a, b] = [`${inDigits(asked)}${unit}`, `${inDigits(built)}${unit}`]
   const figures = { [`asked${figure}`]: asked, [`built${figure}`]: built }
   return [caution('not-as-asked', `${what}: ${a} asked, ${b} built.`, { figures })]
@@ -68,10 +72,10 @@ export function notAsAsked(
     figure: 'NetVolumeL',
     asked: litres(asked.netVolumeM3),
     built: litres(netM3),
-    same: SAME.volume
+    of: 'volume' as const
   })
   if (chosen.kind === 'closed') {
-    const damping = { what: 'Qtc', unit: '', figure: 'Qtc', asked: asked.qtc, built: qtc, same: SAME.qtc }
+    const damping = { what: 'Qtc', unit: '', figure: 'Qtc', asked: asked.qtc, built: qtc, of: 'qtc' as const }
     return [...wishCaution(asked, goalMissed), ...unportedCaution(asked), ...volume, ...broken(damping)]
   }
   const tuned = { what: 'Tuning', unit: ' Hz', figure: 'TuningHz', asked: asked.tuningHz, built: tuningHz }
@@ -79,6 +83,6 @@ export function notAsAsked(
     ...wishCaution(asked, goalMissed),
     ...unclosedCaution(asked),
     ...volume,
-    ...broken({ ...tuned, same: SAME.tuning })
+    ...broken({ ...tuned, of: 'tuning' })
   ]
 }

@@ -1,10 +1,11 @@
 /** The plan in a few lines: what it is, what it does, and whether to go on. */
-import type { Feeder } from '../../contract/supply/supply-feeder.ts'
+import type { CircuitLevel, EngineState } from '../../contract/supply/words.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { inDigits } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
+import { leastVoltage } from '../electric/circuit-figures.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
 import type { Part } from '../request/part.ts'
 import type { PlanParts } from './plan-parts.ts'
@@ -115,20 +116,16 @@ function runLines({ trunk, branches }: PlanCircuit, governedBy: string | undefin
   ]
 }
 
-/** Lowest voltage at an amplifier, at the test tone and with music; both from the source the caller described. */
-function voltageLine({ feeder, feederHeavy }: PlanParts): readonly string[] {
-  if (!feeder.done || !feederHeavy.done) return []
-  const left = ({ amplifiers, feasible, mode }: Feeder) => {
-    const voltages = amplifiers.flatMap(({ voltageV }) => (voltageV === undefined ? [] : [voltageV]))
-    if (!feasible || voltages.length === 0) return 'no steady voltage'
-    return `${Math.min(...voltages).toFixed(1)} V${mode === 'battery-assists' ? ' (the battery helps)' : ''}`
+/** Lowest voltage at an amplifier, at the test tone and with music, from the sources the caller described. */
+function voltageLine({ circuit }: PlanParts): readonly string[] {
+  if (!circuit.done) return []
+  const left = (level: CircuitLevel, engine: EngineState) => {
+    const least = leastVoltage(circuit, level, engine)
+    if (least === undefined) return 'no steady voltage'
+    return `${least.voltageV.toFixed(1)} V${least.batteryGives ? ' (the battery helps)' : ''}`
   }
-  const { currentLimitA } = feeder.request.source
-  const source =
-    currentLimitA === undefined ? 'source taken as stiff' : `${whole(currentLimitA)} A from the charging system`
-  return [
-    `Left at the amplifier while driving, ${source}: ${left(feeder.outcome.result)} at full sine, ${left(feederHeavy.outcome.result)} with dense bass.`
-  ]
+  const both = (level: CircuitLevel) => `${left(level, 'idling')} idling, ${left(level, 'driving')} driving`
+  return [`Left at the amplifier: at full sine ${both('full-sine')}; with dense bass ${both('heavy')}.`]
 }
 
 function supplyLine(parts: PlanParts, circuit: PlanCircuit): readonly string[] {

@@ -1,6 +1,8 @@
-/** Where a caution is said: at the first step it belongs to, once; what belongs to none, and every `stop`, ahead of all. */
+/** Where a caution is said whole, once: at the first step it belongs to, or in the part of the paper it is about. */
 import { type CautionCode, cautionCatalogue } from '../../contract/cautions/catalogue.ts'
+import type { PlanChapter } from '../../contract/systems/words.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
+import { chapterOf } from './page-one.ts'
 
 interface CarefulStep {
   readonly id: string
@@ -8,23 +10,41 @@ interface CarefulStep {
 }
 
 export interface PlacedCautions {
-  readonly ahead: readonly Caution[]
   /** By the id of the step. */
   readonly atSteps: ReadonlyMap<string, readonly Caution[]>
+  /** What belongs to no step, by the part of the paper. */
+  readonly atChapters: ReadonlyMap<PlanChapter, readonly Caution[]>
 }
 
-/** @param steps  all steps in the order they are done; their ids differ */
-export function placedCautions(cautions: readonly Caution[], steps: readonly CarefulStep[]): PlacedCautions {
+function grouped<Key>(cautions: readonly Caution[], keyOf: (each: Caution) => Key | undefined) {
+  const groups = new Map<Key, Caution[]>()
+  for (const each of cautions) {
+    const key = keyOf(each)
+    if (key !== undefined) groups.set(key, [...(groups.get(key) ?? []), each])
+  }
+  return groups
+}
+
+/**
+ * Each caution whole in one place. What the verdict says as its reasons stands there, licensed work on the first page.
+ *
+ * @param steps  all steps in the order they are done; their ids differ
+ * @param reasons  of the verdict
+ */
+export function placedCautions(
+  cautions: readonly Caution[],
+  steps: readonly CarefulStep[],
+  reasons: readonly string[]
+): PlacedCautions {
   const firstStep = new Map<CautionCode, string>()
   for (const { id, cautions: codes } of steps)
     for (const code of codes) if (!firstStep.has(code)) firstStep.set(code, id)
+  const placed = cautions.filter(({ code, message }) => code !== 'licensed-work' && !reasons.includes(message))
   const stepOf = ({ code, level }: Caution) => (level === 'stop' ? undefined : firstStep.get(code))
-  const atSteps = new Map<string, Caution[]>()
-  for (const each of cautions) {
-    const id = stepOf(each)
-    if (id !== undefined) atSteps.set(id, [...(atSteps.get(id) ?? []), each])
+  return {
+    atSteps: grouped(placed, stepOf),
+    atChapters: grouped(placed, each => (stepOf(each) === undefined ? chapterOf(each.code) : undefined))
   }
-  return { ahead: cautions.filter(each => stepOf(each) === undefined), atSteps }
 }
 
 /** Cautions that only depend on figures: a plan without the danger does not speak of it. */
@@ -34,6 +54,8 @@ const onlyWhenFound: readonly CautionCode[] = [
   'seams-out-of-reach',
   'heavy-box',
   'hearing-extreme',
+  'fuse-too-far',
+  'accessory-turn-on',
   'output-touch-voltage'
 ]
 
@@ -42,11 +64,4 @@ export function withStepCautions(cautions: readonly Caution[], steps: readonly C
   const said = new Set<CautionCode>([...cautions.map(({ code }) => code), ...onlyWhenFound])
   const missing = new Set(steps.flatMap(step => step.cautions.filter(code => !said.has(code))))
   return [...cautions, ...[...missing].map(code => caution(code, cautionCatalogue[code].meaning))]
-}
-
-/** Ahead of all a list says how much more stands further on. */
-export function furtherCautions({ atSteps }: PlacedCautions): string | undefined {
-  const count = [...atSteps.values()].reduce((sum, list) => sum + list.length, 0)
-  if (count === 0) return undefined
-  return count === 1 ? 'One more stands at its step.' : `${count} more stand at their steps.`
 }

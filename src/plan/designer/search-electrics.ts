@@ -35,9 +35,10 @@ function resolvedAs(plan: PlanRequest): ResolvedPlan {
   return resolvedPlan({ ...plan, car }, assumptions())
 }
 
-function supplyHindrance({ current, cable, fuse, feeder }: PlannedSupply): Rejection | undefined {
-  const refused = [current, cable, fuse, feeder].find(part => !part.done)
+function supplyHindrance({ current, cable, fuse, runs }: ReturnType<typeof planSupply>): Rejection | undefined {
+  const refused = [current, cable, fuse].find(part => !part.done)
   if (refused !== undefined && !refused.done) return hindered('supply', refused.refusal.message)
+  if (runs.missing !== undefined) return hindered('supply', `No branch cable to ${runs.missing} passes.`)
   const unsuited = current.done && current.outcome.cautions.find(({ code }) => code === 'amplifier-voltage-class')
   return unsuited ? hindered('stop-caution', unsuited.message) : undefined
 }

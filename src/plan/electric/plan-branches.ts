@@ -49,7 +49,7 @@ export function dropAllowedV({ supply }: OnSupply): number {
 }
 
 /** The boot, unless the caller knows the run to be cooler than that. */
-function bootSurroundings(request: PlanRequest) {
+export function bootSurroundings(request: PlanRequest) {
   const { ambientC, spaces: _, ...rest } = conductorOf(request)
   return ambientC !== undefined && ambientC < cableJudgement.ambientCabinC.value
     ? { ...rest, ambientC }
@@ -88,13 +88,11 @@ function branchRequest(
   }
 }
 
-/** What a branch says of its own fuse and terminal; its voltages are those of the feeder. */
+/** What a branch says of its own fuse and terminal; voltages and faults are those of the whole circuit. */
 const ofTheBranch: readonly CautionCode[] = [
   'maker-fuse-too-small',
   'maker-fuse-not-obeyed',
   'maker-fuse-used',
-  'breaking-capacity',
-  'fault-current-low',
   'no-fuse-rating',
   'fuse-above-onboard',
   'parallel-runs'
@@ -143,11 +141,3 @@ export function planBranches(
     cautions: planned.flatMap(({ cautions }) => cautions)
   }
 }
-
-/** The same cable as the feeder takes it: where it lies and how it goes back. */
-export const branchCable = (request: PlanRequest, { designation, positiveLengthM, returnLengthM }: BranchRun) => ({
-  designation,
-  positiveLengthM,
-  return: { kind: 'cable', lengthM: returnLengthM } as const,
-  ...bootSurroundings(request)
-})

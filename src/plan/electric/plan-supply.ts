@@ -4,6 +4,7 @@ import type { AmplifierOnSupply, CurrentRequest, SupplyCurrent } from '../../con
 import type { FuseAnswer, FuseRequest } from '../../contract/supply/supply-fuses.ts'
 import type { PlanAmplifier, PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Caution } from '../../domain/caution.ts'
+import type { ReturnPath } from '../../domain/circuit/choice/cable-request.ts'
 import { chooseCable } from '../../domain/circuit/choice/choose-cable.ts'
 import { rateFuse } from '../../domain/circuit/fuse/rate-fuse.ts'
 import { supplyCurrent } from '../../domain/circuit/load/supply-current.ts'
@@ -14,7 +15,6 @@ import { type Part, runPart, waitingFor } from '../request/part.ts'
 import { drawSheet } from '../request/plan-amplifier.ts'
 import { branchLengthM, branchReturnM, dropAllowedV, namesOf, planBranches } from './plan-branches.ts'
 import { conductorOf } from './plan-conductor.ts'
-import { type FeederPart, planFeeders, trunkReturn } from './plan-feeder.ts'
 import type { JoinedDrivers } from './plan-load.ts'
 import { type BranchRun, dropOf, type PowerRun, sizeOf } from './plan-run.ts'
 
@@ -26,14 +26,14 @@ export interface PlannedSupply {
   readonly current: CurrentPart
   readonly cable: CablePart
   readonly fuse: FusePart
-  readonly feeder: FeederPart
-  readonly feederHeavy: FeederPart
 }
 
 /** The power side as it is laid; a trunk without a size, or a branch without one, is absent. */
 export interface PowerRuns {
   readonly trunk?: PowerRun
   readonly branches: readonly BranchRun[]
+  /** Of the first amplifier for whose branch no size passes. */
+  readonly missing?: string
   /** Of the amplifiers on the run, the bass amplifier first. */
   readonly amplifiers: readonly string[]
   readonly cautions: readonly Caution[]
@@ -59,6 +59,11 @@ function currentRequest({ amplifier, car, supply }: PlanRequest, joined: JoinedD
 function sizedAtV({ amplifiers }: SupplyCurrent, systemVoltageV: number): number {
   const lowestV = Math.min(...amplifiers.map(({ sizing }) => sizing.voltageV))
   return Math.max(lowestV, systemVoltageV)
+}
+
+/** With a block the ground leads belong to the branches; the trunk returns through the body or its own cable. */
+function trunkReturn(path: ReturnPath, shared: boolean): ReturnPath {
+  return shared && path.kind === 'chassis' ? { ...path, leadLengthM: 0 } : path
 }
 
 /** Of the drop allowed, the trunk's share by its length; with one amplifier all of it. */
@@ -148,7 +153,7 @@ function laidOut(request: PlanRequest, current: CurrentPart & { readonly done: t
   if (!cable.done) {
     const part = waitingFor('a cable')
     return {
-      parts: { current, cable, fuse: part, feeder: part, feederHeavy: part },
+      parts: { current, cable, fuse: part },
       runs: { ...NO_RUNS, amplifiers: names }
     }
   }
@@ -160,9 +165,9 @@ function laidOut(request: PlanRequest, current: CurrentPart & { readonly done: t
   const trunk = size === undefined ? undefined : trunkRun(request, size, fuse, shared)
   const branches = planBranches(request, amplifiers, drawn, dropAllowedV(request) - dropOf(cable.outcome.result))
   return {
-    parts: { current, cable, fuse, ...planFeeders(request, amplifiers, drawn, trunk, branches) },
+    parts: { current, cable, fuse },
     runs: {
-      ...present({ trunk }),
+      ...present({ trunk, missing: branches.missing }),
       branches: branches.runs,
       amplifiers: names,
       cautions: branches.cautions,
@@ -178,7 +183,7 @@ export function planSupply(
   if (joined === undefined) {
     const part = waitingFor('the power the amplifier gives into the wired load')
     return {
-      ...{ current: part, cable: part, fuse: part, feeder: part, feederHeavy: part },
+      ...{ current: part, cable: part, fuse: part },
       runs: { ...NO_RUNS, amplifiers: [] }
     }
   }
@@ -187,7 +192,7 @@ export function planSupply(
     const part = waitingFor('the current')
     return {
       current,
-      ...{ cable: part, fuse: part, feeder: part, feederHeavy: part },
+      ...{ cable: part, fuse: part },
       runs: { ...NO_RUNS, amplifiers: [] }
     }
   }

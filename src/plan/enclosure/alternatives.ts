@@ -1,22 +1,13 @@
 /** Other boxes for the same drivers and space, each best for another wish, none beaten on all counts, far enough apart to be a choice. */
+import type { PlanAlternative, SystemFigures } from '../../contract/systems/plan-choice.ts'
 import { type DesignGoal, designGoals } from '../../contract/systems/words.ts'
 import { inDigits } from '../../domain/digits.ts'
 import type { PlacedBox } from '../designer/room/box-room.ts'
 import type { FoundDesign } from '../designer/search/design-problem.ts'
 import { heardTry } from './heard-try.ts'
 import type { Setting } from './plan-tries.ts'
-import { COMPARED_HZ, type SystemFigures, systemFigures } from './system-figures.ts'
-import { type GivenEnclosure, wishedTries } from './wished-tries.ts'
-
-export interface Alternative {
-  readonly goal: DesignGoal
-  readonly figures: SystemFigures
-  /** Against the box that is planned. */
-  readonly gains: readonly string[]
-  readonly givesUp: readonly string[]
-  /** JSON Merge Patch onto the request. */
-  readonly patch: { readonly enclosure: GivenEnclosure & { readonly goal: null } }
-}
+import { COMPARED_HZ, systemFigures } from './system-figures.ts'
+import { wishedTries } from './wished-tries.ts'
 
 /** Level below, and from here up. */
 const UPPER_FROM_HZ = 40
@@ -79,8 +70,8 @@ export function alternatives(
   planned: SystemFigures,
   designs: (wish: DesignGoal) => readonly FoundDesign<PlacedBox>[],
   roomM3: number
-): readonly Alternative[] {
-  const found: Alternative[] = []
+): readonly PlanAlternative[] {
+  const found: PlanAlternative[] = []
   for (const goal of designGoals) {
     if (goal === wished) continue
     const made = firstBuilt(setting, goal, designs, roomM3)

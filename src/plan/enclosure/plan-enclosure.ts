@@ -1,4 +1,5 @@
 /** From candidates to one box that fits: the first that clears everything is braced and heard. */
+import type { PlanChoice } from '../../contract/systems/plan-choice.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { DesignGoal } from '../../contract/systems/words.ts'
 import { inDigits, inLitres } from '../../domain/digits.ts'
@@ -6,7 +7,7 @@ import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts
 import { present } from '../../domain/present.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
 import { refusedBy, waitingFor } from '../request/part.ts'
-import { type Alternative, alternatives } from './alternatives.ts'
+import { alternatives } from './alternatives.ts'
 import { wishDesigner } from './goal-designs.ts'
 import { type BoxPart, bracedBox, clears, roomForAir } from './plan-box.ts'
 import { planSizing, type SizingPart } from './plan-candidates.ts'
@@ -15,7 +16,7 @@ import { boxMiss, portMiss } from './plan-miss.ts'
 import type { PortPart } from './plan-port.ts'
 import { planResponse, type ResponsePart } from './plan-response.ts'
 import { enclosureOf, type Setting, shown, type Try, tries } from './plan-tries.ts'
-import { type SystemFigures, systemFigures } from './system-figures.ts'
+import { systemFigures } from './system-figures.ts'
 import { wishedTries } from './wished-tries.ts'
 
 export interface Tried {
@@ -41,14 +42,7 @@ interface PlannedEnclosure {
   /** The wish that no box could be built for; what is shown is a textbook's. */
   readonly goalMissed?: DesignGoal
   /** Where the box was searched for a wish. */
-  readonly choice?: EnclosureChoice
-}
-
-export interface EnclosureChoice {
-  readonly goal: DesignGoal
-  /** Of the box that is planned. */
-  readonly figures: SystemFigures
-  readonly alternatives: readonly Alternative[]
+  readonly choice?: PlanChoice
 }
 
 const triedRow = ({ candidate, complaint }: Try): Tried => ({

@@ -1,4 +1,5 @@
 /** What one box is and does, in the figures by which boxes are compared. */
+import type { SystemFigures } from '../../contract/systems/plan-choice.ts'
 import { computeResponse } from '../../domain/enclosure/answer/compute-response.ts'
 import { present } from '../../domain/present.ts'
 import { runPart } from '../request/part.ts'
@@ -7,24 +8,6 @@ import type { ResponsePart } from './plan-response.ts'
 
 /** The standard thirds of an octave where a bass system earns its room (ISO 266, from memory). */
 export const COMPARED_HZ = [25, 31.5, 40, 50, 63] as const
-
-export interface SystemFigures {
-  readonly kind: 'closed' | 'vented'
-  readonly netVolumeM3: number
-  /** Outside, boards and drivers in it. */
-  readonly outerVolumeM3: number
-  readonly massKg: number
-  readonly tuningHz?: number
-  readonly f3Hz?: number
-  /** At {@link COMPARED_HZ}, at the drive, held back where a limit of the parts would be passed. */
-  readonly levelDb: readonly number[]
-  /** Whether at the seat, or in half space at 1 m. */
-  readonly heardAt: 'seat' | 'half-space'
-  /** Longest at those frequencies. */
-  readonly groupDelayS: number
-  /** Peak. */
-  readonly airSpeedMPerS?: number
-}
 
 /** @returns none where box or response could not be done */
 export function systemFigures(box: BoxPart, response: ResponsePart): SystemFigures | undefined {

@@ -10,6 +10,8 @@ export const usual = {
     value: 'everyday',
     why: `${goalMeanings.everyday}; another wish gives another box`
   },
+  stiffA: { value: 1000, why: 'amperes of a charging system that is not described: it gives whatever is asked' },
+  stiffOhm: { value: 1e-4, why: 'and holds its voltage' },
   lowestCornerHz: { value: 10, why: 'the least corner most dials reach, and below the lowest music' }
 } as const
 

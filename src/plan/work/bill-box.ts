@@ -37,7 +37,7 @@ export function sheetRows(plan: SheetPlan): readonly BillRow[] {
     names.set(item, { count, basis: `cut plan: panels fill ${inDecimals(plan.total.yieldPercent, 1)} % of the sheets` })
   }
   return [...names].flatMap(([item, { count, basis }]) =>
-    billRow({ group: 'board', item, need: count, unit: 'sheet', basis })
+    billRow({ group: 'board', part: 'sheet', item, need: count, unit: 'sheet', basis })
   )
 }
 
@@ -46,6 +46,7 @@ export function panelRows(panels: readonly Panel[], cutFromSheets: boolean): rea
   return panels.flatMap(({ name, quantity, lengthM, widthM, thicknessM, material }) =>
     billRow({
       group: 'board',
+      part: 'panel',
       item: `${cutFromSheets ? 'or, instead of sheets, cut to size' : 'panel'}: ${name}, ${inDecimals(lengthM * 1e3, 1)} × ${inMm(widthM, 1)}`,
       need: quantity,
       unit: 'piece',
@@ -79,6 +80,7 @@ function screwRow(joints: readonly Joint[]): readonly BillRow[] {
   const jointCount = screwed.reduce((sum, { count }) => sum + count, 0)
   return billRow({
     group: 'joining',
+    part: 'wood-screw',
     item: `countersunk wood screw ${diameterMm} × ${lengthMm} mm, parallel thread`,
     need: screwed.reduce((sum, { count, lengthM }) => sum + count * screwsAlong(lengthM), 0),
     unit: 'piece',
@@ -92,6 +94,7 @@ function glueRow(joints: readonly Joint[], laminatedM2: number): readonly BillRo
   const edgeM2 = joints.reduce((sum, { count, lengthM, faceM }) => sum + count * lengthM * faceM, 0)
   return billRow({
     group: 'joining',
+    part: 'glue',
     item: 'white wood glue (EN 204 D2 or D3)',
     need: kgPerM2 * (edgeM2 * (1 + edgePercent / 100) + laminatedM2),
     unit: 'kg',
@@ -105,6 +108,7 @@ function sealantRow(joints: readonly Joint[]): readonly BillRow[] {
   const seamM = jointLengthM(joints)
   return billRow({
     group: 'joining',
+    part: 'sealant',
     item: 'sealant, neutral-cure or acrylic, cartridge of 310 ml',
     need: (seamM * sealantRule.legM ** 2) / 2 / sealantRule.cartridgeM3,
     unit: 'cartridge',
@@ -133,6 +137,7 @@ function laminationRow(panels: readonly Panel[]): readonly BillRow[] {
   ) as [number, number]
   return billRow({
     group: 'joining',
+    part: 'layer-screw',
     item: `countersunk wood screw ${diameterMm} × ${lengthMm} mm, for the layers of the front only`,
     need: (layers - 1) * screwsAlong(longM) * screwsAlong(shortM),
     unit: 'piece',
@@ -157,17 +162,19 @@ function fixingRows({
 }: BillDriver): readonly BillRow[] {
   const { kind, screw, pilotM } = driverFixing(massKg)
   const holes = `${screwCount} holes a driver, pilots of ${inMm(pilotM, 1)}`
-  const fitting = (item: string, basis: string) =>
-    billRow({ group: 'fittings', item, need: count * screwCount, unit: 'piece', basis })
-  if (kind === 'wood-screw') return fitting(screw, holes)
+  const fitting = (part: 'driver-screw' | 't-nut', item: string, basis: string) =>
+    billRow({ group: 'fittings', part, item, need: count * screwCount, unit: 'piece', basis })
+  if (kind === 'wood-screw') return fitting('driver-screw', screw, holes)
   const leastMm = (baffleThicknessM + MACHINE_SCREW_EXTRA_M) * 1e3 - 1e-6
   const lengthMm = machineScrewLengthsMm.find(length => length >= leastMm) ?? Math.ceil(leastMm / 10) * 10
   return [
     ...fitting(
+      'driver-screw',
       `machine screw M5 × ${lengthMm} mm with washer`,
       `${screwCount} holes a driver; the driver weighs more than ${HEAVY_DRIVER_KG} kg`
     ),
     ...fitting(
+      't-nut',
       'T-nut M5',
       `one for each machine screw, glued in from behind: pilots of ${inMm(pilotM, 1)} opened to its barrel`
     )
@@ -182,6 +189,7 @@ function gasketRow({
   const middleM = (cutOutDiameterM + flangeDiameterM) / 2
   return billRow({
     group: 'fittings',
+    part: 'gasket',
     item: 'closed-cell gasket strip 10 × 3 mm',
     need: count * (Math.PI * middleM + gasketRule.overlapM),
     unit: 'm',

@@ -62,6 +62,7 @@ export function coveringRows(outline: ShellOutline, carpet: BillCarpet): readonl
   return [
     ...billRow({
       group: 'finish',
+      part: 'carpet',
       item: `carpet off a roll ${inMm(rollWidthM, 1)} wide`,
       need: need.lengthM,
       unit: 'm',
@@ -71,6 +72,7 @@ export function coveringRows(outline: ShellOutline, carpet: BillCarpet): readonl
     }),
     ...billRow({
       group: 'finish',
+      part: 'carpet-adhesive',
       item: 'spray contact adhesive, can of 500 ml',
       need: (2 * need.areaM2) / adhesiveRule.canCoversM2,
       unit: 'can',
@@ -84,6 +86,7 @@ export function liningRows({ thicknessM, areaM2 }: BillLining): readonly BillRow
   return [
     ...billRow({
       group: 'finish',
+      part: 'lining',
       item: `acoustic lining, ${inMm(thicknessM, 1)}`,
       need: areaM2,
       unit: 'm²',
@@ -93,6 +96,7 @@ export function liningRows({ thicknessM, areaM2 }: BillLining): readonly BillRow
     }),
     ...billRow({
       group: 'finish',
+      part: 'lining-adhesive',
       item: 'spray contact adhesive for the lining, can of 500 ml',
       need: areaM2 / adhesiveRule.canCoversM2,
       unit: 'can',
@@ -109,6 +113,7 @@ function edgeSealerRow(panels: readonly Panel[]): readonly BillRow[] {
   )
   return billRow({
     group: 'finish',
+    part: 'edge-sealer',
     item: 'edge sealer',
     need: edgeM2 * surfaceRule.edgeSealerM3PerM2 * 1000,
     unit: 'l',
@@ -126,6 +131,7 @@ function abrasiveRows(panels: readonly Panel[]): readonly BillRow[] {
   return ['P120', 'P180'].flatMap(grit =>
     billRow({
       group: 'finish',
+      part: 'abrasive',
       item: `abrasive sheet ${grit}`,
       need: faceM2 / areaPerAbrasiveSheetM2,
       unit: 'sheet',
@@ -138,10 +144,18 @@ function abrasiveRows(panels: readonly Panel[]): readonly BillRow[] {
 export function surfaceRows(panels: readonly Panel[]): readonly BillRow[] {
   return [
     ...edgeSealerRow(panels),
-    ...billRow({ group: 'finish', item: 'wood filler', need: 1, unit: 'tin', basis: 'screw heads and seams' }),
+    ...billRow({
+      group: 'finish',
+      part: 'filler',
+      item: 'wood filler',
+      need: 1,
+      unit: 'tin',
+      basis: 'screw heads and seams'
+    }),
     ...abrasiveRows(panels),
     ...billRow({
       group: 'fittings',
+      part: 'foot',
       item: 'rubber foot with screw',
       need: 4,
       unit: 'piece',

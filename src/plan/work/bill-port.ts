@@ -19,6 +19,7 @@ function tubeRow({ panels, port }: BoxLayout): readonly BillRow[] {
   const fits = hole?.diameterM === undefined ? '' : `, for a hole of ${inMm(hole.diameterM, 1)}`
   return billRow({
     group: 'fittings',
+    part: 'port-tube',
     item: `port tube, ${inMm(insideM, 1)} inside${fits}, ${inMm(port.lengthM, 1)} long`,
     need: port.count,
     unit: 'piece',
@@ -32,6 +33,7 @@ export function portRows(box: BoxLayout): readonly BillRow[] {
     ...tubeRow(box),
     ...billRow({
       group: 'finish',
+      part: 'port-paint',
       item: 'matt black paint, spray can',
       need: 1,
       unit: 'can',

@@ -31,6 +31,7 @@ const SLEEVE_M = 0.05
 function sleeveRows(ends: number): readonly BillRow[] {
   return billRow({
     group: 'wiring',
+    part: 'sleeve',
     item: 'heat-shrink sleeve, adhesive-lined',
     need: ends * SLEEVE_M,
     unit: 'm',
@@ -46,11 +47,13 @@ function powerCableRows(cable: BillCable): readonly BillRow[] {
   const back = returnKind === 'chassis' ? 'ground lead to the body' : 'return to the battery'
   return [
     ...offTheReel(
+      'power-cable',
       `power cable ${designation}, positive`,
       positiveLengthM * runs,
       `${inDecimals(positiveLengthM)} m as routed${each(runs)}`
     ),
     ...offTheReel(
+      'return-cable',
       `power cable ${designation}, ${back}`,
       returnLengthM * runs,
       `${inDecimals(returnLengthM)} m, the same size as the positive cable${each(runs)}`
@@ -63,6 +66,7 @@ function fuseRows({ designation, runs = 1, fuse }: BillCable): readonly BillRow[
   return [
     ...billRow({
       group: 'wiring',
+      part: 'fuse',
       item: `fuse ${fuse.ratingA} A, ${fuse.type}`,
       need: runs,
       unit: 'piece',
@@ -70,6 +74,7 @@ function fuseRows({ designation, runs = 1, fuse }: BillCable): readonly BillRow[
       basis: `as rated for this cable${runs === 1 ? '' : ', one in each of the cables side by side'}; as many in reserve, of the same rating only`
     }),
     ...wiringPieces(
+      'fuse-holder',
       `fuse holder for ${fuse.type}, covered, for ${designation}`,
       runs,
       'within the distance from the battery that the fuse rating states'
@@ -103,11 +108,13 @@ function cableRunRows(cable: BillCable): readonly BillRow[] {
   const clippedM = positiveLengthM + (returnKind === 'chassis' ? 0 : returnLengthM)
   return [
     ...wiringPieces(
+      'grommet',
       `rubber grommet for ${designation}`,
       grommetCount * runs,
       'one for each sheet-metal wall the cable passes'
     ),
     ...wiringPieces(
+      'clip',
       'cable clip or tie',
       clippedM / wiringRule.clipSpacingM,
       `every ${inMm(wiringRule.clipSpacingM, 1)} along the run`
@@ -121,8 +128,8 @@ export function cableRows(cable: BillCable, branches: readonly BillBranch[] = []
   return [
     ...powerCableRows(cable),
     ...fuseRows(cable),
-    ...wiringPieces(`crimp ring lug for ${designation}`, lugs, at),
-    ...wiringPieces(`ferrule or reducing pin for ${designation}`, pins, pinsAt),
+    ...wiringPieces('ring-lug', `crimp ring lug for ${designation}`, lugs, at),
+    ...wiringPieces('power-ferrule', `ferrule or reducing pin for ${designation}`, pins, pinsAt),
     ...sleeveRows(lugs + pins),
     ...cableRunRows(cable),
     ...blockRows(cable, branches),
@@ -134,10 +141,15 @@ function blockRows({ runs = 1, returnKind }: BillCable, branches: readonly BillB
   if (branches.length === 0) return []
   const ways = `${runs} in, ${branches.length} out`
   return [
-    ...wiringPieces(`distribution block, ${ways}, fused`, 1, 'one branch an amplifier'),
+    ...wiringPieces('distribution-block', `distribution block, ${ways}, fused`, 1, 'one branch an amplifier'),
     ...(returnKind === 'chassis'
       ? []
-      : wiringPieces(`distribution block, ${ways}, no fuses, for the returns`, 1, 'one branch an amplifier'))
+      : wiringPieces(
+          'distribution-block',
+          `distribution block, ${ways}, no fuses, for the returns`,
+          1,
+          'one branch an amplifier'
+        ))
   ]
 }
 
@@ -148,11 +160,13 @@ function branchRows(branch: BillBranch): readonly BillRow[] {
   const [lugs, pins] = body ? [1, 3] : [0, 4]
   return [
     ...offTheReel(
+      'power-cable',
       `power cable ${designation}, ${place}`,
       positiveLengthM,
       `${inDecimals(positiveLengthM)} m from the block`
     ),
     ...offTheReel(
+      'return-cable',
       `power cable ${designation}, ${body ? 'ground lead' : 'return'} of ${amplifier}`,
       returnLengthM,
       `${inDecimals(returnLengthM)} m ${body ? 'to the body' : 'to the block of the returns'}, the same size as its positive cable`
@@ -161,14 +175,16 @@ function branchRows(branch: BillBranch): readonly BillRow[] {
       ? []
       : billRow({
           group: 'wiring',
+          part: 'fuse',
           item: `fuse ${fuse.ratingA} A, ${fuse.type}, ${place}`,
           need: 1,
           unit: 'piece',
           sparePercent: 100,
           basis: 'in the block; one in reserve, of the same rating only'
         })),
-    ...wiringPieces(`crimp ring lug for ${designation}, ${amplifier}`, lugs, 'body'),
+    ...wiringPieces('ring-lug', `crimp ring lug for ${designation}, ${amplifier}`, lugs, 'body'),
     ...wiringPieces(
+      'power-ferrule',
       `ferrule or reducing pin for ${designation}, ${amplifier}`,
       pins,
       body ? 'block, positive and return at the amplifier' : 'both blocks, positive and return at the amplifier'

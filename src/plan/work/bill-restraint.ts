@@ -7,6 +7,7 @@ export function restraintRows({ strapCount, strapCapacityN }: Restraint): readon
   return [
     ...billRow({
       group: 'fittings',
+      part: 'strap',
       item: `lashing strap with label, at least ${Math.round(strapCapacityN / 10)} daN`,
       need: strapCount,
       unit: 'piece',
@@ -14,6 +15,7 @@ export function restraintRows({ strapCount, strapCapacityN }: Restraint): readon
     }),
     ...billRow({
       group: 'fittings',
+      part: 'anchor-bolt',
       item: 'or, instead of straps: bolt M8 with washer, self-locking nut and load plate of 50 × 50 mm',
       need: 4,
       unit: 'piece',

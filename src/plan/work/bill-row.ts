@@ -1,9 +1,10 @@
 /** One line of the bill of materials: how much of what, and how that was reached. */
-import type { BillGroup } from '../../contract/systems/words.ts'
+import type { BillGroup, BillPart } from '../../contract/systems/words.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 
 interface BillNeed {
   readonly group: BillGroup
+  readonly part: BillPart
   readonly item: string
   readonly need: number
   readonly unit: string

@@ -1,5 +1,6 @@
 /** Loudspeaker wire, signal and turn-on leads, and what is sold by the metre or piece among them. */
 
+import type { BillPart } from '../../contract/systems/words.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals } from '../../domain/digits.ts'
 import { CONVERTER_TAIL_M, LEAD_MM2, type SignalLead } from '../electric/plan-lead.ts'
@@ -24,9 +25,10 @@ const sizeText = ({ designation, areaM2 }: Pick<SpeakerWire, 'designation' | 'ar
   designation.includes('mm²') ? designation : `${designation} (${inDecimals(areaM2 * 1e6)} mm²)`
 
 /** Wire and cable are sold by the half metre. */
-export const offTheReel = (item: string, lengthM: number, basis: string): readonly BillRow[] =>
+export const offTheReel = (part: BillPart, item: string, lengthM: number, basis: string): readonly BillRow[] =>
   billRow({
     group: 'wiring',
+    part,
     item,
     need: lengthM,
     unit: 'm',
@@ -35,13 +37,14 @@ export const offTheReel = (item: string, lengthM: number, basis: string): readon
     basis
   })
 
-export const wiringPieces = (item: string, need: number, basis: string): readonly BillRow[] =>
-  billRow({ group: 'wiring', item, need, unit: 'piece', basis })
+export const wiringPieces = (part: BillPart, item: string, need: number, basis: string): readonly BillRow[] =>
+  billRow({ group: 'wiring', part, item, need, unit: 'piece', basis })
 
 export function terminalRows({ cupCount, driverCount, wire }: BillTerminals): readonly BillRow[] {
   return [
     ...billRow({
       group: 'fittings',
+      part: 'terminal-cup',
       item: 'terminal cup with gasket',
       need: cupCount,
       unit: 'piece',
@@ -49,6 +52,7 @@ export function terminalRows({ cupCount, driverCount, wire }: BillTerminals): re
     }),
     ...billRow({
       group: 'fittings',
+      part: 'cup-screw',
       item: 'pan-head wood screw 3.5 × 16 mm',
       need: 4 * cupCount,
       unit: 'piece',
@@ -57,11 +61,13 @@ export function terminalRows({ cupCount, driverCount, wire }: BillTerminals): re
     ...(wire === undefined
       ? []
       : offTheReel(
+          'inside-wire',
           `two-core wire inside the box, ${sizeText(wire)}`,
           wire.count * wire.lengthM,
           `${inDecimals(wire.lengthM)} m for each driver, sized for its share of the current`
         )),
     ...wiringPieces(
+      'receptacle',
       'push-on receptacle or ferrule for driver and cup',
       4 * driverCount,
       'four for each driver; solder or crimp, never twist'
@@ -71,12 +77,18 @@ export function terminalRows({ cupCount, driverCount, wire }: BillTerminals): re
 
 function leadRows({ kind, name, lengthM, count, converter }: SignalLead): readonly BillRow[] {
   const way = `${inDecimals(lengthM)} m${count === 1 ? '' : ` for each of ${count} channels`}, apart from the power cable`
-  if (kind === 'screened') return offTheReel(name, lengthM * count, way)
+  if (kind === 'screened') return offTheReel('signal-lead', name, lengthM * count, way)
   const ends = 2 * count
   return [
-    ...offTheReel(name, lengthM * count, `${way}; both cores carry the loudspeaker level, neither goes to ground`),
+    ...offTheReel(
+      'signal-lead',
+      name,
+      lengthM * count,
+      `${way}; both cores carry the loudspeaker level, neither goes to ground`
+    ),
     ...billRow({
       group: 'wiring',
+      part: 'splice',
       item: 'solder sleeve or insulated crimp splice, 0.5 to 1 mm²',
       need: ends,
       unit: 'piece',
@@ -84,14 +96,20 @@ function leadRows({ kind, name, lengthM, count, converter }: SignalLead): readon
       basis: 'where each core joins the loudspeaker wires of the source'
     }),
     ...wiringPieces(
+      'signal-ferrule',
       `ferrule ${LEAD_MM2} mm²`,
       ends,
       `each core at the ${converter ? 'converter' : 'loudspeaker-level input of the amplifier'}`
     ),
     ...(converter
       ? [
-          ...wiringPieces(`line-output converter, isolated, ${count} channels`, 1, 'beside the amplifier'),
-          ...offTheReel('screened signal cable', CONVERTER_TAIL_M, 'from the converter to the amplifier')
+          ...wiringPieces(
+            'line-converter',
+            `line-output converter, isolated, ${count} channels`,
+            1,
+            'beside the amplifier'
+          ),
+          ...offTheReel('signal-lead', 'screened signal cable', CONVERTER_TAIL_M, 'from the converter to the amplifier')
         ]
       : [])
   ]
@@ -103,11 +121,13 @@ export function wireRows({ speaker, lead }: BillWire): readonly BillRow[] {
     ...(speaker === undefined
       ? []
       : offTheReel(
+          'speaker-wire',
           `two-core speaker wire ${sizeText(speaker)}`,
           speaker.lengthM * speaker.count,
           `${inDecimals(speaker.lengthM)} m from ${speaker.count === 1 ? 'the amplifier' : `each of ${speaker.count} outputs`} to the terminal cup`
         )),
     ...offTheReel(
+      'turn-on-wire',
       'turn-on wire 0.75 mm²',
       turnOnLengthM,
       `${inDecimals(turnOnLengthM)} m from the source to the amplifier`

@@ -2,6 +2,7 @@
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
 import { HEAVY_BOX_KG } from '../../domain/box/layout/lift.ts'
+import type { DriverFixing } from '../../domain/box/request/driver-fixing.ts'
 import { type ClosingPanel, closingPanel } from './closing-panel.ts'
 
 interface BuildChoice {
@@ -10,6 +11,8 @@ interface BuildChoice {
   readonly covered: boolean
   readonly driverCount: number
   readonly driverMassKg?: number
+  readonly fixing?: DriverFixing['kind']
+  readonly innerWire: boolean
 }
 
 const countOf = (panels: readonly Panel[], role: Panel['role']) =>
@@ -35,6 +38,7 @@ function bevelsOf(panels: readonly Panel[]): readonly number[] {
 }
 
 export function buildFacts({ panels, massKg, boardMassKg }: BoxLayout, choice: BuildChoice): BuildFacts {
+  const heavy = massKg > HEAVY_BOX_KG && boardMassKg < massKg
   return {
     ...choice,
     panelCount: panels.reduce((sum, panel) => sum + panel.quantity, 0),
@@ -46,7 +50,8 @@ export function buildFacts({ panels, massKg, boardMassKg }: BoxLayout, choice: B
     braceWindows: panels.some(
       ({ role, cutOuts }) => role === 'brace' && cutOuts.some(({ purpose }) => purpose === 'brace-window')
     ),
-    heavy: massKg > HEAVY_BOX_KG && boardMassKg < massKg,
+    heavy,
+    carriedKg: heavy ? boardMassKg : massKg,
     roundingRadiusM: roundingOf(panels),
     closing: closingPanel(panels) ?? { name: 'front', openingM: 0, reachM: 0, reachable: false }
   }
@@ -71,6 +76,12 @@ export interface BuildFacts {
   readonly covered: boolean
   readonly driverCount: number
   readonly driverMassKg?: number
+  /** Absent where the sizes of the driver are not given: then its screws are in no bill. */
+  readonly fixing?: DriverFixing['kind']
+  /** Whether a wire inside the box was sized. */
+  readonly innerWire: boolean
+  /** As it is carried over the sill. */
+  readonly carriedKg: number
   /** More than two should lift: the drivers go in when the box stands in the car. */
   readonly heavy: boolean
   readonly closing: ClosingPanel

@@ -15,7 +15,8 @@ const assembleShell = ({ closing }: BuildFacts): BuildNode =>
     ],
     needs: ['drill-pilots', 'laminate-baffle', 't-nuts'],
     tools: ['drill', 'square', 'damp cloth'],
-    uses: ['glue', 'screws'],
+    uses: ['cut-panel', 'glue', 'wood-screw'],
+    makes: ['shell'],
     minutes: 45,
     cureMinutes: 45,
     checks: ['Diagonals of the opening agree to 1 mm before the glue sets.']
@@ -38,7 +39,13 @@ function fitInside(facts: BuildFacts): readonly BuildNode[] {
       actions: [`Glue and screw ${named} to the marks.`],
       needs: ['assemble-shell', 'port-walls', 'port-tubes', 'braces'],
       tools: ['drill'],
-      uses: ['glue', 'screws'],
+      uses: [
+        'shell',
+        'glue',
+        'wood-screw',
+        ...(facts.port === 'slot' ? (['port-walls'] as const) : []),
+        ...(facts.braceCount > 0 ? (['brace'] as const) : [])
+      ],
       minutes: 20,
       cureMinutes: 45,
       checks: [
@@ -51,6 +58,21 @@ function fitInside(facts: BuildFacts): readonly BuildNode[] {
   ]
 }
 
+/** After the box is closed nobody reaches them; their holes are leaks until they are sealed. */
+const anchorPlates = step({
+  id: 'anchor-plates',
+  title: 'Fit the load plates, where the box will be bolted',
+  actions: [
+    'Bolts instead of straps need a steel plate of at least 50 × 50 mm behind the board at each bolt: screw it on now, with its nut fixed, for nobody reaches it later.',
+    'With straps go on.'
+  ],
+  needs: ['assemble-shell'],
+  tools: ['drill', 'spanner'],
+  uses: ['shell', 'anchor-bolt'],
+  minutes: 20,
+  checks: ['A bolt runs by hand through board, plate and nut; the seams are sealed after this, its hole too.']
+})
+
 const sealSeams = step({
   id: 'seal-seams',
   title: 'Seal the inner seams',
@@ -58,9 +80,9 @@ const sealSeams = step({
     'Run a fillet of sealant along every inner seam and smooth it with a finger.',
     'The last panel will cover them, so leave none out.'
   ],
-  needs: ['assemble-shell', 'fit-inside', 'port-tubes'],
-  tools: ['caulking gun'],
-  uses: ['sealant (neutral-cure or acrylic)'],
+  needs: ['assemble-shell', 'fit-inside', 'port-tubes', 'anchor-plates'],
+  tools: ['sealant gun'],
+  uses: ['shell', 'sealant'],
   minutes: 20,
   cureMinutes: 120,
   warnings: ['Sealant that smells of vinegar corrodes contacts: do not use it.']
@@ -72,7 +94,7 @@ const colourPort = step({
   actions: ['Sand the channel and spray it matt black from both ends; mask the glue faces.'],
   needs: ['assemble-shell', 'fit-inside', 'port-tubes'],
   tools: ['abrasive paper', 'masking tape'],
-  uses: ['matt black paint'],
+  uses: ['port-paint'],
   minutes: 20,
   cureMinutes: 120,
   warnings: ['Spray outdoors, with a vapour mask, away from flames.'],
@@ -88,24 +110,25 @@ const lineWalls = step({
   ],
   needs: ['seal-seams', 'colour-port'],
   tools: ['knife', 'stapler'],
-  uses: ['lining', 'adhesive'],
+  uses: ['lining', 'lining-adhesive'],
   minutes: 30,
   cureMinutes: 60,
   warnings: ['Contact adhesive is extremely flammable: let it flash off fully before the box is closed.'],
   cautions: ['solvent-vapour']
 })
 
-const wireInside = step({
-  id: 'wire-inside',
-  title: 'Lay the wires inside',
-  actions: [
-    'Lead the wires from the place of the terminal to the driver hole, clip them so that they cannot rattle, mark the positive one.'
-  ],
-  needs: ['seal-seams', 'line-walls'],
-  tools: ['wire stripper', 'crimping tool'],
-  uses: ['inner wire', 'cable clips'],
-  minutes: 10
-})
+const wireInside = ({ innerWire }: BuildFacts): BuildNode =>
+  step({
+    id: 'wire-inside',
+    title: 'Lay the wires inside',
+    actions: [
+      'Lead the wires from the place of the terminal to the driver hole, clip them so that they cannot rattle, mark the positive one.'
+    ],
+    needs: ['seal-seams', 'line-walls'],
+    tools: ['wire stripper', 'crimping tool'],
+    uses: innerWire ? ['inside-wire', 'receptacle'] : ['receptacle'],
+    minutes: 10
+  })
 
 /** The seams of the last panel are sealed from inside where an arm gets there, else before it goes on. */
 function lastBead({ closing }: BuildFacts): string {
@@ -119,9 +142,10 @@ const closeBox = (facts: BuildFacts): BuildNode =>
     id: 'close-box',
     title: `Close the box with "${facts.closing.name}"`,
     actions: ['Glue and screw the last panel.', lastBead(facts)],
-    needs: ['wire-inside', 'colour-port', 'line-walls'],
-    tools: ['drill', 'caulking gun'],
-    uses: ['glue', 'screws', 'sealant'],
+    needs: ['wire-inside', 'colour-port', 'line-walls', 'anchor-plates'],
+    tools: ['drill', 'sealant gun', 'lamp'],
+    uses: ['shell', 'cut-panel', 'glue', 'wood-screw', 'sealant'],
+    makes: ['closed-box'],
     minutes: 25,
     cureMinutes: dayMinutes,
     checks: ['No light shows through any seam with a lamp inside.'],
@@ -132,10 +156,11 @@ export function assemblyNodes(facts: BuildFacts): readonly BuildNode[] {
   return [
     assembleShell(facts),
     ...fitInside(facts),
+    anchorPlates,
     sealSeams,
     ...(facts.port === 'none' ? [] : [colourPort]),
     ...(facts.lined ? [lineWalls] : []),
-    wireInside,
+    wireInside(facts),
     closeBox(facts)
   ]
 }

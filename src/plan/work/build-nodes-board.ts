@@ -13,7 +13,7 @@ const measureBoard = step({
   ],
   needs: [],
   tools: ['calliper'],
-  uses: ['sheets'],
+  uses: ['sheet'],
   minutes: 10
 })
 
@@ -25,14 +25,19 @@ const cutPanels = ({ panelCount, sheetCount }: BuildFacts): BuildNode =>
       'Follow the cut sheets: trim first, then the cuts in the order of their numbers.',
       'Write the name on each panel as it comes off.'
     ],
-    needs: ['measure-board'],
+    needs: ['measure-board', 'check-parts'],
     tools: [
       'panel saw or track saw (or a cutting service)',
       'square',
       'tape measure',
       'extractor, mask, ear and eye protection'
     ],
-    uses: ['sheets', 'cut sheets'],
+    substitutes: [
+      'A cutting service saws from the cut list: check the sizes there.',
+      'Circular saw or jigsaw with a fine blade along a clamped straight edge: saw 0.5 mm long and plane to the line.'
+    ],
+    uses: ['sheet', 'panel'],
+    makes: ['cut-panel'],
     minutes: 20 * sheetCount + 4 * panelCount,
     checks: ['Equal panels are equal to 0.5 mm.', 'Both diagonals of each panel agree to 1 mm.'],
     warnings: [machine],
@@ -50,7 +55,8 @@ const sawBevels = (angles: readonly number[]): BuildNode =>
     ],
     needs: ['cut-panels'],
     tools: ['saw with a blade that tilts, or a track saw', 'bevel gauge', 'clamps'],
-    uses: ['panel drawings'],
+    substitutes: ['Circular saw with a tilting shoe along a clamped rail; a plane takes off the rest.'],
+    uses: ['cut-panel'],
     minutes: 10 + 5 * angles.length,
     checks: ['Two offcuts of one angle, laid together, give twice the angle.'],
     warnings: [machine],
@@ -69,7 +75,7 @@ const dryFit = (facts: BuildFacts): BuildNode =>
     ],
     needs: hasBevels(facts) ? ['cut-panels', 'saw-bevels'] : ['cut-panels'],
     tools: ['tape', 'square'],
-    uses: [],
+    uses: ['cut-panel', 'driver'],
     minutes: 20,
     checks: [
       'No gap is wider than 0.5 mm.',
@@ -88,7 +94,8 @@ const cutHoles = ({ cutOutCount, port }: BuildFacts): BuildNode =>
     ],
     needs: ['dry-fit'],
     tools: ['router with circle jig', ...(port === 'none' ? [] : ['round-over bit 12.7 mm']), 'jigsaw'],
-    uses: ['panel drawings'],
+    substitutes: ['Pilot hole, jigsaw on the waste side of the line, rasp to the line; the flange hides 2 mm.'],
+    uses: ['cut-panel', 'driver'],
     minutes: 15 * Math.max(1, cutOutCount),
     warnings: [machine]
   })
@@ -103,21 +110,23 @@ const drillPilots = step({
   ],
   needs: ['dry-fit'],
   tools: ['drill', 'pilot and countersink bits', 'square'],
-  uses: [],
+  uses: ['cut-panel'],
   minutes: 30
 })
 
-const driverFixings = step({
-  id: 't-nuts',
-  title: 'Fit T-nuts (or drill pilot holes) for the driver',
-  actions: [
-    'For machine screws, open the pilot holes of the drawing to the barrel of the T-nut, set it with glue from behind and pull it in with a screw and a washer; wood screws take the pilots as they are.'
-  ],
-  needs: ['cut-holes'],
-  tools: ['drill', 'hammer'],
-  uses: ['driver fixings', 'glue'],
-  minutes: 15
-})
+/** Machine screws turn in T-nuts; wood screws take the pilots as they are. */
+const driverFixings = ({ fixing }: BuildFacts): BuildNode =>
+  step({
+    id: 't-nuts',
+    title: 'Fit T-nuts (or drill pilot holes) for the driver',
+    actions: [
+      'For machine screws, open the pilot holes of the drawing to the barrel of the T-nut, set it with glue from behind and pull it in with a screw and a washer; wood screws take the pilots as they are.'
+    ],
+    needs: ['cut-holes'],
+    tools: ['drill', 'hammer'],
+    uses: ['cut-panel', ...(fixing === 'machine-screw' ? (['t-nut', 'glue'] as const) : [])],
+    minutes: 15
+  })
 
 const laminateBaffle = step({
   id: 'laminate-baffle',
@@ -128,7 +137,8 @@ const laminateBaffle = step({
   ],
   needs: ['cut-holes', 'drill-pilots'],
   tools: ['glue roller', 'drill'],
-  uses: ['glue', 'screws'],
+  substitutes: ['A damp cloth over a flat stick spreads the glue; heavy books press it.'],
+  uses: ['cut-panel', 'glue', 'layer-screw'],
   minutes: 25,
   cureMinutes: 60,
   checks: ['The driver still drops into its hole.']
@@ -142,8 +152,9 @@ const portWalls = step({
     'Seal its corners from the side that will be the channel.'
   ],
   needs: ['drill-pilots'],
-  tools: ['drill', 'square', 'caulking gun'],
-  uses: ['port walls', 'glue', 'screws', 'sealant'],
+  tools: ['drill', 'square', 'sealant gun'],
+  uses: ['cut-panel', 'glue', 'wood-screw', 'sealant'],
+  makes: ['port-walls'],
   minutes: 25,
   cureMinutes: 45,
   checks: ['The channel has the height of the plan at both ends, to 0.5 mm.']
@@ -157,8 +168,8 @@ const portTubes = step({
     'Run a fillet of sealant round it on the inside.'
   ],
   needs: ['cut-holes'],
-  tools: ['fine saw', 'caulking gun'],
-  uses: ['port tubes', 'sealant'],
+  tools: ['fine saw', 'sealant gun'],
+  uses: ['port-tube', 'sealant'],
   minutes: 20,
   cureMinutes: 60,
   checks: ['Length from the outer face agrees with the plan to 1 mm.']
@@ -173,7 +184,9 @@ const braces = ({ braceCount, braceWindows }: BuildFacts): BuildNode =>
     ],
     needs: ['cut-panels'],
     tools: ['jigsaw', 'router'],
-    uses: ['braces'],
+    substitutes: ['Drill the corners of a window, jigsaw between them.'],
+    uses: ['cut-panel'],
+    makes: ['brace'],
     minutes: 10 * braceCount,
     warnings: [machine]
   })
@@ -187,7 +200,7 @@ export function boardNodes(facts: BuildFacts): readonly BuildNode[] {
     dryFit(facts),
     cutHoles(facts),
     drillPilots,
-    driverFixings,
+    driverFixings(facts),
     ...(frontLayers > 1 ? [laminateBaffle] : []),
     ...(port === 'slot' ? [portWalls] : []),
     ...(port === 'round' ? [portTubes] : []),

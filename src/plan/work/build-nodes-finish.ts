@@ -1,5 +1,6 @@
 /** Steps from the closed box to the box that stands in the car. */
-import { inMm } from '../../domain/digits.ts'
+import { peopleFor, spokenPeople } from '../../domain/box/layout/lift.ts'
+import { inDigits, inMm } from '../../domain/digits.ts'
 import type { BuildFacts } from './build-facts.ts'
 import { type BuildNode, step } from './build-step.ts'
 
@@ -19,8 +20,8 @@ const leakTest = ({ port }: BuildFacts): BuildNode =>
       'Mark every leak, seal it, test again.'
     ],
     needs: ['close-box'],
-    tools: ['cover board', 'gasket strip', 'pencil'],
-    uses: ['sealant'],
+    tools: ['cover boards', 'seal strip', 'tube', 'soap water', 'pencil'],
+    uses: ['closed-box', 'sealant'],
     minutes: 20,
     checks: ['No hiss, no draught and no bubble at any seam.'],
     warnings: ['Never compressed air: a tenth of a bar already pushes a panel with thousands of newtons.']
@@ -39,7 +40,8 @@ const sandFaces = ({ roundingRadiusM }: BuildFacts): BuildNode =>
     actions: ['Fill screw heads and seams, let it dry.', edgeText(roundingRadiusM), 'Sand with P120, then P180.'],
     needs: ['leak-test'],
     tools: [...(roundingRadiusM > 0 ? ['router with round-over bit'] : []), 'sander', 'extractor, mask'],
-    uses: ['wood filler', 'abrasive sheets'],
+    substitutes: ['Sanding block by hand; plane and abrasive round an edge as well as a router does.'],
+    uses: ['closed-box', 'filler', 'abrasive'],
     minutes: 60,
     cureMinutes: 60,
     warnings: ['Extractor and mask again; board dust carries resin.'],
@@ -52,7 +54,7 @@ const sealEdges = step({
   actions: ['Brush edge sealer on every sawn edge and into the driver hole, twice.'],
   needs: ['sand'],
   tools: ['brush'],
-  uses: ['edge sealer'],
+  uses: ['closed-box', 'edge-sealer'],
   minutes: 20,
   cureMinutes: 120
 })
@@ -66,7 +68,7 @@ const coverBox = step({
   ],
   needs: ['seal-edges'],
   tools: ['knife', 'straight edge', 'roller'],
-  uses: ['carpet', 'contact adhesive'],
+  uses: ['closed-box', 'carpet', 'carpet-adhesive'],
   minutes: 90,
   cureMinutes: dayMinutes,
   warnings: ['Wear gloves; let it flash off for a day before the box goes into a closed car.'],
@@ -79,15 +81,16 @@ const fitTerminals = step({
   actions: ['Connect the inner wires to the cup, lay its gasket, screw it down.', 'Screw on the feet.'],
   needs: ['seal-edges', 'cover'],
   tools: ['screwdriver', 'crimping tool'],
-  uses: ['terminal cup', 'feet'],
-  minutes: 15
+  uses: ['closed-box', 'terminal-cup', 'cup-screw', 'receptacle', 'foot'],
+  minutes: 15,
+  checks: ['Pull at each wire as hard as at a full shopping bag, about 50 N: nothing moves.']
 })
 
 function heavyLift(driverMassKg = 0): string {
   return driverMassKg > 10 ? ' Lower it with two hands or two people; a slip tears the cone.' : ''
 }
 
-const fitDriver = ({ driverCount, driverMassKg, heavy }: BuildFacts): BuildNode =>
+const fitDriver = ({ driverCount, driverMassKg, fixing, heavy }: BuildFacts): BuildNode =>
   step({
     id: 'fit-driver',
     title: `Fit the ${driverCount > 1 ? `${driverCount} drivers` : 'driver'}${heavy ? ' when the box stands in the car' : ''}`,
@@ -97,7 +100,13 @@ const fitDriver = ({ driverCount, driverMassKg, heavy }: BuildFacts): BuildNode 
     ],
     needs: ['terminals', 't-nuts', ...(heavy ? ['mount'] : [])],
     tools: ['screwdriver or hex key'],
-    uses: ['drivers', 'driver fixings', 'gasket strip'],
+    uses: [
+      'closed-box',
+      'driver',
+      'receptacle',
+      ...(fixing === undefined ? [] : (['driver-screw', 'gasket'] as const))
+    ],
+    makes: ['finished-box'],
     minutes: 20 * driverCount,
     checks: ['The gasket is pressed evenly all round.'],
     warnings: ['Sealant and adhesive must have cured: their vapour attacks foam surrounds.']
@@ -108,8 +117,7 @@ const coneLeakTest = step({
   title: 'Test for leaks with the cone',
   actions: ['Press every cone gently inwards with flat fingers near its centre, and let go.'],
   needs: ['fit-driver'],
-  tools: [],
-  uses: [],
+  uses: ['finished-box'],
   minutes: 5,
   checks: ['Every cone comes back slowly, over half a second or more; at once means a leak.']
 })
@@ -123,7 +131,7 @@ const polarity = step({
   ],
   needs: ['fit-driver', 'cone-leak-test'],
   tools: ['1.5 V cell', 'multimeter'],
-  uses: [],
+  uses: ['finished-box'],
   minutes: 5,
   checks: ['All cones move the same way.', 'The resistance lies a little below the rated load of the plan.']
 })
@@ -136,27 +144,47 @@ const listen = ({ port }: BuildFacts): BuildNode =>
       `Play a slow tone sweep at low level, from any small amplifier${port === 'none' ? '' : ', keep above the tuning frequency at first'}; feel along the seams, touch what buzzes.`
     ],
     needs: ['polarity'],
-    tools: ['tone source'],
-    uses: [],
+    tools: ['tone source', 'small amplifier'],
+    uses: ['finished-box'],
     minutes: 15,
     warnings: ['A rising tone at high level destroys drivers and hearing: keep it low.']
   })
 
+/** A heavy box is carried without its drivers: they go in, and it is listened to, when it stands in the car. */
+const loadBox = ({ heavy, carriedKg }: BuildFacts): BuildNode => {
+  const people = peopleFor(carriedKg)
+  return step({
+    id: 'load-box',
+    place: 'car',
+    title: 'Load the box',
+    actions: [
+      `${inDigits(carriedKg, 2)} kg${heavy ? ' without its drivers' : ''}: ${spokenPeople(people)} to rest it on a board over the sill and slide it in.`,
+      'Mind fingers at the sill and what lies behind it: belts, release cables, trim.'
+    ],
+    needs: heavy ? ['terminals', 'leak-test', 'empty-boot'] : ['listen', 'empty-boot'],
+    tools: ['board as a ramp', 'gloves', 'blanket'],
+    uses: [heavy ? 'closed-box' : 'finished-box'],
+    minutes: 25,
+    checks: ['Nothing is pinched behind it; flaps, hatches and the inner release of the tailgate stay free.'],
+    cautions: ['heavy-box']
+  })
+}
+
 const mountInCar = ({ heavy }: BuildFacts): BuildNode =>
   step({
     id: 'mount',
+    place: 'car',
     title: 'Fasten the box in the car',
     actions: [
-      `Slide it over the sill on a board${heavy ? ', still without its drivers' : ''}.`,
       'Bolt it to the body structure with load plates behind the board, or strap it to lashing eyes; never to child-seat, belt or seat anchors.',
       'Before you drill find what lies behind, from both sides: tank, brake lines, wiring, airbags, a drive battery. To look from below, ramps or stands on level ground and wheels chocked, never a jack.'
     ],
-    needs: heavy ? ['terminals', 'leak-test'] : ['listen'],
+    needs: ['load-box', 'battery-off'],
     tools: ['drill with depth stop', 'spanners', 'torch'],
-    uses: ['bolts, load plates or lashing straps'],
+    uses: [heavy ? 'closed-box' : 'finished-box', 'strap', 'anchor-bolt'],
     minutes: 60,
-    checks: ['The box cannot be moved by hand in any direction.', 'The seat back is locked.'],
-    cautions: ['heavy-box', 'box-restraint', 'blind-drilling', 'under-car']
+    checks: ['Push and pull in all directions by hand: the box does not move.', 'The seat back is locked.'],
+    cautions: ['box-restraint', 'blind-drilling', 'under-car']
   })
 
 export function finishNodes(facts: BuildFacts): readonly BuildNode[] {
@@ -170,6 +198,7 @@ export function finishNodes(facts: BuildFacts): readonly BuildNode[] {
     ...(facts.port === 'none' ? [coneLeakTest] : []),
     polarity,
     listen(facts),
+    loadBox(facts),
     mountInCar(facts)
   ]
 }

@@ -1,5 +1,6 @@
 /** Steps of the build as a graph: what each needs done before it, and the order that follows. */
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
+import type { WorkItem, WorkPlace } from '../../contract/systems/words.ts'
 
 export interface BuildNode {
   readonly id: string
@@ -8,8 +9,12 @@ export interface BuildNode {
   readonly actions: readonly string[]
   /** Steps that must be finished, cured where they cure. */
   readonly needs: readonly string[]
+  readonly place: WorkPlace
   readonly tools: readonly string[]
-  readonly uses: readonly string[]
+  /** What does instead, where a tool is missing. */
+  readonly substitutes: readonly string[]
+  readonly uses: readonly WorkItem[]
+  readonly makes: readonly WorkItem[]
   readonly minutes: number
   /** Waiting before a step that needs this one [min]. */
   readonly cureMinutes: number
@@ -19,11 +24,21 @@ export interface BuildNode {
   readonly cautions: readonly CautionCode[]
 }
 
-/** A node whose step cures at once and warns of nothing unless said. */
-export function step(
-  node: Omit<BuildNode, 'cureMinutes' | 'checks' | 'warnings' | 'cautions'> & Partial<BuildNode>
-): BuildNode {
-  return { cureMinutes: 0, checks: [], warnings: [], cautions: [], ...node }
+const silent = {
+  place: 'bench',
+  tools: [],
+  substitutes: [],
+  uses: [],
+  makes: [],
+  cureMinutes: 0,
+  checks: [],
+  warnings: [],
+  cautions: []
+} as const
+
+/** A node at the bench that takes nothing, cures at once and warns of nothing unless said. */
+export function step(node: Omit<BuildNode, keyof typeof silent> & Partial<BuildNode>): BuildNode {
+  return { ...silent, ...node }
 }
 
 export interface BuildStep extends BuildNode {

@@ -1,29 +1,16 @@
 /** Switching the whole system on for the first time: the supply side before the fuse goes in, then the signal side. */
-import type { CautionCode } from '../../contract/cautions/catalogue.ts'
 import type { SignalStep } from '../../contract/signals/signal-result.ts'
 import type { CableChoice } from '../../contract/supply/supply-cables.ts'
 import type { CapacitorEffect } from '../../contract/supply/supply-current.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import { resistorText, waitText } from '../../domain/circuit/source/capacitor-cautions.ts'
 import { inDigits } from '../../domain/digits.ts'
-
-export interface CommissioningStep {
-  readonly id: string
-  readonly text: string
-  readonly passIf: string
-  readonly cautions: readonly CautionCode[]
-}
+import { type CommissioningStep, titles, type UnnumberedStep } from './first-start.ts'
+import { handOver } from './hand-over.ts'
 
 const millivolts = (value: number) => `${inDigits(1000 * value, 2)} mV`
 
-const batteryOff: CommissioningStep = {
-  id: 'battery-off',
-  text: 'Take the negative terminal off the battery. Wait as long as the vehicle handbook asks before working near airbag wiring.',
-  passIf: 'The negative terminal is off and cannot touch the post.',
-  cautions: ['battery-disconnect', 'airbag-looms']
-}
-
-const noShort: CommissioningStep = {
+const noShort: UnnumberedStep = {
   id: 'no-short',
   text: 'Fuse out, amplifier leads joined: measure from the amplifier end of the positive cable to the body.',
   passIf:
@@ -32,7 +19,7 @@ const noShort: CommissioningStep = {
 }
 
 /** No screen, no core to ground: a short of either core would load the output stage of the source. */
-const speakerLead: CommissioningStep = {
+const speakerLead: UnnumberedStep = {
   id: 'speaker-level-lead',
   text: 'Source off, the twisted signal pairs off the amplifier or its converter: measure each core to the body, and the cores of each pair to those of the other.',
   passIf:
@@ -40,7 +27,7 @@ const speakerLead: CommissioningStep = {
   cautions: ['bridge-tied-source']
 }
 
-function cableSeen({ trunk, branches }: PlanCircuit): CommissioningStep {
+function cableSeen({ trunk, branches }: PlanCircuit): UnnumberedStep {
   const sizes = [...new Set([trunk, ...branches].flatMap(run => (run === undefined ? [] : [run.designation])))]
   const what = sizes.length === 0 ? 'the cable' : `the ${sizes.join(', ')} ${sizes.length === 1 ? 'cable' : 'cables'}`
   const along = (trunk?.runs ?? 1) > 1 ? `, all ${trunk?.runs} that lie side by side` : ''
@@ -52,7 +39,14 @@ function cableSeen({ trunk, branches }: PlanCircuit): CommissioningStep {
   }
 }
 
-const batteryOn: CommissioningStep = {
+const trimBack: UnnumberedStep = {
+  id: 'trim-back',
+  text: 'Put the trim back clip by clip, from your photographs; no cable under the cover of an airbag.',
+  passIf: 'No clip is left over, no cable shows.',
+  cautions: []
+}
+
+const batteryOn: UnnumberedStep = {
   id: 'battery-on',
   text: 'Connect the battery again, negative last, face turned away. The main fuse stays out.',
   passIf: 'Warning lamps go out as they did before; nothing else happens.',
@@ -60,32 +54,34 @@ const batteryOn: CommissioningStep = {
 }
 
 /** The empty fuse holder is where the resistor goes: between battery and capacitor. */
-function precharge({ prechargeOhm, prechargePeakW, prechargeDoneS }: CapacitorEffect): readonly CommissioningStep[] {
+function precharge({ prechargeOhm, prechargePeakW, prechargeDoneS }: CapacitorEffect): readonly UnnumberedStep[] {
   if (prechargeOhm === undefined || prechargePeakW === undefined || prechargeDoneS === undefined) return []
   return [
     {
       id: 'precharge',
       text: `Hold the resistor (${resistorText(prechargeOhm, prechargePeakW)}) across the empty fuse holder with insulated clips for about ${waitText(prechargeDoneS)}; it gets hot.`,
       passIf: 'Less than 1 V across the resistor; only then the fuse.',
+      uses: ['charging-resistor'],
       cautions: ['capacitor-charge']
     }
   ]
 }
 
 /** For whoever works on it next. */
-function discharge({ prechargeOhm, prechargePeakW }: CapacitorEffect): readonly CommissioningStep[] {
+function discharge({ prechargeOhm, prechargePeakW }: CapacitorEffect): readonly UnnumberedStep[] {
   if (prechargeOhm === undefined || prechargePeakW === undefined) return []
   return [
     {
       id: 'discharge',
       text: `Before any later work on the supply: main fuse out, negative terminal off, then the resistor (${resistorText(prechargeOhm, prechargePeakW)}) across the two terminals of the capacitor. Tie it up beside the capacitor.`,
       passIf: 'Less than 1 V across the capacitor before a hand or a tool goes near it.',
+      uses: ['charging-resistor'],
       cautions: ['capacitor-discharge']
     }
   ]
 }
 
-function fuseLast({ trunk, branches }: PlanCircuit): CommissioningStep {
+function fuseLast({ trunk, branches }: PlanCircuit): UnnumberedStep {
   const { fuse, runs = 1 } = trunk ?? {}
   const rated = fuse === undefined ? 'main' : `${fuse.ratingA} A`
   const main =
@@ -98,11 +94,12 @@ function fuseLast({ trunk, branches }: PlanCircuit): CommissioningStep {
     id: 'fuse-last',
     text: `${block}Put ${main}.`,
     passIf: 'No more than a small spark as the amplifier charges; no smell, nothing warm.',
+    uses: fuse === undefined && branches.every(branch => branch.fuse === undefined) ? [] : ['fuse'],
     cautions: ['fuse-last']
   }
 }
 
-function groundDrop({ heavy }: CableChoice['ground']): CommissioningStep {
+function groundDrop({ heavy }: CableChoice['ground']): UnnumberedStep {
   return {
     id: 'ground-drop',
     text: 'With dense bass music at full level, measure from the amplifier’s ground terminal to the negative post of the battery.',
@@ -114,27 +111,34 @@ function groundDrop({ heavy }: CableChoice['ground']): CommissioningStep {
   }
 }
 
-/**
- * Order is part of the meaning: nothing is live before everything is joined, the fuse goes in last, the drop under load is
- * measured when the gain stands, and how to undo it comes after all.
- */
-export function commissioning(
+function stepsOf(
   cable: CableChoice | undefined,
   circuit: PlanCircuit,
   signal: readonly SignalStep[],
   capacitor?: CapacitorEffect
-): readonly CommissioningStep[] {
+): readonly UnnumberedStep[] {
   if (cable === undefined) return signal
   return [
-    batteryOff,
     cableSeen(circuit),
     noShort,
     ...(circuit.signalLead.kind === 'twisted-pair' ? [speakerLead] : []),
+    trimBack,
     batteryOn,
     ...(capacitor === undefined ? [] : precharge(capacitor)),
     fuseLast(circuit),
     ...signal,
     groundDrop(cable.ground),
+    ...handOver,
     ...(capacitor === undefined ? [] : discharge(capacitor))
   ]
+}
+
+/**
+ * Order is part of the meaning: nothing is live before everything is joined, the fuse goes in last, the drop under load is
+ * measured when the gain stands, and how to undo it comes after all.
+ *
+ * @param first  number of the first of them
+ */
+export function commissioning(first: number, ...facts: Parameters<typeof stepsOf>): readonly CommissioningStep[] {
+  return stepsOf(...facts).map((step, index) => ({ ...step, number: first + index, title: titles[step.id] }))
 }

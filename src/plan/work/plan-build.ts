@@ -7,6 +7,7 @@ import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
 import type { Assumptions } from '../../domain/assume.ts'
+import { driverFixing } from '../../domain/box/request/driver-fixing.ts'
 import { inMm } from '../../domain/digits.ts'
 import { boards } from '../../domain/material/boards.ts'
 import { present } from '../../domain/present.ts'
@@ -21,7 +22,6 @@ import { capacitorRows } from './bill-capacitor.ts'
 import { billOfMaterials } from './bill-of-materials.ts'
 import type { BillCable } from './bill-power.ts'
 import { type BuildFacts, buildFacts } from './build-facts.ts'
-import { type BuildOrder, buildOrder } from './build-order.ts'
 import { restraint } from './restraint.ts'
 
 /** The sheet most dealers cut from, where the table of boards knows none. Common practice, no source. */
@@ -33,7 +33,6 @@ interface PlannedBuild {
   readonly sheets: SheetsPart
   readonly billOfMaterials: readonly BillRow[]
   readonly facts?: BuildFacts
-  readonly buildOrder?: BuildOrder
   readonly restraint?: Restraint
 }
 
@@ -79,6 +78,12 @@ function billedDriver({ driver, driverCount, board }: PlanRequest): BillDriver |
     baffleThicknessM: board.thicknessM * (board.frontLayers ?? 1),
     ...present({ flangeDiameterM, screwCount, massKg })
   }
+}
+
+/** Unknown where the bill knows no driver. */
+const fixingOf = (request: PlanRequest): BuildFacts['fixing'] => {
+  const driver = billedDriver(request)
+  return driver === undefined ? undefined : driverFixing(driver.massKg).kind
 }
 
 const billedRun = ({ returnBy, ...run }: PowerRun): Omit<BillCable, 'grommetCount'> => ({
@@ -138,7 +143,8 @@ export function planBuild(
     lined: finish.lined,
     covered: finish.covered,
     driverCount: request.driverCount,
-    ...present({ driverMassKg })
+    innerWire: circuit.insideWire !== undefined,
+    ...present({ driverMassKg, fixing: fixingOf(request) })
   })
   const held = restraint(
     {
@@ -152,7 +158,6 @@ export function planBuild(
     sheets,
     billOfMaterials: [...billed(request, finish, layout, sheets, circuit, held), ...capacitorRows(current)],
     facts,
-    buildOrder: buildOrder(facts),
     restraint: held
   }
 }

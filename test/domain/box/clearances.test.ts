@@ -59,3 +59,20 @@ describe('clearances', () => {
     expect(hits(0.067)[0]?.availableM).toBeCloseTo(-0.001, 12)
   })
 })
+
+describe('a hole in a leaning front', () => {
+  it('keeps from the lid before the board as well: 18·tan θ nearer than behind it', () => {
+    const lean = Math.atan(0.12 / 0.4)
+    const request: BoxRequest = {
+      shape: 'wedge',
+      slopedFace: 'front',
+      outer: { widthM: 0.64, heightM: 0.4, depthM: 0.42, topDepthM: 0.3 },
+      thicknessM: 0.018,
+      drivers: [{ cutOutDiameterM: 0.282 }]
+    }
+    const row = layOutBox(request).result.clearances.find(({ between }) => between.includes('hole to the walls'))
+    // Between floor and lid both faces are (400 − 36)/cos θ long, the outer one moved down the slope by 18·tan θ.
+    const half = (0.4 - 0.036) / Math.cos(lean) / 2
+    expect(row?.availableM).toBeCloseTo(half - 0.018 * Math.tan(lean) - 0.141, 6)
+  })
+})

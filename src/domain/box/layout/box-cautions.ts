@@ -2,6 +2,7 @@
 import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { inDigits } from '../../digits.ts'
+import { assemblyCautions } from '../assembly/take-apart.ts'
 import { fitCautions } from '../boot/box-fit.ts'
 import { boardsOf } from '../request/boards-of-face.ts'
 import type { BoxTask } from '../request/box-task.ts'
@@ -45,9 +46,10 @@ const asSentence = ({ message, ...rest }: Caution): Caution => ({
 })
 
 export function boxCautions(box: BoxLayout, built: BuiltBox, resolved: BoxTask): readonly Caution[] {
-  const { clearances, port, vibration, standingWaves, fit } = box
+  const { clearances, port, vibration, standingWaves, fit, assembly } = box
   const found = [
     ...clearanceCautions(clearances),
+    ...assemblyCautions(assembly),
     ...(port === undefined || built.port === undefined ? [] : portCautions(port, built.port)),
     ...vibrationCautions(vibration, resolved.request.bracing !== undefined),
     ...standingWaveCautions(standingWaves, vibration.wantedHz / bracingDefaults.frequencyRatio.value),

@@ -6,6 +6,8 @@ import { bounds } from '../../../numeric/geometry/polygon.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import type { Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
+import { assemblyUnits } from '../assembly/assembly-units.ts'
+import { assemblyOf } from '../assembly/take-apart.ts'
 import { boxFit } from '../boot/box-fit.ts'
 import { boxTask } from '../request/box-task.ts'
 import { outerSize } from '../shell/outer-size.ts'
@@ -104,6 +106,7 @@ function layoutOf({ built, resolved, contents, parts }: LaidOutBox): BoxLayout {
     vibration: boxVibration(built, resolved, contents.braces),
     standingWaves: standingWaves(inner, air.soundSpeedMPerS),
     ...present({ fit, chambers: built.chambers }),
+    assembly: assemblyOf(assemblyUnits(built, resolved, contents)),
     ...boxMass(parts, built, resolved)
   }
 }

@@ -27,19 +27,21 @@ export function peopleFor(massKg: number): number {
 }
 
 const spoken = ['', 'one person', 'two people', 'three people', 'four people, or two with a hoist'] as const
+
+export const spokenPeople = (count: number): string => spoken[count] ?? `${count} people`
 const kg = (massKg: number) => `${massKg.toFixed(0)} kg`
 
 /** @param emptyKg  without drivers and fittings */
 export function liftCautions(massKg: number, emptyKg: number): readonly Caution[] {
   if (massKg <= ONE_WOMAN_KG) return []
   if (massKg <= HEAVY_BOX_KG) {
-    const message = `The box weighs ${kg(massKg)}: ${spoken[peopleFor(massKg)]} over a boot sill, sliding it on a board.`
+    const message = `The box weighs ${kg(massKg)}: ${spokenPeople(peopleFor(massKg))} over a boot sill, sliding it on a board.`
     return [caution('heavy-box', message, { figures: { massKg } })]
   }
   const lighter = emptyKg < massKg - 0.5
   const way = lighter
-    ? `carry it without its drivers (${kg(emptyKg)}, ${spoken[peopleFor(emptyKg)]}), slide it on a board and fit them when it stands in the car.`
-    : `${spoken[peopleFor(massKg)]}, sliding it on a board.`
+    ? `carry it without its drivers (${kg(emptyKg)}, ${spokenPeople(peopleFor(emptyKg))}), slide it on a board and fit them when it stands in the car.`
+    : `${spokenPeople(peopleFor(massKg))}, sliding it on a board.`
   const message = `The box weighs ${kg(massKg)}, more than two people should lift over a boot sill: ${way}`
   return [caution('heavy-box', message, { level: 'care', figures: { massKg, emptyKg } })]
 }

@@ -1,6 +1,6 @@
 /** How a driver is held to its board: one rule for the holes that are drawn and the screws that are bought. */
 
-interface DriverFixing {
+export interface DriverFixing {
   readonly kind: 'wood-screw' | 'machine-screw'
   /** As drawings and bill name it. */
   readonly screw: string

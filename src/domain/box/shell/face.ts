@@ -2,9 +2,10 @@
 import type { Point3 } from '../../../contract/boxes/panel.ts'
 import type { FaceName } from '../../../contract/boxes/words.ts'
 import { type Polygon, vertex } from '../../../numeric/geometry/polygon.ts'
-import { rayLength } from '../../../numeric/geometry/polygon-distance.ts'
+import { insideDistance, rayLength } from '../../../numeric/geometry/polygon-distance.ts'
 import { DesignError } from '../../design-error.ts'
 import type { PlaceOnPanel } from '../request/box-request.ts'
+import { boardFace } from './board-faces.ts'
 import type { Direction3, PanelPlace } from './panel.ts'
 import { clearLength, type Shell, wallDepth, wallOf } from './shell.ts'
 import type { BarePanel } from './shell-panels.ts'
@@ -23,7 +24,13 @@ export interface Face {
   readonly thicknessM: number
   /** The part of the face that has the inside behind it, in the frame of the outer panel. */
   readonly clear: Polygon
+  /** The outer face of its board: smaller than the inside where a leaning board stands between two others. */
+  readonly outer: Polygon
 }
+
+/** From a point of a face to where its hole would run into the wood of a neighbour, before or behind the board [m]. */
+export const roomForHole = ({ clear, outer }: Face, { uM, vM }: PlaceOnPanel): number =>
+  Math.min(insideDistance(clear, { x: uM, y: vM }), insideDistance(outer, { x: uM, y: vM }))
 
 export const onFace = ({ origin, uAxis: u, vAxis: v }: PanelPlace, { uM, vM }: PlaceOnPanel): Point3 => ({
   xM: origin.xM + uM * u.x + vM * v.x,
@@ -124,6 +131,7 @@ export function findFace(inside: Inside, panels: readonly BarePanel[], name: Fac
     place: panel.place,
     inwards: { x: -outwards.x, y: -outwards.y, z: -outwards.z },
     thicknessM: layers,
-    clear: clearPart(inside, panel)
+    clear: clearPart(inside, panel),
+    outer: boardFace(panel, 'outer')
   }
 }

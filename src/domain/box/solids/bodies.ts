@@ -39,8 +39,10 @@ export interface Body {
   readonly pieces: readonly Piece[]
   /** How it looks; boards are shown as the parts they are. */
   readonly shape?: Shape
-  /** The way it goes through its face from outside; what has a bend goes in before the last board. */
+  /** The way it goes through its face from outside; what has a bend or an inner flange goes in before the last board. */
   readonly inwards?: Vector3
+  /** Name of the board it is set into or glued to. */
+  readonly on?: string
   /** A driver whose basket and motor stand before its board. */
   readonly isOutside?: boolean
 }
@@ -93,6 +95,7 @@ function driverBody(mounted: MountedDriver): Body {
     pieces,
     shape: driverShape(mounted),
     inwards: toDirection(face.inwards),
+    on: face.name,
     isOutside: mount === 'reversed'
   }
 }
@@ -135,21 +138,23 @@ function elbowOf(built: FittedBox, tube: MountedTube): Elbow {
 
 function tubeBody(built: FittedBox, tube: MountedTube): Body {
   const { face, at, label, outerDiameterM: outer, insideM, port } = tube
+  const { flangeDiameterM = 0, flangeThicknessM = 0 } = port
+  const isFlanged = flangeDiameterM > outer && flangeThicknessM > 0
   const straight = () => {
     const end = face.thicknessM + insideM
-    const { flangeDiameterM = 0, flangeThicknessM = 0 } = port
     const flange = roundBehind(face, at, [end - flangeThicknessM, flangeDiameterM], [end, flangeDiameterM])
     const body = roundBehind(face, at, [face.thicknessM, outer], [end, outer])
-    return flangeDiameterM > outer && flangeThicknessM > 0 ? [body, flange] : [body]
+    return isFlanged ? [body, flange] : [body]
   }
   const body = (solids: readonly Convex[], shape: Shape): Body => ({
     name: label,
     kind: 'tube',
     pieces: solids.map(solid => ({ solid })),
-    shape
+    shape,
+    on: face.name
   })
   if (port.elbowRadiusM === undefined)
-    return { ...body(straight(), tubeShape(tube)), inwards: toDirection(face.inwards) }
+    return { ...body(straight(), tubeShape(tube)), ...(isFlanged ? {} : { inwards: toDirection(face.inwards) }) }
   const { pieces, way } = elbowOf(built, tube)
   return body(pieces, elbowShape(tube, way))
 }
@@ -163,7 +168,7 @@ function slotBody({ space, run }: BuiltSlot): Body {
 }
 
 /** A board with its bevels, in convex pieces; an outline with a corner inwards is sawn square. */
-function wallBody(panel: BarePanel): Body {
+export function boardBody(panel: BarePanel): Body {
   const { name, place, thicknessM } = panel
   const { outwards, at } = boardFrame(place)
   const [outer, inner] = [boardFace(panel, 'outer'), boardFace(panel, 'inner')]
@@ -199,4 +204,4 @@ export function hardwareBodies(built: FittedBox): readonly Body[] {
 }
 
 export const wallBodies = ({ panels }: FittedBox): readonly Body[] =>
-  panels.filter(({ wall }) => wall !== 'inside').map(wallBody)
+  panels.filter(({ wall }) => wall !== 'inside').map(boardBody)

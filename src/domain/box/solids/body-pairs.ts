@@ -59,8 +59,21 @@ function worstPair(a: Body, b: Body): (Gap & Rule) | undefined {
   )
 }
 
+/** Whether the boxes round two bodies reach into each other in every direction: most boards lie square and need no more. */
+const boundsMeet = (a: Convex, b: Convex) =>
+  a.high.x - b.low.x > CONTACT_M &&
+  b.high.x - a.low.x > CONTACT_M &&
+  a.high.y - b.low.y > CONTACT_M &&
+  b.high.y - a.low.y > CONTACT_M &&
+  a.high.z - b.low.z > CONTACT_M &&
+  b.high.z - a.low.z > CONTACT_M
+
+/** How deep does not matter here: an axis that parts them up to contact, or a distance, decides. */
+export const solidsOverlap = (a: Convex, b: Convex): boolean =>
+  boundsMeet(a, b) && wayOutByAxes(a, b) >= CONTACT_M && convexDistance(a, b) === 0
+
 export function overlaps(a: Body, b: Body): boolean {
-  return a.pieces.some(one => b.pieces.some(other => gapOf(one.solid, other.solid, 0) < 0))
+  return a.pieces.some(one => b.pieces.some(other => solidsOverlap(one.solid, other.solid)))
 }
 
 /** Least distance of two bodies [m], negative where they overlap. */

@@ -4,7 +4,7 @@ import type { Point3 } from '../../../contract/boxes/panel.ts'
 import { insideDistance } from '../../../numeric/geometry/polygon-distance.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { inMm } from '../../digits.ts'
-import { type Inside, moved, onFace, roomAhead } from '../shell/face.ts'
+import { type Inside, moved, onFace, roomAhead, roomForHole } from '../shell/face.ts'
 import { frontGaps } from './front-gaps.ts'
 import type { Mounted, MountedDriver, MountedTube } from './mounting.ts'
 
@@ -79,7 +79,7 @@ const toward = (from: Point3, to: Point3) => ({ x: to.xM - from.xM, y: to.yM - f
 function besideMotor(inside: Inside, mounted: MountedDriver): readonly Clearance[] {
   const { driver, face, label } = mounted
   const { mountingDepthM: depth, magnetDiameterM, magnetHeightM = 0, cutOutDiameterM = 0 } = driver
-  const hole = insideDistance(face.clear, { x: mounted.centre.uM, y: mounted.centre.vM }) - cutOutDiameterM / 2
+  const hole = roomForHole(face, mounted.centre) - cutOutDiameterM / 2
   const basket = clearanceRow(`${label}: hole to the walls behind the panel`, hole, clearanceRules.basketToWall)
   if (depth === undefined || magnetDiameterM === undefined || driver.mount === 'reversed') return [basket]
   const { rebateDepthM = 0 } = driver
@@ -131,7 +131,7 @@ function tubeMouth(inside: Inside, mounted: MountedTube): readonly Clearance[] {
 
 /** Said only where it fails: a tube may lie against a wall. */
 function tubeHole({ face, centre, label, outerDiameterM }: MountedTube): readonly Clearance[] {
-  const edge = insideDistance(face.clear, { x: centre.uM, y: centre.vM }) - outerDiameterM / 2
+  const edge = roomForHole(face, centre) - outerDiameterM / 2
   const row = clearanceRow(`${label}: hole to the walls behind the panel`, edge, clearanceRules.tubeToWall)
   return row.passes ? [] : [row]
 }

@@ -49,9 +49,21 @@ interface Item {
   readonly mount: (face: Face, centre: PlaceOnPanel) => Mounted
 }
 
+/** Each driver a name of its own, so that a hole tells whose it is: a name that several bear is numbered. */
+function driverNames(drivers: readonly BoxDriver[]): (driver: BoxDriver) => string {
+  const bare = (driver: BoxDriver) => driver.label ?? 'driver'
+  const total = (name: string) => drivers.reduce((sum, each) => sum + (bare(each) === name ? (each.count ?? 1) : 0), 0)
+  const given = new Map<string, number>()
+  return driver => {
+    const name = bare(driver)
+    const number = (given.get(name) ?? 0) + 1
+    given.set(name, number)
+    return total(name) === 1 ? name : `${name} ${number}`
+  }
+}
+
 function driverItems(drivers: readonly BoxDriver[]): readonly Item[] {
-  let number = 0
-  const total = drivers.reduce((sum, { count = 1 }) => sum + count, 0)
+  const name = driverNames(drivers)
   return drivers.flatMap((driver, i) => {
     const { count = 1, centres } = driver
     const field = `drivers[${i}]`
@@ -64,8 +76,7 @@ function driverItems(drivers: readonly BoxDriver[]): readonly Item[] {
     if (driver.cutOutDiameterM === undefined) return []
     const diameterM = driver.flangeDiameterM ?? driver.cutOutDiameterM
     return Array.from({ length: count }, (_, n): Item => {
-      number += 1
-      const label = driver.label ?? (total === 1 ? 'driver' : `driver ${number}`)
+      const label = name(driver)
       const centre = centres?.[n]
       return {
         label,

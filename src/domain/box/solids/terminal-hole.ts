@@ -73,7 +73,7 @@ export function cupBody(face: Face, hole: CutOut, terminal: Terminal | undefined
     ]
     const middle = plus(start, along, depthM / 2)
     const pieces = [{ solid: block(middle, halves) }]
-    return [{ name, kind: 'cup', pieces, shape: { kind: 'block', middle, halves }, inwards: along }]
+    return [{ name, kind: 'cup', pieces, shape: { kind: 'block', middle, halves }, inwards: along, on: face.name }]
   }
   const radius = diameterM / 2
   const outline = [0, depthM].map(depth => ({ along: depth, radius }))
@@ -85,7 +85,8 @@ export function cupBody(face: Face, hole: CutOut, terminal: Terminal | undefined
       kind: 'cup',
       pieces: [{ solid: drum({ centre: start, along, radius }, { centre: end, along, radius }) }],
       shape,
-      inwards: along
+      inwards: along,
+      on: face.name
     }
   ]
 }

@@ -60,7 +60,11 @@ function frameNames(frames: readonly Frame[]): readonly string[] {
 const battensOf = ({ faces }: PlacedBraces) =>
   faces.flatMap(({ face, spans }) => {
     const all = spans.flatMap(({ battens }) => battens)
-    return all.map((each, i) => ({ ...each, name: `batten, ${face.name}${all.length > 1 ? ` ${i + 1}` : ''}` }))
+    return all.map((batten, i) => ({
+      batten,
+      on: face.name,
+      name: `batten, ${face.name}${all.length > 1 ? ` ${i + 1}` : ''}`
+    }))
   })
 
 export function braceParts(braces: PlacedBraces, inside: Inside, resolved: BoxTask): readonly Panel[] {
@@ -70,13 +74,13 @@ export function braceParts(braces: PlacedBraces, inside: Inside, resolved: BoxTa
     const { panel, holes } = framePanel(inside, frame, fixed.thicknessM, names[i] ?? 'brace')
     return finishPanel(panel, board, holes)
   })
-  return [...frames, ...battensOf(braces).map(({ name, ...batten }) => battenPart(name, batten, resolved))]
+  return [...frames, ...battensOf(braces).map(({ name, batten }) => battenPart(name, batten, resolved))]
 }
 
 export function braceBodies(braces: PlacedBraces, inside: Inside, { fixed }: BoxTask): readonly Body[] {
   const names = frameNames(braces.frames)
   return [
     ...braces.frames.map((frame, i) => frameBodies(inside, frame, fixed.thicknessM, names[i] ?? 'brace')),
-    ...battensOf(braces).map(({ name, ...batten }) => battenBody(batten, name))
+    ...battensOf(braces).map(({ name, on, batten }) => ({ ...battenBody(batten, name), on }))
   ]
 }

@@ -105,9 +105,13 @@ function woodOf({ frames, faces }: PlacedBraces, built: FittedBox, { fixed }: Bo
   return { rearM3: frameM3('rear') + battenM3(false), frontM3: frameM3('front') + battenM3(true) }
 }
 
-/** Volume of a plan in a box, before its braces give way to anything: moving them does not change their wood. */
+/**
+ * Volume of a plan in a box. Frames give way to what stands there, which alters the spans of the battens; battens that give way
+ * along their face keep their wood.
+ */
 export function planVolume(built: FittedBox, resolved: BoxTask, plan: BracePlan): BraceAir {
-  const frames = placeFrames(built, resolved, plan.frames, []) ?? []
+  const others = plan.frames === 0 ? [] : standingIn(built, resolved).bodies
+  const frames = placeFrames(built, resolved, plan.frames, others) ?? []
   const faces = freeFaces(built, placesOf(frames)).map(face => {
     const site = { built, face, thicknessM: resolved.fixed.thicknessM }
     return { face, spans: placeBattens(site, plan.battens[face.name] ?? 0, []) ?? [] }

@@ -4,61 +4,10 @@ import { type Caution, caution } from '../../caution.ts'
 import { inDigits } from '../../digits.ts'
 import { fuseJudgement } from '../fuse/fuse-judgement.ts'
 import { unlike } from '../source/unlike-batteries.ts'
+import { guardsSay } from './circuit-guard-cautions.ts'
 import type { CircuitParts } from './circuit-parts.ts'
-import { fullSineCurrents } from './circuit-states.ts'
+import { voltageCautions } from './circuit-voltages.ts'
 import { reached } from './reach.ts'
-
-function stateCautions(state: CircuitState, { request, dropOutsV }: CircuitParts): readonly Caution[] {
-  const { level, engine, stands, sustainableShare = 0, parts, withoutSupply } = state
-  const when = `at level ${level}, engine ${engine}`
-  if (!stands) {
-    const message = `No steady state ${when}: about ${inDigits(100 * sustainableShare, 3)} % of the regulated power could be fed.`
-    return [caution('circuit-collapse', message, { at: 'amplifiers', figures: { sustainableShare } })]
-  }
-  return [
-    ...withoutSupply.map(id => caution('no-supply', `Nothing feeds ${id} ${when}.`, { at: 'links' })),
-    ...request.amplifiers.flatMap(({ id }, index) => {
-      const voltageV = parts.find(part => part.id === id)?.voltageV
-      const dropOutV = dropOutsV[index] ?? 0
-      if (voltageV === undefined || voltageV >= dropOutV) return []
-      const message = `${id} has ${inDigits(voltageV, 4)} V ${when}; it stops at ${inDigits(dropOutV, 4)} V.`
-      return [caution('below-drop-out', message, { at: `amplifiers[${index}]`, figures: { voltageV, dropOutV } })]
-    })
-  ]
-}
-
-function cableCautions({ cables }: Circuit, { request }: CircuitParts): readonly Caution[] {
-  return cables.flatMap(({ id, guarded, ampacityA, fromStartA, fromEndA }) => {
-    if (guarded) return []
-    const flows = [fromStartA, fromEndA].map(flow => (flow === undefined ? 'no limit' : `${inDigits(flow, 4)} A`))
-    const carries = ampacityA === undefined ? 'an unknown current' : `${inDigits(ampacityA, 4)} A`
-    const message = `Cable ${id} carries ${carries}; with every fuse whole a fault on it draws ${flows[0]} from its first end, ${flows[1]} from its second.`
-    const index = (request.cables ?? []).findIndex(cable => cable.id === id)
-    return [caution('cable-unguarded', message, { at: `cables[${index}]` })]
-  })
-}
-
-/** Returns and tails before the first fuse as well: a load needs no fault to heat them. A stop rests on a given class and place. */
-function loadCautions({ states }: Circuit, { cables }: CircuitParts): readonly Caution[] {
-  const currents = fullSineCurrents(states)
-  return cables.flatMap(({ asked, carries: { ampacityA } }, index) => {
-    const { id, designation, insulationC, ambientC, spaces } = asked
-    const currentA = currents.get(id) ?? 0
-    if (ampacityA === undefined || currentA <= ampacityA * (1 + 1e-12)) return []
-    const given = insulationC !== undefined && (ambientC !== undefined || spaces !== undefined)
-    const settle = given
-      ? ''
-      : ' Its insulation class or place is assumed: read the print on the cable, say where it lies.'
-    const message = `Cable ${id}, ${designation}, carries ${inDigits(ampacityA)} A for good here; at full sine ${inDigits(currentA)} A flow in it.${settle}`
-    return [
-      caution('cable-overloaded', message, {
-        at: `cables[${index}]`,
-        level: given ? 'stop' : 'care',
-        figures: { ampacityA, currentA }
-      })
-    ]
-  })
-}
 
 /** Batteries that cables, fuses and closed links tie together, each with the first of its bank. */
 function bankCautions({ request }: CircuitParts): readonly Caution[] {
@@ -77,27 +26,18 @@ function bankCautions({ request }: CircuitParts): readonly Caution[] {
   })
 }
 
-function fuseCautions({ fuses, farFaults }: Circuit, { request, batteries }: CircuitParts): readonly Caution[] {
-  const level = batteries.every(({ strong }) => strong.stated) ? 'stop' : 'care'
-  const { clearingMultiple } = fuseJudgement
-  return [
-    ...fuses.flatMap(({ id, prospectiveA, breakingA }, index) => {
-      if (breakingA === undefined || prospectiveA <= breakingA) return []
-      const message = `Up to ${inDigits(prospectiveA, 4)} A flow through fuse ${id} into a dead short; it breaks ${breakingA} A.`
-      return [
-        caution('breaking-capacity', message, { at: `fuses[${index}]`, level, figures: { prospectiveA, breakingA } })
-      ]
-    }),
-    ...farFaults.flatMap(({ amplifier, currentA, multiple }) => {
-      if (multiple >= clearingMultiple) return []
-      const index = request.amplifiers.findIndex(({ id }) => id === amplifier)
-      const message = `A dead short at ${amplifier} drives ${inDigits(currentA, 4)} A through the fuse it loads most, ${inDigits(multiple, 3)} times its rating: too little to open it in time.`
-      return [caution('fault-current-low', message, { at: `amplifiers[${index}]`, figures: { currentA } })]
-    })
-  ]
+function marginCautions({ collapseMargin }: Circuit): readonly Caution[] {
+  if (collapseMargin === undefined) return []
+  const message = `At full sine, driving: the supply would collapse at ${inDigits(collapseMargin)} times this power; the ripple of bass peaks at twice the mean.`
+  return [caution('collapse-margin', message, { at: 'amplifiers', figures: { collapseMargin } })]
 }
 
-export function circuitCautions(result: Circuit, parts: CircuitParts): readonly Caution[] {
+/** @param certain  states without guessed resistances, where something fails that a guess may have caused */
+export function circuitCautions(
+  result: Circuit,
+  parts: CircuitParts,
+  certain: readonly CircuitState[] | undefined
+): readonly Caution[] {
   const { batteries } = parts.request
   return [
     ...result.bareSources.map(bare => {
@@ -106,9 +46,8 @@ export function circuitCautions(result: Circuit, parts: CircuitParts): readonly 
       return caution('bare-source', message, { at: `batteries[${index}]` })
     }),
     ...bankCautions(parts),
-    ...cableCautions(result, parts),
-    ...loadCautions(result, parts),
-    ...fuseCautions(result, parts),
-    ...result.states.flatMap(state => stateCautions(state, parts))
+    ...guardsSay(result, parts),
+    ...voltageCautions(result.states, parts, certain),
+    ...marginCautions(result)
   ]
 }

@@ -1,9 +1,11 @@
 /** What guards a circuit: flows that fuses let through, faults that they must break, faults that must open them. */
 import type {
+  CircuitCable,
   CircuitCableGuard,
   CircuitFuseGuard,
   CircuitState,
-  FarFault
+  FarFault,
+  FuseSeries
 } from '../../../contract/supply/supply-circuit.ts'
 import { present } from '../../present.ts'
 import { fuseFamily } from '../fuse/fuse-families-iso-8820.ts'
@@ -11,13 +13,14 @@ import { fuseJudgement } from '../fuse/fuse-judgement.ts'
 import { bareSources } from './bare-sources.ts'
 import { strongElements, weakElements } from './circuit-elements.ts'
 import type { CircuitParts } from './circuit-parts.ts'
-import { acrossV, fullSineCurrents } from './circuit-states.ts'
+import { acrossV, lastingAt } from './circuit-states.ts'
 import { drawnA, type Element } from './element.ts'
 import { largestFlowA, type Way } from './largest-flow.ts'
 import { reached } from './reach.ts'
 import { solvePoints } from './solve-points.ts'
 
 const SHORT_OHM = 1e-6
+const NOTHING_A = 1e-3
 
 const plusPoles = ({ request }: CircuitParts) =>
   [...request.batteries, ...(request.alternators ?? [])].map(({ plus }) => plus)
@@ -30,10 +33,16 @@ function plusWays({ request }: CircuitParts): readonly (Way & { readonly id: str
   ]
 }
 
+/** In a conduit more of it may go unfused. */
+const bareLength = ({ from, to, lengthM, sheathed }: CircuitCable) => ({
+  ...{ from, to },
+  lengthM: sheathed === true ? (lengthM * fuseJudgement.usualM) / fuseJudgement.sheathedM : lengthM
+})
+
 /** Batteries without a fuse at their end; a link has no length. */
 export function bareBatteries(parts: CircuitParts): readonly string[] {
   const { batteries, cables = [], links = [], amplifiers } = parts.request
-  const unfused = [...cables, ...links.map(link => ({ ...link, lengthM: 0 }))]
+  const unfused = [...cables.map(bareLength), ...links.map(link => ({ ...link, lengthM: 0 }))]
   const loads = amplifiers.map(({ plus }) => plus)
   return bareSources({ sources: batteries, unfused, loads }, fuseJudgement.usualM)
 }
@@ -47,7 +56,7 @@ export function cableGuards(parts: CircuitParts, states: readonly CircuitState[]
     poles,
     ways.filter(({ limitA }) => limitA === Number.POSITIVE_INFINITY)
   )
-  const currents = fullSineCurrents(states)
+  const currents = lastingAt('full-sine', states, parts)
   return parts.cables.flatMap(({ asked: { id, from, to }, carries: { ampacityA } }) => {
     if (!live.has(from) || bare.has(from)) return []
     const others = ways.filter(way => way.id !== id)
@@ -76,14 +85,20 @@ function shorted(elements: readonly Element[], from: string, to: string, referen
 }
 
 /** The largest current is that to the nearest battery's own post: through the body it would look smaller. */
-export function fuseGuards(parts: CircuitParts, reference: string): readonly CircuitFuseGuard[] {
+export function fuseGuards(
+  parts: CircuitParts,
+  states: readonly CircuitState[],
+  reference: string
+): readonly CircuitFuseGuard[] {
   const elements = strongElements(parts)
+  const [fullSine, heavy] = [lastingAt('full-sine', states, parts), lastingAt('heavy', states, parts)]
   return parts.fuses.map(({ asked: { id, from, to, type, breakingA } }) => {
     const currents = parts.batteries.flatMap(({ asked: { minus } }) =>
       [from, to].filter(end => end !== minus).map(end => shorted(elements, end, minus, reference)(id))
     )
     const known = breakingA ?? fuseFamily(type)?.breakingA
-    return { id, prospectiveA: Math.max(0, ...currents), ...present({ breakingA: known }) }
+    const carried = present({ loadA: fullSine.get(id), heavyA: heavy.get(id) })
+    return { id, ...carried, prospectiveA: Math.max(0, ...currents), ...present({ breakingA: known }) }
   })
 }
 
@@ -95,7 +110,25 @@ export function farFaults(parts: CircuitParts, reference: string): readonly FarF
       const currentA = currentThrough(asked.id)
       return { fuse: asked.id, currentA, multiple: currentA / asked.ratingA }
     })
-    const hardest = driven.toSorted((one, other) => other.multiple - one.multiple)[0]
+    // what solving leaves of nothing is nothing
+    const hardest = driven
+      .filter(({ currentA }) => currentA > NOTHING_A)
+      .toSorted((one, other) => other.multiple - one.multiple)[0]
     return { amplifier: id, ...(hardest ?? { currentA: 0, multiple: 0 }) }
+  })
+}
+
+/** Pairs down the tree: without the first the second has no source left on either side. Fuses side by side are none. */
+export function fuseSeries(parts: CircuitParts): readonly FuseSeries[] {
+  const fuses = parts.request.fuses ?? []
+  const [ways, poles] = [plusWays(parts), plusPoles(parts)]
+  return fuses.flatMap(first => {
+    const live = reached(
+      poles,
+      ways.filter(({ id }) => id !== first.id)
+    )
+    return fuses
+      .filter(({ id, from, to }) => id !== first.id && !live.has(from) && !live.has(to))
+      .map(({ id, ratingA }) => ({ before: first.id, behind: id, ratio: first.ratingA / ratingA }))
   })
 }

@@ -7,6 +7,8 @@ export const circuitJudgement = {
   conductorTemperatureC: { value: 20, why: 'cables at 20 °C' },
   /** For the smallest fault: PVC at work. */
   warmC: 60,
+  /** What a fuse-link carries of its rating for hours, and what a supply below nominal adds to its music; the first from memory, the second our choice. */
+  fuseOverload: 1.1,
   /** A discharged battery, below its rest voltage, for each 12 V. */
   weakBelowRestV: 0.4
 } as const

@@ -1,9 +1,10 @@
 /** The circuit at every level that says something about it. */
 import type { CircuitState } from '../../../contract/supply/supply-circuit.ts'
+import type { EngineState } from '../../../contract/supply/words.ts'
 import { elementsIn, type Situation } from './circuit-elements.ts'
 import type { CircuitParts } from './circuit-parts.ts'
 import { drawnA, type Element } from './element.ts'
-import { type PointVoltages, solvePoints, sustainableShare } from './solve-points.ts'
+import { type PointVoltages, solvePoints, standsAt, sustainableShare } from './solve-points.ts'
 
 const running: readonly Situation[] = [
   { level: 'silence', engine: 'idling' },
@@ -52,10 +53,23 @@ function stateOf(parts: CircuitParts, situation: Situation, reference: string): 
   }
 }
 
-/** Most that flows through each part at full sine, engine idling or driving [A]; absent where nothing stands or feeds it. */
-export function fullSineCurrents(states: readonly CircuitState[]): ReadonlyMap<string, number> {
+/** Whether every amplifier that is fed stays above its drop-out: else it stops, and what it would draw never lasts. */
+const lasts = ({ parts }: CircuitState, { request, dropOutsV }: CircuitParts) =>
+  request.amplifiers.every(({ id }, index) => {
+    const voltageV = parts.find(part => part.id === id)?.voltageV
+    return voltageV === undefined || voltageV >= (dropOutsV[index] ?? 0)
+  })
+
+/** Most that flows through each part for good at a level [A]: the test tone while idling takes seconds and counts in none. */
+export function lastingAt(
+  level: 'heavy' | 'full-sine',
+  states: readonly CircuitState[],
+  parts: CircuitParts
+): ReadonlyMap<string, number> {
+  const engines: readonly EngineState[] = level === 'heavy' ? ['idling', 'driving'] : ['driving']
+  const lasting = states.filter(state => state.level === level && engines.includes(state.engine) && lasts(state, parts))
   const currents = new Map<string, number>()
-  for (const { id, currentA } of states.filter(({ level }) => level === 'full-sine').flatMap(({ parts }) => parts)) {
+  for (const { id, currentA } of lasting.flatMap(state => state.parts)) {
     currents.set(id, Math.max(currents.get(id) ?? 0, Math.abs(currentA)))
   }
   return currents
@@ -65,4 +79,24 @@ export function circuitStates(parts: CircuitParts, reference: string): readonly 
   const { starter } = parts.request
   const cold: readonly Situation[] = starter === undefined ? [] : [{ level: 'cold-start', engine: 'cranking' }]
   return [...running, ...cold].map(situation => stateOf(parts, situation, reference))
+}
+
+/** The ripple of bass reaches twice the mean. */
+const RIPPLE = 2
+
+/** How many times the full sine still stands while driving; undefined where twice of it does, or where itself does not. */
+export function marginAtFullSine(parts: CircuitParts, states: readonly CircuitState[], reference: string) {
+  const situation: Situation = { level: 'full-sine', engine: 'driving' }
+  const stands = states.some(state => state.level === 'full-sine' && state.engine === 'driving' && state.stands)
+  if (!stands) return undefined
+  const elements = elementsIn(parts, situation)
+  return standsAt(RIPPLE, elements, reference) ? undefined : sustainableShare(elements, reference, RIPPLE)
+}
+
+/** The same circuit without what is only guessed of its links; undefined where nothing is. */
+export function withoutGuesses(parts: CircuitParts): CircuitParts | undefined {
+  const { links = [] } = parts.request
+  if (!links.some(({ assumed }) => assumed === true)) return undefined
+  const bare = links.map(link => (link.assumed === true ? { ...link, resistanceOhm: 1e-6 } : link))
+  return { ...parts, request: { ...parts.request, links: bare } }
 }

@@ -2,11 +2,13 @@
 import type { Circuit, CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
 import { assumptions } from '../../assume.ts'
 import type { Outcome } from '../../outcome.ts'
+import { present } from '../../present.ts'
 import { circuitCautions } from './circuit-cautions.ts'
-import { bareBatteries, cableGuards, farFaults, fuseGuards } from './circuit-guards.ts'
+import { bareBatteries, cableGuards, farFaults, fuseGuards, fuseSeries } from './circuit-guards.ts'
 import { circuitParts } from './circuit-parts.ts'
 import { requireCircuit } from './circuit-refusals.ts'
-import { circuitStates } from './circuit-states.ts'
+import { circuitStates, marginAtFullSine, withoutGuesses } from './circuit-states.ts'
+import { faulty } from './circuit-voltages.ts'
 
 /** @throws DesignError of a graph that is no circuit, of a cable, a battery or an amplifier */
 export function computeCircuit(request: CircuitRequest): Outcome<Circuit> {
@@ -19,12 +21,15 @@ export function computeCircuit(request: CircuitRequest): Outcome<Circuit> {
     states,
     bareSources: bareBatteries(parts),
     cables: cableGuards(parts, states),
-    fuses: fuseGuards(parts, reference),
-    farFaults: farFaults(parts, reference)
+    fuses: fuseGuards(parts, states, reference),
+    farFaults: farFaults(parts, reference),
+    series: fuseSeries(parts),
+    ...present({ collapseMargin: marginAtFullSine(parts, states, reference) })
   }
+  const certain = faulty(states, parts) ? withoutGuesses(parts) : undefined
   return {
     result,
-    cautions: circuitCautions(result, parts),
+    cautions: circuitCautions(result, parts, certain === undefined ? undefined : circuitStates(certain, reference)),
     assumed: assumed.list,
     sources: ['kirchhoff-networks', '33-cfr-183-425', '33-cfr-183-455', 'class-efficiency', 'cold-cranking'],
     basis: []

@@ -143,18 +143,20 @@ export function solvePoints(elements: readonly Element[], reference: string): Po
   return v && new Map([[reference, 0], ...names.map((point, index) => [point, v[index] as number] as const)])
 }
 
-/** The largest share of the regulated loads that still stands, 0 … 1, by halving. */
-export function sustainableShare(elements: readonly Element[], reference: string): number {
-  const scaled = (share: number) =>
-    elements.map(element =>
-      element.law.kind === 'power'
-        ? { ...element, law: { ...element.law, powerW: share * element.law.powerW } }
-        : element
-    )
-  let [low, high] = [0, 1]
+/** Whether this many times the regulated loads can be fed. */
+export function standsAt(share: number, elements: readonly Element[], reference: string): boolean {
+  const scaled = elements.map(element =>
+    element.law.kind === 'power' ? { ...element, law: { ...element.law, powerW: share * element.law.powerW } } : element
+  )
+  return solvePoints(scaled, reference) !== undefined
+}
+
+/** The largest share of the regulated loads that still stands, 0 … `highest`, by halving. */
+export function sustainableShare(elements: readonly Element[], reference: string, highest = 1): number {
+  let [low, high] = [0, highest]
   for (let turn = 0; turn < 14; turn++) {
     const middle = (low + high) / 2
-    if (solvePoints(scaled(middle), reference) === undefined) high = middle
+    if (!standsAt(middle, elements, reference)) high = middle
     else low = middle
   }
   return low

@@ -4,6 +4,7 @@ import { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { modelBox as compute, listedBodies } from '../../../documents/model/model-box.ts'
 import { modelGlb } from '../../../documents/model/model-glb.ts'
 import { defineOperation } from '../../wire/operation.ts'
+import { modelLaws } from './box-laws.ts'
 
 const driver = {
   cutOutDiameterMm: 282,
@@ -24,6 +25,7 @@ export const modelBox = defineOperation({
   heavy: true,
   body: BoxRequest,
   result: BoxModelResult,
+  laws: modelLaws,
   compute,
   present: listedBodies,
   forms: [

@@ -5,6 +5,7 @@ import { panelRows } from '../../../documents/panels/list-rows.ts'
 import { layOutBox as compute } from '../../../domain/box/layout/lay-out-box.ts'
 import { csvOfRecords } from '../../wire/csv-form.ts'
 import { defineOperation } from '../../wire/operation.ts'
+import { boxLaws } from './box-laws.ts'
 
 const driver = {
   cutOutDiameterMm: 282,
@@ -42,6 +43,7 @@ export const layOutBox = defineOperation({
   heavy: true,
   body: BoxRequest,
   result: BoxLayoutBody,
+  laws: boxLaws,
   compute,
   forms: [
     {

@@ -4,6 +4,7 @@ import { cutRows } from '../../../documents/panels/list-rows.ts'
 import { nestPanels as compute } from '../../../domain/sheet/nest-panels.ts'
 import { csvOfRecords } from '../../wire/csv-form.ts'
 import { defineOperation } from '../../wire/operation.ts'
+import { sheetLaws } from './sheet-laws.ts'
 
 const mdf = { name: 'full sheet', lengthMm: 2440, widthMm: 1220, thicknessMm: 18, material: 'mdf', grain: 'none' }
 
@@ -38,6 +39,7 @@ export const nestPanels = defineOperation({
   heavy: true,
   body: SheetPlanRequest,
   result: SheetPlanResult,
+  laws: sheetLaws,
   compute,
   forms: [
     {

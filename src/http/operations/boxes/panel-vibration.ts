@@ -2,6 +2,7 @@
 import { PanelVibrationRequest, PanelVibrationResult } from '../../../contract/boxes/panel-vibration.ts'
 import { checkPanelVibration as compute } from '../../../domain/box/stiffness/panel-vibration.ts'
 import { defineOperation } from '../../wire/operation.ts'
+import { vibrationLaws } from './box-laws.ts'
 
 export const checkPanelVibration = defineOperation({
   path: '/v1/boxes/panel-vibration',
@@ -12,6 +13,7 @@ export const checkPanelVibration = defineOperation({
     'Thin-plate figures of a flat panel with edges free to turn and with edges held: frequency, with a brace halving the longer side or with the spans given, with a driver on it, and bending under a pressure.',
   body: PanelVibrationRequest,
   result: PanelVibrationResult,
+  laws: vibrationLaws,
   compute,
   examples: {
     side: {

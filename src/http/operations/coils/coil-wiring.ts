@@ -9,6 +9,7 @@ import { ohmNumber } from '../../../domain/coils/coil-loads.ts'
 import { chosenNetwork, wireCoils as compute } from '../../../domain/coils/wire-coils.ts'
 import { DesignError } from '../../../domain/design-error.ts'
 import { defineOperation } from '../../wire/operation.ts'
+import { coilLaws } from './coil-laws.ts'
 
 function drawing(request: Wiring): string {
   const chosen = chosenNetwork(request)
@@ -38,6 +39,7 @@ export const wireCoils = defineOperation({
     'Every balanced way of joining coils and, for up to six coils, every series-parallel way, with the load the amplifier sees, the share of each coil, the limit of the amplifier, and the wiring of the chosen load terminal by terminal.',
   body: CoilWiringRequest,
   result: CoilWiringResult,
+  laws: coilLaws,
   compute,
   forms: [
     {

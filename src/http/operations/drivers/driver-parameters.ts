@@ -2,6 +2,7 @@
 import { DriverParametersRequest, DriverParametersResult } from '../../../contract/drivers/driver-parameters.ts'
 import { completeDriverParameters as compute } from '../../../domain/driver/complete-driver-parameters.ts'
 import { defineOperation } from '../../wire/operation.ts'
+import { driverLaws } from './driver-laws.ts'
 
 export const completeDriverParameters = defineOperation({
   path: '/v1/drivers/parameters',
@@ -12,6 +13,7 @@ export const completeDriverParameters = defineOperation({
     'Takes whatever a data sheet gives and works out the rest, each value marked given, derived or assumed. Relations the sheet over-determines are checked; what the rounding of the printed digits explains is not held against the sheet; a likely slip of unit, decimal place or line is named with the value it would mean and never applied. Coils can be moved between connections. Too little given is refused, a pointer to each figure that is missing.',
   body: DriverParametersRequest,
   result: DriverParametersResult,
+  laws: driverLaws,
   compute,
   examples: {
     fewFigures: {

@@ -3,6 +3,7 @@ import { EnclosureSizingRequest, SizingResultBody } from '../../../contract/encl
 import { sizeEnclosure as compute } from '../../../domain/enclosure/sizing/size-enclosure.ts'
 import { defineOperation } from '../../wire/operation.ts'
 import { twelveInch } from '../drivers/twelve-inch.ts'
+import { sizingLaws } from './enclosure-laws.ts'
 
 export const sizeEnclosure = defineOperation({
   path: '/v1/enclosures/sizing',
@@ -14,6 +15,7 @@ export const sizeEnclosure = defineOperation({
     'Solves the published alignments for the driver in its circuit and the losses at hand, not off a lossless table: closed boxes by Qtc, vented families, passive radiators by mass and compliance, fourth-order band-passes by their edges, sixth-order ones by a search for their edges. Each candidate is then heard through the same network as /v1/enclosures/response, and says in words what it is good at, what it costs in space, whether it suits and why. A volume or tuning asked for is judged as it is.',
   body: EnclosureSizingRequest,
   result: SizingResultBody,
+  laws: sizingLaws,
   compute,
   examples: {
     closedAndVented: {

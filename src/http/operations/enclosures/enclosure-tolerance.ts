@@ -6,6 +6,7 @@ import { computeTolerance as compute } from '../../../domain/enclosure/tolerance
 import { curveColumns } from '../../wire/csv-form.ts'
 import type { Digits } from '../../wire/json-writer.ts'
 import { defineOperation } from '../../wire/operation.ts'
+import { toleranceLaws } from './enclosure-laws.ts'
 
 const tenInch = { fsHz: 32, qms: 5.5, qes: 0.5, vasL: 34, sdCm2: 345, reOhm: 3.5, leMh: 1.3, xmaxMm: 13, powerW: 450 }
 
@@ -29,6 +30,7 @@ export const computeTolerance = defineOperation({
   heavy: true,
   body: EnclosureToleranceRequest,
   result: ToleranceResultBody,
+  laws: toleranceLaws,
   compute,
   forms: [
     {

@@ -3,6 +3,7 @@ import { PortSizingRequest, PortSizingResultBody } from '../../../contract/ports
 import { sizePort as compute } from '../../../domain/port/sizing/size-port.ts'
 import { defineOperation } from '../../wire/operation.ts'
 import { twelveInch } from '../drivers/twelve-inch.ts'
+import { portLaws } from './port-laws.ts'
 
 export const sizePort = defineOperation({
   path: '/v1/ports/sizing',
@@ -13,6 +14,7 @@ export const sizePort = defineOperation({
     'The flow at full drive, weighed with the filters before the amplifier, comes from the acoustic network; area from the air-speed limit, length from the tuning with the ends as they stand. Each port says its speed at the tuning and at worst, its first resonance as a pipe and its length by the other way of counting ends. Where none fits, the answer lists what would, computed. A port given whole tells its tuning.',
   body: PortSizingRequest,
   result: PortSizingResultBody,
+  laws: portLaws,
   compute,
   examples: {
     round: {

@@ -3,6 +3,7 @@ import { SignalSetupResultBody } from '../../../contract/signals/signal-result.t
 import { SignalSetupRequest } from '../../../contract/signals/signal-setup.ts'
 import { setUpSignal as compute } from '../../../domain/signal/set-up-signal.ts'
 import { defineOperation } from '../../wire/operation.ts'
+import { signalLaws } from './signal-laws.ts'
 
 export const setUpSignal = defineOperation({
   path: '/v1/signal/setup',
@@ -13,6 +14,7 @@ export const setUpSignal = defineOperation({
     'Level at the amplifier’s input from a line, loudspeaker or digital output, the meter reading to set the gain to, the corners of the band, how the amplifier is turned on, and the first switching-on step by step.',
   body: SignalSetupRequest,
   result: SignalSetupResultBody,
+  laws: signalLaws,
   compute,
   examples: {
     lineLevel: {

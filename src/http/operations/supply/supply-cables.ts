@@ -2,6 +2,7 @@
 import { CableRequest, CableResult } from '../../../contract/supply/supply-cables.ts'
 import { chooseCable as compute } from '../../../domain/circuit/choice/choose-cable.ts'
 import { defineOperation } from '../../wire/operation.ts'
+import { cableLaws } from './feeder-laws.ts'
 
 export const supplyCables = defineOperation({
   path: '/v1/supply/cables',
@@ -12,6 +13,7 @@ export const supplyCables = defineOperation({
     'Fuse first, then the smallest size that passes voltage drop, ampacity at ambient and bundle, fuse rating and short-circuit withstand. Says which limit governed and which limits every other size fails; parallel runs where nothing fits.',
   body: CableRequest,
   result: CableResult,
+  laws: cableLaws,
   compute,
   examples: {
     thousandWatts: {

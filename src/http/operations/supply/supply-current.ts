@@ -2,6 +2,7 @@
 import { SupplyCurrentRequest, SupplyCurrentResult } from '../../../contract/supply/supply-current.ts'
 import { supplyCurrent as compute } from '../../../domain/circuit/load/supply-current.ts'
 import { defineOperation } from '../../wire/operation.ts'
+import { currentLaws } from './current-laws.ts'
 
 export const supplyCurrent = defineOperation({
   path: '/v1/supply/current',
@@ -12,6 +13,7 @@ export const supplyCurrent = defineOperation({
     'Quiescent, average, heavy and full-sine current by the partial-load law of each amplifier’s class, at nominal voltage. With the charging system, battery or capacitor described also what they make of it.',
   body: SupplyCurrentRequest,
   result: SupplyCurrentResult,
+  laws: currentLaws,
   compute,
   examples: {
     oneClassD: {

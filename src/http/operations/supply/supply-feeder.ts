@@ -2,6 +2,7 @@
 import { FeederRequest, FeederResult } from '../../../contract/supply/supply-feeder.ts'
 import { computeFeeder as compute } from '../../../domain/circuit/graph/compute-feeder.ts'
 import { defineOperation } from '../../wire/operation.ts'
+import { feederLaws } from './feeder-laws.ts'
 
 export const supplyFeeder = defineOperation({
   path: '/v1/supply/feeder',
@@ -12,6 +13,7 @@ export const supplyFeeder = defineOperation({
     'Exact steady state of one or several amplifiers behind source, trunk, fuse, block, branches and returns: regulated amplifiers as constant power, unregulated as resistance. Margin to collapse, drop-out, conductor temperatures, heat, and whether a fuse guards every cable.',
   body: FeederRequest,
   result: FeederResult,
+  laws: feederLaws,
   compute,
   examples: {
     oneAmplifier: {

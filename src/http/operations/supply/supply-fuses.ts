@@ -2,6 +2,7 @@
 import { FuseRequest, FuseResult } from '../../../contract/supply/supply-fuses.ts'
 import { rateFuse as compute } from '../../../domain/circuit/fuse/rate-fuse.ts'
 import { defineOperation } from '../../wire/operation.ts'
+import { fuseLaws } from './feeder-laws.ts'
 
 export const supplyFuses = defineOperation({
   path: '/v1/supply/fuses',
@@ -12,6 +13,7 @@ export const supplyFuses = defineOperation({
     'The next standard rating above the load that the cable still carries, of a family that breaks the fault at this voltage; its place, operating times and selectivity. Refused where no rating lies between load and cable, with the size that would do.',
   body: FuseRequest,
   result: FuseResult,
+  laws: fuseLaws,
   compute,
   examples: {
     mainFuse: {

@@ -3,9 +3,10 @@ import Type from 'typebox'
 import { component, ref } from '../../../contract/field/component.ts'
 import { CautionBody } from '../../../contract/field/envelope.ts'
 import { choice, quantity } from '../../../contract/field/quantities.ts'
+import { PlanChoiceBody } from '../../../contract/systems/plan-choice.ts'
 import { PlanCircuitBody } from '../../../contract/systems/plan-circuit.ts'
-import { PlanEnclosureBody } from '../../../contract/systems/plan-request.ts'
-import { designGoals, plannedKinds } from '../../../contract/systems/words.ts'
+import { PlanCoverBody } from '../../../contract/systems/plan-cover.ts'
+import { billParts } from '../../../contract/systems/words.ts'
 import { BillRowBody, BuildOrderBody, RestraintBody } from '../../../contract/systems/workshop.ts'
 import type { Operation } from '../../wire/operation.ts'
 import { ProblemBody } from '../../wire/problem-schema.ts'
@@ -19,8 +20,8 @@ import { sizeEnclosure } from '../enclosures/enclosure-sizing.ts'
 import { sizePort } from '../ports/port-sizing.ts'
 import { setUpSignal } from '../signals/signal-setup.ts'
 import { supplyCables } from '../supply/supply-cables.ts'
+import { supplyCircuit } from '../supply/supply-circuit.ts'
 import { supplyCurrent } from '../supply/supply-current.ts'
-import { supplyFeeder } from '../supply/supply-feeder.ts'
 import { supplyFuses } from '../supply/supply-fuses.ts'
 
 /** The resource behind each part. */
@@ -36,8 +37,7 @@ export const partOperations = {
   current: supplyCurrent,
   cable: supplyCables,
   fuse: supplyFuses,
-  feeder: supplyFeeder,
-  feederHeavy: supplyFeeder,
+  circuit: supplyCircuit,
   signal: setUpSignal
 } as const satisfies Record<string, Operation>
 export type PartName = keyof typeof partOperations
@@ -54,8 +54,6 @@ function partBody(name: PartName) {
   })
 }
 
-const FeederPart = partBody('feeder')
-
 const PartsBody = component('PlanParts', 'Each part of the chain, as its own resource answers it.', {
   matching: ref(partBody('matching')),
   wiring: ref(partBody('wiring')),
@@ -68,8 +66,7 @@ const PartsBody = component('PlanParts', 'Each part of the chain, as its own res
   current: ref(partBody('current')),
   cable: ref(partBody('cable')),
   fuse: ref(partBody('fuse')),
-  feeder: ref(FeederPart, 'At full sine, the test tone'),
-  feederHeavy: ref(FeederPart, 'The same run at dense bass'),
+  circuit: ref(partBody('circuit'), 'All of it together: every voltage and current of the plan'),
   signal: ref(partBody('signal'))
 })
 
@@ -89,65 +86,23 @@ const TriedBody = component('PlanTried', 'An enclosure that was tried before the
   why: Type.String({ description: 'Why it was passed over' })
 })
 
-const FiguresBody = component('SystemFigures', 'What a box is and does, at the voltage the gain is set to.', {
-  kind: choice('Kind of box', plannedKinds),
-  netVolumeL: quantity('L', 'Air in the box'),
-  outerVolumeL: quantity('L', 'Space the box takes'),
-  massKg: quantity('kg', 'Box with its drivers'),
-  tuningHz: Type.Optional(quantity('Hz', 'Tuning of a vented box')),
-  f3Hz: Type.Optional(quantity('Hz', 'Half power')),
-  levelDb: Type.Array(quantity('dB', 'Level'), {
-    description: 'At 25, 31.5, 40, 50 and 63 Hz, held back where a limit of the parts would be passed'
-  }),
-  heardAt: choice('Where the level is counted', ['seat', 'half-space']),
-  groupDelayMs: quantity('ms', 'Longest group delay at those frequencies'),
-  airSpeedMPerS: Type.Optional(quantity('m/s', 'Largest air speed in the port, peak'))
-})
-
-const ChoicePatch = component('EnclosurePatch', 'JSON Merge Patch (RFC 7396) onto the request of the plan.', {
-  enclosure: Type.Object(
-    {
-      kind: PlanEnclosureBody.properties.kind,
-      goal: Type.Optional(Type.Null({ description: 'Takes the wish out; the box is given' })),
-      netVolumeL: PlanEnclosureBody.properties.netVolumeL,
-      tuningHz: PlanEnclosureBody.properties.tuningHz,
-      portShape: PlanEnclosureBody.properties.portShape,
-      portAreaCm2: PlanEnclosureBody.properties.portAreaCm2,
-      airSpeedMPerS: PlanEnclosureBody.properties.airSpeedMPerS
-    },
-    { additionalProperties: false }
-  )
-})
-
-const AlternativeBody = component('PlanAlternative', 'Another box for the same drivers and space.', {
-  goal: choice('The wish it is best for', designGoals),
-  figures: ref(FiguresBody),
-  gains: Type.Array(Type.String(), { description: 'What it does better than the planned box' }),
-  givesUp: Type.Array(Type.String(), { description: 'What it does worse' }),
-  patch: ref(ChoicePatch, 'The request with this patch plans it, to the last digit')
-})
-
-const ChoiceBody = component('PlanChoice', 'Why this box, and what else could stand there.', {
-  goal: choice('The wish the box was searched for', designGoals),
-  figures: ref(FiguresBody, 'Of the box that is planned'),
-  alternatives: Type.Array(ref(AlternativeBody), {
-    description: 'None worse on all counts than another, far enough apart to be a choice'
-  })
-})
-
 const CommissioningBody = component('CommissioningStep', 'One step of switching on for the first time.', {
+  number: Type.Integer({ description: 'Place in the whole work; the numbers of the build go on' }),
+  title: Type.String({ description: 'The step in a few words' }),
   id: Type.String({ description: 'Name of the step' }),
   text: Type.String({ description: 'What to do' }),
   passIf: Type.String({ description: 'What must be seen before the next step' }),
+  uses: Type.Optional(Type.Array(choice('Part', billParts), { description: 'Rows of the bill it takes' })),
   cautions: Type.Array(CautionBody.properties.code, { description: 'Cautions that belong to the step' })
 })
 
 export const PlanResultBody = component('PlanResult', 'A system that can be bought, cut, wired and switched on.', {
   name: Type.Optional(Type.String({ description: 'Title as given' })),
   summary: ref(SummaryBody),
+  cover: ref(PlanCoverBody),
   parts: ref(PartsBody),
   circuit: ref(PlanCircuitBody),
-  choice: Type.Optional(ref(ChoiceBody, 'Absent where volume or Qtc is given, or nothing was found for the wish')),
+  choice: Type.Optional(ref(PlanChoiceBody, 'Absent where volume or Qtc is given, or nothing was found for the wish')),
   tried: Type.Array(ref(TriedBody), { description: 'Enclosures passed over on the way' }),
   billOfMaterials: Type.Array(ref(BillRowBody), { description: 'What to buy' }),
   buildOrder: Type.Optional(ref(BuildOrderBody)),

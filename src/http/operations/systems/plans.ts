@@ -14,6 +14,7 @@ import { defineOperation } from '../../wire/operation.ts'
 import { PlanResultBody } from './plan-result.ts'
 import { estatePlan, hatchbackPlan, leaningPlan } from './plans-examples.ts'
 import { presentedPlan } from './presented-plan.ts'
+import { planLaws } from './system-laws.ts'
 
 const paperUnits = ({ paper }: PlanRequest): PaperUnits => ({
   units: paper?.units ?? 'metric',
@@ -29,6 +30,7 @@ export const planSystem = defineOperation({
     'From data sheets, space and supply to a system that can be built and switched on: match and wiring, enclosure, port, panels, response at full power, sheets, current, cable, fuse, signal, bill of materials, order of work, commissioning and cautions. Each part carries the request that its own resource answers in the same way; a part that cannot be done says so in its place and the others still come.',
   body: PlanBody,
   result: PlanResultBody,
+  laws: planLaws,
   compute,
   present: presentedPlan,
   heavy: true,

@@ -19,6 +19,11 @@ export const CautionKindBody = component('CautionKind', 'One kind of caution.', 
   level: Type.String({
     description: '`note`: know this. `care`: change or watch it. `stop`: do not build or switch this on.'
   }),
+  brief: Type.Optional(
+    Type.String({
+      description: 'The same in a dozen words at most, as it stands at a step; absent where it is said whole'
+    })
+  ),
   meaning: Type.String({ description: 'What it means and what to do' }),
   basis: Type.String({ description: 'Where its threshold comes from' })
 })

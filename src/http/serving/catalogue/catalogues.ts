@@ -1,5 +1,7 @@
 /** The catalogues as they are served: derived from the tables that the code itself uses, so that none is missing. */
-import { cautionCatalogue } from '../../../contract/cautions/catalogue.ts'
+import { cautionBriefs } from '../../../contract/cautions/briefs.ts'
+import { type CautionCode, cautionCatalogue } from '../../../contract/cautions/catalogue.ts'
+import { present } from '../../../domain/present.ts'
 import { problemKinds } from '../../wire/problem.ts'
 
 const byCode = ({ code: a }: { code: string }, { code: b }: { code: string }) => (a < b ? -1 : 1)
@@ -9,5 +11,11 @@ export const problemList = Object.entries(problemKinds)
   .sort(byCode)
 
 export const cautionList = Object.entries(cautionCatalogue)
-  .map(([code, { level, meaning, basis }]) => ({ code, level, meaning, basis }))
+  .map(([code, { level, meaning, basis }]) => ({
+    code,
+    level,
+    ...present({ brief: cautionBriefs[code as CautionCode] }),
+    meaning,
+    basis
+  }))
   .sort(byCode)

@@ -1,9 +1,9 @@
-/** The contract, derived from the routes: /openapi.json and /openapi.yaml. */
+/** The contract, derived from the routes: /openapi.json, /openapi.yaml and the examples it leads to. */
 import swagger from '@fastify/swagger'
 import type { FastifyInstance } from 'fastify'
-import { stringify } from 'yaml'
-import { type ContractDocument, contractDocument, type ExampleAnswer } from '../contract-document.ts'
-import { type FixedText, fixedText, sendCacheable } from '../etag.ts'
+import { type FixedText, fixedText, sendCacheable } from '../serving/etag.ts'
+import { contractDocument } from './contract-document.ts'
+import { yamlText } from './yaml-text.ts'
 
 export async function registerContract(app: FastifyInstance, version: string): Promise<void> {
   await app.register(swagger, {
@@ -15,7 +15,8 @@ export async function registerContract(app: FastifyInstance, version: string): P
         summary: 'From data sheets to a bass system that can be built and trusted',
         description:
           'Stateless calculations for real bass in a car: enclosure, ports, panels, coils, amplifier, current, cable, fuse, signal and the whole plan. Every figure names its source, every danger its caution.',
-        license: { name: 'Proprietary', url: '/docs' }
+        contact: { name: 'Whoever runs this service' },
+        license: { name: 'Proprietary', identifier: 'LicenseRef-Proprietary' }
       },
       servers: [{ url: '/', description: 'This service' }],
       components: {
@@ -36,7 +37,6 @@ export async function registerContract(app: FastifyInstance, version: string): P
 }
 
 interface Contract {
-  readonly document: ContractDocument
   readonly json: string
   readonly yaml: string
 }
@@ -44,20 +44,19 @@ interface Contract {
 declare module 'fastify' {
   interface FastifyInstance {
     /** Made once, when somebody first asks. */
-    readonly contract: () => Promise<Contract>
+    readonly contract: () => Contract
   }
 }
 
-async function contractOf(app: FastifyInstance, answer: ExampleAnswer): Promise<Contract> {
-  const document = await contractDocument(JSON.parse(JSON.stringify(app.swagger())), answer)
-  const yaml = stringify(document, { aliasDuplicateObjects: false, lineWidth: 0 })
-  return { document, json: JSON.stringify(document), yaml }
+function contractOf(app: FastifyInstance): Contract {
+  const document = contractDocument(JSON.parse(JSON.stringify(app.swagger())))
+  return { json: JSON.stringify(document), yaml: yamlText(document) }
 }
 
-export function contractRoutes(app: FastifyInstance, answer: ExampleAnswer): void {
-  let made: Promise<Contract> | undefined
+export function contractRoutes(app: FastifyInstance): void {
+  let made: Contract | undefined
   app.decorate('contract', () => {
-    made ??= contractOf(app, answer)
+    made ??= contractOf(app)
     return made
   })
   const forms = { json: 'application/json; charset=utf-8', yaml: 'application/yaml; charset=utf-8' } as const
@@ -65,7 +64,7 @@ export function contractRoutes(app: FastifyInstance, answer: ExampleAnswer): voi
     const path = `/openapi.${form}`
     let kept: FixedText | undefined
     app.get(path, { schema: { hide: true } }, async (request, reply) => {
-      kept ??= fixedText(path, (await app.contract())[form])
+      kept ??= fixedText(path, app.contract()[form])
       const { tag, bytes } = kept
       return sendCacheable(request, reply, { tag, shared: true, type: forms[form] }, () => bytes)
     })

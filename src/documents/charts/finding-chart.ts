@@ -1,0 +1,199 @@
+/** A chart whose title is its finding, for a page of any width: curves stretch, texts keep their size in pixels. */
+import { line } from 'd3-shape'
+import { drawn, type Html, html } from '../draw/html.ts'
+import { figure } from '../draw/number-text.ts'
+import { element, escaped } from '../draw/svg.ts'
+import { type ChartLabel, type Placing, placedLabels } from './chart-labels.ts'
+
+interface Line {
+  readonly at: number
+  readonly words: string
+}
+
+export interface FindingChart {
+  readonly id: string
+  readonly title: string
+  /** Quantity, unit and figures. */
+  readonly note: string
+  readonly frequencyHz: readonly number[]
+  readonly values: readonly number[]
+  /** A second curve, grey and dashed, with its name. */
+  readonly beside?: { readonly values: readonly number[]; readonly name: string }
+  /** Half the width of a pale area about the curve. */
+  readonly spread?: number
+  readonly range: readonly [number, number]
+  readonly step: number
+  /** Pale beyond it. */
+  readonly limit?: Line
+  /** Dotted: comfort or wish. */
+  readonly wish?: Line
+  readonly dots: readonly { readonly hz: number; readonly value: number; readonly text: string }[]
+  readonly heightPx: number
+  /** Tones that people know, under the axis. */
+  readonly landmarks?: boolean
+}
+
+const FROM_HZ = 16
+const TO_HZ = 160
+const labelledHz = [20, 30, 40, 60, 80, 100]
+/** a′ = 440 Hz, equal temperament: 440·2^(−48/12), 440·2^(−41/12); the kick drum is judgement. */
+const landmarks = [
+  [27.5, 'piano A'],
+  [41.2, 'bass E'],
+  [60, 'kick drum']
+] as const
+const WIDTH = 1000
+
+const across = (hz: number) => Math.log(hz / FROM_HZ) / Math.log(TO_HZ / FROM_HZ)
+const percent = (share: number) => `${(share * 100).toFixed(2)}%`
+const upOf = ({ range: [low, high], heightPx }: FindingChart) => {
+  return (value: number) => ((high - value) / (high - low)) * heightPx
+}
+
+function pathOf(chart: FindingChart, values: readonly number[]): string {
+  const up = upOf(chart)
+  const spots = chart.frequencyHz.map((hz, at): [number, number] => [across(hz) * WIDTH, up(values[at] ?? Number.NaN)])
+  const path = line<[number, number]>()
+    .defined(([, y]) => Number.isFinite(y))
+    .x(([x]) => Math.round(x * 10) / 10)
+    .y(([, y]) => Math.round(Math.max(-900, Math.min(900, y)) * 10) / 10)
+  return path(spots) ?? ''
+}
+
+function spreadOf(chart: FindingChart): string {
+  const { spread, values } = chart
+  if (spread === undefined) return ''
+  const upper = pathOf(
+    chart,
+    values.map(value => value + spread)
+  )
+  const lower = pathOf(
+    { ...chart, frequencyHz: chart.frequencyHz.toReversed() },
+    values.map(value => value - spread).toReversed()
+  )
+  return element('path', { d: `${upper}L${lower.slice(1)}Z`, class: 'spread' })
+}
+
+const flat = (y: number, className: string) => element('line', { x1: 0, x2: WIDTH, y1: y, y2: y, class: className })
+
+/** What stretches with the page: grid, bands and curves. */
+function stretched(chart: FindingChart, ticks: readonly number[]): string {
+  const { heightPx, limit, wish, values, beside } = chart
+  const up = upOf(chart)
+  const vertical = [...labelledHz, 50].map(hz =>
+    element('line', { x1: across(hz) * WIDTH, x2: across(hz) * WIDTH, y1: 0, y2: heightPx, class: 'grid' })
+  )
+  return element(
+    'svg',
+    {
+      viewBox: `0 0 ${WIDTH} ${heightPx}`,
+      preserveAspectRatio: 'none',
+      width: '100%',
+      height: heightPx,
+      class: 'stretched'
+    },
+    limit === undefined
+      ? ''
+      : element('rect', { x: 0, y: 0, width: WIDTH, height: Math.max(0, up(limit.at)), class: 'beyond' }),
+    ...ticks.map(tick => flat(up(tick), 'grid')),
+    ...vertical,
+    spreadOf(chart),
+    beside === undefined ? '' : element('path', { d: pathOf(chart, beside.values), class: 'beside' }),
+    element('path', { d: pathOf(chart, values), class: 'main' }),
+    limit === undefined ? '' : flat(up(limit.at), 'limit'),
+    wish === undefined ? '' : flat(up(wish.at), 'wish')
+  )
+}
+
+const textSvg = (
+  x: string,
+  y: number,
+  words: string,
+  className: string,
+  more: Readonly<Record<string, string | number>> = {}
+) => element('text', { x, y, class: className, ...more }, escaped(words))
+
+function axes(chart: FindingChart, ticks: readonly number[]): string {
+  const { heightPx } = chart
+  const up = upOf(chart)
+  return [
+    ...ticks.map(tick => textSvg('0', up(tick) + 4, figure(tick, 1), 'tick', { dx: -6, 'text-anchor': 'end' })),
+    ...labelledHz.map(hz =>
+      textSvg(percent(across(hz)), heightPx + 16, String(hz), 'tick', { 'text-anchor': 'middle' })
+    ),
+    textSvg('100%', heightPx + 16, 'Hz', 'tick', { 'text-anchor': 'end' }),
+    ...(chart.landmarks === true
+      ? landmarks.map(([hz, name]) =>
+          textSvg(percent(across(hz)), heightPx + 31, name, 'tick', { 'text-anchor': 'middle' })
+        )
+      : [])
+  ].join('')
+}
+
+/** Every text inside the frame, and what it must not touch. */
+function labelsOf(chart: FindingChart): string {
+  const { dots, limit, wish, beside, heightPx, frequencyHz } = chart
+  const up = upOf(chart)
+  const curves = [chart.values, ...(beside === undefined ? [] : [beside.values])]
+  const placing: Placing = {
+    heightPx,
+    curve: (share: number) => {
+      const at = frequencyHz.findIndex(hz => across(hz) >= share)
+      return at < 0 ? [] : curves.map(values => up(values[at] ?? Number.NaN))
+    },
+    lines: [limit, wish].flatMap(each => (each === undefined ? [] : [up(each.at)]))
+  }
+  const besideAt = 0.12
+  const named: ChartLabel[] = [
+    ...(limit === undefined
+      ? []
+      : [{ text: limit.words, share: 1, y: up(limit.at) - 6, fixed: true, className: 'limit-text' }]),
+    ...(wish === undefined
+      ? []
+      : [{ text: wish.words, share: 1, y: up(wish.at) - 5, fixed: true, className: 'limit-text' }]),
+    ...dots.map(({ hz, value, text }) => ({ text, share: across(hz), y: up(value), className: 'point' })),
+    ...(beside === undefined
+      ? []
+      : [{ text: beside.name, share: besideAt, y: placing.curve(besideAt)[1] ?? heightPx / 2, className: 'tick' }])
+  ]
+  return placedLabels(named, placing)
+    .map(({ text, share, dx, y, anchor, className }) =>
+      textSvg(percent(share), y, text, className, { dx, 'text-anchor': anchor })
+    )
+    .join('')
+}
+
+const dotsOf = (chart: FindingChart) =>
+  chart.dots
+    .map(({ hz, value }) => element('circle', { cx: percent(across(hz)), cy: upOf(chart)(value), r: 4, class: 'dot' }))
+    .join('')
+
+export function findingChart(chart: FindingChart): Html {
+  const {
+    id,
+    title,
+    note,
+    range: [low, high],
+    step,
+    heightPx,
+    landmarks: named
+  } = chart
+  const ticks = Array.from({ length: Math.round((high - low) / step) + 1 }, (_, index) => low + index * step)
+  const svg = element(
+    'svg',
+    {
+      width: '100%',
+      height: heightPx + (named === true ? 36 : 21),
+      role: 'img',
+      'aria-labelledby': `${id}-t ${id}-d`,
+      class: 'plot'
+    },
+    element('title', { id: `${id}-t` }, escaped(title)),
+    element('desc', { id: `${id}-d` }, escaped(note)),
+    stretched(chart, ticks),
+    axes(chart, ticks),
+    dotsOf(chart),
+    labelsOf(chart)
+  )
+  return html`<figure class="chart"><figcaption><b>${title}</b> <span>${note}</span></figcaption>${drawn(svg)}</figure>`
+}

@@ -1,0 +1,61 @@
+/** Rows that page and PDF show alike: what to buy, by shop; clearances; forces on the box; a number of steps in words. */
+import type { BoxLayout } from '../../contract/boxes/box-result.ts'
+import type { BillGroup } from '../../contract/systems/words.ts'
+import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
+import { figure, lengthText, massText, type PaperUnits, significant } from '../draw/number-text.ts'
+
+/** By the shop that has it, in the order in which things are needed. */
+export const shops: readonly { readonly title: string; readonly groups: readonly BillGroup[] }[] = [
+  { title: 'Timber and paint', groups: ['board', 'joining', 'finish'] },
+  { title: 'Loudspeaker and fittings', groups: ['fittings'] },
+  { title: 'Car and cable', groups: ['wiring'] }
+]
+
+/** Units that are counted, and their plural. */
+const plurals: Readonly<Record<string, string>> = {
+  sheet: 'sheets',
+  can: 'cans',
+  cartridge: 'cartridges',
+  tin: 'tins'
+}
+
+/** `6 sheets`, `2.1 m`, `16`: a piece needs no unit. */
+export const buyText = (quantity: number, unit: string): string =>
+  unit === 'piece' ? figure(quantity, 2) : `${figure(quantity, 2)} ${quantity === 1 ? unit : (plurals[unit] ?? unit)}`
+
+/** Panels cut to size instead of sheets stand in the cut list already. */
+export const shoppingRows = (bill: readonly BillRow[]): readonly BillRow[] =>
+  bill.filter(({ group, needed }) => group !== 'board' || needed)
+
+export const CUT_TO_SIZE =
+  'Or buy the panels cut to size instead of sheets: the cut list is what a cutting service asks for.'
+
+/** Equal rows, as two drivers alike make them, stand once with their number. */
+export function clearanceRows({ clearances }: BoxLayout, paper: PaperUnits): readonly (readonly string[])[] {
+  const counted = new Map<string, { readonly cells: readonly string[]; readonly count: number }>()
+  for (const { between, availableM, neededM, passes } of clearances) {
+    const cells = [between, lengthText(availableM, paper), lengthText(neededM, paper), passes ? 'clear' : 'TOO TIGHT']
+    const key = cells.join('|')
+    counted.set(key, { cells, count: (counted.get(key)?.count ?? 0) + 1 })
+  }
+  return [...counted.values()].map(({ cells: [between = '', ...rest], count }) => [
+    count === 1 ? between : `${between} (${count} times)`,
+    ...rest
+  ])
+}
+
+export function restraintRows(restraint: Restraint, paper: PaperUnits): readonly (readonly string[])[] {
+  const force = (newton: number) => `${significant(newton)} N`
+  const { strapCapacityN, eyeStrengthN, strapSlopeDeg, strapSpreadDeg, strapCount } = restraint
+  return [
+    ['mass with drivers', massText(restraint.massKg, paper)],
+    ['hard braking, forward', force(restraint.drivingForwardN)],
+    ['rearward', force(restraint.drivingRearwardN)],
+    ['in a bend, sideways', force(restraint.drivingSidewaysN)],
+    ['crash, 20 times the weight (yardstick taken from seat rules)', force(restraint.crashForceN)],
+    [
+      `straps of ${force(strapCapacityN)} on eyes of ${force(eyeStrengthN)}, at most ${strapSlopeDeg}° steep and ${strapSpreadDeg}° aside`,
+      String(strapCount)
+    ]
+  ]
+}

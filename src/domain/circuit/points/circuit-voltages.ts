@@ -1,0 +1,155 @@
+/** What the voltages of a solved circuit say: collapse, drop-out, losses, batteries that help. */
+import type { CircuitRequest, CircuitState } from '../../../contract/supply/supply-circuit.ts'
+import type { CircuitLevel, EngineState } from '../../../contract/supply/words.ts'
+import { type Caution, caution } from '../../caution.ts'
+import { inDigits } from '../../digits.ts'
+import { supplyJudgement } from '../source/supply-judgement.ts'
+import type { CircuitParts } from './circuit-parts.ts'
+
+type States = readonly CircuitState[]
+
+const levelTexts: Readonly<Record<CircuitLevel, string>> = {
+  silence: 'silence',
+  average: 'ordinary music',
+  heavy: 'dense bass',
+  'full-sine': 'full sine',
+  'cold-start': 'a cold start'
+}
+const engineTexts: Readonly<Record<EngineState, string>> = {
+  idling: 'engine idling',
+  driving: 'driving',
+  cranking: 'engine cranking',
+  off: 'engine off'
+}
+const when = ({ level, engine }: CircuitState) => `${levelTexts[level]}, ${engineTexts[engine]}`
+const atWhen = (state: CircuitState) => `At ${when(state)}: `
+
+/** Music while driving or idling must play, the test tone while driving; the rest is told. */
+const mustHold = ({ level, engine }: CircuitState) =>
+  engine === 'driving' || (engine === 'idling' && level !== 'full-sine')
+
+const named = ({ request }: CircuitParts, index: number) =>
+  request.amplifiers[index]?.name ?? request.amplifiers[index]?.id ?? ''
+
+const voltageOf = (state: CircuitState | undefined, id: string | undefined) =>
+  state?.parts.find(part => part.id === id)?.voltageV
+
+const sameIn = (states: States | undefined, { level, engine }: CircuitState) =>
+  states?.find(state => state.level === level && state.engine === engine)
+
+const stateAt = (states: States, level: CircuitLevel, engine: EngineState) =>
+  states.find(state => state.level === level && state.engine === engine)
+
+/** The gravest of states that fail: those that must hold first, then by what is left. */
+function gravest(failed: States, left: (state: CircuitState) => number): CircuitState | undefined {
+  return failed.toSorted((one, other) => Number(mustHold(other)) - Number(mustHold(one)) || left(one) - left(other))[0]
+}
+
+const SETTLES = ' It rests on an assumed resistance: measure it and ask again, or run a return cable.'
+
+/** A stop only where music must play so and no guess causes it. */
+function judged(state: CircuitState, guessed: boolean): { readonly level: 'care' | 'stop'; readonly settles: string } {
+  const level = mustHold(state) && !guessed ? 'stop' : 'care'
+  return { level, settles: mustHold(state) && guessed ? SETTLES : '' }
+}
+
+function collapseCautions(states: States, certain: States | undefined): readonly Caution[] {
+  const state = gravest(
+    states.filter(({ stands }) => !stands),
+    ({ sustainableShare = 0 }) => sustainableShare
+  )
+  if (state === undefined) return []
+  const { sustainableShare = 0 } = state
+  const { level, settles } = judged(state, sameIn(certain, state)?.stands === true)
+  const message = `${atWhen(state)}no steady voltage; about ${inDigits(100 * sustainableShare, 3)} % of the power of the regulated amplifiers could be fed.${settles}`
+  return [caution('circuit-collapse', message, { at: 'amplifiers', level, figures: { sustainableShare } })]
+}
+
+/** What dense bass leaves, beside a test tone that fails. */
+function musicText(state: CircuitState, states: States, id: string | undefined): string {
+  if (state.level !== 'full-sine') return ''
+  const voltageV = voltageOf(stateAt(states, 'heavy', state.engine), id)
+  return voltageV === undefined ? '' : ` Dense bass leaves ${inDigits(voltageV, 4)} V.`
+}
+
+function dropOutCautions(states: States, parts: CircuitParts, certain: States | undefined): readonly Caution[] {
+  return parts.request.amplifiers.flatMap(({ id }, index) => {
+    const dropOutV = parts.dropOutsV[index] ?? 0
+    const low = (state: CircuitState | undefined) => (voltageOf(state, id) ?? dropOutV) < dropOutV
+    const state = gravest(states.filter(low), each => voltageOf(each, id) ?? 0)
+    const voltageV = voltageOf(state, id)
+    if (state === undefined || voltageV === undefined) return []
+    const { level, settles } = judged(state, certain !== undefined && !low(sameIn(certain, state)))
+    const message = `${atWhen(state)}${inDigits(voltageV, 4)} V are left at ${named(parts, index)}; its converter stops below ${inDigits(dropOutV, 4)} V.${musicText(state, states, id)}${settles}`
+    return [caution('below-drop-out', message, { at: `amplifiers[${index}]`, level, figures: { voltageV, dropOutV } })]
+  })
+}
+
+/** Voltage lost between the nearest battery and an amplifier [V]. */
+export function lostV(
+  state: CircuitState,
+  id: string,
+  { batteries }: Pick<CircuitRequest, 'batteries'>
+): number | undefined {
+  const atAmplifierV = voltageOf(state, id)
+  const poles = batteries.flatMap(battery => voltageOf(state, battery.id) ?? [])
+  return atAmplifierV === undefined || poles.length === 0 ? undefined : Math.min(...poles) - atAmplifierV
+}
+
+function dropCautions(states: States, parts: CircuitParts, certain: States | undefined): readonly Caution[] {
+  const state = stateAt(states, 'full-sine', 'driving')
+  const { totalDropCarePercent, totalDropStopPercent } = supplyJudgement
+  const percent = (volts: number | undefined) => (100 * (volts ?? 0)) / parts.request.systemVoltageV
+  if (state === undefined) return []
+  return parts.request.amplifiers.flatMap(({ id }, index) => {
+    const dropV = lostV(state, id, parts.request) ?? 0
+    const dropPercent = percent(dropV)
+    if (dropPercent <= totalDropCarePercent) return []
+    const known = sameIn(certain, state)
+    const sure = known === undefined ? dropPercent : percent(lostV(known, id, parts.request))
+    const settles = dropPercent > totalDropStopPercent && sure <= totalDropStopPercent ? SETTLES : ''
+    const message = `${atWhen(state)}${inDigits(dropV, 4)} V, ${inDigits(dropPercent, 4)} % of nominal, are lost on the way to ${named(parts, index)}.${musicText(state, states, id)}${settles}`
+    const level = sure > totalDropStopPercent ? 'stop' : 'care'
+    return [caution('total-drop', message, { at: `amplifiers[${index}]`, level, figures: { dropV, dropPercent } })]
+  })
+}
+
+/** Dense bass first: what helps there discharges while the music plays. */
+function assistCautions(states: States, { request }: CircuitParts): readonly Caution[] {
+  if (request.alternators === undefined) return []
+  const given = (state: CircuitState | undefined, list: readonly { readonly id: string }[]) =>
+    (state?.parts ?? [])
+      .filter(({ id, currentA }) => currentA > 0 && list.some(each => each.id === id))
+      .reduce((sum, { currentA }) => sum + currentA, 0)
+  const running = [stateAt(states, 'heavy', 'driving'), stateAt(states, 'full-sine', 'driving')]
+  const state = running.find(each => given(each, request.batteries) > 1)
+  if (state === undefined) return []
+  const batteriesA = given(state, request.batteries)
+  const chargedA = given(state, request.alternators)
+  const message = `${atWhen(state)}the charging system gives ${inDigits(chargedA)} A, the batteries ${inDigits(batteriesA)} A more, so they discharge.`
+  return [caution('battery-assists', message, { at: 'alternators', figures: { batteriesA, chargedA } })]
+}
+
+function darkCautions(states: States): readonly Caution[] {
+  return states.flatMap(state =>
+    state.withoutSupply.map(id => caution('no-supply', `Nothing feeds ${id} at ${when(state)}.`, { at: 'links' }))
+  )
+}
+
+/** Whether anything fails that a guess may have caused. */
+export const faulty = (states: States, parts: CircuitParts): boolean =>
+  collapseCautions(states, undefined).length +
+    dropOutCautions(states, parts, undefined).length +
+    dropCautions(states, parts, undefined).length >
+  0
+
+/** @param certain  the same states without guessed resistances, where something fails and something is guessed */
+export function voltageCautions(states: States, parts: CircuitParts, certain: States | undefined): readonly Caution[] {
+  return [
+    ...collapseCautions(states, certain),
+    ...dropOutCautions(states, parts, certain),
+    ...dropCautions(states, parts, certain),
+    ...assistCautions(states, parts),
+    ...darkCautions(states)
+  ]
+}

@@ -1,0 +1,160 @@
+/** The first page of a plan: what it is, its band of use, how far its limits are, what was asked beside what is built. */
+import type { BoxLayout } from '../../contract/boxes/box-result.ts'
+import type { PlanCover } from '../../contract/systems/plan-cover.ts'
+import type { Caution } from '../../domain/caution.ts'
+import { inDigits, inLitres } from '../../domain/digits.ts'
+import type { Response } from '../../domain/enclosure/answer/compute-response.ts'
+import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
+import { airSpeedLevel, portSpeeds } from '../../domain/port/air-speed.ts'
+import { present } from '../../domain/present.ts'
+import type { JoinedDrivers } from '../electric/plan-load.ts'
+import type { ResolvedPlan } from '../request/resolved-plan.ts'
+import { pageOne } from './page-one.ts'
+import type { PlanParts } from './plan-parts.ts'
+import { isKept } from './plan-promises.ts'
+
+/** Below the loudest: half as loud to the ear, roughly, and what a band of use is usually taken to. Ours. */
+const BAND_DROP_DB = 6
+
+interface Outcomes {
+  readonly joined: JoinedDrivers | undefined
+  readonly chosen: EnclosureCandidate | undefined
+  readonly fits: boolean
+  /** What the verdict gives as its reasons. */
+  readonly reasons: readonly string[]
+  readonly cautions: readonly Caution[]
+  /** All steps in their order. */
+  readonly steps: Parameters<typeof pageOne>[1]
+}
+
+const counts = ['no', 'one', 'two', 'three', 'four'] as const
+
+function sentence({ driverCount, driver }: ResolvedPlan, parts: PlanParts, { joined, chosen, fits }: Outcomes): string {
+  const count = counts[driverCount] ?? String(driverCount)
+  const drivers = `${count[0]?.toUpperCase()}${count.slice(1)} ${driver.name ?? (driverCount === 1 ? 'driver' : 'drivers')}`
+  const power = joined === undefined ? '' : ` on ${joined.powerW.toFixed(0)} W`
+  if (!fits || chosen === undefined || !parts.box.done) return `${drivers}${power}.`
+  const { netM3 } = parts.box.outcome.result.volume
+  const tuningHz = parts.response.done ? parts.response.outcome.result.scalars.tuningHz : undefined
+  const tuned = tuningHz === undefined ? '' : `, tuned to ${inDigits(tuningHz)} Hz`
+  return `${drivers} in a ${chosen.kind} box of ${inLitres(netM3)}${tuned},${power}.`
+}
+
+/** Where a level passes the line between two neighbours of a curve, on a logarithmic axis. */
+function crossingHz(fromHz: number, toHz: number, fromDb: number, toDb: number, lineDb: number): number {
+  return fromHz * (toHz / fromHz) ** ((lineDb - fromDb) / (toDb - fromDb))
+}
+
+/** The unbroken stretch around the loudest that stays above the line; an end of the curve where it does not fall. */
+function stretch(hz: readonly number[], db: readonly number[], top: number, lineDb: number) {
+  const edge = (step: 1 | -1) => {
+    let at = top
+    while (db[at + step] !== undefined && (db[at + step] as number) >= lineDb) at += step
+    const [inner, outer] = [db[at], db[at + step]]
+    if (inner === undefined || outer === undefined) return hz[at] as number
+    return crossingHz(hz[at] as number, hz[at + step] as number, inner, outer, lineDb)
+  }
+  return { fromHz: edge(-1), toHz: edge(1) }
+}
+
+/**
+ * The band of use, at the seat where a cabin is known.
+ *
+ * @check  a level that falls 12 dB in the octave below and above 40 Hz is within 6 dB from 40/√2 to 40·√2 Hz
+ */
+export function bandOf({ curves, cabin }: Pick<Response, 'curves' | 'cabin'>): NonNullable<PlanCover['band']> {
+  const { frequencyHz, levelDb, seatLevelDb } = curves
+  const place = seatLevelDb === undefined ? 'half-space' : 'seat'
+  const db = seatLevelDb ?? levelDb
+  const top = db.reduce((best, level, at) => (level > (db[best] as number) ? at : best), 0)
+  const loudestDb = db[top] as number
+  const { fromHz, toHz } = stretch(frequencyHz, db, top, loudestDb - BAND_DROP_DB)
+  const where = place === 'seat' ? 'at the seat' : 'in half space'
+  return {
+    finding: `Full bass from ${inDigits(fromHz, 2)} to ${inDigits(toHz, 2)} Hz ${where}`,
+    place,
+    fromHz,
+    toHz,
+    loudestDb,
+    loudestHz: frequencyHz[top] as number,
+    ...present({ uncertaintyDb: cabin?.uncertaintyDb })
+  }
+}
+
+function travelOf({ limits }: Response, xmaxM: number | undefined): Pick<PlanCover, 'travel'> {
+  if (limits === undefined) return {}
+  const { coneExcursionM: peakM, coneExcursionHz: peakHz } = limits.atDrive
+  const held = xmaxM === undefined || peakM <= xmaxM
+  const finding =
+    xmaxM === undefined
+      ? `The cone moves ${inDigits(peakM * 1e3, 2)} mm each way; its travel is not known`
+      : held
+        ? 'The cone stays within its travel'
+        : 'The cone is driven beyond its travel'
+  return { travel: { finding, held, peakM, peakHz, ...present({ limitM: xmaxM }) } }
+}
+
+const airFindings = {
+  quiet: 'The port stays quiet',
+  note: 'The port can be heard at full power',
+  care: 'The port is loud at full power',
+  stop: 'The air in the port is too fast'
+} as const
+
+function portAirOf({ limits }: Response): Pick<PlanCover, 'portAir'> {
+  const { portAirSpeedMPerS: peakMPerS, portAirSpeedHz: peakHz } = limits?.atDrive ?? {}
+  if (peakMPerS === undefined || peakHz === undefined) return {}
+  const level = airSpeedLevel(peakMPerS)
+  return {
+    portAir: {
+      finding: airFindings[level ?? 'quiet'],
+      held: level !== 'stop',
+      peakMPerS,
+      peakHz,
+      quietMPerS: portSpeeds.sharp,
+      limitMPerS: portSpeeds.highest
+    }
+  }
+}
+
+function spaceOf({ car: { space } }: ResolvedPlan, { outer }: BoxLayout): NonNullable<PlanCover['asked']>['space'] {
+  const { widthM, heightM, depthM, coveringM = 0 } = space
+  const covered = (sizeM: number) => sizeM + 2 * coveringM
+  return {
+    ...present({ widthM, heightM, depthM }),
+    boxWidthM: covered(outer.widthM),
+    boxHeightM: covered(outer.heightM),
+    boxDepthM: covered(Math.max(outer.depthM, outer.topDepthM ?? 0)),
+    coveringM
+  }
+}
+
+function askedOf(request: ResolvedPlan, { box, response }: PlanParts): Pick<PlanCover, 'asked'> {
+  if (!box.done) return {}
+  const { netVolumeM3: askedM3, tuningHz: askedHz, qtc: askedQtc } = request.enclosure ?? {}
+  const { netM3: builtM3 } = box.outcome.result.volume
+  const { tuningHz: builtHz, qtc: builtQtc } = response.done ? response.outcome.result.scalars : {}
+  const tuning =
+    builtHz === undefined ? undefined : { ...present({ askedHz }), builtHz, kept: isKept('tuning', askedHz, builtHz) }
+  const damping =
+    builtQtc === undefined ? undefined : { ...present({ askedQtc }), builtQtc, kept: isKept('qtc', askedQtc, builtQtc) }
+  return {
+    asked: {
+      volume: { ...present({ askedM3 }), builtM3, kept: isKept('volume', askedM3, builtM3) },
+      ...present({ tuning, damping }),
+      space: spaceOf(request, box.outcome.result)
+    }
+  }
+}
+
+export function planCover(request: ResolvedPlan, parts: PlanParts, outcomes: Outcomes): PlanCover {
+  const { response, driver } = parts
+  const heard = outcomes.fits && response.done ? response.outcome.result : undefined
+  const xmaxM = driver.done ? driver.outcome.result.driver.xmaxM : undefined
+  return {
+    sentence: sentence(request, parts, outcomes),
+    ...(heard === undefined ? {} : { band: bandOf(heard), ...travelOf(heard, xmaxM), ...portAirOf(heard) }),
+    ...(outcomes.fits ? askedOf(request, parts) : {}),
+    pageOne: pageOne(outcomes.cautions, outcomes.steps, outcomes.reasons)
+  }
+}

@@ -1,0 +1,40 @@
+/** What the work in the vehicle depends on; every figure comes from a part of the plan. */
+import type { Drive } from '../../contract/supply/words.ts'
+import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import type { BillRow } from '../../contract/systems/workshop.ts'
+import { present } from '../../domain/present.ts'
+import type { TurnOn } from '../../domain/signal/turn-on.ts'
+import type { SignalPart } from '../electric/plan-signal.ts'
+
+export interface VehicleFacts {
+  readonly circuit: PlanCircuit
+  readonly drive?: Drive
+  readonly secondBattery: boolean
+  readonly capacitor: boolean
+  readonly turnOn?: TurnOn
+  /** Ring lugs of all power cables. */
+  readonly lugCount: number
+  /** From the terminal to the fuse, along the cable, where the caller said it. */
+  readonly fuseDistanceM?: number
+  readonly sheathed: boolean
+}
+
+interface Planned {
+  readonly circuit: PlanCircuit
+  readonly signal: SignalPart
+  readonly bill: readonly BillRow[]
+}
+
+export function vehicleFacts({ car, supply }: PlanRequest, { circuit, signal, bill }: Planned): VehicleFacts {
+  const turnOn = signal.done ? signal.outcome.result.turnOn : undefined
+  const lugs = bill.filter(({ part }) => part === 'ring-lug')
+  return {
+    circuit,
+    ...present({ drive: car.drive, turnOn, fuseDistanceM: supply.fuseDistanceM }),
+    secondBattery: supply.secondBattery !== undefined,
+    capacitor: supply.capacitor !== undefined,
+    lugCount: lugs.reduce((sum, { need }) => sum + need, 0),
+    sheathed: supply.sheathed === true
+  }
+}

@@ -1,0 +1,25 @@
+/** The order of work with its days. */
+import { type BuildOrder, buildOrder, PRACTISED } from '../work/build-order.ts'
+import type { BuildNode } from '../work/build-step.ts'
+import { lastDay, latestBatteryOff, type WorkDay } from './work-days.ts'
+
+export interface WorkOrder extends BuildOrder {
+  /** Of a careful first build. */
+  readonly days: readonly WorkDay[]
+  /** How many days a practised hand needs. */
+  readonly practisedDays: number
+  /** The car has no battery from this day to the last. */
+  readonly batteryOffDay: number
+}
+
+export function workOrder(nodes: readonly BuildNode[]): WorkOrder {
+  const order = buildOrder(nodes)
+  const days = latestBatteryOff(order.steps)
+  const practised = order.steps.map(step => ({ ...step, minutes: PRACTISED * step.minutes }))
+  return {
+    ...order,
+    days,
+    practisedDays: lastDay(latestBatteryOff(practised)),
+    batteryOffDay: days.find(({ steps }) => steps.includes('battery-off'))?.day ?? 1
+  }
+}
