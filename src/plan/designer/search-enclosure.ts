@@ -137,7 +137,7 @@ export function builtDesigns(
   const { found, rejection } = suited(electrics, kind)
   if (found === undefined) return [{ rejection: rejection as Rejection }]
   const { resolved, drivers, joined } = electrics
-  const setting = { request: resolved, drivers, joined, frequenciesHz: [levelHz] }
+  const setting = { request: resolved, drivers, joined }
   return found.candidates.map(candidate => {
     const made = firstThatFits(setting, candidate, found.sizing)
     return made.found === undefined ? made : finished(electrics, made.found, levelHz)
