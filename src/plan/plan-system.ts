@@ -1,6 +1,6 @@
 /** POST /v1/plans: the whole chain, from data sheets to a system that can be built and switched on. */
 import type { SourceId } from '../contract/sources/source.ts'
-import type { PlanChoice } from '../contract/systems/plan-choice.ts'
+import type { PlanChoice, PlanWaysOut } from '../contract/systems/plan-choice.ts'
 import type { PlanCircuit } from '../contract/systems/plan-circuit.ts'
 import type { PlanCover } from '../contract/systems/plan-cover.ts'
 import type { PlanRequest } from '../contract/systems/plan-request.ts'
@@ -21,9 +21,11 @@ import { planLoad } from './electric/plan-load.ts'
 import { planSignal } from './electric/plan-signal.ts'
 import { planSupply } from './electric/plan-supply.ts'
 import { planVoltageCautions } from './electric/plan-voltage.ts'
+import { planChoice } from './enclosure/alternatives.ts'
 import { planDrivers } from './enclosure/plan-drivers.ts'
 import { planEnclosure, type Tried } from './enclosure/plan-enclosure.ts'
 import { closedHighPass } from './enclosure/plan-high-pass.ts'
+import { planWaysOut, withWayOut } from './enclosure/ways-out.ts'
 import type { Part } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
 import { usual } from './request/plan-usual.ts'
@@ -44,6 +46,7 @@ export interface SystemPlan {
   readonly parts: PlanParts
   readonly circuit: PlanCircuit
   readonly choice?: PlanChoice
+  readonly waysOut?: PlanWaysOut
   readonly tried: readonly Tried[]
   readonly billOfMaterials: readonly BillRow[]
   readonly buildOrder?: WorkOrder
@@ -80,7 +83,9 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const { finish } = resolved
   const { joined, ...load } = planLoad(resolved)
   const driver = planDrivers(resolved, joined)
-  const { tried, chosen, fits, misfit, goalMissed, choice, ...enclosure } = planEnclosure(resolved, driver, joined)
+  const { tried, chosen, fits, misfit, goalMissed, wished, ...enclosure } = planEnclosure(resolved, driver, joined)
+  const choice = wished && planChoice(wished, enclosure.box, enclosure.response)
+  const waysOut = fits || joined === undefined ? undefined : planWaysOut(request)
   const { runs, ...supply } = planSupply(resolved, joined)
   const signal = planSignal(resolved, joined, enclosure.response)
   const wires = joined === undefined ? load : { ...load, joined }
@@ -104,7 +109,12 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
     planCautions({ ...parts }, build.restraint, [...unkept, ...filtered], [...work, ...circuitSays.cautions]),
     steps
   )
-  const summary = planSummary(resolved, parts, { joined, chosen, misfit, unkept, cautions }, circuit)
+  const summary = planSummary(
+    resolved,
+    parts,
+    { joined, chosen, misfit: withWayOut(misfit, waysOut), unkept, cautions },
+    circuit
+  )
   return {
     result: {
       ...present({ name: request.name }),
@@ -112,7 +122,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       cover: planCover(resolved, parts, { joined, chosen, fits, cautions, steps, reasons: summary.reasons }),
       parts,
       circuit,
-      ...present({ choice }),
+      ...present({ choice, waysOut }),
       tried,
       billOfMaterials: build.billOfMaterials,
       ...present({ buildOrder: order, restraint: build.restraint }),

@@ -54,3 +54,39 @@ export const PlanChoiceBody = component('PlanChoice', 'Why this box, and what el
   })
 })
 export interface PlanChoice extends Si<Static<typeof PlanChoiceBody>> {}
+
+const size = (what: string) => Type.Optional(quantity('mm', what))
+const SpacePatch = component('PlanSpacePatch', 'Larger room for the box.', {
+  widthMm: size('Width'),
+  heightMm: size('Height'),
+  depthMm: size('Depth')
+})
+const CarPatch = component('PlanCarPatch', 'Of the vehicle only the room for the box.', { space: ref(SpacePatch) })
+const ChangePatch = component('PlanPatch', 'JSON Merge Patch (RFC 7396) onto the request of the plan.', {
+  driverCount: Type.Optional(Type.Integer({ description: 'Drivers in the box' })),
+  enclosure: Type.Optional(Type.Null({ description: 'Takes out what the box was asked to be' })),
+  car: Type.Optional(ref(CarPatch))
+})
+
+const WayOutBody = component(
+  'PlanWayOut',
+  'A change with which there is a box to build; it was planned before it is offered.',
+  {
+    change: Type.String({ description: 'What to change' }),
+    builds: Type.String({ description: 'What is built then' }),
+    patch: ref(ChangePatch)
+  }
+)
+
+const LargestDriver = component('LargestDriver', 'The largest usual driver for which the space holds a box.', {
+  nominalMm: quantity('mm', 'Nominal size'),
+  flangeDiameterMm: quantity('mm', 'Flange as it usually is'),
+  mountingDepthMm: quantity('mm', 'Mounting depth as it usually is')
+})
+
+export const PlanWaysOutBody = component('PlanWaysOut', 'Where no box fits: what would make one fit.', {
+  changes: Type.Array(ref(WayOutBody), { description: 'The least change first' }),
+  largestDriver: Type.Optional(ref(LargestDriver))
+})
+export interface PlanWaysOut extends Si<Static<typeof PlanWaysOutBody>> {}
+export type PlanChange = PlanWaysOut['changes'][number]

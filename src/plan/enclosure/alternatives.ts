@@ -1,10 +1,12 @@
 /** Other boxes for the same drivers and space, each best for another wish, none beaten on all counts, far enough apart to be a choice. */
-import type { PlanAlternative, SystemFigures } from '../../contract/systems/plan-choice.ts'
+import type { PlanAlternative, PlanChoice, SystemFigures } from '../../contract/systems/plan-choice.ts'
 import { type DesignGoal, designGoals } from '../../contract/systems/words.ts'
 import { inDigits } from '../../domain/digits.ts'
 import type { PlacedBox } from '../designer/room/box-room.ts'
 import type { FoundDesign } from '../designer/search/design-problem.ts'
 import { heardTry } from './heard-try.ts'
+import type { BoxPart } from './plan-box.ts'
+import type { ResponsePart } from './plan-response.ts'
 import type { Setting } from './plan-tries.ts'
 import { COMPARED_HZ, systemFigures } from './system-figures.ts'
 import { wishedTries } from './wished-tries.ts'
@@ -63,38 +65,40 @@ function distance(a: SystemFigures, b: SystemFigures): number {
 /** Each of these that is worse than another on all counts is no alternative. */
 const beats = (a: SystemFigures, b: SystemFigures) => differences(b, a).every(({ steps }) => steps <= 0)
 
-/** @param wished  the wish of the plan; where nothing could be built for it the others are still looked at */
-export function alternatives(
-  setting: Setting,
-  wished: DesignGoal,
-  planned: SystemFigures,
-  designs: (wish: DesignGoal) => readonly FoundDesign<PlacedBox>[],
-  roomM3: number
-): readonly PlanAlternative[] {
+/** A search that has found a box, to be asked for others. */
+export interface Wished {
+  readonly setting: Setting
+  readonly goal: DesignGoal
+  readonly designs: (wish: DesignGoal) => readonly FoundDesign<PlacedBox>[]
+  readonly roomM3: number
+}
+
+function alternatives(wished: Wished, planned: SystemFigures): readonly PlanAlternative[] {
   const found: PlanAlternative[] = []
   for (const goal of designGoals) {
-    if (goal === wished) continue
-    const made = firstBuilt(setting, goal, designs, roomM3)
+    const made = goal === wished.goal ? undefined : firstBuilt(wished, goal)
     if (made === undefined) continue
     const { enclosure, figures } = made
     const others = [planned, ...found.map(each => each.figures)]
     if (others.some(other => distance(figures, other) < 1 || beats(other, figures))) continue
     const [gains, givesUp] = weighed(differences(figures, planned))
-    if (gains.length > 0)
-      found.push({ goal, figures, gains, givesUp, patch: { enclosure: { ...enclosure, goal: null } } })
+    const patch = { enclosure: { ...enclosure, goal: null } }
+    if (gains.length > 0) found.push({ goal, figures, gains, givesUp, patch })
   }
   return found
+}
+
+/** The box that is planned in figures, and those beside it; none where it cannot be heard. */
+export function planChoice(wished: Wished, box: BoxPart, response: ResponsePart): PlanChoice | undefined {
+  const figures = systemFigures(box, response)
+  if (figures === undefined) return undefined
+  return { goal: wished.goal, figures, alternatives: alternatives(wished, figures) }
 }
 
 /** A wish is given up after this many tries; there are others. */
 const MOST_TRIES = 4
 
-function firstBuilt(
-  setting: Setting,
-  goal: DesignGoal,
-  designs: (wish: DesignGoal) => readonly FoundDesign<PlacedBox>[],
-  roomM3: number
-) {
+function firstBuilt({ setting, designs, roomM3 }: Wished, goal: DesignGoal) {
   let tries = 0
   for (const { enclosure, attempt } of wishedTries(setting, goal, designs, roomM3)) {
     if (tries++ >= MOST_TRIES) break

@@ -67,7 +67,7 @@ function limitsOf({ xmaxM, powerW }: Driver, count: number, joined: JoinedDriver
 }
 
 /** Who asks for a port asks for a vented box. */
-const kindOf = ({ kind, ...enclosure }: PlanEnclosure) =>
+export const wantedKind = ({ kind, ...enclosure }: PlanEnclosure) =>
   ventedOnly.some(field => enclosure[field] !== undefined) ? 'vented' : kind
 
 /** The question of the search, with what the caller has fixed. */
@@ -93,7 +93,7 @@ function problemOf(
     gainStepDb: GAIN_STEP_DB,
     seatGainDb: seat ?? new Float64Array(designGridHz.length),
     room: roomOf(request, largestM3, Math.max(swept, LEAST_M3 * count), air),
-    ...present({ kind: kindOf(enclosure), tuningHz: enclosure.tuningHz, areaM2: enclosure.portAreaM2 })
+    ...present({ kind: wantedKind(enclosure), tuningHz: enclosure.tuningHz, areaM2: enclosure.portAreaM2 })
   }
 }
 

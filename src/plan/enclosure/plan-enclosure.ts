@@ -1,5 +1,4 @@
 /** From candidates to one box that fits: the first that clears everything is braced and heard. */
-import type { PlanChoice } from '../../contract/systems/plan-choice.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { DesignGoal } from '../../contract/systems/words.ts'
 import { inDigits, inLitres } from '../../domain/digits.ts'
@@ -7,7 +6,7 @@ import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts
 import { present } from '../../domain/present.ts'
 import type { JoinedDrivers } from '../electric/plan-load.ts'
 import { refusedBy, waitingFor } from '../request/part.ts'
-import { alternatives } from './alternatives.ts'
+import type { Wished } from './alternatives.ts'
 import { wishDesigner } from './goal-designs.ts'
 import { type BoxPart, bracedBox, clears, roomForAir } from './plan-box.ts'
 import { planSizing, type SizingPart } from './plan-candidates.ts'
@@ -16,7 +15,6 @@ import { boxMiss, portMiss } from './plan-miss.ts'
 import type { PortPart } from './plan-port.ts'
 import { planResponse, type ResponsePart } from './plan-response.ts'
 import { enclosureOf, type Setting, shown, type Try, tries } from './plan-tries.ts'
-import { systemFigures } from './system-figures.ts'
 import { wishedTries } from './wished-tries.ts'
 
 export interface Tried {
@@ -26,7 +24,7 @@ export interface Tried {
   readonly why: string
 }
 
-interface PlannedEnclosure {
+export interface PlannedEnclosure {
   readonly sizing: SizingPart
   /** Absent for a closed box. */
   readonly port?: PortPart
@@ -42,7 +40,7 @@ interface PlannedEnclosure {
   /** The wish that no box could be built for; what is shown is a textbook's. */
   readonly goalMissed?: DesignGoal
   /** Where the box was searched for a wish. */
-  readonly choice?: PlanChoice
+  readonly wished?: Wished
 }
 
 const triedRow = ({ candidate, complaint }: Try): Tried => ({
@@ -84,8 +82,13 @@ export function planEnclosure(
   return unfitting(setting, sizing, passed)
 }
 
-/** The first box of those searched for the wish that can be built, with others beside it. */
-function forWish(setting: Setting, goal: DesignGoal, roomM3: number, passed: Try[]): PlannedEnclosure | undefined {
+/** The first box of those searched for the wish that can be built. */
+export function forWish(
+  setting: Setting,
+  goal: DesignGoal,
+  roomM3: number,
+  passed: Try[]
+): PlannedEnclosure | undefined {
   const { request, drivers, joined } = setting
   const designs = wishDesigner(request, drivers, joined, roomM3)
   for (const { sizing, attempt } of wishedTries(setting, goal, designs, roomM3)) {
@@ -93,11 +96,7 @@ function forWish(setting: Setting, goal: DesignGoal, roomM3: number, passed: Try
       passed.push(attempt)
       continue
     }
-    const made = finished(setting, sizing, attempt, passed)
-    const figures = systemFigures(made.box, made.response)
-    if (figures === undefined) return { ...made, fits: true }
-    const choice = { goal, figures, alternatives: alternatives(setting, goal, figures, designs, roomM3) }
-    return { ...made, fits: true, choice }
+    return { ...finished(setting, sizing, attempt, passed), fits: true, wished: { setting, goal, designs, roomM3 } }
   }
   return undefined
 }
