@@ -55,7 +55,7 @@ export interface paths {
         put?: never;
         /**
          * Panel drawings and cut sheets
-         * @description Draws the panels of a box with their dimensions, holes, saw tilts and grain, and the sheets they are cut from. By `Accept`: `image/svg+xml` (all drawings one below the other), `image/vnd.dxf` (millimetres, layers SHEET CUT HOLES POCKET DRILL TEXT, closed contours, true circles; the sheets with everything in place, or with `show: panels` each panel once), `application/pdf` (one A4 page a drawing, to scale), or `application/json` with the layout, the cut plan and each drawing as SVG text.
+         * @description Draws the panels of a box with their dimensions, holes, saw tilts, screws, grain and what stands against them, and the sheets they are cut from; or, with `show: assembly`, a picture for each step of putting it together. By `Accept`: `image/svg+xml` (all drawings one below the other), `image/vnd.dxf` (millimetres, closed contours and true circles on layers CUT and HOLES, POCKET_6.0 by depth, DRILL_3.0 by diameter; BEVEL_17.7 by the tilt of an edge, MARK where other parts stand, SHEET and TEXT are not cut; the sheets with everything in place, or with `show: panels` each panel once), `application/pdf` (one A4 page a drawing, to scale), or `application/json` with the layout, the cut plan and each drawing as SVG text.
          */
         post: operations["drawBox"];
         delete?: never;
@@ -1081,6 +1081,11 @@ export interface components {
             need: number;
             /** @description False where a builder may do without */
             needed: boolean;
+            /**
+             * @description What it is; the steps of the work name it so
+             * @enum {string}
+             */
+            part: "sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor";
             /** @description How much to buy, in `unit`: the need with its spare, rounded up [1] */
             quantity: number;
             /** @description Spare added to the need [%] */
@@ -1188,10 +1193,10 @@ export interface components {
             /** @description The drawing is 1 to this when printed at its size [1] */
             scale: number;
             /**
-             * @description A panel, or a sheet with what is cut from it
+             * @description A panel, a sheet with what is cut from it, or a step of assembly
              * @enum {string}
              */
-            subject: "panel" | "cut-sheet";
+            subject: "panel" | "cut-sheet" | "assembly-step";
             /** @description The drawing as SVG text */
             svg: string;
             /** @description Width on paper [mm] */
@@ -1207,10 +1212,10 @@ export interface components {
             /** @description Sheets to cut from; the usual sheet of the board when absent */
             sheets?: components["schemas"]["SheetStock"][];
             /**
-             * @description What to draw; `both` when absent
+             * @description What to draw: `both` is panels and cut sheets, when absent; `assembly` is a picture for each step
              * @enum {string}
              */
-            show?: "panels" | "cut-sheets" | "both";
+            show?: "panels" | "cut-sheets" | "both" | "assembly";
             /** @description Title of the set of drawings */
             title?: string;
             /** @description Cut off every edge of a raw sheet first, kerf included [mm] */
@@ -1222,7 +1227,7 @@ export interface components {
         BoxDrawings: {
             box: components["schemas"]["BoxLayoutResult"];
             cutPlan?: components["schemas"]["SheetPlanResult"];
-            /** @description Panels first, then cut sheets */
+            /** @description Panels first, then cut sheets; or the steps of assembly in order */
             drawings: components["schemas"]["BoxDrawing"][];
             /** @description How inches are written */
             inches: components["schemas"]["InchStyle"];
@@ -1530,11 +1535,19 @@ export interface components {
         };
         /** @description The order of work. */
         BuildOrder: {
+            /** @description The car has no battery from this day until it is switched on */
+            batteryOffDay: number;
+            /** @description A first build over days: what can go on while something dries goes on; days of mere waiting are left out */
+            days: components["schemas"]["WorkDay"][];
             /** @description From first to last step with one pair of hands, with waiting [min] */
             elapsedMinutes: number;
+            /** @description Days a practised hand needs for it */
+            practisedDays: number;
+            /** @description The same of a practised hand [min] */
+            practisedMinutes: number;
             /** @description Steps in order */
             steps: components["schemas"]["BuildStep"][];
-            /** @description Work, without waiting [min] */
+            /** @description Work of a careful first build, without waiting [min] */
             workMinutes: number;
         };
         /** @description One step of the work. */
@@ -1549,18 +1562,27 @@ export interface components {
             cureMinutes: number;
             /** @description Name of the step, for `needs` */
             id: string;
+            /** @description What exists when the step is done */
+            makes: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "cut-panel" | "brace" | "port-walls" | "shell" | "closed-box" | "finished-box" | "driver" | "amplifier" | "second-battery" | "second-battery-link")[];
             /** @description Work of a careful first build [min] */
             minutes: number;
             /** @description Ids of the steps that must be finished, and cured, before */
             needs: string[];
             /** @description Place in the order, from 1 */
             number: number;
+            /**
+             * @description `table`: with paper and telephone; `bench`; `car`
+             * @enum {string}
+             */
+            place: "table" | "bench" | "car";
+            /** @description What does instead, where a tool is missing */
+            substitutes: string[];
             /** @description The step in a few words */
             title: string;
             /** @description Tools */
             tools: string[];
-            /** @description Parts and materials */
-            uses: string[];
+            /** @description Parts and materials: rows of the bill, what an earlier step made, or what was chosen before */
+            uses: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "cut-panel" | "brace" | "port-walls" | "shell" | "closed-box" | "finished-box" | "driver" | "amplifier" | "second-battery" | "second-battery-link")[];
             /** @description Dangers of this step */
             warnings: string[];
         };
@@ -1850,6 +1872,8 @@ export interface components {
         CautionKind: {
             /** @description Where its threshold comes from */
             basis: string;
+            /** @description The same in a dozen words at most, as it stands at a step; absent where it is said whole */
+            brief?: string;
             /** @description Stable code, as in the caution */
             code: string;
             /** @description `note`: know this. `care`: change or watch it. `stop`: do not build or switch this on. */
@@ -2485,10 +2509,16 @@ export interface components {
             cautions: components["schemas"]["CautionCode"][];
             /** @description Name of the step */
             id: string;
+            /** @description Place in the whole work; the numbers of the build go on */
+            number: number;
             /** @description What must be seen before the next step */
             passIf: string;
             /** @description What to do */
             text: string;
+            /** @description The step in a few words */
+            title: string;
+            /** @description Rows of the bill it takes */
+            uses?: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor")[];
         };
         /** @description Level at one frequency, for comparing boxes. */
         ComparedLevel: {
@@ -4578,6 +4608,8 @@ export interface components {
         };
         /** @description A part as it leaves the saw. Its frame lies on the outer face: origin at the lower left corner of the blank, u to the right, v up, seen from outside. */
         Panel: {
+            /** @description Each of them in its place */
+            copies?: components["schemas"]["PanelCopy"][];
             /** @description Holes and rebates */
             cutOuts: components["schemas"]["CutOut"][];
             /** @description Edges that need more than a square cut, or that may be rounded */
@@ -4629,6 +4661,14 @@ export interface components {
             /** @description Mean over the area [mm] */
             meanMm: number;
         };
+        /** @description One of equal parts, in its place. */
+        PanelCopy: {
+            /** @description What stands against it */
+            marks: components["schemas"]["PanelMark"][];
+            /** @description As the order of assembly and the model name it */
+            name: string;
+            place: components["schemas"]["PanelPlace"];
+        };
         /** @description An edge that is not simply sawn square and left sharp. */
         PanelEdge: {
             /** @description Edge from this point of the outline to the next */
@@ -4655,6 +4695,24 @@ export interface components {
          * @enum {string}
          */
         PanelGrain: "length" | "width" | "any";
+        /** @description A strip of a face on which the edge of another part stands, by its middle line; to be marked before assembly. */
+        PanelMark: {
+            /**
+             * @description On which face of this part
+             * @enum {string}
+             */
+            face: "outer" | "inner";
+            /** @description One end of the middle line, in the frame of the outer face */
+            from: components["schemas"]["PanelPoint"];
+            /** @description What stands there */
+            part: string;
+            /** @description Where screws go in from outside until the glue has set; none where it is glued only */
+            screws: components["schemas"]["PanelPoint"][];
+            /** @description The other end */
+            to: components["schemas"]["PanelPoint"];
+            /** @description Across the strip: board of what stands there [mm] */
+            widthMm: number;
+        };
         /** @description Where the frame of a part lies in the box. */
         PanelPlace: {
             origin: components["schemas"]["BoxPoint"];
@@ -4896,6 +4954,77 @@ export interface components {
             /** @description Draw when switched off [A] */
             standbyA?: number;
         };
+        /** @description What was asked beside what is built. */
+        PlanAsked: {
+            damping?: components["schemas"]["PlanAskedDamping"];
+            space: components["schemas"]["PlanAskedSpace"];
+            tuning?: components["schemas"]["PlanAskedTuning"];
+            volume: components["schemas"]["PlanAskedVolume"];
+        };
+        /** @description Total Q of a closed box, asked beside built. */
+        PlanAskedDamping: {
+            /** @description Asked; absent where the plan was free to choose [1] */
+            askedQtc?: number;
+            /** @description Built [1] */
+            builtQtc: number;
+            /** @description Whether what is built is what was asked */
+            kept: boolean;
+        };
+        /** @description The boot beside the box with its covering. */
+        PlanAskedSpace: {
+            /** @description Depth of the box, covered [mm] */
+            boxDepthMm: number;
+            /** @description Height of the box, covered [mm] */
+            boxHeightMm: number;
+            /** @description Width of the box, covered [mm] */
+            boxWidthMm: number;
+            /** @description Carpet on each face; 0 without [mm] */
+            coveringMm: number;
+            /** @description Depth of the space [mm] */
+            depthMm?: number;
+            /** @description Height of the space [mm] */
+            heightMm?: number;
+            /** @description Width of the space [mm] */
+            widthMm?: number;
+        };
+        /** @description Tuning of a vented box, asked beside built. */
+        PlanAskedTuning: {
+            /** @description Asked; absent where the plan was free to choose [Hz] */
+            askedHz?: number;
+            /** @description Built [Hz] */
+            builtHz: number;
+            /** @description Whether what is built is what was asked */
+            kept: boolean;
+        };
+        /** @description Net volume, asked beside built. */
+        PlanAskedVolume: {
+            /** @description Asked; absent where the plan was free to choose [L] */
+            askedL?: number;
+            /** @description Built [L] */
+            builtL: number;
+            /** @description Whether what is built is what was asked */
+            kept: boolean;
+        };
+        /** @description The band of use: all within 6 dB of the loudest, around it. */
+        PlanBand: {
+            /** @description What the chart shows, as its title */
+            finding: string;
+            /** @description Lower end [Hz] */
+            fromHz: number;
+            /** @description Highest level at the gain of the plan [dB] */
+            loudestDb: number;
+            /** @description Where [Hz] */
+            loudestHz: number;
+            /**
+             * @description `seat`: with the cabin of the request. `half-space`: at 1 m, for no cabin is known
+             * @enum {string}
+             */
+            place: "seat" | "half-space";
+            /** @description Upper end [Hz] */
+            toHz: number;
+            /** @description Real cars lie within ± this of the model [dB] */
+            uncertaintyDb?: number;
+        };
         /** @description What the box is made of. */
         PlanBoard: {
             /** @description Modulus in bending across the face grain [GPa] */
@@ -4985,6 +5114,18 @@ export interface components {
             /** @description Connection that Bl, Q and Le of the sheet belong to */
             statedFor?: components["schemas"]["CoilConnection"];
         };
+        /** @description The first page: one sentence, the band of use, what it rests on, what to know before anything else. */
+        PlanCover: {
+            /** @description Absent where no box fits */
+            asked?: components["schemas"]["PlanAsked"];
+            band?: components["schemas"]["PlanBand"];
+            /** @description Cautions of this design, those that can hurt first, licensed work last; at most seven */
+            pageOne: components["schemas"]["PlanFirstCaution"][];
+            portAir?: components["schemas"]["PlanPortAir"];
+            /** @description The system in one sentence */
+            sentence: string;
+            travel?: components["schemas"]["PlanTravel"];
+        };
         /** @description One of the drivers, all alike. */
         PlanDriver: {
             coils: components["schemas"]["PlanCoils"];
@@ -5023,6 +5164,42 @@ export interface components {
             /** @description Whether the walls are lined with wadding */
             lined?: boolean;
         };
+        /** @description A caution in short; the whole of it stands at its step or part. */
+        PlanFirstCaution: {
+            /** @description The danger in a few words */
+            clause: string;
+            /** @description Code of the caution; /v1/cautions documents each */
+            code: components["schemas"]["CautionCode"];
+            /** @description Its first sentence, with the figures of this design */
+            sentence: string;
+            /** @description Number of the step where it counts */
+            step?: number;
+        };
+        /** @description One danger of the work, and what stands against it. */
+        PlanHazard: {
+            /** @description What keeps it away */
+            barrier: string;
+            /** @description Where it is known from */
+            basis: string;
+            /** @description Code of the caution; /v1/cautions documents each */
+            caution?: components["schemas"]["CautionCode"];
+            /**
+             * @description Whose work it is
+             * @enum {string}
+             */
+            hands: "maker" | "second-person" | "several-people" | "trained-person";
+            /**
+             * @description The worst it can do
+             * @enum {string}
+             */
+            harm: "death" | "lasting-harm" | "fire" | "illness" | "injury" | "law" | "damage";
+            /** @description Name of the danger */
+            id: string;
+            /** @description How one sees that it does */
+            proof: string;
+            /** @description Ids of the steps where it can happen; the first one says it */
+            steps: string[];
+        };
         /** @description A part of the system that this plan leaves out. */
         PlanNotPlanned: {
             /** @description Gravity */
@@ -5056,6 +5233,21 @@ export interface components {
             signal: components["schemas"]["SetUpSignalPart"];
             sizing: components["schemas"]["SizeEnclosurePart"];
             wiring: components["schemas"]["WireCoilsPart"];
+        };
+        /** @description Fastest air in a port at the gain of the plan. */
+        PlanPortAir: {
+            /** @description What the chart shows, as its title */
+            finding: string;
+            /** @description Whether it keeps to the limit */
+            held: boolean;
+            /** @description Beyond this nothing is built [m/s] */
+            limitMPerS: number;
+            /** @description Where [Hz] */
+            peakHz: number;
+            /** @description Peak [m/s] */
+            peakMPerS: number;
+            /** @description Up to here sharp ends are not heard [m/s] */
+            quietMPerS: number;
         };
         /** @description Data sheets, the car and its supply: everything one plan is made from. */
         PlanRequest: {
@@ -5093,10 +5285,13 @@ export interface components {
             circuit: components["schemas"]["PlanCircuit"];
             /** @description Switching on, in this order */
             commissioning: components["schemas"]["CommissioningStep"][];
+            cover: components["schemas"]["PlanCover"];
             /** @description Title as given */
             name?: string;
             parts: components["schemas"]["PlanParts"];
             restraint?: components["schemas"]["Restraint"];
+            /** @description Every danger of this plan with its barrier, at its steps */
+            safety: components["schemas"]["PlanHazard"][];
             summary: components["schemas"]["PlanSummary"];
             /** @description Enclosures passed over on the way */
             tried: components["schemas"]["PlanTried"][];
@@ -5245,6 +5440,19 @@ export interface components {
             result: components["schemas"]["PlanResult"];
             /** @description What the figures rest on; see /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
+        };
+        /** @description Largest excursion of a cone at the gain of the plan. */
+        PlanTravel: {
+            /** @description What the chart shows, as its title */
+            finding: string;
+            /** @description Whether it keeps to the limit */
+            held: boolean;
+            /** @description Xmax of the driver [mm] */
+            limitMm?: number;
+            /** @description Where [Hz] */
+            peakHz: number;
+            /** @description One way from rest [mm] */
+            peakMm: number;
         };
         /** @description An enclosure that was tried before the chosen one. */
         PlanTried: {
@@ -7178,6 +7386,15 @@ export interface components {
             request?: components["schemas"]["CoilWiringRequest"];
             /** @description Always /v1/coils/wiring */
             resource: string;
+        };
+        /** @description What one pair of hands does on one day of eight hours. */
+        WorkDay: {
+            /** @description From 1 */
+            day: number;
+            /** @description Hands at work [min] */
+            minutes: number;
+            /** @description Ids of the steps begun on it, in this order; what cures goes on through the night */
+            steps: string[];
         };
     };
     responses: {

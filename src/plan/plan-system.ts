@@ -4,6 +4,7 @@ import type { PlanChoice, PlanWaysOut } from '../contract/systems/plan-choice.ts
 import type { PlanCircuit } from '../contract/systems/plan-circuit.ts'
 import type { PlanCover } from '../contract/systems/plan-cover.ts'
 import type { PlanRequest } from '../contract/systems/plan-request.ts'
+import type { PlanHazard } from '../contract/systems/safety.ts'
 import type { BillRow, Restraint } from '../contract/systems/workshop.ts'
 import { assumptions } from '../domain/assume.ts'
 import { cautionSources } from '../domain/caution.ts'
@@ -14,7 +15,6 @@ import { planCover } from './answer/plan-cover.ts'
 import type { PlanParts } from './answer/plan-parts.ts'
 import { notAsAsked } from './answer/plan-promises.ts'
 import { type PlanSummary, planSummary } from './answer/plan-summary.ts'
-import { withStepCautions } from './answer/step-cautions.ts'
 import { planCircuit } from './electric/plan-circuit.ts'
 import { planGraph } from './electric/plan-graph.ts'
 import { planLoad } from './electric/plan-load.ts'
@@ -26,15 +26,13 @@ import { planDrivers } from './enclosure/plan-drivers.ts'
 import { planEnclosure, type Tried } from './enclosure/plan-enclosure.ts'
 import { closedHighPass } from './enclosure/plan-high-pass.ts'
 import { planWaysOut, withWayOut } from './enclosure/ways-out.ts'
+import { planWork } from './plan-work.ts'
 import type { Part } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
 import { usual } from './request/plan-usual.ts'
 import { resolvedPlan } from './request/resolved-plan.ts'
-import { vehicleFacts } from './steps/vehicle-facts.ts'
-import { workNodes } from './steps/work-nodes.ts'
-import { type WorkOrder, workOrder } from './steps/work-order.ts'
+import type { WorkOrder } from './steps/work-order.ts'
 import { buildCautions, buildSources } from './work/build-order.ts'
-import { commissioning } from './work/commissioning.ts'
 import type { CommissioningStep } from './work/first-start.ts'
 import { planBuild } from './work/plan-build.ts'
 import { restraintSources } from './work/restraint.ts'
@@ -52,6 +50,7 @@ export interface SystemPlan {
   readonly buildOrder?: WorkOrder
   readonly restraint?: Restraint
   readonly commissioning: readonly CommissioningStep[]
+  readonly safety: readonly PlanHazard[]
 }
 
 const sourcesOf = (parts: PlanParts): readonly SourceId[] =>
@@ -97,24 +96,17 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const work = [...voltages, ...(build.facts === undefined ? [] : buildCautions(build.facts))]
   const unkept = notAsAsked(request.enclosure, { chosen, ...enclosure, ...present({ goalMissed }) })
   const filtered = joined === undefined ? [] : closedHighPass(enclosure.response, joined)
-  const cable = supply.cable.done ? supply.cable.outcome.result : undefined
-  const capacitor = supply.current.done ? supply.current.outcome.result.capacitor : undefined
-  const signalSteps = signal.done ? signal.outcome.result.steps : []
-  const vehicle = vehicleFacts(resolved, { circuit, signal, bill: build.billOfMaterials })
-  const order = build.facts === undefined ? undefined : workOrder(workNodes(build.facts, vehicle))
-  const first = (order?.steps.length ?? 0) + 1
-  const switchingOn = fits ? commissioning(first, cable, circuit, signalSteps, capacitor) : []
-  const steps = [...(order?.steps ?? []), ...switchingOn]
-  const cautions = withStepCautions(
-    planCautions({ ...parts }, build.restraint, [...unkept, ...filtered], [...work, ...circuitSays.cautions]),
-    steps
+  const found = planCautions(
+    { ...parts },
+    build.restraint,
+    [...unkept, ...filtered],
+    [...work, ...circuitSays.cautions]
   )
-  const summary = planSummary(
-    resolved,
-    parts,
-    { joined, chosen, misfit: withWayOut(misfit, waysOut), unkept, cautions },
-    circuit
-  )
+  const made = { circuit, supply, signal, build }
+  const { buildOrder, commissioning, safety, cautions } = planWork(resolved, made, found)
+  const told = { joined, chosen, misfit: withWayOut(misfit, waysOut), unkept, cautions }
+  const summary = planSummary(resolved, parts, told, circuit)
+  const steps = [...(buildOrder?.steps ?? []), ...commissioning]
   return {
     result: {
       ...present({ name: request.name }),
@@ -125,15 +117,16 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       ...present({ choice, waysOut }),
       tried,
       billOfMaterials: build.billOfMaterials,
-      ...present({ buildOrder: order, restraint: build.restraint }),
-      commissioning: switchingOn
+      ...present({ buildOrder, restraint: build.restraint }),
+      commissioning,
+      safety
     },
     cautions,
     assumed: [...assumed.list, ...circuitSays.assumed, ...graph.assumed, ...inParts(parts)],
     sources: [
       ...sourcesOf(parts),
       ...cautionSources(cautions),
-      ...(order === undefined ? [] : buildSources),
+      ...(buildOrder === undefined ? [] : buildSources),
       ...(build.restraint === undefined ? [] : restraintSources)
     ],
     basis: []

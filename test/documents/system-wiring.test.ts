@@ -136,7 +136,7 @@ describe.each(Object.entries(plans))('the picture of %s', (_, wire) => {
     const page = planPage({ ...inventedPlan(), wiring }, { paper: metric })
     for (const { text } of circuit.notPlanned) {
       expect(lettering).toContain(`Not drawn: ${text}`)
-      expect(page).toContain(`<p class="warning">Not drawn: ${text}</p>`)
+      expect(page).toContain(`<p class="barrier">Not drawn: ${text}</p>`)
     }
     expect(reading.titled('Second battery')).toHaveLength('secondBattery' in half.request.supply ? 1 : 0)
   })

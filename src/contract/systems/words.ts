@@ -109,3 +109,9 @@ export type WorkItem = (typeof workItems)[number]
 /** Where the work goes on. */
 export const workPlaces = ['table', 'bench', 'car'] as const
 export type WorkPlace = (typeof workPlaces)[number]
+/** The worst a danger can do, the gravest first. */
+export const hazardHarms = ['death', 'lasting-harm', 'fire', 'illness', 'injury', 'law', 'damage'] as const
+export type HazardHarm = (typeof hazardHarms)[number]
+/** Whose work it is. */
+export const hazardHands = ['maker', 'second-person', 'several-people', 'trained-person'] as const
+export type HazardHands = (typeof hazardHands)[number]

@@ -5,14 +5,16 @@ import type { SheetPlan, SheetStock } from '../../contract/boxes/box-sheets.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
 import { type drawingSubjects, inchStyles, paperUnits } from '../../contract/boxes/words.ts'
 import { type Assumptions, assumptions } from '../../domain/assume.ts'
-import { layOutBox } from '../../domain/box/layout/lay-out-box.ts'
+import { type BoxSolids, layOutSolids } from '../../domain/box/layout/lay-out-box.ts'
 import { DesignError, type Fault } from '../../domain/design-error.ts'
 import { boards } from '../../domain/material/boards.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
 import { nestPanels } from '../../domain/sheet/nest-panels.ts'
 import type { PaperUnits } from '../draw/number-text.ts'
+import { assemblyDrawings } from './assembly-drawing.ts'
 import { cutSheet } from './cut-sheet.ts'
+import { drawnApart } from './panel-copies.ts'
 import { a4Lying, type Drawing, panelDrawing } from './panel-drawing.ts'
 
 type DrawingSubject = (typeof drawingSubjects)[number]
@@ -39,7 +41,7 @@ export interface BoxDrawings {
 }
 
 interface BoxDrawing extends Drawing {
-  readonly subject: 'panel' | 'cut-sheet'
+  readonly subject: 'panel' | 'cut-sheet' | 'assembly-step'
 }
 
 /** Runs a part and moves the paths of its refusals to where the whole request has them. */
@@ -98,7 +100,7 @@ function cutPlanOf(request: BoxDrawingRequest, box: BoxLayout, assumed: Assumpti
 }
 
 export function panelDrawings(panels: readonly Panel[], paper: PaperUnits, prefix: string): readonly BoxDrawing[] {
-  return panels.map((panel, index) => ({
+  return panels.flatMap(drawnApart).map((panel, index) => ({
     subject: 'panel' as const,
     ...panelDrawing(panel, `${prefix}-panel-${index + 1}`, paper)
   }))
@@ -110,6 +112,9 @@ export function cutSheetDrawings({ layouts }: SheetPlan, paper: PaperUnits, pref
     ...cutSheet(layout, `${prefix}-sheet-${layout.number}`, paper, a4Lying)
   }))
 }
+
+const stepDrawings = (solids: BoxSolids): readonly BoxDrawing[] =>
+  assemblyDrawings(solids, 'box').map(drawing => ({ subject: 'assembly-step', ...drawing }))
 
 function unitsOf(request: BoxDrawingRequest, assumed: Assumptions): PaperUnits {
   const units = assumed.or<PaperUnits['units']>(request.units, 'units', paperUnits[0], 'metric unless asked')
@@ -125,12 +130,14 @@ export function drawBox(request: BoxDrawingRequest): Outcome<BoxDrawings> {
   const paper = unitsOf(request, assumed)
   const box = within(
     field => (field === '' ? 'box' : `box.${field}`),
-    () => layOutBox(request.box)
+    () => layOutSolids(request.box)
   )
-  const cuts = show === 'panels' ? undefined : cutPlanOf(request, box.result, assumed)
+  const { layout } = box.result
+  const cuts = show === 'panels' || show === 'assembly' ? undefined : cutPlanOf(request, layout, assumed)
   const drawings = [
-    ...(show === 'cut-sheets' ? [] : panelDrawings(box.result.panels, paper, 'box')),
-    ...(cuts === undefined ? [] : cutSheetDrawings(cuts.result, paper, 'box'))
+    ...(show === 'cut-sheets' || show === 'assembly' ? [] : panelDrawings(layout.panels, paper, 'box')),
+    ...(cuts === undefined ? [] : cutSheetDrawings(cuts.result, paper, 'box')),
+    ...(show === 'assembly' ? stepDrawings(box.result) : [])
   ]
   const boxAssumed = box.assumed.map(entry => ({ ...entry, field: `box.${entry.field}` }))
   const boxCautions = box.cautions.map(({ at, ...entry }) => ({ ...entry, at: at === undefined ? 'box' : `box.${at}` }))
@@ -138,7 +145,7 @@ export function drawBox(request: BoxDrawingRequest): Outcome<BoxDrawings> {
     result: {
       title: request.title ?? 'Box',
       ...paper,
-      box: box.result,
+      box: layout,
       ...(cuts === undefined ? {} : { cutPlan: cuts.result }),
       drawings
     },

@@ -89,8 +89,9 @@ export function cutOutText(
   return [size + depth, ...screws]
 }
 
-export function holeLabel(cutOut: CutOut, number: number, frame: PanelFrame): string {
-  const [x, y] = [toX(cutOut.uM, frame), toY(cutOut.vM, frame)]
+/** @param beside  numbers that stand at this centre already */
+export function holeLabel(cutOut: CutOut, number: number, frame: PanelFrame, beside: number): string {
+  const [x, y] = [toX(cutOut.uM, frame) + 5 * beside, toY(cutOut.vM, frame)]
   return (
     element('circle', { cx: x + 3.4, cy: y - 3.4, r: 2.3, fill: ink.cut, class: 'bubble' }) +
     textAt(x + 3.4, y - 2.5, String(number), {

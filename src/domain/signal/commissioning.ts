@@ -113,7 +113,7 @@ function listeningSteps({ crossover: { lowPass, highPass } }: SignalStepFacts): 
     },
     {
       id: 'warm-check',
-      text: 'Nobody inside, doors shut, or everybody with ear protection: play music at the loudest level wanted for a quarter of an hour. Then switch off, feel amplifier, cables and fuse holders with the back of the hand, and smell at the box.',
+      text: 'Nobody inside, doors shut, or everybody with ear protection: play music at the loudest level wanted for a quarter of an hour. Off at the first smell of lacquer. Then switch off, smell at the box, bring the back of the hand near amplifier, cables and fuse holders before it touches them.',
       passIf: 'Nothing is too hot to keep a hand on, and nothing smells of hot lacquer.',
       cautions: ['amplifier-heat', 'hearing-exposure', 'hearing-extreme', 'engine-running']
     }

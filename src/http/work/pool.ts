@@ -10,8 +10,6 @@ import type { Task, TaskOutcome } from './task.ts'
 export interface Work {
   /** @throws Refusal `overloaded` or `out-of-time`, DesignError of the calculation */
   readonly run: (task: Task, nobodyWaits: AbortSignal) => Promise<Answer>
-  /** Starts the first thread, so that the first heavy call need not. */
-  readonly start: () => void
   readonly waiting: () => number
   readonly close: () => Promise<void>
 }
@@ -76,9 +74,6 @@ export function workPool(sizes: Sizes, report: (error: unknown) => void = () => 
   }
 
   return {
-    start: () => {
-      started()
-    },
     waiting: () => threads?.queueSize ?? 0,
     run: async (task, nobodyWaits) => {
       // The pool's own bound does not hold for tasks that can be aborted.

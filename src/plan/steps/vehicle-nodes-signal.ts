@@ -11,7 +11,7 @@ const mountAmplifier = ({ circuit: { amplifiers } }: VehicleFacts): BuildNode =>
     title: `Mount the ${amplifiers.length > 1 ? `${amplifiers.length} amplifiers` : 'amplifier'}`,
     actions: [
       'Through-bolt it to a board or a bracket on the body, not into a wall of the box: that shakes it loose, and its screws leak.',
-      'Upright or flat with its fins free, at least 50 mm of air on every side (or what its sheet asks), no carpet over it; clear of water and of the way of an airbag.'
+      'Upright or flat with its fins free, at least 50 mm of air on every side (or what its sheet asks), no carpet over it; off the lowest point of the boot, where water gathers, and not under a seat whose plug would have to be opened.'
     ],
     needs: ['empty-boot', 'battery-off'],
     tools: ['drill with depth stop', 'spanner'],

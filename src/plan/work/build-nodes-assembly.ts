@@ -84,8 +84,7 @@ const sealSeams = step({
   tools: ['sealant gun'],
   uses: ['shell', 'sealant'],
   minutes: 20,
-  cureMinutes: 120,
-  warnings: ['Sealant that smells of vinegar corrodes contacts: do not use it.']
+  cureMinutes: 120
 })
 
 const colourPort = step({
@@ -97,7 +96,6 @@ const colourPort = step({
   uses: ['port-paint'],
   minutes: 20,
   cureMinutes: 120,
-  warnings: ['Spray outdoors, with a vapour mask, away from flames.'],
   cautions: ['solvent-vapour']
 })
 

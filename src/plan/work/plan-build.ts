@@ -29,7 +29,7 @@ const USUAL_SHEET_MM = [2440, 1220] as const
 
 export type SheetsPart = Part<SheetPlanRequest, SheetPlan>
 
-interface PlannedBuild {
+export interface PlannedBuild {
   readonly sheets: SheetsPart
   readonly billOfMaterials: readonly BillRow[]
   readonly facts?: BuildFacts

@@ -6,6 +6,7 @@ import { choice, quantity } from '../../../contract/field/quantities.ts'
 import { PlanChoiceBody, PlanWaysOutBody } from '../../../contract/systems/plan-choice.ts'
 import { PlanCircuitBody } from '../../../contract/systems/plan-circuit.ts'
 import { PlanCoverBody } from '../../../contract/systems/plan-cover.ts'
+import { HazardBody } from '../../../contract/systems/safety.ts'
 import { billParts } from '../../../contract/systems/words.ts'
 import { BillRowBody, BuildOrderBody, RestraintBody } from '../../../contract/systems/workshop.ts'
 import type { Operation } from '../../wire/operation.ts'
@@ -108,5 +109,6 @@ export const PlanResultBody = component('PlanResult', 'A system that can be boug
   billOfMaterials: Type.Array(ref(BillRowBody), { description: 'What to buy' }),
   buildOrder: Type.Optional(ref(BuildOrderBody)),
   restraint: Type.Optional(ref(RestraintBody)),
-  commissioning: Type.Array(ref(CommissioningBody), { description: 'Switching on, in this order' })
+  commissioning: Type.Array(ref(CommissioningBody), { description: 'Switching on, in this order' }),
+  safety: Type.Array(ref(HazardBody), { description: 'Every danger of this plan with its barrier, at its steps' })
 })

@@ -1,0 +1,119 @@
+/** `/`: the form for people, links for programs. `/plan`: the plan of what the form was filled with, under an address that holds it. */
+import { createHash } from 'node:crypto'
+import type { FastifyInstance, FastifyReply } from 'fastify'
+import type { JsonSchema } from '../../contract/field/component.ts'
+import { DesignError } from '../../domain/design-error.ts'
+import { planSystem } from '../operations/systems/plans.ts'
+import { type AnswerCall, contentType, mediaTypes, negotiated } from '../serving/operation-routes.ts'
+import { pagePolicy } from '../serving/page-policy.ts'
+import { designProblem } from '../wire/design-problem.ts'
+import { Refusal } from '../wire/refusal.ts'
+import { frontPage } from './front-page.ts'
+import { type FrontFault, frontExample, frontFaults, frontRequest, type Typed } from './front-request.ts'
+import { frontStyle } from './front-style.ts'
+
+const styleHash = createHash('sha256').update(frontStyle, 'utf8').digest('base64')
+const policy = `default-src 'none'; style-src 'sha256-${styleHash}'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'`
+const HTML = 'text/html'
+
+/** What a program finds at the door. */
+const links = {
+  links: [
+    { rel: 'service-desc', href: '/openapi.yaml', type: 'application/yaml' },
+    { rel: 'service-doc', href: '/docs', type: HTML },
+    { rel: 'item', href: '/v1/plans', title: planSystem.summary }
+  ]
+}
+
+type Query = Readonly<Record<string, string | readonly string[] | undefined>>
+
+/** A name given twice counts once, as the last: a form never sends one twice. */
+const typedOf = (query: Query): Typed =>
+  Object.fromEntries(
+    Object.entries(query).map(([name, value]) => [name, String(typeof value === 'object' ? value.at(-1) : value)])
+  )
+
+interface Shown {
+  readonly status: number
+  readonly typed: Typed
+  readonly faults?: readonly FrontFault[]
+  readonly trouble?: string
+}
+
+function sendForm(reply: FastifyReply, { status, typed, faults = [], trouble }: Shown): FastifyReply {
+  return reply
+    .code(status)
+    .header('content-security-policy', policy)
+    .header('cache-control', 'no-store')
+    .type(`${HTML}; charset=utf-8`)
+    .send(frontPage({ typed, faults, ...(trouble === undefined ? {} : { trouble }) }))
+}
+
+/** What the plan could not do is said beside the form, with what was typed kept. @throws what is no refusal */
+function refused(error: unknown, reply: FastifyReply, typed: Typed): FastifyReply {
+  if (error instanceof DesignError) {
+    const { errors = [], status } = designProblem(error, planSystem.body as JsonSchema)
+    return sendForm(reply, { status, typed, faults: frontFaults(errors, typed) })
+  }
+  if (error instanceof Refusal && (error.code === 'overloaded' || error.code === 'out-of-time')) {
+    reply.headers({ 'retry-after': '5', ...error.headers })
+    return sendForm(reply, {
+      status: 503,
+      typed,
+      trouble: 'The service is busy. Try again in a few seconds; what you typed is kept.'
+    })
+  }
+  throw error
+}
+
+function wrong(reply: FastifyReply, form: string, typed: Typed, faults: readonly FrontFault[]): FastifyReply {
+  if (form === HTML) return sendForm(reply, { status: 400, typed, faults })
+  const errors = faults.map(({ field, text }) => ({
+    pointer: field === undefined ? '' : `/${field.path.replaceAll('.', '/')}`,
+    ...(field === undefined ? {} : { parameter: field.name }),
+    code: 'invalid-field',
+    detail: text
+  }))
+  throw new Refusal('invalid-request', `The form has ${errors.length} ${errors.length === 1 ? 'fault' : 'faults'}.`, {
+    errors
+  })
+}
+
+/** People first: who does not say gets the page. */
+const planForms = [HTML, ...mediaTypes(planSystem).filter(type => type !== HTML)] as const
+
+export function registerFront(app: FastifyInstance, answer: AnswerCall): void {
+  const schema = { hide: true }
+  app.get<{ Querystring: Query }>('/', { schema }, (request, reply) => {
+    if (negotiated(['application/json', HTML], request, reply) !== HTML) return reply.send(links)
+    const typed = typedOf(request.query)
+    return sendForm(reply, { status: 200, typed: Object.keys(typed).length === 0 ? frontExample : typed })
+  })
+  const config = { calculates: true, requestSchema: planSystem.body as JsonSchema }
+  app.get<{ Querystring: Query }>('/plan', { schema, config }, async (request, reply) => {
+    const form = negotiated(planForms as readonly [string, ...string[]], request, reply)
+    const typed = typedOf(request.query)
+    const { request: asked, faults } = frontRequest(typed)
+    const all = faults.length > 0 ? faults : frontFaults(app.faultsOf(planSystem.body, asked), typed)
+    if (all.length > 0) return wrong(reply, form, typed, all)
+    return send(reply, { answer, asked, form, typed })
+  })
+}
+
+interface Asked {
+  readonly answer: AnswerCall
+  readonly asked: unknown
+  readonly form: string
+  readonly typed: Typed
+}
+
+async function send(reply: FastifyReply, { answer, asked, form, typed }: Asked) {
+  try {
+    const { body } = await answer(planSystem, asked, { digits: 'six', basis: false, form }, reply)
+    if (form === HTML) reply.header('content-security-policy', pagePolicy)
+    return reply.type(contentType(form)).header('cache-control', 'no-store').send(body)
+  } catch (error) {
+    if (form !== HTML) throw error
+    return refused(error, reply, typed)
+  }
+}
