@@ -155,7 +155,7 @@ describe.each(Object.entries(plans))('the picture of %s', (_, wire) => {
       }
     }
     expect(written.join(' ')).toContain(`2 × ${circuit.speakerWire?.designation}`)
-    expect(items).toContain(`two-core speaker wire ${circuit.speakerWire?.designation}`)
+    expect(items).toContain(`two-core loudspeaker wire ${circuit.speakerWire?.designation}`)
   })
 
   it('says what it does not draw, on the picture and beside it', () => {

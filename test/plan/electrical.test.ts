@@ -53,7 +53,7 @@ describe('loudspeaker wire', () => {
     expectPrinted(half.circuit.speakerWire?.currentA ?? 0, '46.904')
     expect([table80.get(12), table80.get(10)]).toEqual([35, 50])
     expectPrinted(awgMm2(10), '5.261')
-    expect(has(half, 'two-core speaker wire')).toEqual(['two-core speaker wire 10 AWG (5.26 mm²)'])
+    expect(has(half, 'two-core loudspeaker wire')).toEqual(['two-core loudspeaker wire 10 AWG (5.26 mm²)'])
     expect(half.wiring?.speakerWire).toContain('10 AWG')
   })
 
@@ -79,9 +79,9 @@ describe('loudspeaker wire', () => {
     const half = electricalHalf(oneOhm(8100))
     // 90 A: more than the 70 A of 8 AWG
     expect(table80.get(8)).toBe(70)
-    expect(has(half, 'two-core speaker wire')).toEqual([])
+    expect(has(half, 'two-core loudspeaker wire')).toEqual([])
     expect(half.cautions.map(({ code }) => code)).toContain('no-speaker-cable')
-    expect(half.wiring?.speakerWire).toBe('no speaker wire sized')
+    expect(half.wiring?.speakerWire).toBe('no loudspeaker wire sized')
     expect(items(half).join()).not.toContain('2.5 mm²')
   })
 })

@@ -67,7 +67,7 @@ function cardOf({ parts, commissioning, readings }: SystemPlan): PlanPaper['card
       at('speaker-resistance')
     ),
     ...row(
-      'Speaker terminals at the tone',
+      'Loudspeaker terminals at the tone',
       gain === undefined ? undefined : `${figure(gain.meterVoltageV, 1)} V at ${figure(gain.toneHz, 0)} Hz`,
       at('gain')
     ),

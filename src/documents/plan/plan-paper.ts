@@ -7,7 +7,7 @@ import type { PlanChapter } from '../../contract/systems/words.ts'
 import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
 import type { Caution } from '../../domain/caution.ts'
 import type { Assumption } from '../../domain/outcome.ts'
-import type { BuildOrder } from '../../plan/work/build-order.ts'
+import type { WorkOrder } from '../../plan/steps/work-order.ts'
 import type { CommissioningStep } from '../../plan/work/first-start.ts'
 import type { PlanCurves } from '../charts/plan-charts.ts'
 import type { ChartLimits } from '../charts/response-charts.ts'
@@ -78,7 +78,7 @@ export interface PlanPaper {
   /** The coils on one output. */
   readonly coils?: DrawnWiring
   readonly bill: readonly BillRow[]
-  readonly buildOrder?: BuildOrder
+  readonly buildOrder?: WorkOrder
   readonly restraint?: Restraint
   readonly commissioning: readonly CommissioningStep[]
   readonly readings: readonly PlanReading[]

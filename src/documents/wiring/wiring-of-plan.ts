@@ -163,7 +163,7 @@ function sourceLines({ parts, circuit: { signalLead, turnOnRelay } }: SystemPlan
 }
 
 function speakerWireText({ speakerWire }: PlanCircuit, paper: PaperUnits): string {
-  if (speakerWire === undefined) return 'no speaker wire sized'
+  if (speakerWire === undefined) return 'no loudspeaker wire sized'
   const { designation, lengthM, count } = speakerWire
   return `${count === 1 ? '' : `on each of ${count} outputs `}2 × ${designation}, ${runText(lengthM, paper)}`
 }

@@ -23,6 +23,7 @@ const electric: readonly Hazard[] = [
   {
     id: 'touch-voltage',
     harm: 'injury',
+    peculiar: true,
     when: ({ found }) => found.has('output-touch-voltage'),
     steps: ['speakers-off', 'bridge-halves', 'clipping'],
     barrier: 'probes clipped on with the amplifier off, joints insulated',
@@ -51,6 +52,7 @@ const electric: readonly Hazard[] = [
   {
     id: 'safety-circuit-tap',
     harm: 'death',
+    peculiar: true,
     when: ({ found }) => found.has('accessory-turn-on'),
     steps: ['lay-turn-on'],
     barrier: 'a fuse of its own, a circuit that the handbook frees',
@@ -130,6 +132,7 @@ const people: readonly Hazard[] = [
   {
     id: 'hearing',
     harm: 'lasting-harm',
+    peculiar: true,
     steps: ['speakers-on', 'acoustic-polarity', 'level', 'warm-check', 'plus-drop', 'ground-drop'],
     barrier: 'read from outside, ear protection, a limit of time',
     proof: 'a level meter at the seat',
@@ -139,6 +142,7 @@ const people: readonly Hazard[] = [
   {
     id: 'hearing-extreme',
     harm: 'lasting-harm',
+    peculiar: true,
     when: ({ found }) => found.has('hearing-extreme'),
     steps: ['speakers-on', 'level', 'warm-check', 'plus-drop', 'ground-drop'],
     barrier: 'nobody inside at full level',
