@@ -4,6 +4,8 @@ import type { PlanChoice, PlanWaysOut } from '../contract/systems/plan-choice.ts
 import type { PlanCircuit } from '../contract/systems/plan-circuit.ts'
 import type { PlanCover } from '../contract/systems/plan-cover.ts'
 import type { PlanRequest } from '../contract/systems/plan-request.ts'
+import type { PlanReading } from '../contract/systems/readings.ts'
+import type { PlanRemedy } from '../contract/systems/remedies.ts'
 import type { PlanHazard } from '../contract/systems/safety.ts'
 import type { BillRow, Restraint } from '../contract/systems/workshop.ts'
 import { assumptions } from '../domain/assume.ts'
@@ -17,7 +19,6 @@ import { notAsAsked } from './answer/plan-promises.ts'
 import { type PlanSummary, planSummary } from './answer/plan-summary.ts'
 import { planCircuit } from './electric/plan-circuit.ts'
 import { planGraph } from './electric/plan-graph.ts'
-import { planLoad } from './electric/plan-load.ts'
 import { planSignal } from './electric/plan-signal.ts'
 import { planSupply } from './electric/plan-supply.ts'
 import { planVoltageCautions } from './electric/plan-voltage.ts'
@@ -25,8 +26,11 @@ import { planChoice } from './enclosure/alternatives.ts'
 import { planDrivers } from './enclosure/plan-drivers.ts'
 import { planEnclosure, type Tried } from './enclosure/plan-enclosure.ts'
 import { closedHighPass } from './enclosure/plan-high-pass.ts'
+import { planLoad } from './load/plan-load.ts'
 import { planWaysOut, withWayOut } from './plan-ways-out.ts'
 import { planWork } from './plan-work.ts'
+import { planReadings, readingsInOrder } from './readings/plan-readings.ts'
+import { planRemedies } from './remedies/plan-remedies.ts'
 import type { Part } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
 import { usual } from './request/plan-usual.ts'
@@ -50,6 +54,8 @@ export interface SystemPlan {
   readonly buildOrder?: WorkOrder
   readonly restraint?: Restraint
   readonly commissioning: readonly CommissioningStep[]
+  readonly readings: readonly PlanReading[]
+  readonly remedies: readonly PlanRemedy[]
   readonly safety: readonly PlanHazard[]
 }
 
@@ -102,7 +108,9 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
     [...unkept, ...filtered],
     [...work, ...circuitSays.cautions]
   )
-  const made = { circuit, supply, signal, build }
+  const capacitor = supply.current.done && supply.current.outcome.result.capacitor !== undefined
+  const readings = planReadings(graph.circuit, capacitor)
+  const made = { circuit, supply, signal, build, readings }
   const { buildOrder, commissioning, safety, cautions } = planWork(resolved, made, found)
   const told = { joined, chosen, misfit: withWayOut(misfit, waysOut), unkept, cautions }
   const summary = planSummary(resolved, parts, told, circuit)
@@ -111,7 +119,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
     result: {
       ...present({ name: request.name }),
       summary,
-      cover: planCover(resolved, parts, { joined, chosen, fits, cautions, steps, reasons: summary.reasons }),
+      cover: planCover(resolved, parts, { joined, chosen, fits, cautions, steps, safety, reasons: summary.reasons }),
       parts,
       circuit,
       ...present({ choice, waysOut }),
@@ -119,6 +127,12 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       billOfMaterials: build.billOfMaterials,
       ...present({ buildOrder, restraint: build.restraint }),
       commissioning,
+      readings: readingsInOrder(readings, commissioning),
+      remedies: planRemedies(request, {
+        supply: { ...supply, runs },
+        circuit: graph.circuit,
+        joined: joined !== undefined
+      }),
       safety
     },
     cautions,

@@ -5,12 +5,12 @@ import { assumptions } from '../domain/assume.ts'
 import { inDigits, inLitres } from '../domain/digits.ts'
 import { present } from '../domain/present.ts'
 import { standsAny } from './designer/room/stands-any.ts'
-import { planLoad } from './electric/plan-load.ts'
 import { wantedKind } from './enclosure/goal-designs.ts'
 import { roomForAir } from './enclosure/plan-box.ts'
 import { planDrivers } from './enclosure/plan-drivers.ts'
 import { forWish, type PlannedEnclosure, planEnclosure } from './enclosure/plan-enclosure.ts'
 import { shellRequest } from './enclosure/plan-shell.ts'
+import { planLoad } from './load/plan-load.ts'
 import { resolvedPlan } from './request/resolved-plan.ts'
 
 /** The box for the wish, or as it is given; the textbook's others are not looked at. */

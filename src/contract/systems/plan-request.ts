@@ -146,7 +146,7 @@ const Straps = component('PlanRestraint', 'Straps that hold the box, where it is
 export const PlanCarBody = component('PlanCar', 'The vehicle around the box.', {
   space: ref(RoomForBox),
   cabin: Type.Optional(ref(CabinBody)),
-  speakerCableLengthM: Type.Optional(quantity('m', 'Speaker cable from amplifier to box', { from: 0.1, to: 20 })),
+  speakerCableLengthM: Type.Optional(quantity('m', 'Loudspeaker cable from amplifier to box', { from: 0.1, to: 20 })),
   drive: Type.Optional(drive),
   massKg: Type.Optional(quantity('kg', 'Mass of the vehicle', { from: 300, to: 3500 })),
   restraint: Type.Optional(ref(Straps))
@@ -205,10 +205,15 @@ export interface FinishRequest extends Si<Static<typeof PlanFinishBody>> {}
 
 const Paper = component(
   'PlanPaper',
-  'How lengths are written on pages and drawings; the JSON answer is metric always.',
+  'What stands on pages and papers beside the plan: units, who publishes it, when and where; the JSON answer is metric always.',
   {
     units: Type.Optional(choice('Units on paper', ['metric', 'imperial'])),
-    inches: Type.Optional(choice('How inches are written', ['decimal', 'sixteenths']))
+    inches: Type.Optional(choice('How inches are written', ['decimal', 'sixteenths'])),
+    author: Type.Optional(label('Who publishes the plan', 80)),
+    date: Type.Optional(label('Date of this revision, as it shall be printed', 40)),
+    licence: Type.Optional(label('Licence the plan is published under', 80)),
+    revision: Type.Optional(label('Revision', 40)),
+    link: Type.Optional(label('Address at which the plan can be made again; printed, and as a code for a camera', 800))
   }
 )
 

@@ -97,15 +97,35 @@ export const billParts = [
   'clip',
   'distribution-block',
   'capacitor',
-  'charging-resistor'
+  'charging-resistor',
+  'second-battery',
+  'battery-tray',
+  'second-battery-link',
+  'turn-on-relay',
+  'turn-on-fuse'
 ] as const
 export type BillPart = (typeof billParts)[number]
 /** What a step takes that the bill does not have: made by an earlier step. */
 export const madeItems = ['cut-panel', 'brace', 'port-walls', 'shell', 'closed-box', 'finished-box'] as const
 /** What was chosen before the plan and stands in its request, or is named there as not planned. */
-export const suppliedItems = ['driver', 'amplifier', 'second-battery', 'second-battery-link'] as const
+export const suppliedItems = ['driver', 'amplifier'] as const
 export const workItems = [...billParts, ...madeItems, ...suppliedItems] as const
 export type WorkItem = (typeof workItems)[number]
+export const remedyIds = [
+  'measure-body',
+  'lower-gain',
+  'other-insulation',
+  'next-size',
+  'full-copper',
+  'return-cable',
+  'second-battery',
+  'stronger-alternator',
+  'other-coils'
+] as const
+export type RemedyId = (typeof remedyIds)[number]
+/** In the order of what they cost. */
+export const remedyCosts = ['reading', 'setting', 'cable', 'battery', 'alternator', 'driver'] as const
+export type RemedyCost = (typeof remedyCosts)[number]
 /** Where the work goes on. */
 export const workPlaces = ['table', 'bench', 'car'] as const
 export type WorkPlace = (typeof workPlaces)[number]

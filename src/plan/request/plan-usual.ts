@@ -6,6 +6,8 @@ export const usual = {
   mainsLowHz: { value: 80, why: 'most front loudspeakers play down to about 80 Hz; the crossover follows them' },
   branchM: { value: 1, why: 'distribution block and amplifiers stand together' },
   groundLeadM: { value: 0.5, why: 'ground lead of half a metre' },
+  secondLeadM: { value: 0.5, why: 'metres of lead from the second battery to the block, and to its ground point' },
+  capacitorLeadM: { value: 0.3, why: 'metres of lead from the block or the amplifier to the capacitor' },
   goal: {
     value: 'everyday',
     why: `${goalMeanings.everyday}; another wish gives another box`

@@ -27,7 +27,7 @@ function resolvedSupply(supply: PlanSupply, assumed: Assumptions): PlanSupply {
   return {
     ...supply,
     return: path.kind === 'chassis' ? { ...path, leadLengthM: lead(path.leadLengthM) } : path,
-    ...(supply.otherAmplifiers === undefined ? {} : { branchLengthM: branch() })
+    ...(supply.otherAmplifiers === undefined && supply.secondBattery === undefined ? {} : { branchLengthM: branch() })
   }
 }
 
