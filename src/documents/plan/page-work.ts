@@ -15,9 +15,10 @@ import { PLAIN_PANELS, panelsToDraw, panelWork } from '../panels/panel-work.ts'
 import { systemWiring } from '../wiring/system-wiring.ts'
 import { wiringDiagram } from '../wiring/wiring-diagram.ts'
 import { chapter, figureOf, fold, list, scrolling, table } from './page-parts.ts'
-import { firstSteps, stepList, stepsByDay } from './page-steps.ts'
+import { stepList, stepsByDay } from './page-steps.ts'
+import { firstSteps } from './paper-steps.ts'
 import type { PaperOptions, PlanPaper } from './plan-paper.ts'
-import { buyText, CUT_TO_SIZE, clearanceRows, shoppingRows, shops } from './plan-rows.ts'
+import { buyText, CUT_TO_SIZE, clearanceRows, conductorRows, shoppingRows, shops } from './plan-rows.ts'
 
 export function see(plan: PlanPaper): Html | undefined {
   const { curves, cover } = plan
@@ -140,9 +141,9 @@ export function build(plan: PlanPaper): Html | undefined {
 }
 
 export function wire(plan: PlanPaper): Html | undefined {
-  const { wiring, coils, conductors } = plan
+  const { wiring, coils } = plan
   if (wiring === undefined && coils === undefined) return undefined
-  const rows = conductors.map(({ what, size, run, fuse }, index) => [String(index + 1), what, size, run, fuse])
+  const rows = conductorRows(plan)
   const columns = [
     { title: 'No.' },
     { title: 'What' },

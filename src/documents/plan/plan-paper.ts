@@ -87,8 +87,20 @@ export interface PlanPaper {
 export const valueText = (value: Assumption['value']): string =>
   typeof value === 'number' ? significant(value, 4) : String(value)
 
+/** Who publishes the plan, when and where, as the caller says. */
+export interface Imprint {
+  readonly author?: string
+  readonly date?: string
+  readonly licence?: string
+  readonly revision?: string
+  readonly link?: string
+}
+
 export interface PaperOptions {
   readonly paper: PaperUnits
+  readonly imprint?: Imprint
+  /** The request as JSON, to travel with the paper. */
+  readonly requestJson?: string
   /** BCP 47 language of the page. */
   readonly language?: 'en'
 }
@@ -114,3 +126,11 @@ const gravity = { stop: 0, care: 1, note: 2 } as const
 
 export const gravestFirst = (cautions: readonly Caution[]): readonly Caution[] =>
   [...cautions].sort((a, b) => gravity[a.level] - gravity[b.level])
+
+/** Revision and date, author and licence, each as far as it was given. */
+export const imprintTexts = ({ revision, date, author, licence }: Imprint = {}) => ({
+  issue: [revision === undefined ? undefined : `revision ${revision}`, date]
+    .filter(each => each !== undefined)
+    .join(', '),
+  rights: [author, licence].filter(each => each !== undefined).join(', ')
+})
