@@ -29,9 +29,10 @@ export function see(plan: PlanPaper): Html | undefined {
   return chapter(plan, { id: 'see', title: 'See', line }, two)
 }
 
-/** Where a thing is used first. */
-function stepOf({ buildOrder }: PlanPaper, part: BillRow['part']): Html | undefined {
-  const step = buildOrder?.steps.find(({ uses }) => uses.includes(part))
+/** Where a thing is used first, at the bench, in the car or when it is switched on. */
+function stepOf({ buildOrder, commissioning }: PlanPaper, part: BillRow['part']): Html | undefined {
+  const steps = [...(buildOrder?.steps ?? []), ...commissioning.map(({ uses = [], ...step }) => ({ ...step, uses }))]
+  const step = steps.find(({ uses }) => uses.some(each => each === part))
   return step === undefined
     ? undefined
     : html`<a href="#step-${step.number}" aria-label="step ${step.number}">${step.number}</a>`
