@@ -76,7 +76,8 @@ describe('the page of a plan', () => {
     const { buildOrder, commissioning } = inventedPlan()
     const numbers = [...page.matchAll(/<li id="step-(\d+)">/g)].map(([, number]) => Number(number))
     const count = (buildOrder?.steps.length ?? 0) + commissioning.length
-    expect(numbers).toEqual(Array.from({ length: count }, (_, index) => index + 1))
+    // Work on the bench and work in the car stand apart, so the numbers of one part may have gaps.
+    expect(numbers.toSorted((a, b) => a - b)).toEqual(Array.from({ length: count }, (_, index) => index + 1))
     const sights = [...page.matchAll(/<summary>(.*?)<\/summary>/gs)].map(([, sight]) => sight ?? '').join(' ')
     for (const { warnings, checks } of buildOrder?.steps ?? [])
       for (const text of [...warnings, ...checks])
@@ -136,7 +137,6 @@ describe('the page of a plan', () => {
         facts: [],
         bill: [],
         commissioning: [],
-        readings: [],
         remedies: [],
         assumed: [],
         sources: []

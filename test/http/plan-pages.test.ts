@@ -66,6 +66,22 @@ describe('POST /v1/plans on paper', () => {
     expect(inches.body).toMatch(/\d+ \d+\/16 in/)
   })
 
+  it('prints who publishes it, when and where, and carries the request inside the PDF', async () => {
+    const link = 'https://plans.example/plan?fs=29.5'
+    const imprint = { author: 'R. Example', date: '14 March 2026', licence: 'CC BY-SA 4.0', revision: '2', link }
+    const asked = { ...request, paper: imprint }
+    const page = (await plan('text/html', asked)).body
+    expect(page).toContain('revision 2, 14 March 2026')
+    expect(page).toContain(`<a href="${link}">`)
+    for (const form of ['text/plain', 'text/markdown']) expect((await plan(form, asked)).body).toContain(link)
+    const pdf = (await plan('application/pdf', asked)).rawPayload.toString('latin1')
+    expect(pdf).toMatch(/\/Author \(R\. Example\)/)
+    expect(pdf).toMatch(/\/EmbeddedFile\b/)
+    expect(pdf).toContain('plan-request.json')
+    const refused = await plan('text/html', { ...request, paper: { link: 'javascript:alert(1)' } })
+    expect(refused.statusCode).toBe(400)
+  })
+
   it('gives the bill of materials as CSV, row by row as in JSON; sheets and cut panels are not both needed', async () => {
     const { billOfMaterials } = (await plan('application/json')).json().result
     const read = readCsv((await plan('text/csv')).body)

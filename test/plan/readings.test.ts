@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { metric } from '../../src/documents/draw/number-text.ts'
 import { planPage } from '../../src/documents/plan/plan-page.ts'
-import { readingCard, readingRows } from '../../src/documents/plan/reading-rows.ts'
+import { readingCard } from '../../src/documents/plan/reading-rows.ts'
 import { assumptions } from '../../src/domain/assume.ts'
 import { circuitParts } from '../../src/domain/circuit/points/circuit-parts.ts'
 import { computeCircuit } from '../../src/domain/circuit/points/compute-circuit.ts'
@@ -166,17 +166,29 @@ describe('the card', () => {
 
   it('is printed with its step, its limits and what another reading means', () => {
     const plan = inventedPlan()
-    const { readings, commissioning } = plan
-    const number = commissioning.find(({ id }) => id === 'fuse-last')?.number
-    expect(readingRows(readings, commissioning)[0]).toEqual([
-      String(number),
-      'voltage at the amplifier; engine off, nothing plays',
-      'plus terminal to ground terminal',
-      '12.58 V',
-      '12.41 to 12.75 V',
-      'Less: a battery that is not full.'
+    const number = plan.commissioning.find(({ id }) => id === 'fuse-last')?.number
+    const told = {
+      step: 'fuse-last',
+      what: 'voltage at the amplifier',
+      probes: 'plus terminal to ground terminal',
+      when: 'engine off, nothing plays',
+      unit: 'V',
+      expected: 12.58,
+      lowest: 12.41,
+      highest: 12.75,
+      below: 'a battery that is not full'
+    } as const
+    const card = readingCard([told], plan.commissioning)
+    expect(card).toEqual([
+      {
+        what: 'voltage at the amplifier, plus terminal to ground terminal; engine off, nothing plays',
+        planned: '12.58 V, 12.41 to 12.75 V',
+        step: number,
+        otherwise: 'Less: a battery that is not full.'
+      }
     ])
-    const page = planPage({ ...plan, card: readingCard(readings, commissioning) }, { paper: metric })
+    const page = planPage({ ...plan, card }, { paper: metric })
     expect(page).toContain('12.58 V, 12.41 to 12.75 V')
+    expect(page).toContain('Less: a battery that is not full.')
   })
 })

@@ -7,9 +7,9 @@ import { caution } from '../../src/domain/caution.ts'
 import { nestPanels } from '../../src/domain/sheet/nest-panels.ts'
 import { placedCautions } from '../../src/plan/answer/step-cautions.ts'
 import { boxNodes } from '../../src/plan/steps/work-nodes.ts'
+import { workOrder } from '../../src/plan/steps/work-order.ts'
 import { billOfMaterials } from '../../src/plan/work/bill-of-materials.ts'
 import { buildFacts } from '../../src/plan/work/build-facts.ts'
-import { workOrder } from '../../src/plan/steps/work-order.ts'
 import { buildCautions } from '../../src/plan/work/build-order.ts'
 import { restraint, restraintCautions } from '../../src/plan/work/restraint.ts'
 
@@ -113,7 +113,7 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     chapterCautions: placed.atChapters,
     tried: [{ name: 'Vented, tuned to fs', why: 'too large' }],
     conductors: [{ what: 'positive', size: '1/0 AWG', run: '5 m', fuse: '125 A' }],
-    card: [{ what: 'Loudspeaker terminals at the tone', planned: '40.0 V at 50 Hz', step: 2 }],
+    card: [{ what: 'Loudspeaker terminals at the tone', planned: '40.0 V at 50 Hz', step: 2, otherwise: '' }],
     facts: [
       {
         title: 'Electrical',
@@ -222,19 +222,6 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
       }
     ],
     remedies: ['Run a return cable of 5.5 m: 11.5 V at full sine, driving in place of 10.9 V.'],
-    readings: [
-      {
-        step: 'fuse-last',
-        what: 'voltage at the amplifier',
-        probes: 'plus terminal to ground terminal',
-        when: 'engine off, nothing plays',
-        unit: 'V',
-        expected: 12.58,
-        lowest: 12.41,
-        highest: 12.75,
-        below: 'a battery that is not full'
-      }
-    ],
     assumed: [{ field: 'trimM', value: 0.01, why: 'raw edges are knocked and not straight' }],
     sources: [{ id: 'sheet-area-bound', title: 'Lower bound on sheets', status: 'derived' }]
   }

@@ -213,7 +213,13 @@ const Paper = component(
     date: Type.Optional(label('Date of this revision, as it shall be printed', 40)),
     licence: Type.Optional(label('Licence the plan is published under', 80)),
     revision: Type.Optional(label('Revision', 40)),
-    link: Type.Optional(label('Address at which the plan can be made again; printed, and as a code for a camera', 800))
+    link: Type.Optional(
+      Type.String({
+        description: 'Address at which the plan can be made again; printed, and as a code for a camera',
+        pattern: '^https?://[!-~]+$',
+        maxLength: 800
+      })
+    )
   }
 )
 

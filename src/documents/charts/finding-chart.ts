@@ -35,18 +35,20 @@ export interface FindingChart {
 
 const FROM_HZ = 16
 const TO_HZ = 160
-const labelledHz = [20, 30, 40, 60, 80, 100]
+export const labelledHz = [20, 30, 40, 60, 80, 100]
 /** a′ = 440 Hz, equal temperament: 440·2^(−48/12), 440·2^(−41/12); the kick drum is judgement. */
-const landmarks = [
+export const landmarks = [
   [27.5, 'piano A'],
   [41.2, 'bass E'],
   [60, 'kick drum']
 ] as const
 const WIDTH = 1000
 
-const across = (hz: number) => Math.log(hz / FROM_HZ) / Math.log(TO_HZ / FROM_HZ)
+/** Share of the width at which a frequency lies. */
+export const across = (hz: number) => Math.log(hz / FROM_HZ) / Math.log(TO_HZ / FROM_HZ)
 const percent = (share: number) => `${(share * 100).toFixed(2)}%`
-const upOf = ({ range: [low, high], heightPx }: FindingChart) => {
+/** From the top of the plot. */
+export const upOf = ({ range: [low, high], heightPx }: FindingChart) => {
   return (value: number) => ((high - value) / (high - low)) * heightPx
 }
 
@@ -130,8 +132,8 @@ function axes(chart: FindingChart, ticks: readonly number[]): string {
   ].join('')
 }
 
-/** Every text inside the frame, and what it must not touch. */
-function labelsOf(chart: FindingChart): string {
+/** Every text inside the frame where it touches nothing. */
+export function labelsIn(chart: FindingChart): ReturnType<typeof placedLabels> {
   const { dots, limit, wish, beside, heightPx, frequencyHz } = chart
   const up = upOf(chart)
   const curves = [chart.values, ...(beside === undefined ? [] : [beside.values])]
@@ -157,28 +159,26 @@ function labelsOf(chart: FindingChart): string {
       : [{ text: beside.name, share: besideAt, y: placing.curve(besideAt)[1] ?? heightPx / 2, className: 'tick' }])
   ]
   return placedLabels(named, placing)
+}
+
+const labelsOf = (chart: FindingChart): string =>
+  labelsIn(chart)
     .map(({ text, share, dx, y, anchor, className }) =>
       textSvg(percent(share), y, text, className, { dx, 'text-anchor': anchor })
     )
     .join('')
-}
 
 const dotsOf = (chart: FindingChart) =>
   chart.dots
     .map(({ hz, value }) => element('circle', { cx: percent(across(hz)), cy: upOf(chart)(value), r: 4, class: 'dot' }))
     .join('')
 
+export const ticksOf = ({ range: [low, high], step }: FindingChart): readonly number[] =>
+  Array.from({ length: Math.round((high - low) / step) + 1 }, (_, index) => low + index * step)
+
 export function findingChart(chart: FindingChart): Html {
-  const {
-    id,
-    title,
-    note,
-    range: [low, high],
-    step,
-    heightPx,
-    landmarks: named
-  } = chart
-  const ticks = Array.from({ length: Math.round((high - low) / step) + 1 }, (_, index) => low + index * step)
+  const { id, title, note, heightPx, landmarks: named } = chart
+  const ticks = ticksOf(chart)
   const svg = element(
     'svg',
     {

@@ -13,8 +13,9 @@ export const heading = (text: string): Content => ({
   text: plain(text),
   fontSize: 13,
   bold: true,
-  margin: [0, 14, 0, 4],
-  headlineLevel: 1
+  margin: [0, 12, 0, 4],
+  headlineLevel: 1,
+  outline: true
 })
 
 export const lines = (items: readonly string[]): Content => ({ ul: items.map(plain), margin: [0, 2, 0, 4] })

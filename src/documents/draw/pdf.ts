@@ -43,14 +43,46 @@ export function scaledSvg(svg: string, widthMm: number, heightMm: number) {
 export const plainFonts = (svg: string): string =>
   svg.replace(/font-family="[^"]*"/g, `font-family="${fontFamily}"`).replaceAll(`fill="${ink.paper}"`, 'fill="#ffffff"')
 
+interface PdfHead {
+  readonly title: string
+  readonly author?: string
+  /** Words that a search finds the document by. */
+  readonly subject?: string
+  /** A text that travels inside the document, with its file name. */
+  readonly attachment?: { readonly name: string; readonly json: string }
+}
+
+function files({ attachment }: PdfHead): Pick<TDocumentDefinitions, 'files'> {
+  if (attachment === undefined) return {}
+  const { name, json } = attachment
+  const src = `data:application/json;base64,${Buffer.from(json, 'utf8').toString('base64')}`
+  const dates = { creationDate: fixedDate, modifiedDate: fixedDate }
+  // The types of the package lack the media type and the dates, which its writer reads.
+  const file = { src, name, type: 'application/json', ...dates }
+  return { files: { [name]: file } }
+}
+
 export async function pdfBytes(
-  title: string,
-  definition: Omit<TDocumentDefinitions, 'info' | 'defaultStyle'>
+  head: PdfHead,
+  definition: Omit<TDocumentDefinitions, 'info' | 'defaultStyle' | 'files'>
 ): Promise<Uint8Array> {
   const pdfmake = await printer()
+  const { title, author, subject } = head
   const document = pdfmake.createPdf({
     ...definition,
-    info: { title, creator: 'Cabinbass', producer: 'Cabinbass', creationDate: fixedDate, modDate: fixedDate },
+    ...files(head),
+    version: '1.7',
+    language: 'en-GB',
+    displayTitle: true,
+    info: {
+      title,
+      ...(author === undefined ? {} : { author }),
+      ...(subject === undefined ? {} : { subject }),
+      creator: 'Cabinbass',
+      producer: 'Cabinbass',
+      creationDate: fixedDate,
+      modDate: fixedDate
+    },
     defaultStyle: { font: fontFamily, fontSize: 9, color: ink.text, lineHeight: 1.2 }
   })
   return new Uint8Array(await document.getBuffer())

@@ -3,10 +3,11 @@ import type { FirstCaution } from '../../contract/systems/plan-cover.ts'
 import { findingChart } from '../charts/finding-chart.ts'
 import { levelChart } from '../charts/plan-charts.ts'
 import { type Html, html } from '../draw/html.ts'
-import { dimension, figure, type PaperUnits, significant, volumeText } from '../draw/number-text.ts'
+import type { PaperUnits } from '../draw/number-text.ts'
 import { bootPicture } from './boot-picture.ts'
 import { figureOf, list, table } from './page-parts.ts'
-import { type PaperOptions, type PlanPaper, verdictText } from './plan-paper.ts'
+import { imprintTexts, type PaperOptions, type PlanPaper, verdictText } from './plan-paper.ts'
+import { askedRows } from './plan-rows.ts'
 
 function picture({ box, cover: { asked } }: PlanPaper, { paper }: PaperOptions): Html | undefined {
   if (box === undefined || asked === undefined) return undefined
@@ -34,46 +35,15 @@ const misses = ({ figures: six, tried }: PlanPaper): Html | undefined =>
         .slice(0, 3)
         .map(({ name, why }) => html`<div><dt>${name}</dt><dd>${why}</dd></div>`)}</dl>`
 
-function askedTable({ cover: { asked } }: PlanPaper, paper: PaperUnits): Html | undefined {
-  if (asked === undefined) return undefined
-  const { volume, tuning, damping, space } = asked
-  const open = 'open'
-  const size = (...sides: readonly (number | undefined)[]) =>
-    sides.map(side => (side === undefined ? open : dimension(side, paper))).join(' × ')
-  const hz = (value: number | undefined) => (value === undefined ? open : `${significant(value)} Hz`)
-  const rows = [
-    {
-      what: 'Net air',
-      was: volume.askedM3 === undefined ? open : volumeText(volume.askedM3, paper),
-      is: volumeText(volume.builtM3, paper),
-      kept: volume.kept
-    },
-    ...(tuning === undefined
-      ? []
-      : [{ what: 'Tuning', was: hz(tuning.askedHz), is: hz(tuning.builtHz), kept: tuning.kept }]),
-    ...(damping === undefined
-      ? []
-      : [
-          {
-            what: 'Total Q',
-            was: damping.askedQtc === undefined ? open : figure(damping.askedQtc, 2),
-            is: figure(damping.builtQtc, 2),
-            kept: damping.kept
-          }
-        ]),
-    {
-      what: paper.units === 'metric' ? 'Space, mm' : 'Space, in',
-      was: size(space.widthM, space.heightM, space.depthM),
-      is: size(space.boxWidthM, space.boxHeightM, space.boxDepthM),
-      kept: true
-    }
-  ]
-  const cells = rows.map(({ what, was, is, kept }) => [
+function askedTable(plan: PlanPaper, paper: PaperUnits): Html | undefined {
+  const rows = askedRows(plan, paper).map(({ what, was, is, kept }) => [
     what,
     was,
     kept ? is : html`<span class="missed">${is}, not as asked</span>`
   ])
-  return table('Asked and built', [{ title: 'What' }, { title: 'Asked' }, { title: 'Built' }], cells)
+  return rows.length === 0
+    ? undefined
+    : table('Asked and built', [{ title: 'What' }, { title: 'Asked' }, { title: 'Built' }], rows)
 }
 
 /** Clause, sentence, and where in the work it counts. */
@@ -88,7 +58,10 @@ const cautions = ({ cover: { pageOne } }: PlanPaper): Html | undefined =>
 export function cover(plan: PlanPaper, options: PaperOptions): Html {
   const level = plan.curves === undefined ? undefined : levelChart(plan.cover, plan.curves)
   const asked = askedTable(plan, options.paper)
-  return html`<header><h1>${plan.title}</h1><p class="sentence">${plan.cover.sentence}</p></header>
+  const { issue, rights } = imprintTexts(options.imprint)
+  const head =
+    issue + rights === '' ? undefined : html`<p class="imprint"><span>${issue}</span><span>${rights}</span></p>`
+  return html`<header>${head}<h1>${plan.title}</h1><p class="sentence">${plan.cover.sentence}</p></header>
 <div class="cover">${picture(plan, options)}<div class="facts">${verdict(plan)}${figures(plan)}${misses(plan)}</div></div>
 ${level === undefined && asked === undefined ? undefined : html`<div class="cover">${level === undefined ? undefined : findingChart(level)}${asked}</div>`}
 ${cautions(plan)}`

@@ -18,6 +18,8 @@ a{color:var(--blue);text-underline-offset:.15em;text-decoration-thickness:1px}
 .skip{position:absolute;left:-99rem}
 .skip:focus{position:static;display:inline-block;padding:.5rem 1rem}
 .quiet,.time,.name p{color:var(--quiet)}
+.imprint{display:flex;flex-wrap:wrap;justify-content:space-between;gap:0 1rem;max-width:none;color:var(--quiet);font-size:.94rem;border-bottom:1px solid var(--rule);padding:.5rem 0;margin:0}
+footer a{overflow-wrap:anywhere}
 .sentence{font-size:1.125rem;color:var(--quiet);margin:0 0 1rem}
 input[type=checkbox]{flex:none;width:24px;height:24px;margin:0;appearance:none;background:var(--sheet);border:1.5px solid var(--ink);border-radius:2px}
 input[type=checkbox]:checked{background:var(--blue) linear-gradient(var(--blue),var(--blue))}

@@ -17,9 +17,10 @@ import { PLAIN_PANELS, panelsToDraw, panelWork } from '../panels/panel-work.ts'
 import { systemWiring } from '../wiring/system-wiring.ts'
 import { wiringDiagram } from '../wiring/wiring-diagram.ts'
 import { chapter, figureOf, fold, list, scrolling, table } from './page-parts.ts'
-import { firstSteps, stepList, stepsByDay } from './page-steps.ts'
+import { stepList, stepsByDay } from './page-steps.ts'
+import { firstSteps } from './paper-steps.ts'
 import type { PaperOptions, PlanPaper } from './plan-paper.ts'
-import { buyText, CUT_TO_SIZE, clearanceRows, shoppingRows, shops } from './plan-rows.ts'
+import { buyText, CUT_TO_SIZE, clearanceRows, conductorRows, shoppingRows, shops } from './plan-rows.ts'
 
 export function see(plan: PlanPaper): Html | undefined {
   const { curves, cover } = plan
@@ -30,9 +31,10 @@ export function see(plan: PlanPaper): Html | undefined {
   return chapter(plan, { id: 'see', title: 'See', line }, two)
 }
 
-/** Where a thing is used first. */
-function stepOf({ buildOrder }: PlanPaper, part: BillRow['part']): Html | undefined {
-  const step = buildOrder?.steps.find(({ uses }) => uses.includes(part))
+/** Where a thing is used first, at the bench, in the car or when it is switched on. */
+function stepOf({ buildOrder, commissioning }: PlanPaper, part: BillRow['part']): Html | undefined {
+  const steps = [...(buildOrder?.steps ?? []), ...commissioning.map(({ uses = [], ...step }) => ({ ...step, uses }))]
+  const step = steps.find(({ uses }) => uses.some(each => each === part))
   return step === undefined
     ? undefined
     : html`<a href="#step-${step.number}" aria-label="step ${step.number}">${step.number}</a>`
@@ -142,9 +144,9 @@ export function build(plan: PlanPaper): Html | undefined {
 }
 
 export function wire(plan: PlanPaper): Html | undefined {
-  const { wiring, coils, conductors, remedies } = plan
+  const { wiring, coils, remedies } = plan
   if (wiring === undefined && coils === undefined) return undefined
-  const rows = conductors.map(({ what, size, run, fuse }, index) => [String(index + 1), what, size, run, fuse])
+  const rows = conductorRows(plan)
   const columns = [
     { title: 'No.' },
     { title: 'What' },
@@ -176,8 +178,8 @@ export const switchOn = (plan: PlanPaper): Html | undefined =>
 export function check(plan: PlanPaper): Html | undefined {
   const { card } = plan
   if (card.length === 0) return undefined
-  const rows = card.map(({ what, planned, step }, index) => [
-    what,
+  const rows = card.map(({ what, planned, step, otherwise }, index) => [
+    otherwise === '' ? what : html`${what}<br><small class="quiet">${otherwise}</small>`,
     planned,
     html`<a href="#step-${step}">${step}</a>`,
     html`<input type="text" aria-label="Your reading: ${what}" id="reading-${index + 1}">`

@@ -53,7 +53,7 @@ function cardOf({ parts, commissioning, readings }: SystemPlan): PlanPaper['card
   const gain = resultOf(parts.signal)?.gain
   const at = (id: string) => commissioning.find(step => step.id === id)?.number
   const row = (what: string, planned: string | undefined, step: number | undefined) =>
-    planned === undefined || step === undefined ? [] : [{ what, planned, step }]
+    planned === undefined || step === undefined ? [] : [{ what, planned, step, otherwise: '' }]
   const hz = (list: readonly { readonly frequencyHz: number }[] = []) =>
     list.length === 0 ? undefined : `${list.map(({ frequencyHz }) => significant(frequencyHz, 2)).join(' and ')} Hz`
   const least = scalars?.impedanceMinima[0]
@@ -110,7 +110,6 @@ export function paperOfPlan(
     bill: plan.billOfMaterials,
     ...present({ buildOrder: plan.buildOrder, restraint: plan.restraint }),
     commissioning: plan.commissioning,
-    readings: plan.readings,
     remedies: plan.remedies.map(({ text }) => text),
     assumed: assumptionsOf(plan.parts, assumed),
     sources: [...new Set(sources)].sort().map(id => ({ id, ...sourceCatalogue[id] }))

@@ -24,6 +24,8 @@ export function planPage(plan: PlanPaper, options: PaperOptions): string {
     there.length === 0
       ? undefined
       : html`<nav aria-label="Parts of the plan"><ul>${there.map(([id, name]) => html`<li><a href="#${id}">${name}</a></li>`)}</ul></nav>`
+  const link = options.imprint?.link
+  const again = link === undefined ? undefined : html`<p>Make this plan again: <a href="${link}">${link}</a></p>`
   return html`<!doctype html>
 <html lang="${options.language ?? 'en'}">
 <head>
@@ -44,7 +46,7 @@ ${lookUp(
   there.map(([id]) => id)
 )}
 </main>
-<footer><p>${END}</p></footer>
+<footer><p>${END}</p>${again}</footer>
 </body>
 </html>
 `.html

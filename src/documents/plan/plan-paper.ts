@@ -2,7 +2,6 @@
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { SheetPlan } from '../../contract/boxes/box-sheets.ts'
 import type { PlanCover } from '../../contract/systems/plan-cover.ts'
-import type { PlanReading } from '../../contract/systems/readings.ts'
 import type { PlanChapter } from '../../contract/systems/words.ts'
 import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
 import type { Caution } from '../../domain/caution.ts'
@@ -37,6 +36,8 @@ interface CardRow {
   readonly what: string
   readonly planned: string
   readonly step: number
+  /** What it may mean if the meter shows something else; empty where nothing is known. */
+  readonly otherwise: string
 }
 
 /** A conductor by its number in picture and table. */
@@ -81,7 +82,6 @@ export interface PlanPaper {
   readonly buildOrder?: WorkOrder
   readonly restraint?: Restraint
   readonly commissioning: readonly CommissioningStep[]
-  readonly readings: readonly PlanReading[]
   readonly card: readonly CardRow[]
   readonly assumed: readonly Assumption[]
   readonly sources: readonly PaperSource[]
@@ -91,8 +91,20 @@ export interface PlanPaper {
 export const valueText = (value: Assumption['value']): string =>
   typeof value === 'number' ? significant(value, 4) : String(value)
 
+/** Who publishes the plan, when and where, as the caller says. */
+export interface Imprint {
+  readonly author?: string
+  readonly date?: string
+  readonly licence?: string
+  readonly revision?: string
+  readonly link?: string
+}
+
 export interface PaperOptions {
   readonly paper: PaperUnits
+  readonly imprint?: Imprint
+  /** The request as JSON, to travel with the paper. */
+  readonly requestJson?: string
   /** BCP 47 language of the page. */
   readonly language?: 'en'
 }
@@ -118,3 +130,11 @@ const gravity = { stop: 0, care: 1, note: 2 } as const
 
 export const gravestFirst = (cautions: readonly Caution[]): readonly Caution[] =>
   [...cautions].sort((a, b) => gravity[a.level] - gravity[b.level])
+
+/** Revision and date, author and licence, each as far as it was given. */
+export const imprintTexts = ({ revision, date, author, licence }: Imprint = {}) => ({
+  issue: [revision === undefined ? undefined : `revision ${revision}`, date]
+    .filter(each => each !== undefined)
+    .join(', '),
+  rights: [author, licence].filter(each => each !== undefined).join(', ')
+})

@@ -1,175 +1,170 @@
-/** Box, bill, order of work, restraint and first start as parts of a PDF document. */
+/** Buy, cut, build, wire, switch on and check as parts of a PDF document. */
 import type { Content } from 'pdfmake/interfaces.js'
-import type { BoxLayout } from '../../contract/boxes/box-result.ts'
-import type { BuildStep } from '../../plan/work/build-step.ts'
-import { durationText, lengthText, massText, type PaperUnits, volumeText } from '../draw/number-text.ts'
+import type { PlanChapter } from '../../contract/systems/words.ts'
+import { cutText } from '../draw/cut-list-text.ts'
+import { dimension } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { plainFonts } from '../draw/pdf.ts'
 import { heading, lines, plain, table } from '../draw/pdf-text.ts'
-import { boxOverview } from '../panels/box-overview.ts'
-import { materialTitle } from '../panels/panel-drawing.ts'
+import { pageSheet } from '../panels/page-sheet.ts'
+import { holeRows } from '../panels/panel-drawing.ts'
 import { PLAIN_PANELS, panelsToDraw, panelWork } from '../panels/panel-work.ts'
 import { systemWiring } from '../wiring/system-wiring.ts'
 import { wiringDiagram } from '../wiring/wiring-diagram.ts'
-import { type PaperOptions, type PlanPaper, stepCautionTexts, valueText } from './plan-paper.ts'
-import { buyText, CUT_TO_SIZE, clearanceRows, restraintRows, shoppingRows, shops } from './plan-rows.ts'
-import { READING_TITLES, readingRows } from './reading-rows.ts'
+import { barriersOf, daysOf, firstSteps, type PaperStep } from './paper-steps.ts'
+import { gravestFirst, type PaperOptions, type PlanPaper } from './plan-paper.ts'
+import { buyText, CUT_TO_SIZE, conductorRows, shoppingRows, shops } from './plan-rows.ts'
 
-function volumeTable({ volume }: BoxLayout, paper: PaperUnits): Content {
-  const rows = [
-    ['inside of the panels, empty', volumeText(volume.grossM3, paper), 'computed'],
-    ...volume.rows.map(({ item, volumeM3, known }) => [item, `−${volumeText(volumeM3, paper)}`, known]),
-    ['net air volume', volumeText(volume.netM3, paper), 'computed']
-  ]
-  return table('Air in the box', ['Part', 'Volume', 'How known'], ['*', 'auto', 'auto'], rows, [1])
+/** Of no step: in the part of the paper they are about. */
+export const chapterCautions = ({ chapterCautions: all }: PlanPaper, chapter: PlanChapter): Content[] =>
+  gravestFirst(all.get(chapter) ?? []).map(({ level, message }) => ({
+    text: plain(message),
+    fontSize: 8,
+    margin: [0, 1, 0, 1],
+    color: level === 'note' ? ink.quiet : ink.limit
+  }))
+
+function shop(plan: PlanPaper, { title, groups }: (typeof shops)[number]): Content[] {
+  const rows = shoppingRows(plan.bill)
+    .filter(({ group }) => groups.includes(group))
+    .map(({ item, quantity, unit, needed }) => ['☐', buyText(quantity, unit), item + (needed ? '' : ' (optional)')])
+  return rows.length === 0 ? [] : [table(title, ['', 'How many', 'What'], ['auto', 46, '*'], rows, [1])]
 }
 
-function cutListTable({ panels }: BoxLayout, paper: PaperUnits): Content {
-  const rows = panels.map(panel => [
+export function pdfBuy(plan: PlanPaper): Content[] {
+  const [timber = [], fittings = [], car = []] = shops.map(each => shop(plan, each))
+  if (plan.bill.length === 0) return []
+  const half = shoppingRows(plan.bill).length < plan.bill.length ? [{ text: CUT_TO_SIZE, fontSize: 8 }] : []
+  return [heading('Buy'), { columns: [{ stack: [...timber, ...half, ...fittings] }, { stack: car }], columnGap: 16 }]
+}
+
+export function pdfCut(plan: PlanPaper, { paper }: PaperOptions): Content[] {
+  const { box, cutPlan } = plan
+  if (box === undefined) return []
+  const layouts = cutPlan?.layouts ?? []
+  const sheets = layouts.map(layout => ({
+    stack: [
+      { text: `Sheet ${layout.number}`, bold: true },
+      { svg: plainFonts(pageSheet(layout, `sheet-${layout.number}`, paper)), width: 245 },
+      { ol: layout.cuts.map(each => plain(cutText(each, paper))), fontSize: 7 }
+    ]
+  }))
+  const pairs = Array.from({ length: Math.ceil(sheets.length / 2) }, (_, index) => ({
+    columns: sheets.slice(2 * index, 2 * index + 2),
+    columnGap: 14
+  }))
+  const rows = box.panels.map(panel => [
     panel.name,
     String(panel.quantity),
-    lengthText(panel.lengthM, paper),
-    lengthText(panel.widthM, paper),
-    lengthText(panel.thicknessM, paper),
-    [materialTitle(panel.material), panelWork(panel, paper)].filter(text => text !== '').join('; '),
-    massText(panel.massKg, paper)
+    [panel.lengthM, panel.widthM, panel.thicknessM].map(side => dimension(side, paper)).join(' × '),
+    panelWork(panel, paper)
   ])
-  const titles = ['Panel', 'Number', 'Length', 'Width', 'Thickness', 'Board and work', 'Each weighs']
-  return table('Cut list', titles, [90, 'auto', 'auto', 'auto', 'auto', '*', 'auto'], rows, [1, 2, 3, 4, 6])
-}
-
-function clearanceTable(box: BoxLayout, paper: PaperUnits): Content[] {
-  const rows = clearanceRows(box, paper)
-  if (rows.length === 0) return []
-  const titles = ['Between', 'There is', 'Needed', 'Verdict']
-  return [table('Clearances', titles, ['*', 'auto', 'auto', 'auto'], rows, [1, 2])]
-}
-
-export function boxTables({ box }: PlanPaper, { paper }: PaperOptions): Content[] {
-  if (box === undefined) return []
-  const overview = boxOverview(box, 'box-overview', paper)
+  const holed = panelsToDraw(box)
+  const holes = holed.flatMap(panel => holeRows(panel, paper).map(row => `${panel.name}: ${row}`))
   return [
-    heading('The box'),
-    ...(overview === undefined ? [] : [{ svg: plainFonts(overview), width: 400 }]),
-    volumeTable(box, paper),
-    cutListTable(box, paper),
-    ...(panelsToDraw(box).length < box.panels.length ? [PLAIN_PANELS] : []),
-    ...clearanceTable(box, paper)
+    heading('Cut'),
+    ...pairs,
+    table(
+      `Cut list, ${paper.units === 'metric' ? 'mm' : 'in'}`,
+      ['Panel', 'No.', 'Size', 'Work'],
+      ['auto', 'auto', 'auto', '*'],
+      rows,
+      [1, 2]
+    ),
+    ...(holes.length === 0 ? [] : [lines(holes)]),
+    ...(holed.length < box.panels.length ? [{ text: PLAIN_PANELS, fontSize: 8 }] : []),
+    ...chapterCautions(plan, 'cut')
   ]
 }
 
-export function bill({ bill: all }: PlanPaper): Content[] {
-  const rows = shoppingRows(all)
-  const tables = shops.flatMap(({ title, groups }) => {
-    const mine = rows
-      .filter(({ group }) => groups.includes(group))
-      .map(({ item, quantity, unit, basis, needed }) => [
-        '\u2610',
-        item + (needed ? '' : ' (optional)'),
-        buyText(quantity, unit),
-        basis
-      ])
-    return mine.length === 0
-      ? []
-      : [table(title, ['', 'Item', 'Buy', 'How much and why'], ['auto', 190, 'auto', '*'], mine, [2])]
-  })
-  const [board, ...others] = tables
-  if (board === undefined) return []
-  return [heading('What to buy'), board, ...(rows.length < all.length ? [CUT_TO_SIZE] : []), ...others]
-}
-
-function stepBlock(plan: PlanPaper, step: BuildStep): Content {
-  const { number, id, title, actions, tools, minutes, cureMinutes, checks, warnings } = step
-  const time = `${durationText(minutes)}${cureMinutes > 0 ? `, then wait ${durationText(cureMinutes)}` : ''}`
+function stepBlock(plan: PlanPaper, step: PaperStep): Content {
+  const { number, title, time, readings, how, tools } = step
+  const { short, whole } = barriersOf(plan, step)
+  const warned = [...short, ...whole]
   return {
     unbreakable: true,
-    margin: [0, 4, 0, 4],
+    margin: [0, 1, 0, 2],
+    fontSize: 7.4,
+    lineHeight: 1.08,
     stack: [
       {
         text: [
-          { text: `${number}  ${plain(title)}`, bold: true },
-          { text: `   ${time}`, color: ink.quiet, fontSize: 8 }
+          { text: `☐ ${number}  ${plain(title)}`, bold: true, fontSize: 8.4 },
+          { text: time === undefined ? '' : `   ${time}`, color: ink.quiet, fontSize: 7.5 }
         ]
       },
-      lines(actions),
-      ...(tools.length > 0 ? [{ text: `Tools: ${plain(tools.join(', '))}.`, fontSize: 8, color: ink.quiet }] : []),
-      ...[...stepCautionTexts(plan, id), ...warnings].map(warning => ({
-        text: plain(warning),
-        fontSize: 8.5,
-        bold: true,
-        color: ink.limit
-      })),
-      ...checks.map(check => ({ text: `\u2610 ${plain(check)}`, fontSize: 8.5 }))
+      ...(warned.length === 0 ? [] : [{ text: `▲ ${plain(warned.join(' '))}`, color: ink.limit }]),
+      plain(how.join(' ')),
+      ...(tools.length === 0 ? [] : [{ text: `Tools: ${plain(tools.join(', '))}.`, color: ink.quiet, fontSize: 7.5 }]),
+      ...(readings.length === 0 ? [] : [{ text: `= ${plain(readings.join(' '))}` }])
     ]
   }
 }
 
-export function build(plan: PlanPaper): Content[] {
-  const { buildOrder } = plan
-  if (buildOrder === undefined) return []
-  const { workMinutes, elapsedMinutes, steps } = buildOrder
-  return [
-    heading('Order of work'),
-    `About ${durationText(workMinutes)} of work, ${durationText(elapsedMinutes)} with drying times.`,
-    ...steps.map(step => stepBlock(plan, step))
-  ]
+/** Two columns, the first no shorter than the second. */
+function inColumns(plan: PlanPaper, steps: readonly PaperStep[]): Content {
+  const length = ({ how, readings, warnings, tools }: PaperStep) =>
+    [...how, ...readings, ...warnings, ...tools].join(' ').length + 120
+  const all = steps.reduce((sum, step) => sum + length(step), 0)
+  let sum = 0
+  const left = steps.filter(step => {
+    const before = sum
+    sum += length(step)
+    return before < all / 2
+  })
+  const stack = (some: readonly PaperStep[]) => ({ stack: some.map(step => stepBlock(plan, step)) })
+  return { columns: [stack(left), stack(steps.slice(left.length))], columnGap: 16 }
 }
 
-function wiringDrawings({ wiring, coils, remedies }: PlanPaper): Content[] {
+const days = (plan: PlanPaper, places: Parameters<typeof daysOf>[1]): Content[] =>
+  daysOf(plan, places).flatMap(({ day, steps }) => [
+    { text: `Day ${day}`, bold: true, fontSize: 10, margin: [0, 6, 0, 2] as [number, number, number, number] },
+    inColumns(plan, steps)
+  ])
+
+export function pdfBuild(plan: PlanPaper): Content[] {
+  const steps = days(plan, ['table', 'bench'])
+  return steps.length === 0 ? [] : [heading('Build'), ...steps, ...chapterCautions(plan, 'build')]
+}
+
+export function pdfWire(plan: PlanPaper): Content[] {
+  const { wiring, coils, remedies } = plan
   if (wiring === undefined && coils === undefined) return []
   return [
-    heading('Wiring'),
-    ...(wiring === undefined ? [] : [{ svg: plainFonts(systemWiring(wiring)), width: 510 }]),
-    ...(wiring?.notDrawn ?? []).map(text => plain(`Not drawn: ${text}`)),
-    ...(coils === undefined ? [] : [{ svg: plainFonts(wiringDiagram(coils)), width: 400 }]),
-    ...(remedies.length === 0 ? [] : [{ text: 'What would help the supply', bold: true }, lines(remedies)])
+    heading('Wire'),
+    ...(wiring === undefined ? [] : [{ svg: plainFonts(systemWiring(wiring)), width: 420 }]),
+    ...(wiring?.notDrawn ?? []).map(text => ({ text: plain(`Not drawn: ${text}`), color: ink.limit })),
+    {
+      columns: [
+        table(
+          'Conductors',
+          ['No.', 'What', 'Size', 'Run', 'Fuse'],
+          ['auto', '*', '*', 'auto', 'auto'],
+          conductorRows(plan),
+          [3, 4]
+        ),
+        ...(coils === undefined ? [] : [{ svg: plainFonts(wiringDiagram(coils)), width: 190 }])
+      ],
+      columnGap: 14
+    },
+    ...(remedies.length === 0 ? [] : [{ text: 'What would help the supply', bold: true }, lines(remedies)]),
+    ...chapterCautions(plan, 'wire'),
+    ...days(plan, ['car'])
   ]
 }
 
-function groundTables({ assumed, sources }: PlanPaper): Content[] {
-  if (assumed.length + sources.length === 0) return []
-  const defaults = assumed.map(({ field, value, why }) => [field, valueText(value), why])
-  const known = sources.map(({ title, status }) => [title, status])
-  return [
-    heading('Assumptions and sources'),
-    ...(defaults.length === 0
-      ? []
-      : [table('Assumed because nothing was said (SI units)', ['Field', 'Value', 'Why'], [150, 80, '*'], defaults)]),
-    ...(known.length === 0
-      ? []
-      : [table('Sources, and how well we know them', ['Title', 'How we know'], ['*', 72], known)])
-  ]
+export function pdfSwitchOn(plan: PlanPaper): Content[] {
+  const steps = firstSteps(plan)
+  return steps.length === 0 ? [] : [heading('Switch on'), inColumns(plan, steps), ...chapterCautions(plan, 'switch-on')]
 }
 
-function restraintTable({ restraint }: PlanPaper, { paper }: PaperOptions): Content[] {
-  if (restraint === undefined) return []
-  return [
-    heading('Securing the box'),
-    table('Forces on the box', ['Case', 'Figure'], ['*', 'auto'], restraintRows(restraint, paper), [1]),
-    lines(restraint.advice)
-  ]
-}
-
-function commissioningTable(plan: PlanPaper): Content[] {
-  if (plan.commissioning.length === 0) return []
-  const rows = plan.commissioning.map(({ id, number, title, text, passIf }) => [
-    String(number),
-    [`${title}. ${text}`, ...stepCautionTexts(plan, id)].join('\n'),
-    passIf
+export function pdfCheck({ card }: PlanPaper): Content[] {
+  if (card.length === 0) return []
+  const rows = card.map(({ what, planned, step, otherwise }) => [
+    [what, otherwise].filter(text => text !== '').join('\n'),
+    planned,
+    String(step),
+    '................'
   ])
-  return [heading('Switching it on'), table('In this order', ['', 'Do', 'Continue when'], ['auto', '*', 150], rows)]
+  return [heading('Check'), table('Test card', ['What', 'Planned', 'Step', 'Yours'], ['*', 'auto', 'auto', 90], rows)]
 }
-
-function readingsTable({ readings, commissioning }: PlanPaper): Content[] {
-  const rows = readingRows(readings, commissioning)
-  if (rows.length === 0) return []
-  return [table('What the meter shows', [...READING_TITLES], [28, '*', 110, 48, 72, 130], rows)]
-}
-
-export const endTables = (plan: PlanPaper, options: PaperOptions): Content[] => [
-  ...wiringDrawings(plan),
-  ...restraintTable(plan, options),
-  ...commissioningTable(plan),
-  ...readingsTable(plan),
-  ...groundTables(plan)
-]

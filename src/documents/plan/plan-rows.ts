@@ -2,7 +2,16 @@
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { BillGroup } from '../../contract/systems/words.ts'
 import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
-import { figure, lengthText, massText, type PaperUnits, significant } from '../draw/number-text.ts'
+import {
+  dimension,
+  figure,
+  lengthText,
+  massText,
+  type PaperUnits,
+  significant,
+  volumeText
+} from '../draw/number-text.ts'
+import type { PlanPaper } from './plan-paper.ts'
 
 /** By the shop that has it, in the order in which things are needed. */
 export const shops: readonly { readonly title: string; readonly groups: readonly BillGroup[] }[] = [
@@ -57,5 +66,44 @@ export function restraintRows(restraint: Restraint, paper: PaperUnits): readonly
       `straps of ${force(strapCapacityN)} on eyes of ${force(eyeStrengthN)}, at most ${strapSlopeDeg}° steep and ${strapSpreadDeg}° aside`,
       String(strapCount)
     ]
+  ]
+}
+
+/** Numbered as in the table of the page. */
+export const conductorRows = ({ conductors }: PlanPaper): readonly (readonly string[])[] =>
+  conductors.map(({ what, size, run, fuse }, index) => [String(index + 1), what, size, run, fuse])
+
+interface AskedRow {
+  readonly what: string
+  readonly was: string
+  readonly is: string
+  readonly kept: boolean
+}
+
+/** What was asked beside what is built; `open` where the plan was free to choose. */
+export function askedRows({ cover: { asked } }: PlanPaper, paper: PaperUnits): readonly AskedRow[] {
+  if (asked === undefined) return []
+  const { volume, tuning, damping, space } = asked
+  const or = (value: number | undefined, text: (value: number) => string) =>
+    value === undefined ? 'open' : text(value)
+  const size = (...sides: readonly (number | undefined)[]) =>
+    sides.map(side => or(side, each => dimension(each, paper))).join(' × ')
+  const litres = (value: number) => volumeText(value, paper)
+  const hertz = (value: number) => `${significant(value)} Hz`
+  const q = (value: number) => figure(value, 2)
+  return [
+    { what: 'Net air', was: or(volume.askedM3, litres), is: litres(volume.builtM3), kept: volume.kept },
+    ...(tuning === undefined
+      ? []
+      : [{ what: 'Tuning', was: or(tuning.askedHz, hertz), is: hertz(tuning.builtHz), kept: tuning.kept }]),
+    ...(damping === undefined
+      ? []
+      : [{ what: 'Total Q', was: or(damping.askedQtc, q), is: q(damping.builtQtc), kept: damping.kept }]),
+    {
+      what: paper.units === 'metric' ? 'Space, mm' : 'Space, in',
+      was: size(space.widthM, space.heightM, space.depthM),
+      is: size(space.boxWidthM, space.boxHeightM, space.boxDepthM),
+      kept: true
+    }
   ]
 }

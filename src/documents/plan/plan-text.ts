@@ -1,133 +1,197 @@
-/** A plan as plain text, for a terminal. */
-import type { CautionLevel } from '../../contract/cautions/entry.ts'
-import type { Caution } from '../../domain/caution.ts'
-import type { Outcome } from '../../domain/outcome.ts'
-import { type PlacedCautions, placedCautions } from '../../plan/answer/step-cautions.ts'
-import type { SystemPlan } from '../../plan/plan-system.ts'
-import { readingRows } from './reading-rows.ts'
+/** A plan as plain text of 80 columns for a terminal, and as Markdown for a build log; both in the order of the page. */
+import { cutText } from '../draw/cut-list-text.ts'
+import { dimension, type PaperUnits } from '../draw/number-text.ts'
+import { holeRows } from '../panels/panel-drawing.ts'
+import { panelWork } from '../panels/panel-work.ts'
+import { barriersOf, daysOf, firstSteps, type PaperStep } from './paper-steps.ts'
+import { gravestFirst, imprintTexts, type PaperOptions, type PlanPaper, verdictText } from './plan-paper.ts'
+import { askedRows, buyText, conductorRows, shoppingRows, shops } from './plan-rows.ts'
 
-const WIDTH = 96
+/** How a text is marked up: lines of a terminal, or Markdown. */
+interface Marks {
+  readonly title: (text: string) => readonly string[]
+  readonly part: (text: string) => readonly string[]
+  readonly small: (text: string) => readonly string[]
+  readonly item: (text: string, mark?: string) => string
+  readonly row: (cells: readonly string[]) => string
+}
+
+const WIDTH = 80
 
 /** Breaks at spaces; following lines are set in by the width of the first one's mark. */
-function wrapped(text: string, indent: number): string {
+function wrapped(text: string, mark: string): string {
   const lines: string[] = []
   let line = ''
   for (const word of text.split(' ')) {
-    if (line !== '' && indent + line.length + 1 + word.length > WIDTH) {
+    if (line !== '' && mark.length + line.length + 1 + word.length > WIDTH) {
       lines.push(line)
       line = word
     } else {
       line = line === '' ? word : `${line} ${word}`
     }
   }
-  return [...lines, line].join(`\n${' '.repeat(indent)}`)
+  return mark + [...lines, line].join(`\n${' '.repeat(mark.length)}`)
 }
 
-const heading = (text: string) => `\n${text}\n${'─'.repeat(text.length)}`
-const bullet = (mark: string, text: string) => `${mark}${wrapped(text, mark.length)}`
-const mm = (lengthM: number) => String(Math.round(lengthM * 10000) / 10)
-const columns = (cells: readonly string[], widths: readonly number[]) =>
-  cells
-    .map((cell, index) => cell.padEnd(widths[index] ?? 0))
-    .join('  ')
-    .trimEnd()
-
-const verdicts = {
-  ready: 'Ready to build.',
-  'take-care': 'Ready to build; read the cautions first.',
-  incomplete: 'Incomplete: see below for what is missing.',
-  stop: 'STOP: do not build or switch this on.'
-} as const
-
-/** Of a box that fits: nothing is sawn for another. */
-function panelLines({ parts, buildOrder }: SystemPlan): readonly string[] {
-  if (!parts.box.done || buildOrder === undefined) return []
-  const { panels } = parts.box.outcome.result
-  const rows = panels.flatMap(({ name, quantity, lengthM, widthM, thicknessM, cutOuts }) => [
-    columns([`${quantity} ×`, name, `${mm(lengthM)} × ${mm(widthM)} × ${mm(thicknessM)} mm`], [4, 22, 0]),
-    ...cutOuts.map(({ label, kind, uM, vM, diameterM = 0, widthM: w = 0, heightM: h = 0 }) => {
-      const size = kind === 'circle' ? `⌀ ${mm(diameterM)}` : `${mm(w)} × ${mm(h)}`
-      return `        ${label}: ${size} mm, centre ${mm(uM)} from the left, ${mm(vM)} from the bottom`
-    })
-  ])
-  return [heading('Panels, seen from outside'), ...rows]
+const terminal: Marks = {
+  title: text => [text, '═'.repeat(Math.min(text.length, WIDTH))],
+  part: text => ['', text, '─'.repeat(text.length)],
+  small: text => ['', text],
+  item: (text, mark = '· ') => wrapped(text, mark),
+  row: ([first = '', ...rest]) => wrapped(rest.filter(cell => cell !== '').join(', '), `${first.padEnd(14)}  `)
 }
 
-function billLines({ billOfMaterials }: SystemPlan): readonly string[] {
-  if (billOfMaterials.length === 0) return []
-  const rows = billOfMaterials.map(({ quantity, unit, item, needed }) =>
-    columns([`${quantity} ${unit}`, `${item}${needed ? '' : ' (optional)'}`], [12, 0])
-  )
-  return [heading('To buy'), ...rows]
+/** What would be markup is said plainly. */
+const literal = (text: string) => text.replace(/[\\`*_[\]<>|#]/g, '\\$&')
+
+const markdown: Marks = {
+  title: text => [`# ${literal(text)}`, ''],
+  part: text => ['', `## ${literal(text)}`, ''],
+  small: text => ['', `### ${literal(text)}`, ''],
+  item: (text, mark = '- ') => `${mark === '' ? '' : /^\d+\. |^- /.test(mark) ? mark : `- ${mark}`}${literal(text)}`,
+  row: ([first = '', ...rest]) => `- **${literal(first)}**: ${literal(rest.filter(cell => cell !== '').join(', '))}`
 }
 
-/** Set in under their step. */
-const cautionLines = (cautions: readonly Caution[] = []): readonly string[] =>
-  cautions.map(({ level, message }) => bullet(`    ${marks[level]}`, message))
+const part = ({ part: head }: Marks, title: string, lines: readonly string[]) =>
+  lines.length === 0 ? [] : [...head(title), ...lines]
 
-function workLines({ buildOrder }: SystemPlan, { atSteps }: PlacedCautions): readonly string[] {
-  if (buildOrder === undefined) return []
-  const steps = buildOrder.steps.flatMap(({ number, id, title, actions }) => [
-    bullet(`${String(number).padStart(2)}. `, `${title}. ${actions.join(' ')}`),
-    ...cautionLines(atSteps.get(id))
-  ])
-  return [heading(`Order of work, ${Math.round(buildOrder.workMinutes / 60)} h of it`), ...steps]
-}
-
-function readingLines({ readings, commissioning }: SystemPlan): readonly string[] {
-  if (readings.length === 0) return []
-  const rows = readingRows(readings, commissioning).map(([step, what, probes, expect, limits]) =>
-    bullet(` ${step}. `, `${what}: ${[expect, limits].filter(text => text !== '').join(', ')} (${probes}).`)
-  )
-  return [heading('What the meter shows, by step'), ...rows]
-}
-
-function commissioningLines({ commissioning }: SystemPlan, { atSteps }: PlacedCautions): readonly string[] {
-  if (commissioning.length === 0) return []
-  const steps = commissioning.flatMap(({ id, text, passIf }, index) => [
-    bullet(`${String(index + 1).padStart(2)}. `, `${text} Continue when: ${passIf}`),
-    ...cautionLines(atSteps.get(id))
-  ])
-  return [heading('Switching on'), ...steps]
-}
-
-const marks: Record<CautionLevel, string> = { stop: '!! ', care: ' ! ', note: ' · ' }
-const gravestFirst: readonly CautionLevel[] = ['stop', 'care', 'note']
-
-export function planText({ result: plan, cautions, sources }: Outcome<SystemPlan>): string {
-  const { name = 'Bass system', summary, tried } = plan
-  const placed = placedCautions(
-    cautions,
-    [...(plan.buildOrder?.steps ?? []), ...plan.commissioning],
-    plan.summary.reasons
-  )
-  const sorted = gravestFirst.flatMap(level =>
-    [...placed.atChapters.values()].flat().filter(each => each.level === level)
-  )
+function coverLines(plan: PlanPaper, marks: Marks, { paper, imprint }: PaperOptions): readonly string[] {
+  const { verdict, reasons, cover, figures, tried } = plan
+  const { title, text } = verdictText[verdict]
+  const { issue, rights } = imprintTexts(imprint)
+  const missed = figures.length > 0 ? [] : tried.slice(0, 3)
   return [
-    name,
-    '═'.repeat(name.length),
-    verdicts[summary.verdict],
-    ...summary.reasons.map(reason => bullet('!! ', reason)),
+    ...marks.title(plan.title),
+    ...[issue, rights].filter(each => each !== ''),
+    marks.item(cover.sentence, ''),
     '',
-    ...summary.lines.map(line => bullet('• ', line)),
-    heading('What is peculiar to this design'),
-    ...plan.cover.pageOne.map(({ clause, sentence, step }) =>
-      bullet(marks.care, `${clause}. ${sentence}${step === undefined ? '' : ` (step ${step})`}`)
+    marks.item(`${title}. ${text}`, ''),
+    ...reasons.map(reason => marks.item(reason, '!! ')),
+    ...part(
+      marks,
+      'In figures',
+      figures.map(({ value, unit, note }) => marks.item(`${value} ${unit}: ${note}`))
     ),
-    heading('Further cautions'),
-    ...sorted.map(({ level, message }) => bullet(marks[level], message)),
-    ...(tried.length === 0 ? [] : [heading('Tried and passed over')]),
-    ...tried.map(each => bullet(' · ', `${each.name}: ${each.why}`)),
-    ...(plan.remedies.length === 0 ? [] : [heading('What would help the supply')]),
-    ...plan.remedies.map(({ text }) => bullet(' · ', text)),
-    ...panelLines(plan),
-    ...billLines(plan),
-    ...workLines(plan, placed),
-    ...commissioningLines(plan, placed),
-    ...readingLines(plan),
-    heading('Sources'),
-    wrapped([...new Set(sources)].sort().join(', '), 0),
+    ...part(
+      marks,
+      'Asked and built',
+      askedRows(plan, paper).map(({ what, was, is, kept }) =>
+        marks.row([what, `asked ${was}`, `built ${is}${kept ? '' : ' (not as asked)'}`])
+      )
+    ),
+    ...part(
+      marks,
+      'What came nearest',
+      missed.map(({ name, why }) => marks.item(`${name}: ${why}`))
+    ),
+    ...part(
+      marks,
+      'What is peculiar to this design',
+      cover.pageOne.map(({ clause, sentence, step }) =>
+        marks.item(`${clause}. ${sentence}${step === undefined ? '' : ` (step ${step})`}`, '! ')
+      )
+    )
+  ]
+}
+
+const chapterLines = (plan: PlanPaper, marks: Marks): readonly string[] => {
+  const all = gravestFirst([...plan.chapterCautions.values()].flat())
+  return part(
+    marks,
+    'Further cautions',
+    all.map(({ level, message }) => marks.item(message, level === 'note' ? '· ' : '! '))
+  )
+}
+
+function buyLines({ bill }: PlanPaper, marks: Marks): readonly string[] {
+  const rows = shoppingRows(bill)
+  const lines = shops.flatMap(({ title, groups }) => [
+    ...marks.small(title),
+    ...rows
+      .filter(({ group }) => groups.includes(group))
+      .map(({ item, quantity, unit, needed }) =>
+        marks.row([buyText(quantity, unit), `${item}${needed ? '' : ' (optional)'}`])
+      )
+  ])
+  return rows.length === 0 ? [] : [...marks.part('Buy'), ...lines]
+}
+
+function cutLines({ box, cutPlan }: PlanPaper, marks: Marks, paper: PaperUnits): readonly string[] {
+  const unit = paper.units === 'metric' ? 'mm' : 'in'
+  const panels = (box?.panels ?? []).flatMap(panel => [
+    marks.row([
+      `${panel.quantity} × ${panel.name}`,
+      `${[panel.lengthM, panel.widthM, panel.thicknessM].map(side => dimension(side, paper)).join(' × ')} ${unit}`,
+      panelWork(panel, paper)
+    ]),
+    ...(panel.cutOuts.length === 0 ? [] : holeRows(panel, paper).map(hole => marks.item(hole, '    ')))
+  ])
+  const sheets = (cutPlan?.layouts ?? []).flatMap(({ number, cuts }) => [
+    ...marks.small(`Sheet ${number}, cuts in order`),
+    ...cuts.map(cut => marks.item(cutText(cut, paper), `${cut.step}. `))
+  ])
+  return part(marks, 'Cut, panels seen from outside', [...panels, ...sheets])
+}
+
+function stepLines(plan: PlanPaper, step: PaperStep, marks: Marks): readonly string[] {
+  const { number, title, time, how, readings } = step
+  const { short, whole } = barriersOf(plan, step)
+  const end = time === undefined ? '' : ` (${time})`
+  return [
+    marks.item([`${title}${end}.`, ...how].join(' '), `${number}. `),
+    ...[...short, ...whole].map(text => marks.item(text, '    ! ')),
+    ...readings.map(text => marks.item(text, '    = '))
+  ]
+}
+
+const dayLines = (plan: PlanPaper, places: Parameters<typeof daysOf>[1], marks: Marks) =>
+  daysOf(plan, places).flatMap(({ day, steps }) => [
+    ...marks.small(`Day ${day}`),
+    ...steps.flatMap(step => stepLines(plan, step, marks))
+  ])
+
+function written(plan: PlanPaper, options: PaperOptions, marks: Marks): string {
+  const wires =
+    plan.wiring === undefined
+      ? []
+      : conductorRows(plan).map(([number = '', what = '', size = '', run = '', fuse = '']) =>
+          marks.row([`${number} ${what}`, size, run, fuse === '' ? '' : `fuse ${fuse}`])
+        )
+  const link = options.imprint?.link
+  return [
+    ...coverLines(plan, marks, options),
+    ...chapterLines(plan, marks),
+    ...buyLines(plan, marks),
+    ...cutLines(plan, marks, options.paper),
+    ...part(marks, 'Build', dayLines(plan, ['table', 'bench'], marks)),
+    ...part(marks, 'Wire', [
+      ...wires,
+      ...(plan.wiring?.joints ?? []).map(text => marks.item(text)),
+      ...(plan.wiring?.notDrawn ?? []).map(text => marks.item(`Not planned: ${text}`, '! ')),
+      ...(plan.remedies.length === 0 ? [] : marks.small('What would help the supply')),
+      ...plan.remedies.map(text => marks.item(text)),
+      ...dayLines(plan, ['car'], marks)
+    ]),
+    ...part(
+      marks,
+      'Switch on',
+      firstSteps(plan).flatMap(step => stepLines(plan, step, marks))
+    ),
+    ...part(
+      marks,
+      'Check',
+      plan.card.map(({ what, planned, step, otherwise }) => marks.row([what, planned, `step ${step}`, otherwise]))
+    ),
+    ...part(
+      marks,
+      'Tried and passed over',
+      (plan.figures.length > 0 ? plan.tried : plan.tried.slice(3)).map(({ name, why }) => marks.item(`${name}: ${why}`))
+    ),
+    ...part(marks, 'Sources', [marks.item(plan.sources.map(({ id }) => id).join(', '), '')]),
+    ...(link === undefined ? [] : ['', 'Make this plan again:', link]),
     ''
   ].join('\n')
 }
+
+export const planText = (plan: PlanPaper, options: PaperOptions): string => written(plan, options, terminal)
+export const planMarkdown = (plan: PlanPaper, options: PaperOptions): string => written(plan, options, markdown)

@@ -1,4 +1,4 @@
-/** The card of readings as page, document and terminal print it: one text for each cell. */
+/** What the meter should show, as the test card on page, document and terminal prints it. */
 import type { PlanReading } from '../../contract/systems/readings.ts'
 import { significant } from '../draw/number-text.ts'
 
@@ -25,20 +25,12 @@ const otherwise = ({ below, above }: PlanReading) =>
 
 const numberOf = ({ step }: PlanReading, steps: readonly Step[]) => steps.find(({ id }) => id === step)?.number
 
-export const READING_TITLES = ['Step', 'What', 'Probes', 'Expect', 'Limits', 'If it reads otherwise'] as const
-
-/** @param steps  of commissioning, whose numbers the card names */
-export const readingRows = (readings: readonly PlanReading[], steps: readonly Step[]): readonly string[][] =>
-  readings.map(reading => {
-    const { what, probes, when } = reading
-    const place = String(numberOf(reading, steps) ?? '')
-    return [place, `${what}; ${when}`, probes, expectText(reading), limitText(reading), otherwise(reading)]
-  })
-
-/** The same for the test card, where the reader writes what the meter showed. */
+/** Rows of the test card, where the reader writes what the meter showed. */
 export const readingCard = (readings: readonly PlanReading[], steps: readonly Step[]) =>
   readings.flatMap(reading => {
     const step = numberOf(reading, steps)
     const planned = [expectText(reading), limitText(reading)].filter(text => text !== '').join(', ')
-    return step === undefined ? [] : [{ what: `${reading.what}, ${reading.probes}; ${reading.when}`, planned, step }]
+    if (step === undefined) return []
+    const what = `${reading.what}, ${reading.probes}; ${reading.when}`
+    return [{ what, planned, step, otherwise: otherwise(reading) }]
   })

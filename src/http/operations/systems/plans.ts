@@ -1,25 +1,30 @@
 /** POST /v1/plans */
+import type { JsonSchema } from '../../../contract/field/component.ts'
 import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
 import { PlanBody } from '../../../contract/systems/plan-request.ts'
 import { BillRowBody } from '../../../contract/systems/workshop.ts'
-import type { PaperUnits } from '../../../documents/draw/number-text.ts'
 import { plainOrder } from '../../../documents/draw/plain-order.ts'
 import { paperOfPlan } from '../../../documents/plan/paper-of-plan.ts'
 import { planPage } from '../../../documents/plan/plan-page.ts'
+import type { PaperOptions } from '../../../documents/plan/plan-paper.ts'
 import { planPdf } from '../../../documents/plan/plan-pdf.ts'
-import { planText } from '../../../documents/plan/plan-text.ts'
+import { planMarkdown, planText } from '../../../documents/plan/plan-text.ts'
 import { planSystem as compute } from '../../../plan/plan-system.ts'
 import { csvOfRecords } from '../../wire/csv-form.ts'
+import { jsonWriter } from '../../wire/json-writer.ts'
 import { defineOperation } from '../../wire/operation.ts'
 import { PlanResultBody } from './plan-result.ts'
 import { estatePlan, hatchbackPlan, leaningPlan } from './plans-examples.ts'
 import { presentedPlan } from './presented-plan.ts'
 import { planLaws } from './system-laws.ts'
 
-const paperUnits = ({ paper }: PlanRequest): PaperUnits => ({
-  units: paper?.units ?? 'metric',
-  inches: paper?.inches ?? 'sixteenths'
-})
+const bodyWriter = jsonWriter(PlanBody as JsonSchema)
+
+/** How this plan is put on paper: units and imprint as asked, the request itself to travel with it. */
+function paperOptions(request: PlanRequest): PaperOptions {
+  const { units = 'metric', inches = 'sixteenths', ...imprint } = request.paper ?? {}
+  return { paper: { units, inches }, imprint, requestJson: bodyWriter(request, 'full') }
+}
 
 export const planSystem = defineOperation({
   path: '/v1/plans',
@@ -39,15 +44,19 @@ export const planSystem = defineOperation({
     {
       mediaType: 'text/html',
       description: 'The plan as one printable page without script',
-      render: (outcome, request) =>
-        planPage(paperOfPlan(outcome, request, paperUnits(request)), { paper: paperUnits(request) })
+      render: (outcome, request) => {
+        const options = paperOptions(request)
+        return planPage(paperOfPlan(outcome, request, options.paper), options)
+      }
     },
     {
       mediaType: 'application/pdf',
       description: 'The plan as a document, its drawings to scale',
       moreMs: 1_000,
-      render: (outcome, request) =>
-        planPdf(paperOfPlan(outcome, request, paperUnits(request)), { paper: paperUnits(request) })
+      render: (outcome, request) => {
+        const options = paperOptions(request)
+        return planPdf(paperOfPlan(outcome, request, options.paper), options)
+      }
     },
     {
       mediaType: 'text/csv',
@@ -57,8 +66,19 @@ export const planSystem = defineOperation({
     },
     {
       mediaType: 'text/plain',
-      description: 'The plan for a terminal',
-      render: outcome => plainOrder(planText(outcome))
+      description: 'The plan for a terminal, in 80 columns',
+      render: (outcome, request) => {
+        const options = paperOptions(request)
+        return plainOrder(planText(paperOfPlan(outcome, request, options.paper), options))
+      }
+    },
+    {
+      mediaType: 'text/markdown',
+      description: 'The plan for a build log or the description of a video',
+      render: (outcome, request) => {
+        const options = paperOptions(request)
+        return plainOrder(planMarkdown(paperOfPlan(outcome, request, options.paper), options))
+      }
     }
   ],
   examples: {
