@@ -55,7 +55,7 @@ export interface paths {
         put?: never;
         /**
          * Panel drawings and cut sheets
-         * @description Draws the panels of a box with their dimensions, holes, saw tilts and grain, and the sheets they are cut from. By `Accept`: `image/svg+xml` (all drawings one below the other), `image/vnd.dxf` (millimetres, layers SHEET CUT HOLES POCKET DRILL TEXT, closed contours, true circles; the sheets with everything in place, or with `show: panels` each panel once), `application/pdf` (one A4 page a drawing, to scale), or `application/json` with the layout, the cut plan and each drawing as SVG text.
+         * @description Draws the panels of a box with their dimensions, holes, saw tilts, screws, grain and what stands against them, and the sheets they are cut from; or, with `show: assembly`, a picture for each step of putting it together. By `Accept`: `image/svg+xml` (all drawings one below the other), `image/vnd.dxf` (millimetres, closed contours and true circles on layers CUT and HOLES, POCKET_6.0 by depth, DRILL_3.0 by diameter; BEVEL_17.7 by the tilt of an edge, MARK where other parts stand, SHEET and TEXT are not cut; the sheets with everything in place, or with `show: panels` each panel once), `application/pdf` (one A4 page a drawing, to scale), or `application/json` with the layout, the cut plan and each drawing as SVG text.
          */
         post: operations["drawBox"];
         delete?: never;
@@ -1193,10 +1193,10 @@ export interface components {
             /** @description The drawing is 1 to this when printed at its size [1] */
             scale: number;
             /**
-             * @description A panel, or a sheet with what is cut from it
+             * @description A panel, a sheet with what is cut from it, or a step of assembly
              * @enum {string}
              */
-            subject: "panel" | "cut-sheet";
+            subject: "panel" | "cut-sheet" | "assembly-step";
             /** @description The drawing as SVG text */
             svg: string;
             /** @description Width on paper [mm] */
@@ -1212,10 +1212,10 @@ export interface components {
             /** @description Sheets to cut from; the usual sheet of the board when absent */
             sheets?: components["schemas"]["SheetStock"][];
             /**
-             * @description What to draw; `both` when absent
+             * @description What to draw: `both` is panels and cut sheets, when absent; `assembly` is a picture for each step
              * @enum {string}
              */
-            show?: "panels" | "cut-sheets" | "both";
+            show?: "panels" | "cut-sheets" | "both" | "assembly";
             /** @description Title of the set of drawings */
             title?: string;
             /** @description Cut off every edge of a raw sheet first, kerf included [mm] */
@@ -1227,7 +1227,7 @@ export interface components {
         BoxDrawings: {
             box: components["schemas"]["BoxLayoutResult"];
             cutPlan?: components["schemas"]["SheetPlanResult"];
-            /** @description Panels first, then cut sheets */
+            /** @description Panels first, then cut sheets; or the steps of assembly in order */
             drawings: components["schemas"]["BoxDrawing"][];
             /** @description How inches are written */
             inches: components["schemas"]["InchStyle"];
@@ -4608,6 +4608,8 @@ export interface components {
         };
         /** @description A part as it leaves the saw. Its frame lies on the outer face: origin at the lower left corner of the blank, u to the right, v up, seen from outside. */
         Panel: {
+            /** @description Each of them in its place */
+            copies?: components["schemas"]["PanelCopy"][];
             /** @description Holes and rebates */
             cutOuts: components["schemas"]["CutOut"][];
             /** @description Edges that need more than a square cut, or that may be rounded */
@@ -4659,6 +4661,14 @@ export interface components {
             /** @description Mean over the area [mm] */
             meanMm: number;
         };
+        /** @description One of equal parts, in its place. */
+        PanelCopy: {
+            /** @description What stands against it */
+            marks: components["schemas"]["PanelMark"][];
+            /** @description As the order of assembly and the model name it */
+            name: string;
+            place: components["schemas"]["PanelPlace"];
+        };
         /** @description An edge that is not simply sawn square and left sharp. */
         PanelEdge: {
             /** @description Edge from this point of the outline to the next */
@@ -4685,6 +4695,24 @@ export interface components {
          * @enum {string}
          */
         PanelGrain: "length" | "width" | "any";
+        /** @description A strip of a face on which the edge of another part stands, by its middle line; to be marked before assembly. */
+        PanelMark: {
+            /**
+             * @description On which face of this part
+             * @enum {string}
+             */
+            face: "outer" | "inner";
+            /** @description One end of the middle line, in the frame of the outer face */
+            from: components["schemas"]["PanelPoint"];
+            /** @description What stands there */
+            part: string;
+            /** @description Where screws go in from outside until the glue has set; none where it is glued only */
+            screws: components["schemas"]["PanelPoint"][];
+            /** @description The other end */
+            to: components["schemas"]["PanelPoint"];
+            /** @description Across the strip: board of what stands there [mm] */
+            widthMm: number;
+        };
         /** @description Where the frame of a part lies in the box. */
         PanelPlace: {
             origin: components["schemas"]["BoxPoint"];

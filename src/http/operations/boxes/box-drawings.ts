@@ -19,6 +19,7 @@ export const drawBox = defineOperation({
   heavy: true,
   body: BoxDrawingRequest,
   result: BoxDrawings,
+  costMs: ({ show }) => (show === 'panels' ? 10 : 130),
   compute,
   forms: [
     {
@@ -34,6 +35,7 @@ export const drawBox = defineOperation({
     {
       mediaType: 'application/pdf',
       description: 'One page a drawing, to scale',
+      moreMs: 300,
       render: ({ result }) => drawingsPdf(result.drawings, result.title)
     }
   ],
