@@ -227,6 +227,12 @@ describe('SVG drawings', () => {
     for (const text of ['>23 3/4<', '>14 5/16<', '>9 13/16<']) expect(inches).toContain(text)
   })
 
+  it('place a rectangle by its edges: a mouth of 400 × 40 behind a side of 18 mm runs from 18 to 418', () => {
+    const box = tenBoxes['slot beside a cheek, braced'] as BoxRequest
+    const front = drawBox({ box, show: 'panels' }).result.drawings.find(({ name }) => name === 'front')
+    expect(front?.svg).toContain('18 to 418 mm from the left, 0 to 40 mm from below')
+  })
+
   it('say when the second of two must be mirrored', () => {
     const { result } = drawBox({ box: wedge, show: 'panels' })
     expect(result.drawings.filter(({ svg }) => svg.includes('one of them mirrored')).map(({ name }) => name)).toEqual([

@@ -8,12 +8,12 @@ import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt } from '../draw/svg.ts'
 import {
   boardShape,
-  bodyShape,
   type Eye,
   eyeFrom,
   metalLook,
   newLook,
   type OnPaper,
+  pieceShape,
   woodLook
 } from './assembly-shapes.ts'
 import { type Drawing, type PaperSize, scaleFor } from './panel-drawing.ts'
@@ -48,7 +48,7 @@ interface Part {
 }
 
 /** By the names of the steps: the second layer of a board bears a 2. */
-function partsOf({ boards, bodies }: BoxSolids): ReadonlyMap<string, Part> {
+function partsOf({ boards, bodies }: BoxSolids): readonly Part[] {
   const shown = boards.flatMap((panel: Panel, i): Part[] => {
     const { place, name } = panel
     if (place === undefined) return []
@@ -61,17 +61,19 @@ function partsOf({ boards, bodies }: BoxSolids): ReadonlyMap<string, Part> {
       }
     ]
   })
-  // Divider and slot are shown as the boards they are.
+  // Divider and slot are shown as the boards they are; a flange lies before its board and a motor behind it, so each piece counts.
   const things = bodies
     .filter(({ kind }) => kind !== 'divider' && kind !== 'slot')
-    .map(
-      (body): Part => ({
-        name: body.name,
-        pieces: body.pieces.map(({ solid }) => solid),
-        draw: (eye, onPaper, isNew) => bodyShape(body, eye, onPaper, isNew ? newLook : metalLook)
-      })
+    .flatMap(({ name, pieces }) =>
+      pieces.map(
+        ({ solid }): Part => ({
+          name,
+          pieces: [solid],
+          draw: (eye, onPaper, isNew) => pieceShape(solid, eye, onPaper, isNew ? newLook : metalLook)
+        })
+      )
     )
-  return new Map([...shown, ...things].map(part => [part.name, part]))
+  return [...shown, ...things]
 }
 
 const extent = (pieces: readonly Convex[], along: Vector3) =>
@@ -155,8 +157,8 @@ function scene(standing: readonly Part[], fresh: readonly Part[], onPaper: OnPap
 export function assemblyDrawings(solids: BoxSolids, prefix: string): readonly Drawing[] {
   const parts = partsOf(solids)
   const { steps } = solids.layout.assembly
-  const all = [...parts.values()].flatMap(({ pieces }) => pieces)
-  const named = (names: readonly string[]) => names.flatMap(name => parts.get(name) ?? [])
+  const all = parts.flatMap(({ pieces }) => pieces)
+  const named = (names: readonly string[]) => parts.filter(({ name }) => names.includes(name))
   return steps.map((step, index) => {
     const towards = vector(step.towards.x, step.towards.y, step.towards.z)
     const before = steps.slice(0, index).flatMap(({ parts: names }) => names)

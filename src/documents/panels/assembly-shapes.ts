@@ -1,7 +1,6 @@
 /** Boards and round things as an eye far away sees them: faces, sawn edges, holes with their thickness. */
 import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
 import { isNotch, notchedFace } from '../../domain/box/shell/board-faces.ts'
-import type { Body } from '../../domain/box/solids/bodies.ts'
 import { type BoardFrame, boardFrame } from '../../domain/box/solids/solids.ts'
 import {
   type Convex,
@@ -126,11 +125,6 @@ function shadow(piece: Convex, { right, up }: Eye, onPaper: OnPaper): readonly P
   return hullOnPaper(reached)
 }
 
-/** Drivers, tubes, cup and amplifier by the shadows of their pieces, the farthest first. */
-export function bodyShape({ pieces }: Body, eye: Eye, onPaper: OnPaper, look: Look): string {
-  return pieces
-    .map(({ solid }) => solid)
-    .toSorted((a, b) => dot(a.middle, eye.towards) - dot(b.middle, eye.towards))
-    .map((solid, i, all) => filled([shadow(solid, eye, onPaper)], i === all.length - 1 ? look.fill : look.edge, true))
-    .join('')
-}
+/** A piece of a driver, a tube, a cup or an amplifier by its shadow. */
+export const pieceShape = (piece: Convex, eye: Eye, onPaper: OnPaper, { fill }: Look): string =>
+  filled([shadow(piece, eye, onPaper)], fill, true)

@@ -1,8 +1,8 @@
 /** The drawing of one panel on a sheet of paper, with its title block and its list of holes. */
-import type { Panel } from '../../contract/boxes/panel.ts'
+import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
 import { screwSizeFor } from '../../domain/box/assembly/joint-screws.ts'
 import { boards } from '../../domain/material/boards.ts'
-import { dimensionUnit, lengthText, massText, type PaperUnits, pilotText } from '../draw/number-text.ts'
+import { dimension, dimensionUnit, lengthText, massText, type PaperUnits, pilotText } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt } from '../draw/svg.ts'
 import { edgeSection, SECTION_WORDS, sectionsOf } from './edge-sections.ts'
@@ -47,10 +47,18 @@ export function scaleFor(widthM: number, heightM: number, room: PaperSize): numb
   )
 }
 
+/** A round hole by its centre; a rectangle by its edges, to which it is sawn. */
+function placeText({ kind, uM, vM, widthM = 0, heightM = 0 }: CutOut, paper: PaperUnits): string {
+  const at = (lengthM: number) => dimension(Math.max(0, lengthM), paper)
+  if (kind === 'circle') return `centre ${lengthText(uM, paper)} from the left, ${lengthText(vM, paper)} from below`
+  const [right, top] = [lengthText(uM + widthM / 2, paper), lengthText(vM + heightM / 2, paper)]
+  return `${at(uM - widthM / 2)} to ${right} from the left, ${at(vM - heightM / 2)} to ${top} from below`
+}
+
 export function holeRows({ cutOuts }: Panel, paper: PaperUnits): readonly string[] {
   return cutOuts.map((cutOut, index) => {
     const [size, screws] = cutOutText(cutOut, paper)
-    const place = `centre ${lengthText(cutOut.uM, paper)} from the left, ${lengthText(cutOut.vM, paper)} from below`
+    const place = placeText(cutOut, paper)
     return `${index + 1}  ${cutOut.label}: ${size}, ${place}${screws === undefined ? '' : `; screws ${screws}`}`
   })
 }

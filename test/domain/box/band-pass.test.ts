@@ -63,3 +63,43 @@ describe('the port of a band-pass box', () => {
     }
   })
 })
+
+describe('what stands in a chamber takes its air from that chamber', () => {
+  const box = (more: object): BoxRequest => ({
+    outer: { widthM: 0.64, heightM: 0.4, depthM: 0.6 },
+    thicknessM: 0.018,
+    divider: { fromFrontM: 0.2 },
+    ...more
+  })
+  const driver = { cutOutDiameterM: 0.23, displacementM3: 0.002, mountingDepthM: 0.12 } as const
+  const taken = (more: object) =>
+    Object.fromEntries((layOutBox(box(more)).result.chambers ?? []).map(({ name, displacedM3 }) => [name, displacedM3]))
+
+  it('a driver on the front in the front one, on the divider behind it, reversed before it, on the back behind it', () => {
+    for (const [own, front] of [
+      [{}, 0.002],
+      [{ face: 'divider' }, 0],
+      [{ face: 'divider', mount: 'reversed' }, 0.002],
+      [{ face: 'back' }, 0]
+    ] as const) {
+      const { front: before, rear } = taken({ drivers: [{ ...driver, ...own }] })
+      expect([own, before, rear]).toEqual([own, expect.closeTo(front, 9), expect.closeTo(0.002 - front, 9)])
+    }
+  })
+
+  it('a cup on the front in the front one', () => {
+    const { front, rear } = taken({ fittings: { terminal: { face: 'front', volumeM3: 0.0003 } } })
+    expect([front, rear]).toEqual([expect.closeTo(0.0003, 9), expect.closeTo(0, 9)])
+  })
+
+  it('given for all drivers at once by their number', () => {
+    const drivers = [driver, { ...driver, face: 'divider', count: 2 }]
+    const { front, rear } = taken({ drivers, displacement: { driversM3: 0.009 } })
+    expect([front, rear]).toEqual([expect.closeTo(0.003, 9), expect.closeTo(0.006, 9)])
+  })
+
+  it('a net volume of the front chamber is kept beside a driver on the front', () => {
+    const { chambers } = layOutBox(box({ divider: { frontNetVolumeM3: 0.04 }, drivers: [driver] })).result
+    expect(chambers?.find(({ name }) => name === 'front')?.netM3).toBeCloseTo(0.04, 6)
+  })
+})

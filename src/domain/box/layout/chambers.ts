@@ -1,16 +1,19 @@
 /** The two chambers of a band-pass box: where the board between them stands, and the air of each. */
+import type { BoxDriver } from '../../../contract/boxes/box-hardware.ts'
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError } from '../../design-error.ts'
 import { lengthForTuning } from '../../port/port-length.ts'
+import { boardsOf } from '../request/boards-of-face.ts'
 import type { RoundPort } from '../request/box-request.ts'
 import type { BoxTask } from '../request/box-task.ts'
+import { USUAL_CUP_M3 } from '../request/usual-cup.ts'
 import { type BuiltDivider, chamberAt, dividerAt, dividerFor } from '../shell/divider.ts'
 import { type Inside, moved, profilePoint } from '../shell/face.ts'
 import { type BuiltPort, openingOf } from '../slot/built-port.ts'
 import { tubeInside, tubePanel, tubeVolume } from '../slot/tube.ts'
 import type { Mounted } from '../solids/mounting.ts'
 import type { BraceAir } from '../stiffness/brace-plan.ts'
-import type { VolumeRow } from './displaced.ts'
+import { oneDriver, type VolumeRow } from './displaced.ts'
 
 export interface Chamber {
   readonly name: 'rear' | 'front'
@@ -22,10 +25,32 @@ export interface Chamber {
 /** The chamber a port opens from; tubes of a band-pass box only. */
 const isInFront = (port: BoxRequest['port']): port is RoundPort => port?.kind === 'round' && port.chamber === 'front'
 
-/** Drivers on the divider whose magnet looks forward. */
-function reversedM3({ request }: BoxTask): number {
-  const reversed = (request.drivers ?? []).filter(({ face, mount }) => face === 'divider' && mount === 'reversed')
-  return reversed.reduce((sum, { displacementM3 = 0, count = 1 }) => sum + displacementM3 * count, 0)
+/** Drivers whose motors stand in the front chamber: on the front, or on the divider with their magnets forward. */
+function driversAheadM3({ request, fixed }: BoxTask): number {
+  const { drivers = [], displacement } = request
+  const isAhead = ({ face = 'front', mount }: BoxDriver) =>
+    face === 'front' || (face === 'divider' && mount === 'reversed')
+  const counted = (which: readonly BoxDriver[]) => which.reduce((sum, { count = 1 }) => sum + count, 0)
+  const ahead = drivers.filter(isAhead)
+  if (displacement?.driversM3 !== undefined) {
+    return drivers.length === 0 ? 0 : (displacement.driversM3 * counted(ahead)) / counted(drivers)
+  }
+  return ahead.reduce((sum, driver) => {
+    // The estimate of a reversed driver is the hollow of its cone, which is air of the chamber behind it.
+    const one =
+      driver.face === 'divider'
+        ? (driver.displacementM3 ?? 0)
+        : (oneDriver(driver, boardsOf(driver, fixed))?.volumeM3 ?? 0)
+    return sum + one * (driver.count ?? 1)
+  }, 0)
+}
+
+/** What stands in the front chamber beside its tubes and braces. */
+function aheadM3(task: BoxTask): number {
+  const { fittings, displacement } = task.request
+  const { terminal } = fittings ?? {}
+  const cupM3 = terminal?.face === 'front' ? (displacement?.terminalM3 ?? terminal.volumeM3 ?? USUAL_CUP_M3) : 0
+  return driversAheadM3(task) + cupM3
 }
 
 /** Tubes of the front chamber before it has its size: their length is given, or follows from its net volume. */
@@ -47,7 +72,7 @@ export function dividerOf(resolved: BoxTask, inside: Inside, { frontM3 }: BraceA
   const { thicknessM } = resolved.fixed
   if (divider.fromFrontM !== undefined) return dividerAt(inside, divider.fromFrontM, thicknessM)
   const net = divider.frontNetVolumeM3 ?? 0
-  return dividerFor(inside, net + frontTubesM3(resolved, net) + reversedM3(resolved) + frontM3, thicknessM)
+  return dividerFor(inside, net + frontTubesM3(resolved, net) + aheadM3(resolved) + frontM3, thicknessM)
 }
 
 /**
@@ -61,7 +86,7 @@ export function airBeforePort(
   divider: BuiltDivider | undefined
 ): number {
   if (divider === undefined) return grossM3 - othersM3 - braces.rearM3
-  const ahead = reversedM3(resolved)
+  const ahead = aheadM3(resolved)
   return isInFront(resolved.request.port)
     ? divider.frontGrossM3 - ahead - braces.frontM3
     : divider.rearGrossM3 - (othersM3 - divider.boardM3 - ahead) - braces.rearM3
@@ -76,7 +101,7 @@ export function chambersOf(
   { frontM3 }: BraceAir
 ): readonly Chamber[] {
   const ports = total(rows.filter(({ item }) => item === 'ports'))
-  const front = reversedM3(resolved) + frontM3 + (isInFront(resolved.request.port) ? ports : 0)
+  const front = aheadM3(resolved) + frontM3 + (isInFront(resolved.request.port) ? ports : 0)
   const rear = total(rows) - front - divider.boardM3
   const chamber = (name: Chamber['name'], grossM3: number, displacedM3: number): Chamber => ({
     name,

@@ -105,12 +105,18 @@ function woodOf({ frames, faces }: PlacedBraces, built: FittedBox, { fixed }: Bo
   return { rearM3: frameM3('rear') + battenM3(false), frontM3: frameM3('front') + battenM3(true) }
 }
 
+/** Only what is asked for can stand where a frame would: without it nobody has to know what stands in the box. */
+function framesGiveWay({ fittings, port }: BoxTask['request']): boolean {
+  const isBent = port?.kind === 'round' && port.elbowRadiusM !== undefined
+  return isBent || fittings?.terminal !== undefined || fittings?.amplifier !== undefined
+}
+
 /**
  * Volume of a plan in a box. Frames give way to what stands there, which alters the spans of the battens; battens that give way
  * along their face keep their wood.
  */
 export function planVolume(built: FittedBox, resolved: BoxTask, plan: BracePlan): BraceAir {
-  const others = plan.frames === 0 ? [] : standingIn(built, resolved).bodies
+  const others = plan.frames > 0 && framesGiveWay(resolved.request) ? standingIn(built, resolved).bodies : []
   const frames = placeFrames(built, resolved, plan.frames, others) ?? []
   const faces = freeFaces(built, placesOf(frames)).map(face => {
     const site = { built, face, thicknessM: resolved.fixed.thicknessM }
