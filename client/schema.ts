@@ -536,6 +536,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/schemas/{name}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * One schema of the contract, whole
+         * @description The schema of a request or an answer under its name in the contract, with every schema it leads to under `$defs`: for a form that is made from it, or a check before a call.
+         */
+        get: operations["describeShape"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/signal/setup": {
         parameters: {
             query?: never;
@@ -6164,6 +6184,13 @@ export interface components {
          * @enum {string}
          */
         RunSpace: "engine-bay" | "cabin" | "boot";
+        /** @description A schema of JSON Schema 2020-12, `$schema` and `$id` with it, that refers to nothing outside itself. */
+        Schema: {
+            /** @description Every schema that it leads to, by name */
+            $defs: {
+                [key: string]: unknown;
+            };
+        };
         /** @description Holes evenly on a circle. */
         ScrewCircle: {
             /** @description Holes */
@@ -9085,6 +9112,40 @@ export interface operations {
                 };
             };
             304: components["responses"]["NotModified"];
+            406: components["responses"]["NotAcceptable"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
+        };
+    };
+    describeShape: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Name of the schema in the contract */
+                name: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The schema */
+            200: {
+                headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Schema"];
+                };
+            };
+            304: components["responses"]["NotModified"];
+            404: components["responses"]["NotFound"];
             406: components["responses"]["NotAcceptable"];
             429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalError"];
