@@ -11,7 +11,7 @@ export const BoxDrawingRequest = component('BoxDrawingRequest', 'A box to be dra
   box: ref(BoxRequest),
   show: Type.Optional(
     choice(
-      'What to draw: `both` is panels and cut sheets, when absent; `assembly` is a picture for each step',
+      'What to draw: `both` is panels and cut sheets, when absent; `assembly` is a picture for each step; `templates` are round holes as large as life, for A4 and Letter',
       drawingSubjects
     )
   ),
@@ -23,10 +23,11 @@ export const BoxDrawingRequest = component('BoxDrawingRequest', 'A box to be dra
   title: Type.Optional(label('Title of the set of drawings', 80))
 })
 const BoxDrawing = component('BoxDrawing', 'One drawing.', {
-  subject: choice('A panel, a sheet with what is cut from it, or a step of assembly', [
+  subject: choice('A panel, a sheet with what is cut from it, a step of assembly, or a page of a template', [
     'panel',
     'cut-sheet',
-    'assembly-step'
+    'assembly-step',
+    'template'
   ]),
   name: Type.String({ description: 'Name of the panel or sheet' }),
   scale: quantity('1', 'The drawing is 1 to this when printed at its size'),
@@ -41,6 +42,6 @@ export const BoxDrawings = component('BoxDrawings', 'A box with its drawings.', 
   box: ref(BoxLayoutBody),
   cutPlan: Type.Optional(ref(SheetPlanResult)),
   drawings: Type.Array(ref(BoxDrawing), {
-    description: 'Panels first, then cut sheets; or the steps of assembly in order'
+    description: 'Panels first, then cut sheets; or the steps of assembly in order; or templates, hole by hole'
   })
 })

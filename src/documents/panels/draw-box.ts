@@ -14,6 +14,7 @@ import { nestPanels } from '../../domain/sheet/nest-panels.ts'
 import type { PaperUnits } from '../draw/number-text.ts'
 import { assemblyDrawings } from './assembly-drawing.ts'
 import { cutSheet } from './cut-sheet.ts'
+import { holeTemplates } from './hole-template.ts'
 import { drawnApart } from './panel-copies.ts'
 import { a4Lying, type Drawing, panelDrawing } from './panel-drawing.ts'
 
@@ -41,7 +42,7 @@ export interface BoxDrawings {
 }
 
 interface BoxDrawing extends Drawing {
-  readonly subject: 'panel' | 'cut-sheet' | 'assembly-step'
+  readonly subject: 'panel' | 'cut-sheet' | 'assembly-step' | 'template'
 }
 
 /** Runs a part and moves the paths of its refusals to where the whole request has them. */
@@ -113,8 +114,17 @@ export function cutSheetDrawings({ layouts }: SheetPlan, paper: PaperUnits, pref
   }))
 }
 
-const stepDrawings = (solids: BoxSolids): readonly BoxDrawing[] =>
-  assemblyDrawings(solids, 'box').map(drawing => ({ subject: 'assembly-step', ...drawing }))
+/** All but the sheets. */
+function drawnBox(solids: BoxSolids, show: DrawingSubject, paper: PaperUnits): readonly BoxDrawing[] {
+  const { panels } = solids.layout
+  if (show === 'assembly') {
+    return assemblyDrawings(solids, 'box').map(drawing => ({ subject: 'assembly-step', ...drawing }))
+  }
+  if (show === 'templates') {
+    return holeTemplates(panels, paper, 'box').map(drawing => ({ subject: 'template', ...drawing }))
+  }
+  return show === 'cut-sheets' ? [] : panelDrawings(panels, paper, 'box')
+}
 
 function unitsOf(request: BoxDrawingRequest, assumed: Assumptions): PaperUnits {
   const units = assumed.or<PaperUnits['units']>(request.units, 'units', paperUnits[0], 'metric unless asked')
@@ -133,11 +143,10 @@ export function drawBox(request: BoxDrawingRequest): Outcome<BoxDrawings> {
     () => layOutSolids(request.box)
   )
   const { layout } = box.result
-  const cuts = show === 'panels' || show === 'assembly' ? undefined : cutPlanOf(request, layout, assumed)
+  const cuts = show === 'cut-sheets' || show === 'both' ? cutPlanOf(request, layout, assumed) : undefined
   const drawings = [
-    ...(show === 'cut-sheets' || show === 'assembly' ? [] : panelDrawings(layout.panels, paper, 'box')),
-    ...(cuts === undefined ? [] : cutSheetDrawings(cuts.result, paper, 'box')),
-    ...(show === 'assembly' ? stepDrawings(box.result) : [])
+    ...drawnBox(box.result, show, paper),
+    ...(cuts === undefined ? [] : cutSheetDrawings(cuts.result, paper, 'box'))
   ]
   const boxAssumed = box.assumed.map(entry => ({ ...entry, field: `box.${entry.field}` }))
   const boxCautions = box.cautions.map(({ at, ...entry }) => ({ ...entry, at: at === undefined ? 'box' : `box.${at}` }))

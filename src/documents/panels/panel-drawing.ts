@@ -2,7 +2,7 @@
 import type { Panel } from '../../contract/boxes/panel.ts'
 import { screwSizeFor } from '../../domain/box/assembly/joint-screws.ts'
 import { boards } from '../../domain/material/boards.ts'
-import { dimensionUnit, lengthText, massText, type PaperUnits } from '../draw/number-text.ts'
+import { dimensionUnit, lengthText, massText, type PaperUnits, pilotText } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt } from '../draw/svg.ts'
 import { edgeSection, SECTION_WORDS, sectionsOf } from './edge-sections.ts'
@@ -56,7 +56,7 @@ export function holeRows({ cutOuts }: Panel, paper: PaperUnits): readonly string
 }
 
 /** What the dashed strips and crosses say. */
-function markRows(panel: Panel): readonly string[] {
+function markRows(panel: Panel, paper: PaperUnits): readonly string[] {
   const marks = marksOn(panel)
   if (marks.length === 0) return []
   const { diameterMm, lengthMm, pilotMm } = screwSizeFor(panel.thicknessM)
@@ -65,7 +65,9 @@ function markRows(panel: Panel): readonly string[] {
     `Dashed: what stands against the inner face, full line: against the outer; its middle so far from the left (→) or from below (↑) of this drawing, from the right where the board lies face down`,
     ...(screws === 0
       ? []
-      : [`Crosses: ${screws} pilots of ${pilotMm} mm right through for screws ${diameterMm} × ${lengthMm} mm`])
+      : [
+          `Crosses: ${screws} pilots ⌀${pilotText(pilotMm / 1000, paper)} right through for screws ${diameterMm} × ${lengthMm} mm`
+        ])
   ]
 }
 
@@ -113,7 +115,7 @@ function panelDescription(panel: Panel, paper: PaperUnits): string {
 export function panelDrawing(panel: Panel, id: string, paper: PaperUnits, size: PaperSize = a4Lying): Drawing {
   const extent = extentOf(panel)
   const space = centreSpace(panel)
-  const rows = [...holeRows(panel, paper), ...markRows(panel)]
+  const rows = [...holeRows(panel, paper), ...markRows(panel, paper)]
   const sections = sectionsOf(panel)
   const text = block.height + rows.length * block.row + (rows.length > 0 ? 3 : 0)
   const roomAbove = (below: number) => ({
