@@ -62,7 +62,7 @@ const SpacePatch = component('PlanSpacePatch', 'Larger room for the box.', {
   depthMm: size('Depth')
 })
 const CarPatch = component('PlanCarPatch', 'Of the vehicle only the room for the box.', { space: ref(SpacePatch) })
-const ChangePatch = component('PlanPatch', 'JSON Merge Patch (RFC 7396) onto the request of the plan.', {
+const WayOutPatch = component('WayOutPatch', 'JSON Merge Patch (RFC 7396) onto the request of the plan.', {
   driverCount: Type.Optional(Type.Integer({ description: 'Drivers in the box' })),
   enclosure: Type.Optional(Type.Null({ description: 'Takes out what the box was asked to be' })),
   car: Type.Optional(ref(CarPatch))
@@ -74,7 +74,7 @@ const WayOutBody = component(
   {
     change: Type.String({ description: 'What to change' }),
     builds: Type.String({ description: 'What is built then' }),
-    patch: ref(ChangePatch)
+    patch: ref(WayOutPatch)
   }
 )
 
