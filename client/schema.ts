@@ -2911,6 +2911,11 @@ export interface components {
             /** @description Tuning of a vented box [Hz] */
             tuningHz?: number;
         };
+        /**
+         * @description What a search is after.
+         * @enum {string}
+         */
+        DesignGoal: "everyday" | "low" | "loud" | "tight" | "small";
         /** @description What a design must keep; whatever is absent is no limit. */
         DesignLimits: {
             /** @description Most peak air speed in the port [m/s] */
@@ -4985,11 +4990,8 @@ export interface components {
             gains: string[];
             /** @description What it does worse */
             givesUp: string[];
-            /**
-             * @description The wish it is best for
-             * @enum {string}
-             */
-            goal: "everyday" | "low" | "loud" | "tight" | "small";
+            /** @description The wish it is best for */
+            goal: components["schemas"]["DesignGoal"];
             /** @description The request with this patch plans it, to the last digit */
             patch: components["schemas"]["EnclosurePatch"];
         };
@@ -5197,11 +5199,8 @@ export interface components {
             alternatives: components["schemas"]["PlanAlternative"][];
             /** @description Of the box that is planned */
             figures: components["schemas"]["SystemFigures"];
-            /**
-             * @description The wish the box was searched for
-             * @enum {string}
-             */
-            goal: "everyday" | "low" | "loud" | "tight" | "small";
+            /** @description The wish the box was searched for */
+            goal: components["schemas"]["DesignGoal"];
         };
         /** @description Every conductor once, with size, length and fuse; bill, picture and steps show these. */
         PlanCircuit: {
@@ -5261,11 +5260,8 @@ export interface components {
         PlanEnclosure: {
             /** @description Highest peak air speed in the port; 17, 25 and 34 are tried in turn when absent [m/s] */
             airSpeedMPerS?: number;
-            /**
-             * @description Wish in plain words; volume, tuning and port are then searched for it: `everyday` even bass from 25 to 63 Hz in a box worth its room, `low` the most that 20 to 31.5 Hz can give, `loud` the most from 25 to 63 Hz, `tight` a closed box that starts and stops quickly, `small` the least room for at most 6 dB less than the loudest. `everyday` when neither it nor volume or Qtc is given
-             * @enum {string}
-             */
-            goal?: "everyday" | "low" | "loud" | "tight" | "small";
+            /** @description Wish in plain words; volume, tuning and port are then searched for it: `everyday` even bass from 25 to 63 Hz in a box worth its room, `low` the most that 20 to 31.5 Hz can give, `loud` the most from 25 to 63 Hz, `tight` a closed box that starts and stops quickly, `small` the least room for at most 6 dB less than the loudest. `everyday` when neither it nor volume or Qtc is given */
+            goal?: components["schemas"]["DesignGoal"];
             /** @description `closed` is tighter and smaller, `vented` louder and reaches lower */
             kind?: components["schemas"]["BoxKind"];
             /** @description Net volume wanted [L] */

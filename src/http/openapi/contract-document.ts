@@ -69,7 +69,11 @@ function addMapping(schema: Json, schemas: JsonObject): Json {
 /** By name, so that a schema may move to another file without the document changing. */
 function schemasOf(generated: JsonObject): JsonObject {
   const spelled = rewritten(generated, schema => namedWords(plainSpelling(schema)))
-  const all: JsonObject = { ...(isObject(spelled) ? spelled : {}), ...vocabularyComponents() }
+  const own = isObject(spelled) ? spelled : {}
+  const lists = vocabularyComponents()
+  const twice = Object.keys(lists).filter(name => Object.hasOwn(own, name))
+  if (twice.length > 0) throw new TypeError(`${twice.join(', ')} names an object and a list of words`)
+  const all: JsonObject = { ...own, ...lists }
   const mapped = Object.entries(all).map(([name, schema]): [string, Json] => [name, addMapping(schema, all)])
   return Object.fromEntries(mapped.toSorted(([a], [b]) => (a < b ? -1 : 1)))
 }
