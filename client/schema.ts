@@ -1939,11 +1939,6 @@ export interface components {
             /** @description Surplus at idle, dense bass [A] */
             idleHeavySurplusA: number;
         };
-        /** @description The charging system. */
-        ChargingPatch: {
-            /** @description Rated output [A] */
-            ratedA: number;
-        };
         /** @description What charges the vehicle while it runs. */
         ChargingRequest: {
             /** @description What the vehicle itself draws while it runs [A] */
@@ -2460,11 +2455,6 @@ export interface components {
             ratio?: string;
             /** @description Share of the power in each coil, driver by driver; absent when all are equal */
             shares?: number[];
-        };
-        /** @description Its coils. */
-        CoilPatch: {
-            /** @description Rated impedance of one coil [Ω] */
-            ratedOhm: number;
         };
         /** @description Another version of the driver. */
         CoilsPatch: {

@@ -1,7 +1,7 @@
 /** The OpenAPI document: what the generator says, with names for what repeats, plain spellings and worked examples. */
 import { operations } from '../operations.ts'
 import type { Operation } from '../wire/operation.ts'
-import { isObject, type Json, type JsonObject, rewritten } from './json-tree.ts'
+import { isObject, type Json, type JsonObject, reached, rewritten } from './json-tree.ts'
 import { openAnswers, plainSpelling } from './plain-spelling.ts'
 import { sharedParts } from './shared-parts.ts'
 import { tags } from './tags.ts'
@@ -97,6 +97,8 @@ export function contractDocument(generated: JsonObject): JsonObject {
   const { paths, components } = sharedParts(plain)
   const schemas = schemasOf(member(member(generated, 'components'), 'schemas'))
   const worked = operations.reduce(withExamples, paths)
+  const needed = reached([paths, components], schemas)
+  const used = Object.fromEntries(Object.entries(schemas).filter(([name]) => needed.has(name)))
   return {
     ...generated,
     tags,
@@ -104,7 +106,7 @@ export function contractDocument(generated: JsonObject): JsonObject {
     components: {
       ...member(generated, 'components'),
       ...components,
-      schemas: openAnswers(schemas, requestsOf(plain))
+      schemas: openAnswers(used, requestsOf(plain))
     }
   }
 }
