@@ -536,6 +536,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/schemas/{name}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * One schema of the contract, whole
+         * @description The schema of a request or an answer under its name in the contract, with every schema it leads to under `$defs`: for a form that is made from it, or a check before a call.
+         */
+        get: operations["describeShape"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/signal/setup": {
         parameters: {
             query?: never;
@@ -1919,11 +1939,6 @@ export interface components {
             /** @description Surplus at idle, dense bass [A] */
             idleHeavySurplusA: number;
         };
-        /** @description The charging system. */
-        ChargingPatch: {
-            /** @description Rated output [A] */
-            ratedA: number;
-        };
         /** @description What charges the vehicle while it runs. */
         ChargingRequest: {
             /** @description What the vehicle itself draws while it runs [A] */
@@ -2441,11 +2456,6 @@ export interface components {
             /** @description Share of the power in each coil, driver by driver; absent when all are equal */
             shares?: number[];
         };
-        /** @description Its coils. */
-        CoilPatch: {
-            /** @description Rated impedance of one coil [Ω] */
-            ratedOhm: number;
-        };
         /** @description Another version of the driver. */
         CoilsPatch: {
             /** @description Its coils. */
@@ -2891,6 +2901,11 @@ export interface components {
             /** @description Tuning of a vented box [Hz] */
             tuningHz?: number;
         };
+        /**
+         * @description What a search is after.
+         * @enum {string}
+         */
+        DesignGoal: "everyday" | "low" | "loud" | "tight" | "small";
         /** @description What a design must keep; whatever is absent is no limit. */
         DesignLimits: {
             /** @description Most peak air speed in the port [m/s] */
@@ -4965,11 +4980,8 @@ export interface components {
             gains: string[];
             /** @description What it does worse */
             givesUp: string[];
-            /**
-             * @description The wish it is best for
-             * @enum {string}
-             */
-            goal: "everyday" | "low" | "loud" | "tight" | "small";
+            /** @description The wish it is best for */
+            goal: components["schemas"]["DesignGoal"];
             /** @description The request with this patch plans it, to the last digit */
             patch: components["schemas"]["EnclosurePatch"];
         };
@@ -5177,11 +5189,8 @@ export interface components {
             alternatives: components["schemas"]["PlanAlternative"][];
             /** @description Of the box that is planned */
             figures: components["schemas"]["SystemFigures"];
-            /**
-             * @description The wish the box was searched for
-             * @enum {string}
-             */
-            goal: "everyday" | "low" | "loud" | "tight" | "small";
+            /** @description The wish the box was searched for */
+            goal: components["schemas"]["DesignGoal"];
         };
         /** @description Every conductor once, with size, length and fuse; bill, picture and steps show these. */
         PlanCircuit: {
@@ -5241,11 +5250,8 @@ export interface components {
         PlanEnclosure: {
             /** @description Highest peak air speed in the port; 17, 25 and 34 are tried in turn when absent [m/s] */
             airSpeedMPerS?: number;
-            /**
-             * @description Wish in plain words; volume, tuning and port are then searched for it: `everyday` even bass from 25 to 63 Hz in a box worth its room, `low` the most that 20 to 31.5 Hz can give, `loud` the most from 25 to 63 Hz, `tight` a closed box that starts and stops quickly, `small` the least room for at most 6 dB less than the loudest. `everyday` when neither it nor volume or Qtc is given
-             * @enum {string}
-             */
-            goal?: "everyday" | "low" | "loud" | "tight" | "small";
+            /** @description Wish in plain words; volume, tuning and port are then searched for it: `everyday` even bass from 25 to 63 Hz in a box worth its room, `low` the most that 20 to 31.5 Hz can give, `loud` the most from 25 to 63 Hz, `tight` a closed box that starts and stops quickly, `small` the least room for at most 6 dB less than the loudest. `everyday` when neither it nor volume or Qtc is given */
+            goal?: components["schemas"]["DesignGoal"];
             /** @description `closed` is tighter and smaller, `vented` louder and reaches lower */
             kind?: components["schemas"]["BoxKind"];
             /** @description Net volume wanted [L] */
@@ -6432,6 +6438,13 @@ export interface components {
          * @enum {string}
          */
         RunSpace: "engine-bay" | "cabin" | "boot";
+        /** @description A schema of JSON Schema 2020-12, `$schema` and `$id` with it, that refers to nothing outside itself. */
+        Schema: {
+            /** @description Every schema that it leads to, by name */
+            $defs: {
+                [key: string]: unknown;
+            };
+        };
         /** @description Holes evenly on a circle. */
         ScrewCircle: {
             /** @description Holes */
@@ -9415,6 +9428,40 @@ export interface operations {
                 };
             };
             304: components["responses"]["NotModified"];
+            406: components["responses"]["NotAcceptable"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
+        };
+    };
+    describeShape: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Name of the schema in the contract */
+                name: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The schema */
+            200: {
+                headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Schema"];
+                };
+            };
+            304: components["responses"]["NotModified"];
+            404: components["responses"]["NotFound"];
             406: components["responses"]["NotAcceptable"];
             429: components["responses"]["TooManyRequests"];
             500: components["responses"]["InternalError"];

@@ -2,8 +2,10 @@
 import Fastify, { type FastifyBaseLogger, type FastifyInstance } from 'fastify'
 import { registerDocs } from './http/docs/docs-routes.ts'
 import { registerFront } from './http/front/front-routes.ts'
+import { apiCatalogue } from './http/openapi/api-catalogue.ts'
 import { contractRoutes, watchRoutes } from './http/openapi/contract-routes.ts'
 import { exampleRoutes } from './http/openapi/example-routes.ts'
+import { schemaRoutes } from './http/openapi/schema-routes.ts'
 import { operations } from './http/operations.ts'
 import { identifyCallers, requireKeys } from './http/serving/api-keys.ts'
 import { registerBatches } from './http/serving/batch/batch-routes.ts'
@@ -62,6 +64,8 @@ export async function buildApp({ log, work: elsewhere, ...given }: AppOptions = 
   registerBatches(app, operations, { work, observed, settings })
   registerCatalogues(app)
   contractRoutes(app)
+  schemaRoutes(app)
+  apiCatalogue(app)
   exampleRoutes(app, operations, work)
   registerDocs(app, settings)
   registerFront(app, answer)

@@ -1,7 +1,7 @@
 /** The OpenAPI document: what the generator says, with names for what repeats, plain spellings and worked examples. */
 import { operations } from '../operations.ts'
 import type { Operation } from '../wire/operation.ts'
-import { isObject, type Json, type JsonObject, rewritten } from './json-tree.ts'
+import { isObject, type Json, type JsonObject, reached, rewritten } from './json-tree.ts'
 import { openAnswers, plainSpelling } from './plain-spelling.ts'
 import { sharedParts } from './shared-parts.ts'
 import { tags } from './tags.ts'
@@ -69,7 +69,11 @@ function addMapping(schema: Json, schemas: JsonObject): Json {
 /** By name, so that a schema may move to another file without the document changing. */
 function schemasOf(generated: JsonObject): JsonObject {
   const spelled = rewritten(generated, schema => namedWords(plainSpelling(schema)))
-  const all: JsonObject = { ...(isObject(spelled) ? spelled : {}), ...vocabularyComponents() }
+  const own = isObject(spelled) ? spelled : {}
+  const lists = vocabularyComponents()
+  const twice = Object.keys(lists).filter(name => Object.hasOwn(own, name))
+  if (twice.length > 0) throw new TypeError(`${twice.join(', ')} names an object and a list of words`)
+  const all: JsonObject = { ...own, ...lists }
   const mapped = Object.entries(all).map(([name, schema]): [string, Json] => [name, addMapping(schema, all)])
   return Object.fromEntries(mapped.toSorted(([a], [b]) => (a < b ? -1 : 1)))
 }
@@ -93,6 +97,8 @@ export function contractDocument(generated: JsonObject): JsonObject {
   const { paths, components } = sharedParts(plain)
   const schemas = schemasOf(member(member(generated, 'components'), 'schemas'))
   const worked = operations.reduce(withExamples, paths)
+  const needed = reached([paths, components], schemas)
+  const used = Object.fromEntries(Object.entries(schemas).filter(([name]) => needed.has(name)))
   return {
     ...generated,
     tags,
@@ -100,7 +106,7 @@ export function contractDocument(generated: JsonObject): JsonObject {
     components: {
       ...member(generated, 'components'),
       ...components,
-      schemas: openAnswers(schemas, requestsOf(plain))
+      schemas: openAnswers(used, requestsOf(plain))
     }
   }
 }

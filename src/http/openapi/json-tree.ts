@@ -18,11 +18,22 @@ export function rewritten(node: Json, change: (object: JsonObject) => Json): Jso
 }
 
 /** Names of the components of a kind that a tree refers to, directly. */
-export function referred(node: Json): ReadonlySet<string> {
+function referred(node: Json): ReadonlySet<string> {
   const names = new Set<string>()
   rewritten(node, object => {
     if (typeof object.$ref === 'string') names.add(object.$ref.split('/').pop() ?? '')
     return object
   })
   return names
+}
+
+/** Names of the schemas that a part of the document leads to. */
+export function reached(from: Json, schemas: JsonObject): ReadonlySet<string> {
+  const found = new Set<string>()
+  let next = [...referred(from)]
+  while (next.length > 0) {
+    for (const name of next) found.add(name)
+    next = next.flatMap(name => [...referred(schemas[name] ?? null)]).filter(name => !found.has(name))
+  }
+  return found
 }

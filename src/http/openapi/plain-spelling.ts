@@ -1,5 +1,5 @@
 /** Spellings that every generator and validator reads alike, for those of JSON Schema 2020-12 that some of them stumble over. */
-import { isObject, type Json, type JsonObject, referred } from './json-tree.ts'
+import { isObject, type Json, type JsonObject, reached } from './json-tree.ts'
 
 /** A reference wrapped to carry a description needs no wrapping in OpenAPI 3.1. */
 function unwrapped(schema: JsonObject): JsonObject {
@@ -27,17 +27,6 @@ function booleanWords(schema: JsonObject): JsonObject {
 }
 
 export const plainSpelling = (schema: JsonObject): JsonObject => booleanWords(oneOfTypes(listedTag(unwrapped(schema))))
-
-/** Names of the schemas that a part of the document leads to. */
-function reached(from: Json, schemas: JsonObject): ReadonlySet<string> {
-  const found = new Set<string>()
-  let next = [...referred(from)]
-  while (next.length > 0) {
-    for (const name of next) found.add(name)
-    next = next.flatMap(name => [...referred(schemas[name] ?? null)]).filter(name => !found.has(name))
-  }
-  return found
-}
 
 /** What only answers use is open: a field more breaks nobody. What a request uses stays closed: an unknown field is refused. */
 export function openAnswers(schemas: JsonObject, requests: Json): JsonObject {

@@ -31,7 +31,7 @@ import {
   metricResistances,
   runSpaces
 } from '../../contract/supply/words.ts'
-import { plannedKinds, portShapes, rejectionRules } from '../../contract/systems/words.ts'
+import { designGoals, plannedKinds, portShapes, rejectionRules } from '../../contract/systems/words.ts'
 import { problemKinds } from '../wire/problem.ts'
 import type { JsonObject } from './json-tree.ts'
 
@@ -64,6 +64,7 @@ const vocabularies: Readonly<Record<string, Vocabulary>> = {
   ChassisBody: { words: bodies, description: 'What the body of the vehicle is made of.' },
   CoilConnection: { words: coilConnections, description: 'How the coils of a driver are joined.' },
   Conductor: { words: conductors, description: 'Metal of a conductor.' },
+  DesignGoal: { words: designGoals, description: 'What a search is after.' },
   EnclosureKind: { words: sizedKinds, description: 'Kind of an enclosure.' },
   FaceName: { words: faceNames, description: 'A face of a box.' },
   FilterFamily: { words: filterFamilies, description: 'Family of a filter.' },
