@@ -1,5 +1,6 @@
 /** POST /v1/plans: the whole chain, from data sheets to a system that can be built and switched on. */
 import type { SourceId } from '../contract/sources/source.ts'
+import type { PlanChoice, PlanWaysOut } from '../contract/systems/plan-choice.ts'
 import type { PlanCircuit } from '../contract/systems/plan-circuit.ts'
 import type { PlanCover } from '../contract/systems/plan-cover.ts'
 import type { PlanRequest } from '../contract/systems/plan-request.ts'
@@ -21,10 +22,12 @@ import { planGraph } from './electric/plan-graph.ts'
 import { planSignal } from './electric/plan-signal.ts'
 import { planSupply } from './electric/plan-supply.ts'
 import { planVoltageCautions } from './electric/plan-voltage.ts'
+import { planChoice } from './enclosure/alternatives.ts'
 import { planDrivers } from './enclosure/plan-drivers.ts'
 import { planEnclosure, type Tried } from './enclosure/plan-enclosure.ts'
 import { closedHighPass } from './enclosure/plan-high-pass.ts'
 import { planLoad } from './load/plan-load.ts'
+import { planWaysOut, withWayOut } from './plan-ways-out.ts'
 import { planWork } from './plan-work.ts'
 import { planReadings, readingsInOrder } from './readings/plan-readings.ts'
 import { planRemedies } from './remedies/plan-remedies.ts'
@@ -44,6 +47,8 @@ export interface SystemPlan {
   readonly cover: PlanCover
   readonly parts: PlanParts
   readonly circuit: PlanCircuit
+  readonly choice?: PlanChoice
+  readonly waysOut?: PlanWaysOut
   readonly tried: readonly Tried[]
   readonly billOfMaterials: readonly BillRow[]
   readonly buildOrder?: WorkOrder
@@ -83,7 +88,9 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const { finish } = resolved
   const { joined, ...load } = planLoad(resolved)
   const driver = planDrivers(resolved, joined)
-  const { tried, chosen, fits, misfit, goalMissed, ...enclosure } = planEnclosure(resolved, driver, joined)
+  const { tried, chosen, fits, misfit, goalMissed, wished, ...enclosure } = planEnclosure(resolved, driver, joined)
+  const choice = wished && planChoice(wished, enclosure.box, enclosure.response)
+  const waysOut = fits || joined === undefined ? undefined : planWaysOut(request)
   const { runs, ...supply } = planSupply(resolved, joined)
   const signal = planSignal(resolved, joined, enclosure.response)
   const wires = joined === undefined ? load : { ...load, joined }
@@ -105,7 +112,8 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const readings = planReadings(graph.circuit, capacitor)
   const made = { circuit, supply, signal, build, readings }
   const { buildOrder, commissioning, safety, cautions } = planWork(resolved, made, found)
-  const summary = planSummary(resolved, parts, { joined, chosen, misfit, unkept, cautions }, circuit)
+  const told = { joined, chosen, misfit: withWayOut(misfit, waysOut), unkept, cautions }
+  const summary = planSummary(resolved, parts, told, circuit)
   const steps = [...(buildOrder?.steps ?? []), ...commissioning]
   return {
     result: {
@@ -114,6 +122,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       cover: planCover(resolved, parts, { joined, chosen, fits, cautions, steps, safety, reasons: summary.reasons }),
       parts,
       circuit,
+      ...present({ choice, waysOut }),
       tried,
       billOfMaterials: build.billOfMaterials,
       ...present({ buildOrder, restraint: build.restraint }),

@@ -35,11 +35,11 @@ const SupplyPatch = component('SupplyPatch', 'Fields of the supply.', {
 const CoilsPatch = component('CoilsPatch', 'Another version of the driver.', {
   coils: component('CoilPatch', 'Its coils.', { ratedOhm: quantity('Ω', 'Rated impedance of one coil') })
 })
-export const PlanPatchBody = component('PlanPatch', 'JSON Merge Patch (RFC 7396) on the request of the plan.', {
+export const RemedyPatchBody = component('RemedyPatch', 'JSON Merge Patch (RFC 7396) on the request of the plan.', {
   supply: Type.Optional(ref(SupplyPatch)),
   driver: Type.Optional(ref(CoilsPatch))
 })
-export interface PlanPatch extends Si<Static<typeof PlanPatchBody>> {}
+export interface RemedyPatch extends Si<Static<typeof RemedyPatchBody>> {}
 
 const Brings = component('RemedyFigures', 'Figures of the supply side; absent where there is none.', {
   fullSineV: figure('V', 'Least at an amplifier, full sine, driving'),
@@ -60,7 +60,7 @@ export const PlanRemedyBody = component(
     }),
     before: ref(Brings),
     after: ref(Brings),
-    patch: Type.Optional(ref(PlanPatchBody, 'Absent for a setting that no field of the request holds'))
+    patch: Type.Optional(ref(RemedyPatchBody, 'Absent for a setting that no field of the request holds'))
   }
 )
 export interface PlanRemedy extends Si<Static<typeof PlanRemedyBody>> {}

@@ -36,6 +36,14 @@ export type PlannedKind = (typeof plannedKinds)[number]
 /** What a box is wanted for. */
 export const designGoals = ['everyday', 'low', 'loud', 'tight', 'small'] as const
 export type DesignGoal = (typeof designGoals)[number]
+/** The same in words; in figures it stands in plan/designer/search/goals.ts. */
+export const goalMeanings: Readonly<Record<DesignGoal, string>> = {
+  everyday: 'even bass from 25 to 63 Hz in a box worth its room',
+  low: 'the most that 20 to 31.5 Hz can give',
+  loud: 'the most from 25 to 63 Hz',
+  tight: 'a closed box that starts and stops quickly',
+  small: 'the least room for at most 6 dB less than the loudest'
+}
 export const plannedShapes = ['rectangular', 'wedge'] as const
 export const billGroups = ['board', 'joining', 'fittings', 'finish', 'wiring'] as const
 export type BillGroup = (typeof billGroups)[number]

@@ -1,6 +1,6 @@
 /** Changes worth trying for a plan whose supply is short of something, each a patch on its request. */
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
-import type { PlanPatch } from '../../contract/systems/remedies.ts'
+import type { RemedyPatch } from '../../contract/systems/remedies.ts'
 import type { RemedyCost, RemedyId } from '../../contract/systems/words.ts'
 import { inDecimals, inDigits, toDigits } from '../../domain/digits.ts'
 import type { ElectricOutcome } from './electric-outcome.ts'
@@ -9,7 +9,7 @@ export interface Candidate {
   readonly id: RemedyId
   readonly cost: RemedyCost
   readonly what: string
-  readonly patch: PlanPatch
+  readonly patch: RemedyPatch
 }
 
 /** A welded steel body between ground point and post, measured well [Ω]. Common practice, no source. */

@@ -5,7 +5,8 @@ import { contradictions } from './plan-amplifier.ts'
 import type { PlanEnclosure } from './plan-request.ts'
 
 const closedOnly = ['qtc'] as const
-const ventedOnly = ['tuningHz', 'portShape', 'portAreaM2', 'airSpeedMPerS'] as const
+/** What only a box with a port can be asked for. */
+export const ventedOnly = ['tuningHz', 'portShape', 'portAreaM2', 'airSpeedMPerS'] as const
 
 function given<Field extends keyof PlanEnclosure>(
   enclosure: PlanEnclosure,

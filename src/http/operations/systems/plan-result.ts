@@ -3,6 +3,7 @@ import Type from 'typebox'
 import { component, ref } from '../../../contract/field/component.ts'
 import { CautionBody } from '../../../contract/field/envelope.ts'
 import { choice, quantity } from '../../../contract/field/quantities.ts'
+import { PlanChoiceBody, PlanWaysOutBody } from '../../../contract/systems/plan-choice.ts'
 import { PlanCircuitBody } from '../../../contract/systems/plan-circuit.ts'
 import { PlanCoverBody } from '../../../contract/systems/plan-cover.ts'
 import { PlanReadingBody } from '../../../contract/systems/readings.ts'
@@ -104,6 +105,8 @@ export const PlanResultBody = component('PlanResult', 'A system that can be boug
   cover: ref(PlanCoverBody),
   parts: ref(PartsBody),
   circuit: ref(PlanCircuitBody),
+  choice: Type.Optional(ref(PlanChoiceBody, 'Absent where volume or Qtc is given, or nothing was found for the wish')),
+  waysOut: Type.Optional(ref(PlanWaysOutBody, 'Only where no box fits')),
   tried: Type.Array(ref(TriedBody), { description: 'Enclosures passed over on the way' }),
   billOfMaterials: Type.Array(ref(BillRowBody), { description: 'What to buy' }),
   buildOrder: Type.Optional(ref(BuildOrderBody)),
