@@ -85,6 +85,12 @@ describe('limits', () => {
     expect(band).toBeLessThan(0.6)
   })
 
+  it('add 30 mV and 40 mV to 50 mV, and the meter: 0.5 % and 20 mV', () => {
+    const at = (voltageV: number) => ({ elements: [], voltages: new Map([['p', voltageV]]) })
+    const { band } = measured({ ...at(12), moved: [at(12.03), at(11.96)] }, see => see.between('p', 'm'), 'V')
+    expectPrinted(1000 * band, '130.00')
+  })
+
   it('move by what 10 % more of a battery resistance takes: 60 mV of 100 A over 6 mΩ', () => {
     const simple = circuitParts(
       {

@@ -11,7 +11,7 @@ interface Matter {
 
 const matters: readonly Matter[] = [
   {
-    codes: ['total-drop', 'conductor-hot', 'cable-unguarded', 'cable-overloaded'],
+    codes: ['total-drop', 'below-drop-out', 'collapse-margin', 'conductor-hot', 'cable-unguarded', 'cable-overloaded'],
     // The circuit knows the source and the way back; the cable is judged at nominal voltage.
     parts: ['circuit', 'fuse', 'cable']
   },

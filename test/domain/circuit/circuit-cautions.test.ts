@@ -44,6 +44,22 @@ describe('a fuse and its load', () => {
     expect(find({ ...thirsty(150) }, 'fuse-below-load')).toBeUndefined()
   })
 
+  it('does not count a test tone while idling: it takes seconds, and the alternator lifts the voltage when driving', () => {
+    const driven = {
+      ...fused(125),
+      alternators: [{ id: 'alternator', plus: 'p', minus: 'm', setV: 14.2, idleA: 10, drivingA: 200 }]
+    }
+    const { states, fuses } = computeCircuit(driven).result
+    const flows = (engine: string) =>
+      states
+        .find(state => state.level === 'full-sine' && state.engine === engine)
+        ?.parts.find(({ id }) => id === 'main')?.currentA ?? 0
+    expect(flows('idling')).toBeGreaterThan(1.1 * 125)
+    expect(flows('driving')).toBeLessThan(1.1 * 125)
+    expect(fuses[0]?.loadA).toBeCloseTo(flows('driving'), 6)
+    expect(find(driven, 'fuse-below-load')).toBeUndefined()
+  })
+
   it('does not count what cannot last: below its drop-out the amplifier stops', () => {
     const starved: CircuitRequest = {
       ...fused(150),

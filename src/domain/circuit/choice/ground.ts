@@ -14,7 +14,7 @@ export interface GroundPath {
 
 function words(path: ReturnPath): string {
   return path.kind === 'cable'
-    ? 'Return cable of the size of the positive to the battery’s negative post, beside the positive run, no fuse in it.'
+    ? 'Return cable of the size of the positive to the battery’s negative post, to the body side of a battery sensor where there is one, beside the positive run, no fuse in it.'
     : 'Ground lead of the size of the positive, at most half a metre, to its own bolt on bare body metal, not a seat or belt bolt, locked and sealed against rust; the strap from battery to body carries the amplifier too and gets the same size.'
 }
 

@@ -1,0 +1,106 @@
+/** The search against a dense grid of its own figures, and against itself with a limit let out. */
+import { describe, expect, it } from 'vitest'
+import type { BoxRequest } from '../../../src/contract/boxes/box-panels.ts'
+import { standardAir } from '../../../src/domain/air/air.ts'
+import { driverOf } from '../../../src/domain/driver/driver.ts'
+import { randomStream } from '../../../src/numeric/random-stream.ts'
+import { designGridHz } from '../../../src/plan/designer/evaluate/design-grid.ts'
+import { driverTables } from '../../../src/plan/designer/evaluate/driver-tables.ts'
+import { programme } from '../../../src/plan/designer/evaluate/held-level.ts'
+import { boxFacts } from '../../../src/plan/designer/room/box-facts.ts'
+import { boxRoom } from '../../../src/plan/designer/room/box-room.ts'
+import type { DesignProblem, Place } from '../../../src/plan/designer/search/design-problem.ts'
+import { type Goal, goals } from '../../../src/plan/designer/search/goals.ts'
+import { searchBoxes } from '../../../src/plan/designer/search/search-boxes.ts'
+import { designScale } from '../../../src/plan/designer/search/weigh-design.ts'
+
+const { uniform } = randomStream(4)
+const between = (low: number, high: number) => low + (high - low) * uniform()
+
+interface Case {
+  readonly cutOutM: number
+  readonly xmaxM: number
+  readonly powerW: number
+  readonly airSpeedMPerS: number
+  readonly space: { readonly widthM: number; readonly heightM: number; readonly depthM: number }
+  readonly fsHz: number
+  readonly qes: number
+  readonly vasPerD5: number
+}
+
+const randomCase = (): Case => ({
+  cutOutM: between(0.18, 0.3),
+  xmaxM: between(0.008, 0.018),
+  powerW: between(150, 800),
+  airSpeedMPerS: between(20, 30),
+  space: { widthM: between(0.75, 1.1), heightM: between(0.4, 0.55), depthM: between(0.4, 0.6) },
+  fsHz: between(25, 36),
+  qes: between(0.36, 0.6),
+  vasPerD5: between(22, 40)
+})
+
+function boxOf({ cutOutM, space }: Case): BoxRequest {
+  const sizes = { cutOutDiameterM: cutOutM, flangeDiameterM: cutOutM + 0.03, mountingDepthM: 0.55 * cutOutM }
+  const motor = { magnetDiameterM: 0.6 * cutOutM, magnetHeightM: 0.05, displacementM3: 0.09 * cutOutM ** 3 }
+  return { thicknessM: 0.018, drivers: [{ count: 1, ...sizes, ...motor }], limits: space }
+}
+
+function problemOf(wish: Case, goal: Goal): DesignProblem<Place> {
+  const { cutOutM, xmaxM, powerW, airSpeedMPerS, fsHz, qes, vasPerD5 } = wish
+  const sdM2 = 0.62 * cutOutM ** 2
+  const sheet = { fsHz, qms: 5, qes, vasM3: vasPerD5 * cutOutM ** 5, sdM2, reOhm: 3.4, leH: 1.5e-3, xmaxM }
+  const driver = driverOf({ ...sheet, vasAir: 'request' }, standardAir)
+  const music = programme(designGridHz, { cornerHz: 80, order: 4 }, { fromHz: 20, slopeOrder: 2 })
+  const room = { shapes: ['round', 'slot'], fromM3: 4e-3, toM3: 0.5, longestM: 1.07 } as const
+  return {
+    tables: driverTables({ driver, count: 1, inSeries: 1, seriesOhm: 0, air: standardAir }, designGridHz),
+    limits: { coneM: xmaxM, heatW: powerW, duty: 0.25, amplifierV: Math.sqrt(powerW * 4), springShare: 0.08 },
+    airSpeedMPerS,
+    leakQ: 7,
+    programme: music,
+    gainStepDb: 0.25,
+    seatGainDb: new Float64Array(designGridHz.length),
+    goal,
+    room: boxRoom(boxFacts(boxOf(wish), undefined), room)
+  }
+}
+
+/** 44 volumes by 38 tunings, and 60 closed ones; tunings up to 60 Hz. */
+function densest(problem: DesignProblem<Place>): number {
+  const scale = designScale(problem)
+  let best = Number.NEGATIVE_INFINITY
+  const look = (score: number | undefined) => {
+    if (score !== undefined && score > best) best = score
+  }
+  for (let v = 0; v < 60; v++) look(scale.closed(0.004 * 75 ** (v / 59))?.score)
+  for (let v = 0; v < 44; v++) {
+    for (let t = 0; t < 38; t++) look(scale.vented(0.006 * 50 ** (v / 43), 18 * (60 / 18) ** (t / 37))?.score)
+  }
+  return best
+}
+
+const bestOf = (problem: DesignProblem<Place>): number => searchBoxes(problem)[0]?.score ?? Number.NEGATIVE_INFINITY
+const cases = Array.from({ length: 12 }, randomCase)
+
+describe('the search over boxes that the space takes', () => {
+  it.each(cases.slice(0, 6))('comes within a decibel of a dense grid where loudness alone counts (%#)', wish => {
+    const problem = problemOf(wish, { ...goals.loud, doublingDb: 0 })
+    expect(densest(problem)).toBeGreaterThan(60)
+    expect(bestOf(problem)).toBeGreaterThan(densest(problem) - 1)
+  })
+
+  it.each(cases.slice(6, 10))('comes within 0.35 dB of it for everyday listening (%#)', wish => {
+    const problem = problemOf(wish, goals.everyday)
+    expect(bestOf(problem)).toBeGreaterThan(densest(problem) - 0.35)
+  })
+
+  it.each(cases)('finds nothing worse where a limit is let out (%#)', wish => {
+    const { space } = wish
+    const before = bestOf(problemOf(wish, goals.everyday))
+    const looser: readonly Case[] = [
+      { ...wish, airSpeedMPerS: 1.1 * wish.airSpeedMPerS },
+      { ...wish, space: { widthM: 1.04 * space.widthM, heightM: 1.04 * space.heightM, depthM: 1.04 * space.depthM } }
+    ]
+    for (const each of looser) expect(bestOf(problemOf(each, goals.everyday))).toBeGreaterThan(before - 0.15)
+  })
+})
