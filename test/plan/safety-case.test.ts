@@ -38,7 +38,7 @@ describe('the register of dangers', () => {
     const real = new Set([
       ...Object.keys(workStates),
       ...Object.values(answers).flatMap(({ result }) => result.commissioning.map(({ id }: { id: string }) => id)),
-      ...['speaker-level-lead', 'bridge-halves']
+      ...['speaker-level-lead', 'bridge-halves', 'relay-check', 'charger-check']
     ])
     for (const { id, steps } of hazards) for (const step of steps) expect(real, id).toContain(step)
   })

@@ -85,7 +85,8 @@ function randomVehicle(seed: number): VehicleFacts {
     capacitor: draw.pick([true, false]),
     ...draw.pick([{}, { turnOn: { method: 'signal-sensing', why: '', loadA: 0 } as const }]),
     lugCount: 4,
-    sheathed: draw.pick([true, false])
+    sheathed: draw.pick([true, false]),
+    ...(trunk !== undefined && 'fuse' in trunk ? { fuseTailM: 0.25 } : {})
   }
 }
 

@@ -102,7 +102,12 @@ export const billParts = [
   'battery-tray',
   'second-battery-link',
   'turn-on-relay',
-  'turn-on-fuse'
+  'turn-on-fuse',
+  'amplifier-bolt',
+  'ground-bolt',
+  'metal-guard',
+  'sheath',
+  'cable-label'
 ] as const
 export type BillPart = (typeof billParts)[number]
 /** What a step takes that the bill does not have: made by an earlier step. */

@@ -2,6 +2,7 @@
 import type { ChosenFuse } from '../../contract/supply/fuse.ts'
 import type { CableChoice } from '../../contract/supply/supply-cables.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
+import type { PlanSupply } from '../../contract/systems/plan-request.ts'
 
 export interface PowerRun {
   readonly designation: string
@@ -41,6 +42,12 @@ export function sizeOf({
 }: CableChoice): { readonly designation: string; readonly runs: number } | undefined {
   if (cable !== undefined) return { designation: cable.designation, runs: 1 }
   return parallel === undefined ? undefined : { designation: parallel.designation, runs: parallel.runs }
+}
+
+/** Cable before the fuse: where the caller puts it, else up to the limit; in a sheath that is longer. */
+export function fuseTailM({ fuseDistanceM, sheathed }: PlanSupply, fuse: ChosenFuse): number {
+  const { usualM, sheathedM } = fuse.placement
+  return fuseDistanceM ?? (sheathed === true ? sheathedM : usualM)
 }
 
 export const dropOf = ({ cable, parallel }: CableChoice): number => cable?.dropV ?? parallel?.dropV ?? 0

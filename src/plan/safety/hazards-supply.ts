@@ -14,7 +14,7 @@ const batteries: readonly Hazard[] = [
   {
     id: 'battery-gas',
     harm: 'injury',
-    steps: ['mount-second', 'battery-on'],
+    steps: ['mount-second', 'battery-on', 'charger-check'],
     barrier: 'goggles, no sparks, moving air; a charger is switched off before its clamps move',
     proof: 'goggles worn before the terminal is touched',
     hands: 'maker',
@@ -107,7 +107,7 @@ const batteries: readonly Hazard[] = [
     id: 'ready-mode',
     harm: 'injury',
     when: ({ drive }) => drive === 'hybrid' || drive === 'electric',
-    steps: ['drive-off', 'speakers-off', 'noise'],
+    steps: ['drive-off', 'running', 'speakers-off', 'plus-drop', 'noise'],
     barrier: 'ready mode off and the key away for work; P, parking brake and nobody in front or behind for tests',
     proof: 'no ready light',
     hands: 'maker',

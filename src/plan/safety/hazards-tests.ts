@@ -104,7 +104,7 @@ const people: readonly Hazard[] = [
     id: 'exhaust',
     harm: 'death',
     when: burnsFuel,
-    steps: ['running', 'speakers-off', 'plus-drop', 'noise', 'warm-check'],
+    steps: ['relay-check', 'charger-check', 'running', 'speakers-off', 'plus-drop', 'noise', 'warm-check'],
     barrier: 'engine running only in the open; else a charger',
     proof: 'it stands outside before the key is turned',
     hands: 'maker',

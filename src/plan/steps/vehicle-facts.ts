@@ -5,6 +5,7 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { present } from '../../domain/present.ts'
 import type { TurnOn } from '../../domain/signal/turn-on.ts'
+import { fuseTailM } from '../electric/plan-run.ts'
 import type { SignalPart } from '../electric/plan-signal.ts'
 
 export interface VehicleFacts {
@@ -14,8 +15,8 @@ export interface VehicleFacts {
   readonly turnOn?: TurnOn
   /** Ring lugs of all power cables. */
   readonly lugCount: number
-  /** From the terminal to the fuse, along the cable, where the caller said it. */
-  readonly fuseDistanceM?: number
+  /** From the terminal to the fuse, along the cable; absent where no fuse could be rated. */
+  readonly fuseTailM?: number
   readonly sheathed: boolean
 }
 
@@ -27,10 +28,12 @@ interface Planned {
 
 export function vehicleFacts({ car, supply }: PlanRequest, { circuit, signal, bill }: Planned): VehicleFacts {
   const turnOn = signal.done ? signal.outcome.result.turnOn : undefined
+  const { fuse } = circuit.trunk ?? {}
   const lugs = bill.filter(({ part }) => part === 'ring-lug')
   return {
     circuit,
-    ...present({ drive: car.drive, turnOn, fuseDistanceM: supply.fuseDistanceM }),
+    ...present({ drive: car.drive, turnOn }),
+    ...(fuse === undefined ? {} : { fuseTailM: fuseTailM(supply, fuse) }),
     capacitor: supply.capacitor !== undefined,
     lugCount: lugs.reduce((sum, { need }) => sum + need, 0),
     sheathed: supply.sheathed === true

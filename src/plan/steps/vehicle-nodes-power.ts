@@ -21,7 +21,7 @@ const passBulkhead = (trunk: Trunk): BuildNode =>
     needs: ['open-trim'],
     tools: ['drill with depth stop', 'step bit', 'file', 'lamp', 'draw wire'],
     substitutes: ['A straightened wire hanger does for a draw wire, its end taped over.'],
-    uses: ['power-cable', 'grommet'],
+    uses: ['power-cable', 'grommet', 'metal-guard'],
     minutes: 60,
     checks: ['The cable moves in the grommet and touches no metal; no light comes through beside it.'],
     cautions: ['blind-drilling', 'bulkhead-grommet']
@@ -84,24 +84,21 @@ const crimpLugs = (lugs: number, returned: Returned): BuildNode =>
     checks: ['Pull at each with both hands, as hard as you can: nothing moves, no strand lies outside.']
   })
 
-function fuseWay({ fuseDistanceM, sheathed }: VehicleFacts, { fuse }: Trunk): string {
-  const { usualM = 0, sheathedM = 0 } = fuse?.placement ?? {}
-  const limitM = fuseDistanceM ?? (sheathed ? sheathedM : usualM)
-  return `At most ${inMm(limitM)} of cable between the post and the fuse, ${sheathed ? 'in its sheath all the way' : 'as short as it goes'}`
-}
+const fuseWay = ({ sheathed }: VehicleFacts, tailM: number): string =>
+  `At most ${inMm(tailM)} of cable between the post and the fuse, ${sheathed ? 'in its sheath all the way' : 'as short as it goes'}`
 
-const fitFuseHolder = (facts: VehicleFacts, trunk: Trunk): BuildNode =>
+const fitFuseHolder = (facts: VehicleFacts, trunk: Trunk, tailM: number): BuildNode =>
   step({
     id: 'fit-fuse-holder',
     place: 'car',
     title: 'Fit the fuse holder',
     actions: [
-      `Screw ${trunk.runs === 1 ? 'the holder' : `the ${trunk.runs} holders`} down beside the battery. ${fuseWay(facts, trunk)}.`,
+      `Screw ${trunk.runs === 1 ? 'the holder' : `the ${trunk.runs} holders`} down beside the battery. ${fuseWay(facts, tailM)}.`,
       'The fuse stays in your pocket, and nothing goes onto the battery yet.'
     ],
     needs: ['crimp-lugs'],
     tools: ['screwdriver', 'spanner', 'tape measure'],
-    uses: ['fuse-holder', 'ring-lug'],
+    uses: ['fuse-holder', 'ring-lug', ...(facts.sheathed ? (['sheath'] as const) : [])],
     minutes: 30,
     checks: ['Measured along the cable, the distance holds.'],
     cautions: ['fuse-too-far']
@@ -119,7 +116,7 @@ const makeGround = ({ branches }: PlanCircuit, returned: Returned): BuildNode =>
     ],
     needs: ['crimp-lugs', 'empty-boot'],
     tools: ['scraper', 'spanner', 'torque wrench', 'ohmmeter'],
-    uses: [...returned, 'ring-lug'],
+    uses: [...returned, ...(returned.length > 0 ? (['ground-bolt'] as const) : []), 'ring-lug', 'metal-guard'],
     minutes: 30,
     checks: ['Less than 0.1 Ω from the lug to the loose negative terminal, the probes’ own reading taken off.']
   })
@@ -141,7 +138,7 @@ const fitBlock = ({ branches }: PlanCircuit): BuildNode =>
   })
 
 export function powerNodes(facts: VehicleFacts): readonly BuildNode[] {
-  const { circuit, lugCount } = facts
+  const { circuit, lugCount, fuseTailM } = facts
   const { trunk, branches } = circuit
   if (trunk === undefined) return []
   const returned = [trunk, ...branches].some(({ returnLengthM }) => returnLengthM > 0) ? RETURN : []
@@ -150,7 +147,7 @@ export function powerNodes(facts: VehicleFacts): readonly BuildNode[] {
     layCable(trunk),
     ...(trunk.returnBy === 'cable' ? [layReturn(trunk, returned)] : []),
     crimpLugs(lugCount, returned),
-    ...(trunk.fuse === undefined ? [] : [fitFuseHolder(facts, trunk)]),
+    ...(fuseTailM === undefined ? [] : [fitFuseHolder(facts, trunk, fuseTailM)]),
     ...(trunk.returnBy === 'body' ? [makeGround(circuit, returned)] : []),
     ...(branches.length > 0 ? [fitBlock(circuit)] : [])
   ]

@@ -18,7 +18,7 @@ const mountAmplifier = ({ circuit: { amplifiers } }: VehicleFacts): BuildNode =>
     ],
     needs: ['empty-boot', 'battery-off'],
     tools: ['drill with depth stop', 'spanner'],
-    uses: ['amplifier'],
+    uses: ['amplifier', 'amplifier-bolt'],
     minutes: 45 * Math.max(1, amplifiers.length),
     checks: ['It cannot be moved by hand; its controls and fuses can be reached.', 'The free gap is measured.'],
     cautions: ['amplifier-heat', 'blind-drilling']
@@ -162,6 +162,7 @@ const label = step({
   ],
   needs: ['fit-fuse-holder', 'fit-block', 'mount-second', 'lay-power-cable'],
   tools: ['label pen'],
+  uses: ['cable-label'],
   minutes: 15,
   checks: ['Each rating can be read with the cover on.']
 })

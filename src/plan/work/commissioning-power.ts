@@ -70,7 +70,7 @@ export function dropSteps(readings: readonly PlanReading[]): readonly Unnumbered
   return [
     {
       id: 'plus-drop',
-      text: 'Nobody inside, or everybody with ear protection. With dense bass music at full level, engine idling, measure from the plus post of the battery to the plus terminal of the amplifier, over the fuse holder and at the amplifier.',
+      text: 'Nobody inside, or everybody with ear protection. With dense bass music at full level, engine idling, measure from the positive post of the battery to the positive terminal of the amplifier, over the fuse holder and at the amplifier.',
       passIf: `${READINGS} No joint is warm.`,
       cautions: ['amplifier-heat', 'hearing-exposure', 'engine-running']
     },

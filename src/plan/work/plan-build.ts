@@ -12,7 +12,7 @@ import { inMm } from '../../domain/digits.ts'
 import { boards } from '../../domain/material/boards.ts'
 import { present } from '../../domain/present.ts'
 import { nestPanels } from '../../domain/sheet/nest-panels.ts'
-import { blockInputs, type PowerRun } from '../electric/plan-run.ts'
+import { blockInputs, fuseTailM, type PowerRun } from '../electric/plan-run.ts'
 import type { PlannedSupply } from '../electric/plan-supply.ts'
 import type { BoxPart } from '../enclosure/plan-box.ts'
 import { type Part, runPart, waitingFor } from '../request/part.ts'
@@ -22,6 +22,7 @@ import type { BillDriver } from './bill-box.ts'
 import { capacitorRows } from './bill-capacitor.ts'
 import { billOfMaterials } from './bill-of-materials.ts'
 import type { BillCable } from './bill-power.ts'
+import { vehicleRows } from './bill-vehicle.ts'
 import { type BuildFacts, buildFacts } from './build-facts.ts'
 import { restraint } from './restraint.ts'
 
@@ -122,6 +123,9 @@ function billed(
   })
 }
 
+const sheathedTailM = ({ supply }: PlanRequest, { trunk }: PlanCircuit): number =>
+  supply.sheathed === true && trunk?.fuse !== undefined ? fuseTailM(supply, trunk.fuse) : 0
+
 /** All inner faces but the front. */
 function liningAreaM2({ inner }: BoxLayout): number {
   const { widthM, heightM, depthM } = inner
@@ -162,6 +166,7 @@ export function planBuild(
     billOfMaterials: [
       ...billed(request, finish, layout, sheets, circuit, held),
       ...accessoryRows(circuit),
+      ...vehicleRows(circuit, sheathedTailM(request, circuit)),
       ...capacitorRows(current)
     ],
     facts,
