@@ -15,6 +15,7 @@ const thorough = [
   'test/released.test.ts',
   'test/documents/plan-page.test.ts',
   'test/plan/random-plans.test.ts',
+  'test/plan/designer/sweep.test.ts',
   'test/domain/box/mesh-kernel.test.ts',
   'test/domain/enclosure/{sizing-agrees,tolerance}.test.ts',
   'test/domain/sheet/{nest-panels,sheet-bound}.test.ts',

@@ -1,8 +1,11 @@
 /** POST /v1/plans: the whole chain, from data sheets to a system that can be built and switched on. */
 import type { SourceId } from '../contract/sources/source.ts'
+import type { PlanChoice, PlanWaysOut } from '../contract/systems/plan-choice.ts'
 import type { PlanCircuit } from '../contract/systems/plan-circuit.ts'
 import type { PlanCover } from '../contract/systems/plan-cover.ts'
 import type { PlanRequest } from '../contract/systems/plan-request.ts'
+import type { PlanReading } from '../contract/systems/readings.ts'
+import type { PlanRemedy } from '../contract/systems/remedies.ts'
 import type { PlanHazard } from '../contract/systems/safety.ts'
 import type { BillRow, Restraint } from '../contract/systems/workshop.ts'
 import { assumptions } from '../domain/assume.ts'
@@ -16,14 +19,18 @@ import { notAsAsked } from './answer/plan-promises.ts'
 import { type PlanSummary, planSummary } from './answer/plan-summary.ts'
 import { planCircuit } from './electric/plan-circuit.ts'
 import { planGraph } from './electric/plan-graph.ts'
-import { planLoad } from './electric/plan-load.ts'
 import { planSignal } from './electric/plan-signal.ts'
 import { planSupply } from './electric/plan-supply.ts'
 import { planVoltageCautions } from './electric/plan-voltage.ts'
+import { planChoice } from './enclosure/alternatives.ts'
 import { planDrivers } from './enclosure/plan-drivers.ts'
 import { planEnclosure, type Tried } from './enclosure/plan-enclosure.ts'
 import { closedHighPass } from './enclosure/plan-high-pass.ts'
+import { planLoad } from './load/plan-load.ts'
+import { planWaysOut, withWayOut } from './plan-ways-out.ts'
 import { planWork } from './plan-work.ts'
+import { planReadings, readingsInOrder } from './readings/plan-readings.ts'
+import { planRemedies } from './remedies/plan-remedies.ts'
 import type { Part } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
 import { usual } from './request/plan-usual.ts'
@@ -40,11 +47,15 @@ export interface SystemPlan {
   readonly cover: PlanCover
   readonly parts: PlanParts
   readonly circuit: PlanCircuit
+  readonly choice?: PlanChoice
+  readonly waysOut?: PlanWaysOut
   readonly tried: readonly Tried[]
   readonly billOfMaterials: readonly BillRow[]
   readonly buildOrder?: WorkOrder
   readonly restraint?: Restraint
   readonly commissioning: readonly CommissioningStep[]
+  readonly readings: readonly PlanReading[]
+  readonly remedies: readonly PlanRemedy[]
   readonly safety: readonly PlanHazard[]
 }
 
@@ -77,7 +88,9 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const { finish } = resolved
   const { joined, ...load } = planLoad(resolved)
   const driver = planDrivers(resolved, joined)
-  const { tried, chosen, fits, misfit, goalMissed, ...enclosure } = planEnclosure(resolved, driver, joined)
+  const { tried, chosen, fits, misfit, goalMissed, wished, ...enclosure } = planEnclosure(resolved, driver, joined)
+  const choice = wished && planChoice(wished, enclosure.box, enclosure.response)
+  const waysOut = fits || joined === undefined ? undefined : planWaysOut(request)
   const { runs, ...supply } = planSupply(resolved, joined)
   const signal = planSignal(resolved, joined, enclosure.response)
   const wires = joined === undefined ? load : { ...load, joined }
@@ -95,21 +108,31 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
     [...unkept, ...filtered],
     [...work, ...circuitSays.cautions]
   )
-  const made = { circuit, supply, signal, build }
+  const capacitor = supply.current.done && supply.current.outcome.result.capacitor !== undefined
+  const readings = planReadings(graph.circuit, capacitor)
+  const made = { circuit, supply, signal, build, readings }
   const { buildOrder, commissioning, safety, cautions } = planWork(resolved, made, found)
-  const summary = planSummary(resolved, parts, { joined, chosen, misfit, unkept, cautions }, circuit)
+  const told = { joined, chosen, misfit: withWayOut(misfit, waysOut), unkept, cautions }
+  const summary = planSummary(resolved, parts, told, circuit)
   const steps = [...(buildOrder?.steps ?? []), ...commissioning]
   return {
     result: {
       ...present({ name: request.name }),
       summary,
-      cover: planCover(resolved, parts, { joined, chosen, fits, cautions, steps, reasons: summary.reasons }),
+      cover: planCover(resolved, parts, { joined, chosen, fits, cautions, steps, safety, reasons: summary.reasons }),
       parts,
       circuit,
+      ...present({ choice, waysOut }),
       tried,
       billOfMaterials: build.billOfMaterials,
       ...present({ buildOrder, restraint: build.restraint }),
       commissioning,
+      readings: readingsInOrder(readings, commissioning),
+      remedies: planRemedies(request, {
+        supply: { ...supply, runs },
+        circuit: graph.circuit,
+        joined: joined !== undefined
+      }),
       safety
     },
     cautions,

@@ -1,5 +1,6 @@
 /** The work of a plan, from the handbook to the first drive, its dangers, and every caution at the step it belongs to. */
 import type { PlanCircuit } from '../contract/systems/plan-circuit.ts'
+import type { PlanReading } from '../contract/systems/readings.ts'
 import type { PlanHazard } from '../contract/systems/safety.ts'
 import type { Caution } from '../domain/caution.ts'
 import { withStepCautions } from './answer/step-cautions.ts'
@@ -24,7 +25,8 @@ interface PlannedWork {
 
 interface Made {
   readonly circuit: PlanCircuit
-  readonly supply: Pick<PlannedSupply, 'current' | 'cable'>
+  readonly supply: Pick<PlannedSupply, 'current'>
+  readonly readings: readonly PlanReading[]
   readonly signal: SignalPart
   readonly build: Pick<PlannedBuild, 'facts' | 'billOfMaterials'>
 }
@@ -32,7 +34,7 @@ interface Made {
 /** @param found  what the parts gave, in the order it is said */
 export function planWork(
   request: ResolvedPlan,
-  { circuit, supply, signal, build }: Made,
+  { circuit, supply, signal, build, readings }: Made,
   found: readonly Caution[]
 ): PlannedWork {
   if (build.facts === undefined) return { commissioning: [], safety: [], cautions: found }
@@ -40,9 +42,9 @@ export function planWork(
   const order = workOrder(workNodes(build.facts, vehicle))
   const switchingOn = commissioning(
     order.steps.length + 1,
-    supply.cable.done ? supply.cable.outcome.result : undefined,
     circuit,
     signal.done ? signal.outcome.result.steps : [],
+    readings,
     supply.current.done ? supply.current.outcome.result.capacitor : undefined
   )
   const dangers = safetyCase(safetyFacts(request, found), [...order.steps, ...switchingOn])

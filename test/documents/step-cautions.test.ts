@@ -89,7 +89,7 @@ for (const [name, wire] of [
       const from = (opening: string) => text.slice(text.indexOf(opening))
       const gas = cautions.find(({ code }) => code === 'battery-gas')?.message ?? 'none'
       expect(from('Connect the battery again').indexOf(spaced(gas))).toBeGreaterThan(0)
-      expect(from('The speaker leads stay off the amplifier').indexOf('carbon monoxide')).toBeGreaterThan(0)
+      expect(from('The loudspeaker leads stay off the amplifier').indexOf('carbon monoxide')).toBeGreaterThan(0)
       expect(text).toMatch(/carbon monoxide.*ready mode/)
     })
   })

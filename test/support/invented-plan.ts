@@ -9,7 +9,8 @@ import { placedCautions } from '../../src/plan/answer/step-cautions.ts'
 import { boxNodes } from '../../src/plan/steps/work-nodes.ts'
 import { billOfMaterials } from '../../src/plan/work/bill-of-materials.ts'
 import { buildFacts } from '../../src/plan/work/build-facts.ts'
-import { buildCautions, buildOrder } from '../../src/plan/work/build-order.ts'
+import { workOrder } from '../../src/plan/steps/work-order.ts'
+import { buildCautions } from '../../src/plan/work/build-order.ts'
 import { restraint, restraintCautions } from '../../src/plan/work/restraint.ts'
 
 export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
@@ -44,7 +45,7 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     innerWire: true
   })
   const held = restraint({ massKg: box.massKg }, assumptions())
-  const order = buildOrder(boxNodes(facts))
+  const order = workOrder(boxNodes(facts))
   const placed = placedCautions(
     [
       caution('port-air-speed', 'Air moves at 28 m/s in the port.'),
@@ -112,7 +113,7 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     chapterCautions: placed.atChapters,
     tried: [{ name: 'Vented, tuned to fs', why: 'too large' }],
     conductors: [{ what: 'positive', size: '1/0 AWG', run: '5 m', fuse: '125 A' }],
-    card: [{ what: 'Speaker terminals at the tone', planned: '40.0 V at 50 Hz', step: 2 }],
+    card: [{ what: 'Loudspeaker terminals at the tone', planned: '40.0 V at 50 Hz', step: 2 }],
     facts: [
       {
         title: 'Electrical',
@@ -218,6 +219,20 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
         cautions: ['fuse-last'],
         text: 'Put the fuse in and measure the voltage at the amplifier.',
         passIf: '12.0 V or more'
+      }
+    ],
+    remedies: ['Run a return cable of 5.5 m: 11.5 V at full sine, driving in place of 10.9 V.'],
+    readings: [
+      {
+        step: 'fuse-last',
+        what: 'voltage at the amplifier',
+        probes: 'plus terminal to ground terminal',
+        when: 'engine off, nothing plays',
+        unit: 'V',
+        expected: 12.58,
+        lowest: 12.41,
+        highest: 12.75,
+        below: 'a battery that is not full'
       }
     ],
     assumed: [{ field: 'trimM', value: 0.01, why: 'raw edges are knocked and not straight' }],

@@ -40,7 +40,7 @@ const inSight = (className: string, texts: readonly string[]): Html | undefined 
 
 function stepItem(plan: PlanPaper, step: PageStep): Html {
   const { number, title, time, readings, how, tools, uses = [] } = step
-  const sight = html`<b class="number">${number}</b> <b>${title}</b>${time === undefined ? undefined : html` <span class="time">${time}</span>`}${inSight('barrier', barriers(plan, step))}${inSight('reading', readings)}`
+  const sight = html`<b class="number">${number}</b> <b>${title}</b>${time === undefined ? undefined : html` <span class="time">${time}</span>`}<span class="sight">${inSight('barrier', barriers(plan, step))} ${inSight('reading', readings)}</span>`
   const whole = wholeCautions(plan, step).map(({ message }) => html`<p class="barrier">${message}</p>`)
   return html`<li id="step-${number}"><input type="checkbox" aria-label="Step ${number} done"><details><summary>${sight}</summary>${list(how)}${
     tools.length === 0 ? undefined : html`<p class="quiet">Tools: ${tools.join(', ')}.</p>`
@@ -52,18 +52,32 @@ function stepItem(plan: PlanPaper, step: PageStep): Html {
 }
 
 export const stepList = (plan: PlanPaper, steps: readonly PageStep[]): Html | undefined =>
-  steps.length === 0
-    ? undefined
-    : html`<ol class="steps" start="${steps[0]?.number}">${steps.map(step => stepItem(plan, step))}</ol>`
+  steps.length === 0 ? undefined : html`<ol class="steps">${steps.map(step => stepItem(plan, step))}</ol>`
 
-export const buildSteps = ({ buildOrder, restraint }: PlanPaper): readonly PageStep[] =>
-  (buildOrder?.steps ?? []).map(({ actions, checks, minutes, cureMinutes, ...step }) => ({
-    ...step,
-    time: `${durationText(minutes)}${cureMinutes > 0 ? `, then ${durationText(cureMinutes)}` : ''}`,
-    readings: checks,
-    // How the box is held stands where it is fastened.
-    how: step.cautions.includes('box-restraint') ? [...actions, ...(restraint?.advice ?? [])] : actions
-  }))
+type Place = NonNullable<PlanPaper['buildOrder']>['steps'][number]['place']
+
+const pageStep = (
+  { actions, checks, minutes, cureMinutes, ...step }: NonNullable<PlanPaper['buildOrder']>['steps'][number],
+  { restraint }: PlanPaper
+): PageStep => ({
+  ...step,
+  time: `${durationText(minutes)}${cureMinutes > 0 ? `, then ${durationText(cureMinutes)}` : ''}`,
+  readings: checks,
+  // How the box is held stands where it is fastened.
+  how: step.cautions.includes('box-restraint') ? [...actions, ...(restraint?.advice ?? [])] : actions
+})
+
+/** The steps of some places, day by day. */
+export function stepsByDay(plan: PlanPaper, places: readonly Place[]): Html | undefined {
+  const { steps = [], days = [] } = plan.buildOrder ?? {}
+  const here = steps.filter(({ place }) => places.includes(place))
+  if (here.length === 0) return undefined
+  const shown = days.flatMap(({ day, steps: ids }) => {
+    const mine = here.filter(({ id }) => ids.includes(id)).map(step => pageStep(step, plan))
+    return mine.length === 0 ? [] : [html`<h3 class="day">Day ${day}</h3>${stepList(plan, mine)}`]
+  })
+  return html`${shown}`
+}
 
 export const firstSteps = ({ commissioning }: PlanPaper): readonly PageStep[] =>
   commissioning.map(({ text, passIf, ...step }) => ({

@@ -77,12 +77,18 @@ summary::after{content:"+";position:absolute;right:.2rem;top:.45rem;color:var(--
 .steps summary{color:inherit;font-weight:400;padding:.05rem 1.4rem .05rem 0}
 .steps summary b{font-weight:600}
 .steps summary::after{top:0}
+.steps summary .barrier,.steps summary .reading{display:inline}
+.sight{display:block;line-height:1.3}
 .number{color:var(--blue);display:inline-block;min-width:1.4rem}
 .time{font-size:.9rem}
 .steps>li:has(:checked){opacity:.72}
 .buy{list-style:none;padding:0;margin:0}
-.buy label{display:grid;grid-template-columns:auto 4.4rem minmax(0,1fr);gap:0 .6rem;padding:.22rem 0;border-bottom:1px solid var(--rule);font-size:.969rem;line-height:1.3}
+.buy li{display:grid;grid-template-columns:minmax(0,1fr) 1.8rem;border-bottom:1px solid var(--rule);align-items:start}
+.buy a{text-align:right;padding:.22rem 0;font-size:.94rem}
+.buy label{display:grid;grid-template-columns:auto 4.4rem minmax(0,1fr);gap:0 .6rem;padding:.22rem 0;font-size:.969rem;line-height:1.3}
 .many{text-align:right}
+.day{margin:.9rem 0 .1rem;border-bottom:1px solid var(--ink);padding-bottom:.15rem}
+.body>.day:first-child{margin-top:0}
 .shop{margin-bottom:1rem;break-inside:avoid-column}
 footer{border-top:1px solid var(--rule);padding-top:1rem;padding-bottom:2.5rem;color:var(--quiet);font-size:.94rem}
 @media (min-width:40rem){
@@ -113,7 +119,9 @@ main,footer{padding:0;max-width:none}
 .cover{grid-template-columns:98mm minmax(0,1fr);gap:3mm 6mm}
 h2,h3,caption,.name{break-after:avoid}
 figure,tr,.steps>li,.cautions li,.verdict,.buy li{break-inside:avoid}
-table,.buy label{font-size:8.8pt}
+table,.buy li{display:grid;grid-template-columns:minmax(0,1fr) 1.8rem;border-bottom:1px solid var(--rule);align-items:start}
+.buy a{text-align:right;padding:.22rem 0;font-size:.94rem}
+.buy label{font-size:8.8pt}
 th,td{padding:.8mm 2mm .8mm 0}
 main>section:not(.first){display:block;padding:3mm 0}
 .name{position:static}

@@ -1,6 +1,7 @@
 /** The parts of the page in the order of the work: see, buy, cut, build, wire, switch on, check. */
 import type { SheetLayout } from '../../contract/boxes/box-sheets.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
+import type { BillRow } from '../../contract/systems/workshop.ts'
 import { findingChart } from '../charts/finding-chart.ts'
 import { portAirChart, travelChart } from '../charts/plan-charts.ts'
 import { cutText } from '../draw/cut-list-text.ts'
@@ -9,12 +10,14 @@ import { dimension, durationText, lengthText, type PaperUnits } from '../draw/nu
 import { boxOverview } from '../panels/box-overview.ts'
 import { pagePanel } from '../panels/page-panel.ts'
 import { pageSheet } from '../panels/page-sheet.ts'
-import { countText, holeRows, materialTitle } from '../panels/panel-drawing.ts'
+import { drawnApart } from '../panels/panel-copies.ts'
+import { countText, holeRows, materialTitle, seenFrom } from '../panels/panel-drawing.ts'
+import { markTexts } from '../panels/panel-marks.ts'
 import { PLAIN_PANELS, panelsToDraw, panelWork } from '../panels/panel-work.ts'
 import { systemWiring } from '../wiring/system-wiring.ts'
 import { wiringDiagram } from '../wiring/wiring-diagram.ts'
 import { chapter, figureOf, fold, list, scrolling, table } from './page-parts.ts'
-import { buildSteps, firstSteps, stepList } from './page-steps.ts'
+import { firstSteps, stepList, stepsByDay } from './page-steps.ts'
 import type { PaperOptions, PlanPaper } from './plan-paper.ts'
 import { buyText, CUT_TO_SIZE, clearanceRows, shoppingRows, shops } from './plan-rows.ts'
 
@@ -27,6 +30,14 @@ export function see(plan: PlanPaper): Html | undefined {
   return chapter(plan, { id: 'see', title: 'See', line }, two)
 }
 
+/** Where a thing is used first. */
+function stepOf({ buildOrder }: PlanPaper, part: BillRow['part']): Html | undefined {
+  const step = buildOrder?.steps.find(({ uses }) => uses.includes(part))
+  return step === undefined
+    ? undefined
+    : html`<a href="#step-${step.number}" aria-label="step ${step.number}">${step.number}</a>`
+}
+
 export function buy(plan: PlanPaper): Html | undefined {
   const { bill } = plan
   const rows = shoppingRows(bill)
@@ -34,8 +45,8 @@ export function buy(plan: PlanPaper): Html | undefined {
   const lists = shops.map(({ title, groups }) => {
     const mine = rows.filter(({ group }) => groups.includes(group))
     const items = mine.map(
-      ({ item, quantity, unit, needed }) =>
-        html`<li><label><input type="checkbox"><span class="many">${buyText(quantity, unit)}</span><span>${item}${needed ? '' : ' (optional)'}</span></label></li>`
+      ({ item, quantity, unit, needed, part }) =>
+        html`<li><label><input type="checkbox"><span class="many">${buyText(quantity, unit)}</span><span>${item}${needed ? '' : ' (optional)'}</span></label>${stepOf(plan, part)}</li>`
     )
     return mine.length === 0 ? undefined : html`<div class="shop"><h3>${title}</h3><ul class="buy">${items}</ul></div>`
   })
@@ -47,7 +58,11 @@ export function buy(plan: PlanPaper): Html | undefined {
   const columns = [{ title: 'Item' }, { title: 'Spare', figures: true as const }, { title: 'How much and why' }]
   return chapter(
     plan,
-    { id: 'buy', title: 'Buy', line: `${rows.length} things, by shop. Tick what you have.` },
+    {
+      id: 'buy',
+      title: 'Buy',
+      line: `${rows.length} things, by shop. Tick what you have. At the right the step that needs it.`
+    },
     html`<div class="columns">${lists}</div>`,
     rows.length < bill.length ? html`<p class="quiet">${CUT_TO_SIZE}</p>` : undefined,
     fold('How much, and why', table('How much, and why', columns, why))
@@ -81,9 +96,9 @@ function sheet(layout: SheetLayout, paper: PaperUnits): Html {
   }</div>`
 }
 
-/** A panel with holes: drawing, and each hole from the same two edges. */
+/** A panel that a size alone does not describe: drawing, each hole and what stands against it from the same two edges. */
 const panel = (each: Panel, index: number, paper: PaperUnits): Html =>
-  html`<div><h3>${each.name}${countText(each)}, seen from outside</h3>${figureOf(pagePanel(each, `panel-${index + 1}`, paper), 'drawing small')}${list(holeRows(each, paper))}</div>`
+  html`<div><h3>${each.name}${countText(each)}, ${seenFrom(each)}</h3>${figureOf(pagePanel(each, `panel-${index + 1}`, paper), 'drawing small')}${list([...holeRows(each, paper), ...markTexts(each, paper)])}</div>`
 
 function clearances({ box }: PlanPaper, paper: PaperUnits): Html | undefined {
   const rows = box === undefined ? [] : clearanceRows(box, paper)
@@ -112,7 +127,7 @@ export function cut(plan: PlanPaper, { paper }: PaperOptions): Html | undefined 
     { id: 'cut', title: 'Cut', line: `${panelCount} panels${sheets}. Blue is what is cut.` },
     html`<div class="two">${layouts.map(each => sheet(each, paper))}</div>`,
     cutList(plan, paper),
-    html`<div class="two">${drawnPanels.map((each, index) => panel(each, index, paper))}</div>`,
+    html`<div class="two">${drawnPanels.flatMap(drawnApart).map((each, index) => panel(each, index, paper))}</div>`,
     drawnPanels.length < box.panels.length ? html`<p class="quiet">${PLAIN_PANELS}</p>` : undefined,
     overview === undefined ? undefined : fold('Which panel goes where', figureOf(overview, 'drawing overview')),
     clearances(plan, paper)
@@ -122,12 +137,12 @@ export function cut(plan: PlanPaper, { paper }: PaperOptions): Html | undefined 
 export function build(plan: PlanPaper): Html | undefined {
   const { buildOrder } = plan
   if (buildOrder === undefined) return undefined
-  const line = `${durationText(buildOrder.workMinutes)} of work, ${durationText(buildOrder.elapsedMinutes)} with drying. Open a step for how it is done.`
-  return chapter(plan, { id: 'build', title: 'Build', line }, stepList(plan, buildSteps(plan)))
+  const line = `${durationText(buildOrder.workMinutes)} of work in all, over ${buildOrder.days.length} days. Open a step for how it is done.`
+  return chapter(plan, { id: 'build', title: 'Build', line }, stepsByDay(plan, ['table', 'bench']))
 }
 
 export function wire(plan: PlanPaper): Html | undefined {
-  const { wiring, coils, conductors } = plan
+  const { wiring, coils, conductors, remedies } = plan
   if (wiring === undefined && coils === undefined) return undefined
   const rows = conductors.map(({ what, size, run, fuse }, index) => [String(index + 1), what, size, run, fuse])
   const columns = [
@@ -145,7 +160,9 @@ export function wire(plan: PlanPaper): Html | undefined {
       ? undefined
       : html`${wiring.notDrawn.map(text => html`<p class="barrier">Not drawn: ${text}</p>`)}`,
     table('Conductors', columns, rows),
-    coils === undefined ? undefined : scrolling(wiringDiagram(coils), 'Wiring of the coils')
+    remedies.length === 0 ? undefined : fold(`What would help the supply (${remedies.length})`, list(remedies)),
+    coils === undefined ? undefined : scrolling(wiringDiagram(coils), 'Wiring of the coils'),
+    stepsByDay(plan, ['car'])
   )
 }
 

@@ -168,15 +168,9 @@ function cable({ circuit: { trunk } }: SystemPlan, { supply }: PlanRequest, pape
 
 function work({ buildOrder }: SystemPlan): readonly GreatFigure[] {
   if (buildOrder === undefined) return []
-  const { workMinutes, elapsedMinutes } = buildOrder
-  const days = Math.ceil(elapsedMinutes / (24 * 60))
-  return [
-    {
-      value: figure(workMinutes / 60, 0),
-      unit: 'h of work',
-      note: `on the box, over ${days} ${days === 1 ? 'day' : 'days'} with drying`
-    }
-  ]
+  const { workMinutes, days } = buildOrder
+  const over = `over ${days.length} ${days.length === 1 ? 'day' : 'days'} of work, drying not counted`
+  return [{ value: figure(workMinutes / 60, 0), unit: 'h of work', note: over }]
 }
 
 /** The six figures of the first page, those that the plan came to. */

@@ -2,11 +2,12 @@
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { SheetPlan } from '../../contract/boxes/box-sheets.ts'
 import type { PlanCover } from '../../contract/systems/plan-cover.ts'
+import type { PlanReading } from '../../contract/systems/readings.ts'
 import type { PlanChapter } from '../../contract/systems/words.ts'
 import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
 import type { Caution } from '../../domain/caution.ts'
 import type { Assumption } from '../../domain/outcome.ts'
-import type { BuildOrder } from '../../plan/work/build-order.ts'
+import type { WorkOrder } from '../../plan/steps/work-order.ts'
 import type { CommissioningStep } from '../../plan/work/first-start.ts'
 import type { PlanCurves } from '../charts/plan-charts.ts'
 import type { ChartLimits } from '../charts/response-charts.ts'
@@ -63,6 +64,8 @@ export interface PlanPaper {
   readonly stepCautions: ReadonlyMap<string, readonly Caution[]>
   /** Of no step, by part of the paper. */
   readonly chapterCautions: ReadonlyMap<PlanChapter, readonly Caution[]>
+  /** What would mend the supply, the best first, a sentence each. */
+  readonly remedies: readonly string[]
   /** What was tried before, or instead where nothing fits. */
   readonly tried: readonly { readonly name: string; readonly why: string }[]
   readonly facts: readonly PaperFacts[]
@@ -75,9 +78,10 @@ export interface PlanPaper {
   /** The coils on one output. */
   readonly coils?: DrawnWiring
   readonly bill: readonly BillRow[]
-  readonly buildOrder?: BuildOrder
+  readonly buildOrder?: WorkOrder
   readonly restraint?: Restraint
   readonly commissioning: readonly CommissioningStep[]
+  readonly readings: readonly PlanReading[]
   readonly card: readonly CardRow[]
   readonly assumed: readonly Assumption[]
   readonly sources: readonly PaperSource[]

@@ -13,6 +13,7 @@ import { systemWiring } from '../wiring/system-wiring.ts'
 import { wiringDiagram } from '../wiring/wiring-diagram.ts'
 import { type PaperOptions, type PlanPaper, stepCautionTexts, valueText } from './plan-paper.ts'
 import { buyText, CUT_TO_SIZE, clearanceRows, restraintRows, shoppingRows, shops } from './plan-rows.ts'
+import { READING_TITLES, readingRows } from './reading-rows.ts'
 
 function volumeTable({ volume }: BoxLayout, paper: PaperUnits): Content {
   const rows = [
@@ -114,13 +115,14 @@ export function build(plan: PlanPaper): Content[] {
   ]
 }
 
-function wiringDrawings({ wiring, coils }: PlanPaper): Content[] {
+function wiringDrawings({ wiring, coils, remedies }: PlanPaper): Content[] {
   if (wiring === undefined && coils === undefined) return []
   return [
     heading('Wiring'),
     ...(wiring === undefined ? [] : [{ svg: plainFonts(systemWiring(wiring)), width: 510 }]),
     ...(wiring?.notDrawn ?? []).map(text => plain(`Not drawn: ${text}`)),
-    ...(coils === undefined ? [] : [{ svg: plainFonts(wiringDiagram(coils)), width: 400 }])
+    ...(coils === undefined ? [] : [{ svg: plainFonts(wiringDiagram(coils)), width: 400 }]),
+    ...(remedies.length === 0 ? [] : [{ text: 'What would help the supply', bold: true }, lines(remedies)])
   ]
 }
 
@@ -158,9 +160,16 @@ function commissioningTable(plan: PlanPaper): Content[] {
   return [heading('Switching it on'), table('In this order', ['', 'Do', 'Continue when'], ['auto', '*', 150], rows)]
 }
 
+function readingsTable({ readings, commissioning }: PlanPaper): Content[] {
+  const rows = readingRows(readings, commissioning)
+  if (rows.length === 0) return []
+  return [table('What the meter shows', [...READING_TITLES], [28, '*', 110, 48, 72, 130], rows)]
+}
+
 export const endTables = (plan: PlanPaper, options: PaperOptions): Content[] => [
   ...wiringDrawings(plan),
   ...restraintTable(plan, options),
   ...commissioningTable(plan),
+  ...readingsTable(plan),
   ...groundTables(plan)
 ]

@@ -4,6 +4,7 @@ import type { Caution } from '../../domain/caution.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import { type PlacedCautions, placedCautions } from '../../plan/answer/step-cautions.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
+import { readingRows } from './reading-rows.ts'
 
 const WIDTH = 96
 
@@ -73,6 +74,14 @@ function workLines({ buildOrder }: SystemPlan, { atSteps }: PlacedCautions): rea
   return [heading(`Order of work, ${Math.round(buildOrder.workMinutes / 60)} h of it`), ...steps]
 }
 
+function readingLines({ readings, commissioning }: SystemPlan): readonly string[] {
+  if (readings.length === 0) return []
+  const rows = readingRows(readings, commissioning).map(([step, what, probes, expect, limits]) =>
+    bullet(` ${step}. `, `${what}: ${[expect, limits].filter(text => text !== '').join(', ')} (${probes}).`)
+  )
+  return [heading('What the meter shows, by step'), ...rows]
+}
+
 function commissioningLines({ commissioning }: SystemPlan, { atSteps }: PlacedCautions): readonly string[] {
   if (commissioning.length === 0) return []
   const steps = commissioning.flatMap(({ id, text, passIf }, index) => [
@@ -110,10 +119,13 @@ export function planText({ result: plan, cautions, sources }: Outcome<SystemPlan
     ...sorted.map(({ level, message }) => bullet(marks[level], message)),
     ...(tried.length === 0 ? [] : [heading('Tried and passed over')]),
     ...tried.map(each => bullet(' · ', `${each.name}: ${each.why}`)),
+    ...(plan.remedies.length === 0 ? [] : [heading('What would help the supply')]),
+    ...plan.remedies.map(({ text }) => bullet(' · ', text)),
     ...panelLines(plan),
     ...billLines(plan),
     ...workLines(plan, placed),
     ...commissioningLines(plan, placed),
+    ...readingLines(plan),
     heading('Sources'),
     wrapped([...new Set(sources)].sort().join(', '), 0),
     ''

@@ -4,8 +4,9 @@
  */
 import { setImmediate as nextTurn } from 'node:timers/promises'
 import type { FastifyInstance } from 'fastify'
-import type { Operation } from '../wire/operation.ts'
+import { isHeavy, type Operation } from '../wire/operation.ts'
 import type { Work } from './pool.ts'
+import { taskOf } from './task.ts'
 
 const options = { digits: 'six', basis: false } as const
 
@@ -16,7 +17,7 @@ async function warmThread(app: FastifyInstance, operations: readonly Operation[]
     await nextTurn()
     const request = firstRequest(operation)
     app.faultsOf(operation.body, request)
-    if (operation.heavy !== true) operation.answerText(request, options)
+    if (!isHeavy(operation, request, options)) operation.answerText(request, options)
   }
 }
 
@@ -24,7 +25,7 @@ async function warmWorker(operations: readonly Operation[], work: Work): Promise
   const nobodyLeaves = new AbortController().signal
   const dearest = operations.find(({ operationId }) => operationId === 'planSystem')
   if (dearest === undefined) return
-  const task = { operationId: dearest.operationId, request: firstRequest(dearest), options }
+  const task = taskOf(dearest, firstRequest(dearest), options)
   for (let time = 0; time < 2; time++) await work.run(task, nobodyLeaves)
 }
 

@@ -19,6 +19,8 @@ export interface Hazard {
   readonly harm: HazardHarm
   /** Absent: wherever one of its steps is. */
   readonly when?: (facts: SafetyFacts) => boolean
+  /** Brought by what was chosen for this plan, not by the work as such. */
+  readonly peculiar?: true
   /** Where it can happen, in any order; it is said at the first of them that a plan has. */
   readonly steps: readonly string[]
   readonly barrier: string

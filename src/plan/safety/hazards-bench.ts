@@ -28,6 +28,7 @@ const machines: readonly Hazard[] = [
   {
     id: 'narrow-strip',
     harm: 'injury',
+    peculiar: true,
     when: ({ found }) => found.has('narrow-strip'),
     steps: ['cut-panels'],
     barrier: 'a push stick, or the strip sawn from a wider piece under a clamped rail',

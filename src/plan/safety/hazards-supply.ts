@@ -32,6 +32,7 @@ const batteries: readonly Hazard[] = [
   {
     id: 'second-source',
     harm: 'fire',
+    peculiar: true,
     when: ({ secondBattery }) => secondBattery,
     steps: ['mount-second'],
     barrier: 'a fuse at each end of the link, both negative terminals off before work, held down, vented outside',
@@ -42,6 +43,7 @@ const batteries: readonly Hazard[] = [
   {
     id: 'unlike-batteries',
     harm: 'fire',
+    peculiar: true,
     when: ({ found }) => found.has('unlike-batteries-parallel'),
     steps: ['mount-second'],
     barrier: 'a charging converter between, or batteries of one chemistry',
@@ -52,6 +54,7 @@ const batteries: readonly Hazard[] = [
   {
     id: 'lithium',
     harm: 'fire',
+    peculiar: true,
     when: ({ found }) => found.has('lithium-battery'),
     steps: ['mount-second', 'fit-fuse-holder', 'battery-on'],
     barrier: 'its own management, the charger and the fuse its maker asks, no charge below 0 °C',
@@ -62,6 +65,7 @@ const batteries: readonly Hazard[] = [
   {
     id: 'capacitor-charge',
     harm: 'fire',
+    peculiar: true,
     steps: ['precharge'],
     barrier: 'charged through the resistor of the plan',
     proof: 'less than 1 V across the resistor before the fuse',
@@ -80,6 +84,7 @@ const batteries: readonly Hazard[] = [
   {
     id: 'forty-eight',
     harm: 'fire',
+    peculiar: true,
     when: ({ found }) => found.has('forty-eight-volt'),
     steps: ['battery-off', 'fit-fuse-holder'],
     barrier: 'fuses of 58 V or more, covered terminals, the maker’s return',
@@ -90,6 +95,7 @@ const batteries: readonly Hazard[] = [
   {
     id: 'high-voltage',
     harm: 'death',
+    peculiar: true,
     when: ({ drive }) => drive === 'hybrid' || drive === 'electric',
     steps: ['drive-off', 'open-trim', 'pass-bulkhead', 'mount'],
     barrier: 'a person trained on this vehicle makes it safe before work near orange parts',
@@ -149,6 +155,7 @@ const cables: readonly Hazard[] = [
   {
     id: 'breaking-capacity',
     harm: 'fire',
+    peculiar: true,
     when: ({ found }) => found.has('breaking-capacity'),
     steps: ['fuse-last'],
     barrier: 'a fuse that breaks what the battery can give',
@@ -177,6 +184,7 @@ const cables: readonly Hazard[] = [
   {
     id: 'aluminium-joint',
     harm: 'fire',
+    peculiar: true,
     when: ({ conductor = 'copper' }) => conductor !== 'copper' && conductor !== 'unknown',
     steps: ['crimp-lugs'],
     barrier: 'lugs for aluminium, with their paste',
@@ -187,6 +195,7 @@ const cables: readonly Hazard[] = [
   {
     id: 'body-no-return',
     harm: 'fire',
+    peculiar: true,
     when: ({ found }) => found.has('chassis-no-return'),
     steps: ['make-ground'],
     barrier: 'a return cable of the size of the positive one',
@@ -197,6 +206,7 @@ const cables: readonly Hazard[] = [
   {
     id: 'voltage-class',
     harm: 'fire',
+    peculiar: true,
     when: ({ found }) => found.has('amplifier-voltage-class'),
     steps: ['check-parts', 'connect-amplifier'],
     barrier: 'an amplifier of the class of the vehicle, or a converter between',

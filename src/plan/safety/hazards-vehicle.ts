@@ -5,6 +5,7 @@ const holding: readonly Hazard[] = [
   {
     id: 'lift-box',
     harm: 'injury',
+    peculiar: true,
     when: ({ found }) => found.has('heavy-box'),
     steps: ['load-box'],
     barrier: 'as many people as its mass asks, a board over the sill, drivers fitted afterwards where it is heavy',
@@ -15,6 +16,7 @@ const holding: readonly Hazard[] = [
   {
     id: 'crash-hold',
     harm: 'death',
+    peculiar: true,
     steps: ['mount', 'held'],
     barrier: 'bolts through load plates into body structure, or straps counted by angle and eye',
     proof: 'pushed and pulled in all directions it does not move',

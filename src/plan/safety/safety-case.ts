@@ -32,8 +32,9 @@ interface WorkStep {
 export function safetyCase(facts: SafetyFacts, steps: readonly WorkStep[]): readonly PlanHazard[] {
   return hazards
     .filter(({ when }) => when === undefined || when(facts))
-    .map(({ when: _, basis, caution, steps: places, ...hazard }) => ({
+    .map(({ when: _, peculiar = false, basis, caution, steps: places, ...hazard }) => ({
       ...hazard,
+      peculiar,
       steps: steps.filter(({ id }) => places.includes(id)).map(({ id }) => id),
       ...present({ caution }),
       basis: basis ?? (caution === undefined ? '' : cautionCatalogue[caution].basis)

@@ -115,7 +115,8 @@ const driverFixings = ({ fixing }: BuildFacts): BuildNode =>
     id: 't-nuts',
     title: 'Fit T-nuts (or drill pilot holes) for the driver',
     actions: [
-      'For machine screws, open the pilot holes of the drawing to the barrel of the T-nut, set it with glue from behind and pull it in with a screw and a washer; wood screws take the pilots as they are.'
+      'Machine screws: open the pilot holes of the drawing to the barrel of the T-nut, set it with glue from behind, and pull it in with a screw and a washer.',
+      'Wood screws take the pilots as they are.'
     ],
     needs: ['cut-holes'],
     tools: ['drill', 'hammer'],
