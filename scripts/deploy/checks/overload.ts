@@ -29,6 +29,7 @@ async function answeredPerSecond(perSecond: number): Promise<{ rate: number; see
 // One after the other, for some seconds: what the worker alone can do.
 await answeredPerSecond(2)
 const from = performance.now()
+const cpuBefore = replica.cpuS()
 let calls = 0
 while (performance.now() - from < seconds * 1_000) {
   const { ok } = await fetch(`http://127.0.0.1:${replica.port}${heavyAsk.path}`, {
@@ -38,8 +39,10 @@ while (performance.now() - from < seconds * 1_000) {
   })
   if (ok) calls++
 }
-const capacity = calls / seconds
-note(`one replica carries ${capacity.toFixed(1)} heavy calls a second, one after the other`)
+const alone = calls / seconds
+// What a worker with a core of its own carries: other work on this machine hides part of it.
+const capacity = Math.max(alone, calls / (replica.cpuS() - cpuBefore))
+note(`${alone.toFixed(1)} heavy calls a second one after the other, ${capacity.toFixed(1)} by processor time`)
 const before = await answeredPerSecond(capacity * 0.5)
 const { rate, seen, small } = await answeredPerSecond(capacity * 3)
 note(`at half: ${inWords(before.seen)}; small ones ${inWords(before.small)}`)
@@ -48,7 +51,7 @@ must(
   Object.keys(seen.answers).every(what => /^(200|503)$/.test(what)),
   'every heavy call is answered or told to come back'
 )
-must(rate > 0.5 * capacity, `${rate.toFixed(1)} a second are still answered`)
+must(rate > 0.5 * alone, `${rate.toFixed(1)} a second are still answered`)
 must(
   Object.keys(small.answers).every(what => what === '200'),
   'every small call is answered'
