@@ -15,31 +15,34 @@ const first = ([ask]: readonly Ask[]): Ask => {
   if (ask === undefined) throw new TypeError('an operation without an example')
   return ask
 }
-const sizing = first(asksFor('sizeEnclosure'))
+const heavyAsk = first(asksFor('computeTolerance'))
 const cable = first(asksFor('chooseCable'))
 
 async function answeredPerSecond(perSecond: number): Promise<{ rate: number; seen: Loaded; small: Loaded }> {
-  const heavy = startLoad(replica.port, perSecond, () => sizing, 200)
+  const heavy = startLoad(replica.port, perSecond, () => heavyAsk, 200)
   const small = startLoad(replica.port, 5, () => cable, 5)
   await pause(seconds * 1_000)
   const answered = heavy.seen.answers['200'] ?? 0
   return { rate: answered / seconds, seen: await heavy.stop(), small: await small.stop() }
 }
 
-// One after the other, for as long as a search takes: what the worker alone can do.
+// One after the other, for some seconds: what the worker alone can do.
 await answeredPerSecond(2)
 const from = performance.now()
+const cpuBefore = replica.cpuS()
 let calls = 0
-for (; performance.now() - from < seconds * 1_000; calls++) {
-  const { ok } = await fetch(`http://127.0.0.1:${replica.port}${sizing.path}`, {
+while (performance.now() - from < seconds * 1_000) {
+  const { ok } = await fetch(`http://127.0.0.1:${replica.port}${heavyAsk.path}`, {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
-    body: sizing.body
+    body: heavyAsk.body
   })
-  if (!ok) break
+  if (ok) calls++
 }
-const capacity = calls / seconds
-note(`one replica carries ${capacity.toFixed(1)} heavy calls a second, one after the other`)
+const alone = calls / seconds
+// What a worker with a core of its own carries: other work on this machine hides part of it.
+const capacity = Math.max(alone, calls / (replica.cpuS() - cpuBefore))
+note(`${alone.toFixed(1)} heavy calls a second one after the other, ${capacity.toFixed(1)} by processor time`)
 const before = await answeredPerSecond(capacity * 0.5)
 const { rate, seen, small } = await answeredPerSecond(capacity * 3)
 note(`at half: ${inWords(before.seen)}; small ones ${inWords(before.small)}`)
@@ -48,7 +51,7 @@ must(
   Object.keys(seen.answers).every(what => /^(200|503)$/.test(what)),
   'every heavy call is answered or told to come back'
 )
-must(rate > 0.5 * capacity, `${rate.toFixed(1)} a second are still answered`)
+must(rate > 0.5 * alone, `${rate.toFixed(1)} a second are still answered`)
 must(
   Object.keys(small.answers).every(what => what === '200'),
   'every small call is answered'
