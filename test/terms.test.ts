@@ -46,7 +46,6 @@ const texts: readonly (readonly [string, string])[] = [
   ])
 ]
 
-// biome-ignore lint/suspicious/noExplicitAny: a test reads whatever the contract promises
 function words({
   title,
   actions = [],
@@ -56,6 +55,7 @@ function words({
   warnings = [],
   text = '',
   passIf = ''
+  // biome-ignore lint/suspicious/noExplicitAny: a test reads whatever the contract promises
 }: any) {
   return [title, ...actions, ...checks, ...tools, ...substitutes, ...warnings, text, passIf].join(' ')
 }
