@@ -55,7 +55,7 @@ export interface paths {
         put?: never;
         /**
          * Panel drawings and cut sheets
-         * @description Draws the panels of a box with their dimensions, holes, saw tilts and grain, and the sheets they are cut from. By `Accept`: `image/svg+xml` (all drawings one below the other), `image/vnd.dxf` (millimetres, layers SHEET CUT HOLES POCKET DRILL TEXT, closed contours, true circles; the sheets with everything in place, or with `show: panels` each panel once), `application/pdf` (one A4 page a drawing, to scale), or `application/json` with the layout, the cut plan and each drawing as SVG text.
+         * @description Draws the panels of a box with their dimensions, holes, saw tilts, screws, grain and what stands against them, and the sheets they are cut from; or, with `show: assembly`, a picture for each step of putting it together, with `show: templates` its round holes as large as life, in pages that A4 and Letter print. By `Accept`: `image/svg+xml` (all drawings one below the other), `image/vnd.dxf` (millimetres, closed contours and true circles on layers CUT and HOLES, POCKET_6.0 by depth, DRILL_3.0 by diameter; BEVEL_17.7 by the tilt of an edge, MARK where other parts stand, SHEET and TEXT are not cut; the sheets with everything in place, or with `show: panels` each panel once), `application/pdf` (one A4 page a drawing, to scale), or `application/json` with the layout, the cut plan and each drawing as SVG text.
          */
         post: operations["drawBox"];
         delete?: never;
@@ -1081,6 +1081,11 @@ export interface components {
             need: number;
             /** @description False where a builder may do without */
             needed: boolean;
+            /**
+             * @description What it is; the steps of the work name it so
+             * @enum {string}
+             */
+            part: "sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "turn-on-relay" | "turn-on-fuse";
             /** @description How much to buy, in `unit`: the need with its spare, rounded up [1] */
             quantity: number;
             /** @description Spare added to the need [%] */
@@ -1188,10 +1193,10 @@ export interface components {
             /** @description The drawing is 1 to this when printed at its size [1] */
             scale: number;
             /**
-             * @description A panel, or a sheet with what is cut from it
+             * @description A panel, a sheet with what is cut from it, a step of assembly, or a page of a template
              * @enum {string}
              */
-            subject: "panel" | "cut-sheet";
+            subject: "panel" | "cut-sheet" | "assembly-step" | "template";
             /** @description The drawing as SVG text */
             svg: string;
             /** @description Width on paper [mm] */
@@ -1207,10 +1212,10 @@ export interface components {
             /** @description Sheets to cut from; the usual sheet of the board when absent */
             sheets?: components["schemas"]["SheetStock"][];
             /**
-             * @description What to draw; `both` when absent
+             * @description What to draw: `both` is panels and cut sheets, when absent; `assembly` is a picture for each step; `templates` are round holes as large as life, for A4 and Letter
              * @enum {string}
              */
-            show?: "panels" | "cut-sheets" | "both";
+            show?: "panels" | "cut-sheets" | "both" | "assembly" | "templates";
             /** @description Title of the set of drawings */
             title?: string;
             /** @description Cut off every edge of a raw sheet first, kerf included [mm] */
@@ -1222,7 +1227,7 @@ export interface components {
         BoxDrawings: {
             box: components["schemas"]["BoxLayoutResult"];
             cutPlan?: components["schemas"]["SheetPlanResult"];
-            /** @description Panels first, then cut sheets */
+            /** @description Panels first, then cut sheets; or the steps of assembly in order; or templates, hole by hole */
             drawings: components["schemas"]["BoxDrawing"][];
             /** @description How inches are written */
             inches: components["schemas"]["InchStyle"];
@@ -1530,11 +1535,19 @@ export interface components {
         };
         /** @description The order of work. */
         BuildOrder: {
+            /** @description The car has no battery from this day until it is switched on */
+            batteryOffDay: number;
+            /** @description A first build over days: what can go on while something dries goes on; days of mere waiting are left out */
+            days: components["schemas"]["WorkDay"][];
             /** @description From first to last step with one pair of hands, with waiting [min] */
             elapsedMinutes: number;
+            /** @description Days a practised hand needs for it */
+            practisedDays: number;
+            /** @description The same of a practised hand [min] */
+            practisedMinutes: number;
             /** @description Steps in order */
             steps: components["schemas"]["BuildStep"][];
-            /** @description Work, without waiting [min] */
+            /** @description Work of a careful first build, without waiting [min] */
             workMinutes: number;
         };
         /** @description One step of the work. */
@@ -1549,18 +1562,27 @@ export interface components {
             cureMinutes: number;
             /** @description Name of the step, for `needs` */
             id: string;
+            /** @description What exists when the step is done */
+            makes: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "turn-on-relay" | "turn-on-fuse" | "cut-panel" | "brace" | "port-walls" | "shell" | "closed-box" | "finished-box" | "driver" | "amplifier")[];
             /** @description Work of a careful first build [min] */
             minutes: number;
             /** @description Ids of the steps that must be finished, and cured, before */
             needs: string[];
             /** @description Place in the order, from 1 */
             number: number;
+            /**
+             * @description `table`: with paper and telephone; `bench`; `car`
+             * @enum {string}
+             */
+            place: "table" | "bench" | "car";
+            /** @description What does instead, where a tool is missing */
+            substitutes: string[];
             /** @description The step in a few words */
             title: string;
             /** @description Tools */
             tools: string[];
-            /** @description Parts and materials */
-            uses: string[];
+            /** @description Parts and materials: rows of the bill, what an earlier step made, or what was chosen before */
+            uses: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "turn-on-relay" | "turn-on-fuse" | "cut-panel" | "brace" | "port-walls" | "shell" | "closed-box" | "finished-box" | "driver" | "amplifier")[];
             /** @description Dangers of this step */
             warnings: string[];
         };
@@ -1850,6 +1872,8 @@ export interface components {
         CautionKind: {
             /** @description Where its threshold comes from */
             basis: string;
+            /** @description The same in a dozen words at most, as it stands at a step; absent where it is said whole */
+            brief?: string;
             /** @description Stable code, as in the caution */
             code: string;
             /** @description `note`: know this. `care`: change or watch it. `stop`: do not build or switch this on. */
@@ -1894,6 +1918,11 @@ export interface components {
             idleAverageSurplusA: number;
             /** @description Surplus at idle, dense bass [A] */
             idleHeavySurplusA: number;
+        };
+        /** @description The charging system. */
+        ChargingPatch: {
+            /** @description Rated output [A] */
+            ratedA: number;
         };
         /** @description What charges the vehicle while it runs. */
         ChargingRequest: {
@@ -2412,6 +2441,19 @@ export interface components {
             /** @description Share of the power in each coil, driver by driver; absent when all are equal */
             shares?: number[];
         };
+        /** @description Its coils. */
+        CoilPatch: {
+            /** @description Rated impedance of one coil [Ω] */
+            ratedOhm: number;
+        };
+        /** @description Another version of the driver. */
+        CoilsPatch: {
+            /** @description Its coils. */
+            coils: {
+                /** @description Rated impedance of one coil [Ω] */
+                ratedOhm: number;
+            };
+        };
         /** @description The load to wire, terminal by terminal. */
         CoilWiringChosen: {
             /** @description How the coils are joined */
@@ -2454,7 +2496,7 @@ export interface components {
         CoilWiringResult: {
             /** @description The usual ways of joining like coils, by load. Ascending */
             arrangements?: components["schemas"]["CoilArrangement"][];
-            /** @description Speaker cable for the chosen load; absent when no size passes */
+            /** @description Loudspeaker cable for the chosen load; absent when no size passes */
             cable?: components["schemas"]["SpeakerCable"];
             /** @description Every size considered, thin to thick, each with the limit it breaks */
             cableCandidates?: components["schemas"]["SpeakerCableCandidate"][];
@@ -2485,10 +2527,16 @@ export interface components {
             cautions: components["schemas"]["CautionCode"][];
             /** @description Name of the step */
             id: string;
+            /** @description Place in the whole work; the numbers of the build go on */
+            number: number;
             /** @description What must be seen before the next step */
             passIf: string;
             /** @description What to do */
             text: string;
+            /** @description The step in a few words */
+            title: string;
+            /** @description Rows of the bill it takes */
+            uses?: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "turn-on-relay" | "turn-on-fuse")[];
         };
         /** @description Level at one frequency, for comparing boxes. */
         ComparedLevel: {
@@ -3265,6 +3313,25 @@ export interface components {
          * @enum {string}
          */
         EnclosureKind: "closed" | "vented" | "passive-radiator" | "band-pass-4" | "band-pass-6-parallel" | "band-pass-6-series";
+        /** @description JSON Merge Patch (RFC 7396) onto the request of the plan. */
+        EnclosurePatch: {
+            enclosure: {
+                /** @description Highest peak air speed in the port; 17, 25 and 34 are tried in turn when absent [m/s] */
+                airSpeedMPerS?: number;
+                /** @description Takes the wish out: the box is given */
+                goal: null;
+                /** @description `closed` is tighter and smaller, `vented` louder and reaches lower */
+                kind?: components["schemas"]["BoxKind"];
+                /** @description Net volume wanted [L] */
+                netVolumeL?: number;
+                /** @description Clear area wanted of the port; it follows from the air speed when absent [cm²] */
+                portAreaCm2?: number;
+                /** @description Shape of the port */
+                portShape?: components["schemas"]["PortShape"];
+                /** @description Tuning wanted of a vented box [Hz] */
+                tuningHz?: number;
+            };
+        };
         /** @description The response of one enclosure. */
         EnclosureResponse: {
             cabin?: components["schemas"]["CabinModel"];
@@ -4171,6 +4238,15 @@ export interface components {
             /** @description Which limit governs where, over the frequencies asked for */
             segments: components["schemas"]["LimitSegment"][];
         };
+        /** @description The largest usual driver for which the space holds a box. */
+        LargestDriver: {
+            /** @description Flange as it usually is [mm] */
+            flangeDiameterMm: number;
+            /** @description Mounting depth as it usually is [mm] */
+            mountingDepthMm: number;
+            /** @description Nominal size [mm] */
+            nominalMm: number;
+        };
         /** @description Result with its cautions, assumed defaults and sources. */
         LayOutBoxAnswer: {
             /** @description Every default that was used */
@@ -4578,6 +4654,8 @@ export interface components {
         };
         /** @description A part as it leaves the saw. Its frame lies on the outer face: origin at the lower left corner of the blank, u to the right, v up, seen from outside. */
         Panel: {
+            /** @description Each of them in its place */
+            copies?: components["schemas"]["PanelCopy"][];
             /** @description Holes and rebates */
             cutOuts: components["schemas"]["CutOut"][];
             /** @description Edges that need more than a square cut, or that may be rounded */
@@ -4629,6 +4707,14 @@ export interface components {
             /** @description Mean over the area [mm] */
             meanMm: number;
         };
+        /** @description One of equal parts, in its place. */
+        PanelCopy: {
+            /** @description What stands against it */
+            marks: components["schemas"]["PanelMark"][];
+            /** @description As the order of assembly and the model name it */
+            name: string;
+            place: components["schemas"]["PanelPlace"];
+        };
         /** @description An edge that is not simply sawn square and left sharp. */
         PanelEdge: {
             /** @description Edge from this point of the outline to the next */
@@ -4655,6 +4741,24 @@ export interface components {
          * @enum {string}
          */
         PanelGrain: "length" | "width" | "any";
+        /** @description A strip of a face on which the edge of another part stands, by its middle line; to be marked before assembly. */
+        PanelMark: {
+            /**
+             * @description On which face of this part
+             * @enum {string}
+             */
+            face: "outer" | "inner";
+            /** @description One end of the middle line, in the frame of the outer face */
+            from: components["schemas"]["PanelPoint"];
+            /** @description What stands there */
+            part: string;
+            /** @description Where screws go in from outside until the glue has set; none where it is glued only */
+            screws: components["schemas"]["PanelPoint"][];
+            /** @description The other end */
+            to: components["schemas"]["PanelPoint"];
+            /** @description Across the strip: board of what stands there [mm] */
+            widthMm: number;
+        };
         /** @description Where the frame of a part lies in the box. */
         PanelPlace: {
             origin: components["schemas"]["BoxPoint"];
@@ -4854,6 +4958,21 @@ export interface components {
             /** @description Above the lower left corner [mm] */
             vMm: number;
         };
+        /** @description Another box for the same drivers and space. */
+        PlanAlternative: {
+            figures: components["schemas"]["SystemFigures"];
+            /** @description What it does better than the planned box */
+            gains: string[];
+            /** @description What it does worse */
+            givesUp: string[];
+            /**
+             * @description The wish it is best for
+             * @enum {string}
+             */
+            goal: "everyday" | "low" | "loud" | "tight" | "small";
+            /** @description The request with this patch plans it, to the last digit */
+            patch: components["schemas"]["EnclosurePatch"];
+        };
         /** @description The amplifier for the bass, as its data sheet says. */
         PlanAmplifier: {
             /** @description Channels */
@@ -4896,6 +5015,77 @@ export interface components {
             /** @description Draw when switched off [A] */
             standbyA?: number;
         };
+        /** @description What was asked beside what is built. */
+        PlanAsked: {
+            damping?: components["schemas"]["PlanAskedDamping"];
+            space: components["schemas"]["PlanAskedSpace"];
+            tuning?: components["schemas"]["PlanAskedTuning"];
+            volume: components["schemas"]["PlanAskedVolume"];
+        };
+        /** @description Total Q of a closed box, asked beside built. */
+        PlanAskedDamping: {
+            /** @description Asked; absent where the plan was free to choose [1] */
+            askedQtc?: number;
+            /** @description Built [1] */
+            builtQtc: number;
+            /** @description Whether what is built is what was asked */
+            kept: boolean;
+        };
+        /** @description The boot beside the box with its covering. */
+        PlanAskedSpace: {
+            /** @description Depth of the box, covered [mm] */
+            boxDepthMm: number;
+            /** @description Height of the box, covered [mm] */
+            boxHeightMm: number;
+            /** @description Width of the box, covered [mm] */
+            boxWidthMm: number;
+            /** @description Carpet on each face; 0 without [mm] */
+            coveringMm: number;
+            /** @description Depth of the space [mm] */
+            depthMm?: number;
+            /** @description Height of the space [mm] */
+            heightMm?: number;
+            /** @description Width of the space [mm] */
+            widthMm?: number;
+        };
+        /** @description Tuning of a vented box, asked beside built. */
+        PlanAskedTuning: {
+            /** @description Asked; absent where the plan was free to choose [Hz] */
+            askedHz?: number;
+            /** @description Built [Hz] */
+            builtHz: number;
+            /** @description Whether what is built is what was asked */
+            kept: boolean;
+        };
+        /** @description Net volume, asked beside built. */
+        PlanAskedVolume: {
+            /** @description Asked; absent where the plan was free to choose [L] */
+            askedL?: number;
+            /** @description Built [L] */
+            builtL: number;
+            /** @description Whether what is built is what was asked */
+            kept: boolean;
+        };
+        /** @description The band of use: all within 6 dB of the loudest, around it. */
+        PlanBand: {
+            /** @description What the chart shows, as its title */
+            finding: string;
+            /** @description Lower end [Hz] */
+            fromHz: number;
+            /** @description Highest level at the gain of the plan [dB] */
+            loudestDb: number;
+            /** @description Where [Hz] */
+            loudestHz: number;
+            /**
+             * @description `seat`: with the cabin of the request. `half-space`: at 1 m, for no cabin is known
+             * @enum {string}
+             */
+            place: "seat" | "half-space";
+            /** @description Upper end [Hz] */
+            toHz: number;
+            /** @description Real cars lie within ± this of the model [dB] */
+            uncertaintyDb?: number;
+        };
         /** @description What the box is made of. */
         PlanBoard: {
             /** @description Modulus in bending across the face grain [GPa] */
@@ -4929,6 +5119,8 @@ export interface components {
             amplifier: string;
             /** @description Size with its series */
             designation: string;
+            /** @description Of each cable at its far end, where a second battery feeds that too */
+            endFuse?: components["schemas"]["ChosenFuse"];
             /** @description Of each cable; absent where none could be rated */
             fuse?: components["schemas"]["ChosenFuse"];
             /** @description Positive conductor, of one cable [m] */
@@ -4943,6 +5135,17 @@ export interface components {
             /** @description Equal cables side by side, each with a fuse of its own */
             runs: number;
         };
+        /** @description The capacitor, beside the amplifier or the block. */
+        PlanCapacitor: {
+            /** @description What it stands beside */
+            at: string;
+            /** @description Capacitance [F] */
+            capacitanceF: number;
+            /** @description Size of its leads */
+            designation: string;
+            /** @description Each of its two leads [m] */
+            lengthM: number;
+        };
         /** @description The vehicle around the box. */
         PlanCar: {
             cabin?: components["schemas"]["Cabin"];
@@ -4952,8 +5155,33 @@ export interface components {
             massKg?: number;
             restraint?: components["schemas"]["PlanRestraint"];
             space: components["schemas"]["PlanSpace"];
-            /** @description Speaker cable from amplifier to box [m] */
+            /** @description Loudspeaker cable from amplifier to box [m] */
             speakerCableLengthM?: number;
+        };
+        /** @description Of the vehicle only the room for the box. */
+        PlanCarPatch: {
+            space: components["schemas"]["PlanSpacePatch"];
+        };
+        /** @description Raises the voltage of the first battery for a second one of another kind. */
+        PlanCharger: {
+            /** @description What it draws for that [A] */
+            inputA: number;
+            /** @description To the block; its fuse sits at the block, where the battery feeds it */
+            lead: components["schemas"]["PlanLead"];
+            /** @description Output [A] */
+            ratedA: number;
+        };
+        /** @description Why this box, and what else could stand there. */
+        PlanChoice: {
+            /** @description None worse on all counts than another, far enough apart to be a choice */
+            alternatives: components["schemas"]["PlanAlternative"][];
+            /** @description Of the box that is planned */
+            figures: components["schemas"]["SystemFigures"];
+            /**
+             * @description The wish the box was searched for
+             * @enum {string}
+             */
+            goal: "everyday" | "low" | "loud" | "tight" | "small";
         };
         /** @description Every conductor once, with size, length and fuse; bill, picture and steps show these. */
         PlanCircuit: {
@@ -4961,15 +5189,18 @@ export interface components {
             amplifiers: string[];
             /** @description Behind the block; empty with one amplifier */
             branches: components["schemas"]["PlanBranch"][];
+            capacitor?: components["schemas"]["PlanCapacitor"];
             /** @description To each driver inside the box, by its share of the current */
             insideWire?: components["schemas"]["PlanSpeakerWire"];
             /** @description In no bill and no picture */
             notPlanned: components["schemas"]["PlanNotPlanned"][];
+            secondBattery?: components["schemas"]["PlanSecondBattery"];
             signalLead: components["schemas"]["PlanSignalLead"];
             /** @description From each output to the box; absent where no size fits */
             speakerWire?: components["schemas"]["PlanSpeakerWire"];
             /** @description Absent where no size passes */
             trunk?: components["schemas"]["PlanTrunk"];
+            turnOnRelay?: components["schemas"]["PlanTurnOnRelay"];
         };
         /** @description The voice coils of one driver and the connection its sheet speaks of. */
         PlanCoils: {
@@ -4985,6 +5216,18 @@ export interface components {
             /** @description Connection that Bl, Q and Le of the sheet belong to */
             statedFor?: components["schemas"]["CoilConnection"];
         };
+        /** @description The first page: one sentence, the band of use, what it rests on, what to know before anything else. */
+        PlanCover: {
+            /** @description Absent where no box fits */
+            asked?: components["schemas"]["PlanAsked"];
+            band?: components["schemas"]["PlanBand"];
+            /** @description Cautions of this design, those that can hurt first, licensed work last; at most seven */
+            pageOne: components["schemas"]["PlanFirstCaution"][];
+            portAir?: components["schemas"]["PlanPortAir"];
+            /** @description The system in one sentence */
+            sentence: string;
+            travel?: components["schemas"]["PlanTravel"];
+        };
         /** @description One of the drivers, all alike. */
         PlanDriver: {
             coils: components["schemas"]["PlanCoils"];
@@ -4999,7 +5242,7 @@ export interface components {
             /** @description Highest peak air speed in the port; 17, 25 and 34 are tried in turn when absent [m/s] */
             airSpeedMPerS?: number;
             /**
-             * @description Wish in plain words; volume, tuning and port are then searched for it: `everyday` even bass from 25 to 63 Hz in a box worth its room, `low` the most that 20 to 31.5 Hz can give, `loud` the most from 25 to 63 Hz, `tight` a closed box that starts and stops quickly, `small` the least room for at most 6 dB less than the loudest. Without it the textbook alignments are tried in turn
+             * @description Wish in plain words; volume, tuning and port are then searched for it: `everyday` even bass from 25 to 63 Hz in a box worth its room, `low` the most that 20 to 31.5 Hz can give, `loud` the most from 25 to 63 Hz, `tight` a closed box that starts and stops quickly, `small` the least room for at most 6 dB less than the loudest. `everyday` when neither it nor volume or Qtc is given
              * @enum {string}
              */
             goal?: "everyday" | "low" | "loud" | "tight" | "small";
@@ -5023,6 +5266,64 @@ export interface components {
             /** @description Whether the walls are lined with wadding */
             lined?: boolean;
         };
+        /** @description A caution in short; the whole of it stands at its step or part. */
+        PlanFirstCaution: {
+            /** @description The danger in a few words */
+            clause: string;
+            /** @description Code of the caution; /v1/cautions documents each */
+            code: components["schemas"]["CautionCode"];
+            /** @description Its first sentence, with the figures of this design */
+            sentence: string;
+            /** @description Number of the step where it counts */
+            step?: number;
+        };
+        /** @description One danger of the work, and what stands against it. */
+        PlanHazard: {
+            /** @description What keeps it away */
+            barrier: string;
+            /** @description Where it is known from */
+            basis: string;
+            /** @description Code of the caution; /v1/cautions documents each */
+            caution?: components["schemas"]["CautionCode"];
+            /**
+             * @description Whose work it is
+             * @enum {string}
+             */
+            hands: "maker" | "second-person" | "several-people" | "trained-person";
+            /**
+             * @description The worst it can do
+             * @enum {string}
+             */
+            harm: "death" | "lasting-harm" | "fire" | "illness" | "injury" | "law" | "damage";
+            /** @description Name of the danger */
+            id: string;
+            /** @description Brought by what was chosen for this plan, not by the work as such */
+            peculiar: boolean;
+            /** @description How one sees that it does */
+            proof: string;
+            /** @description Ids of the steps where it can happen; the first one says it */
+            steps: string[];
+        };
+        /** @description A cable with its way back and its fuse. */
+        PlanLead: {
+            /** @description Size with its series */
+            designation: string;
+            /** @description Of each cable at its far end, where a second battery feeds that too */
+            endFuse?: components["schemas"]["ChosenFuse"];
+            /** @description Of each cable; absent where none could be rated */
+            fuse?: components["schemas"]["ChosenFuse"];
+            /** @description Positive conductor, of one cable [m] */
+            positiveLengthM: number;
+            /**
+             * @description `body`: a lead to bare metal; `cable`: a return conductor
+             * @enum {string}
+             */
+            returnBy: "body" | "cable";
+            /** @description Return conductor or lead, of one cable; 0 where the branches have it [m] */
+            returnLengthM: number;
+            /** @description Equal cables side by side, each with a fuse of its own */
+            runs: number;
+        };
         /** @description A part of the system that this plan leaves out. */
         PlanNotPlanned: {
             /** @description Gravity */
@@ -5032,10 +5333,20 @@ export interface components {
             /** @description The part */
             what: string;
         };
-        /** @description How lengths are written on pages and drawings; the JSON answer is metric always. */
+        /** @description What stands on pages and papers beside the plan: units, who publishes it, when and where; the JSON answer is metric always. */
         PlanPaper: {
+            /** @description Who publishes the plan */
+            author?: string;
+            /** @description Date of this revision, as it shall be printed */
+            date?: string;
             /** @description How inches are written */
             inches?: components["schemas"]["InchStyle"];
+            /** @description Licence the plan is published under */
+            licence?: string;
+            /** @description Address at which the plan can be made again; printed, and as a code for a camera */
+            link?: string;
+            /** @description Revision */
+            revision?: string;
             /** @description Units on paper */
             units?: components["schemas"]["PaperUnits"];
         };
@@ -5056,6 +5367,68 @@ export interface components {
             signal: components["schemas"]["SetUpSignalPart"];
             sizing: components["schemas"]["SizeEnclosurePart"];
             wiring: components["schemas"]["WireCoilsPart"];
+        };
+        /** @description Fastest air in a port at the gain of the plan. */
+        PlanPortAir: {
+            /** @description What the chart shows, as its title */
+            finding: string;
+            /** @description Whether it keeps to the limit */
+            held: boolean;
+            /** @description Beyond this nothing is built [m/s] */
+            limitMPerS: number;
+            /** @description Where [Hz] */
+            peakHz: number;
+            /** @description Peak [m/s] */
+            peakMPerS: number;
+            /** @description Up to here sharp ends are not heard [m/s] */
+            quietMPerS: number;
+        };
+        /** @description One reading, worked out for the state of music and engine in which it is taken. */
+        PlanReading: {
+            /** @description What it means where it reads more */
+            above?: string;
+            /** @description What it means where it reads less */
+            below?: string;
+            /** @description What the circuit gives, in `unit`; absent where only a limit is known [1] */
+            expected?: number;
+            /** @description Most that still fits the plan, in `unit` [1] */
+            highest?: number;
+            /** @description Least that still fits the plan, in `unit` [1] */
+            lowest?: number;
+            /** @description Where the meter goes */
+            probes: string;
+            /** @description Id of the step of commissioning it belongs to */
+            step: string;
+            /**
+             * @description Unit of the figures
+             * @enum {string}
+             */
+            unit: "V" | "mV" | "A" | "mA" | "mΩ" | "Ω";
+            /** @description What is measured */
+            what: string;
+            /** @description Music and engine */
+            when: string;
+        };
+        /** @description A change that mends or eases a limit, worked out by planning again. */
+        PlanRemedy: {
+            after: components["schemas"]["RemedyFigures"];
+            before: components["schemas"]["RemedyFigures"];
+            /**
+             * @description What it costs, the least first
+             * @enum {string}
+             */
+            cost: "reading" | "setting" | "cable" | "battery" | "alternator" | "driver";
+            /** @description Cautions that are gone with it, or no longer as grave */
+            cures: components["schemas"]["CautionCode"][];
+            /**
+             * @description Which change
+             * @enum {string}
+             */
+            id: "measure-body" | "lower-gain" | "other-insulation" | "next-size" | "full-copper" | "return-cable" | "second-battery" | "stronger-alternator" | "other-coils";
+            /** @description Absent for a setting that no field of the request holds */
+            patch?: components["schemas"]["RemedyPatch"];
+            /** @description What to do and what it brings */
+            text: string;
         };
         /** @description Data sheets, the car and its supply: everything one plan is made from. */
         PlanRequest: {
@@ -5090,16 +5463,42 @@ export interface components {
             /** @description What to buy */
             billOfMaterials: components["schemas"]["BillRow"][];
             buildOrder?: components["schemas"]["BuildOrder"];
+            /** @description Absent where volume or Qtc is given, or nothing was found for the wish */
+            choice?: components["schemas"]["PlanChoice"];
             circuit: components["schemas"]["PlanCircuit"];
             /** @description Switching on, in this order */
             commissioning: components["schemas"]["CommissioningStep"][];
+            cover: components["schemas"]["PlanCover"];
             /** @description Title as given */
             name?: string;
             parts: components["schemas"]["PlanParts"];
+            /** @description What the meter shows at each of these steps */
+            readings: components["schemas"]["PlanReading"][];
+            /** @description For what the supply is short of, the best first; empty where it is short of nothing */
+            remedies: components["schemas"]["PlanRemedy"][];
             restraint?: components["schemas"]["Restraint"];
+            /** @description Every danger of this plan with its barrier, at its steps */
+            safety: components["schemas"]["PlanHazard"][];
             summary: components["schemas"]["PlanSummary"];
             /** @description Enclosures passed over on the way */
             tried: components["schemas"]["PlanTried"][];
+            /** @description Only where no box fits */
+            waysOut?: components["schemas"]["PlanWaysOut"];
+        };
+        /** @description The second battery, beside the block. */
+        PlanSecondBattery: {
+            charger?: components["schemas"]["PlanCharger"];
+            /** @description From it to the block; absent where no size passes */
+            lead?: components["schemas"]["PlanLead"];
+            /**
+             * @description What ties it to the first: `relay` closes while the engine runs; `charger`; `joined` for good
+             * @enum {string}
+             */
+            link: "relay" | "charger" | "joined";
+            /** @description Capacity and kind */
+            name: string;
+            /** @description Rating of the relay, above all that the fuses let through [A] */
+            relayA?: number;
         };
         /** @description The sheet the panels are cut from. */
         PlanSheetSize: {
@@ -5166,6 +5565,15 @@ export interface components {
             /** @description Which way the box grows where there is a choice */
             strategy?: components["schemas"]["BoxStrategy"];
             /** @description Widest [mm] */
+            widthMm?: number;
+        };
+        /** @description Larger room for the box. */
+        PlanSpacePatch: {
+            /** @description Depth [mm] */
+            depthMm?: number;
+            /** @description Height [mm] */
+            heightMm?: number;
+            /** @description Width [mm] */
             widthMm?: number;
         };
         /** @description Two-core loudspeaker wire of one size. */
@@ -5246,6 +5654,19 @@ export interface components {
             /** @description What the figures rest on; see /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
+        /** @description Largest excursion of a cone at the gain of the plan. */
+        PlanTravel: {
+            /** @description What the chart shows, as its title */
+            finding: string;
+            /** @description Whether it keeps to the limit */
+            held: boolean;
+            /** @description Xmax of the driver [mm] */
+            limitMm?: number;
+            /** @description Where [Hz] */
+            peakHz: number;
+            /** @description One way from rest [mm] */
+            peakMm: number;
+        };
         /** @description An enclosure that was tried before the chosen one. */
         PlanTried: {
             /** @description Alignment */
@@ -5261,6 +5682,8 @@ export interface components {
         PlanTrunk: {
             /** @description Size with its series */
             designation: string;
+            /** @description Of each cable at its far end, where a second battery feeds that too */
+            endFuse?: components["schemas"]["ChosenFuse"];
             /** @description Of each cable; absent where none could be rated */
             fuse?: components["schemas"]["ChosenFuse"];
             /** @description Positive conductor, of one cable [m] */
@@ -5274,6 +5697,29 @@ export interface components {
             returnLengthM: number;
             /** @description Equal cables side by side, each with a fuse of its own */
             runs: number;
+        };
+        /** @description The relay that switches the amplifiers on. */
+        PlanTurnOnRelay: {
+            /** @description Current of its coil [A] */
+            coilCurrentA: number;
+            /** @description Fuse of its feed [A] */
+            fuseA: number;
+            /** @description Wire of its feed, of the size of the turn-on wire [m] */
+            wireM: number;
+        };
+        /** @description A change with which there is a box to build; it was planned before it is offered. */
+        PlanWayOut: {
+            /** @description What is built then */
+            builds: string;
+            /** @description What to change */
+            change: string;
+            patch: components["schemas"]["WayOutPatch"];
+        };
+        /** @description Where no box fits: what would make one fit. */
+        PlanWaysOut: {
+            /** @description The least change first */
+            changes: components["schemas"]["PlanWayOut"][];
+            largestDriver?: components["schemas"]["LargestDriver"];
         };
         /** @description A point of the circuit. */
         PointVoltage: {
@@ -5721,6 +6167,20 @@ export interface components {
             /** @description Where it goes */
             to: string;
         };
+        /** @description Figures of the supply side; absent where there is none. */
+        RemedyFigures: {
+            /** @description Main cable */
+            cable?: string;
+            /** @description Least at an amplifier, full sine, driving [V] */
+            fullSineV?: number;
+            /** @description Least at an amplifier, dense bass, engine idling [V] */
+            heavyV?: number;
+        };
+        /** @description JSON Merge Patch (RFC 7396) on the request of the plan. */
+        RemedyPatch: {
+            driver?: components["schemas"]["CoilsPatch"];
+            supply?: components["schemas"]["SupplyPatch"];
+        };
         /** @description How an impedance scatters. */
         ResistanceSpread: {
             /** @description Mean of the samples [Ω] */
@@ -5899,6 +6359,22 @@ export interface components {
             /** @description Body between ground bolt and battery post [Ω] */
             resistanceOhm?: number;
         };
+        /** @description The way back, as a return cable or with a measured body. */
+        ReturnPatch: {
+            /** @description Taken out */
+            body?: null;
+            /**
+             * @description Kind of return
+             * @enum {string}
+             */
+            kind: "cable" | "chassis";
+            /** @description Taken out */
+            leadLengthM?: null;
+            /** @description Return cable [m] */
+            lengthM?: number;
+            /** @description Measured body, or taken out */
+            resistanceOhm?: number | null;
+        };
         /** @description The way back to the battery. */
         ReturnPath: components["schemas"]["ReturnCable"] | components["schemas"]["ReturnChassis"];
         /** @description Equal tubes. */
@@ -6040,6 +6516,18 @@ export interface components {
             airSpeedMPerS?: number;
             /** @description Shape of the port; both are tried when absent */
             shape?: components["schemas"]["PortShape"];
+        };
+        /** @description A second battery. */
+        SecondBatteryPatch: {
+            /**
+             * @description How it is tied
+             * @enum {string}
+             */
+            arrangement: "isolated";
+            /** @description Capacity [A·h] */
+            capacityAh: number;
+            /** @description Kind */
+            chemistry: components["schemas"]["BatteryChemistry"];
         };
         /** @description A further battery for the music. */
         SecondBatteryRequest: {
@@ -6649,7 +7137,7 @@ export interface components {
             /** @description Air volume over that of the smallest candidate [1] */
             timesSmallest: number;
         };
-        /** @description A speaker cable and what its resistance does. */
+        /** @description A loudspeaker cable and what its resistance does. */
         SpeakerCable: {
             /** @description Current the cable carries for good; absent outside the table [A] */
             ampacityA?: number;
@@ -6888,6 +7376,48 @@ export interface components {
             quiescentA: number;
             /** @description RMS of that ripple [A] */
             rippleRmsA: number;
+        };
+        /** @description Fields of the supply. */
+        SupplyPatch: {
+            /** @description The charging system. */
+            charging?: {
+                /** @description Rated output [A] */
+                ratedA: number;
+            };
+            /** @description Metal */
+            conductor?: components["schemas"]["Conductor"];
+            /** @description Largest drop, of nominal voltage [%] */
+            dropLimitPercent?: number;
+            /** @description Class printed on the insulation [°C] */
+            insulationC?: number;
+            return?: components["schemas"]["ReturnPatch"];
+            secondBattery?: components["schemas"]["SecondBatteryPatch"];
+        };
+        /** @description What a box is and does, at the voltage the gain is set to. */
+        SystemFigures: {
+            /** @description Largest air speed in the port, peak [m/s] */
+            airSpeedMPerS?: number;
+            /** @description Half power [Hz] */
+            f3Hz?: number;
+            /** @description Longest group delay at those frequencies [ms] */
+            groupDelayMs: number;
+            /**
+             * @description Where the level is counted
+             * @enum {string}
+             */
+            heardAt: "seat" | "half-space";
+            /** @description Kind of box */
+            kind: components["schemas"]["BoxKind"];
+            /** @description At 25, 31.5, 40, 50 and 63 Hz, held back where a limit of the parts would be passed */
+            levelDb: number[];
+            /** @description Box with its drivers [kg] */
+            massKg: number;
+            /** @description Air in the box [L] */
+            netVolumeL: number;
+            /** @description Space the box takes [L] */
+            outerVolumeL: number;
+            /** @description Tuning of a vented box [Hz] */
+            tuningHz?: number;
         };
         /** @description The cup for the wires; a round hole of 76 mm when no size is given. */
         TerminalCup: {
@@ -7155,6 +7685,14 @@ export interface components {
             /** @description Time at the given drive [s] */
             timeS: number;
         };
+        /** @description JSON Merge Patch (RFC 7396) onto the request of the plan. */
+        WayOutPatch: {
+            car?: components["schemas"]["PlanCarPatch"];
+            /** @description Drivers in the box */
+            driverCount?: number;
+            /** @description Takes out what the box was asked to be */
+            enclosure?: null;
+        };
         /** @description Result with its cautions, assumed defaults and sources. */
         WireCoilsAnswer: {
             /** @description Every default that was used */
@@ -7178,6 +7716,15 @@ export interface components {
             request?: components["schemas"]["CoilWiringRequest"];
             /** @description Always /v1/coils/wiring */
             resource: string;
+        };
+        /** @description What one pair of hands does on one day of eight hours. */
+        WorkDay: {
+            /** @description From 1 */
+            day: number;
+            /** @description Hands at work [min] */
+            minutes: number;
+            /** @description Ids of the steps begun on it, in this order; what cures goes on through the night */
+            steps: string[];
         };
     };
     responses: {

@@ -41,7 +41,7 @@ async function clientTypes(yaml: string): Promise<string> {
 
 const app = await buildApp()
 await app.ready()
-const { yaml } = app.contract()
+const { yaml } = await app.contract()
 keep('openapi.yaml', yaml)
 keep('client/schema.ts', await clientTypes(yaml))
 await app.close()

@@ -2,7 +2,7 @@
 import Fastify, { type FastifyBaseLogger, type FastifyInstance } from 'fastify'
 import { registerDocs } from './http/docs/docs-routes.ts'
 import { registerFront } from './http/front/front-routes.ts'
-import { contractRoutes, registerContract } from './http/openapi/contract-routes.ts'
+import { contractRoutes, watchRoutes } from './http/openapi/contract-routes.ts'
 import { exampleRoutes } from './http/openapi/example-routes.ts'
 import { operations } from './http/operations.ts'
 import { identifyCallers, requireKeys } from './http/serving/api-keys.ts'
@@ -25,6 +25,7 @@ import { registerUnfinished } from './http/serving/unfinished.ts'
 import { registerValidation } from './http/serving/validation.ts'
 import { version } from './http/wire/version.ts'
 import { type Work, workPool } from './http/work/pool.ts'
+import { warmUp } from './http/work/warm-up.ts'
 
 export interface AppOptions extends Partial<Settings> {
   /** Without one the service is silent. */
@@ -38,7 +39,7 @@ export async function buildApp({ log, work: elsewhere, ...given }: AppOptions = 
   const app = Fastify(serverOptions(settings, log))
   const work = elsewhere ?? workPool(settings, err => app.log.debug({ err }, 'a worker spoke to nobody'))
   app.addHook('onClose', work.close)
-  app.addHook('onListen', async () => work.start())
+  app.decorate('warmUp', () => warmUp(app, operations, work))
 
   registerValidation(app)
   registerBodies(app)
@@ -54,7 +55,7 @@ export async function buildApp({ log, work: elsewhere, ...given }: AppOptions = 
   registerHealth(app)
   const observed = registerObservability(app, settings, work)
 
-  await registerContract(app, version)
+  await watchRoutes(app, version)
   const answer = observed.counted(answerCall(work))
   registerOperations(app, operations, answer)
   registerQueryForms(app, operations, answer, settings.apiKeys.length === 0)
@@ -66,4 +67,11 @@ export async function buildApp({ log, work: elsewhere, ...given }: AppOptions = 
   registerFront(app, answer)
   refuseOtherMethods(app, methods)
   return app
+}
+
+declare module 'fastify' {
+  interface FastifyInstance {
+    /** Makes the first calls fast; for after listening. */
+    readonly warmUp: () => Promise<void>
+  }
 }

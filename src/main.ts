@@ -41,3 +41,6 @@ try {
   console.error(`cannot listen on ${settings.host} port ${settings.port}: ${(error as Error).message}`)
   process.exit(1)
 }
+
+// Readiness does not wait for it, and it takes no part in the memory that is needed to be ready.
+setTimeout(() => void app.warmUp(), 2_000).unref()

@@ -12,7 +12,7 @@ const packages: Record<string, RegExp> = {
   contract: /^typebox$/,
   documents:
     /^(d3-(scale|shape)|pdfmake|@tarikjabiri\/dxf|@gltf-transform\/core|earcut|node:(module|path|fs|url))(\/|$)/,
-  http: /^(fastify|@fastify\/[a-z-]+|typebox|ajv|ajv-formats|yaml|pino|piscina|prom-client|node:[a-z_/]+)(\/|$)/,
+  http: /^(fastify|@fastify\/[a-z-]+|typebox|ajv|ajv-formats|yaml|pino|piscina|prom-client|ioredis|node:[a-z_/]+)(\/|$)/,
   'app.ts': /^(fastify|@fastify\/[a-z-]+)$/,
   'main.ts': /^node:[a-z/]+$/
 }

@@ -1,7 +1,9 @@
 /** openapi.yaml and the routes say the same; `basis.test.ts` works the examples out, `contract-served.test.ts` serves them all. */
 import { readFileSync } from 'node:fs'
 import { Validator } from '@seriousme/openapi-schema-validator'
+import { Ajv2020 } from 'ajv/dist/2020.js'
 import { describe, expect, it } from 'vitest'
+import { namedComponents } from '../src/contract/field/component.ts'
 import { examplesPath, shownAnswer } from '../src/http/openapi/contract-document.ts'
 import { operations } from '../src/http/operations.ts'
 import { version } from '../src/http/wire/version.ts'
@@ -14,7 +16,7 @@ describe('contract', () => {
   it('is committed as the code says', async () => {
     const app = await testApp()
     await app.ready()
-    const { yaml } = app.contract()
+    const { yaml } = await app.contract()
     expect(readFileSync(new URL('openapi.yaml', root), 'utf8') === yaml, 'run npm run openapi').toBe(true)
   })
 
@@ -24,6 +26,11 @@ describe('contract', () => {
 
   it('carries the version of the package', () => {
     expect(JSON.parse(readFileSync(new URL('package.json', root), 'utf8')).version).toBe(version)
+  })
+
+  it('is made of schemas that the published schema of schemas takes', () => {
+    const judge = new Ajv2020({ strict: false, validateFormats: false })
+    for (const schema of namedComponents()) expect(judge.validateSchema(schema), judge.errorsText()).toBe(true)
   })
 
   it('is short enough to be read, by a person and by every tool', () => {

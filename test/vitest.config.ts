@@ -15,11 +15,13 @@ const thorough = [
   'test/released.test.ts',
   'test/documents/plan-page.test.ts',
   'test/plan/random-plans.test.ts',
+  'test/plan/designer/sweep.test.ts',
   'test/domain/box/mesh-kernel.test.ts',
   'test/domain/enclosure/{sizing-agrees,tolerance}.test.ts',
   'test/domain/sheet/{nest-panels,sheet-bound}.test.ts',
   'test/http/longest-body.test.ts',
-  'test/http/{batches,callers,design-search,docs,forms,front-browser,observability,plan-pages,snippets,strangers}.test.ts',
+  'test/http/{batches,callers,design-search,docs,forms,front-browser,observability,plan-pages}.test.ts',
+  'test/http/{shared-limits,snippets,strangers}.test.ts',
   'test/http/work/*.test.ts'
 ]
 // The circuit simulator keeps state between netlists of different files, so each file has it alone.

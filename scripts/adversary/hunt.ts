@@ -8,7 +8,8 @@ import { watch } from './watch.ts'
 
 /** Processor time one call may take [ms]: in the thread that answers everybody, and in a worker. */
 const mostMs = ({ heavy = false }: Operation): number => (heavy ? 3_000 : 250)
-const HANGS_MS = 90_000
+/** Far beyond all of it, with its laws and repetitions. */
+const HANGS_MS = 120_000
 
 interface Row {
   readonly operationId: string
@@ -42,10 +43,17 @@ export async function isSlow(app: FastifyInstance, operation: Operation, request
   return true
 }
 
+interface Hunting {
+  readonly random: Random
+  readonly calls: number
+  /** Hears of each new kind of find at once: a hunt takes long. */
+  readonly onFind: (finding: Finding) => void
+}
+
 export async function hunt(
   app: FastifyInstance,
   operations: readonly Operation[],
-  { random, calls }: { readonly random: Random; readonly calls: number }
+  { random, calls, onFind }: Hunting
 ): Promise<Hunted> {
   const places = new Map(
     operations.map(operation => [
@@ -59,6 +67,7 @@ export async function hunt(
   const finds = new Map<string, { finding: Finding; times: number }>()
   const note = (finding: Finding) => {
     const known = finds.get(likeness(finding))
+    if (known === undefined) onFind(finding)
     finds.set(likeness(finding), { finding: known?.finding ?? finding, times: (known?.times ?? 0) + 1 })
   }
   const guard = watch(HANGS_MS)

@@ -24,7 +24,11 @@ const chosen = operations.filter(({ operationId }) => values.only?.split(',').in
 const app = await buildApp({ rateLimitMax: 0, eventLoopDelayMaxMs: 0, work: inThisProcess })
 await app.ready()
 
-const report = await hunt(app, chosen, { random: seeded(Number(values.seed)), calls: Number(values.calls) })
+const report = await hunt(app, chosen, {
+  random: seeded(Number(values.seed)),
+  calls: Number(values.calls),
+  onFind: ({ operationId, kind, law }) => console.error(`${operationId} ${kind} ${law ?? ''}`)
+})
 for (const row of report.rows) {
   const { operationId, calls, answered, laws, dearest } = row
   const dear = dearest && `dearest ${dearest.cpuMs.toFixed(0)} ms for ${dearest.bytes} bytes`

@@ -1,8 +1,12 @@
 /** POST /v1/plans: the whole chain, from data sheets to a system that can be built and switched on. */
 import type { SourceId } from '../contract/sources/source.ts'
+import type { PlanChoice, PlanWaysOut } from '../contract/systems/plan-choice.ts'
 import type { PlanCircuit } from '../contract/systems/plan-circuit.ts'
 import type { PlanCover } from '../contract/systems/plan-cover.ts'
 import type { PlanRequest } from '../contract/systems/plan-request.ts'
+import type { PlanReading } from '../contract/systems/readings.ts'
+import type { PlanRemedy } from '../contract/systems/remedies.ts'
+import type { PlanHazard } from '../contract/systems/safety.ts'
 import type { BillRow, Restraint } from '../contract/systems/workshop.ts'
 import { assumptions } from '../domain/assume.ts'
 import { cautionSources } from '../domain/caution.ts'
@@ -13,25 +17,26 @@ import { planCover } from './answer/plan-cover.ts'
 import type { PlanParts } from './answer/plan-parts.ts'
 import { notAsAsked } from './answer/plan-promises.ts'
 import { type PlanSummary, planSummary } from './answer/plan-summary.ts'
-import { withStepCautions } from './answer/step-cautions.ts'
 import { planCircuit } from './electric/plan-circuit.ts'
 import { planGraph } from './electric/plan-graph.ts'
-import { planLoad } from './electric/plan-load.ts'
 import { planSignal } from './electric/plan-signal.ts'
 import { planSupply } from './electric/plan-supply.ts'
 import { planVoltageCautions } from './electric/plan-voltage.ts'
+import { planChoice } from './enclosure/alternatives.ts'
 import { planDrivers } from './enclosure/plan-drivers.ts'
 import { planEnclosure, type Tried } from './enclosure/plan-enclosure.ts'
 import { closedHighPass } from './enclosure/plan-high-pass.ts'
+import { planLoad } from './load/plan-load.ts'
+import { planWaysOut, withWayOut } from './plan-ways-out.ts'
+import { planWork } from './plan-work.ts'
+import { planReadings, readingsInOrder } from './readings/plan-readings.ts'
+import { planRemedies } from './remedies/plan-remedies.ts'
 import type { Part } from './request/part.ts'
 import { requireUsable } from './request/plan-conflicts.ts'
 import { usual } from './request/plan-usual.ts'
 import { resolvedPlan } from './request/resolved-plan.ts'
-import { vehicleFacts } from './steps/vehicle-facts.ts'
-import { workNodes } from './steps/work-nodes.ts'
-import { type WorkOrder, workOrder } from './steps/work-order.ts'
+import type { WorkOrder } from './steps/work-order.ts'
 import { buildCautions, buildSources } from './work/build-order.ts'
-import { commissioning } from './work/commissioning.ts'
 import type { CommissioningStep } from './work/first-start.ts'
 import { planBuild } from './work/plan-build.ts'
 import { restraintSources } from './work/restraint.ts'
@@ -42,11 +47,16 @@ export interface SystemPlan {
   readonly cover: PlanCover
   readonly parts: PlanParts
   readonly circuit: PlanCircuit
+  readonly choice?: PlanChoice
+  readonly waysOut?: PlanWaysOut
   readonly tried: readonly Tried[]
   readonly billOfMaterials: readonly BillRow[]
   readonly buildOrder?: WorkOrder
   readonly restraint?: Restraint
   readonly commissioning: readonly CommissioningStep[]
+  readonly readings: readonly PlanReading[]
+  readonly remedies: readonly PlanRemedy[]
+  readonly safety: readonly PlanHazard[]
 }
 
 const sourcesOf = (parts: PlanParts): readonly SourceId[] =>
@@ -78,7 +88,9 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const { finish } = resolved
   const { joined, ...load } = planLoad(resolved)
   const driver = planDrivers(resolved, joined)
-  const { tried, chosen, fits, misfit, goalMissed, ...enclosure } = planEnclosure(resolved, driver, joined)
+  const { tried, chosen, fits, misfit, goalMissed, wished, ...enclosure } = planEnclosure(resolved, driver, joined)
+  const choice = wished && planChoice(wished, enclosure.box, enclosure.response)
+  const waysOut = fits || joined === undefined ? undefined : planWaysOut(request)
   const { runs, ...supply } = planSupply(resolved, joined)
   const signal = planSignal(resolved, joined, enclosure.response)
   const wires = joined === undefined ? load : { ...load, joined }
@@ -90,37 +102,45 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const work = [...voltages, ...(build.facts === undefined ? [] : buildCautions(build.facts))]
   const unkept = notAsAsked(request.enclosure, { chosen, ...enclosure, ...present({ goalMissed }) })
   const filtered = joined === undefined ? [] : closedHighPass(enclosure.response, joined)
-  const cable = supply.cable.done ? supply.cable.outcome.result : undefined
-  const capacitor = supply.current.done ? supply.current.outcome.result.capacitor : undefined
-  const signalSteps = signal.done ? signal.outcome.result.steps : []
-  const vehicle = vehicleFacts(resolved, { circuit, signal, bill: build.billOfMaterials })
-  const order = build.facts === undefined ? undefined : workOrder(workNodes(build.facts, vehicle))
-  const first = (order?.steps.length ?? 0) + 1
-  const switchingOn = fits ? commissioning(first, cable, circuit, signalSteps, capacitor) : []
-  const steps = [...(order?.steps ?? []), ...switchingOn]
-  const cautions = withStepCautions(
-    planCautions({ ...parts }, build.restraint, [...unkept, ...filtered], [...work, ...circuitSays.cautions]),
-    steps
+  const found = planCautions(
+    { ...parts },
+    build.restraint,
+    [...unkept, ...filtered],
+    [...work, ...circuitSays.cautions]
   )
-  const summary = planSummary(resolved, parts, { joined, chosen, misfit, unkept, cautions }, circuit)
+  const capacitor = supply.current.done && supply.current.outcome.result.capacitor !== undefined
+  const readings = planReadings(graph.circuit, capacitor)
+  const made = { circuit, supply, signal, build, readings }
+  const { buildOrder, commissioning, safety, cautions } = planWork(resolved, made, found)
+  const told = { joined, chosen, misfit: withWayOut(misfit, waysOut), unkept, cautions }
+  const summary = planSummary(resolved, parts, told, circuit)
+  const steps = [...(buildOrder?.steps ?? []), ...commissioning]
   return {
     result: {
       ...present({ name: request.name }),
       summary,
-      cover: planCover(resolved, parts, { joined, chosen, fits, cautions, steps, reasons: summary.reasons }),
+      cover: planCover(resolved, parts, { joined, chosen, fits, cautions, steps, safety, reasons: summary.reasons }),
       parts,
       circuit,
+      ...present({ choice, waysOut }),
       tried,
       billOfMaterials: build.billOfMaterials,
-      ...present({ buildOrder: order, restraint: build.restraint }),
-      commissioning: switchingOn
+      ...present({ buildOrder, restraint: build.restraint }),
+      commissioning,
+      readings: readingsInOrder(readings, commissioning),
+      remedies: planRemedies(request, {
+        supply: { ...supply, runs },
+        circuit: graph.circuit,
+        joined: joined !== undefined
+      }),
+      safety
     },
     cautions,
     assumed: [...assumed.list, ...circuitSays.assumed, ...graph.assumed, ...inParts(parts)],
     sources: [
       ...sourcesOf(parts),
       ...cautionSources(cautions),
-      ...(order === undefined ? [] : buildSources),
+      ...(buildOrder === undefined ? [] : buildSources),
       ...(build.restraint === undefined ? [] : restraintSources)
     ],
     basis: []

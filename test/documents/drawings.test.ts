@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import type { BoxRequest } from '../../src/contract/boxes/box-panels.ts'
 import type { Panel } from '../../src/contract/boxes/panel.ts'
 import { responseCharts, roundUp } from '../../src/documents/charts/response-charts.ts'
 import { plainLine } from '../../src/documents/draw/dxf.ts'
@@ -13,6 +14,7 @@ import { layOutBox } from '../../src/domain/box/layout/lay-out-box.ts'
 import { nestPanels } from '../../src/domain/sheet/nest-panels.ts'
 import { type DxfEntity, readDxf } from '../support/dxf-reader.ts'
 import { inventedBox } from '../support/invented-box.ts'
+import { tenBoxes } from '../support/ten-boxes.ts'
 import { complaintsAboutXml } from '../support/well-formed.ts'
 
 const metric = { units: 'metric', inches: 'decimal' } as const
@@ -95,10 +97,10 @@ describe('DXF, read back by another library', () => {
       expect(cup.map(entity => Math.round(areaWithin(entity) * 100) / 100)).toEqual([
         Math.round((100 * 60 - (4 - Math.PI) * 36) * 100) / 100
       ])
-      expect(on('POCKET').map(({ radius }) => radius)).toEqual([155])
-      expect(on('DRILL')).toHaveLength(8)
+      expect(on('POCKET_6.0').map(({ radius }) => radius)).toEqual([155])
+      expect(on('DRILL_4.5')).toHaveLength(8)
       const [centre] = circles
-      for (const { center } of on('DRILL')) {
+      for (const { center } of on('DRILL_4.5')) {
         const reach = Math.hypot(
           (center?.x ?? 0) - (centre?.center?.x ?? 0),
           (center?.y ?? 0) - (centre?.center?.y ?? 0)
@@ -304,6 +306,41 @@ describe('PDF', () => {
 })
 
 describe('a board for a router', () => {
+  it('bears on the sheet the marks of its own copy: plates on one side only, mirrored with the side or not', () => {
+    const box = layOutBox(tenBoxes['sloped front over a slot'] as BoxRequest).result
+    const plan = nestPanels({ panels: box.panels, sheets: usualSheets(box) }).result
+    const drawn = readDxf(sheetsDxf(box.panels, plan))
+    const length = ({ vertices: [a, b] = [] }: DxfEntity) =>
+      Math.hypot((a?.x ?? 0) - (b?.x ?? 0), (a?.y ?? 0) - (b?.y ?? 0))
+    const wanted = box.panels
+      .flatMap(({ copies = [] }) => copies.flatMap(({ marks }) => marks))
+      .flatMap(({ from, to }) => {
+        const long = Math.hypot(from.uM - to.uM, from.vM - to.vM) * 1e3
+        return [long, long]
+      })
+    const found = drawn.filter(({ layer }) => layer === 'MARK').map(length)
+    expect(found.toSorted((a, b) => a - b)).toEqual(wanted.toSorted((a, b) => a - b).map(mm => expect.closeTo(mm, 2)))
+    // Every mark lies on its own board: within the blank of some piece.
+    for (const { vertices = [] } of drawn.filter(({ layer }) => layer === 'MARK')) {
+      const inside = plan.layouts[0]?.pieces.some(({ xM, yM, lengthM, widthM }) =>
+        vertices.every(
+          ({ x, y }) =>
+            x > xM * 1e3 - 1 && y > yM * 1e3 - 1 && x < (xM + lengthM) * 1e3 + 1 && y < (yM + widthM) * 1e3 + 1
+        )
+      )
+      expect(inside).toBe(true)
+    }
+  })
+
+  it('keeps its name however small it is, along its longer side', () => {
+    const { panels } = layOutBox(tenBoxes['slot beside a cheek, braced'] as BoxRequest).result
+    const texts = readDxf(panelsDxf(panels)).filter(({ type }) => type === 'TEXT')
+    const written = (name: string) => texts.some(({ text }) => text?.startsWith(name))
+    // The two sides bear unlike marks, so that each has its own drawing.
+    for (const { name, copies = [] } of panels)
+      expect(written(name) || copies.every(copy => written(copy.name))).toBe(true)
+  })
+
   it('has the mouth of a slot in its outline, its tilts and the depth of its pockets in words', () => {
     const front = layOutBox({
       outer: { widthM: 0.96, heightM: 0.42, depthM: 0.42 },
@@ -319,7 +356,20 @@ describe('a board for a router', () => {
     expect(areaWithin(cut as DxfEntity)).toBeCloseTo(blank - 400 * 40, 3)
     expect(drawn.filter(({ layer }) => layer === 'HOLES')).toHaveLength(1)
     expect(panelsDxf(front)).toContain('pocket 6 deep')
+    const layers = new Set(drawn.map(({ layer }) => layer))
+    expect([...layers].toSorted()).toEqual(['CUT', 'DRILL_2.5', 'HOLES', 'MARK', 'POCKET_6.0', 'TEXT'])
+    const marks = front.flatMap(({ copies = [] }) => copies.flatMap(copy => copy.marks))
+    expect(drawn.filter(({ layer }) => layer === 'MARK')).toHaveLength(2 * marks.length)
+    expect(drawn.filter(({ layer }) => layer === 'DRILL_2.5')).toHaveLength(
+      marks.flatMap(({ screws }) => screws).length
+    )
     const sloped = layOutBox(wedge).result.panels
+    // The back of this wedge leans by atan((380 − 250)/400) = 18.0°: its own two edges, those of lid and floor.
+    const bevels = readDxf(panelsDxf(sloped)).filter(({ layer }) => layer.startsWith('BEVEL'))
+    expect(bevels.map(({ layer, type }) => `${layer} ${type}`)).toEqual(Array(4).fill('BEVEL_18.0 LINE'))
+    expect(
+      bevels.map(({ vertices: [a, b] = [] }) => Math.hypot((a?.x ?? 0) - (b?.x ?? 0), (a?.y ?? 0) - (b?.y ?? 0)))
+    ).toEqual(Array(4).fill(expect.closeTo(604, 2)))
     expect(panelsDxf(sloped)).toMatch(/edge \d: saw at [\d.]+ deg, (outer|inner) face long/)
   })
 })

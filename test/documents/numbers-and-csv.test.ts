@@ -5,6 +5,8 @@ import {
   durationText,
   figure,
   massText,
+  openingText,
+  pilotText,
   runText,
   significant,
   sixteenths,
@@ -13,6 +15,39 @@ import {
 
 const imperial = { units: 'imperial', inches: 'decimal' } as const
 const metric = { units: 'metric', inches: 'decimal' } as const
+
+describe('holes and pilots in inches', () => {
+  const inches = { units: 'imperial', inches: 'sixteenths' } as const
+  const decimal = { units: 'imperial', inches: 'decimal' } as const
+  const sized = (text: string) => {
+    const [whole = '0', part = '0/1'] = text.includes(' ') ? text.split(' ') : text.includes('/') ? ['0', text] : [text]
+    const [top = 0, bottom = 1] = part.split('/').map(Number)
+    return (Number(whole) + top / bottom) * 25.4
+  }
+
+  it('are 9 3/16 for a cut-out of 232 mm and 7/64 for a pilot of 3 mm', () => {
+    expect(openingText(0.232, inches)).toBe('9 3/16')
+    expect(pilotText(0.003, inches)).toBe('7/64')
+    expect([openingText(0.0254, inches), openingText(0.282, { units: 'metric', inches: 'decimal' })]).toEqual([
+      '1',
+      '282'
+    ])
+  })
+
+  it('let in what they are for, with less than a sixteenth of play; a pilot is never the wider drill', () => {
+    for (let mm = 40; mm < 400; mm += 0.7) {
+      const play = sized(openingText(mm / 1000, inches)) - mm
+      expect(play).toBeGreaterThan(-1e-6)
+      expect(play).toBeLessThan(25.4 / 16)
+      expect(Number(openingText(mm / 1000, decimal)) * 25.4 - mm).toBeGreaterThan(-1e-6)
+    }
+    for (let mm = 1.5; mm < 8; mm += 0.1) {
+      const bite = mm - sized(pilotText(mm / 1000, inches))
+      expect(bite).toBeGreaterThan(-1e-6)
+      expect(bite).toBeLessThan(25.4 / 64 + 1e-6)
+    }
+  })
+})
 
 describe('figures on paper', () => {
   for (const [lengthMm, text] of [

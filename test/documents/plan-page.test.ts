@@ -137,6 +137,8 @@ describe('the page of a plan', () => {
         facts: [],
         bill: [],
         commissioning: [],
+        readings: [],
+        remedies: [],
         assumed: [],
         sources: []
       },

@@ -29,6 +29,17 @@ const plans = {
   'one driver by return cable': plan(900, { return: byCable }, 1),
   'two cables side by side': plan(3000, { return: byCable }),
   'two amplifiers and a second battery': plan(2200, { otherAmplifiers: [doors], secondBattery: second }),
+  'a battery of the same kind behind a relay, and a capacitor': plan(2200, {
+    otherAmplifiers: [doors],
+    battery: { capacityAh: 92, chemistry: 'agm' },
+    secondBattery: second,
+    capacitor: { capacitanceF: 2 }
+  }),
+  'one amplifier with a second battery by return cable': plan(1400, {
+    return: byCable,
+    secondBattery: { ...second, chemistry: 'lithium' }
+  }),
+  'one amplifier with a capacitor': plan(900, { capacitor: { capacitanceF: 1 } }),
   'three amplifiers by return cable': plan(2600, { otherAmplifiers: [doors, rear], return: byCable }, 4)
 }
 
@@ -87,7 +98,7 @@ describe.each(Object.entries(plans))('the picture of %s', (_, wire) => {
   it('draws every amplifier, and a block where there is more than one', () => {
     expect(circuit.trunk).toBeDefined()
     expect(amplifiers).toHaveLength(circuit.amplifiers.length)
-    expect(block === undefined).toBe(circuit.amplifiers.length === 1)
+    expect(block === undefined).toBe(circuit.amplifiers.length === 1 && circuit.secondBattery === undefined)
     for (const name of circuit.amplifiers) expect(written).toContain(name)
   })
 
@@ -98,7 +109,25 @@ describe.each(Object.entries(plans))('the picture of %s', (_, wire) => {
     if (end === undefined) throw new Error('the trunk ends nowhere')
     expect(through(reading, battery, end, [[150, 111]])).toBe(trunk.runs)
     if (block !== undefined) for (const each of amplifiers) expect(through(reading, block, each)).toBe(1)
-    expect(reading.fuses).toHaveLength(trunk.runs + branches.length)
+    expect(reading.fuses).toHaveLength(half.parts.circuit.request?.fuses?.length ?? 0)
+    expect(reading.fuses.length).toBeGreaterThanOrEqual(trunk.runs + branches.length)
+  })
+
+  it('leads from a second battery through its fuse to the block, and gives it a way back', () => {
+    const [from] = reading.titled('Second battery')
+    if (from === undefined || block === undefined) return
+    const last = ({ points }: Reading['lines'][number]): [number, number] => points.at(-1) ?? [0, 0]
+    const inBlock = ([x, y]: [number, number]) =>
+      x >= block.x && x <= block.x + block.width && y >= block.y && y <= block.y + block.height + 0.1
+    const found = reading.fuses.filter(fuse => {
+      const before = reading.lines.some(
+        ({ points }) => rightOf(from)(points[0] ?? [0, 0]) && leftOf(fuse)(points.at(-1) ?? [0, 0])
+      )
+      return before && reading.lines.some(line => rightOf(fuse)(line.points[0] ?? [0, 0]) && inBlock(last(line)))
+    })
+    expect(found).toHaveLength(1)
+    const minus = reading.lines.filter(({ kind }) => kind === 'ink-line')
+    expect(minus.some(({ points }) => points.some(rightOf(from)))).toBe(true)
   })
 
   it('gives every amplifier a way back, to the body or to the battery', () => {
@@ -126,7 +155,7 @@ describe.each(Object.entries(plans))('the picture of %s', (_, wire) => {
       }
     }
     expect(written.join(' ')).toContain(`2 × ${circuit.speakerWire?.designation}`)
-    expect(items).toContain(`two-core speaker wire ${circuit.speakerWire?.designation}`)
+    expect(items).toContain(`two-core loudspeaker wire ${circuit.speakerWire?.designation}`)
   })
 
   it('says what it does not draw, on the picture and beside it', () => {

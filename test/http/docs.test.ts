@@ -42,7 +42,7 @@ describe('documentation', () => {
 
   it('documents every operation of the contract', async () => {
     const { body } = await service.app.inject('/docs/reference')
-    const { paths } = JSON.parse(service.app.contract().json)
+    const { paths } = JSON.parse((await service.app.contract()).json)
     for (const methods of Object.values<Record<string, { operationId: string }>>(paths)) {
       for (const { operationId } of Object.values(methods)) expect(body).toContain(`<article id="${operationId}">`)
     }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { fullArrayText, sixDigitArrayText } from '../../src/http/wire/number-text.ts'
+import { fullArrayText, sixDigitArrayText, sixDigitText } from '../../src/http/wire/number-text.ts'
 import { randomStream } from '../../src/numeric/random-stream.ts'
 
 /** ECMAScript's own conversion: correctly rounded decimal digits. */
@@ -24,6 +24,17 @@ describe('number text', () => {
     const edges = [0, -0, 1, 10, 999999, 999999.5, 99999.95, 9.999995, 0.9999995, 0.001, 0.00099999949, 1e6, 123456.5]
     const values = [...halves, ...edges, 1e21, 1.5e300, 5e-324, 0.1 + 0.2, 100, 1200.5, 0.05, 3e-7]
     expect(sixDigitArrayText(values, 1)).toBe(`[${values.map(plain).join(',')}]`)
+  })
+
+  it('says the same of one number as of a list', () => {
+    const { uniform } = randomStream(13)
+    const values = Array.from({ length: 60_000 }, (_, k) => {
+      const tie = (1e5 + Math.floor(uniform() * 9e5) + 0.5) / 10 ** Math.floor(uniform() * 9)
+      const any = (uniform() < 0.5 ? -1 : 1) * 10 ** (uniform() * 14 - 6)
+      return k % 3 === 0 ? tie : any
+    })
+    const wrong = [...values, 0, -0, 1e21, 999999.5, 0.00099999949, 1.5e300].filter(v => sixDigitText(v) !== plain(v))
+    expect(wrong).toEqual([])
   })
 
   it('takes the public unit, and every digit where asked', () => {

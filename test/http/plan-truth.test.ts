@@ -108,7 +108,7 @@ describe('a plan says', () => {
     expect(of('/supply/branchLengthM')).toEqual([1])
     expect(of('/supply/return/leadLengthM')).toEqual([0.5])
     expect(of('/supply/source')).toEqual([13.8])
-    const speaker = result.billOfMaterials.find(({ item }: Answer) => item.startsWith('two-core speaker wire'))
+    const speaker = result.billOfMaterials.find(({ item }: Answer) => item.startsWith('two-core loudspeaker wire'))
     expect(speaker.need).toBe(of('/car/speakerCableLengthM')[0])
   })
 

@@ -61,7 +61,7 @@ describe('a plan', () => {
     expect(cable.answer.result.fuse.ratingA).toBe(ratingA)
   })
 
-  it('hears the box at the voltage the gain is set to, behind the resistance of the speaker cable', () => {
+  it('hears the box at the voltage the gain is set to, behind the resistance of the loudspeaker cable', () => {
     const { matching, wiring, response } = estate.body.result.parts
     const { source } = response.request
     expect(source.voltageV).toBe(matching.answer.result.gain.targetVoltageV)

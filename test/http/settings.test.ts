@@ -31,6 +31,15 @@ describe('settings', () => {
     })
   })
 
+  it('take a Redis by its address, and never show what may hold a password', () => {
+    const url = 'rediss://:secret@cache.example:6380/0'
+    expect(readSettings({ RATE_LIMIT_REDIS_URL: url })).toMatchObject({ settings: { rateLimitRedis: url } })
+    for (const wrong of ['http://:secret@cache.example', 'cache.example:6379', 'redis://', 'redis:///0']) {
+      const fault = { variable: 'RATE_LIMIT_REDIS_URL', value: '(not shown)' }
+      expect(readSettings({ RATE_LIMIT_REDIS_URL: wrong })).toMatchObject({ faults: [fault] })
+    }
+  })
+
   for (const [variable, value] of [
     ['PORT', '65536'],
     ['PORT', '-1'],

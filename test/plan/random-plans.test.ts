@@ -7,6 +7,7 @@ import { requestValidator } from '../../src/http/wire/request-validator.ts'
 import { rememberingParts } from '../../src/plan/request/part.ts'
 import { changed, type Leaf, leavesOf, nameOf, trialsOf } from '../support/leaves.ts'
 import { randomPlan } from '../support/random-plans.ts'
+import { safetyFaults } from '../support/safety-faults.ts'
 
 const COUNT = Number(process.env.RANDOM_PLANS ?? 25)
 const FIRST_SEED = Number(process.env.RANDOM_PLANS_FROM ?? 4100)
@@ -103,7 +104,7 @@ describe('random plans', () => {
         const verdict = answer.result.summary.verdict
         tally[verdict] = (tally[verdict] ?? 0) + 1
         tally[fits(answer) ? 'fits' : 'does not fit'] = (tally[fits(answer) ? 'fits' : 'does not fit'] ?? 0) + 1
-        const told = [...unsaid(request, answer), ...workFaults(answer)]
+        const told = [...unsaid(request, answer), ...workFaults(answer), ...safetyFaults(answer)]
         return [...faultsOf(request, answer), ...told.map(text => `seed ${seed}: ${text}`)]
       })
       if (process.env.RANDOM_PLANS !== undefined) console.log(JSON.stringify(tally), faults.length)

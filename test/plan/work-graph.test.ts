@@ -74,10 +74,14 @@ function randomVehicle(seed: number): VehicleFacts {
         converter: twisted,
         turnOnLengthM: 5
       },
+      ...draw.pick([
+        {},
+        { secondBattery: { name: '95 A·h, agm', link: 'relay' as const, relayA: 300, lead: { ...run, fuse } } },
+        { secondBattery: { name: '95 A·h, lithium', link: 'joined' as const } }
+      ]),
       notPlanned: []
     },
     ...(drive === undefined ? {} : { drive }),
-    secondBattery: draw.pick([true, false]),
     capacitor: draw.pick([true, false]),
     ...draw.pick([{}, { turnOn: { method: 'signal-sensing', why: '', loadA: 0 } as const }]),
     lugCount: 4,

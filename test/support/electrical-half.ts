@@ -9,10 +9,11 @@ import { toSi } from '../../src/http/wire/to-si.ts'
 import { planCautions } from '../../src/plan/answer/plan-cautions.ts'
 import { planCircuit } from '../../src/plan/electric/plan-circuit.ts'
 import { planGraph } from '../../src/plan/electric/plan-graph.ts'
-import { planLoad } from '../../src/plan/electric/plan-load.ts'
 import { planSignal } from '../../src/plan/electric/plan-signal.ts'
 import { planSupply } from '../../src/plan/electric/plan-supply.ts'
+import { planLoad } from '../../src/plan/load/plan-load.ts'
 import type { SystemPlan } from '../../src/plan/plan-system.ts'
+import { planReadings, readingsInOrder } from '../../src/plan/readings/plan-readings.ts'
 import { waitingFor } from '../../src/plan/request/part.ts'
 import { resolvedPlan } from '../../src/plan/request/resolved-plan.ts'
 import { commissioning } from '../../src/plan/work/commissioning.ts'
@@ -33,7 +34,9 @@ export function electricalHalf(wire: unknown) {
   const parts = { ...load, ...supply, circuit: graph.circuit, signal }
   const box = { done: true, request: {}, outcome: outcome(inventedBox) } as unknown as Parameters<typeof planBuild>[2]
   const { billOfMaterials } = planBuild(request, { lined: false, covered: false }, box, circuit, supply, assumptions())
-  const cable = supply.cable.done ? supply.cable.outcome.result : undefined
+  const capacitor = supply.current.done ? supply.current.outcome.result.capacitor : undefined
+  const readings = planReadings(graph.circuit, capacitor !== undefined)
+  const steps = commissioning(1, circuit, signal.done ? signal.outcome.result.steps : [], readings, capacitor)
   const wiring = wiringOf({ parts, circuit } as unknown as SystemPlan, request, metric)
   return {
     request,
@@ -42,13 +45,8 @@ export function electricalHalf(wire: unknown) {
     bill: billOfMaterials,
     cautions: planCautions(parts, undefined, [], says.cautions),
     assumed: [...says.assumed, ...graph.assumed],
-    steps: commissioning(
-      1,
-      cable,
-      circuit,
-      signal.done ? signal.outcome.result.steps : [],
-      supply.current.done ? supply.current.outcome.result.capacitor : undefined
-    ),
+    steps,
+    readings: readingsInOrder(readings, steps),
     wiring,
     picture: wiring === undefined ? '' : systemWiring(wiring)
   }

@@ -113,7 +113,7 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     chapterCautions: placed.atChapters,
     tried: [{ name: 'Vented, tuned to fs', why: 'too large' }],
     conductors: [{ what: 'positive', size: '1/0 AWG', run: '5 m', fuse: '125 A' }],
-    card: [{ what: 'Speaker terminals at the tone', planned: '40.0 V at 50 Hz', step: 2 }],
+    card: [{ what: 'Loudspeaker terminals at the tone', planned: '40.0 V at 50 Hz', step: 2 }],
     facts: [
       {
         title: 'Electrical',
@@ -219,6 +219,20 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
         cautions: ['fuse-last'],
         text: 'Put the fuse in and measure the voltage at the amplifier.',
         passIf: '12.0 V or more'
+      }
+    ],
+    remedies: ['Run a return cable of 5.5 m: 11.5 V at full sine, driving in place of 10.9 V.'],
+    readings: [
+      {
+        step: 'fuse-last',
+        what: 'voltage at the amplifier',
+        probes: 'plus terminal to ground terminal',
+        when: 'engine off, nothing plays',
+        unit: 'V',
+        expected: 12.58,
+        lowest: 12.41,
+        highest: 12.75,
+        below: 'a battery that is not full'
       }
     ],
     assumed: [{ field: 'trimM', value: 0.01, why: 'raw edges are knocked and not straight' }],

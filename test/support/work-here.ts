@@ -9,7 +9,6 @@ export const inThisProcess: Work = {
     if ('refusal' in done) throw new DesignError(done.refusal.code, ...done.refusal.faults)
     return done.answer
   },
-  start: () => {},
   waiting: () => 0,
   close: async () => {}
 }

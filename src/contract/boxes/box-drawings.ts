@@ -9,7 +9,12 @@ import { drawingSubjects, inchStyles, paperUnits } from './words.ts'
 
 export const BoxDrawingRequest = component('BoxDrawingRequest', 'A box to be drawn.', {
   box: ref(BoxRequest),
-  show: Type.Optional(choice('What to draw; `both` when absent', drawingSubjects)),
+  show: Type.Optional(
+    choice(
+      'What to draw: `both` is panels and cut sheets, when absent; `assembly` is a picture for each step; `templates` are round holes as large as life, for A4 and Letter',
+      drawingSubjects
+    )
+  ),
   sheets: Type.Optional(list('Sheets to cut from; the usual sheet of the board when absent', ref(SheetStock), 1, 20)),
   kerfMm: Type.Optional(quantity('mm', 'Width of the saw cut', { from: 0, to: 12 })),
   trimMm: Type.Optional(quantity('mm', 'Cut off every edge of a raw sheet first, kerf included', { from: 0, to: 50 })),
@@ -18,7 +23,12 @@ export const BoxDrawingRequest = component('BoxDrawingRequest', 'A box to be dra
   title: Type.Optional(label('Title of the set of drawings', 80))
 })
 const BoxDrawing = component('BoxDrawing', 'One drawing.', {
-  subject: choice('A panel, or a sheet with what is cut from it', ['panel', 'cut-sheet']),
+  subject: choice('A panel, a sheet with what is cut from it, a step of assembly, or a page of a template', [
+    'panel',
+    'cut-sheet',
+    'assembly-step',
+    'template'
+  ]),
   name: Type.String({ description: 'Name of the panel or sheet' }),
   scale: quantity('1', 'The drawing is 1 to this when printed at its size'),
   widthMm: quantity('mm', 'Width on paper'),
@@ -31,5 +41,7 @@ export const BoxDrawings = component('BoxDrawings', 'A box with its drawings.', 
   inches: choice('How inches are written', inchStyles),
   box: ref(BoxLayoutBody),
   cutPlan: Type.Optional(ref(SheetPlanResult)),
-  drawings: Type.Array(ref(BoxDrawing), { description: 'Panels first, then cut sheets' })
+  drawings: Type.Array(ref(BoxDrawing), {
+    description: 'Panels first, then cut sheets; or the steps of assembly in order; or templates, hole by hole'
+  })
 })

@@ -71,6 +71,28 @@ const PanelPlaceBody = component('PanelPlace', 'Where the frame of a part lies i
   vAxis: ref(DirectionBody)
 })
 
+const PanelMarkBody = component(
+  'PanelMark',
+  'A strip of a face on which the edge of another part stands, by its middle line; to be marked before assembly.',
+  {
+    part: Type.String({ description: 'What stands there' }),
+    face: choice('On which face of this part', ['outer', 'inner']),
+    from: ref(PanelPointBody, 'One end of the middle line, in the frame of the outer face'),
+    to: ref(PanelPointBody, 'The other end'),
+    widthMm: quantity('mm', 'Across the strip: board of what stands there', { from: 0 }),
+    screws: Type.Array(ref(PanelPointBody), {
+      description: 'Where screws go in from outside until the glue has set; none where it is glued only'
+    })
+  }
+)
+export interface PanelMark extends Si<Static<typeof PanelMarkBody>> {}
+
+const PanelCopyBody = component('PanelCopy', 'One of equal parts, in its place.', {
+  name: Type.String({ description: 'As the order of assembly and the model name it' }),
+  place: ref(PanelPlaceBody),
+  marks: Type.Array(ref(PanelMarkBody), { description: 'What stands against it' })
+})
+
 export const PanelBody = component(
   'Panel',
   'A part as it leaves the saw. Its frame lies on the outer face: origin at the lower left corner of the blank, u to the right, v up, seen from outside.',
@@ -90,7 +112,8 @@ export const PanelBody = component(
     }),
     cutOuts: Type.Array(ref(CutOutBody), { description: 'Holes and rebates' }),
     massKg: quantity('kg', 'One part, cut-outs taken off', { from: 0 }),
-    place: Type.Optional(ref(PanelPlaceBody, 'Of the first of them'))
+    place: Type.Optional(ref(PanelPlaceBody, 'Of the first of them')),
+    copies: Type.Optional(list('Each of them in its place', ref(PanelCopyBody), 1, 64))
   }
 )
 export interface Panel extends Si<Static<typeof PanelBody>> {}

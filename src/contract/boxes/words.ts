@@ -48,6 +48,6 @@ export type PanelRole = (typeof panelRoles)[number]
 export const panelGrains = ['length', 'width', 'any'] as const
 export const inchStyles = ['decimal', 'sixteenths'] as const
 export const paperUnits = ['metric', 'imperial'] as const
-export const drawingSubjects = ['panels', 'cut-sheets', 'both'] as const
+export const drawingSubjects = ['panels', 'cut-sheets', 'both', 'assembly', 'templates'] as const
 export const bodyKinds = ['board', 'driver', 'tube', 'cup', 'amplifier'] as const
 export type BodyKind = (typeof bodyKinds)[number]

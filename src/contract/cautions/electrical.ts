@@ -6,7 +6,7 @@ export const electricalCautions = {
   'rating-implausible': {
     level: 'care',
     meaning:
-      'The on-board fuses could not pass the claimed continuous power: what they pass was reckoned with. If a data sheet with a measured input current shows more, give it and the fuses it belongs to.',
+      'The on-board fuses could not pass the claimed continuous power: it was calculated with what they pass. If a data sheet with a measured input current shows more, give it and the fuses it belongs to.',
     basis:
       'efficiency × 14.4 V per 12 V × sum of the fuses, derived; fuses do carry brief overload, so this is no proof'
   },

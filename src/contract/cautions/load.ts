@@ -79,7 +79,7 @@ export const loadCautions = {
   'output-touch-voltage': {
     level: 'care',
     meaning:
-      'Speaker terminals of strong amplifiers pass the 30 V below which no protection is asked for: insulate every joint, clip probes on with the amplifier off.',
+      'Loudspeaker terminals of strong amplifiers pass the 30 V below which no protection is asked for: insulate every joint, clip probes on with the amplifier off.',
     basis: 'UN R100, voltage class of up to 30 V AC, wording seen in a national copy (second-hand)',
     sources: ['un-r100']
   },
@@ -91,13 +91,14 @@ export const loadCautions = {
   },
   'no-speaker-cable': {
     level: 'care',
-    meaning: 'No usual speaker cable is thick enough for this load and length.',
+    meaning: 'No usual loudspeaker cable is thick enough for this load and length.',
     basis: '5 % of the load: common practice, no source; ampacity: 33 CFR 183.425 Table 5 (read)',
     sources: ['33-cfr-183-425']
   },
   'speaker-cable-too-thin': {
     level: 'care',
-    meaning: 'The speaker cable named carries too little current or has too much resistance for this load and length.',
+    meaning:
+      'The loudspeaker cable named carries too little current or has too much resistance for this load and length.',
     basis: '5 % of the load: common practice, no source; ampacity: 33 CFR 183.425 Table 5 (read)',
     sources: ['33-cfr-183-425']
   },

@@ -26,7 +26,7 @@ export const safetyCautions = {
   'probe-ground': {
     level: 'care',
     meaning:
-      'Both speaker terminals can be live, on an output that is not bridged too: the ground clip of a probe there short-circuits the amplifier. Two probes and their difference, or an instrument on batteries.',
+      'Both loudspeaker terminals can be live, on an output that is not bridged too: the ground clip of a probe there short-circuits the amplifier. Two probes and their difference, or an instrument on batteries.',
     basis: 'derived: neither output of a full bridge is at ground'
   },
   'battery-disconnect': {

@@ -48,6 +48,104 @@ export const workshopCautions = {
       'Never under a car on its jack: ramps or stands on level ground, wheels chocked, shaken by hand before you go under, somebody within call.',
     basis: 'common practice, no source'
   },
+  'turning-blade': {
+    level: 'care',
+    meaning:
+      'Clamp board and rail, keep both hands on the tool, wait until it stands still, and pull the plug before a blade or cutter is changed. No gloves, loose sleeves or open hair near anything that turns.',
+    basis: 'common practice, no source'
+  },
+  'eyes-and-ears': {
+    level: 'care',
+    meaning: 'Goggles and ear muffs on before the switch: saw and router are loud enough to harm ears within an hour.',
+    basis: '90 to 105 dB(A) at saw and router (from memory)'
+  },
+  'mains-tools': {
+    level: 'note',
+    meaning:
+      'Mains tools behind a residual current device of 30 mA, leads whole and unrolled, nothing of it in the wet.',
+    basis: 'IEC 60364-4-41 (from memory)'
+  },
+  'loose-disc': {
+    level: 'note',
+    meaning:
+      'The disc that comes out of a hole jams the cutter or flies: screw it to waste wood below before the last pass.',
+    basis: 'common practice, no source'
+  },
+  'sharp-knife': {
+    level: 'note',
+    meaning: 'Cut lining and covering with a fresh blade, on a board, away from the hand that holds.',
+    basis: 'common practice, no source'
+  },
+  'acid-sealant': {
+    level: 'note',
+    meaning: 'Sealant that smells of vinegar corrodes contacts: take neutral-cure or acrylic.',
+    basis: 'common practice, no source'
+  },
+  'compressed-air': {
+    level: 'care',
+    meaning:
+      'Blow by mouth only, never with compressed air: a tenth of a bar pushes a panel with thousands of newtons.',
+    basis: 'force = pressure × area, derived: 10 kPa on 0.4 m² is 4 kN'
+  },
+  'vapour-and-foam': {
+    level: 'note',
+    meaning: 'Sealant and adhesive have cured before a driver goes in: their vapour attacks foam and rubber surrounds.',
+    basis: 'common practice, no source'
+  },
+  'strong-magnet': {
+    level: 'note',
+    meaning:
+      'The magnet of a heavy driver snaps to steel and crushes fingers: set it down face up on wood, no tools within reach. Whoever wears a pacemaker keeps 300 mm away.',
+    basis: 'distance for implants 150 to 300 mm (from memory)'
+  },
+  'sweep-level': {
+    level: 'care',
+    meaning:
+      'A rising tone at high level destroys drivers and hearing: keep it low, and begin above the tuning of the box.',
+    basis: 'excursion below the tuning, derived'
+  },
+  'airbag-path': {
+    level: 'care',
+    meaning:
+      'Nothing in the way of side and curtain airbags or on their covers: no cable, no clip, no amplifier, no box. What lies there is shot into the cabin.',
+    basis: 'vehicle maker’s handbook; common practice'
+  },
+  'fuel-vapour': {
+    level: 'care',
+    meaning:
+      'Where fuel can be smelled nothing is drilled, heated or switched; never near tank, filler, their hoses or vents. A gas tank is work for its own trained workshop.',
+    basis: 'common practice; UN R67 and R110 rule gas tanks (from memory)'
+  },
+  'amplifier-restraint': {
+    level: 'care',
+    meaning:
+      'Amplifier and battery are thrown like the box in a crash: through-bolts with washers into what is bolted to the body, never wood screws in the side of a box.',
+    basis: '49 CFR 571.207 S4.2 as a yardstick (read)',
+    sources: ['seat-inertia-49-cfr-571-207']
+  },
+  'aluminium-joint': {
+    level: 'care',
+    meaning:
+      'Aluminium creeps and corrodes under a copper lug until the joint burns: lugs made for aluminium, with their paste, and torque looked at again after a month.',
+    basis: 'common practice, no source'
+  },
+  'hot-air': {
+    level: 'note',
+    meaning: 'Hot air and flames stay away from battery, fuel, adhesive and trim.',
+    basis: 'common practice, no source'
+  },
+  'fire-drill': {
+    level: 'care',
+    meaning:
+      'An extinguisher within reach, somebody within call, the way out clear. At smoke: main fuse or negative terminal off if a hand gets there safely, everybody out, doors open, then the fire brigade.',
+    basis: 'common practice, no source'
+  },
+  'engine-parts': {
+    level: 'care',
+    meaning:
+      'Test leads, sleeves and hair away from belts and fan: a fan can start by itself, with the engine off too.',
+    basis: 'common practice, no source'
+  },
   'no-design-found': {
     level: 'care',
     meaning:

@@ -121,7 +121,7 @@ export const CoilWiringResult = component(
       'Load nearest to the target in ratio, allowed or not, of the balanced ones where there are any; of two equally near the lower'
     ),
     chosen: Type.Optional(ref(CoilWiringChosen, 'The load to wire; absent when none is allowed')),
-    cable: Type.Optional(ref(SpeakerCableResult, 'Speaker cable for the chosen load; absent when no size passes')),
+    cable: Type.Optional(ref(SpeakerCableResult, 'Loudspeaker cable for the chosen load; absent when no size passes')),
     cableCandidates: Type.Optional(speakerCableCandidates)
   }
 )

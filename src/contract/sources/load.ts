@@ -19,7 +19,7 @@ export const loadSources = {
     status: 'practice'
   },
   'speaker-cable-practice': {
-    title: 'Speaker cable of 16 to 8 AWG with at most 5 % of the load in the wire',
+    title: 'Loudspeaker cable of 16 to 8 AWG with at most 5 % of the load in the wire',
     status: 'practice'
   },
   'gain-practice': {

@@ -35,7 +35,7 @@ const rowFields = {
   fails: Type.Optional(choice('The limit this size breaks; absent when it passes', ['resistance', 'ampacity']))
 }
 
-export const SpeakerCableResult = component('SpeakerCable', 'A speaker cable and what its resistance does.', {
+export const SpeakerCableResult = component('SpeakerCable', 'A loudspeaker cable and what its resistance does.', {
   ...rowFields,
   areaMm2: quantity('mm²', 'Conductor section'),
   currentA: quantity('A', 'RMS current at full sine'),

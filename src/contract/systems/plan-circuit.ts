@@ -11,8 +11,10 @@ const runFields = {
   positiveLengthM: quantity('m', 'Positive conductor, of one cable'),
   returnBy: choice('`body`: a lead to bare metal; `cable`: a return conductor', ['body', 'cable']),
   returnLengthM: quantity('m', 'Return conductor or lead, of one cable; 0 where the branches have it'),
-  fuse: Type.Optional(ref(ChosenFuse, 'Of each cable; absent where none could be rated'))
+  fuse: Type.Optional(ref(ChosenFuse, 'Of each cable; absent where none could be rated')),
+  endFuse: Type.Optional(ref(ChosenFuse, 'Of each cable at its far end, where a second battery feeds that too'))
 }
+const Lead = component('PlanLead', 'A cable with its way back and its fuse.', runFields)
 const Trunk = component('PlanTrunk', 'From the battery to the amplifier, or to the distribution block.', runFields)
 const Branch = component('PlanBranch', 'From the distribution block to one amplifier.', {
   amplifier: Type.String({ description: 'Amplifier it feeds' }),
@@ -39,6 +41,34 @@ const SignalLead = component('PlanSignalLead', 'From the source to the amplifier
   turnOnLengthM: quantity('m', 'Turn-on wire; 0 where the source switches none')
 })
 
+const Charger = component('PlanCharger', 'Raises the voltage of the first battery for a second one of another kind.', {
+  ratedA: quantity('A', 'Output'),
+  inputA: quantity('A', 'What it draws for that'),
+  lead: ref(Lead, 'To the block; its fuse sits at the block, where the battery feeds it')
+})
+const SecondBattery = component('PlanSecondBattery', 'The second battery, beside the block.', {
+  name: Type.String({ description: 'Capacity and kind' }),
+  link: choice('What ties it to the first: `relay` closes while the engine runs; `charger`; `joined` for good', [
+    'relay',
+    'charger',
+    'joined'
+  ]),
+  relayA: Type.Optional(quantity('A', 'Rating of the relay, above all that the fuses let through')),
+  charger: Type.Optional(ref(Charger)),
+  lead: Type.Optional(ref(Lead, 'From it to the block; absent where no size passes'))
+})
+const Capacitor = component('PlanCapacitor', 'The capacitor, beside the amplifier or the block.', {
+  capacitanceF: quantity('F', 'Capacitance'),
+  designation: Type.String({ description: 'Size of its leads' }),
+  lengthM: quantity('m', 'Each of its two leads'),
+  at: Type.String({ description: 'What it stands beside' })
+})
+const TurnOnRelay = component('PlanTurnOnRelay', 'The relay that switches the amplifiers on.', {
+  fuseA: quantity('A', 'Fuse of its feed'),
+  coilCurrentA: quantity('A', 'Current of its coil'),
+  wireM: quantity('m', 'Wire of its feed, of the size of the turn-on wire')
+})
+
 const NotPlanned = component('PlanNotPlanned', 'A part of the system that this plan leaves out.', {
   what: Type.String({ description: 'The part' }),
   text: Type.String({ description: 'What is missing of it' }),
@@ -55,6 +85,9 @@ export const PlanCircuitBody = component(
     speakerWire: Type.Optional(ref(SpeakerWire, 'From each output to the box; absent where no size fits')),
     insideWire: Type.Optional(ref(SpeakerWire, 'To each driver inside the box, by its share of the current')),
     signalLead: ref(SignalLead),
+    secondBattery: Type.Optional(ref(SecondBattery)),
+    capacitor: Type.Optional(ref(Capacitor)),
+    turnOnRelay: Type.Optional(ref(TurnOnRelay)),
     notPlanned: Type.Array(ref(NotPlanned), { description: 'In no bill and no picture' })
   }
 )

@@ -30,7 +30,7 @@ import {
   SecondBatteryRequest,
   SupplyAmplifier
 } from '../supply/supply-current.ts'
-import { designGoals, plannedKinds, plannedShapes } from './words.ts'
+import { designGoals, goalMeanings, plannedKinds, plannedShapes } from './words.ts'
 
 const {
   count: _count,
@@ -73,14 +73,14 @@ export const PlanAmplifierBody = component('PlanAmplifier', 'The amplifier for t
 })
 export interface PlanAmplifier extends Si<Static<typeof PlanAmplifierBody>> {}
 
-const Enclosure = component(
+export const PlanEnclosureBody = component(
   'PlanEnclosure',
   'What the box should be; whatever is absent is chosen by driver and space.',
   {
     kind: Type.Optional(choice('`closed` is tighter and smaller, `vented` louder and reaches lower', plannedKinds)),
     goal: Type.Optional(
       choice(
-        'Wish in plain words; volume, tuning and port are then searched for it: `everyday` even bass from 25 to 63 Hz in a box worth its room, `low` the most that 20 to 31.5 Hz can give, `loud` the most from 25 to 63 Hz, `tight` a closed box that starts and stops quickly, `small` the least room for at most 6 dB less than the loudest. Without it the textbook alignments are tried in turn',
+        `Wish in plain words; volume, tuning and port are then searched for it: ${designGoals.map(goal => `\`${goal}\` ${goalMeanings[goal]}`).join(', ')}. \`everyday\` when neither it nor volume or Qtc is given`,
         designGoals
       )
     ),
@@ -146,7 +146,7 @@ const Straps = component('PlanRestraint', 'Straps that hold the box, where it is
 export const PlanCarBody = component('PlanCar', 'The vehicle around the box.', {
   space: ref(RoomForBox),
   cabin: Type.Optional(ref(CabinBody)),
-  speakerCableLengthM: Type.Optional(quantity('m', 'Speaker cable from amplifier to box', { from: 0.1, to: 20 })),
+  speakerCableLengthM: Type.Optional(quantity('m', 'Loudspeaker cable from amplifier to box', { from: 0.1, to: 20 })),
   drive: Type.Optional(drive),
   massKg: Type.Optional(quantity('kg', 'Mass of the vehicle', { from: 300, to: 3500 })),
   restraint: Type.Optional(ref(Straps))
@@ -231,7 +231,7 @@ export const PlanBody = component(
     driver: ref(PlanDriverBody),
     driverCount: count('Drivers, all alike, in one box', 1, 4),
     amplifier: ref(PlanAmplifierBody),
-    enclosure: Type.Optional(ref(Enclosure)),
+    enclosure: Type.Optional(ref(PlanEnclosureBody)),
     board: ref(PlanBoardBody),
     car: ref(PlanCarBody),
     supply: ref(PlanSupplyBody),

@@ -36,6 +36,14 @@ export type PlannedKind = (typeof plannedKinds)[number]
 /** What a box is wanted for. */
 export const designGoals = ['everyday', 'low', 'loud', 'tight', 'small'] as const
 export type DesignGoal = (typeof designGoals)[number]
+/** The same in words; in figures it stands in plan/designer/search/goals.ts. */
+export const goalMeanings: Readonly<Record<DesignGoal, string>> = {
+  everyday: 'even bass from 25 to 63 Hz in a box worth its room',
+  low: 'the most that 20 to 31.5 Hz can give',
+  loud: 'the most from 25 to 63 Hz',
+  tight: 'a closed box that starts and stops quickly',
+  small: 'the least room for at most 6 dB less than the loudest'
+}
 export const plannedShapes = ['rectangular', 'wedge'] as const
 export const billGroups = ['board', 'joining', 'fittings', 'finish', 'wiring'] as const
 export type BillGroup = (typeof billGroups)[number]
@@ -89,15 +97,41 @@ export const billParts = [
   'clip',
   'distribution-block',
   'capacitor',
-  'charging-resistor'
+  'charging-resistor',
+  'second-battery',
+  'battery-tray',
+  'second-battery-link',
+  'turn-on-relay',
+  'turn-on-fuse'
 ] as const
 export type BillPart = (typeof billParts)[number]
 /** What a step takes that the bill does not have: made by an earlier step. */
 export const madeItems = ['cut-panel', 'brace', 'port-walls', 'shell', 'closed-box', 'finished-box'] as const
 /** What was chosen before the plan and stands in its request, or is named there as not planned. */
-export const suppliedItems = ['driver', 'amplifier', 'second-battery', 'second-battery-link'] as const
+export const suppliedItems = ['driver', 'amplifier'] as const
 export const workItems = [...billParts, ...madeItems, ...suppliedItems] as const
 export type WorkItem = (typeof workItems)[number]
+export const remedyIds = [
+  'measure-body',
+  'lower-gain',
+  'other-insulation',
+  'next-size',
+  'full-copper',
+  'return-cable',
+  'second-battery',
+  'stronger-alternator',
+  'other-coils'
+] as const
+export type RemedyId = (typeof remedyIds)[number]
+/** In the order of what they cost. */
+export const remedyCosts = ['reading', 'setting', 'cable', 'battery', 'alternator', 'driver'] as const
+export type RemedyCost = (typeof remedyCosts)[number]
 /** Where the work goes on. */
 export const workPlaces = ['table', 'bench', 'car'] as const
 export type WorkPlace = (typeof workPlaces)[number]
+/** The worst a danger can do, the gravest first. */
+export const hazardHarms = ['death', 'lasting-harm', 'fire', 'illness', 'injury', 'law', 'damage'] as const
+export type HazardHarm = (typeof hazardHarms)[number]
+/** Whose work it is. */
+export const hazardHands = ['maker', 'second-person', 'several-people', 'trained-person'] as const
+export type HazardHands = (typeof hazardHands)[number]

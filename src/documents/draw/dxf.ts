@@ -1,10 +1,14 @@
 /** Drawing exchange files: millimetres, layers, closed contours, true circles, and text that cannot break out of its line. */
-import { DxfWriter, LWPolylineFlags, point2d, point3d, Units } from '@tarikjabiri/dxf'
+import { createRequire } from 'node:module'
 import { present } from '../../domain/present.ts'
 
-/** Layer and colour number; a machine is set up by layer. */
-const layers = { SHEET: 8, CUT: 5, HOLES: 1, POCKET: 3, DRILL: 6, TEXT: 7 } as const
-type DxfLayer = keyof typeof layers
+/** Layer and colour number; a machine is set up by layer. What is never cut: SHEET, MARK, BEVEL, TEXT. */
+const layers = { SHEET: 8, CUT: 5, HOLES: 1, MARK: 4, TEXT: 7 } as const
+/** A layer for each depth, diameter or angle, in millimetres or degrees with one decimal. */
+const graded = { POCKET: 3, DRILL: 6, BEVEL: 2 } as const
+export type DxfLayer = keyof typeof layers | `${keyof typeof graded}_${string}`
+
+export const gradedLayer = (kind: keyof typeof graded, value: number): DxfLayer => `${kind}_${value.toFixed(1)}`
 
 export interface DxfPoint {
   /** [mm] */
@@ -17,7 +21,9 @@ export interface DxfPoint {
 export interface DxfFile {
   readonly contour: (layer: DxfLayer, points: readonly DxfPoint[]) => void
   readonly circle: (layer: DxfLayer, x: number, y: number, radius: number) => void
-  readonly text: (x: number, y: number, height: number, content: string) => void
+  readonly line: (layer: DxfLayer, from: DxfPoint, to: DxfPoint) => void
+  /** @param upright  turned by a quarter, to be read from the right */
+  readonly text: (x: number, y: number, height: number, content: string, upright?: boolean) => void
   readonly end: () => string
 }
 
@@ -39,24 +45,42 @@ export function plainLine(content: string): string {
 /** Whole thousandths of a millimetre. */
 const exact = (value: number) => Math.round(value * 1000) / 1000
 
+/** Loaded when the first file is written: whoever asks for no file does not wait for its writer. */
+const library = (): typeof import('@tarikjabiri/dxf') => createRequire(import.meta.url)('@tarikjabiri/dxf')
+
 export function dxfFile(): DxfFile {
+  const { DxfWriter, LWPolylineFlags, point2d, point3d, Units } = library()
   const writer = new DxfWriter()
   writer.setUnits(Units.Millimeters)
   for (const [name, colour] of Object.entries(layers)) writer.addLayer(name, colour, 'CONTINUOUS')
+  const made = new Set<string>(Object.keys(layers))
+  const known = (layer: DxfLayer): DxfLayer => {
+    const kind = layer.split('_')[0] as keyof typeof graded
+    if (!made.has(layer)) writer.addLayer(layer, graded[kind], 'CONTINUOUS')
+    made.add(layer)
+    return layer
+  }
   return {
-    contour: (layerName, points) => {
+    contour: (layer, points) => {
+      const layerName = known(layer)
       const vertices = points.map(({ x, y, bulge }) => ({
         point: point2d(exact(x), exact(y)),
         ...present({ bulge })
       }))
       writer.addLWPolyline(vertices, { layerName, flags: LWPolylineFlags.Closed })
     },
-    circle: (layerName, x, y, radius) => {
-      writer.addCircle(point3d(exact(x), exact(y)), exact(radius), { layerName })
+    circle: (layer, x, y, radius) => {
+      writer.addCircle(point3d(exact(x), exact(y)), exact(radius), { layerName: known(layer) })
     },
-    text: (x, y, height, content) => {
+    line: (layer, from, to) => {
+      const at = ({ x, y }: DxfPoint) => point3d(exact(x), exact(y))
+      writer.addLine(at(from), at(to), { layerName: known(layer) })
+    },
+    text: (x, y, height, content, upright = false) => {
       const line = plainLine(content)
-      if (line !== '') writer.addText(point3d(exact(x), exact(y)), exact(height), line, { layerName: 'TEXT' })
+      if (line === '') return
+      const turn = upright ? { rotation: 90 } : {}
+      writer.addText(point3d(exact(x), exact(y)), exact(height), line, { layerName: 'TEXT', ...turn })
     },
     end: () => writer.stringify()
   }

@@ -29,14 +29,42 @@ export function significant(value: number, digits = 3): string {
  *
  * @check  0.364 m → 14 5/16; 0.0127 m → 1/2; 0.0254 m → 1
  */
-export function sixteenths(lengthM: number): string {
-  const count = Math.round((Math.abs(lengthM) / INCH_M) * 16)
+export const sixteenths = (lengthM: number): string => fraction(lengthM, 16, Math.round)
+
+/** Rounding dust is no sixteenth. */
+const DUST = 1e-6
+
+/** In fractions of an inch, reduced. */
+function fraction(lengthM: number, parts: 16 | 64, rounded: (count: number) => number): string {
+  const count = rounded((Math.abs(lengthM) / INCH_M) * parts)
   const sign = lengthM < 0 && count > 0 ? '−' : ''
-  const whole = Math.floor(count / 16)
-  let [top, bottom] = [count % 16, 16]
+  const whole = Math.floor(count / parts)
+  let [top, bottom]: [number, number] = [count % parts, parts]
   while (top > 0 && top % 2 === 0) [top, bottom] = [top / 2, bottom / 2]
   if (top === 0) return `${sign}${whole}`
   return `${sign}${whole === 0 ? '' : `${whole} `}${top}/${bottom}`
+}
+
+/**
+ * A hole into which something has to drop: never printed smaller than it is.
+ *
+ * @check  232 mm → 9 3/16 in, where the nearest, 9 1/8, would be 231.8 mm
+ */
+export function openingText(lengthM: number, { units, inches }: PaperUnits): string {
+  if (units === 'metric') return figure(lengthM * 1000, 1)
+  if (inches === 'decimal') return figure(Math.ceil((lengthM / INCH_M) * 100 - DUST) / 100, 2)
+  return fraction(lengthM, 16, count => Math.ceil(count - DUST))
+}
+
+/**
+ * A pilot: the next smaller drill, so that the screw bites.
+ *
+ * @check  3 mm → 7/64 in = 2.78 mm; 1/8 in would be 3.18 mm
+ */
+export function pilotText(lengthM: number, { units, inches }: PaperUnits): string {
+  if (units === 'metric') return figure(lengthM * 1000, 1)
+  if (inches === 'decimal') return figure(Math.floor((lengthM / INCH_M) * 1000 + DUST) / 1000, 3)
+  return fraction(lengthM, 64, count => Math.floor(count + DUST))
 }
 
 /** A dimension on a drawing: the bare figure, its unit stands in the title block. */

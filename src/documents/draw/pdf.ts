@@ -1,7 +1,6 @@
 /** PDF through pdfmake: our fonts only, no file and no address ever fetched, the same bytes for the same document. */
 import { createRequire } from 'node:module'
 import path from 'node:path'
-import pdfmake from 'pdfmake'
 import type { TDocumentDefinitions } from 'pdfmake/interfaces.js'
 import { fontFamily, ink } from './paper.ts'
 
@@ -17,9 +16,14 @@ const fontFiles = {
   bolditalics: fontFile('DejaVuSans-BoldOblique.ttf')
 }
 
-pdfmake.setFonts({ [fontFamily]: fontFiles })
-pdfmake.setUrlAccessPolicy(() => false)
-pdfmake.setLocalAccessPolicy(file => Object.values(fontFiles).includes(file))
+/** Loaded when the first document is made: whoever asks for no paper does not wait for its writer. */
+async function printer(): Promise<typeof import('pdfmake')> {
+  const { default: pdfmake } = await import('pdfmake')
+  pdfmake.setFonts({ [fontFamily]: fontFiles })
+  pdfmake.setUrlAccessPolicy(() => false)
+  pdfmake.setLocalAccessPolicy(file => Object.values(fontFiles).includes(file))
+  return pdfmake
+}
 
 /** Documents carry no clock: the date of the first public edition of the format they are written in. */
 const fixedDate = new Date(Date.UTC(2000, 0, 1))
@@ -63,6 +67,7 @@ export async function pdfBytes(
   definition: Omit<TDocumentDefinitions, 'info' | 'defaultStyle' | 'files'>
 ): Promise<Uint8Array> {
   const { title, author, subject } = head
+  const pdfmake = await printer()
   const document = pdfmake.createPdf({
     ...definition,
     ...files(head),

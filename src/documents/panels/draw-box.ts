@@ -5,14 +5,17 @@ import type { SheetPlan, SheetStock } from '../../contract/boxes/box-sheets.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
 import { type drawingSubjects, inchStyles, paperUnits } from '../../contract/boxes/words.ts'
 import { type Assumptions, assumptions } from '../../domain/assume.ts'
-import { layOutBox } from '../../domain/box/layout/lay-out-box.ts'
+import { type BoxSolids, layOutSolids } from '../../domain/box/layout/lay-out-box.ts'
 import { DesignError, type Fault } from '../../domain/design-error.ts'
 import { boards } from '../../domain/material/boards.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
 import { nestPanels } from '../../domain/sheet/nest-panels.ts'
 import type { PaperUnits } from '../draw/number-text.ts'
+import { assemblyDrawings } from './assembly-drawing.ts'
 import { cutSheet } from './cut-sheet.ts'
+import { holeTemplates } from './hole-template.ts'
+import { drawnApart } from './panel-copies.ts'
 import { a4Lying, type Drawing, panelDrawing } from './panel-drawing.ts'
 
 type DrawingSubject = (typeof drawingSubjects)[number]
@@ -39,7 +42,7 @@ export interface BoxDrawings {
 }
 
 interface BoxDrawing extends Drawing {
-  readonly subject: 'panel' | 'cut-sheet'
+  readonly subject: 'panel' | 'cut-sheet' | 'assembly-step' | 'template'
 }
 
 /** Runs a part and moves the paths of its refusals to where the whole request has them. */
@@ -98,7 +101,7 @@ function cutPlanOf(request: BoxDrawingRequest, box: BoxLayout, assumed: Assumpti
 }
 
 export function panelDrawings(panels: readonly Panel[], paper: PaperUnits, prefix: string): readonly BoxDrawing[] {
-  return panels.map((panel, index) => ({
+  return panels.flatMap(drawnApart).map((panel, index) => ({
     subject: 'panel' as const,
     ...panelDrawing(panel, `${prefix}-panel-${index + 1}`, paper)
   }))
@@ -109,6 +112,18 @@ export function cutSheetDrawings({ layouts }: SheetPlan, paper: PaperUnits, pref
     subject: 'cut-sheet' as const,
     ...cutSheet(layout, `${prefix}-sheet-${layout.number}`, paper, a4Lying)
   }))
+}
+
+/** All but the sheets. */
+function drawnBox(solids: BoxSolids, show: DrawingSubject, paper: PaperUnits): readonly BoxDrawing[] {
+  const { panels } = solids.layout
+  if (show === 'assembly') {
+    return assemblyDrawings(solids, 'box').map(drawing => ({ subject: 'assembly-step', ...drawing }))
+  }
+  if (show === 'templates') {
+    return holeTemplates(panels, paper, 'box').map(drawing => ({ subject: 'template', ...drawing }))
+  }
+  return show === 'cut-sheets' ? [] : panelDrawings(panels, paper, 'box')
 }
 
 function unitsOf(request: BoxDrawingRequest, assumed: Assumptions): PaperUnits {
@@ -125,11 +140,12 @@ export function drawBox(request: BoxDrawingRequest): Outcome<BoxDrawings> {
   const paper = unitsOf(request, assumed)
   const box = within(
     field => (field === '' ? 'box' : `box.${field}`),
-    () => layOutBox(request.box)
+    () => layOutSolids(request.box)
   )
-  const cuts = show === 'panels' ? undefined : cutPlanOf(request, box.result, assumed)
+  const { layout } = box.result
+  const cuts = show === 'cut-sheets' || show === 'both' ? cutPlanOf(request, layout, assumed) : undefined
   const drawings = [
-    ...(show === 'cut-sheets' ? [] : panelDrawings(box.result.panels, paper, 'box')),
+    ...drawnBox(box.result, show, paper),
     ...(cuts === undefined ? [] : cutSheetDrawings(cuts.result, paper, 'box'))
   ]
   const boxAssumed = box.assumed.map(entry => ({ ...entry, field: `box.${entry.field}` }))
@@ -138,7 +154,7 @@ export function drawBox(request: BoxDrawingRequest): Outcome<BoxDrawings> {
     result: {
       title: request.title ?? 'Box',
       ...paper,
-      box: box.result,
+      box: layout,
       ...(cuts === undefined ? {} : { cutPlan: cuts.result }),
       drawings
     },

@@ -8,6 +8,7 @@ import { toX, toY } from './dimension-lines.ts'
 import { holeRows } from './panel-drawing.ts'
 import { extentOf } from './panel-figure.ts'
 import { holeShape, screwHoles } from './panel-holes.ts'
+import { letteredMarks } from './panel-marks.ts'
 
 const WIDTH = 340
 /** Highest figure: a panel that stands must not fill a phone. */
@@ -64,6 +65,7 @@ export function pagePanel(panel: Panel, id: string, paper: PaperUnits): string {
     { id, title: `${panel.name}, panel drawing`, description: holeRows(panel, paper).join('. ') },
     { width: WIDTH, height: bar + 8 },
     element('polygon', { points: outline, fill: ink.wood, class: 'wood', stroke: ink.text, 'stroke-width': 1 }),
+    letteredMarks(panel, frame),
     ...panel.cutOuts.map(hole => holeShape(hole, frame) + screwHoles(hole, frame)),
     ...panel.cutOuts.map((hole, index) => mark(hole, index + 1, frame)),
     overall({ lengthM: uM, widthM: vM }, frame),

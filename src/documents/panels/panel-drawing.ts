@@ -1,12 +1,15 @@
 /** The drawing of one panel on a sheet of paper, with its title block and its list of holes. */
 import type { Panel } from '../../contract/boxes/panel.ts'
+import { screwSizeFor } from '../../domain/box/assembly/joint-screws.ts'
 import { boards } from '../../domain/material/boards.ts'
-import { dimensionUnit, lengthText, massText, type PaperUnits } from '../draw/number-text.ts'
+import { dimensionUnit, lengthText, massText, type PaperUnits, pilotText } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt } from '../draw/svg.ts'
+import { edgeSection, SECTION_WORDS, sectionsOf } from './edge-sections.ts'
 import { isMirrored } from './mirrored.ts'
 import { centreSpace, extentOf, margin, panelFigure } from './panel-figure.ts'
 import { cutOutText } from './panel-holes.ts'
+import { marksOn } from './panel-marks.ts'
 
 /** Scales as 1 to this. */
 const drawingScales = [1, 2, 2.5, 4, 5, 8, 10, 12.5, 15, 20, 25, 40, 50] as const
@@ -52,6 +55,33 @@ export function holeRows({ cutOuts }: Panel, paper: PaperUnits): readonly string
   })
 }
 
+/** What the dashed strips and crosses say. */
+function markRows(panel: Panel, paper: PaperUnits): readonly string[] {
+  const marks = marksOn(panel)
+  if (marks.length === 0) return []
+  const { diameterMm, lengthMm, pilotMm } = screwSizeFor(panel.thicknessM)
+  const screws = marks.reduce((sum, mark) => sum + mark.screws.length, 0)
+  return [
+    `Dashed: what stands against the inner face, full line: against the outer; its middle so far from the left (→) or from below (↑) of this drawing, from the right where the board lies face down`,
+    ...(screws === 0
+      ? []
+      : [
+          `Crosses: ${screws} pilots ⌀${pilotText(pilotMm / 1000, paper)} right through for screws ${diameterMm} × ${lengthMm} mm`
+        ])
+  ]
+}
+
+const insideRoles: readonly Panel['role'][] = ['brace', 'port-wall', 'divider', 'baffle-ring']
+/** An inner part has no outside: its first face is the one that looks to the port or to the front. */
+export const seenFrom = ({ role, name }: Panel) =>
+  !insideRoles.includes(role)
+    ? 'seen from outside'
+    : role === 'divider'
+      ? 'seen from the front'
+      : name.startsWith('port plate')
+        ? 'seen from the channel'
+        : 'seen from its first face'
+
 export const countText = (panel: Panel) =>
   panel.quantity === 1 ? '' : ` (${panel.quantity} off${isMirrored(panel) ? ', one of them mirrored' : ''})`
 
@@ -70,7 +100,7 @@ function titleBlock(panel: Panel, paper: PaperUnits, scale: number, size: PaperS
     textAt(
       size.width - 4,
       y + 11.4,
-      `seen from outside; ${grain}; ${massText(panel.massKg, paper)}; dimensions in ${dimensionUnit(paper)}`,
+      `${seenFrom(panel)}; ${grain}; ${massText(panel.massKg, paper)}; dimensions in ${dimensionUnit(paper)}`,
       { size: 2.6, anchor: 'end', colour: ink.quiet, className: 'quiet' }
     )
   ].join('')
@@ -85,12 +115,17 @@ function panelDescription(panel: Panel, paper: PaperUnits): string {
 export function panelDrawing(panel: Panel, id: string, paper: PaperUnits, size: PaperSize = a4Lying): Drawing {
   const extent = extentOf(panel)
   const space = centreSpace(panel)
-  const rows = holeRows(panel, paper)
-  const below = block.height + rows.length * block.row + (rows.length > 0 ? 3 : 0)
-  const room = {
+  const rows = [...holeRows(panel, paper), ...markRows(panel, paper)]
+  const sections = sectionsOf(panel)
+  const text = block.height + rows.length * block.row + (rows.length > 0 ? 3 : 0)
+  const roomAbove = (below: number) => ({
     width: size.width - margin.left - margin.right - space.beside,
     height: size.height - margin.top - margin.bottom - space.above - below
-  }
+  })
+  const asideAt = (scale: number) => sections.length * ((panel.thicknessM * 1000) / scale + SECTION_WORDS)
+  const aside = asideAt(scaleFor(extent.uM, extent.vM, roomAbove(text)))
+  const below = text + aside
+  const room = roomAbove(below)
   const scale = scaleFor(extent.uM, extent.vM, room)
   const perM = 1000 / scale
   const width = extent.uM * perM
@@ -101,11 +136,16 @@ export function panelDrawing(panel: Panel, id: string, paper: PaperUnits, size: 
     x: margin.left + (room.width - width) / 2,
     y: margin.top + space.above + (room.height + height) / 2
   }
-  const list = rows.map((row, index) => textAt(4, size.height - below + 4 + index * block.row, row, { size: 2.7 }))
+  const firstRow = size.height - below + aside + 4
+  const list = rows.map((row, index) => textAt(4, firstRow + index * block.row, row, { size: 2.7 }))
+  const onEdge = sections.map((section, i) =>
+    edgeSection(section, panel, frame, frame.x, size.height - below + 3 + (i * aside) / sections.length)
+  )
   const svg = svgDocument(
     { id, title: `${panel.name}, panel drawing`, description: panelDescription(panel, paper) },
     { ...size, unit: 'mm' },
     panelFigure(panel, frame),
+    ...onEdge,
     ...list,
     titleBlock(panel, paper, scale, size)
   )

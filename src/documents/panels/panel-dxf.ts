@@ -1,9 +1,12 @@
 /** Panels and sheets as drawing exchange files for a router, a laser or a cutting service. */
 import type { LaidPiece, SheetPlan } from '../../contract/boxes/box-sheets.ts'
-import type { CutOut, Panel } from '../../contract/boxes/panel.ts'
+import type { CutOut, Panel, PanelMark } from '../../contract/boxes/panel.ts'
+import { screwSizeFor } from '../../domain/box/assembly/joint-screws.ts'
 import { isNotch, notchedFace } from '../../domain/box/shell/board-faces.ts'
-import { type DxfFile, type DxfPoint, dxfFile } from '../draw/dxf.ts'
+import { type DxfFile, type DxfPoint, dxfFile, gradedLayer } from '../draw/dxf.ts'
 import { isMirrored } from './mirrored.ts'
+import { drawnApart } from './panel-copies.ts'
+import { marksOn } from './panel-marks.ts'
 
 /** From the frame of a panel [m] to the file [mm]. */
 type Placed = (uM: number, vM: number) => DxfPoint
@@ -36,7 +39,7 @@ function roundedRectangle(x: number, y: number, width: number, height: number, r
 
 function addHole(file: DxfFile, cutOut: CutOut, placed: Placed, quarterTurned: boolean): void {
   const { kind, uM, vM, diameterM = 0, widthM = 0, heightM = 0, cornerRadiusM = 0, rebateDepthM, screwCircle } = cutOut
-  const layer = rebateDepthM === undefined ? 'HOLES' : 'POCKET'
+  const layer = rebateDepthM === undefined ? 'HOLES' : gradedLayer('POCKET', rebateDepthM * 1000)
   const { x, y } = placed(uM, vM)
   const [width, height] = quarterTurned ? [heightM, widthM] : [widthM, heightM]
   if (kind === 'circle') file.circle(layer, x, y, (diameterM / 2) * 1000)
@@ -46,7 +49,12 @@ function addHole(file: DxfFile, cutOut: CutOut, placed: Placed, quarterTurned: b
     const angle = ((screwCircle.startAngleDeg + (360 * index) / screwCircle.count) * Math.PI) / 180
     const reach = screwCircle.diameterM / 2
     const screw = placed(uM + reach * Math.cos(angle), vM + reach * Math.sin(angle))
-    file.circle('DRILL', screw.x, screw.y, (screwCircle.holeDiameterM / 2) * 1000)
+    file.circle(
+      gradedLayer('DRILL', screwCircle.holeDiameterM * 1000),
+      screw.x,
+      screw.y,
+      screwCircle.holeDiameterM * 500
+    )
   }
 }
 
@@ -64,16 +72,59 @@ function addPanel(file: DxfFile, panel: Panel, title: string, placed: Placed, qu
   )
   const holes = panel.cutOuts.filter(cutOut => !isNotch(panel, cutOut))
   for (const cutOut of holes) addHole(file, cutOut, placed, quarterTurned)
+  addEdges(file, panel, placed)
+  addWords(file, [...tiltNotes(panel), title], panel, placed)
+}
+
+/** The edges that are sawn at a tilt, by their angle: a router cuts square, along the larger face. */
+function addEdges(file: DxfFile, { outline, edges }: Panel, placed: Placed): void {
+  for (const { edge, tiltDeg } of edges) {
+    const [from, to] = [outline[edge], outline[(edge + 1) % outline.length]]
+    if (tiltDeg <= 0.05 || from === undefined || to === undefined) continue
+    file.line(gradedLayer('BEVEL', tiltDeg), placed(from.uM, from.vM), placed(to.uM, to.vM))
+  }
+}
+
+/** Both sides of every strip on which something stands, and the pilots of its screws; each copy has its own. */
+function addMarks(file: DxfFile, marks: readonly PanelMark[], thicknessM: number, placed: Placed): void {
+  const { pilotMm } = screwSizeFor(thicknessM)
+  for (const { from, to, widthM, screws } of marks) {
+    const length = Math.hypot(to.uM - from.uM, to.vM - from.vM)
+    const aside = { uM: ((from.vM - to.vM) / length) * (widthM / 2), vM: ((to.uM - from.uM) / length) * (widthM / 2) }
+    for (const sign of [1, -1]) {
+      const [a, b] = [from, to].map(({ uM, vM }) => placed(uM + sign * aside.uM, vM + sign * aside.vM)) as [
+        DxfPoint,
+        DxfPoint
+      ]
+      file.line('MARK', a, b)
+    }
+    for (const { uM, vM } of screws) {
+      const { x, y } = placed(uM, vM)
+      file.circle(gradedLayer('DRILL', pilotMm), x, y, pilotMm / 2)
+    }
+  }
+}
+
+/** Text is at least so high that it can be read [mm]; on a part that is too small for it it runs over, on a layer that is not cut. */
+const LEAST_TEXT = 3
+const MOST_TEXT = 14
+
+/** In the lower left corner, along the longer side. */
+function addWords(file: DxfFile, lines: readonly string[], panel: Panel, placed: Placed): void {
   const { u, v } = reachOf(panel)
   const corners = [placed(0, 0), placed(u, v)]
   const [left, right] = corners.map(({ x }) => x).sort((a, b) => a - b) as [number, number]
-  const low = Math.min(...corners.map(({ y }) => y))
-  const lines = [...tiltNotes(panel), title]
+  const [low, high] = corners.map(({ y }) => y).sort((a, b) => a - b) as [number, number]
+  const upright = high - low > right - left
+  const [long, short] = upright ? [high - low, right - left] : [right - left, high - low]
   const longest = Math.max(...lines.map(({ length }) => length))
-  const height = Math.min(14, (right - left) / (0.75 * Math.max(1, longest) + 2))
-  if (height < 3) return
+  const fits = Math.min(long / (0.75 * Math.max(1, longest) + 2), short / (1.5 * lines.length + 1))
+  const height = Math.max(LEAST_TEXT, Math.min(MOST_TEXT, fits))
   lines.forEach((text, i) => {
-    file.text(left + height * 0.8, low + height * (0.8 + 1.5 * i), height, text)
+    const [along, across] = [height * 0.8, height * (0.8 + 1.5 * i)]
+    // Turned by a quarter its lines stand to the left of one another.
+    if (upright) file.text(left + short - across, low + along, height, text, true)
+    else file.text(left + along, low + across, height, text)
   })
 }
 
@@ -99,29 +150,28 @@ export function panelsDxf(panels: readonly Panel[]): string {
   const file = dxfFile()
   const gap = 60
   let left = 0
-  for (const panel of panels) {
+  for (const panel of panels.flatMap(drawnApart)) {
     const from = left
     const copies = panel.quantity === 1 ? '' : ` (${panel.quantity} off${isMirrored(panel) ? ', one mirrored' : ''})`
-    addPanel(file, panel, titleOf(panel, copies), (uM, vM) => ({ x: from + uM * 1000, y: vM * 1000 }), false)
+    const placed: Placed = (uM, vM) => ({ x: from + uM * 1000, y: vM * 1000 })
+    addPanel(file, panel, titleOf(panel, copies), placed, false)
+    addMarks(file, marksOn(panel), panel.thicknessM, placed)
     left += reachOf(panel).u * 1000 + gap
   }
   return file.end()
 }
 
 /** The panel as it lies on its sheet: turned by a quarter where its u runs along the width, mirrored where its twin is. */
-function onSheet(panel: Panel, piece: LaidPiece, left: number): { placed: Placed; quarterTurned: boolean } {
+function onSheet(panel: Panel, piece: LaidPiece, left: number) {
   const { u, v } = reachOf(panel)
-  const mirror = isMirrored(panel) && piece.copy % 2 === 0
-  const along = (uM: number) => (mirror ? u - uM : uM)
   const [x, y] = [left + piece.xM * 1000, piece.yM * 1000]
   const quarterTurned = (panel.lengthAlong === 'u') === piece.turned
-  return {
-    quarterTurned,
-    placed: (uM, vM) =>
-      quarterTurned
-        ? { x: x + (v - vM) * 1000, y: y + along(uM) * 1000 }
-        : { x: x + along(uM) * 1000, y: y + vM * 1000 }
-  }
+  /** In the frame of this very copy. */
+  const own: Placed = (uM, vM) =>
+    quarterTurned ? { x: x + (v - vM) * 1000, y: y + uM * 1000 } : { x: x + uM * 1000, y: y + vM * 1000 }
+  const mirror = isMirrored(panel) && piece.copy % 2 === 0
+  const placed: Placed = mirror ? (uM, vM) => own(u - uM, vM) : own
+  return { own, placed, quarterTurned }
 }
 
 /** The sheets of a cut plan side by side, every panel with its holes where it lies, outer face up. */
@@ -136,8 +186,9 @@ export function sheetsDxf(panels: readonly Panel[], { layouts }: SheetPlan): str
     for (const piece of layout.pieces) {
       const panel = panels.find(({ name }) => name === piece.panel)
       if (panel === undefined) continue
-      const { placed, quarterTurned } = onSheet(panel, piece, left)
+      const { own, placed, quarterTurned } = onSheet(panel, piece, left)
       addPanel(file, panel, titleOf(panel, panel.quantity > 1 ? ` ${piece.copy}` : ''), placed, quarterTurned)
+      addMarks(file, panel.copies?.[piece.copy - 1]?.marks ?? [], panel.thicknessM, own)
     }
     left += width + gap
   }

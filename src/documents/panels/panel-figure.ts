@@ -6,6 +6,7 @@ import { ink } from '../draw/paper.ts'
 import { element, textAt } from '../draw/svg.ts'
 import { alongU, alongV, line, type PanelExtent, type PanelFrame, stroke, toX, toY } from './dimension-lines.ts'
 import { centreMark, holeLabel, holeShape, screwHoles } from './panel-holes.ts'
+import { edgeStripM, panelMarks } from './panel-marks.ts'
 
 /** Space round a panel for its dimensions [mm of paper]. */
 export const margin = { left: 16, right: 12, top: 12, bottom: 16 } as const
@@ -68,14 +69,18 @@ function outlineDimensions(panel: Panel, frame: PanelFrame, extent: PanelExtent)
   ].join('')
 }
 
+/** Notes along an edge stand clear of the strip of what stands on it. */
+const noteDepth = (panel: Panel, { perM }: PanelFrame) => Math.max(3, edgeStripM(panel) * perM + 2.4)
+
 /** Lengths of slanted edges, written inside along them. */
-function slantedEdges({ outline }: Panel, frame: PanelFrame): string {
+function slantedEdges(panel: Panel, frame: PanelFrame): string {
+  const { outline } = panel
   return outline
     .map((from, index) => {
       const to = outline[(index + 1) % outline.length] as PanelPoint
       const [du, dv] = [to.uM - from.uM, to.vM - from.vM]
       if (Math.abs(du) < 5e-4 || Math.abs(dv) < 5e-4) return ''
-      const { x, y, turn } = insideEdge(from, to, frame, 6)
+      const { x, y, turn } = insideEdge(from, to, frame, noteDepth(panel, frame) + 4)
       return textAt(x, y, dimension(Math.hypot(du, dv), frame.paper), { size: line.text, anchor: 'middle', turn })
     })
     .join('')
@@ -100,13 +105,14 @@ export function centreSpace({ cutOuts }: Panel): { readonly above: number; reado
   return { above: step * count(cutOuts.map(({ uM }) => uM)), beside: step * count(cutOuts.map(({ vM }) => vM)) }
 }
 
-function edgeNotes({ outline, edges }: Panel, frame: PanelFrame): string {
+function edgeNotes(panel: Panel, frame: PanelFrame): string {
+  const { outline, edges } = panel
   return edges
     .filter(({ tiltDeg, roundingRadiusM }) => Math.abs(tiltDeg) > 0.05 || roundingRadiusM !== undefined)
     .map(({ edge, tiltDeg, longFace, roundingRadiusM }) => {
       const from = outline[edge] as PanelPoint
       const to = outline[(edge + 1) % outline.length] as PanelPoint
-      const { x, y, turn } = insideEdge(from, to, frame, 3)
+      const { x, y, turn } = insideEdge(from, to, frame, noteDepth(panel, frame))
       const notes = [
         ...(Math.abs(tiltDeg) > 0.05
           ? [`saw at ${figure(Math.abs(tiltDeg), 1)}°, ${longFace === 'inner' ? 'inner' : 'outer'} face long`]
@@ -146,12 +152,20 @@ function grainArrow({ grain, lengthAlong }: Panel, frame: PanelFrame, extent: Pa
   )
 }
 
+/** How many of the holes before one have its centre: their numbers stand side by side. */
+const sameCentre = (cutOuts: Panel['cutOuts'], index: number) =>
+  cutOuts
+    .slice(0, index)
+    .filter(({ uM, vM }) => Math.hypot(uM - (cutOuts[index]?.uM ?? 0), vM - (cutOuts[index]?.vM ?? 0)) < 1e-3).length
+
 export function panelFigure(panel: Panel, frame: PanelFrame): string {
   const extent = extentOf(panel)
   return [
     outlineOf(panel.outline, frame),
+    panelMarks(panel, frame, extent),
     ...panel.cutOuts.map(cutOut => holeShape(cutOut, frame) + screwHoles(cutOut, frame)),
-    ...panel.cutOuts.map((cutOut, index) => centreMark(cutOut, frame) + holeLabel(cutOut, index + 1, frame)),
+    ...panel.cutOuts.map(cutOut => centreMark(cutOut, frame)),
+    ...panel.cutOuts.map((cutOut, index) => holeLabel(cutOut, index + 1, frame, sameCentre(panel.cutOuts, index))),
     outlineDimensions(panel, frame, extent),
     centreDimensions(panel, frame, extent),
     slantedEdges(panel, frame),

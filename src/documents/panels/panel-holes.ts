@@ -1,6 +1,6 @@
 /** Holes and rebates of a panel: their shapes, screw circles, centre marks, numbers and words. Millimetres of paper. */
 import type { CutOut } from '../../contract/boxes/panel.ts'
-import { dimension, figure, type PaperUnits } from '../draw/number-text.ts'
+import { dimension, figure, openingText, type PaperUnits, pilotText } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, textAt } from '../draw/svg.ts'
 import { line, type PanelFrame, stroke, toX, toY } from './dimension-lines.ts'
@@ -75,22 +75,24 @@ export function cutOutText(
   paper: PaperUnits
 ): readonly string[] {
   const d = (lengthM: number) => dimension(lengthM, paper)
+  const opening = (lengthM: number) => openingText(lengthM, paper)
   const size =
     kind === 'circle'
-      ? `⌀${d(diameterM)}`
-      : `${d(widthM)} × ${d(heightM)}${cornerRadiusM === undefined || cornerRadiusM === 0 ? '' : ` R${d(cornerRadiusM)}`}`
+      ? `⌀${opening(diameterM)}`
+      : `${opening(widthM)} × ${opening(heightM)}${cornerRadiusM === undefined || cornerRadiusM === 0 ? '' : ` R${d(cornerRadiusM)}`}`
   const depth = rebateDepthM === undefined ? '' : `, ${d(rebateDepthM)} deep`
   const screws =
     screwCircle === undefined
       ? []
       : [
-          `${screwCircle.count} × ⌀${d(screwCircle.holeDiameterM)} on ⌀${d(screwCircle.diameterM)}, first at ${figure(screwCircle.startAngleDeg, 1)}°, pilots for ${screwCircle.screw}`
+          `${screwCircle.count} × ⌀${pilotText(screwCircle.holeDiameterM, paper)} on ⌀${d(screwCircle.diameterM)}, first at ${figure(screwCircle.startAngleDeg, 1)}°, pilots for ${screwCircle.screw}`
         ]
   return [size + depth, ...screws]
 }
 
-export function holeLabel(cutOut: CutOut, number: number, frame: PanelFrame): string {
-  const [x, y] = [toX(cutOut.uM, frame), toY(cutOut.vM, frame)]
+/** @param beside  numbers that stand at this centre already */
+export function holeLabel(cutOut: CutOut, number: number, frame: PanelFrame, beside: number): string {
+  const [x, y] = [toX(cutOut.uM, frame) + 5 * beside, toY(cutOut.vM, frame)]
   return (
     element('circle', { cx: x + 3.4, cy: y - 3.4, r: 2.3, fill: ink.cut, class: 'bubble' }) +
     textAt(x + 3.4, y - 2.5, String(number), {

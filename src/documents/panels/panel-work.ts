@@ -15,11 +15,21 @@ function isPlain({ outline, edges, cutOuts, lengthM, widthM }: Panel): boolean {
   return Math.abs(Math.abs(area) - lengthM * widthM) < 1e-8
 }
 
+const shellRoles: readonly Panel['role'][] = ['top', 'bottom', 'front', 'back', 'side', 'wall']
+
+/** Whether a part from inside the box has to be marked on it. */
+function bearsParts({ copies = [] }: Panel, panels: readonly Panel[]): boolean {
+  const shell = panels.filter(({ role }) => shellRoles.includes(role)).flatMap(each => each.copies ?? [])
+  const names = new Set(shell.map(({ name }) => name))
+  return copies.some(({ marks }) => marks.some(({ part }) => !names.has(part)))
+}
+
 /** Panels that a size alone does not describe. */
-export const panelsToDraw = ({ panels }: BoxLayout): readonly Panel[] => panels.filter(panel => !isPlain(panel))
+export const panelsToDraw = ({ panels }: BoxLayout): readonly Panel[] =>
+  panels.filter(panel => !isPlain(panel) || bearsParts(panel, panels))
 
 export const PLAIN_PANELS =
-  'Panels without a drawing are plain rectangles: sawn square to the size in the cut list, no holes.'
+  'Panels without a drawing are plain rectangles: sawn square to the size in the cut list, no holes, and nothing from inside the box stands on them.'
 
 const edgesText = (count: number) => `${count} ${count === 1 ? 'edge' : 'edges'}`
 

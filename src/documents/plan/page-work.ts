@@ -10,7 +10,9 @@ import { dimension, durationText, lengthText, type PaperUnits } from '../draw/nu
 import { boxOverview } from '../panels/box-overview.ts'
 import { pagePanel } from '../panels/page-panel.ts'
 import { pageSheet } from '../panels/page-sheet.ts'
-import { countText, holeRows, materialTitle } from '../panels/panel-drawing.ts'
+import { drawnApart } from '../panels/panel-copies.ts'
+import { countText, holeRows, materialTitle, seenFrom } from '../panels/panel-drawing.ts'
+import { markTexts } from '../panels/panel-marks.ts'
 import { PLAIN_PANELS, panelsToDraw, panelWork } from '../panels/panel-work.ts'
 import { systemWiring } from '../wiring/system-wiring.ts'
 import { wiringDiagram } from '../wiring/wiring-diagram.ts'
@@ -96,9 +98,9 @@ function sheet(layout: SheetLayout, paper: PaperUnits): Html {
   }</div>`
 }
 
-/** A panel with holes: drawing, and each hole from the same two edges. */
+/** A panel that a size alone does not describe: drawing, each hole and what stands against it from the same two edges. */
 const panel = (each: Panel, index: number, paper: PaperUnits): Html =>
-  html`<div><h3>${each.name}${countText(each)}, seen from outside</h3>${figureOf(pagePanel(each, `panel-${index + 1}`, paper), 'drawing small')}${list(holeRows(each, paper))}</div>`
+  html`<div><h3>${each.name}${countText(each)}, ${seenFrom(each)}</h3>${figureOf(pagePanel(each, `panel-${index + 1}`, paper), 'drawing small')}${list([...holeRows(each, paper), ...markTexts(each, paper)])}</div>`
 
 function clearances({ box }: PlanPaper, paper: PaperUnits): Html | undefined {
   const rows = box === undefined ? [] : clearanceRows(box, paper)
@@ -127,7 +129,7 @@ export function cut(plan: PlanPaper, { paper }: PaperOptions): Html | undefined 
     { id: 'cut', title: 'Cut', line: `${panelCount} panels${sheets}. Blue is what is cut.` },
     html`<div class="two">${layouts.map(each => sheet(each, paper))}</div>`,
     cutList(plan, paper),
-    html`<div class="two">${drawnPanels.map((each, index) => panel(each, index, paper))}</div>`,
+    html`<div class="two">${drawnPanels.flatMap(drawnApart).map((each, index) => panel(each, index, paper))}</div>`,
     drawnPanels.length < box.panels.length ? html`<p class="quiet">${PLAIN_PANELS}</p>` : undefined,
     overview === undefined ? undefined : fold('Which panel goes where', figureOf(overview, 'drawing overview')),
     clearances(plan, paper)
@@ -142,7 +144,7 @@ export function build(plan: PlanPaper): Html | undefined {
 }
 
 export function wire(plan: PlanPaper): Html | undefined {
-  const { wiring, coils } = plan
+  const { wiring, coils, remedies } = plan
   if (wiring === undefined && coils === undefined) return undefined
   const rows = conductorRows(plan)
   const columns = [
@@ -160,6 +162,7 @@ export function wire(plan: PlanPaper): Html | undefined {
       ? undefined
       : html`${wiring.notDrawn.map(text => html`<p class="barrier">Not drawn: ${text}</p>`)}`,
     table('Conductors', columns, rows),
+    remedies.length === 0 ? undefined : fold(`What would help the supply (${remedies.length})`, list(remedies)),
     coils === undefined ? undefined : scrolling(wiringDiagram(coils), 'Wiring of the coils'),
     stepsByDay(plan, ['car'])
   )

@@ -7,11 +7,13 @@ import { placedCautions } from '../../plan/answer/step-cautions.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import type { Part } from '../../plan/request/part.ts'
 import type { ChartLimits } from '../charts/response-charts.ts'
-import { figure, type PaperUnits, runText, significant } from '../draw/number-text.ts'
+import { figure, type PaperUnits, significant } from '../draw/number-text.ts'
 import { resultOf } from '../draw/part-result.ts'
 import { coilsOf, wiringOf } from '../wiring/wiring-of-plan.ts'
+import { conductorsOf } from './paper-conductors.ts'
 import { boxFacts, greatFigures, powerFacts, soundFacts, supplyFacts } from './paper-facts.ts'
 import type { PlanPaper } from './plan-paper.ts'
+import { readingCard } from './reading-rows.ts'
 
 function limitsOf({ parts }: SystemPlan): ChartLimits {
   const response = resultOf(parts.response)
@@ -45,68 +47,8 @@ function assumptionsOf(parts: SystemPlan['parts'], own: readonly Assumption[]): 
   return [...found.values()]
 }
 
-/** Every conductor with its number: the same in picture, table and steps. */
-function conductorsOf({ circuit }: SystemPlan, paper: PaperUnits): PlanPaper['conductors'] {
-  const { trunk, branches, speakerWire, insideWire, signalLead } = circuit
-  const run = (lengthM: number) => (lengthM > 0 ? runText(lengthM, paper) : '')
-  const fuse = (rating: number | undefined) => (rating === undefined ? '' : `${rating} A`)
-  const times = (count: number) => (count === 1 ? '' : `${count} × `)
-  return [
-    ...(trunk === undefined
-      ? []
-      : [
-          {
-            what: 'positive',
-            size: times(trunk.runs) + trunk.designation,
-            run: run(trunk.positiveLengthM),
-            fuse: fuse(trunk.fuse?.ratingA)
-          },
-          ...(trunk.returnLengthM > 0
-            ? [
-                {
-                  what: trunk.returnBy === 'body' ? 'ground lead' : 'negative',
-                  size: times(trunk.runs) + trunk.designation,
-                  run: run(trunk.returnLengthM),
-                  fuse: ''
-                }
-              ]
-            : [])
-        ]),
-    ...branches.map(each => ({
-      what: `branch to ${each.amplifier}`,
-      size: each.designation,
-      run: run(each.positiveLengthM),
-      fuse: fuse(each.fuse?.ratingA)
-    })),
-    { what: 'signal', size: times(signalLead.count) + signalLead.name, run: run(signalLead.lengthM), fuse: '' },
-    ...(signalLead.turnOnLengthM > 0
-      ? [{ what: 'turn-on', size: '0.75 mm²', run: run(signalLead.turnOnLengthM), fuse: '' }]
-      : []),
-    ...(speakerWire === undefined
-      ? []
-      : [
-          {
-            what: 'loudspeaker',
-            size: `${times(speakerWire.count)}2 × ${speakerWire.designation}`,
-            run: run(speakerWire.lengthM),
-            fuse: ''
-          }
-        ]),
-    ...(insideWire === undefined
-      ? []
-      : [
-          {
-            what: 'inside the box',
-            size: `${times(insideWire.count)}2 × ${insideWire.designation}`,
-            run: run(insideWire.lengthM),
-            fuse: ''
-          }
-        ])
-  ]
-}
-
 /** What to measure at the end, beside what the plan expects. */
-function cardOf({ parts, commissioning }: SystemPlan): PlanPaper['card'] {
+function cardOf({ parts, commissioning, readings }: SystemPlan): PlanPaper['card'] {
   const scalars = resultOf(parts.response)?.scalars
   const gain = resultOf(parts.signal)?.gain
   const at = (id: string) => commissioning.find(step => step.id === id)?.number
@@ -125,10 +67,11 @@ function cardOf({ parts, commissioning }: SystemPlan): PlanPaper['card'] {
       at('speaker-resistance')
     ),
     ...row(
-      'Speaker terminals at the tone',
+      'Loudspeaker terminals at the tone',
       gain === undefined ? undefined : `${figure(gain.meterVoltageV, 1)} V at ${figure(gain.toneHz, 0)} Hz`,
       at('gain')
-    )
+    ),
+    ...readingCard(readings, commissioning)
   ]
 }
 
@@ -167,6 +110,8 @@ export function paperOfPlan(
     bill: plan.billOfMaterials,
     ...present({ buildOrder: plan.buildOrder, restraint: plan.restraint }),
     commissioning: plan.commissioning,
+    readings: plan.readings,
+    remedies: plan.remedies.map(({ text }) => text),
     assumed: assumptionsOf(plan.parts, assumed),
     sources: [...new Set(sources)].sort().map(id => ({ id, ...sourceCatalogue[id] }))
   }

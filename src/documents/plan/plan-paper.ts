@@ -2,6 +2,7 @@
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { SheetPlan } from '../../contract/boxes/box-sheets.ts'
 import type { PlanCover } from '../../contract/systems/plan-cover.ts'
+import type { PlanReading } from '../../contract/systems/readings.ts'
 import type { PlanChapter } from '../../contract/systems/words.ts'
 import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
 import type { Caution } from '../../domain/caution.ts'
@@ -63,6 +64,8 @@ export interface PlanPaper {
   readonly stepCautions: ReadonlyMap<string, readonly Caution[]>
   /** Of no step, by part of the paper. */
   readonly chapterCautions: ReadonlyMap<PlanChapter, readonly Caution[]>
+  /** What would mend the supply, the best first, a sentence each. */
+  readonly remedies: readonly string[]
   /** What was tried before, or instead where nothing fits. */
   readonly tried: readonly { readonly name: string; readonly why: string }[]
   readonly facts: readonly PaperFacts[]
@@ -78,6 +81,7 @@ export interface PlanPaper {
   readonly buildOrder?: WorkOrder
   readonly restraint?: Restraint
   readonly commissioning: readonly CommissioningStep[]
+  readonly readings: readonly PlanReading[]
   readonly card: readonly CardRow[]
   readonly assumed: readonly Assumption[]
   readonly sources: readonly PaperSource[]

@@ -14,6 +14,7 @@ import { wiringDiagram } from '../wiring/wiring-diagram.ts'
 import { barriersOf, daysOf, firstSteps, type PaperStep } from './paper-steps.ts'
 import { gravestFirst, type PaperOptions, type PlanPaper } from './plan-paper.ts'
 import { buyText, CUT_TO_SIZE, conductorRows, shoppingRows, shops } from './plan-rows.ts'
+import { READING_TITLES, readingRows } from './reading-rows.ts'
 
 /** Of no step: in the part of the paper they are about. */
 export const chapterCautions = ({ chapterCautions: all }: PlanPaper, chapter: PlanChapter): Content[] =>
@@ -147,6 +148,7 @@ export function pdfWire(plan: PlanPaper): Content[] {
       ],
       columnGap: 14
     },
+    ...(plan.remedies.length === 0 ? [] : [{ text: 'What would help the supply', bold: true }, lines(plan.remedies)]),
     ...chapterCautions(plan, 'wire'),
     ...days(plan, ['car'])
   ]
@@ -157,8 +159,15 @@ export function pdfSwitchOn(plan: PlanPaper): Content[] {
   return steps.length === 0 ? [] : [heading('Switch on'), inColumns(plan, steps), ...chapterCautions(plan, 'switch-on')]
 }
 
-export function pdfCheck({ card }: PlanPaper): Content[] {
+export function pdfCheck({ card, readings, commissioning }: PlanPaper): Content[] {
   if (card.length === 0) return []
   const rows = card.map(({ what, planned, step }) => [what, planned, String(step), '................'])
-  return [heading('Check'), table('Test card', ['What', 'Planned', 'Step', 'Yours'], ['*', 'auto', 'auto', 90], rows)]
+  const shown = readingRows(readings, commissioning)
+  return [
+    heading('Check'),
+    table('Test card', ['What', 'Planned', 'Step', 'Yours'], ['*', 'auto', 'auto', 90], rows),
+    ...(shown.length === 0
+      ? []
+      : [table('What the meter shows', [...READING_TITLES], [28, '*', 110, 48, 72, 130], shown)])
+  ]
 }

@@ -25,8 +25,10 @@ export const SECOND_HEIGHT = 84
 /** Between cables side by side. */
 const RUN_PITCH = 22
 const ROW_PITCH = 134
+/** What a capacitor below the only amplifier takes. */
+const CAPACITOR_PITCH = 42
 
-export function wiringLayout({ runs, block, secondBattery, driverCount }: SystemWiring): WiringLayout {
+export function wiringLayout({ runs, block, secondBattery, capacitor, driverCount }: SystemWiring): WiringLayout {
   const others = block?.others.length ?? 0
   const bassY = TOP + others * ROW_PITCH
   const extra = Math.max(0, runs - 2) * RUN_PITCH
@@ -34,7 +36,8 @@ export function wiringLayout({ runs, block, secondBattery, driverCount }: System
   const secondY = TOP + batteryHeight + 56
   const amplifierX = block === undefined ? 400 : 690
   const drivers = Math.min(driverCount, 4) * 76 + 6
-  const sourceY = Math.max(bassY + 206, secondBattery === undefined ? 0 : secondY + SECOND_HEIGHT + 30)
+  const beside = block === undefined && capacitor !== undefined ? CAPACITOR_PITCH : 0
+  const sourceY = Math.max(bassY + 206 + beside, secondBattery === undefined ? 0 : secondY + SECOND_HEIGHT + 30)
   return {
     width: block === undefined ? 760 : 1050,
     plusY: Array.from({ length: runs }, (_, index) => 111 + index * RUN_PITCH),
@@ -64,10 +67,28 @@ export interface WiringBlock {
   readonly bass: WiringBranch
   readonly others: readonly (WiringBranch & { readonly amplifier: string })[]
 }
+export interface WiringBattery {
+  readonly name: string
+  /** Rating and type; absent where its lead could not be planned. */
+  readonly fuse?: string
+  readonly positive?: string
+  readonly negative?: string
+}
+/** What ties the second battery to the first, in the trunk before the block. */
+export interface WiringLink {
+  readonly title: string
+  readonly lines: readonly string[]
+  /** At the end of its output. */
+  readonly fuse?: string
+}
 export interface SystemWiring {
   readonly battery: string
-  /** A second battery stands there; what leads to it is not drawn. */
-  readonly secondBattery?: string
+  readonly secondBattery?: WiringBattery
+  readonly link?: WiringLink
+  /** Whether each cable of the trunk has the same fuse at its far end. */
+  readonly fusedAtEnd?: boolean
+  /** Its size and its leads. */
+  readonly capacitor?: readonly string[]
   /** Cables of the trunk side by side, each with its fuse. */
   readonly runs: number
   /** Rating and type; absent when the fuse could not be rated. */

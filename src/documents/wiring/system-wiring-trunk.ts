@@ -1,18 +1,32 @@
 /** From the battery to the amplifier or to the distribution block, and the way back. */
 import { ink } from '../draw/paper.ts'
 import { textAt } from '../draw/svg.ts'
-import { alarm, bodyPoint, fitted, fuseLink, note, type Points, run } from './system-wiring-figures.ts'
+import { alarm, bodyPoint, device, fitted, fuseLink, note, type Points, run } from './system-wiring-figures.ts'
 import type { SystemWiring, WiringLayout } from './system-wiring-layout.ts'
 
 const FUSE_X = 196
 const FUSE_WIDTH = 44
+const END_FUSE_X = 256
+
+/** A relay stands behind the end fuses, a charger right behind the trunk with the fuse of its output at the block. */
+function linkBox({ link }: SystemWiring, { plusY }: WiringLayout): string {
+  if (link === undefined) return ''
+  const [firstY = 111] = plusY
+  const height = Math.max(30 + 14 * link.lines.length, (plusY.at(-1) ?? firstY) - firstY + 16)
+  const x = link.fuse === undefined ? 314 : 252
+  const figure = device(x, firstY - 10, 66, height, link.title, link.lines)
+  if (link.fuse === undefined) return figure
+  return figure + fuseLink(334, firstY) + textAt(356, firstY + 24, link.fuse, { size: 10.5, anchor: 'middle' })
+}
 
 /** Every cable of the trunk from the battery through its fuse; without a rated fuse nothing is joined. */
-export function trunk({ fuse, fusePlace, positive, block }: SystemWiring, layout: WiringLayout): string {
+export function trunk(diagram: SystemWiring, layout: WiringLayout): string {
+  const { fuse, fusePlace, positive, block, link, fusedAtEnd } = diagram
   const { plusY, blockX, amplifierX } = layout
   const end = block === undefined ? amplifierX : blockX
   const [firstY = 111] = plusY
-  const label = note((240 + end) / 2, (plusY.at(-1) ?? firstY) + 17, positive, { width: end - 244 })
+  const below = link === undefined && fusedAtEnd !== true ? 17 : 56
+  const label = note((240 + end) / 2, (plusY.at(-1) ?? firstY) + below, positive, { width: end - 244 })
   if (fuse === undefined) return alarm(250, 92, 'no fuse rated: do not connect') + label
   const lines = plusY.flatMap(y => {
     const toFuse: Points =
@@ -30,10 +44,12 @@ export function trunk({ fuse, fusePlace, positive, block }: SystemWiring, layout
       [FUSE_X + FUSE_WIDTH, y],
       [end, y]
     ]
-    return [run(toFuse, 'plus'), run(on, 'plus'), fuseLink(FUSE_X, y)]
+    const far = fusedAtEnd === true ? fuseLink(END_FUSE_X, y) : ''
+    return [run(toFuse, 'plus'), run(on, 'plus'), fuseLink(FUSE_X, y), far]
   })
   return [
     ...lines,
+    linkBox(diagram, layout),
     textAt(268, 95, fitted(fuse, 250), { size: 11, anchor: 'middle', bold: true }),
     fusePlace === undefined
       ? ''

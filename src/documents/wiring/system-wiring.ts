@@ -1,11 +1,11 @@
 /** The wiring from battery to drivers as a line drawing: what connects to what, with size and rating at each line. */
 import { ink } from '../draw/paper.ts'
 import { svgDocument, textAt } from '../draw/svg.ts'
+import { capacitor, secondBattery } from './system-wiring-accessories.ts'
 import { blockSide } from './system-wiring-block.ts'
 import { alarm, device, driversInBox, fitted, note, type Points, run, sign } from './system-wiring-figures.ts'
 import {
   BASS_HEIGHT,
-  SECOND_HEIGHT,
   type SystemWiring,
   TOP,
   type WiringBranch,
@@ -16,6 +16,25 @@ import { returnPath, trunk } from './system-wiring-trunk.ts'
 
 function branchText(name: string, { fuse, positive, negative }: WiringBranch): string {
   return `From the block through ${fuse ?? 'no fuse'} and ${positive} to ${name}, minus by ${negative}.`
+}
+
+function accessoriesText({
+  secondBattery: second,
+  link,
+  fusedAtEnd,
+  capacitor: stored
+}: SystemWiring): readonly string[] {
+  const { name, fuse, positive, negative } = second ?? {}
+  return [
+    ...(fusedAtEnd === true ? ['The same fuse again at the far end of the trunk.'] : []),
+    ...(link === undefined ? [] : [`Before the block: ${[link.title, ...link.lines].join(', ')}.`]),
+    ...(positive === undefined
+      ? []
+      : [
+          `Second battery ${name}, plus through ${fuse ?? 'no fuse'} and ${positive} to the block, minus by ${negative}.`
+        ]),
+    ...(stored === undefined ? [] : [`Capacitor ${stored.join(', ')}.`])
+  ]
 }
 
 function systemWiringText(diagram: SystemWiring): string {
@@ -29,6 +48,7 @@ function systemWiringText(diagram: SystemWiring): string {
           ...block.others.map(branch => branchText(branch.amplifier, branch)),
           branchText('the bass amplifier', block.bass)
         ]),
+    ...accessoriesText(diagram),
     `Amplifier by ${speakerWire} to ${driverCount} ${driverCount === 1 ? 'driver' : 'drivers'}, ${load}.`,
     ...joints,
     `${source} by ${signal} to the amplifier${diagram.signalEnd === undefined ? '' : ` through a ${diagram.signalEnd}`}${turnOn === undefined ? '' : `, turned on by ${turnOn}`}.`,
@@ -47,14 +67,11 @@ function wrapped(text: string, most: number): readonly string[] {
   return lines
 }
 
-function batteries({ battery, secondBattery }: SystemWiring, { batteryHeight, minusY, secondY }: WiringLayout): string {
+function batteries({ battery }: SystemWiring, { batteryHeight, minusY }: WiringLayout): string {
   return [
     device(20, TOP, 110, batteryHeight, 'Battery', [battery]),
     sign(136, 106, '+', 14),
-    sign(136, minusY - 4, '−', 14),
-    secondBattery === undefined
-      ? ''
-      : device(20, secondY, 130, SECOND_HEIGHT, 'Second battery', [secondBattery, 'its link is not drawn'])
+    sign(136, minusY - 4, '−', 14)
   ].join('')
 }
 
@@ -138,6 +155,8 @@ export function systemWiring(diagram: SystemWiring, id = 'wiring-diagram'): stri
       : '',
     returnPath(diagram, layout),
     batteries(diagram, layout),
+    secondBattery(diagram, layout),
+    capacitor(diagram, layout),
     ...(diagram.block === undefined ? [] : [blockSide(diagram, diagram.block, layout)]),
     driverSide(diagram, layout),
     sourceSide(diagram, layout),

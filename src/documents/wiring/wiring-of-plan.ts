@@ -4,11 +4,11 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { ohmNumber } from '../../domain/coils/coil-loads.ts'
 import { chosenNetwork } from '../../domain/coils/wire-coils.ts'
 import { present } from '../../domain/present.ts'
-import type { BranchRun, PowerRun } from '../../plan/electric/plan-run.ts'
+import { type BranchRun, blockInputs, type PowerRun } from '../../plan/electric/plan-run.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import { figure, lengthText, type PaperUnits, runText } from '../draw/number-text.ts'
 import { resultOf } from '../draw/part-result.ts'
-import type { SystemWiring, WiringBlock, WiringBranch } from './system-wiring-layout.ts'
+import type { SystemWiring, WiringBattery, WiringBlock, WiringBranch, WiringLink } from './system-wiring-layout.ts'
 import type { DrawnWiring } from './wiring-diagram.ts'
 
 const turnOnTexts: Readonly<Record<string, string>> = {
@@ -22,7 +22,17 @@ const MOST_JOINTS = 12
 
 type SupplyLines = Pick<
   SystemWiring,
-  'battery' | 'secondBattery' | 'runs' | 'fuse' | 'fusePlace' | 'positive' | 'negative' | 'returnBy'
+  | 'battery'
+  | 'secondBattery'
+  | 'link'
+  | 'fusedAtEnd'
+  | 'capacitor'
+  | 'runs'
+  | 'fuse'
+  | 'fusePlace'
+  | 'positive'
+  | 'negative'
+  | 'returnBy'
 >
 
 const times = (count: number) => (count === 1 ? '' : `${count} × `)
@@ -43,12 +53,53 @@ function wayBack({ designation, runs, returnBy, returnLengthM }: PowerRun, share
   return shared ? 'to the body: the vehicle’s strap' : `${size} to the body`
 }
 
+function secondLines(second: NonNullable<PlanCircuit['secondBattery']>, paper: PaperUnits): WiringBattery {
+  const { name, lead } = second
+  if (lead === undefined) return { name }
+  const { designation, positiveLengthM, returnLengthM, returnBy } = lead
+  const fuse = fuseText(lead)
+  return {
+    name,
+    ...present({ fuse }),
+    positive: `${designation}, ${runText(positiveLengthM, paper)}`,
+    negative: `${designation}, ${runText(returnLengthM, paper)} ${returnBy === 'body' ? 'to the ground point' : 'to the returns'}`
+  }
+}
+
+function linkLines({ link, relayA, charger }: NonNullable<PlanCircuit['secondBattery']>): WiringLink | undefined {
+  if (link === 'relay') return { title: 'Relay', lines: [`${relayA} A`] }
+  if (charger === undefined) return undefined
+  const { fuse } = charger.lead
+  return {
+    title: 'Charger',
+    lines: [`${figure(charger.ratedA, 0)} A`, charger.lead.returnBy === 'body' ? '− to body' : '− returns'],
+    ...(fuse === undefined ? {} : { fuse: `${fuse.ratingA} A` })
+  }
+}
+
+function accessoryLines(
+  { secondBattery, capacitor }: PlanCircuit,
+  { secondBattery: asked }: PlanRequest['supply'],
+  paper: PaperUnits
+): Pick<SystemWiring, 'secondBattery' | 'link' | 'capacitor'> {
+  const link = secondBattery === undefined ? undefined : linkLines(secondBattery)
+  const bare = asked === undefined ? undefined : { name: `${figure(asked.capacityAh, 0)} A·h` }
+  return {
+    ...present({ secondBattery: secondBattery === undefined ? bare : secondLines(secondBattery, paper), link }),
+    ...(capacitor === undefined
+      ? {}
+      : {
+          capacitor: [`${figure(capacitor.capacitanceF, 1)} F, ${capacitor.designation}`]
+        })
+  }
+}
+
 function supplyLines({ circuit }: SystemPlan, { supply }: PlanRequest, paper: PaperUnits): SupplyLines {
-  const { trunk, amplifiers } = circuit
-  const { secondBattery, systemVoltageV, positiveLengthM } = supply
+  const { trunk, amplifiers, branches } = circuit
+  const { systemVoltageV, positiveLengthM } = supply
   const devices = {
     battery: `${figure(systemVoltageV, 1)} V`,
-    ...(secondBattery === undefined ? {} : { secondBattery: `${figure(secondBattery.capacityAh, 0)} Ah` })
+    ...accessoryLines(circuit, supply, paper)
   }
   if (trunk === undefined) {
     const returnBy = supply.return.kind === 'cable' ? 'cable' : 'body'
@@ -62,7 +113,8 @@ function supplyLines({ circuit }: SystemPlan, { supply }: PlanRequest, paper: Pa
     runs: trunk.runs,
     ...present({ fuse, fusePlace }),
     positive: `${times(trunk.runs)}${trunk.designation}, ${runText(trunk.positiveLengthM, paper)}`,
-    negative: wayBack(trunk, amplifiers.length > 1, paper),
+    ...(trunk.endFuse === undefined ? {} : { fusedAtEnd: true }),
+    negative: wayBack(trunk, amplifiers.length > 1 || branches.length > 0, paper),
     returnBy: trunk.returnBy
   }
 }
@@ -78,15 +130,16 @@ function branchLines(run: BranchRun | undefined, paper: PaperUnits): WiringBranc
   }
 }
 
-function blockOf({ amplifiers, branches, trunk }: PlanCircuit, paper: PaperUnits): WiringBlock | undefined {
-  if (amplifiers.length < 2) return undefined
+function blockOf(circuit: PlanCircuit, paper: PaperUnits): WiringBlock | undefined {
+  const { amplifiers, branches } = circuit
+  if (amplifiers.length < 2 && branches.length === 0) return undefined
   const linesOf = (name: string | undefined) =>
     branchLines(
       branches.find(({ amplifier }) => amplifier === name),
       paper
     )
   return {
-    ways: [`${trunk?.runs ?? 1} in`, `${amplifiers.length} out`],
+    ways: [`${blockInputs(circuit)} in`, `${amplifiers.length} out`],
     bass: linesOf(amplifiers[0]),
     others: amplifiers.slice(1).map(amplifier => ({ amplifier, ...linesOf(amplifier) }))
   }
@@ -94,7 +147,7 @@ function blockOf({ amplifiers, branches, trunk }: PlanCircuit, paper: PaperUnits
 
 type SourceLines = Pick<SystemWiring, 'source' | 'signal' | 'signalEnd' | 'turnOn'>
 
-function sourceLines({ parts, circuit: { signalLead } }: SystemPlan, paper: PaperUnits): SourceLines {
+function sourceLines({ parts, circuit: { signalLead, turnOnRelay } }: SystemPlan, paper: PaperUnits): SourceLines {
   const signal = resultOf(parts.signal)
   const turnOn = signal?.turnOn === undefined ? undefined : turnOnTexts[signal.turnOn.method]
   const { kind, name, count, lengthM, converter } = signalLead
@@ -103,12 +156,14 @@ function sourceLines({ parts, circuit: { signalLead } }: SystemPlan, paper: Pape
     source,
     signal: `${times(count)}${name}, ${runText(lengthM, paper)}`,
     ...(converter ? { signalEnd: 'line-output converter, screened cable to the amplifier' } : {}),
-    ...present({ turnOn })
+    ...(turnOn === undefined
+      ? {}
+      : { turnOn: turnOnRelay === undefined ? turnOn : `${turnOn}, its feed behind ${turnOnRelay.fuseA} A` })
   }
 }
 
 function speakerWireText({ speakerWire }: PlanCircuit, paper: PaperUnits): string {
-  if (speakerWire === undefined) return 'no speaker wire sized'
+  if (speakerWire === undefined) return 'no loudspeaker wire sized'
   const { designation, lengthM, count } = speakerWire
   return `${count === 1 ? '' : `on each of ${count} outputs `}2 × ${designation}, ${runText(lengthM, paper)}`
 }

@@ -9,7 +9,7 @@ export function touchVoltageCautions(targetVoltageV: number): readonly Caution[]
   return [
     caution(
       'output-touch-voltage',
-      `The speaker terminals reach ${targetVoltageV.toFixed(0)} V RMS, above the ${TOUCH_LIMIT_V} V below which UN R100 asks no protection: insulate every joint, clip probes on with the amplifier off, hands off while it plays.`,
+      `The loudspeaker terminals reach ${targetVoltageV.toFixed(0)} V RMS, above the ${TOUCH_LIMIT_V} V below which UN R100 asks no protection: insulate every joint, clip probes on with the amplifier off, hands off while it plays.`,
       { figures: { targetVoltageV, touchLimitV: TOUCH_LIMIT_V } }
     )
   ]

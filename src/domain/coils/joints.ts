@@ -69,7 +69,7 @@ export function wiringSteps(
       ? `a little less than ${inDigits(loadOhm)} Ω is right, because a coil's direct-current resistance lies below its rated impedance`
       : `${inDigits(reOhm)} Ω and the resistance of the meter leads are right`
   return [
-    'Leave the amplifier off and its speaker terminals empty until the last check is passed.',
+    'Leave the amplifier off and its loudspeaker terminals empty until the last check is passed.',
     ...inner.map(joint => `Join ${names(joint)} together; nothing else goes to this joint.`),
     ...(plus === undefined ? [] : [`Take the lead for amplifier + from ${names(plus)}.`]),
     ...(minus === undefined ? [] : [`Take the lead for amplifier - from ${names(minus)}.`]),

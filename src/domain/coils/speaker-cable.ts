@@ -126,7 +126,7 @@ function requireResistance({ qes, reOhm }: SpeakerCableRequest, at: string): voi
 }
 
 /**
- * The smallest of the usual speaker cables with Rw = 2·L·r20 ≤ 5 % of the load and ampacity ≥ √(P/Z).
+ * The smallest of the usual loudspeaker cables with Rw = 2·L·r20 ≤ 5 % of the load and ampacity ≥ √(P/Z).
  *
  * @param loadOhm  Z [Ω] > 0
  * @param powerW  P into the load at full sine [W] ≥ 0
@@ -172,7 +172,7 @@ function cableCaution(request: SpeakerCableRequest, { currentA, loadOhm, percent
   return request.designation === undefined
     ? caution(
         'no-speaker-cable',
-        `No speaker cable from 16 to 8 AWG carries ${need}: move the amplifier to the box, wire a higher load, or run a pair to each driver.`,
+        `No loudspeaker cable from 16 to 8 AWG carries ${need}: move the amplifier to the box, wire a higher load, or run a pair to each driver.`,
         { at: `${at}lengthM`, figures }
       )
     : caution('speaker-cable-too-thin', `${request.designation} does not manage ${need}.`, {

@@ -102,7 +102,7 @@ function cableFor(
   if (totalPowerW !== undefined) return chooseSpeakerCable(known, ohmNumber(load), totalPowerW, assumed)
   throw new DesignError('missing-input', {
     field: 'totalPowerW',
-    detail: 'A speaker cable is chosen by its current: give totalPowerW as well.'
+    detail: 'A loudspeaker cable is chosen by its current: give totalPowerW as well.'
   })
 }
 

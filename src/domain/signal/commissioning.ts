@@ -32,7 +32,7 @@ const hertz = (value: number) => `${Math.round(value)} Hz`
 function speakersOff({ bridged, targetVoltageV, toneHz, systemVoltageV }: SignalStepFacts): SignalStep {
   return {
     id: 'speakers-off',
-    text: `The speaker leads stay off the amplifier, insulated. Engine running, or a charger holding ${bankVolts(HELD_V, systemVoltageV)}. A true-RMS meter that is right at ${hertz(toneHz)} goes on the ${bridged ? 'two terminals of the bridged pair' : 'speaker terminals'}.`,
+    text: `The loudspeaker leads stay off the amplifier, insulated. Engine running, or a charger holding ${bankVolts(HELD_V, systemVoltageV)}. A true-RMS meter that is right at ${hertz(toneHz)} goes on the ${bridged ? 'two terminals of the bridged pair' : 'loudspeaker terminals'}.`,
     passIf:
       'No driver is connected; the meter reads near 0 V without signal. An amplifier without a regulated supply reads a few percent high without its load.',
     cautions: [
@@ -68,7 +68,7 @@ function clipping({ targetVoltageV }: SignalStepFacts): SignalStep {
   const live = targetVoltageV > TOUCH_LIMIT_V ? ' Clip on with the amplifier off; hands off while it plays.' : ''
   return {
     id: 'clipping',
-    text: `Look at the output with an oscilloscope: two probes, channel A minus channel B, no ground clip on a speaker terminal. Without one listen for the first harshness through a small loudspeaker behind a resistor of ${ohm} Ω rated ${ratedW} W or more, for ${heatW.toPrecision(2)} W go into it.${live}`,
+    text: `Look at the output with an oscilloscope: two probes, channel A minus channel B, no ground clip on a loudspeaker terminal. Without one listen for the first harshness through a small loudspeaker behind a resistor of ${ohm} Ω rated ${ratedW} W or more, for ${heatW.toPrecision(2)} W go into it.${live}`,
     passIf: 'The sine has no flat tops at the target; if it has, lower the gain until they are gone and keep that.',
     cautions: ['probe-ground']
   }
@@ -81,7 +81,7 @@ function turnOnStep({ turnOn: method, systemVoltageV }: SignalStepFacts): Signal
       : `Its turn-on terminal has more than ${bankVolts(SWITCHED_ON_V, systemVoltageV)} with the source on and less than 1 V with it off, also with the ignition off.`
   return {
     id: 'turn-on',
-    text: 'Speaker leads still off: switch the source on and off with the gain at its minimum.',
+    text: 'Loudspeaker leads still off: switch the source on and off with the gain at its minimum.',
     passIf: `${off} No thump, no smell, no warm cable.`,
     cautions: method?.method === 'signal-sensing' ? ['signal-sensing'] : []
   }
@@ -96,24 +96,24 @@ function listeningSteps({ crossover: { lowPass, highPass } }: SignalStepFacts): 
     {
       id: 'filters',
       text: `Set the low-pass to ${hertz(lowPass.cornerHz)}, ${6 * lowPass.order} dB an octave${protection}.`,
-      passIf: 'Voices do not come from the subwoofer; a tone an octave below the high-pass barely moves the cone.',
+      passIf: 'Voices do not come from the box; a tone an octave below the high-pass barely moves the cone.',
       cautions: highPass === undefined ? ['no-protective-high-pass'] : []
     },
     {
       id: 'acoustic-polarity',
-      text: `Play a tone at ${hertz(lowPass.cornerHz)} from all loudspeakers at a moderate level and listen, or measure, at the seat behind the wheel with both polarities of the subwoofer.`,
-      passIf: 'Keep the polarity that is louder at the seat; all subwoofers stay alike.',
+      text: `Play a tone at ${hertz(lowPass.cornerHz)} from all loudspeakers at a moderate level and listen, or measure, at the seat behind the wheel with both polarities of the bass.`,
+      passIf: 'Keep the polarity that is louder at the seat; all bass drivers stay alike.',
       cautions: []
     },
     {
       id: 'level',
-      text: 'Lower the subwoofer level at the source or processor, never by raising the gain, until music sounds whole.',
+      text: 'Lower the level of the bass at the source or processor, never by raising the gain, until music sounds whole.',
       passIf: 'Bass joins the front speakers without drawing attention; no rattle, no port noise.',
       cautions: ['hearing-exposure']
     },
     {
       id: 'warm-check',
-      text: 'Nobody inside, doors shut, or everybody with ear protection: play music at the loudest level wanted for a quarter of an hour. Then switch off, feel amplifier, cables and fuse holders with the back of the hand, and smell at the box.',
+      text: 'Nobody inside, doors shut, or everybody with ear protection: play music at the loudest level wanted for a quarter of an hour. Off at the first smell of lacquer. Then switch off, smell at the box, bring the back of the hand near amplifier, cables and fuse holders before it touches them.',
       passIf: 'Nothing is too hot to keep a hand on, and nothing smells of hot lacquer.',
       cautions: ['amplifier-heat', 'hearing-exposure', 'hearing-extreme', 'engine-running']
     }
@@ -130,7 +130,7 @@ const startSafe: SignalStep = {
 function speakerResistance({ loadOhm }: SignalStepFacts): SignalStep {
   return {
     id: 'speaker-resistance',
-    text: 'Speaker leads off the amplifier: measure the direct-current resistance between the two, and from each to the body of the car.',
+    text: 'Loudspeaker leads off the amplifier: measure the direct-current resistance between the two, and from each to the body of the car.',
     passIf: `A little less than ${inDigits(loadOhm)} Ω between the leads; open to the body.`,
     cautions: []
   }
@@ -138,7 +138,7 @@ function speakerResistance({ loadOhm }: SignalStepFacts): SignalStep {
 
 const conePolarity: SignalStep = {
   id: 'cone-polarity',
-  text: 'Touch a 1.5 V cell to the speaker leads for a moment, positive to positive.',
+  text: 'Touch a 1.5 V cell to the loudspeaker leads for a moment, positive to positive.',
   passIf: 'Every cone moves the same way.',
   cautions: []
 }
@@ -152,7 +152,7 @@ const sourceLevel: SignalStep = {
 
 const speakersOn: SignalStep = {
   id: 'speakers-on',
-  text: 'Everything off, speaker leads onto the amplifier, positive to positive. On again at the lowest volume, nobody inside.',
+  text: 'Everything off, loudspeaker leads onto the amplifier, positive to positive. On again at the lowest volume, nobody inside.',
   passIf: 'Clean bass at low level; no cone moves without signal.',
   cautions: ['hearing-exposure', 'hearing-extreme']
 }

@@ -39,7 +39,7 @@ function pathOf(source: SignalSource, input: InputLevel, gain: GainSetting): rea
   return [
     { stage: sourceNames[source.kind], levelV: input.sourceV },
     { stage: inputNames[input.connection], levelV: input.levelV },
-    { stage: 'speaker terminals of the amplifier', levelV: gain.targetVoltageV }
+    { stage: 'loudspeaker terminals of the amplifier', levelV: gain.targetVoltageV }
   ]
 }
 

@@ -2,6 +2,7 @@
 import type { FastifyInstance } from 'fastify'
 import type { ContractDocument } from '../openapi/reading.ts'
 import { type FixedText, fixedText, sendCacheable } from '../serving/etag.ts'
+import { builtText } from '../serving/fixed-file.ts'
 import type { Settings } from '../serving/settings.ts'
 import { guideChapters } from './guide.ts'
 import { tableChapters } from './guide-tables.ts'
@@ -16,7 +17,7 @@ const policy =
 interface Served {
   readonly path: string
   readonly type: string
-  readonly text: (base: string) => string
+  readonly text: (base: string) => string | Promise<string>
   /** Shows the address it was asked at. */
   readonly byHost?: boolean
 }
@@ -29,8 +30,10 @@ export function registerDocs(app: FastifyInstance, settings: Settings): void {
       here: '/docs',
       chapters: [...guideChapters(base), ...tableChapters(settings)]
     })
-  const reference = () => {
-    const document: ContractDocument = JSON.parse(app.contract().json)
+  const reference = async () => {
+    const built = builtText('/docs/reference')
+    if (built !== undefined) return built
+    const document: ContractDocument = JSON.parse((await app.contract()).json)
     return page({ title: 'Reference', here: '/docs/reference', chapters: referenceChapters(document) })
   }
   const served: readonly Served[] = [
@@ -43,7 +46,7 @@ export function registerDocs(app: FastifyInstance, settings: Settings): void {
     let kept: FixedText | undefined
     app.get(path, { schema: { hide: true } }, async (request, reply) => {
       const base = `${request.protocol}://${request.host}`
-      const found = kept ?? fixedText(path, text(base))
+      const found = kept ?? fixedText(path, await text(base))
       if (!byHost) kept = found
       reply.header('content-security-policy', policy)
       return sendCacheable(request, reply, { tag: found.tag, shared: false, type }, () => found.bytes)

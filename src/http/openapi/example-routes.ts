@@ -1,16 +1,17 @@
 /** GET /docs/examples/…: every worked request of an operation with the answer the service gives, too long for the contract. */
 import type { FastifyInstance } from 'fastify'
 import { type FixedText, fixedText, sendCacheable } from '../serving/etag.ts'
-import type { Operation } from '../wire/operation.ts'
+import { isHeavy, type Operation } from '../wire/operation.ts'
 import type { Work } from '../work/pool.ts'
+import { taskOf } from '../work/task.ts'
 import { examplesPath } from './contract-document.ts'
 
 const options = { digits: 'six', basis: false } as const
 
-async function answerOf({ operationId, heavy = false, answerText }: Operation, request: unknown, work: Work) {
+async function answerOf(operation: Operation, request: unknown, work: Work) {
   // Nobody waits on a connection of its own for it: the answer is kept for the next that asks.
-  const task = () => work.run({ operationId, request, options }, new AbortController().signal)
-  return heavy ? String((await task()).body) : answerText(request, options)
+  const inWorker = () => work.run(taskOf(operation, request, options), new AbortController().signal)
+  return isHeavy(operation, request, options) ? String((await inWorker()).body) : operation.answerText(request, options)
 }
 
 async function examplesText(operation: Operation, work: Work): Promise<string> {

@@ -38,8 +38,8 @@ export interface ContractDocument {
   readonly paths: Readonly<Record<string, Readonly<Record<string, ContractOperation>>>>
   readonly components: {
     readonly schemas: Readonly<Record<string, JsonSchema>>
-    readonly parameters: Readonly<Record<string, ContractParameter>>
-    readonly responses: Readonly<Record<string, ContractResponse>>
+    readonly parameters?: Readonly<Record<string, ContractParameter>>
+    readonly responses?: Readonly<Record<string, ContractResponse>>
   }
 }
 
@@ -50,11 +50,11 @@ export function spelledOut({ components }: ContractDocument, operation: Contract
   const { parameters = [], responses } = operation
   return {
     ...operation,
-    parameters: parameters.map(parameter => components.parameters[nameOf(parameter)] ?? parameter),
+    parameters: parameters.map(parameter => components.parameters?.[nameOf(parameter)] ?? parameter),
     responses: Object.fromEntries(
       Object.entries(responses).map(([status, response]) => [
         status,
-        components.responses[nameOf(response)] ?? response
+        components.responses?.[nameOf(response)] ?? response
       ])
     )
   }

@@ -2,7 +2,8 @@
 import { createHash, timingSafeEqual } from 'node:crypto'
 import type { FastifyInstance } from 'fastify'
 import { Refusal } from '../wire/refusal.ts'
-import type { ApiKey, Settings } from './settings.ts'
+import type { ApiKey } from './setting-readers.ts'
+import type { Settings } from './settings.ts'
 
 declare module 'fastify' {
   interface FastifyRequest {

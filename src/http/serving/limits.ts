@@ -1,9 +1,13 @@
-/** How much a caller may ask in a window, per API key, else per address (IPv6 by its /64); fields of the RateLimit draft. */
+/**
+ * How much a caller may ask in a window, per API key, else per address (IPv6 by its /64); fields of the RateLimit draft.
+ * Counted per process, or in a Redis that all replicas share.
+ */
 import rateLimit from '@fastify/rate-limit'
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { present } from '../../domain/present.ts'
 import { Refusal } from '../wire/refusal.ts'
 import type { Settings } from './settings.ts'
+import { sharedCounter } from './shared-counter.ts'
 
 declare module 'fastify' {
   interface FastifyInstance {
@@ -31,19 +35,49 @@ function tooMany(max: number, windowS: number, resetS: number): Refusal {
   return new Refusal('too-many-requests', detail, { headers: { 'retry-after': String(Math.max(1, resetS)) } })
 }
 
+type Counter = ReturnType<FastifyInstance['createRateLimit']>
+type MakeCounter = FastifyInstance['createRateLimit']
+
+/** Counters of this process, and those of all replicas where there is a Redis. */
+async function counters(app: FastifyInstance, redisUrl: string): Promise<readonly MakeCounter[]> {
+  const made: MakeCounter[] = []
+  if (redisUrl !== '') {
+    const redis = await sharedCounter(redisUrl, app.log)
+    app.addHook('onClose', async () => redis.disconnect())
+    // In a scope of its own: the plugin gives its counters to the first that registers it there.
+    await app.register(async scope => {
+      await scope.register(rateLimit, { global: false, redis, nameSpace: 'cabinbass-' })
+      made.push(scope.createRateLimit)
+    })
+  }
+  await app.register(rateLimit, { global: false })
+  return [...made, app.createRateLimit]
+}
+
+/** Counts in the first that answers: with Redis away each process goes on by itself. */
+function firstThatAnswers(counts: readonly Counter[]): Counter {
+  const [count, ...others] = counts
+  if (count === undefined) throw new TypeError('a limit needs a counter')
+  if (others.length === 0) return count
+  const next = firstThatAnswers(others)
+  return async request => {
+    try {
+      return await count(request)
+    } catch {
+      return next(request)
+    }
+  }
+}
+
 export async function registerLimits(
   app: FastifyInstance,
-  { rateLimitMax, keyRateLimitMax, rateLimitWindowS }: Settings
+  { rateLimitMax, keyRateLimitMax, rateLimitWindowS, rateLimitRedis }: Settings
 ): Promise<void> {
-  await app.register(rateLimit, { global: false })
-  const counter = (max: number, keyOf?: (request: FastifyRequest) => string) =>
-    max === 0
-      ? undefined
-      : app.createRateLimit({
-          max,
-          timeWindow: rateLimitWindowS * 1000,
-          ...present({ keyGenerator: keyOf })
-        })
+  const makers = await counters(app, rateLimitRedis)
+  const counter = (max: number, keyOf?: (request: FastifyRequest) => string) => {
+    const options = { max, timeWindow: rateLimitWindowS * 1000, ...present({ keyGenerator: keyOf }) }
+    return max === 0 ? undefined : firstThatAnswers(makers.map(make => make(options)))
+  }
   const byAddress = counter(rateLimitMax)
   const byKey = counter(keyRateLimitMax, request => `key ${request.apiKeyHolder}`)
 

@@ -9,6 +9,7 @@ import { problemKinds } from '../wire/problem.ts'
 import { ProblemBody } from '../wire/problem-schema.ts'
 import { ClientGone, Refusal } from '../wire/refusal.ts'
 import type { Work } from '../work/pool.ts'
+import { taskOf } from '../work/task.ts'
 import { acceptedType } from './negotiate.ts'
 import { pagePolicy } from './page-policy.ts'
 
@@ -44,8 +45,8 @@ export function clientGone({ raw }: FastifyReply): AbortSignal {
 
 export function answerCall(work: Work): AnswerCall {
   return (operation, request, options, reply) =>
-    isHeavy(operation, options)
-      ? work.run({ operationId: operation.operationId, request, options }, clientGone(reply))
+    isHeavy(operation, request, options)
+      ? work.run(taskOf(operation, request, options), clientGone(reply))
       : operation.run(request, options)
 }
 

@@ -1,5 +1,14 @@
 /** What an operator can set, read from the environment: every wrong value is named at once, none is guessed at. */
-import { isIP } from 'node:net'
+import {
+  type ApiKey,
+  oneOf,
+  readKeys,
+  readOrigins,
+  readProxies,
+  readRedis,
+  type Setting,
+  whole
+} from './setting-readers.ts'
 
 export interface Settings {
   readonly port: number
@@ -10,6 +19,8 @@ export interface Settings {
   /** Requests the holder of an API key may send in a window; 0 switches the limit off. */
   readonly keyRateLimitMax: number
   readonly rateLimitWindowS: number
+  /** Redis in which all replicas count; empty counts per process. */
+  readonly rateLimitRedis: string
   /** Proxies whose forwarded address counts: none, a number of hops, or addresses and networks. */
   readonly trustProxy: false | number | readonly string[]
   /** Origins a browser may call from; empty switches CORS off. */
@@ -33,65 +44,6 @@ export interface Settings {
   /** A port of its own for /metrics; 0 serves it beside everything else. */
   readonly metricsPort: number
 }
-
-export interface ApiKey {
-  readonly holder: string
-  readonly sha256: string
-}
-
-type Reading<Value> = (text: string) => Value | undefined
-interface Setting<Value> {
-  readonly variable: string
-  readonly byDefault: string
-  readonly read: Reading<Value>
-  readonly allowed: string
-  readonly meaning: string
-}
-
-function whole(from: number, to: number): Pick<Setting<number>, 'read' | 'allowed'> {
-  return {
-    allowed: `a whole number from ${from} to ${to}`,
-    read: text => (/^\d{1,9}$/.test(text) && Number(text) >= from && Number(text) <= to ? Number(text) : undefined)
-  }
-}
-
-const listed = (text: string) =>
-  text
-    .split(',')
-    .map(part => part.trim())
-    .filter(part => part !== '')
-
-function readProxies(text: string): Settings['trustProxy'] | undefined {
-  if (text === 'false' || text === '0') return false
-  if (/^\d{1,2}$/.test(text)) return Number(text)
-  const networks = listed(text)
-  return networks.length > 0 && networks.every(isNetwork) ? networks : undefined
-}
-
-/** A range with a name, an address, or an address with the length of its prefix. */
-function isNetwork(text: string): boolean {
-  if (/^(loopback|linklocal|uniquelocal)$/.test(text)) return true
-  const [address = '', prefix = '0', ...rest] = text.split('/')
-  const bits = { 0: -1, 4: 32, 6: 128 }[isIP(address)] ?? -1
-  return rest.length === 0 && /^\d{1,3}$/.test(prefix) && Number(prefix) <= bits
-}
-
-function readOrigins(text: string): readonly string[] | undefined {
-  const origins = listed(text)
-  const fits = (origin: string) => origin === '*' || (URL.canParse(origin) && new URL(origin).origin === origin)
-  return origins.every(fits) ? origins : undefined
-}
-
-function readKeys(text: string): readonly ApiKey[] | undefined {
-  const entries = listed(text).map(entry => /^([\w.-]{1,60}):([\da-f]{64})$/i.exec(entry))
-  const keys = entries.map(entry => ({ holder: entry?.[1] ?? '', sha256: (entry?.[2] ?? '').toLowerCase() }))
-  return entries.includes(null) ? undefined : keys
-}
-
-const oneOf = (values: readonly string[]): Pick<Setting<string>, 'read' | 'allowed'> => ({
-  allowed: `one of ${values.join(', ')}`,
-  read: text => (values.includes(text) ? text : undefined)
-})
 
 /** The one table of settings; the documentation page shows it. */
 export const settingTable: { readonly [Name in keyof Settings]: Setting<Settings[Name]> } = {
@@ -126,6 +78,14 @@ export const settingTable: { readonly [Name in keyof Settings]: Setting<Settings
     byDefault: '60',
     ...whole(1, 86_400),
     meaning: 'Length of the window in seconds'
+  },
+  rateLimitRedis: {
+    variable: 'RATE_LIMIT_REDIS_URL',
+    byDefault: '',
+    allowed: 'an address such as redis://cache.example:6379 or rediss://cache.example:6380',
+    read: readRedis,
+    meaning:
+      'Redis in which all replicas count requests; empty = each process counts for itself, as it does while Redis is away'
   },
   trustProxy: {
     variable: 'TRUST_PROXY',
@@ -223,8 +183,9 @@ export function readSettings(
     const given = environment[variable]?.trim()
     const text = given === undefined || given === '' ? byDefault : given
     const value = read(text)
-    // A key or its hash never reaches the log.
-    if (value === undefined) faults.push({ variable, value: name === 'apiKeys' ? '(not shown)' : text, allowed })
+    // A key, its hash or a password never reaches the log.
+    const secret = name === 'apiKeys' || name === 'rateLimitRedis'
+    if (value === undefined) faults.push({ variable, value: secret ? '(not shown)' : text, allowed })
     return [name, value]
   })
   const settings = Object.fromEntries(entries) as Settings

@@ -1,5 +1,6 @@
 /** Holds every request against the contract before anything is computed. */
-import type { ErrorObject } from 'ajv'
+import type { ErrorObject, ValidateFunction } from 'ajv'
+import type { Ajv2020 } from 'ajv/dist/2020.js'
 import type { FastifyInstance } from 'fastify'
 import type { TSchema } from 'typebox'
 import { branchesOf, type JsonSchema, namedComponents } from '../../contract/field/component.ts'
@@ -19,15 +20,21 @@ declare module 'fastify' {
 type Finding = (value: unknown) => readonly ErrorObject[]
 
 function findings(): (schema: object) => Finding {
-  const ajv = requestValidator()
-  return schema => {
+  let ajv: Ajv2020 | undefined
+  const compiled = (schema: object): ValidateFunction => {
+    ajv ??= requestValidator()
     const id = (schema as { $id?: string }).$id
-    const validate = (id === undefined ? undefined : ajv.getSchema(id)) ?? ajv.compile(schema)
+    return (id === undefined ? undefined : ajv.getSchema(id)) ?? ajv.compile(schema)
+  }
+  return schema => {
     const branches = branchesOf(schema as JsonSchema)
+    let validate: ValidateFunction | undefined
     return value => {
       const long = longLists(value, branches)
       if (long.length > 0) return long
-      return validate(value) === true ? [] : ((validate.errors ?? []) as ErrorObject[])
+      // When first needed: all of them together are half of the start.
+      validate ??= compiled(schema)
+      return validate(value) === true ? [] : (validate.errors ?? [])
     }
   }
 }

@@ -15,7 +15,14 @@ function numberText(value: number, perSi: number, digits: Digits): string {
   return digits === 'full' ? String(scaled) : sixDigitText(scaled)
 }
 
+/** What JSON escapes; half a surrogate pair among it. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: these are what must be escaped
+const escapes = /["\\\u0000-\u001f\ud800-\udfff]/
+
+const quoted = (text: string): string => (escapes.test(text) ? JSON.stringify(text) : `"${text}"`)
+
 function writePlain(value: unknown, digits: Digits): string {
+  if (typeof value === 'string') return quoted(value)
   if (typeof value === 'number') return numberText(value, 1, digits)
   if (Array.isArray(value)) return `[${value.map(item => writePlain(item, digits)).join(',')}]`
   if (typeof value !== 'object' || value === null) return JSON.stringify(value)
@@ -32,15 +39,18 @@ function objectWriter(schema: JsonSchema, writers: WeakMap<object, Write>): Writ
   )
   const open = schema.additionalProperties !== false
   return (value, digits) => {
-    const texts: string[] = []
-    for (const [name, inner] of Object.entries(value as object)) {
+    const object = value as Readonly<Record<string, unknown>>
+    let text = ''
+    for (const name of Object.keys(object)) {
+      const inner = object[name]
       if (inner === undefined) continue
+      if (text !== '') text += ','
       const member = members.get(name)
-      if (member !== undefined) texts.push(member.key + member.write(inner, digits))
-      else if (open) texts.push(`${JSON.stringify(name)}:${writePlain(inner, digits)}`)
+      if (member !== undefined) text += member.key + member.write(inner, digits)
+      else if (open) text += `${JSON.stringify(name)}:${writePlain(inner, digits)}`
       else throw new TypeError(`the contract has no field for ${name}`)
     }
-    return `{${texts.join(',')}}`
+    return `{${text}}`
   }
 }
 
@@ -73,7 +83,12 @@ function build(schema: JsonSchema, perSi: number, writers: WeakMap<object, Write
       return (value, digits) => (digits === 'full' ? fullArrayText : sixDigitArrayText)(value as number[], perSi)
     }
     const write = lazily(schema.items, perSi, writers)
-    return (value, digits) => `[${(value as readonly unknown[]).map(item => write(item, digits)).join(',')}]`
+    return (value, digits) => {
+      const items = value as readonly unknown[]
+      let text = ''
+      for (let k = 0; k < items.length; k++) text += k === 0 ? write(items[k], digits) : `,${write(items[k], digits)}`
+      return `[${text}]`
+    }
   }
   if (schema.type === 'object') return objectWriter(schema, writers)
   return writePlain

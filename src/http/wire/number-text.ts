@@ -9,8 +9,19 @@ const LONGEST = 32
 /** Closer to a tie than this the scaled value may have rounded across it; the slow path decides. */
 const TIE = 1e-6
 
+const slowText = (value: number): string =>
+  Number.isInteger(value) && Math.abs(value) < 1e21 ? String(value) : String(Number(value.toPrecision(6)))
+
+/** Scaled value and power of ten are whole and exact, so their quotient is the double nearest to the decimal meant. */
 export function sixDigitText(value: number): string {
-  return Number.isInteger(value) && Math.abs(value) < 1e21 ? String(value) : String(Number(value.toPrecision(6)))
+  const size = value < 0 ? -value : value
+  if (!(size >= 0.001 && size < 1e6) || Number.isInteger(value)) return slowText(value)
+  const power = scales[exponentOf(size) - LOWEST] as number
+  const scaled = size * power
+  const rounded = Math.round(scaled)
+  const over = scaled - rounded
+  if (over > 0.5 - TIE || over < TIE - 0.5) return slowText(value)
+  return String((value < 0 ? -rounded : rounded) / power)
 }
 
 let bytes = Buffer.allocUnsafe(16 * 1024)

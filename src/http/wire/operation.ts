@@ -54,6 +54,8 @@ interface FormText {
   readonly description: string
   /** Runs in a worker thread although the JSON form does not. */
   readonly heavy?: boolean
+  /** What it costs beside the calculation [ms]; little where absent. */
+  readonly moreMs?: number
 }
 
 interface Form<Body, Domain> extends FormText {
@@ -71,6 +73,11 @@ export interface Operation extends OperationText {
   readonly forms: readonly FormText[]
   /** What always holds; shown in the reference. */
   readonly laws: readonly Law[]
+  /**
+   * Processor time of a validated request in the form asked for, when warm [ms], on the machine that scripts/bench/cost.ts was
+   * run on: good to a factor of two, which is enough to choose a thread and to tell how long others will wait.
+   */
+  readonly costMs: (request: unknown, options: AnswerOptions) => number
   /** From a validated request to the text of the JSON answer. @throws DesignError */
   readonly answerText: (request: unknown, options: AnswerOptions) => string
   /** From a validated request to the answer in the form asked for. @throws DesignError */
@@ -83,6 +90,7 @@ interface Definition<Body extends TObject, Result extends TSchema, Domain> exten
   readonly compute: (request: Si<Static<Body>>) => Outcome<Domain>
   readonly forms?: readonly Form<Static<Body>, Domain>[]
   readonly laws?: readonly Law<Static<Body>, Static<Result>>[]
+  readonly costMs: (request: Static<Body>) => number
 }
 
 /** The result is the domain's own, or `present` says how it goes into the contract's shape. */
@@ -93,7 +101,7 @@ type Presented<Body extends TObject, Result extends TSchema, Domain> = Definitio
 export function defineOperation<Body extends TObject, Result extends TSchema, Domain = Si<Static<Result>>>(
   presented: Presented<Body, Result, Domain>
 ): Operation {
-  const { compute, forms = [], laws = [], ...definition }: Definition<Body, Result, Domain> = presented
+  const { compute, costMs, forms = [], laws = [], ...definition }: Definition<Body, Result, Domain> = presented
   const { present = result => result } = presented as { present?: (result: Domain) => unknown }
   const name = `${definition.operationId[0]?.toUpperCase()}${definition.operationId.slice(1)}Answer`
   const answer = answerOf(name, definition.result)
@@ -113,6 +121,8 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
     answer,
     forms,
     laws,
+    costMs: (request, { form }) =>
+      costMs(request as Static<Body>) + (forms.find(({ mediaType }) => mediaType === form)?.moreMs ?? 0),
     answerText: (request, options) => text(saidOnce(compute(toSi(request as Static<Body>))), options),
     run: async (request, options) => {
       const si = toSi(request as Static<Body>)
@@ -126,7 +136,12 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
   }
 }
 
-/** Whether the form asked for belongs in a worker thread. */
-export function isHeavy({ heavy = false, forms }: Operation, { form }: AnswerOptions): boolean {
-  return heavy || forms.some(({ mediaType, heavy: heavyForm }) => mediaType === form && heavyForm === true)
+/** What costs more leaves the thread that answers everybody. */
+export const MOST_HERE_MS = 8
+
+/** Whether a validated request belongs in a worker thread. */
+export function isHeavy(operation: Operation, request: unknown, options: AnswerOptions): boolean {
+  const { heavy = false, forms, costMs } = operation
+  const heavyForm = forms.some(({ mediaType, heavy: always }) => mediaType === options.form && always === true)
+  return heavy || heavyForm || costMs(request, options) > MOST_HERE_MS
 }

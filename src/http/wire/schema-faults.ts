@@ -2,6 +2,7 @@
 import type { ErrorObject } from 'ajv'
 import { type JsonSchema, resolve } from '../../contract/field/component.ts'
 import { present } from '../../domain/present.ts'
+import { nearestName } from './nearest-name.ts'
 import type { ProblemError } from './problem.ts'
 
 /** More than this many faults tell a caller nothing new. */
@@ -39,9 +40,16 @@ function tagsOf({ params, parentSchema }: ErrorObject): readonly string[] {
   })
 }
 
+function unknownField({ params, parentSchema }: ErrorObject): string {
+  const { properties = {}, required = [] } = (parentSchema as JsonSchema | undefined) ?? {}
+  const given = String(params.additionalProperty)
+  const meant = nearestName(given, required) ?? nearestName(given, Object.keys(properties))
+  return `The contract has no such field.${meant === undefined ? '' : ` Did you mean ${meant}?`}`
+}
+
 const readings: Record<string, (error: ErrorObject) => Reading> = {
   required: () => ({ code: 'missing-field', detail: 'This field is required.' }),
-  additionalProperties: () => ({ code: 'unknown-field', detail: 'The contract has no such field.' }),
+  additionalProperties: error => ({ code: 'unknown-field', detail: unknownField(error) }),
   type: ({ params }) => ({
     code: 'wrong-type',
     detail: `Must be of type ${[params.type].flat().join(' or ')}; nothing is converted.`

@@ -5,12 +5,14 @@ function convert(value: unknown, perSi: number): unknown {
   if (typeof value === 'number') return perSi === 1 ? value : value / perSi
   if (Array.isArray(value)) return value.map(item => convert(item, perSi))
   if (typeof value !== 'object' || value === null) return value
-  return Object.fromEntries(
-    Object.entries(value).map(([name, inner]) => {
-      const field = siField(name)
-      return [field.name, convert(inner, field.perSi)]
-    })
-  )
+  const object = value as Readonly<Record<string, unknown>>
+  const converted: Record<string, unknown> = {}
+  // No name is `__proto__`: the reader of bodies refuses it.
+  for (const name of Object.keys(object)) {
+    const field = siField(name)
+    converted[field.name] = convert(object[name], field.perSi)
+  }
+  return converted
 }
 
 export function toSi<Wire>(body: Wire): Si<Wire> {

@@ -31,8 +31,23 @@ function steps({ pointer, schema, perSi }: Step, name: string): readonly Step[] 
   return own.length > 0 ? own : branches.flatMap(branch => steps({ pointer, schema: branch, perSi }, name))
 }
 
-/** `enclosure.rear.netVolumeM3` → `/enclosure/rear/netVolumeL` with 1000 litres a cubic metre. */
+/** A schema is asked for few paths, but lists have indexes: what does not fit is worked out again. */
+const MOST_KEPT = 4_096
+const kept = new WeakMap<JsonSchema, Map<string, WirePath>>()
+
+/** As {@link worked}, remembered. */
 export function wirePath(schema: JsonSchema, field: string): WirePath {
+  const paths = kept.get(schema) ?? new Map<string, WirePath>()
+  kept.set(schema, paths)
+  const known = paths.get(field)
+  if (known !== undefined) return known
+  const found = worked(schema, field)
+  if (paths.size < MOST_KEPT) paths.set(field, found)
+  return found
+}
+
+/** `enclosure.rear.netVolumeM3` → `/enclosure/rear/netVolumeL` with 1000 litres a cubic metre. */
+function worked(schema: JsonSchema, field: string): WirePath {
   let here: readonly Step[] = [{ pointer: '', schema, perSi: 1 }]
   for (const name of field === '' ? [] : field.split(/[.[\]]+/).filter(Boolean)) {
     const next = here.flatMap(step => steps(step, name))

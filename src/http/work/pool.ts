@@ -1,4 +1,4 @@
-/** Worker threads for heavy calls: a bounded queue, a time budget, and an end when nobody waits any longer. */
+/** Worker threads for heavy calls: a line before them, a time budget, and an end when nobody waits any longer. */
 import { createRequire } from 'node:module'
 import { pathToFileURL } from 'node:url'
 import { Piscina } from 'piscina'
@@ -6,12 +6,11 @@ import { DesignError } from '../../domain/design-error.ts'
 import type { Answer } from '../wire/operation.ts'
 import { ClientGone, Refusal } from '../wire/refusal.ts'
 import type { Task, TaskOutcome } from './task.ts'
+import { waitingLine } from './waiting-line.ts'
 
 export interface Work {
   /** @throws Refusal `overloaded` or `out-of-time`, DesignError of the calculation */
   readonly run: (task: Task, nobodyWaits: AbortSignal) => Promise<Answer>
-  /** Starts the first thread, so that the first heavy call need not. */
-  readonly start: () => void
   readonly waiting: () => number
   readonly close: () => Promise<void>
 }
@@ -49,6 +48,12 @@ function pool({ workers, workerHeapMb }: Sizes): Piscina<Task, TaskOutcome> {
 
 const outOfMemory = (error: unknown) => (error as NodeJS.ErrnoException).code === 'ERR_WORKER_OUT_OF_MEMORY'
 
+/** Why a call ends whose caller has gone, or whose batch is out of time. */
+const ended = ({ reason }: AbortSignal): ClientGone | Refusal =>
+  reason instanceof ClientGone || reason instanceof Refusal
+    ? reason
+    : new Refusal('out-of-time', 'The time granted to all calls together is over.')
+
 /** @throws Refusal `out-of-time` when the budget or the memory of a thread is spent, ClientGone when nobody waits any longer */
 async function outcome(
   threads: Piscina<Task, TaskOutcome>,
@@ -60,15 +65,16 @@ async function outcome(
   try {
     return await threads.run(task, { signal: AbortSignal.any([nobodyWaits, budget]) })
   } catch (error) {
-    if (nobodyWaits.reason instanceof ClientGone) throw nobodyWaits.reason
-    if (!budget.aborted && !nobodyWaits.aborted && !outOfMemory(error)) throw error
+    if (nobodyWaits.aborted) throw ended(nobodyWaits)
+    if (!budget.aborted && !outOfMemory(error)) throw error
     throw new Refusal('out-of-time', `The calculation took more than the ${budgetMs / 1000} s or memory granted.`)
   }
 }
 
 /** @param report  hears what threads say when no call waits for it; an aborted call may still answer, which is no fault */
 export function workPool(sizes: Sizes, report: (error: unknown) => void = () => {}): Work {
-  const { workQueueMax, workTimeoutMs } = sizes
+  const { workers, workQueueMax, workTimeoutMs } = sizes
+  const line = waitingLine({ threads: workers, mostWaiting: workQueueMax, mostWaitMs: workTimeoutMs })
   let threads: Piscina<Task, TaskOutcome> | undefined
   const started = () => {
     threads ??= pool(sizes).on('error', report)
@@ -76,14 +82,16 @@ export function workPool(sizes: Sizes, report: (error: unknown) => void = () => 
   }
 
   return {
-    start: () => {
-      started()
-    },
-    waiting: () => threads?.queueSize ?? 0,
+    waiting: line.waiting,
     run: async (task, nobodyWaits) => {
-      // The pool's own bound does not hold for tasks that can be aborted.
-      if (started().queueSize > workQueueMax) throw new Refusal('overloaded', 'Too many heavy calls are waiting.')
-      const done = await outcome(started(), task, nobodyWaits, workTimeoutMs)
+      const kind = `${task.operationId} ${task.options.form ?? ''}`
+      const call = { kind, costMs: task.costMs }
+      // The budget of a call begins with its work: waiting has a bound of its own.
+      const done = await line
+        .enter(call, nobodyWaits, () => outcome(started(), task, nobodyWaits, workTimeoutMs))
+        .catch(error => {
+          throw nobodyWaits.aborted ? ended(nobodyWaits) : error
+        })
       if ('refusal' in done) throw new DesignError(done.refusal.code, ...done.refusal.faults)
       return done.answer
     },

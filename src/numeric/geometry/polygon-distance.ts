@@ -44,3 +44,28 @@ export function rayLength(polygon: Polygon, from: Point2, along: Point2): number
   }
   return length
 }
+
+/**
+ * Parts of a stretch that lie inside a polygon, as shares of it from its start.
+ *
+ * @check  from (−1, 1) to (3, 1) over a square of 2 → from a quarter to three quarters
+ */
+export function insideStretches(polygon: Polygon, from: Point2, to: Point2): readonly (readonly [number, number])[] {
+  const [dx, dy] = [to.x - from.x, to.y - from.y]
+  const crossings = polygon.flatMap((a, i) => {
+    const b = vertex(polygon, i + 1)
+    const [ex, ey] = [b.x - a.x, b.y - a.y]
+    const determinant = dx * ey - dy * ex
+    if (Math.abs(determinant) < 1e-15) return []
+    const share = ((a.x - from.x) * ey - (a.y - from.y) * ex) / determinant
+    return share > 0 && share < 1 ? [share] : []
+  })
+  const shares = [0, ...crossings.toSorted((a, b) => a - b), 1]
+  return shares.slice(1).flatMap((end, i) => {
+    const start = shares[i] ?? 0
+    const middle = (start + end) / 2
+    return end - start > 1e-12 && contains(polygon, { x: from.x + dx * middle, y: from.y + dy * middle })
+      ? [[start, end] as const]
+      : []
+  })
+}

@@ -13,7 +13,8 @@ import { safetyCautions } from '../../contract/cautions/safety.ts'
 import { signalCautions } from '../../contract/cautions/signal.ts'
 import { workshopCautions } from '../../contract/cautions/workshop.ts'
 import type { FirstCaution } from '../../contract/systems/plan-cover.ts'
-import type { PlanChapter } from '../../contract/systems/words.ts'
+import type { PlanHazard } from '../../contract/systems/safety.ts'
+import { type HazardHarm, hazardHarms, type PlanChapter } from '../../contract/systems/words.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { present } from '../../domain/present.ts'
 
@@ -39,12 +40,6 @@ const roomOf = (code: CautionCode) => gravestRooms.findIndex(([, room]) => code 
 /** The part of the paper a caution belongs to that no step names. */
 export const chapterOf = (code: CautionCode): PlanChapter => gravestRooms[roomOf(code)]?.[0] ?? 'see'
 
-/** Said of every plan alike, whatever its figures. */
-const general: readonly CautionCode[] = ['wood-dust']
-
-const isPeculiar = ({ code, level, figures }: Caution) =>
-  level === 'care' && figures !== undefined && !general.includes(code)
-
 /** The first sentence of a caution; the full stop of a figure ends none. */
 const firstSentence = (message: string) => /^.*?[.!?](?=\s+[A-Z]|$)/s.exec(message)?.[0] ?? message
 
@@ -53,8 +48,48 @@ interface NumberedStep {
   readonly cautions: readonly CautionCode[]
 }
 
+/** Of these up to four open the page. */
+const graveHarms: readonly HazardHarm[] = ['death', 'lasting-harm', 'fire']
+const MOST_GRAVE = 4
+/** Then as many of what disappoints, before what else can hurt. */
+const FEWEST_OF_DESIGN = 2
+
+/** Care that the facts or figures of this plan brought: by the register, or by a calculation that no danger names. */
+function peculiarOnes(cautions: readonly Caution[], dangers: readonly PlanHazard[]) {
+  const harms = new Map<CautionCode, HazardHarm>()
+  for (const { caution, harm, peculiar } of dangers)
+    if (peculiar && caution !== undefined && !harms.has(caution)) harms.set(caution, harm)
+  const general = new Set(
+    dangers.flatMap(({ caution, peculiar }) => (peculiar || caution === undefined ? [] : [caution]))
+  )
+  const harmOf = ({ code }: Caution) => harms.get(code)
+  const ofDesign = ({ code, figures }: Caution) => figures !== undefined && !harms.has(code) && !general.has(code)
+  const rank = (each: Caution) => hazardHarms.indexOf(harmOf(each) ?? 'damage')
+  const told = cautions.filter(({ level, code }) => level === 'care' && cautionBriefs[code] !== undefined)
+  const hurting = told.filter(each => harmOf(each) !== undefined).toSorted((a, b) => rank(a) - rank(b))
+  const isGrave = (each: Caution) => graveHarms.includes(harmOf(each) ?? 'damage')
+  return {
+    grave: hurting.filter(isGrave),
+    lesser: hurting.filter(each => !isGrave(each)),
+    design: told.filter(ofDesign).toSorted((a, b) => roomOf(a.code) - roomOf(b.code))
+  }
+}
+
+/** Each code once: what can kill or burn, two of what disappoints, then the rest; six in all. */
+function opening(cautions: readonly Caution[], dangers: readonly PlanHazard[]): readonly Caution[] {
+  const { grave, lesser, design } = peculiarOnes(cautions, dangers)
+  const places = [
+    ...grave.slice(0, MOST_GRAVE),
+    ...design.slice(0, FEWEST_OF_DESIGN),
+    ...grave.slice(MOST_GRAVE),
+    ...lesser,
+    ...design.slice(FEWEST_OF_DESIGN)
+  ]
+  return [...new Map(places.map(each => [each.code, each])).values()].slice(0, MOST_ON_PAGE_ONE - 1)
+}
+
 /**
- * Cautions that carry figures of this design, those that can hurt first, and licensed work always, at the end, whole.
+ * What is peculiar to this design, and licensed work always, at the end, whole.
  *
  * @param said  what the verdict gives as its reasons already: a `stop`, a wish that was not kept
  * @returns each code once, at most seven
@@ -62,15 +97,13 @@ interface NumberedStep {
 export function pageOne(
   cautions: readonly Caution[],
   steps: readonly NumberedStep[],
-  said: readonly string[]
+  said: readonly string[],
+  dangers: readonly PlanHazard[]
 ): readonly FirstCaution[] {
-  const found = new Map(
-    cautions
-      .filter(each => isPeculiar(each) && !said.includes(each.message) && cautionBriefs[each.code] !== undefined)
-      .toSorted((a, b) => roomOf(a.code) - roomOf(b.code))
-      .map(each => [each.code, each] as const)
+  const chosen = opening(
+    cautions.filter(({ message }) => !said.includes(message)),
+    dangers
   )
-  const chosen = [...found.values()].slice(0, MOST_ON_PAGE_ONE - 1)
   const licensed = cautions.filter(({ code }) => code === 'licensed-work')
   return [...chosen, ...licensed].map(({ code, message }) => ({
     code,

@@ -1,13 +1,14 @@
 /** The first page of a plan: what it is, its band of use, how far its limits are, what was asked beside what is built. */
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { PlanCover } from '../../contract/systems/plan-cover.ts'
+import type { PlanHazard } from '../../contract/systems/safety.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { inDigits, inLitres } from '../../domain/digits.ts'
 import type { Response } from '../../domain/enclosure/answer/compute-response.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { airSpeedLevel, portSpeeds } from '../../domain/port/air-speed.ts'
 import { present } from '../../domain/present.ts'
-import type { JoinedDrivers } from '../electric/plan-load.ts'
+import type { JoinedDrivers } from '../load/plan-load.ts'
 import type { ResolvedPlan } from '../request/resolved-plan.ts'
 import { pageOne } from './page-one.ts'
 import type { PlanParts } from './plan-parts.ts'
@@ -25,6 +26,7 @@ interface Outcomes {
   readonly cautions: readonly Caution[]
   /** All steps in their order. */
   readonly steps: Parameters<typeof pageOne>[1]
+  readonly safety: readonly PlanHazard[]
 }
 
 const counts = ['no', 'one', 'two', 'three', 'four'] as const
@@ -155,6 +157,6 @@ export function planCover(request: ResolvedPlan, parts: PlanParts, outcomes: Out
     sentence: sentence(request, parts, outcomes),
     ...(heard === undefined ? {} : { band: bandOf(heard), ...travelOf(heard, xmaxM), ...portAirOf(heard) }),
     ...(outcomes.fits ? askedOf(request, parts) : {}),
-    pageOne: pageOne(outcomes.cautions, outcomes.steps, outcomes.reasons)
+    pageOne: pageOne(outcomes.cautions, outcomes.steps, outcomes.reasons, outcomes.safety)
   }
 }

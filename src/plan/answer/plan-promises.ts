@@ -50,8 +50,9 @@ function unclosedCaution({ qtc }: PlanEnclosure): readonly Caution[] {
   return [caution('not-as-asked', message, { figures: { askedQtc: qtc } })]
 }
 
-function wishCaution(goal: DesignGoal | undefined): readonly Caution[] {
-  if (goal === undefined) return []
+/** A wish that nobody uttered is not broken. */
+function wishCaution({ goal: asked }: PlanEnclosure, goal: DesignGoal | undefined): readonly Caution[] {
+  if (goal === undefined || asked === undefined) return []
   const message = `Wish: of the boxes searched for \`${goal}\` none could be laid out in this space; an alignment of the textbooks is built instead.`
   return [caution('not-as-asked', message)]
 }
@@ -75,8 +76,13 @@ export function notAsAsked(
   })
   if (chosen.kind === 'closed') {
     const damping = { what: 'Qtc', unit: '', figure: 'Qtc', asked: asked.qtc, built: qtc, of: 'qtc' as const }
-    return [...wishCaution(goalMissed), ...unportedCaution(asked), ...volume, ...broken(damping)]
+    return [...wishCaution(asked, goalMissed), ...unportedCaution(asked), ...volume, ...broken(damping)]
   }
   const tuned = { what: 'Tuning', unit: ' Hz', figure: 'TuningHz', asked: asked.tuningHz, built: tuningHz }
-  return [...wishCaution(goalMissed), ...unclosedCaution(asked), ...volume, ...broken({ ...tuned, of: 'tuning' })]
+  return [
+    ...wishCaution(asked, goalMissed),
+    ...unclosedCaution(asked),
+    ...volume,
+    ...broken({ ...tuned, of: 'tuning' })
+  ]
 }

@@ -6,7 +6,7 @@ import type { Caution } from '../../domain/caution.ts'
 import { inDigits } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { leastVoltage } from '../electric/circuit-figures.ts'
-import type { JoinedDrivers } from '../electric/plan-load.ts'
+import type { JoinedDrivers } from '../load/plan-load.ts'
 import type { Part } from '../request/part.ts'
 import type { PlanParts } from './plan-parts.ts'
 

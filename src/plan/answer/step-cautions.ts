@@ -50,7 +50,6 @@ export function placedCautions(
 /** Cautions that only depend on figures: a plan without the danger does not speak of it. */
 const onlyWhenFound: readonly CautionCode[] = [
   'narrow-strip',
-  'solvent-vapour',
   'seams-out-of-reach',
   'heavy-box',
   'hearing-extreme',

@@ -1,19 +1,17 @@
 /** The dear half of a design: each alignment that suits is sized, ported, laid out, braced and heard as a plan would do it. */
-import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { PlannedKind } from '../../contract/systems/words.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { inLitres } from '../../domain/digits.ts'
-import { computeResponse } from '../../domain/enclosure/answer/compute-response.ts'
 import { present } from '../../domain/present.ts'
 import { sixDigitsThroughout } from '../../numeric/six-digits.ts'
 import { planCautions } from '../answer/plan-cautions.ts'
 import { planSignal } from '../electric/plan-signal.ts'
-import { type BoxPart, bracedBox, clears, roomForAir } from '../enclosure/plan-box.ts'
+import { type HeardTry, heardTry } from '../enclosure/heard-try.ts'
+import { roomForAir } from '../enclosure/plan-box.ts'
 import { inPlanOrder, type PlannedCandidate, planSizing, type SizingPart } from '../enclosure/plan-candidates.ts'
 import { closedHighPass } from '../enclosure/plan-high-pass.ts'
-import { planResponse, type ResponsePart, SHOWN } from '../enclosure/plan-response.ts'
-import { attemptsOf, enclosureOf, type Setting, type Try } from '../enclosure/plan-tries.ts'
-import { runPart } from '../request/part.ts'
+import type { ResponsePart } from '../enclosure/plan-response.ts'
+import { attemptsOf, type Setting, type Try } from '../enclosure/plan-tries.ts'
 import type { PlanEnclosure } from '../request/plan-request.ts'
 import type { Electrics, Weighed } from './search-electrics.ts'
 import type { DesignFigures } from './search-figures.ts'
@@ -77,31 +75,7 @@ function pinned({ candidate, wish }: Try): PlanEnclosure {
   }
 }
 
-/** The pressure in the box over the band of a chart, without the limits that make a chart dear. */
-function pressureOf(response: ResponsePart & { readonly done: true }) {
-  const { limits: _, ...linear } = response.request
-  return runPart({ ...linear, frequenciesHz: SHOWN }, computeResponse)
-}
-
-interface Heard {
-  readonly box: BoxPart
-  readonly response: ResponsePart
-}
-
-/** Braced and heard again, as the plan does. */
-function heard(request: PlanRequest, { drivers, joined }: Electrics, made: Try, levelHz: number): Heard {
-  const { candidate, port, box, leakQ } = made
-  const hear = (part: BoxPart) =>
-    planResponse(request, drivers, joined, enclosureOf(candidate, part, port, leakQ), [levelHz])
-  const response = hear(box)
-  if (!box.done || !response.done) return { box, response }
-  const pressure = pressureOf(response)
-  const braced = pressure.done ? bracedBox(request, box, pressure.outcome.result) : box
-  const isAsked = request.board.bracing !== undefined && braced.done
-  return isAsked || clears(braced) ? { box: braced, response: hear(braced) } : { box, response }
-}
-
-function figuresOf({ figures }: Electrics, { candidate }: Try, { box, response }: Heard): DesignFigures | undefined {
+function figuresOf({ figures }: Electrics, { candidate }: Try, { box, response }: HeardTry): DesignFigures | undefined {
   if (!box.done || !response.done) return undefined
   const { outer, volume, massKg } = box.outcome.result
   const { scalars, curves, limits } = response.outcome.result
@@ -128,7 +102,7 @@ function finished(electrics: Electrics, made: Try, levelHz: number): Weighed<Bui
   const { resolved, joined, load, supply, drivers } = electrics
   const enclosure = pinned(made)
   const request = { ...resolved, enclosure }
-  const { box, response } = heard(request, electrics, made, levelHz)
+  const { box, response } = heardTry({ request, drivers, joined }, made, [levelHz])
   const figures = figuresOf(electrics, made, { box, response })
   if (figures === undefined) return { rejection: hindered('response', unheard(response)) }
   const signal = planSignal(request, joined, response)
@@ -163,7 +137,7 @@ export function builtDesigns(
   const { found, rejection } = suited(electrics, kind)
   if (found === undefined) return [{ rejection: rejection as Rejection }]
   const { resolved, drivers, joined } = electrics
-  const setting = { request: resolved, drivers, joined, frequenciesHz: [levelHz] }
+  const setting = { request: resolved, drivers, joined }
   return found.candidates.map(candidate => {
     const made = firstThatFits(setting, candidate, found.sizing)
     return made.found === undefined ? made : finished(electrics, made.found, levelHz)

@@ -17,6 +17,12 @@ export const points = {
   block: 'block',
   returns: 'block of the returns',
   ground: 'ground point',
+  relay: 'isolating relay',
+  chargerIn: 'charger input',
+  chargerOut: 'charger output',
+  chargerMinus: 'charger minus',
+  secondPlus: 'second battery plus',
+  secondMinus: 'second battery minus',
   amplifier,
   amplifierPoles: (index: number) => ({ plus: `${amplifier(index)} plus`, minus: `${amplifier(index)} minus` })
 } as const
@@ -32,7 +38,7 @@ export interface Pieces {
 
 const NOTHING: Pieces = { cables: [], fuses: [], links: [], assumed: [] }
 
-const together = (all: readonly Partial<Pieces>[]): Pieces =>
+export const together = (all: readonly Partial<Pieces>[]): Pieces =>
   all.reduce<Pieces>(
     (sum, { cables = [], fuses = [], links = [], assumed = [] }) => ({
       cables: [...sum.cables, ...cables],
@@ -71,7 +77,7 @@ export function fuseBetween(
 function fusedWay(
   name: string,
   [from, to]: readonly [string, string],
-  { positiveLengthM, fuse }: PowerRun,
+  { positiveLengthM, fuse, endFuse }: PowerRun,
   laid: Laid,
   tail: { readonly lengthM: number; readonly sheathed?: boolean }
 ): Partial<Pieces> {
@@ -79,12 +85,16 @@ function fusedWay(
   const { lengthM, sheathed } = tail
   const tailed = lengthM >= SHORTEST_M
   const [start, behind] = [tailed ? `${name} before its fuse` : from, `${name} behind its fuse`]
+  const end = endFuse === undefined ? to : `${name} before its end fuse`
   return {
     cables: [
       ...(tailed ? [cable(`${name} tail`, [from, start], lengthM, { ...laid, ...present({ sheathed }) })] : []),
-      cable(name, [behind, to], positiveLengthM - (tailed ? lengthM : 0), laid)
+      cable(name, [behind, end], positiveLengthM - (tailed ? lengthM : 0), laid)
     ],
-    fuses: [fuseBetween(`${name} fuse`, [start, behind], fuse)]
+    fuses: [
+      fuseBetween(`${name} fuse`, [start, behind], fuse),
+      ...(endFuse === undefined ? [] : [fuseBetween(`${name} end fuse`, [end, to], endFuse)])
+    ]
   }
 }
 
@@ -135,11 +145,17 @@ function bodyPieces({ supply: { return: path } }: PlanRequest): Partial<Pieces> 
   }
 }
 
-export function powerPieces(request: PlanRequest, trunk: PowerRun, branches: readonly BranchRun[]): Pieces {
-  const { plus, minus } = points.amplifierPoles(0)
+/** @param end  where the trunk ends */
+export function powerPieces(
+  request: PlanRequest,
+  trunk: PowerRun,
+  branches: readonly BranchRun[],
+  end: string
+): Pieces {
+  const { minus } = points.amplifierPoles(0)
   const shared = branches.length > 0
   return together([
-    trunkPieces(request, trunk, shared ? points.block : plus),
+    trunkPieces(request, trunk, end),
     trunkReturn(request, trunk, shared ? points.returns : minus),
     ...branches.map((branch, index) => branchPieces(request, branch, index)),
     bodyPieces(request)

@@ -2,7 +2,7 @@
 import type { CautionLevel } from '../../contract/cautions/entry.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
-import type { SignalPart } from './plan-signal.ts'
+import type { PowerRuns } from './plan-supply.ts'
 
 interface NotPlanned {
   readonly what: string
@@ -10,20 +10,11 @@ interface NotPlanned {
   readonly level: CautionLevel
 }
 
+/** Where no size passes for the lead of a second battery, what it would need is not bought either. */
 const SECOND_BATTERY: NotPlanned = {
   what: 'second battery',
-  text: 'The link cable to the second battery, the relay or DC-DC charger in it and a fuse at each end of it are not planned and not in this bill; each end of the link is a source and needs its fuse at that battery. The voltages are those without it.',
+  text: 'No cable passes for the lead of the second battery: its lead, fuse and ground are not planned and not in this bill. It is a source and needs its own fuse. The voltages are those without it.',
   level: 'care'
-}
-const CAPACITOR: NotPlanned = {
-  what: 'capacitor',
-  text: 'The capacitor itself and its cables are not planned and not in this bill; the resistor to charge and discharge it through is.',
-  level: 'care'
-}
-const RELAY: NotPlanned = {
-  what: 'turn-on relay',
-  text: 'The turn-on relay, its diode and the fuse of its feed are not in this bill; the signal part gives their terminals and rating.',
-  level: 'note'
 }
 
 function others(amplifiers: readonly string[]): NotPlanned {
@@ -39,14 +30,11 @@ function others(amplifiers: readonly string[]): NotPlanned {
 export function notPlanned(
   { supply }: PlanRequest,
   amplifiers: readonly string[],
-  signal: SignalPart
+  { secondLead }: PowerRuns
 ): readonly NotPlanned[] {
-  const relay = signal.done && signal.outcome.result.turnOn?.relay !== undefined
   return [
-    ...(supply.secondBattery === undefined ? [] : [SECOND_BATTERY]),
-    ...(supply.capacitor === undefined ? [] : [CAPACITOR]),
-    ...(amplifiers.length > 1 ? [others(amplifiers.slice(1))] : []),
-    ...(relay ? [RELAY] : [])
+    ...(supply.secondBattery === undefined || secondLead !== undefined ? [] : [SECOND_BATTERY]),
+    ...(amplifiers.length > 1 ? [others(amplifiers.slice(1))] : [])
   ]
 }
 

@@ -98,11 +98,11 @@ const ofTheBranch: readonly CautionCode[] = [
   'parallel-runs'
 ]
 
-function cautionsOf(part: Part<CableChoiceRequest, CableChoice>, name: string): readonly Caution[] {
+export function cautionsOf(part: Part<CableChoiceRequest, CableChoice>, name: string): readonly Caution[] {
   if (!part.done) return []
   return part.outcome.cautions
     .filter(({ code }) => ofTheBranch.includes(code))
-    .map(({ at: _, ...caution }) => ({ ...caution, message: `Branch to ${name}: ${caution.message}` }))
+    .map(({ at: _, ...caution }) => ({ ...caution, message: `${name}: ${caution.message}` }))
 }
 
 /** @param dropLimitV  what the trunk leaves of the drop allowed [V] */
@@ -112,7 +112,6 @@ export function planBranches(
   current: SupplyCurrent,
   dropLimitV: number
 ): Branches {
-  if (amplifiers.length < 2) return { runs: [], cautions: [] }
   const returnBy = request.supply.return.kind === 'chassis' ? ('body' as const) : ('cable' as const)
   const names = namesOf(amplifiers)
   const planned = amplifiers.map((amplifier, index) => {
@@ -132,7 +131,7 @@ export function planBranches(
             returnLengthM: branchReturnM(request),
             ...present({ fuse })
           }
-    return { name, run, cautions: cautionsOf(part, name) }
+    return { name, run, cautions: cautionsOf(part, `Branch to ${name}`) }
   })
   const missing = planned.find(({ run }) => run === undefined)?.name
   return {

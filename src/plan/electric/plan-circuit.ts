@@ -4,9 +4,10 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Caution } from '../../domain/caution.ts'
 import type { Assumption } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
+import type { PlannedLoad } from '../load/plan-load.ts'
+import { accessories } from './accessories.ts'
 import { notPlanned, notPlannedCautions } from './not-planned.ts'
 import { planLead } from './plan-lead.ts'
-import type { PlannedLoad } from './plan-load.ts'
 import type { SignalPart } from './plan-signal.ts'
 import type { PowerRuns } from './plan-supply.ts'
 import { planWires } from './plan-wires.ts'
@@ -20,11 +21,12 @@ interface PlannedCircuit {
 export function planCircuit(
   request: PlanRequest,
   load: PlannedLoad,
-  { trunk, branches, amplifiers, cautions, assumed }: PowerRuns,
+  runs: PowerRuns,
   signal: SignalPart
 ): PlannedCircuit {
+  const { trunk, branches, amplifiers, cautions, assumed } = runs
   const wires = planWires(load)
-  const missing = notPlanned(request, amplifiers, signal)
+  const missing = notPlanned(request, amplifiers, runs)
   return {
     circuit: {
       amplifiers,
@@ -32,6 +34,7 @@ export function planCircuit(
       branches,
       ...present({ speakerWire: wires.toBox, insideWire: wires.inside }),
       signalLead: planLead(request, signal),
+      ...accessories(request, runs, signal),
       notPlanned: missing
     },
     cautions: [...cautions, ...wires.cautions, ...notPlannedCautions(missing)],

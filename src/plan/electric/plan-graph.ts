@@ -10,7 +10,8 @@ import type { Assumption } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
 import { type Part, runPart, waitingFor } from '../request/part.ts'
 import { RUNNING_OVER_NOMINAL, usual } from '../request/plan-usual.ts'
-import { type Pieces, points, powerPieces } from './graph-pieces.ts'
+import { type Pieces, points, powerPieces, together } from './graph-pieces.ts'
+import { secondPieces, secondSources, trunkEndsAt } from './graph-second.ts'
 import type { CurrentPart, PowerRuns } from './plan-supply.ts'
 
 export type CircuitPart = Part<CircuitRequest, Circuit>
@@ -65,19 +66,20 @@ function graphRequest(
   { amplifiers }: CurrentRequest,
   { charging }: SupplyCurrent,
   pieces: Pieces,
-  names: readonly string[]
+  runs: PowerRuns
 ): CircuitRequest {
   const { supply } = request
   const { cables, fuses, links } = pieces
+  const second = secondSources(request, runs)
   return {
     systemVoltageV: supply.systemVoltageV,
-    batteries: [batteryOf(supply)],
-    alternators: [chargingOf(supply, charging)],
+    batteries: [batteryOf(supply), ...second.batteries],
+    alternators: [chargingOf(supply, charging), ...second.alternators],
     cables,
     ...(fuses.length === 0 ? {} : { fuses }),
     ...(links.length === 0 ? {} : { links }),
-    amplifiers: amplifiers.map((amplifier, index) => amplifierOf(amplifier, index, names)),
-    accessories: [vehicleOf(supply, charging)]
+    amplifiers: amplifiers.map((amplifier, index) => amplifierOf(amplifier, index, runs.amplifiers)),
+    accessories: [vehicleOf(supply, charging), ...second.accessories]
   }
 }
 
@@ -102,11 +104,12 @@ export function planGraph(
   current: CurrentPart,
   runs: PowerRuns
 ): { readonly circuit: CircuitPart; readonly assumed: readonly Assumption[] } {
-  const { trunk, missing, amplifiers } = runs
+  const { trunk, missing } = runs
   if (!current.done || trunk === undefined) return { circuit: waitingFor('a cable that passes'), assumed: [] }
   if (missing !== undefined) return { circuit: waitingFor(`a branch cable to ${missing} that passes`), assumed: [] }
   const drawn = current.outcome.result
-  const pieces = powerPieces(request, trunk, runs.branches)
-  const circuit = runPart(graphRequest(request, current.request, drawn, pieces, amplifiers), computeCircuit)
+  const power = powerPieces(request, trunk, runs.branches, trunkEndsAt(runs))
+  const pieces = together([power, secondPieces(request, runs)])
+  const circuit = runPart(graphRequest(request, current.request, drawn, pieces, runs), computeCircuit)
   return { circuit, assumed: [...pieces.assumed, ...graphAssumed(request, drawn)] }
 }

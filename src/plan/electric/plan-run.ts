@@ -1,6 +1,7 @@
 /** Trunk and branches as they are bought and laid: one size, one length, one fuse each; bill, picture and steps read them here. */
 import type { ChosenFuse } from '../../contract/supply/fuse.ts'
 import type { CableChoice } from '../../contract/supply/supply-cables.ts'
+import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 
 export interface PowerRun {
   readonly designation: string
@@ -14,11 +15,23 @@ export interface PowerRun {
   readonly returnLengthM: number
   /** Of each cable; absent where none could be rated. */
   readonly fuse?: ChosenFuse
+  /** At its far end, where a second battery feeds that too. */
+  readonly endFuse?: ChosenFuse
 }
+
+/** From an isolating relay to the block beside it [m]. Common practice, no source. */
+export const RELAY_PIECE_M = 0.2
 
 export interface BranchRun extends PowerRun {
   /** Name of the amplifier it feeds. */
   readonly amplifier: string
+}
+
+/** Ways into the distribution block: each cable of the trunk, or the one from a relay or charger, and the second battery. */
+export function blockInputs({ trunk, secondBattery }: Pick<PlanCircuit, 'trunk' | 'secondBattery'>): number {
+  const runs = trunk?.runs ?? 1
+  if (secondBattery === undefined) return runs
+  return (secondBattery.link === 'joined' ? runs : 1) + 1
 }
 
 /** The single cable that was chosen, or the runs side by side where no single one passes. */

@@ -6,8 +6,8 @@ import { present } from '../../domain/present.ts'
 import { setUpSignal } from '../../domain/signal/set-up-signal.ts'
 import { CROSSOVER_ORDER, crossoverHz } from '../enclosure/plan-crossover.ts'
 import { protectiveCornerHz, type ResponsePart } from '../enclosure/plan-response.ts'
+import type { JoinedDrivers } from '../load/plan-load.ts'
 import { type Part, runPart, waitingFor } from '../request/part.ts'
-import type { JoinedDrivers } from './plan-load.ts'
 
 export type SignalPart = Part<SignalSetupRequest, SignalSetup>
 

@@ -1,26 +1,23 @@
 /** Amperes: what all amplifiers draw, the cable that carries it, the fuse that guards the cable. */
 import type { CableChoice, CableChoiceRequest } from '../../contract/supply/supply-cables.ts'
 import type { AmplifierOnSupply, CurrentRequest, SupplyCurrent } from '../../contract/supply/supply-current.ts'
-import type { FuseAnswer, FuseRequest } from '../../contract/supply/supply-fuses.ts'
 import type { PlanAmplifier, PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Caution } from '../../domain/caution.ts'
-import type { ReturnPath } from '../../domain/circuit/choice/cable-request.ts'
 import { chooseCable } from '../../domain/circuit/choice/choose-cable.ts'
 import { rateFuse } from '../../domain/circuit/fuse/rate-fuse.ts'
 import { supplyCurrent } from '../../domain/circuit/load/supply-current.ts'
-import { supplyJudgement } from '../../domain/circuit/source/supply-judgement.ts'
 import type { Assumption } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
+import type { JoinedDrivers } from '../load/plan-load.ts'
 import { type Part, runPart, waitingFor } from '../request/part.ts'
 import { drawSheet } from '../request/plan-amplifier.ts'
-import { branchLengthM, branchReturnM, dropAllowedV, namesOf, planBranches } from './plan-branches.ts'
-import { conductorOf } from './plan-conductor.ts'
-import type { JoinedDrivers } from './plan-load.ts'
+import { type Branches, dropAllowedV, namesOf, planBranches } from './plan-branches.ts'
 import { type BranchRun, dropOf, type PowerRun, sizeOf } from './plan-run.ts'
+import { dropAssumed, type FusePart, trunkCable, trunkFuse, trunkRun } from './plan-trunk.ts'
+import { type Charger, chargerOf, type SecondLink, secondLead, secondLink } from './second-battery.ts'
 
 export type CurrentPart = Part<CurrentRequest, SupplyCurrent>
 export type CablePart = Part<CableChoiceRequest, CableChoice>
-export type FusePart = Part<FuseRequest, FuseAnswer>
 
 export interface PlannedSupply {
   readonly current: CurrentPart
@@ -34,6 +31,12 @@ export interface PowerRuns {
   readonly branches: readonly BranchRun[]
   /** Of the first amplifier for whose branch no size passes. */
   readonly missing?: string
+  /** How a second battery is tied to the first. */
+  readonly link?: SecondLink
+  /** In place of a relay, for a battery of another kind. */
+  readonly charger?: Charger
+  /** From the second battery to the block; absent without one, or where no size passes. */
+  readonly secondLead?: PowerRun
   /** Of the amplifiers on the run, the bass amplifier first. */
   readonly amplifiers: readonly string[]
   readonly cautions: readonly Caution[]
@@ -55,123 +58,41 @@ function currentRequest({ amplifier, car, supply }: PlanRequest, joined: JoinedD
   }
 }
 
-/** Every amplifier draws most while the battery is charged: then the run is judged at that voltage too. */
-function sizedAtV({ amplifiers }: SupplyCurrent, systemVoltageV: number): number {
-  const lowestV = Math.min(...amplifiers.map(({ sizing }) => sizing.voltageV))
-  return Math.max(lowestV, systemVoltageV)
-}
-
-/** With a block the ground leads belong to the branches; the trunk returns through the body or its own cable. */
-function trunkReturn(path: ReturnPath, shared: boolean): ReturnPath {
-  return shared && path.kind === 'chassis' ? { ...path, leadLengthM: 0 } : path
-}
-
-/** Of the drop allowed, the trunk's share by its length; with one amplifier all of it. */
-function trunkDrop(request: PlanRequest, shared: boolean): Pick<CableChoiceRequest, 'dropLimitPercent' | 'dropLimitV'> {
-  const { dropLimitPercent, positiveLengthM, return: path } = request.supply
-  if (!shared) return dropLimitPercent === undefined ? {} : { dropLimitPercent }
-  const trunkM = positiveLengthM + (path.kind === 'cable' ? path.lengthM : 0)
-  return { dropLimitV: (dropAllowedV(request) * trunkM) / (trunkM + branchLengthM(request) + branchReturnM(request)) }
-}
-
-/** Terminal and fuses of the amplifier judge the trunk only where the trunk ends in it. */
-function trunkEnd({ supply, amplifier }: PlanRequest, shared: boolean) {
-  if (shared) return {}
-  const { makerFuseA, terminalAreaM2 } = supply
-  const { onboardFusesA } = drawSheet(amplifier)
-  return present({ makerFuseA, terminalAreaM2, onboardFusesA })
-}
-
-function cableRequest(request: PlanRequest, current: SupplyCurrent, shared: boolean): CableChoiceRequest {
-  const { systemVoltageV, positiveLengthM, return: path, gaugeSystem, source } = request.supply
-  const { sizing } = current
-  const sourceVoltageV = sizedAtV(current, systemVoltageV)
-  return {
-    systemVoltageV,
-    ...(sourceVoltageV === systemVoltageV ? {} : { sourceVoltageV }),
-    positiveLengthM,
-    return: trunkReturn(path, shared),
-    ...conductorOf(request),
-    ...present({ gaugeSystem, source }),
-    ...trunkDrop(request, shared),
-    ...trunkEnd(request, shared),
-    currentA: sizing.fullSineA,
-    heavyCurrentA: sizing.heavyA
-  }
-}
-
-/** The fuse of each run of the trunk. */
-function fuseRequest(
-  request: PlanRequest,
-  { sizing }: SupplyCurrent,
-  { designation, runs }: { readonly designation: string; readonly runs: number },
-  shared: boolean
-): FuseRequest {
-  const { systemVoltageV, makerFuseA, source, fuseDistanceM, sheathed } = request.supply
-  return {
-    currentA: sizing.fullSineA / runs,
-    heavyCurrentA: sizing.heavyA / runs,
-    systemVoltageV,
-    cable: { designation, ...conductorOf(request) },
-    ...(makerFuseA === undefined || shared || runs > 1 ? {} : { makerFuseA }),
-    ...present({ source, distanceM: fuseDistanceM, sheathed })
-  }
-}
-
-function trunkRun(
-  { supply }: PlanRequest,
-  size: { readonly designation: string; readonly runs: number },
-  fuse: FusePart,
-  shared: boolean
-): PowerRun {
-  const { positiveLengthM, return: path } = supply
-  const leadM = shared ? 0 : ((path.kind === 'chassis' ? path.leadLengthM : 0) ?? supplyJudgement.groundLeadM)
-  return {
-    ...size,
-    positiveLengthM,
-    returnBy: path.kind === 'chassis' ? 'body' : 'cable',
-    returnLengthM: path.kind === 'cable' ? path.lengthM : leadM,
-    ...(fuse.done ? { fuse: fuse.outcome.result.fuse } : {})
-  }
-}
-
+const NO_BRANCHES: Branches = { runs: [], cautions: [] }
 const NO_RUNS = { branches: [], cautions: [], assumed: [] } as const
 
-/** The share of trunk and branch rests on a default of the plan: the parts only see the result. */
-function dropAssumed({ supply }: PlanRequest, shared: boolean): readonly Assumption[] {
-  if (!shared || supply.dropLimitPercent !== undefined) return []
-  const { value, why } = supplyJudgement.dropLimitPercent
-  return [{ field: 'supply.dropLimitPercent', value, why: `${why}; trunk and branch share it by their lengths` }]
-}
+const undone = (names: readonly string[]) => ({ ...NO_RUNS, amplifiers: names })
 
 function laidOut(request: PlanRequest, current: CurrentPart & { readonly done: true }) {
   const drawn = current.outcome.result
   const { amplifiers } = current.request
   const names = namesOf(amplifiers)
-  const shared = amplifiers.length > 1
-  const cable = runPart(cableRequest(request, drawn, shared), chooseCable)
-  if (!cable.done) {
-    const part = waitingFor('a cable')
-    return {
-      parts: { current, cable, fuse: part },
-      runs: { ...NO_RUNS, amplifiers: names }
-    }
-  }
+  const link = secondLink(request, drawn)
+  const task = { current: drawn, shared: amplifiers.length > 1 || link !== undefined, ...present({ link }) }
+  const cable = runPart(trunkCable(request, task), chooseCable)
+  if (!cable.done) return { parts: { current, cable, fuse: waitingFor('a cable') }, runs: undone(names) }
   const size = sizeOf(cable.outcome.result)
   const fuse =
-    size === undefined
-      ? waitingFor('a cable that passes')
-      : runPart(fuseRequest(request, drawn, size, shared), rateFuse)
-  const trunk = size === undefined ? undefined : trunkRun(request, size, fuse, shared)
-  const branches = planBranches(request, amplifiers, drawn, dropAllowedV(request) - dropOf(cable.outcome.result))
+    size === undefined ? waitingFor('a cable that passes') : runPart(trunkFuse(request, task, size), rateFuse)
+  const trunk = size === undefined ? undefined : trunkRun(request, size, fuse, task)
+  // behind a charger the trunk takes nothing of the drop
+  const leftV = dropAllowedV(request) - (link?.kind === 'charger' ? 0 : dropOf(cable.outcome.result))
+  const branches = task.shared ? planBranches(request, amplifiers, drawn, leftV) : NO_BRANCHES
+  const second = link === undefined ? undefined : secondLead(request, drawn)
   return {
     parts: { current, cable, fuse },
     runs: {
-      ...present({ trunk, missing: branches.missing }),
+      ...present({
+        trunk,
+        missing: branches.missing,
+        link,
+        secondLead: second?.run,
+        charger: chargerOf(request, link)
+      }),
       branches: branches.runs,
       amplifiers: names,
-      cautions: branches.cautions,
-      assumed: dropAssumed(request, shared)
+      cautions: [...branches.cautions, ...(second?.cautions ?? [])],
+      assumed: [...dropAssumed(request, task.shared), ...(second?.assumed ?? [])]
     }
   }
 }

@@ -2,7 +2,7 @@
 import { assumptions } from '../../domain/assume.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import { chooseSpeakerCable } from '../../domain/coils/speaker-cable.ts'
-import type { PlannedLoad } from './plan-load.ts'
+import type { PlannedLoad } from '../load/plan-load.ts'
 import { wiringRule } from './wiring-practice.ts'
 
 /** Two-core wire of one size. */

@@ -19,7 +19,9 @@ import { boxRoom, type PlacedBox } from '../designer/room/box-room.ts'
 import type { DesignProblem, FoundDesign, Room } from '../designer/search/design-problem.ts'
 import { goalFor, goals } from '../designer/search/goals.ts'
 import { searchBoxes } from '../designer/search/search-boxes.ts'
-import type { JoinedDrivers } from '../electric/plan-load.ts'
+import type { JoinedDrivers } from '../load/plan-load.ts'
+import { ventedOnly } from '../request/plan-conflicts.ts'
+import type { PlanEnclosure } from '../request/plan-request.ts'
 import { CROSSOVER_ORDER, crossoverHz } from './plan-crossover.ts'
 import { acousticDriver, type DriverPart } from './plan-drivers.ts'
 import { shellRequest } from './plan-shell.ts'
@@ -64,6 +66,10 @@ function limitsOf({ xmaxM, powerW }: Driver, count: number, joined: JoinedDriver
   }
 }
 
+/** Who asks for a port asks for a vented box. */
+export const wantedKind = ({ kind, ...enclosure }: PlanEnclosure) =>
+  ventedOnly.some(field => enclosure[field] !== undefined) ? 'vented' : kind
+
 /** The question of the search, with what the caller has fixed. */
 function problemOf(
   request: PlanRequest,
@@ -87,7 +93,7 @@ function problemOf(
     gainStepDb: GAIN_STEP_DB,
     seatGainDb: seat ?? new Float64Array(designGridHz.length),
     room: roomOf(request, largestM3, Math.max(swept, LEAST_M3 * count), air),
-    ...present({ kind: enclosure.kind, tuningHz: enclosure.tuningHz })
+    ...present({ kind: wantedKind(enclosure), tuningHz: enclosure.tuningHz, areaM2: enclosure.portAreaM2 })
   }
 }
 
@@ -100,22 +106,29 @@ function isAnother(a: FoundDesign<PlacedBox>, b: FoundDesign<PlacedBox>): boolea
   )
 }
 
-/** The best for the wish first, each other than those before it; none where the caller has fixed the box. */
-export function goalDesigns(
+/** Gives for a wish the best boxes first, each other than those before it; what several wishes ask is worked out once. */
+export function wishDesigner(
   request: PlanRequest,
-  wish: DesignGoal,
   drivers: DriverPart & { readonly done: true },
   joined: JoinedDrivers,
   largestM3: number
-): readonly FoundDesign<PlacedBox>[] {
+): (wish: DesignGoal) => readonly FoundDesign<PlacedBox>[] {
   const problem = problemOf(request, drivers, joined, largestM3)
   const { qts } = problem.tables
-  const ask = (goal: DesignGoal, referenceDb?: number) =>
-    searchBoxes({ ...problem, goal: goalFor(goals[goal], qts), ...present({ referenceDb }) })
-  const loudestDb = goals[wish].withinDb === undefined ? undefined : ask('loud')[0]?.held.levelDb
-  const apart: FoundDesign<PlacedBox>[] = []
-  for (const design of ask(wish, loudestDb)) {
-    if (apart.length < MOST_TRIED && apart.every(other => isAnother(design, other))) apart.push(design)
+  const known = new Map<DesignGoal, readonly FoundDesign<PlacedBox>[]>()
+  const found = (wish: DesignGoal): readonly FoundDesign<PlacedBox>[] => {
+    const before = known.get(wish)
+    if (before !== undefined) return before
+    const referenceDb = goals[wish].withinDb === undefined ? undefined : found('loud')[0]?.held.levelDb
+    const designs = searchBoxes({ ...problem, goal: goalFor(goals[wish], qts), ...present({ referenceDb }) })
+    known.set(wish, designs)
+    return designs
   }
-  return apart
+  return wish => {
+    const apart: FoundDesign<PlacedBox>[] = []
+    for (const design of found(wish)) {
+      if (apart.length < MOST_TRIED && apart.every(other => isAnother(design, other))) apart.push(design)
+    }
+    return apart
+  }
 }

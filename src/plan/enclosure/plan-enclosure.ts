@@ -4,17 +4,18 @@ import type { DesignGoal } from '../../contract/systems/words.ts'
 import { inDigits, inLitres } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { present } from '../../domain/present.ts'
-import { sixDigitsThroughout } from '../../numeric/six-digits.ts'
-import type { JoinedDrivers } from '../electric/plan-load.ts'
+import type { JoinedDrivers } from '../load/plan-load.ts'
 import { refusedBy, waitingFor } from '../request/part.ts'
-import { goalDesigns } from './goal-designs.ts'
+import type { Wished } from './alternatives.ts'
+import { wishDesigner } from './goal-designs.ts'
 import { type BoxPart, bracedBox, clears, roomForAir } from './plan-box.ts'
-import { inPlanOrder, planSizing, type SizingPart } from './plan-candidates.ts'
+import { planSizing, type SizingPart } from './plan-candidates.ts'
 import type { DriverPart } from './plan-drivers.ts'
 import { boxMiss, portMiss } from './plan-miss.ts'
 import type { PortPart } from './plan-port.ts'
 import { planResponse, type ResponsePart } from './plan-response.ts'
-import { attemptsOf, enclosureOf, type Setting, shown, type Try, tries } from './plan-tries.ts'
+import { enclosureOf, type Setting, shown, type Try, tries } from './plan-tries.ts'
+import { wishedTries } from './wished-tries.ts'
 
 export interface Tried {
   readonly name: string
@@ -23,7 +24,7 @@ export interface Tried {
   readonly why: string
 }
 
-interface PlannedEnclosure {
+export interface PlannedEnclosure {
   readonly sizing: SizingPart
   /** Absent for a closed box. */
   readonly port?: PortPart
@@ -38,6 +39,8 @@ interface PlannedEnclosure {
   readonly tried: readonly Tried[]
   /** The wish that no box could be built for; what is shown is a textbook's. */
   readonly goalMissed?: DesignGoal
+  /** Where the box was searched for a wish. */
+  readonly wished?: Wished
 }
 
 const triedRow = ({ candidate, complaint }: Try): Tried => ({
@@ -62,16 +65,16 @@ export function planEnclosure(
   const setting = { request, drivers, joined }
   const roomM3 = roomForAir(request)
   const passed: Try[] = []
-  for (const [wished, attempted] of wishedTries(setting, roomM3)) {
-    if (attempted.complaint === undefined) return { ...finished(setting, wished, attempted, passed), fits: true }
-    passed.push(attempted)
+  const { goal } = request.enclosure ?? {}
+  if (goal !== undefined && roomM3 !== undefined) {
+    const wished = forWish(setting, goal, roomM3, passed)
+    if (wished !== undefined) return wished
   }
-  const goalMissed = request.enclosure?.goal
   const sizing = planSizing(request, drivers, joined, roomM3)
   if (!sizing.done) return { ...missing('an enclosure'), sizing }
   for (const attempted of tries(setting, sizing)) {
     if (attempted.complaint === undefined) {
-      return { ...finished(setting, sizing, attempted, passed), ...present({ goalMissed }), fits: true }
+      return { ...finished(setting, sizing, attempted, passed), ...present({ goalMissed: goal }), fits: true }
     }
     passed.push(attempted)
   }
@@ -79,21 +82,23 @@ export function planEnclosure(
   return unfitting(setting, sizing, passed)
 }
 
-/** The boxes that the wish asks for, each sized as if it had been given; none without a wish, or where the volume is given. */
-function* wishedTries(setting: Setting, roomM3: number | undefined): Generator<readonly [SizingPart, Try]> {
+/** The first box of those searched for the wish that can be built. */
+export function forWish(
+  setting: Setting,
+  goal: DesignGoal,
+  roomM3: number,
+  passed: Try[]
+): PlannedEnclosure | undefined {
   const { request, drivers, joined } = setting
-  const { goal, ...enclosure } = request.enclosure ?? {}
-  if (goal === undefined || roomM3 === undefined) return
-  for (const { kind, netVolumeM3, tuningHz, areaM2, place } of goalDesigns(request, goal, drivers, joined, roomM3)) {
-    const port = { portShape: place.portShape, portAreaM2: areaM2 }
-    const box = sixDigitsThroughout({ ...enclosure, ...present({ kind, netVolumeM3, tuningHz, ...port }) })
-    const asGiven = { ...request, enclosure: box }
-    const sizing = planSizing(asGiven, drivers, joined, roomM3)
-    if (!sizing.done) continue
-    const asked = inPlanOrder(sizing.outcome.result.candidates).find(({ alignment }) => alignment === 'as-asked')
-    if (asked === undefined) continue
-    for (const attempted of attemptsOf({ ...setting, request: asGiven }, asked, sizing)) yield [sizing, attempted]
+  const designs = wishDesigner(request, drivers, joined, roomM3)
+  for (const { sizing, attempt } of wishedTries(setting, goal, designs, roomM3)) {
+    if (attempt.complaint !== undefined) {
+      passed.push(attempt)
+      continue
+    }
+    return { ...finished(setting, sizing, attempt, passed), fits: true, wished: { setting, goal, designs, roomM3 } }
   }
+  return undefined
 }
 
 /** Where not one candidate came of the sizing: why. */

@@ -3,7 +3,7 @@ import { type Caution, caution } from '../../domain/caution.ts'
 import { inDigits } from '../../domain/digits.ts'
 import { computeResponse } from '../../domain/enclosure/answer/compute-response.ts'
 import type { ResponseRequest } from '../../domain/enclosure/model/request.ts'
-import type { JoinedDrivers } from '../electric/plan-load.ts'
+import type { JoinedDrivers } from '../load/plan-load.ts'
 import { runPart } from '../request/part.ts'
 import type { ResponsePart } from './plan-response.ts'
 

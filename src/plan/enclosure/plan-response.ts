@@ -5,7 +5,7 @@ import type { PlannedKind } from '../../contract/systems/words.ts'
 import { computeResponse, type Response } from '../../domain/enclosure/answer/compute-response.ts'
 import type { ResponseRequest } from '../../domain/enclosure/model/request.ts'
 import { present } from '../../domain/present.ts'
-import type { JoinedDrivers } from '../electric/plan-load.ts'
+import type { JoinedDrivers } from '../load/plan-load.ts'
 import { type Part, runPart } from '../request/part.ts'
 import { usual } from '../request/plan-usual.ts'
 import { CROSSOVER_ORDER, crossoverHz } from './plan-crossover.ts'
@@ -66,10 +66,16 @@ export function planResponse(
   frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']> = SHOWN
 ): ResponsePart {
   const bare = responseRequest(request, drivers, joined, built, frequenciesHz)
-  const first = runPart(bare, computeResponse)
-  const corner = first.done ? protectiveCornerHz(first.outcome.result, bare) : undefined
-  if (corner === undefined) return first
-  return runPart({ ...bare, filters: planFilters(request, corner) }, computeResponse)
+  const corner = neededCornerHz({ ...bare, frequenciesHz: UNREAD_HZ })
+  return runPart(corner === undefined ? bare : { ...bare, filters: planFilters(request, corner) }, computeResponse)
+}
+
+/** What a response is asked at whose curves nobody reads: limits and scalars are found on grids of their own. */
+export const UNREAD_HZ = [40] as const
+
+function neededCornerHz(request: ResponseRequest): number | undefined {
+  const found = runPart(request, computeResponse)
+  return found.done ? protectiveCornerHz(found.outcome.result, request) : undefined
 }
 
 /** Second order is what amplifiers have built in. */

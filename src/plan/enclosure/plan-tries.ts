@@ -4,7 +4,7 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { inDecimals } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { present } from '../../domain/present.ts'
-import type { JoinedDrivers } from '../electric/plan-load.ts'
+import type { JoinedDrivers } from '../load/plan-load.ts'
 import { waitingFor } from '../request/part.ts'
 import { type BoxPart, type BoxWish, clears } from './plan-box.ts'
 import { inPlanOrder, type PlannedCandidate, type SizingPart } from './plan-candidates.ts'
@@ -12,7 +12,7 @@ import type { DriverPart } from './plan-drivers.ts'
 import { laidOut, regrown } from './plan-layout.ts'
 import { boxMiss, missOf, portMiss } from './plan-miss.ts'
 import { acousticPort, boxPort, type PortPart, type PortWish, planPort, portsTried } from './plan-port.ts'
-import { type BuiltEnclosure, planResponse, protectiveCornerHz } from './plan-response.ts'
+import { type BuiltEnclosure, planResponse, protectiveCornerHz, UNREAD_HZ } from './plan-response.ts'
 
 interface Built {
   /** Absent for a closed box. */
@@ -24,8 +24,6 @@ export interface Setting {
   readonly request: PlanRequest
   readonly drivers: DriverPart & { readonly done: true }
   readonly joined: JoinedDrivers
-  /** Of the curves, where nobody reads a chart. */
-  readonly frequenciesHz?: readonly number[]
 }
 
 /** Losses the sizing counted with, so that the response is of the same box. */
@@ -52,7 +50,7 @@ export function enclosureOf(
 
 /** Sized twice: the high-pass that the first response asks for takes flow away below the tuning. */
 function sizedPort(
-  { request, drivers, joined, frequenciesHz }: Setting,
+  { request, drivers, joined }: Setting,
   candidate: PlannedCandidate,
   wish: PortWish,
   leakQ: number | undefined
@@ -63,7 +61,7 @@ function sizedPort(
   const first = planPort(request, drivers, joined, question)
   if (!first.done) return first
   const enclosure = enclosureOf(candidate, waitingFor('a port'), first, leakQ)
-  const bare = planResponse(request, drivers, joined, enclosure, frequenciesHz)
+  const bare = planResponse(request, drivers, joined, enclosure, UNREAD_HZ)
   const highPassHz = bare.done ? protectiveCornerHz(bare.outcome.result, bare.request) : undefined
   return highPassHz === undefined ? first : planPort(request, drivers, joined, { ...question, highPassHz })
 }

@@ -5,7 +5,8 @@ import { contradictions } from './plan-amplifier.ts'
 import type { PlanEnclosure } from './plan-request.ts'
 
 const closedOnly = ['qtc'] as const
-const ventedOnly = ['tuningHz', 'portShape', 'portAreaM2', 'airSpeedMPerS'] as const
+/** What only a box with a port can be asked for. */
+export const ventedOnly = ['tuningHz', 'portShape', 'portAreaM2', 'airSpeedMPerS'] as const
 
 function given<Field extends keyof PlanEnclosure>(
   enclosure: PlanEnclosure,
@@ -52,8 +53,10 @@ function enclosureFaults(enclosure: PlanEnclosure): readonly Fault[] {
 }
 
 function supplyFaults({ supply }: PlanRequest): readonly Fault[] {
-  const detail = 'One amplifier has no distribution block and no branch; leave this out, or give the other amplifiers.'
-  return supply.branchLengthM !== undefined && supply.otherAmplifiers === undefined
+  const detail =
+    'One amplifier on one battery has no distribution block and no branch; leave this out, or give the other amplifiers or a second battery.'
+  const { branchLengthM, otherAmplifiers, secondBattery } = supply
+  return branchLengthM !== undefined && otherAmplifiers === undefined && secondBattery === undefined
     ? [{ field: 'supply.branchLengthM', detail }]
     : []
 }

@@ -1,9 +1,17 @@
+import { goalMeanings } from '../../contract/systems/words.ts'
+
 /** What a plan takes where the caller is silent, each once; every use is recorded as assumed. Common practice, no source. */
 export const usual = {
   speakerCableM: { value: 2, why: 'amplifier and box side by side in the boot' },
   mainsLowHz: { value: 80, why: 'most front loudspeakers play down to about 80 Hz; the crossover follows them' },
   branchM: { value: 1, why: 'distribution block and amplifiers stand together' },
   groundLeadM: { value: 0.5, why: 'ground lead of half a metre' },
+  secondLeadM: { value: 0.5, why: 'metres of lead from the second battery to the block, and to its ground point' },
+  capacitorLeadM: { value: 0.3, why: 'metres of lead from the block or the amplifier to the capacitor' },
+  goal: {
+    value: 'everyday',
+    why: `${goalMeanings.everyday}; another wish gives another box`
+  },
   stiffA: { value: 1000, why: 'amperes of a charging system that is not described: it gives whatever is asked' },
   stiffOhm: { value: 1e-4, why: 'and holds its voltage' },
   lowestCornerHz: { value: 10, why: 'the least corner most dials reach, and below the lowest music' }

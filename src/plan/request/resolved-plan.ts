@@ -1,8 +1,10 @@
 /** The request as the plan works on it: one amplifier, every silent field filled in and recorded. */
 import type { PlanCar, PlanRequest, PlanSignal, PlanSupply } from '../../contract/systems/plan-request.ts'
+import type { DesignGoal } from '../../contract/systems/words.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { withoutDraw } from './plan-amplifier.ts'
 import { type Finish, resolvedFinish } from './plan-finish.ts'
+import type { PlanEnclosure } from './plan-request.ts'
 import { resolvedSpace } from './plan-space.ts'
 import { usual } from './plan-usual.ts'
 
@@ -25,7 +27,7 @@ function resolvedSupply(supply: PlanSupply, assumed: Assumptions): PlanSupply {
   return {
     ...supply,
     return: path.kind === 'chassis' ? { ...path, leadLengthM: lead(path.leadLengthM) } : path,
-    ...(supply.otherAmplifiers === undefined ? {} : { branchLengthM: branch() })
+    ...(supply.otherAmplifiers === undefined && supply.secondBattery === undefined ? {} : { branchLengthM: branch() })
   }
 }
 
@@ -56,6 +58,18 @@ export function resolvedFields(
   }
 }
 
+/** A box that is not given by its volume or Qtc is searched for a wish. */
+function resolvedEnclosure(enclosure: PlanEnclosure = {}, assumed: Assumptions): PlanEnclosure {
+  if (enclosure.netVolumeM3 !== undefined || enclosure.qtc !== undefined) return enclosure
+  const { goal } = usual
+  return { ...enclosure, goal: assumed.or<DesignGoal>(enclosure.goal, 'enclosure.goal', goal.value, goal.why) }
+}
+
 export function resolvedPlan(request: PlanRequest, assumed: Assumptions): ResolvedPlan {
-  return { ...request, amplifier: withoutDraw(request.amplifier), ...resolvedFields(request, assumed) }
+  return {
+    ...request,
+    amplifier: withoutDraw(request.amplifier),
+    enclosure: resolvedEnclosure(request.enclosure, assumed),
+    ...resolvedFields(request, assumed)
+  }
 }

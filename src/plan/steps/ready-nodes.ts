@@ -7,6 +7,7 @@ const readHandbook = step({
   title: 'Read the handbook of the vehicle',
   actions: [
     'Look up how the battery comes off and what to note before (radio code, windows), how long the airbags need to discharge, what the lashing eyes hold, and how much the vehicle may carry.',
+    'Look for what this plan was not told: a gas tank, mains wiring on board, a battery sensor, 48 V, a second battery. Where there is one, give it to the plan or ask its workshop before you open anything.',
     'Ask your insurer and your inspection body what they want to see.'
   ],
   needs: [],
@@ -60,4 +61,19 @@ const checkParts = step({
   checks: ['Cut-out and flange within 1 mm of the plan.', 'Coils of one kind agree to 10 %.']
 })
 
-export const readyNodes: readonly BuildNode[] = [readHandbook, measureVehicle, surveyRoute, checkParts]
+const setUpBench = step({
+  id: 'set-up-bench',
+  place: 'bench',
+  title: 'Set up the bench',
+  actions: [
+    'Firm trestles at the height of your hips, light, clamps, extraction at the machine; nobody else in the dust.',
+    'First-aid box and extinguisher within reach.'
+  ],
+  needs: ['read-handbook'],
+  tools: ['trestles', 'clamps', 'extractor', 'mask', 'goggles', 'ear muffs', 'first-aid box', 'extinguisher'],
+  substitutes: ['Out of doors, upwind of the saw, a mask does without an extractor.'],
+  minutes: 30,
+  checks: ['The mask fits: no air passes beside the nose.']
+})
+
+export const readyNodes: readonly BuildNode[] = [readHandbook, measureVehicle, surveyRoute, checkParts, setUpBench]

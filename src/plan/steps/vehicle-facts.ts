@@ -10,7 +10,6 @@ import type { SignalPart } from '../electric/plan-signal.ts'
 export interface VehicleFacts {
   readonly circuit: PlanCircuit
   readonly drive?: Drive
-  readonly secondBattery: boolean
   readonly capacitor: boolean
   readonly turnOn?: TurnOn
   /** Ring lugs of all power cables. */
@@ -32,7 +31,6 @@ export function vehicleFacts({ car, supply }: PlanRequest, { circuit, signal, bi
   return {
     circuit,
     ...present({ drive: car.drive, turnOn, fuseDistanceM: supply.fuseDistanceM }),
-    secondBattery: supply.secondBattery !== undefined,
     capacitor: supply.capacitor !== undefined,
     lugCount: lugs.reduce((sum, { need }) => sum + need, 0),
     sheathed: supply.sheathed === true

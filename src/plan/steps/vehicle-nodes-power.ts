@@ -114,6 +114,7 @@ const makeGround = ({ branches }: PlanCircuit, returned: Returned): BuildNode =>
     title: branches.length > 1 ? 'Make the ground points' : 'Make the ground point',
     actions: [
       'Thick body metal or a ground stud of the maker; never a bolt of a seat, a belt or an airbag.',
+      'Where the negative post wears a battery sensor, every ground stays on the body side of it.',
       'Scrape to bright metal, then lug, toothed washer, bolt at its torque; grease or paint over it.'
     ],
     needs: ['crimp-lugs', 'empty-boot'],

@@ -1,8 +1,11 @@
 /** Amplifier, signal, turn-on and loudspeaker cable in the vehicle, up to the last clamp. */
+import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { WorkItem } from '../../contract/systems/words.ts'
 import { inDecimals } from '../../domain/digits.ts'
 import { type BuildNode, step } from '../work/build-step.ts'
 import type { VehicleFacts } from './vehicle-facts.ts'
+
+type SecondBattery = NonNullable<PlanCircuit['secondBattery']>
 
 const mountAmplifier = ({ circuit: { amplifiers } }: VehicleFacts): BuildNode =>
   step({
@@ -11,7 +14,7 @@ const mountAmplifier = ({ circuit: { amplifiers } }: VehicleFacts): BuildNode =>
     title: `Mount the ${amplifiers.length > 1 ? `${amplifiers.length} amplifiers` : 'amplifier'}`,
     actions: [
       'Through-bolt it to a board or a bracket on the body, not into a wall of the box: that shakes it loose, and its screws leak.',
-      'Upright or flat with its fins free, at least 50 mm of air on every side (or what its sheet asks), no carpet over it; clear of water and of the way of an airbag.'
+      'Upright or flat with its fins free, at least 50 mm of air on every side (or what its sheet asks), no carpet over it; off the lowest point of the boot, where water gathers, and not under a seat whose plug would have to be opened.'
     ],
     needs: ['empty-boot', 'battery-off'],
     tools: ['drill with depth stop', 'spanner'],
@@ -21,24 +24,38 @@ const mountAmplifier = ({ circuit: { amplifiers } }: VehicleFacts): BuildNode =>
     cautions: ['amplifier-heat', 'blind-drilling']
   })
 
-const mountSecond = step({
-  id: 'mount-second',
-  place: 'car',
-  title: 'Mount the second battery',
-  actions: [
-    'In a tray with a strap or a frame bolted to the body, terminals covered; its vent hose leads outside, but for lithium.',
-    'Link cable with its relay or charging converter, a fuse holder at each end. Both fuses stay out.'
-  ],
-  needs: ['battery-off', 'empty-boot'],
-  tools: ['drill with depth stop', 'spanner', 'goggles', 'gloves'],
-  uses: ['second-battery', 'second-battery-link'],
-  minutes: 120,
-  checks: [
-    'Pull in each direction with twice its weight: it moves less than 25 mm.',
-    'Each fuse lies within its distance of its own battery.'
-  ],
-  cautions: ['second-battery', 'battery-gas']
-})
+function tieWords({ link, charger }: SecondBattery): string {
+  if (link === 'relay')
+    return 'The relay beside the block, its coil on a feed that is live only while the engine runs. '
+  return charger === undefined
+    ? ''
+    : `The charger beside the block with air round it, ${inDecimals(charger.ratedA, 0)} A. `
+}
+
+const mountSecond = (second: SecondBattery): BuildNode =>
+  step({
+    id: 'mount-second',
+    place: 'car',
+    title: 'Mount the second battery',
+    actions: [
+      'In a tray with a strap or a frame bolted to the body, terminals covered; its vent hose leads outside, but for lithium.',
+      `${tieWords(second)}A fuse holder at each end of what joins the batteries, and one at its own post. All fuses stay out.`
+    ],
+    needs: ['battery-off', 'empty-boot'],
+    tools: ['drill with depth stop', 'spanner', 'goggles', 'gloves'],
+    uses: [
+      'second-battery',
+      'battery-tray',
+      'fuse-holder',
+      ...(second.link === 'joined' ? [] : (['second-battery-link'] as const))
+    ],
+    minutes: 120,
+    checks: [
+      'Pull in each direction with twice its weight: it moves less than 25 mm.',
+      'Each fuse lies within its distance of its own battery.'
+    ],
+    cautions: ['second-battery', 'battery-gas']
+  })
 
 const mountCapacitor = step({
   id: 'mount-capacitor',
@@ -100,7 +117,12 @@ const layTurnOn = (facts: VehicleFacts): BuildNode =>
     actions: [turnOnWay(facts), 'Never from a circuit of airbags, brakes, steering or lamps.'],
     needs: ['open-trim'],
     tools: ['crimping tool'],
-    uses: facts.circuit.signalLead.turnOnLengthM > 0 ? ['turn-on-wire'] : [],
+    uses: [
+      ...(facts.circuit.signalLead.turnOnLengthM > 0 || facts.circuit.turnOnRelay !== undefined
+        ? (['turn-on-wire'] as const)
+        : []),
+      ...(facts.circuit.turnOnRelay === undefined ? [] : (['turn-on-relay', 'turn-on-fuse'] as const))
+    ],
     minutes: 30,
     checks: [
       facts.turnOn?.relay === undefined
@@ -169,7 +191,7 @@ export function signalNodes(facts: VehicleFacts): readonly BuildNode[] {
   const twisted = facts.circuit.signalLead.kind === 'twisted-pair'
   return [
     mountAmplifier(facts),
-    ...(facts.secondBattery ? [mountSecond] : []),
+    ...(facts.circuit.secondBattery === undefined ? [] : [mountSecond(facts.circuit.secondBattery)]),
     ...(facts.capacitor ? [mountCapacitor] : []),
     twisted ? tapLoudspeaker(facts) : layLine(facts),
     ...(facts.turnOn?.method === 'signal-sensing' ? [] : [layTurnOn(facts)]),

@@ -3,6 +3,7 @@
 import type { SheetPlan } from '../../contract/boxes/box-sheets.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
+import { screwRule, screwSizeFor, screwsAlong } from '../../domain/box/assembly/joint-screws.ts'
 import { driverFixing, HEAVY_DRIVER_KG, USUAL_SCREW_COUNT } from '../../domain/box/request/driver-fixing.ts'
 import { inDecimals, inMm } from '../../domain/digits.ts'
 import { billRow } from './bill-row.ts'
@@ -13,8 +14,6 @@ import {
   laminationRule,
   MACHINE_SCREW_EXTRA_M,
   machineScrewLengthsMm,
-  screwRule,
-  screwSizes,
   sealantRule
 } from './workshop-practice.ts'
 
@@ -54,24 +53,6 @@ export function panelRows(panels: readonly Panel[], cutFromSheets: boolean): rea
       basis: `cut list: ${inDecimals(lengthM * 1e3, 1)} × ${inDecimals(widthM * 1e3, 1)} × ${inMm(thicknessM, 1)} ${material}`
     })
   )
-}
-
-/**
- * Screws along a joint of length L.
- *
- *   n = 2 for L < 200 mm, else max(2, ceil((L − 2·70 mm)/150 mm) + 1)
- *
- * @source distances from corners: a European MDF information site (read); spacing: common practice, no source
- * @check  604 mm → 5, 364 mm → 3, 150 mm → 2
- */
-export function screwsAlong(lengthM: number): number {
-  const { fromCornerM, spacingM, shortJointM, fewest } = screwRule
-  if (lengthM < shortJointM) return fewest
-  return Math.max(fewest, Math.ceil((lengthM - 2 * fromCornerM) / spacingM - 1e-9) + 1)
-}
-
-function screwSizeFor(thicknessM: number): (typeof screwSizes)[number] {
-  return screwSizes.find(({ upToM }) => thicknessM <= upToM) ?? screwSizes[3]
 }
 
 function screwRow(joints: readonly Joint[]): readonly BillRow[] {

@@ -6,6 +6,11 @@ import { wiringRule } from '../electric/wiring-practice.ts'
 import { billRow } from './bill-row.ts'
 import { offTheReel, wiringPieces } from './bill-wiring.ts'
 
+interface BillFuse {
+  readonly ratingA: number
+  readonly type: string
+}
+
 export interface BillCable {
   readonly designation: string
   /** Cables side by side; one where absent. */
@@ -16,19 +21,23 @@ export interface BillCable {
   /** 0 where the ground leads are those of the branches. */
   readonly returnLengthM: number
   /** Of each cable. */
-  readonly fuse?: { readonly ratingA: number; readonly type: string }
+  readonly fuse?: BillFuse
+  /** Of each cable at its far end, where a second battery feeds that too. */
+  readonly endFuse?: BillFuse
+  /** Ways into the block at its end; as many as cables where absent. */
+  readonly blockInputs?: number
   /** Sheet-metal walls the positive cable passes. */
   readonly grommetCount: number
 }
 
 /** From the distribution block to one amplifier. */
-export interface BillBranch extends Omit<BillCable, 'grommetCount' | 'runs'> {
+export interface BillBranch extends Omit<BillCable, 'grommetCount' | 'runs' | 'blockInputs'> {
   readonly amplifier: string
 }
 
 const SLEEVE_M = 0.05
 
-function sleeveRows(ends: number): readonly BillRow[] {
+export function sleeveRows(ends: number): readonly BillRow[] {
   return billRow({
     group: 'wiring',
     part: 'sleeve',
@@ -61,26 +70,40 @@ function powerCableRows(cable: BillCable): readonly BillRow[] {
   ]
 }
 
-function fuseRows({ designation, runs = 1, fuse }: BillCable): readonly BillRow[] {
+/** As many in reserve as in use. */
+export const fuseRow = ({ ratingA, type }: BillFuse, need: number, place: string, basis: string): readonly BillRow[] =>
+  billRow({
+    group: 'wiring',
+    part: 'fuse',
+    item: `fuse ${ratingA} A, ${type}${place}`,
+    need,
+    unit: 'piece',
+    sparePercent: 100,
+    basis
+  })
+
+function fuseRows({ designation, runs = 1, fuse, endFuse }: BillCable): readonly BillRow[] {
   if (fuse === undefined) return []
+  const ends = endFuse === undefined ? 1 : 2
+  const both = ends === 1 ? '' : ', and at its far end, which a second battery feeds'
   return [
-    ...billRow({
-      group: 'wiring',
-      part: 'fuse',
-      item: `fuse ${fuse.ratingA} A, ${fuse.type}`,
-      need: runs,
-      unit: 'piece',
-      sparePercent: 100,
-      basis: `as rated for this cable${runs === 1 ? '' : ', one in each of the cables side by side'}; as many in reserve, of the same rating only`
-    }),
+    ...fuseRow(
+      fuse,
+      runs * ends,
+      '',
+      `as rated for this cable${runs === 1 ? '' : ', one in each of the cables side by side'}${both}; as many in reserve, of the same rating only`
+    ),
     ...wiringPieces(
       'fuse-holder',
       `fuse holder for ${fuse.type}, covered, for ${designation}`,
-      runs,
-      'within the distance from the battery that the fuse rating states'
+      runs * ends,
+      `within the distance from the battery that the fuse rating states${both}`
     )
   ]
 }
+
+/** Common practice, no source. */
+const STUDS = 'M8 is usual, look at post, holder and bolt first'
 
 interface Ends {
   readonly lugs: number
@@ -90,13 +113,13 @@ interface Ends {
 }
 
 /** Battery, both sides of the fuse holder, and the far end of the return; the rest goes into clamps. */
-function endsOf({ runs = 1, returnKind, returnLengthM, fuse }: BillCable, toBlock: boolean): Ends {
+function endsOf({ runs = 1, returnKind, returnLengthM, fuse, endFuse }: BillCable, toBlock: boolean): Ends {
   const back = returnLengthM > 0 ? 1 : 0
   const returned = back === 0 ? '' : returnKind === 'chassis' ? ', body' : ', battery return'
   return {
-    lugs: ((fuse === undefined ? 1 : 3) + back) * runs,
+    lugs: ((fuse === undefined ? 1 : 3) + (endFuse === undefined ? 0 : 2) + back) * runs,
     pins: (1 + back) * runs,
-    at: `battery${fuse === undefined ? '' : ', both sides of the fuse holder'}${returned}`,
+    at: `battery${fuse === undefined ? '' : `, both sides of the fuse holder${endFuse === undefined ? '' : 's'}`}${returned}; ${STUDS}`,
     pinsAt: toBlock
       ? `positive${back === 0 ? '' : ' and return'} at the distribution block`
       : `positive${back === 0 ? '' : ' and return'} at the amplifier`
@@ -137,9 +160,12 @@ export function cableRows(cable: BillCable, branches: readonly BillBranch[] = []
   ]
 }
 
-function blockRows({ runs = 1, returnKind }: BillCable, branches: readonly BillBranch[]): readonly BillRow[] {
+function blockRows(
+  { runs = 1, blockInputs = runs, returnKind }: BillCable,
+  branches: readonly BillBranch[]
+): readonly BillRow[] {
   if (branches.length === 0) return []
-  const ways = `${runs} in, ${branches.length} out`
+  const ways = `${blockInputs} in, ${branches.length} out`
   return [
     ...wiringPieces('distribution-block', `distribution block, ${ways}, fused`, 1, 'one branch an amplifier'),
     ...(returnKind === 'chassis'
@@ -173,15 +199,7 @@ function branchRows(branch: BillBranch): readonly BillRow[] {
     ),
     ...(fuse === undefined
       ? []
-      : billRow({
-          group: 'wiring',
-          part: 'fuse',
-          item: `fuse ${fuse.ratingA} A, ${fuse.type}, ${place}`,
-          need: 1,
-          unit: 'piece',
-          sparePercent: 100,
-          basis: 'in the block; one in reserve, of the same rating only'
-        })),
+      : fuseRow(fuse, 1, `, ${place}`, 'in the block; one in reserve, of the same rating only')),
     ...wiringPieces('ring-lug', `crimp ring lug for ${designation}, ${amplifier}`, lugs, 'body'),
     ...wiringPieces(
       'power-ferrule',

@@ -9,7 +9,7 @@ import { wiringRule } from '../electric/wiring-practice.ts'
 import { billRow } from './bill-row.ts'
 
 export interface BillWire {
-  /** Two-core speaker wire from each output to its terminal; absent where no size fits. */
+  /** Two-core loudspeaker wire from each output to its terminal; absent where no size fits. */
   readonly speaker?: Pick<SpeakerWire, 'designation' | 'areaM2' | 'lengthM' | 'count'>
   readonly lead: SignalLead
 }
@@ -122,7 +122,7 @@ export function wireRows({ speaker, lead }: BillWire): readonly BillRow[] {
       ? []
       : offTheReel(
           'speaker-wire',
-          `two-core speaker wire ${sizeText(speaker)}`,
+          `two-core loudspeaker wire ${sizeText(speaker)}`,
           speaker.lengthM * speaker.count,
           `${inDecimals(speaker.lengthM)} m from ${speaker.count === 1 ? 'the amplifier' : `each of ${speaker.count} outputs`} to the terminal cup`
         )),

@@ -84,8 +84,7 @@ const sealSeams = step({
   tools: ['sealant gun'],
   uses: ['shell', 'sealant'],
   minutes: 20,
-  cureMinutes: 120,
-  warnings: ['Sealant that smells of vinegar corrodes contacts: do not use it.']
+  cureMinutes: 120
 })
 
 const colourPort = step({
@@ -97,7 +96,6 @@ const colourPort = step({
   uses: ['port-paint'],
   minutes: 20,
   cureMinutes: 120,
-  warnings: ['Spray outdoors, with a vapour mask, away from flames.'],
   cautions: ['solvent-vapour']
 })
 
@@ -133,7 +131,7 @@ const wireInside = ({ innerWire }: BuildFacts): BuildNode =>
 /** The seams of the last panel are sealed from inside where an arm gets there, else before it goes on. */
 function lastBead({ closing }: BuildFacts): string {
   return closing.reachable
-    ? `Reach in through the ${inMm(closing.openingM, 1)} hole and seal the last seams; they are ${inMm(closing.reachM, 1)} away at most.`
+    ? `Reach in through the ${inMm(closing.openingM)} hole and seal the last seams; they are ${inMm(closing.reachM)} away at most.`
     : 'Lay a full bead of sealant on the last seams before the panel goes on: no hole is large and near enough to reach them afterwards.'
 }
 

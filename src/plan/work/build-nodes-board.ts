@@ -2,8 +2,6 @@
 import type { BuildFacts } from './build-facts.ts'
 import { type BuildNode, step } from './build-step.ts'
 
-const machine = 'Extractor and mask on; ear and eye protection; no gloves or loose sleeves near a turning blade.'
-
 const measureBoard = step({
   id: 'measure-board',
   title: 'Measure the board',
@@ -11,7 +9,7 @@ const measureBoard = step({
     'Measure the real thickness of every sheet in several places.',
     'If it differs by more than 0.3 mm from the plan, ask for the plan again with the measured thickness.'
   ],
-  needs: [],
+  needs: ['set-up-bench'],
   tools: ['calliper'],
   uses: ['sheet'],
   minutes: 10
@@ -40,7 +38,6 @@ const cutPanels = ({ panelCount, sheetCount }: BuildFacts): BuildNode =>
     makes: ['cut-panel'],
     minutes: 20 * sheetCount + 4 * panelCount,
     checks: ['Equal panels are equal to 0.5 mm.', 'Both diagonals of each panel agree to 1 mm.'],
-    warnings: [machine],
     cautions: ['wood-dust', 'narrow-strip']
   })
 
@@ -59,7 +56,6 @@ const sawBevels = (angles: readonly number[]): BuildNode =>
     uses: ['cut-panel'],
     minutes: 10 + 5 * angles.length,
     checks: ['Two offcuts of one angle, laid together, give twice the angle.'],
-    warnings: [machine],
     cautions: ['wood-dust']
   })
 
@@ -96,8 +92,7 @@ const cutHoles = ({ cutOutCount, port }: BuildFacts): BuildNode =>
     tools: ['router with circle jig', ...(port === 'none' ? [] : ['round-over bit 12.7 mm']), 'jigsaw'],
     substitutes: ['Pilot hole, jigsaw on the waste side of the line, rasp to the line; the flange hides 2 mm.'],
     uses: ['cut-panel', 'driver'],
-    minutes: 15 * Math.max(1, cutOutCount),
-    warnings: [machine]
+    minutes: 15 * Math.max(1, cutOutCount)
   })
 
 const drillPilots = step({
@@ -120,7 +115,8 @@ const driverFixings = ({ fixing }: BuildFacts): BuildNode =>
     id: 't-nuts',
     title: 'Fit T-nuts (or drill pilot holes) for the driver',
     actions: [
-      'For machine screws, open the pilot holes of the drawing to the barrel of the T-nut, set it with glue from behind and pull it in with a screw and a washer; wood screws take the pilots as they are.'
+      'Machine screws: open the pilot holes of the drawing to the barrel of the T-nut, set it with glue from behind, and pull it in with a screw and a washer.',
+      'Wood screws take the pilots as they are.'
     ],
     needs: ['cut-holes'],
     tools: ['drill', 'hammer'],
@@ -187,8 +183,7 @@ const braces = ({ braceCount, braceWindows }: BuildFacts): BuildNode =>
     substitutes: ['Drill the corners of a window, jigsaw between them.'],
     uses: ['cut-panel'],
     makes: ['brace'],
-    minutes: 10 * braceCount,
-    warnings: [machine]
+    minutes: 10 * braceCount
   })
 
 export function boardNodes(facts: BuildFacts): readonly BuildNode[] {

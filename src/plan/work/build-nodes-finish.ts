@@ -23,8 +23,7 @@ const leakTest = ({ port }: BuildFacts): BuildNode =>
     tools: ['cover boards', 'seal strip', 'tube', 'soap water', 'pencil'],
     uses: ['closed-box', 'sealant'],
     minutes: 20,
-    checks: ['No hiss, no draught and no bubble at any seam.'],
-    warnings: ['Never compressed air: a tenth of a bar already pushes a panel with thousands of newtons.']
+    checks: ['No hiss, no draught and no bubble at any seam.']
   })
 
 function edgeText(roundingRadiusM: number): string {
@@ -44,7 +43,6 @@ const sandFaces = ({ roundingRadiusM }: BuildFacts): BuildNode =>
     uses: ['closed-box', 'filler', 'abrasive'],
     minutes: 60,
     cureMinutes: 60,
-    warnings: ['Extractor and mask again; board dust carries resin.'],
     cautions: ['wood-dust']
   })
 
@@ -108,8 +106,7 @@ const fitDriver = ({ driverCount, driverMassKg, fixing, heavy }: BuildFacts): Bu
     ],
     makes: ['finished-box'],
     minutes: 20 * driverCount,
-    checks: ['The gasket is pressed evenly all round.'],
-    warnings: ['Sealant and adhesive must have cured: their vapour attacks foam surrounds.']
+    checks: ['The gasket is pressed evenly all round.']
   })
 
 const coneLeakTest = step({
@@ -146,8 +143,7 @@ const listen = ({ port }: BuildFacts): BuildNode =>
     needs: ['polarity'],
     tools: ['tone source', 'small amplifier'],
     uses: ['finished-box'],
-    minutes: 15,
-    warnings: ['A rising tone at high level destroys drivers and hearing: keep it low.']
+    minutes: 15
   })
 
 /** A heavy box is carried without its drivers: they go in, and it is listened to, when it stands in the car. */

@@ -1,14 +1,12 @@
 /** Switching the whole system on for the first time: the supply side before the fuse goes in, then the signal side. */
 import type { SignalStep } from '../../contract/signals/signal-result.ts'
-import type { CableChoice } from '../../contract/supply/supply-cables.ts'
 import type { CapacitorEffect } from '../../contract/supply/supply-current.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
+import type { PlanReading } from '../../contract/systems/readings.ts'
 import { resistorText, waitText } from '../../domain/circuit/source/capacitor-cautions.ts'
-import { inDigits } from '../../domain/digits.ts'
+import { dropSteps, fuseLast, running, tieSteps } from './commissioning-power.ts'
 import { type CommissioningStep, titles, type UnnumberedStep } from './first-start.ts'
 import { handOver } from './hand-over.ts'
-
-const millivolts = (value: number) => `${inDigits(1000 * value, 2)} mV`
 
 const noShort: UnnumberedStep = {
   id: 'no-short',
@@ -81,43 +79,13 @@ function discharge({ prechargeOhm, prechargePeakW }: CapacitorEffect): readonly 
   ]
 }
 
-function fuseLast({ trunk, branches }: PlanCircuit): UnnumberedStep {
-  const { fuse, runs = 1 } = trunk ?? {}
-  const rated = fuse === undefined ? 'main' : `${fuse.ratingA} A`
-  const main =
-    runs === 1 ? `the ${rated} fuse in its holder` : `a ${rated} fuse in the holder of each of the ${runs} cables`
-  const behind = branches.flatMap(({ amplifier, fuse: own }) =>
-    own === undefined ? [] : [`${own.ratingA} A for ${amplifier}`]
-  )
-  const block = behind.length === 0 ? '' : `Put the fuses of the branches in the block: ${behind.join(', ')}. `
-  return {
-    id: 'fuse-last',
-    text: `${block}Put ${main}.`,
-    passIf: 'No more than a small spark as the amplifier charges; no smell, nothing warm.',
-    uses: fuse === undefined && branches.every(branch => branch.fuse === undefined) ? [] : ['fuse'],
-    cautions: ['fuse-last']
-  }
-}
-
-function groundDrop({ heavy }: CableChoice['ground']): UnnumberedStep {
-  return {
-    id: 'ground-drop',
-    text: 'With dense bass music at full level, measure from the amplifier’s ground terminal to the negative post of the battery.',
-    passIf:
-      heavy === undefined
-        ? 'No warm joint.'
-        : `About ${millivolts(heavy.expectedV)} at ${heavy.currentA.toFixed(0)} A, at most ${millivolts(heavy.acceptanceV)}; more means a joint to remake, or a body that conducts worse than the plan took it: measure and plan again.`,
-    cautions: ['amplifier-heat']
-  }
-}
-
 function stepsOf(
-  cable: CableChoice | undefined,
   circuit: PlanCircuit,
   signal: readonly SignalStep[],
+  readings: readonly PlanReading[],
   capacitor?: CapacitorEffect
 ): readonly UnnumberedStep[] {
-  if (cable === undefined) return signal
+  if (circuit.trunk === undefined) return signal
   return [
     cableSeen(circuit),
     noShort,
@@ -126,8 +94,10 @@ function stepsOf(
     batteryOn,
     ...(capacitor === undefined ? [] : precharge(capacitor)),
     fuseLast(circuit),
+    ...tieSteps(circuit),
+    running,
     ...signal,
-    groundDrop(cable.ground),
+    ...dropSteps(readings),
     ...handOver,
     ...(capacitor === undefined ? [] : discharge(capacitor))
   ]

@@ -12,11 +12,12 @@ import { inMm } from '../../domain/digits.ts'
 import { boards } from '../../domain/material/boards.ts'
 import { present } from '../../domain/present.ts'
 import { nestPanels } from '../../domain/sheet/nest-panels.ts'
-import type { PowerRun } from '../electric/plan-run.ts'
+import { blockInputs, type PowerRun } from '../electric/plan-run.ts'
 import type { PlannedSupply } from '../electric/plan-supply.ts'
 import type { BoxPart } from '../enclosure/plan-box.ts'
 import { type Part, runPart, waitingFor } from '../request/part.ts'
 import { type Finish, LINING } from '../request/plan-finish.ts'
+import { accessoryRows } from './bill-accessories.ts'
 import type { BillDriver } from './bill-box.ts'
 import { capacitorRows } from './bill-capacitor.ts'
 import { billOfMaterials } from './bill-of-materials.ts'
@@ -29,7 +30,7 @@ const USUAL_SHEET_MM = [2440, 1220] as const
 
 export type SheetsPart = Part<SheetPlanRequest, SheetPlan>
 
-interface PlannedBuild {
+export interface PlannedBuild {
   readonly sheets: SheetsPart
   readonly billOfMaterials: readonly BillRow[]
   readonly facts?: BuildFacts
@@ -113,7 +114,9 @@ function billed(
     restraint: held,
     ...(finish.lined ? { lining: { thicknessM: LINING.thicknessM, areaM2: liningAreaM2(box) } } : {}),
     ...(finish.covered ? { carpet: {} } : {}),
-    ...(trunk === undefined ? {} : { cable: { ...billedRun(trunk), grommetCount: 1 } }),
+    ...(trunk === undefined
+      ? {}
+      : { cable: { ...billedRun(trunk), grommetCount: 1, blockInputs: blockInputs(circuit) } }),
     branches: branches.map(branch => ({ ...billedRun(branch), amplifier: branch.amplifier })),
     wire: { ...present({ speaker: speakerWire }), lead: signalLead }
   })
@@ -156,7 +159,11 @@ export function planBuild(
   )
   return {
     sheets,
-    billOfMaterials: [...billed(request, finish, layout, sheets, circuit, held), ...capacitorRows(current)],
+    billOfMaterials: [
+      ...billed(request, finish, layout, sheets, circuit, held),
+      ...accessoryRows(circuit),
+      ...capacitorRows(current)
+    ],
     facts,
     restraint: held
   }

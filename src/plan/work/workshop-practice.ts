@@ -1,16 +1,5 @@
 /** Rules of thumb of the workshop, in one place. Every value is common practice unless its comment names a source; all can be overridden by judgement. */
 
-/** Screws along a joint [m]: distances from corners as a European MDF information site gives them (read), spacing practice. */
-export const screwRule = { fromCornerM: 0.07, spacingM: 0.15, shortJointM: 0.2, fewest: 2, sparePercent: 10 } as const
-
-/** Screw for the thickness of the outer panel: up to this thickness [m], diameter and length [mm]. Length is 2.5 to 3 thicknesses. */
-export const screwSizes = [
-  { upToM: 0.0135, diameterMm: 3.5, lengthMm: 35, pilotMm: 2 },
-  { upToM: 0.0165, diameterMm: 4, lengthMm: 40, pilotMm: 2.5 },
-  { upToM: 0.0215, diameterMm: 4, lengthMm: 50, pilotMm: 2.5 },
-  { upToM: Number.POSITIVE_INFINITY, diameterMm: 4.5, lengthMm: 60, pilotMm: 3 }
-] as const
-
 /** White glue: mass of a joint face [kg/m²] (range 0.1 to 0.2 read on a maker-neutral page), share more on thirsty edges. */
 export const glueRule = { kgPerM2: 0.15, edgePercent: 30, sparePercent: 20 } as const
 

@@ -1,8 +1,8 @@
 /** The holes that are drawn and the screws that are bought follow one rule. */
 import { describe, expect, it } from 'vitest'
+import { screwSizes } from '../../../src/domain/box/assembly/joint-screws.ts'
 import { layOutBox } from '../../../src/domain/box/layout/lay-out-box.ts'
 import { driverRows } from '../../../src/plan/work/bill-box.ts'
-import { screwSizes } from '../../../src/plan/work/workshop-practice.ts'
 
 const cutOutDiameterM = 0.282
 const drawn = (massKg?: number) => {

@@ -74,6 +74,26 @@ describe('boxes of every shape', () => {
     })
   }
 
+  it('end in line with the channel where a slot opens under a leaning front: no wood hangs into its air', () => {
+    for (const slopedFace of ['front', 'back'] as const) {
+      for (const along of ['bottom', 'top'] as const) {
+        const request: BoxRequest = {
+          shape: 'wedge',
+          outer: { widthM: 0.64, heightM: 0.42, depthM: 0.5, topDepthM: 0.36 },
+          slopedFace,
+          thicknessM: 0.018,
+          port: { kind: 'slot', heightM: 0.04, lengthM: 0.3, along }
+        }
+        const solids = layOutSolids(request).result
+        const hanging = shared(request, solids).filter(
+          ({ names, volumeM3 }) => names.includes('board front') && volumeM3 > DUST_M3
+        )
+        expect([slopedFace, along, hanging]).toEqual([slopedFace, along, []])
+        expect(ofBoards(shared(request, solids))).toEqual([])
+      }
+    }
+  })
+
   it('would show a hole too few, one too many, and one of another thing', () => {
     const request = tenBoxes['elbow, cup and inner amplifier'] as BoxRequest
     const solids = layOutSolids(request).result

@@ -302,3 +302,42 @@ describe('a last leg shorter than the plate before it', () => {
     expect(laid).toBeGreaterThan(100)
   })
 })
+
+describe('the cheek of a slot with bends', () => {
+  const cheeksOf = (lengthM: number, more: object = {}) =>
+    layOutBox({
+      outer: { widthM: 0.96, heightM: 0.42, depthM: 0.42 },
+      thicknessM: 0.018,
+      port: { kind: 'slot', widthM: 0.4, heightM: 0.04, lengthM },
+      ...more
+    }).result.panels.filter(({ name }) => name.startsWith('port cheek'))
+
+  it('is a strip a leg, 40 mm wide: the first 384 mm to the back, the second 238 − 40 from there up', () => {
+    const sizes = cheeksOf(0.6).map(({ lengthM, widthM }) => [lengthM, widthM].map(size => Math.round(size * 1e4) / 10))
+    // Inside 384 × 384. Its middle takes 18 + 364 mm to the bend, which leaves 218 above 20: the mouth is 238 above the floor.
+    expect(sizes).toEqual([
+      [384, 40],
+      [198, 40]
+    ])
+  })
+
+  it('is as large as the channel, whatever its bends (shoelace on the outline, walls that lean)', () => {
+    for (const [lengthM, legs, more] of [
+      [0.3, 1, {}],
+      [0.6, 2, {}],
+      [0.9, 3, {}],
+      [
+        0.65,
+        2,
+        { shape: 'wedge', slopedFace: 'back', outer: { widthM: 0.96, heightM: 0.42, depthM: 0.42, topDepthM: 0.32 } }
+      ]
+    ] as const) {
+      const strips = cheeksOf(lengthM, more)
+      expect(strips).toHaveLength(legs)
+      const areaM2 = strips.reduce((sum, { massKg, thicknessM }) => sum + massKg / 750 / thicknessM, 0)
+      // A bend at right angles takes the square of the height once; the middle line counts half of each of its sides.
+      if (Object.keys(more).length === 0) expect(areaM2).toBeCloseTo(0.04 * (lengthM - 0.018), 6)
+      for (const { outline } of strips) expect(outline).toHaveLength(4)
+    }
+  })
+})

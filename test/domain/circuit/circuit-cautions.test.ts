@@ -1,6 +1,7 @@
 /** What a circuit says of itself: fuses under their load, guesses, shorts that drive nothing, fuses in series, the margin. */
 import { describe, expect, it } from 'vitest'
 import type { CircuitRequest } from '../../../src/contract/supply/supply-circuit.ts'
+import { supplyCurrent } from '../../../src/domain/circuit/load/supply-current.ts'
 import { computeCircuit } from '../../../src/domain/circuit/points/compute-circuit.ts'
 
 const amplifier = { id: 'bass', plus: 'a', minus: 'm', powerW: 1500, class: 'D', efficiency: 0.85 } as const
@@ -132,7 +133,24 @@ describe('the margin', () => {
     expect(12.6 ** 2 / (4 * ohm * (1500 / 0.85))).toBeGreaterThan(2)
     expect(result.collapseMargin).toBeUndefined()
     const large = { ...simple, amplifiers: [{ ...amplifier, powerW: 2600, regulation: 'regulated' as const }] }
-    expect(computeCircuit(large).result.collapseMargin).toBeCloseTo(12.6 ** 2 / (4 * ohm * (2600 / 0.85)), 3)
+    // by halving, to a thousandth
+    const byHand = 12.6 ** 2 / (4 * ohm * (2600 / 0.85))
+    expect(Math.abs((computeCircuit(large).result.collapseMargin ?? 0) - byHand)).toBeLessThan(0.001)
     expect(find(large, 'collapse-margin')).toBeDefined()
+  })
+})
+
+describe('a lithium battery', () => {
+  it('rests at 13.2 V for each 12 V and is used to four fifths', () => {
+    const off = (chemistry: 'lithium' | 'agm') =>
+      supplyCurrent({
+        systemVoltageV: 24,
+        amplifiers: [{ powerW: 500, class: 'D', regulation: 'regulated', ratedVoltageV: 28.8 }],
+        battery: { capacityAh: 100, chemistry }
+      }).result.engineOff
+    expect(off('lithium')?.restV).toBe(26.4)
+    expect(off('agm')?.restV).toBe(25.2)
+    expect((off('lithium')?.usableHours ?? 0) / (off('lithium')?.hoursToEmpty ?? 1)).toBeCloseTo(0.8, 9)
+    expect((off('agm')?.usableHours ?? 0) / (off('agm')?.hoursToEmpty ?? 1)).toBeCloseTo(0.5, 9)
   })
 })

@@ -13,7 +13,7 @@ const choose = (powerW: number, loadOhm: number, request: SpeakerCableRequest) =
 // Resistance of annealed copper by hand: 0.0172414 Ω·mm²/m × 1.02 / area, areas of ASTM B258 as printed to four figures.
 const areas = { '16 AWG': 1.309, '14 AWG': 2.081, '12 AWG': 3.309, '10 AWG': 5.261, '8 AWG': 8.366 } as const
 
-describe('speaker cable', () => {
+describe('loudspeaker cable', () => {
   it('loses what a voltage divider loses (hand calculation)', () => {
     expectPrinted(cableLossDb(4, 0.08063), '-0.173')
     expectPrinted(cableLossDb(1, 0.08063), '-0.6735')

@@ -68,6 +68,11 @@ describe('a cable that its fuse does not guard', () => {
     // 2 AWG: 210 A by the table, 143.5 A here, behind 150 A
     expect(stops({ ...base, currentA: 143, checks: ['drop', 'ampacity'] })).toEqual(['cable-unguarded'])
     expect(stops(base)).toEqual([])
+    // a class that is only assumed makes no stop
+    const { insulationC: _, ...unread } = base
+    const said = chooseCable({ ...unread, checks: ['drop'] }).cautions.filter(({ code }) => code === 'cable-unguarded')
+    expect(said.map(({ level }) => level)).toEqual(['care'])
+    expect(said[0]?.message).toContain('print on the cable')
   })
 
   it('is none by the policy that allows the fuse, as long as it carries the load', () => {

@@ -262,7 +262,7 @@ describe('first switching-on', () => {
     const step = (id: string) => steps.find(each => each.id === id)
     expect(step('speakers-off')?.cautions).toContain('engine-running')
     expect(step('clipping')?.cautions).toContain('probe-ground')
-    expect(step('clipping')?.text).toMatch(/no ground clip on a speaker terminal/)
+    expect(step('clipping')?.text).toMatch(/no ground clip on a loudspeaker terminal/)
     expect(step('warm-check')?.text).toMatch(/Nobody inside.*ear protection/)
     expect(cautionCatalogue['engine-running'].meaning).toMatch(/carbon monoxide.*ready mode, parking brake/)
   })

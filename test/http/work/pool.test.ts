@@ -8,7 +8,7 @@ const never = new AbortController().signal
 const coils = operations.find(({ operationId }) => operationId === 'wireCoils')
 const request = Object.values(coils?.examples ?? {})[0]?.request
 const options = { digits: 'six', basis: false } as const
-const task = { operationId: 'wireCoils', request, options }
+const task = { operationId: 'wireCoils', request, options, costMs: 0.3 }
 const sizes = { workers: 1, workerHeapMb: 256, workQueueMax: 4, workTimeoutMs: 20_000 }
 
 describe('worker pool', () => {

@@ -1,6 +1,8 @@
 /** Every part of a built box, finished: shell, port, braces; mouths and holes cut. */
 import type { CutOut, Panel } from '../../../contract/boxes/panel.ts'
+import { bounds } from '../../../numeric/geometry/polygon.ts'
 import type { BoxTask } from '../request/box-task.ts'
+import { boardFace } from '../shell/board-faces.ts'
 import { moved } from '../shell/face.ts'
 import type { BarePanel } from '../shell/shell-panels.ts'
 import { mouthOn, type Opening, slotPanels } from '../slot/slot-port.ts'
@@ -13,15 +15,40 @@ import type { BuiltBox } from './build-box.ts'
 const size = (panel: BarePanel, along: 'uM' | 'vM') => Math.max(...panel.outline.map(point => point[along]))
 const near = (a: number, b: number) => Math.abs(a - b) < 1e-6
 
-/** A board whose mouth takes its whole lower, upper, left or right part: the board simply ends there. */
-function shortened(panel: BarePanel, mouth: Opening): BarePanel | undefined {
+/** Which part of a board a mouth takes in full: the edge that goes with it, and what is left. */
+function leftOver(panel: BarePanel, mouth: Opening) {
   const [width, height] = [size(panel, 'uM'), size(panel, 'vM')]
   const [left, right] = [mouth.uM - mouth.widthM / 2, mouth.uM + mouth.widthM / 2]
   const [low, high] = [mouth.vM - mouth.heightM / 2, mouth.vM + mouth.heightM / 2]
-  const acrossU = left < 1e-6 && right > width - 1e-6
-  const acrossV = low < 1e-6 && high > height - 1e-6
-  const { place } = panel
-  const cut = (u: number, v: number, uM: number, vM: number, dropped: number): BarePanel => ({
+  // The mouth is measured on the outer face, which may be shorter than the blank.
+  const face = bounds(boardFace(panel, 'outer'))
+  const acrossU = left < face.left + 1e-6 && right > face.right - 1e-6
+  const acrossV = low < face.low + 1e-6 && high > face.high - 1e-6
+  const whole = { fromU: 0, toU: width, fromV: 0, toV: height }
+  if (acrossU && low < face.low + 1e-6) return { edge: 0, ...whole, fromV: high }
+  if (acrossU && near(high, face.high)) return { edge: 2, ...whole, toV: low }
+  if (acrossV && left < face.left + 1e-6) return { edge: 3, ...whole, fromU: right }
+  if (acrossV && near(right, face.right)) return { edge: 1, ...whole, toU: left }
+  return undefined
+}
+
+/**
+ * A board whose mouth takes its whole lower, upper, left or right part simply ends there, sawn along the channel: at the tilt
+ * of the edge that it loses. The mouth is that of the outer face; where the inner one is longer the blank is so much larger.
+ */
+function shortened(panel: BarePanel, mouth: Opening): BarePanel | undefined {
+  const left = leftOver(panel, mouth)
+  if (left === undefined) return undefined
+  const { place, thicknessM } = panel
+  const { edge, ...box } = left
+  const lost = panel.edges.find(each => each.edge === edge)
+  const tilt = lost !== undefined && lost.tiltDeg > 0 ? lost : undefined
+  const more = tilt?.longFace === 'inner' ? thicknessM * Math.tan((tilt.tiltDeg * Math.PI) / 180) : 0
+  const fromV = box.fromV - (edge === 0 ? more : 0)
+  const fromU = box.fromU - (edge === 3 ? more : 0)
+  const [u, v] = [box.toU + (edge === 1 ? more : 0) - fromU, box.toV + (edge === 2 ? more : 0) - fromV]
+  const kept = panel.edges.filter(each => each.edge !== edge)
+  return {
     ...panel,
     outline: [
       { uM: 0, vM: 0 },
@@ -29,15 +56,13 @@ function shortened(panel: BarePanel, mouth: Opening): BarePanel | undefined {
       { uM: u, vM: v },
       { uM: 0, vM: v }
     ],
-    edges: panel.edges.filter(({ edge }) => edge !== dropped),
-    place: { ...place, origin: moved(moved(place.origin, place.uAxis, uM), place.vAxis, vM) },
-    volumeM3: panel.volumeM3 - mouth.widthM * mouth.heightM * panel.thicknessM
-  })
-  if (acrossU && low < 1e-6) return cut(width, height - high, 0, high, 0)
-  if (acrossU && near(high, height)) return cut(width, low, 0, 0, 2)
-  if (acrossV && left < 1e-6) return cut(width - right, height, right, 0, 3)
-  if (acrossV && near(right, width)) return cut(left, height, 0, 0, 1)
-  return undefined
+    edges:
+      tilt === undefined
+        ? kept
+        : [...kept, { edge, tiltDeg: tilt.tiltDeg, longFace: tilt.longFace }].toSorted((a, b) => a.edge - b.edge),
+    place: { ...place, origin: moved(moved(place.origin, place.uAxis, fromU), place.vAxis, fromV) },
+    volumeM3: panel.volumeM3 - mouth.widthM * mouth.heightM * thicknessM
+  }
 }
 
 const notch = (mouth: Opening): CutOut => ({

@@ -7,6 +7,7 @@ import { type Assumptions, assumptions } from '../../assume.ts'
 import type { Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
 import { assemblyUnits } from '../assembly/assembly-units.ts'
+import { boardMarks } from '../assembly/board-marks.ts'
 import { assemblyOf } from '../assembly/take-apart.ts'
 import { boxFit } from '../boot/box-fit.ts'
 import { boxTask } from '../request/box-task.ts'
@@ -87,10 +88,24 @@ function laidOut(request: BoxRequest, assume: Assumptions): LaidOutBox {
   return { built, resolved, contents, parts: boxParts(built, resolved, contents) }
 }
 
+/** The second layer of a board bears a 2 behind its name, as in the order of assembly. */
+function withCopies(parts: readonly Panel[]): readonly Panel[] {
+  const names = parts.map(({ name }, i) => {
+    const before = parts.slice(0, i).filter(other => other.name === name).length
+    return before === 0 ? name : `${name} ${before + 1}`
+  })
+  const marks = boardMarks(parts, names)
+  return parts.map((panel, i) => {
+    const { place, name } = panel
+    if (place === undefined) return panel
+    return { ...panel, copies: [{ name: names[i] ?? name, place, marks: [...(marks[i] ?? [])] }] }
+  })
+}
+
 function layoutOf({ built, resolved, contents, parts }: LaidOutBox): BoxLayout {
   const { request, fixed, air } = resolved
   const [outer, inner] = [outerSize(built.sizes, built.inside.shell), innerSize(built.inside)]
-  const panels = gathered(parts)
+  const panels = gathered(withCopies(parts))
   const fit = boxFit(request.limits, outer)
   return {
     shape: fixed.shape,

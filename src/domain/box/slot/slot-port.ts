@@ -6,6 +6,7 @@ import { inMm } from '../../digits.ts'
 import type { SlotPort } from '../request/box-request.ts'
 import { type Inside, inFrame } from '../shell/face.ts'
 import { type BarePanel, boardAlong, inBox, sectionEnds } from '../shell/shell-panels.ts'
+import { cheekStrips } from './cheek-strips.ts'
 import { MOST_LEGS, type SlotPath, slotPath } from './slot-path.ts'
 import { type PlacedPlane, slotPlane, unmirrored, wallLine } from './slot-plane.ts'
 import { quickTakenArea, type SlotRun, slotRun, takenArea } from './slot-run.ts'
@@ -158,31 +159,33 @@ export function slotPanels({ space, run }: BuiltSlot): readonly BarePanel[] {
       }
     })
     .filter(({ volumeM3 }) => volumeM3 > 1e-9)
-  return hasCheek ? [...plates, cheek(placed, run, wallM, placed.start + widthM)] : plates
+  return hasCheek ? [...plates, ...cheeks(placed, run, wallM, placed.start + widthM)] : plates
 }
 type P = { readonly x: number; readonly y: number }
 
-/** Side of the channel, cut to its outline; laid as the side or the lid of the box is seen. */
-function cheek(placed: PlacedPlane, run: SlotRun, wallM: number, from: number): BarePanel {
-  const points = run.channel.map(point => unmirrored(placed, point))
-  const outline = placed.isMirrored ? points.toReversed() : points
-  const [left, low] = [Math.min(...outline.map(({ x }) => x)), Math.min(...outline.map(({ y }) => y))]
+/** Side of the channel, leg by leg; laid as the side or the lid of the box is seen. */
+function cheeks(placed: PlacedPlane, run: SlotRun, wallM: number, from: number): readonly BarePanel[] {
   const upright = placed.axis === 'x'
-  return {
-    name: 'port cheek',
-    role: 'port-wall',
-    wall: 'inside',
-    layer: 0,
-    thicknessM: wallM,
-    outline: outline.map(({ x, y }) => ({ uM: x - left, vM: y - low })),
-    edges: [],
-    place: {
-      origin: inBox(placed.axis, { x: left, y: low }, from + wallM),
-      uAxis: upright ? { x: 0, y: 1, z: 0 } : { x: 1, y: 0, z: 0 },
-      vAxis: upright ? { x: 0, y: 0, z: 1 } : { x: 0, y: 1, z: 0 }
-    },
-    volumeM3: Math.abs(signedArea(run.channel)) * wallM
-  }
+  return cheekStrips(run).map((strip, k): BarePanel => {
+    const points = strip.map(point => unmirrored(placed, point))
+    const outline = placed.isMirrored ? points.toReversed() : points
+    const [left, low] = [Math.min(...outline.map(({ x }) => x)), Math.min(...outline.map(({ y }) => y))]
+    return {
+      name: run.legs === 1 ? 'port cheek' : `port cheek, ${legNames[k]} leg`,
+      role: 'port-wall',
+      wall: 'inside',
+      layer: 0,
+      thicknessM: wallM,
+      outline: outline.map(({ x, y }) => ({ uM: x - left, vM: y - low })),
+      edges: [],
+      place: {
+        origin: inBox(placed.axis, { x: left, y: low }, from + wallM),
+        uAxis: upright ? { x: 0, y: 1, z: 0 } : { x: 1, y: 0, z: 0 },
+        vAxis: upright ? { x: 0, y: 0, z: 1 } : { x: 0, y: 1, z: 0 }
+      },
+      volumeM3: Math.abs(signedArea(strip)) * wallM
+    }
+  })
 }
 
 export interface Opening {

@@ -168,7 +168,7 @@ function slotBody({ space, run }: BuiltSlot): Body {
 }
 
 /** A board with its bevels, in convex pieces; an outline with a corner inwards is sawn square. */
-export function boardBody(panel: BarePanel): Body {
+export function boardBody(panel: Pick<BarePanel, 'name' | 'place' | 'thicknessM' | 'outline' | 'edges'>): Body {
   const { name, place, thicknessM } = panel
   const { outwards, at } = boardFrame(place)
   const [outer, inner] = [boardFace(panel, 'outer'), boardFace(panel, 'inner')]

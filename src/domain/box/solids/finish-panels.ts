@@ -94,6 +94,7 @@ export function gathered(panels: readonly Panel[]): readonly Panel[] {
         : first.role === 'front' && alike.length > 1
           ? `front ${layerNames[number] ?? number + 1}`
           : first.name
-    return { ...first, name, quantity: group.length }
+    const copies = group.flatMap(each => each.copies ?? [])
+    return { ...first, name, quantity: group.length, ...(copies.length === 0 ? {} : { copies }) }
   })
 }

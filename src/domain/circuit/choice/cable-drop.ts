@@ -8,7 +8,7 @@ import type { Circuit } from './cable-circuit.ts'
 /** What would settle a drop whose body was assumed. */
 function bodyRemedy(bodyV: number, assumedOhm: number): string {
   if (assumedOhm === 0) return ''
-  return ` ${bodyV.toFixed(2)} V of it is the body, assumed at ${inDigits(assumedOhm * 1000)} mΩ: measure the resistance from ground point to negative post and plan with it, or run a return cable.`
+  return ` ${bodyV.toFixed(2)} V of it is the body, assumed at ${inDigits(assumedOhm * 1000)} mΩ: measure from ground point to negative post and plan with that, or run a return cable.`
 }
 
 /** The body counts into a stop only where its resistance was given. */
@@ -24,7 +24,7 @@ function totalDrop(cable: ChosenCable, { heavyA, assumedOhm, criteria, task }: C
   return [
     caution(
       'total-drop',
-      `Cable, fuse, joints and return take ${hotTotalDropV.toFixed(2)} V, ${inDigits(percent)} % of nominal, at full sine with the conductor at ${inDigits(conductorC)} °C, and ${inDigits(heavyPercent)} % with dense bass.${bodyRemedy(bodyV, assumedOhm)}`,
+      `The whole run, fuse, joints and return with it, loses ${hotTotalDropV.toFixed(2)} V (${inDigits(percent, 2)} %) at full level with the conductor at ${conductorC.toFixed(0)} °C, and ${inDigits(heavyPercent, 2)} % with dense bass.${bodyRemedy(bodyV, assumedOhm)}`,
       {
         at: assumedOhm > 0 ? 'return.resistanceOhm' : 'dropLimitPercent',
         level: given ? 'stop' : 'care',
@@ -43,7 +43,7 @@ export function dropCautions(cable: ChosenCable, circuit: Circuit): readonly Cau
       ? [
           caution(
             'conductor-hot',
-            `At a sustained full sine the conductor is estimated at ${inDigits(conductorC)} °C, above its ${insulationC} °C insulation.`,
+            `At a sustained full sine the conductor is estimated at ${conductorC.toFixed(0)} °C, above its ${insulationC} °C insulation.`,
             { figures: { conductorC, insulationC } }
           )
         ]

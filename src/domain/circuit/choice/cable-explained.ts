@@ -146,21 +146,30 @@ function fuseCautions(
   ]
 }
 
-/** Held whatever limits the caller named: naming them chooses a size, it makes none safe. */
-function guardCautions({ task }: Circuit, winner: JudgedSize | undefined, result: CableChoice): readonly Caution[] {
+const READ_IT = ' Its insulation class or place is assumed: read the print on the cable, say where it lies.'
+
+/** Held whatever limits the caller named: naming them chooses a size, it makes none safe. A stop rests on a given class and place. */
+function guardCautions(
+  { insulationC, ambientC, spaces }: CableChoiceRequest,
+  { task }: Circuit,
+  winner: JudgedSize | undefined,
+  result: CableChoice
+): readonly Caution[] {
   if (winner === undefined) return []
   const { ampacityA = 0, highestFuseA = 0, designation } = winner.candidate
   const { currentA } = task
   const ratingA = result.fuse?.ratingA
   const hair = 1 + 1e-12
+  const given = insulationC !== undefined && (ambientC !== undefined || spaces !== undefined)
+  const [level, readIt] = given ? (['stop', ''] as const) : (['care', READ_IT] as const)
   return [
     ...(currentA <= ampacityA * hair
       ? []
       : [
           caution(
             'cable-overloaded',
-            `${designation} carries ${inDigits(ampacityA)} A for good here, the load draws ${inDigits(currentA)} A.`,
-            { at: 'checks', figures: { ampacityA, currentA } }
+            `${designation} carries ${inDigits(ampacityA)} A for good here, the load draws ${inDigits(currentA)} A.${readIt}`,
+            { at: 'checks', level, figures: { ampacityA, currentA } }
           )
         ]),
     ...(ratingA !== undefined && ratingA <= highestFuseA * hair
@@ -170,8 +179,12 @@ function guardCautions({ task }: Circuit, winner: JudgedSize | undefined, result
             'cable-unguarded',
             ratingA === undefined
               ? `${designation} has no fuse before it.`
-              : `${designation} may be fused at ${inDigits(highestFuseA)} A here, the fuse before it is ${ratingA} A.`,
-            { at: 'checks', figures: { highestFuseA, ...present({ fuseRatingA: ratingA }) } }
+              : `${designation} may be fused at ${inDigits(highestFuseA)} A here, the fuse before it is ${ratingA} A.${readIt}`,
+            {
+              at: 'checks',
+              level: ratingA === undefined ? 'stop' : level,
+              figures: { highestFuseA, ...present({ fuseRatingA: ratingA }) }
+            }
           )
         ])
   ]
@@ -196,7 +209,7 @@ export function cableCautions(
     ...(task.law.compositionUnknown ? [compositionCaution('conductor', result.cable?.designation ?? 'The cable')] : []),
     ...voltageCautions(request, result, assumed),
     ...(result.cable === undefined ? [] : dropCautions(result.cable, circuit)),
-    ...guardCautions(circuit, winner, result),
+    ...guardCautions(request, circuit, winner, result),
     ...nearMiss(circuit, result),
     ...fuseCautions(request, circuit, winner, result),
     ...returnCautions(request),

@@ -57,15 +57,18 @@ export function lowestBatteryOhm(battery: BatterySource, systemVoltageV: number,
   return assumed.or(battery.resistanceOhm, 'source.resistanceOhm', inSeries * value, why)
 }
 
-/** Rest voltage of a full battery bank [V]. */
-export function restVoltage(systemVoltageV: number): number {
-  return fuseJudgement.batteryRestVPer12V * twelves(systemVoltageV)
-}
+const restEach = (chemistry: BatterySource['chemistry']) =>
+  chemistry === 'lithium' ? fuseJudgement.lithiumRestVPer12V : fuseJudgement.batteryRestVPer12V
+
+/** Rest voltage of a full battery bank [V], lead where the kind is not said. */
+export const restVoltage = (systemVoltageV: number, chemistry?: BatterySource['chemistry']): number =>
+  restEach(chemistry) * twelves(systemVoltageV)
 
 /** Open-circuit voltage of the bank [V]. */
 export function openCircuit(battery: BatterySource, systemVoltageV: number, assumed: Assumptions, at: string): number {
-  const rest = restVoltage(systemVoltageV)
-  return assumed.or(battery.openCircuitV, `${at}openCircuitV`, rest, 'rest voltage of a full battery, 12.6 V per 12 V')
+  const { openCircuitV, chemistry } = battery
+  const why = `rest voltage of a full battery, ${restEach(chemistry)} V per 12 V`
+  return assumed.or(openCircuitV, `${at}openCircuitV`, restVoltage(systemVoltageV, chemistry), why)
 }
 
 /**

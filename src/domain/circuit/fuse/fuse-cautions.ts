@@ -33,7 +33,7 @@ export function breakingCaution(fuse: Rated, breaking: Breaking, systemVoltageV:
   return [
     caution(
       'breaking-capacity',
-      `Up to ${inDigits(prospectiveA, 4)} A flow into a dead short right behind the ${fuse.ratingA} A fuse, ${strengthOf(breaking)}; type ${fuse.type} breaks ${fuse.breakingA} A. ${way}`,
+      `Up to ${inDigits(prospectiveA, 3)} A flow into a dead short right behind the ${fuse.ratingA} A fuse, ${strengthOf(breaking)}; type ${fuse.type} breaks ${fuse.breakingA} A. ${way}`,
       {
         at: 'source',
         level: breaking.stated && other !== undefined ? 'stop' : 'care',

@@ -31,6 +31,8 @@ export const fuseJudgement = {
   batteryAboveRestV: 0.2,
   lithiumAboveRestV: 0.8,
   batteryRestVPer12V: 12.6,
+  /** Lithium iron phosphate, four cells, not fresh from the charger; from memory. */
+  lithiumRestVPer12V: 13.2,
   crankingEndV: 7.2,
   /** Fuse resistance is this voltage over its rating; two data-sheet points at 40 A: 75 mV and 96 mV. */
   fuseDropV: 0.09,

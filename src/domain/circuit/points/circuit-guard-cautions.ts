@@ -81,7 +81,7 @@ function breakingCautions({ fuses }: Circuit, { batteries, request }: CircuitPar
   const stated = batteries.every(({ strong }) => strong.stated)
   const each = weak.map(
     ({ id, prospectiveA: flowA, breakingA: brokenA }) =>
-      `${called('fuse', id)} ${inDigits(flowA, 4)} A, breaks ${brokenA} A`
+      `${called('fuse', id)} ${inDigits(flowA, 3)} A, breaks ${brokenA} A`
   )
   const why = stated ? 'by the resistance given for the battery' : 'if the battery is as strong as it may be'
   const way =
@@ -105,7 +105,7 @@ function faultCautions({ farFaults }: Circuit, { request }: CircuitParts): reado
     const message =
       fuse === undefined
         ? `A dead short at ${name} drives no current through any fuse: none can open.`
-        : `A dead short at ${name} drives ${inDigits(currentA, 4)} A through ${called('fuse', fuse)}, ${inDigits(multiple, 3)} times its rating: too little to open it in time.`
+        : `A dead short at ${name} drives ${inDigits(currentA, 3)} A through ${called('fuse', fuse)}, ${inDigits(multiple, 3)} times its rating: too little to open it in time.`
     return [caution('fault-current-low', message, { at: `amplifiers[${index}]`, figures: { currentA } })]
   })
 }

@@ -75,7 +75,13 @@ export function lastingAt(
   return currents
 }
 
-export function circuitStates(parts: CircuitParts, reference: string): readonly CircuitState[] {
+/** @param asked  only these situations; all where absent */
+export function circuitStates(
+  parts: CircuitParts,
+  reference: string,
+  asked?: readonly Situation[]
+): readonly CircuitState[] {
+  if (asked !== undefined) return asked.map(situation => stateOf(parts, situation, reference))
   const { starter } = parts.request
   const cold: readonly Situation[] = starter === undefined ? [] : [{ level: 'cold-start', engine: 'cranking' }]
   return [...running, ...cold].map(situation => stateOf(parts, situation, reference))

@@ -136,12 +136,17 @@ function darkCautions(states: States): readonly Caution[] {
   )
 }
 
-/** Whether anything fails that a guess may have caused. */
-export const faulty = (states: States, parts: CircuitParts): boolean =>
-  collapseCautions(states, undefined).length +
-    dropOutCautions(states, parts, undefined).length +
-    dropCautions(states, parts, undefined).length >
-  0
+/** The states in which something fails that a guess may have caused: what must be solved again without it. */
+export function failingStates(states: States, parts: CircuitParts): States {
+  const { amplifiers, systemVoltageV } = parts.request
+  const lossy = (state: CircuitState) =>
+    amplifiers.some(
+      ({ id }) => (100 * (lostV(state, id, parts.request) ?? 0)) / systemVoltageV > supplyJudgement.totalDropStopPercent
+    )
+  const low = (state: CircuitState) =>
+    amplifiers.some(({ id }, index) => (voltageOf(state, id) ?? Infinity) < (parts.dropOutsV[index] ?? 0))
+  return states.filter(state => mustHold(state) && (!state.stands || low(state) || lossy(state)))
+}
 
 /** @param certain  the same states without guessed resistances, where something fails and something is guessed */
 export function voltageCautions(states: States, parts: CircuitParts, certain: States | undefined): readonly Caution[] {

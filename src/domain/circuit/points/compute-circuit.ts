@@ -8,7 +8,7 @@ import { bareBatteries, cableGuards, farFaults, fuseGuards, fuseSeries } from '.
 import { circuitParts } from './circuit-parts.ts'
 import { requireCircuit } from './circuit-refusals.ts'
 import { circuitStates, marginAtFullSine, withoutGuesses } from './circuit-states.ts'
-import { faulty } from './circuit-voltages.ts'
+import { failingStates } from './circuit-voltages.ts'
 
 /** @throws DesignError of a graph that is no circuit, of a cable, a battery or an amplifier */
 export function computeCircuit(request: CircuitRequest): Outcome<Circuit> {
@@ -26,10 +26,15 @@ export function computeCircuit(request: CircuitRequest): Outcome<Circuit> {
     series: fuseSeries(parts),
     ...present({ collapseMargin: marginAtFullSine(parts, states, reference) })
   }
-  const certain = faulty(states, parts) ? withoutGuesses(parts) : undefined
+  const failing = failingStates(states, parts)
+  const certain = failing.length === 0 ? undefined : withoutGuesses(parts)
   return {
     result,
-    cautions: circuitCautions(result, parts, certain === undefined ? undefined : circuitStates(certain, reference)),
+    cautions: circuitCautions(
+      result,
+      parts,
+      certain === undefined ? undefined : circuitStates(certain, reference, failing)
+    ),
     assumed: assumed.list,
     sources: ['kirchhoff-networks', '33-cfr-183-425', '33-cfr-183-455', 'class-efficiency', 'cold-cranking'],
     basis: []

@@ -96,7 +96,7 @@ export function engineOff(
 ): EngineOff {
   const ratedHours = assumed.or(battery.ratedHours, `${at}ratedHours`, 20, 'capacity is printed for 20 h')
   const exponent = batteryExponent(battery, ratedHours, assumed, at)
-  const judged = supplyJudgement.usableFraction
+  const judged = battery.chemistry === 'lithium' ? supplyJudgement.usableLithium : supplyJudgement.usableFraction
   const fraction = assumed.or(battery.usableFraction, `${at}usableFraction`, judged.value, judged.why)
   const ohm = batteryOhm(battery, systemVoltageV, assumed, at)
   const hoursToEmpty = peukertHours(battery.capacityAh, ratedHours, exponent, currentA)
@@ -105,7 +105,7 @@ export function engineOff(
     peukertExponent: exponent,
     hoursToEmpty,
     usableHours: hoursToEmpty * fraction,
-    restV: restVoltage(systemVoltageV),
+    restV: restVoltage(systemVoltageV, battery.chemistry),
     sagV: currentA * ohm,
     fullSineSagV: fullSineA * ohm
   }

@@ -46,6 +46,10 @@ export const supplyJudgement = {
     why: 'music source, displays and door electronics of a parked car: 3 A, our choice; measure it'
   },
   usableFraction: { value: 0.5, why: 'a starting battery is not discharged below half, common practice' },
+  usableLithium: {
+    value: 0.8,
+    why: 'a lithium battery is used to four fifths, common practice; its own management ends it'
+  },
   peukert: { agm: 1.12, gel: 1.12, flooded: 1.24, lithium: 1.05 },
   jointOhm: { value: 0.0002, why: 'a crimped lug or ring 0.2 mΩ, common practice' },
   blockContactOhm: { value: 0.0002, why: 'a contact of the distribution block 0.2 mΩ, common practice' },

@@ -15,10 +15,11 @@ export const drawBox = defineOperation({
   tag: 'Box',
   summary: 'Panel drawings and cut sheets',
   description:
-    'Draws the panels of a box with their dimensions, holes, saw tilts and grain, and the sheets they are cut from. By `Accept`: `image/svg+xml` (all drawings one below the other), `image/vnd.dxf` (millimetres, layers SHEET CUT HOLES POCKET DRILL TEXT, closed contours, true circles; the sheets with everything in place, or with `show: panels` each panel once), `application/pdf` (one A4 page a drawing, to scale), or `application/json` with the layout, the cut plan and each drawing as SVG text.',
+    'Draws the panels of a box with their dimensions, holes, saw tilts, screws, grain and what stands against them, and the sheets they are cut from; or, with `show: assembly`, a picture for each step of putting it together, with `show: templates` its round holes as large as life, in pages that A4 and Letter print. By `Accept`: `image/svg+xml` (all drawings one below the other), `image/vnd.dxf` (millimetres, closed contours and true circles on layers CUT and HOLES, POCKET_6.0 by depth, DRILL_3.0 by diameter; BEVEL_17.7 by the tilt of an edge, MARK where other parts stand, SHEET and TEXT are not cut; the sheets with everything in place, or with `show: panels` each panel once), `application/pdf` (one A4 page a drawing, to scale), or `application/json` with the layout, the cut plan and each drawing as SVG text.',
   heavy: true,
   body: BoxDrawingRequest,
   result: BoxDrawings,
+  costMs: ({ show }) => (show === 'panels' ? 10 : 130),
   compute,
   forms: [
     {
@@ -34,6 +35,7 @@ export const drawBox = defineOperation({
     {
       mediaType: 'application/pdf',
       description: 'One page a drawing, to scale',
+      moreMs: 300,
       render: ({ result }) => drawingsPdf(result.drawings, result.title)
     }
   ],
@@ -48,6 +50,20 @@ export const drawBox = defineOperation({
           drivers: [{ cutOutDiameterMm: 282, mountingDepthMm: 165, screwCircleDiameterMm: 297, screwCount: 8 }]
         },
         show: 'panels'
+      }
+    },
+    assemblySteps: {
+      summary: 'The steps of assembly of a braced box with a slot',
+      request: {
+        box: {
+          outer: { widthMm: 960, heightMm: 420, depthMm: 420 },
+          thicknessMm: 18,
+          displacement: { driversL: 4 },
+          drivers: [{ cutOutDiameterMm: 282, flangeDiameterMm: 312, mountingDepthMm: 165, count: 2 }],
+          port: { kind: 'slot', widthMm: 400, heightMm: 40, lengthMm: 600 },
+          bracing: { upperHz: 120 }
+        },
+        show: 'assembly'
       }
     },
     wedgeInInches: {

@@ -25,6 +25,7 @@ export const modelBox = defineOperation({
   heavy: true,
   body: BoxRequest,
   result: BoxModelResult,
+  costMs: ({ port }) => (port?.kind === 'slot' ? 70 : 12),
   laws: modelLaws,
   compute,
   present: listedBodies,

@@ -43,6 +43,7 @@ export const layOutBox = defineOperation({
   heavy: true,
   body: BoxRequest,
   result: BoxLayoutBody,
+  costMs: ({ port }) => (port?.kind === 'slot' ? 70 : 7),
   laws: boxLaws,
   compute,
   forms: [

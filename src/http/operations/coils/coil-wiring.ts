@@ -1,4 +1,5 @@
 /** POST /v1/coils/wiring */
+import type { Static } from 'typebox'
 import {
   CoilWiringRequest,
   CoilWiringResult,
@@ -30,6 +31,14 @@ function drawing(request: Wiring): string {
   })
 }
 
+/** Networks of unlike coils are gone through one by one: a table by their count. */
+const unlikeCoilsMs = [0.2, 0.2, 0.3, 0.4, 1.5, 7, 110] as const
+
+function coilCostMs({ coilsOhm, driverCount, coilsPerDriver }: Static<typeof CoilWiringRequest>): number {
+  if (coilsOhm === undefined || new Set(coilsOhm).size < 2) return 0.25 + 0.06 * driverCount * coilsPerDriver
+  return unlikeCoilsMs[coilsOhm.length] ?? 0.2
+}
+
 export const wireCoils = defineOperation({
   path: '/v1/coils/wiring',
   operationId: 'wireCoils',
@@ -39,6 +48,7 @@ export const wireCoils = defineOperation({
     'Every balanced way of joining coils and, for up to six coils, every series-parallel way, with the load the amplifier sees, the share of each coil, the limit of the amplifier, and the wiring of the chosen load terminal by terminal.',
   body: CoilWiringRequest,
   result: CoilWiringResult,
+  costMs: coilCostMs,
   laws: coilLaws,
   compute,
   forms: [

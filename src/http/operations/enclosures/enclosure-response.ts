@@ -11,6 +11,7 @@ import type { Digits } from '../../wire/json-writer.ts'
 import { defineOperation } from '../../wire/operation.ts'
 import { twelveInch } from '../drivers/twelve-inch.ts'
 import { responseLaws } from './enclosure-laws.ts'
+import { responseCostMs } from './response-cost.ts'
 
 /** Curves by the names of the answer; those of named parts behind them, as `name.airSpeedMPerS`. */
 const curvesCsv = ({ curves, parts = [] }: Response, digits: Digits) =>
@@ -39,6 +40,7 @@ export const computeResponse = defineOperation({
     'Solves the acoustic network of the enclosure at each frequency. Level, excursion, air speed, impedance and group delay come from one solution; peaks, dips and half-power frequencies are refined and do not depend on the frequencies asked for. A loss Q that is absent means no such loss. Filters act on every curve but the impedance. A cabin adds the level at the seat as a curve of its own. `limits`, even empty, adds the largest level and voltage at each frequency with the limit that governs it, the losses of warm coils and fast ports, and the high-pass an unloaded cone needs. `timeResponse`, even empty, adds the step and the impulse response with settling time and overshoot. By `Accept`: `text/csv` (the curves over frequency, one column each under its name in the answer), `image/svg+xml` (the charts), or `application/json` with everything.',
   body: EnclosureResponseRequest,
   result: ResponseResultBody,
+  costMs: responseCostMs,
   laws: responseLaws,
   compute,
   forms: [

@@ -30,6 +30,7 @@ export const computeTolerance = defineOperation({
   heavy: true,
   body: EnclosureToleranceRequest,
   result: ToleranceResultBody,
+  costMs: ({ samples = 200 }) => 10 + 0.35 * samples,
   laws: toleranceLaws,
   compute,
   forms: [

@@ -1,8 +1,13 @@
 /** POST /v1/supply/circuit */
+import type { Static } from 'typebox'
 import { CircuitRequest, CircuitResult } from '../../../contract/supply/supply-circuit.ts'
 import { computeCircuit as compute } from '../../../domain/circuit/points/compute-circuit.ts'
 import { defineOperation } from '../../wire/operation.ts'
 import { circuitLaws } from './current-laws.ts'
+
+function circuitCostMs({ cables = [], fuses = [], links = [], amplifiers }: Static<typeof CircuitRequest>): number {
+  return 1 + 0.013 * (cables.length + fuses.length + links.length + amplifiers.length) ** 2
+}
 
 export const supplyCircuit = defineOperation({
   path: '/v1/supply/circuit',
@@ -13,6 +18,7 @@ export const supplyCircuit = defineOperation({
     'Batteries, alternators, cables, fuses, other conductors and amplifiers between named points, the return path included. Voltages and currents from silence to full sine, engine idling, driving and off; what fuses let through from either end of each cable, what they must break, whether a short at each amplifier opens one.',
   body: CircuitRequest,
   result: CircuitResult,
+  costMs: circuitCostMs,
   laws: circuitLaws,
   compute,
   examples: {

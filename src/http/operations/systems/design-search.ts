@@ -14,6 +14,7 @@ export const searchDesigns = defineOperation({
   description: `Puts every driver, in every count, on every amplifier, into every kind of box, as a plan would build it, and drops what breaks a limit or cannot be built. What is left is ranked by a weighted sum of figures in decibels of equal worth; the weights are a judgement, echoed and open to change. Each design carries the request with which /v1/plans plans exactly it; each rejection says which limit it breaks and by how much. Of the alignments that suit, the best that keeps every limit stands for its system, with the quietest port that fits; sheets and the order of work are left to the plan. At most ${MOST_WEIGHED} systems a call.`,
   body: SearchBody,
   result: SearchResultBody,
+  costMs: () => 4_000,
   laws: searchLaws,
   compute,
   heavy: true,

@@ -3,8 +3,12 @@ import Type from 'typebox'
 import { component, ref } from '../../../contract/field/component.ts'
 import { CautionBody } from '../../../contract/field/envelope.ts'
 import { choice, quantity } from '../../../contract/field/quantities.ts'
+import { PlanChoiceBody, PlanWaysOutBody } from '../../../contract/systems/plan-choice.ts'
 import { PlanCircuitBody } from '../../../contract/systems/plan-circuit.ts'
 import { PlanCoverBody } from '../../../contract/systems/plan-cover.ts'
+import { PlanReadingBody } from '../../../contract/systems/readings.ts'
+import { PlanRemedyBody } from '../../../contract/systems/remedies.ts'
+import { HazardBody } from '../../../contract/systems/safety.ts'
 import { billParts } from '../../../contract/systems/words.ts'
 import { BillRowBody, BuildOrderBody, RestraintBody } from '../../../contract/systems/workshop.ts'
 import type { Operation } from '../../wire/operation.ts'
@@ -101,9 +105,16 @@ export const PlanResultBody = component('PlanResult', 'A system that can be boug
   cover: ref(PlanCoverBody),
   parts: ref(PartsBody),
   circuit: ref(PlanCircuitBody),
+  choice: Type.Optional(ref(PlanChoiceBody, 'Absent where volume or Qtc is given, or nothing was found for the wish')),
+  waysOut: Type.Optional(ref(PlanWaysOutBody, 'Only where no box fits')),
   tried: Type.Array(ref(TriedBody), { description: 'Enclosures passed over on the way' }),
   billOfMaterials: Type.Array(ref(BillRowBody), { description: 'What to buy' }),
   buildOrder: Type.Optional(ref(BuildOrderBody)),
   restraint: Type.Optional(ref(RestraintBody)),
-  commissioning: Type.Array(ref(CommissioningBody), { description: 'Switching on, in this order' })
+  commissioning: Type.Array(ref(CommissioningBody), { description: 'Switching on, in this order' }),
+  readings: Type.Array(ref(PlanReadingBody), { description: 'What the meter shows at each of these steps' }),
+  remedies: Type.Array(ref(PlanRemedyBody), {
+    description: 'For what the supply is short of, the best first; empty where it is short of nothing'
+  }),
+  safety: Type.Array(ref(HazardBody), { description: 'Every danger of this plan with its barrier, at its steps' })
 })

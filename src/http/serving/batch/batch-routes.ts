@@ -6,6 +6,7 @@ import { ref } from '../../../contract/field/component.ts'
 import type { AnswerOptions, Operation } from '../../wire/operation.ts'
 import { Refusal } from '../../wire/refusal.ts'
 import type { Work } from '../../work/pool.ts'
+import { taskOf } from '../../work/task.ts'
 import type { Observed } from '../observability.ts'
 import { AnswerQuery, clientGone, contentType, negotiated, refusals } from '../operation-routes.ts'
 import type { Settings } from '../settings.ts'
@@ -119,9 +120,7 @@ function meansOf(
   reply: FastifyReply
 ): BatchMeans {
   const ended = AbortSignal.any([clientGone(reply), AbortSignal.timeout(settings.workTimeoutMs * BUDGETS)])
-  const inWorker = observed.counted((operation, body, options) =>
-    work.run({ operationId: operation.operationId, request: body, options }, ended)
-  )
+  const inWorker = observed.counted((operation, body, options) => work.run(taskOf(operation, body, options), ended))
   return {
     operations,
     faultsOf: app.faultsOf,

@@ -82,12 +82,28 @@ const deepened = (choice: RowRanges, leastM: number): RowRanges => {
   return { ...choice, ranges: { ...choice.ranges, depth: { min: Math.max(min, leastM + choice.leanM), max } } }
 }
 
+/** Answers asked again come from memory: the ends of a slot are dear, and goals ask for the same boxes. */
+export function remembered<Answer>(
+  ask: (...asked: readonly number[]) => Answer
+): (...asked: readonly number[]) => Answer {
+  const known = new Map<string, Answer>()
+  return (...asked) => {
+    const key = asked.join(' ')
+    const found = known.get(key)
+    if (found !== undefined || known.has(key)) return found as Answer
+    const answer = ask(...asked)
+    known.set(key, answer)
+    return answer
+  }
+}
+
 function slotRoom(facts: BoxFacts, side: SlotSide, longestM: number): PortRoom {
   const closed = rangesWith(facts)
+  const endsOf = remembered((heightM = 0, widthM = 0) => slotEndsM({ heightM, widthM }))
   return ({ netM3, tuningHz, areaM2 }) => {
     const size = slotOfArea(areaM2)
     if (size.widthM > portSizingDefaults.flattestSlot.value * size.heightM) return undefined
-    const endsM = slotEndsM(size)
+    const endsM = endsOf(size.heightM, size.widthM)
     const lengthM = lengthOf(facts, netM3, tuningHz, size.widthM * size.heightM, endsM)
     if (!isPort(lengthM, endsM, areaM2, longestM)) return undefined
     const volumeM3 = netM3 + facts.takenM3 + slotTakesM3(facts, size, lengthM)
@@ -125,5 +141,10 @@ export function boxRoom(facts: BoxFacts, { shapes, fromM3, toM3, longestM }: Roo
     }
     return undefined
   }
-  return { fromM3, toM3, closed, ported }
+  return {
+    fromM3,
+    toM3,
+    closed: remembered((netM3 = 0) => closed(netM3)),
+    ported: remembered((netM3 = 0, tuningHz = 0, areaM2 = 0) => ported(netM3, tuningHz, areaM2))
+  }
 }

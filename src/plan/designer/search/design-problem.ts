@@ -38,6 +38,7 @@ export interface DesignProblem<Placed extends Place> {
   /** What the caller has fixed. */
   readonly kind?: PlannedKind
   readonly tuningHz?: number
+  readonly areaM2?: number
 }
 
 export interface FoundDesign<Placed extends Place> {

@@ -36,7 +36,7 @@ function scoreOf(goal: Goal, { held, ...heard }: Heard, outerM3: number, referen
 
 /** @returns a function that weighs designs of the problem one after the other, in memory of its own */
 export function designScale<Placed extends Place>(problem: DesignProblem<Placed>) {
-  const { tables, limits, programme, goal, room, seatGainDb, leakQ, referenceDb } = problem
+  const { tables, limits, programme, goal, room, seatGainDb, leakQ, referenceDb, areaM2: given } = problem
   const { frequenciesHz } = tables
   const curves = boxCurves(frequenciesHz.length)
   const limit2 = new Float64Array(frequenciesHz.length)
@@ -69,8 +69,8 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
     hearBox(tables, { netVolumeM3, tuningHz, leakQ }, limits, curves)
     const needed = neededArea(frequenciesHz, curves, problem.airSpeedMPerS)
     let best: FoundDesign<Placed> | undefined
-    for (const share of AREA_SHARES) {
-      const areaM2 = Math.max(LEAST_AREA_M2, share * needed)
+    const areas = given === undefined ? AREA_SHARES.map(share => Math.max(LEAST_AREA_M2, share * needed)) : [given]
+    for (const areaM2 of areas) {
       const place = room.ported(netVolumeM3, tuningHz, areaM2)
       if (place === undefined) continue
       const heard = listen(areaM2)

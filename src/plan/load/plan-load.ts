@@ -42,7 +42,7 @@ export interface JoinedDrivers {
   readonly supplyPowerW: number
   /** RMS of all outputs together after the gain is set. */
   readonly powerW: number
-  /** Of the speaker cable. */
+  /** Of the loudspeaker cable. */
   readonly seriesOhm: number
 }
 

@@ -1,0 +1,55 @@
+/**
+ * Writes dist: the service as one bundle with a worker beside it, and the texts that depend on nothing but the version. What a
+ * bundle cannot hold stays a package: the pool starts a file of its own, the writers of paper read fonts, the log starts a thread.
+ */
+import { rmSync, writeFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import { build } from 'esbuild'
+import { buildApp } from '../src/app.ts'
+import { fixedFileName, fixedPaths } from '../src/http/serving/fixed-file.ts'
+
+const root = (name: string) => fileURLToPath(new URL(`../${name}`, import.meta.url))
+
+const packages = [
+  '@fastify/swagger',
+  '@gltf-transform/core',
+  '@tarikjabiri/dxf',
+  'dejavu-fonts-ttf',
+  'pdfmake',
+  'pino',
+  'piscina',
+  'yaml'
+]
+
+async function bundle(): Promise<void> {
+  await build({
+    entryPoints: { main: root('src/main.ts'), worker: root('src/http/work/worker.ts') },
+    outdir: root('dist'),
+    bundle: true,
+    splitting: true,
+    platform: 'node',
+    format: 'esm',
+    target: 'node20',
+    minifySyntax: true,
+    minifyWhitespace: true,
+    sourcemap: 'linked',
+    external: packages.flatMap(name => [name, `${name}/*`]),
+    // Packages written for CommonJS ask for built-in modules by `require`.
+    banner: { js: "import{createRequire as bundled}from'node:module';const require=bundled(import.meta.url);" },
+    logLevel: 'warning'
+  })
+}
+
+async function texts(): Promise<void> {
+  const app = await buildApp({ rateLimitMax: 0, eventLoopDelayMaxMs: 0 })
+  for (const path of fixedPaths) {
+    const { statusCode, body } = await app.inject(path)
+    if (statusCode !== 200) throw new Error(`${path} is answered ${statusCode}`)
+    writeFileSync(root(`dist/${fixedFileName(path)}`), body)
+  }
+  await app.close()
+}
+
+rmSync(root('dist'), { recursive: true, force: true })
+await bundle()
+await texts()

@@ -1,0 +1,92 @@
+/** Why a plan takes the box it takes, and the boxes it could take instead. */
+import Type, { type Static } from 'typebox'
+import { component, ref } from '../field/component.ts'
+import { choice, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
+import { PlanEnclosureBody } from './plan-request.ts'
+import { designGoals, earPlaces, plannedKinds } from './words.ts'
+
+const SystemFiguresBody = component('SystemFigures', 'What a box is and does, at the voltage the gain is set to.', {
+  kind: choice('Kind of box', plannedKinds),
+  netVolumeL: quantity('L', 'Air in the box'),
+  outerVolumeL: quantity('L', 'Space the box takes'),
+  massKg: quantity('kg', 'Box with its drivers'),
+  tuningHz: Type.Optional(quantity('Hz', 'Tuning of a vented box')),
+  f3Hz: Type.Optional(quantity('Hz', 'Half power')),
+  levelDb: Type.Array(quantity('dB', 'Level'), {
+    description: 'At 25, 31.5, 40, 50 and 63 Hz, held back where a limit of the parts would be passed'
+  }),
+  heardAt: choice('Where the level is counted', earPlaces),
+  groupDelayMs: quantity('ms', 'Longest group delay at those frequencies'),
+  airSpeedMPerS: Type.Optional(quantity('m/s', 'Largest air speed in the port, peak'))
+})
+export interface SystemFigures extends Si<Static<typeof SystemFiguresBody>> {}
+
+const ChoicePatch = component('EnclosurePatch', 'JSON Merge Patch (RFC 7396) onto the request of the plan.', {
+  enclosure: Type.Object(
+    {
+      kind: PlanEnclosureBody.properties.kind,
+      goal: Type.Null({ description: 'Takes the wish out: the box is given' }),
+      netVolumeL: PlanEnclosureBody.properties.netVolumeL,
+      tuningHz: PlanEnclosureBody.properties.tuningHz,
+      portShape: PlanEnclosureBody.properties.portShape,
+      portAreaCm2: PlanEnclosureBody.properties.portAreaCm2,
+      airSpeedMPerS: PlanEnclosureBody.properties.airSpeedMPerS
+    },
+    { additionalProperties: false }
+  )
+})
+
+const AlternativeBody = component('PlanAlternative', 'Another box for the same drivers and space.', {
+  goal: choice('The wish it is best for', designGoals),
+  figures: ref(SystemFiguresBody),
+  gains: Type.Array(Type.String(), { description: 'What it does better than the planned box' }),
+  givesUp: Type.Array(Type.String(), { description: 'What it does worse' }),
+  patch: ref(ChoicePatch, 'The request with this patch plans it, to the last digit')
+})
+export interface PlanAlternative extends Si<Static<typeof AlternativeBody>> {}
+
+export const PlanChoiceBody = component('PlanChoice', 'Why this box, and what else could stand there.', {
+  goal: choice('The wish the box was searched for', designGoals),
+  figures: ref(SystemFiguresBody, 'Of the box that is planned'),
+  alternatives: Type.Array(ref(AlternativeBody), {
+    description: 'None worse on all counts than another, far enough apart to be a choice'
+  })
+})
+export interface PlanChoice extends Si<Static<typeof PlanChoiceBody>> {}
+
+const size = (what: string) => Type.Optional(quantity('mm', what))
+const SpacePatch = component('PlanSpacePatch', 'Larger room for the box.', {
+  widthMm: size('Width'),
+  heightMm: size('Height'),
+  depthMm: size('Depth')
+})
+const CarPatch = component('PlanCarPatch', 'Of the vehicle only the room for the box.', { space: ref(SpacePatch) })
+const WayOutPatch = component('WayOutPatch', 'JSON Merge Patch (RFC 7396) onto the request of the plan.', {
+  driverCount: Type.Optional(Type.Integer({ description: 'Drivers in the box' })),
+  enclosure: Type.Optional(Type.Null({ description: 'Takes out what the box was asked to be' })),
+  car: Type.Optional(ref(CarPatch))
+})
+
+const WayOutBody = component(
+  'PlanWayOut',
+  'A change with which there is a box to build; it was planned before it is offered.',
+  {
+    change: Type.String({ description: 'What to change' }),
+    builds: Type.String({ description: 'What is built then' }),
+    patch: ref(WayOutPatch)
+  }
+)
+
+const LargestDriver = component('LargestDriver', 'The largest usual driver for which the space holds a box.', {
+  nominalMm: quantity('mm', 'Nominal size'),
+  flangeDiameterMm: quantity('mm', 'Flange as it usually is'),
+  mountingDepthMm: quantity('mm', 'Mounting depth as it usually is')
+})
+
+export const PlanWaysOutBody = component('PlanWaysOut', 'Where no box fits: what would make one fit.', {
+  changes: Type.Array(ref(WayOutBody), { description: 'The least change first' }),
+  largestDriver: Type.Optional(ref(LargestDriver))
+})
+export interface PlanWaysOut extends Si<Static<typeof PlanWaysOutBody>> {}
+export type PlanChange = PlanWaysOut['changes'][number]

@@ -1,0 +1,48 @@
+/** What stands beside the amplifiers: second battery, capacitor, turn-on relay, as bill, picture and steps show them. */
+import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import { present } from '../../domain/present.ts'
+import { usual } from '../request/plan-usual.ts'
+import type { SignalPart } from './plan-signal.ts'
+import type { PowerRuns } from './plan-supply.ts'
+import { relayRating } from './second-battery.ts'
+
+type Accessories = Pick<PlanCircuit, 'secondBattery' | 'capacitor' | 'turnOnRelay'>
+
+function secondBatteryOf({ supply }: PlanRequest, runs: PowerRuns): PlanCircuit['secondBattery'] {
+  const { secondBattery } = supply
+  const { link, charger, trunk, secondLead } = runs
+  if (secondBattery === undefined || link === undefined) return undefined
+  const { capacityAh, chemistry = 'flooded' } = secondBattery
+  return {
+    name: `${capacityAh} A·h, ${chemistry}`,
+    link: link.kind,
+    ...(link.kind === 'relay' && trunk !== undefined ? { relayA: relayRating(trunk) } : {}),
+    ...present({ charger, lead: secondLead })
+  }
+}
+
+/** Its leads carry the ripple of the amplifiers: the size of the cable that ends beside it. */
+function capacitorOf({ supply }: PlanRequest, { trunk, branches }: PowerRuns): PlanCircuit['capacitor'] {
+  const { capacitor } = supply
+  const designation = branches[0]?.designation ?? trunk?.designation
+  if (capacitor === undefined || designation === undefined) return undefined
+  const { capacitanceF } = capacitor
+  const at = branches.length > 0 ? 'the distribution block' : 'the amplifier'
+  return { capacitanceF, designation, lengthM: usual.capacitorLeadM.value, at }
+}
+
+function turnOnRelayOf({ supply }: PlanRequest, signal: SignalPart): PlanCircuit['turnOnRelay'] {
+  const relay = signal.done ? signal.outcome.result.turnOn?.relay : undefined
+  if (relay === undefined) return undefined
+  const { fuseA, coilCurrentA } = relay
+  return { fuseA, coilCurrentA, wireM: supply.positiveLengthM }
+}
+
+export function accessories(request: PlanRequest, runs: PowerRuns, signal: SignalPart): Accessories {
+  return present({
+    secondBattery: secondBatteryOf(request, runs),
+    capacitor: capacitorOf(request, runs),
+    turnOnRelay: turnOnRelayOf(request, signal)
+  })
+}

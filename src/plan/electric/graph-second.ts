@@ -1,0 +1,82 @@
+/** The second battery in the circuit of a plan: its fuse, lead and ground, and the relay or charger before it. */
+import type { CircuitRequest } from '../../contract/supply/supply-circuit.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import { cable, fuseBetween, type Pieces, points, together } from './graph-pieces.ts'
+import { bootSurroundings } from './plan-branches.ts'
+import { type PowerRun, RELAY_PIECE_M } from './plan-run.ts'
+import type { PowerRuns } from './plan-supply.ts'
+import { CHARGER_OVER_NOMINAL, chargerInputA, secondSource } from './second-battery.ts'
+
+/** A closed contact with its two lugs [Ω]. Common practice, no source. */
+const RELAY_OHM = 0.0004
+
+const backOf = ({ returnBy }: PowerRun) => (returnBy === 'body' ? points.ground : points.returns)
+
+/** Where the trunk ends: in the block, or before what ties the batteries together. */
+export function trunkEndsAt({ link, branches }: PowerRuns): string {
+  if (link?.kind === 'relay') return points.relay
+  if (link?.kind === 'charger') return points.chargerIn
+  return branches.length > 0 ? points.block : points.amplifierPoles(0).plus
+}
+
+function leadPieces(request: PlanRequest, lead: PowerRun): Partial<Pieces> {
+  const laid = { designation: lead.designation, ...bootSurroundings(request) }
+  const behind = 'second battery behind its fuse'
+  return {
+    cables: [
+      cable('second battery lead', [behind, points.block], lead.positiveLengthM, laid),
+      cable('second battery return', [points.secondMinus, backOf(lead)], lead.returnLengthM, laid)
+    ],
+    fuses: lead.fuse === undefined ? [] : [fuseBetween('second battery fuse', [points.secondPlus, behind], lead.fuse)]
+  }
+}
+
+/** A closed contact, and the short cable from it to the block. */
+function relayPieces(request: PlanRequest, trunk: PowerRun): Partial<Pieces> {
+  const [out, laid] = ['isolating relay out', { designation: trunk.designation, ...bootSurroundings(request) }]
+  const relay = { id: 'isolating relay', from: points.relay, to: out, resistanceOhm: RELAY_OHM }
+  return {
+    cables: [cable('relay piece', [out, points.block], RELAY_PIECE_M, laid)],
+    links: [{ ...relay, opensWithoutEngine: true }]
+  }
+}
+
+/** Its output is limited, so its lead needs a fuse only at the end that the battery feeds. */
+function chargerPieces(request: PlanRequest, { charger }: PowerRuns): Partial<Pieces> {
+  if (charger?.lead.fuse === undefined) return {}
+  const { designation, positiveLengthM, returnLengthM, fuse } = charger.lead
+  const before = 'charger lead before its fuse'
+  const laid = { designation, ...bootSurroundings(request) }
+  return {
+    cables: [
+      cable('charger lead', [points.chargerOut, before], positiveLengthM, laid),
+      cable('charger return', [points.chargerMinus, backOf(charger.lead)], returnLengthM, laid)
+    ],
+    fuses: [fuseBetween('charger fuse', [before, points.block], fuse)]
+  }
+}
+
+export function secondPieces(request: PlanRequest, runs: PowerRuns): Partial<Pieces> {
+  const { link, trunk, secondLead } = runs
+  if (link === undefined || trunk === undefined || secondLead === undefined) return {}
+  const tied = link.kind === 'relay' ? relayPieces(request, trunk) : chargerPieces(request, runs)
+  return together([leadPieces(request, secondLead), tied])
+}
+
+type Sources = Pick<CircuitRequest, 'batteries'> & Required<Pick<CircuitRequest, 'alternators' | 'accessories'>>
+
+/** The battery itself, and the two sides of a charger: what it takes of the first, what it gives to the second. */
+export function secondSources({ supply }: PlanRequest, { link, secondLead }: PowerRuns): Sources {
+  if (link === undefined || secondLead === undefined) return { batteries: [], alternators: [], accessories: [] }
+  const id = 'second battery'
+  const battery = { id, plus: points.secondPlus, minus: points.secondMinus, ...secondSource(supply) }
+  if (link.kind !== 'charger') return { batteries: [battery], alternators: [], accessories: [] }
+  const { ratedA } = link
+  const minus = points.chargerMinus
+  const setV = supply.systemVoltageV * CHARGER_OVER_NOMINAL
+  return {
+    batteries: [battery],
+    alternators: [{ id: 'charger', plus: points.chargerOut, minus, setV, idleA: ratedA, drivingA: ratedA }],
+    accessories: [{ id: 'charger input', plus: points.chargerIn, minus, currentA: chargerInputA(ratedA) }]
+  }
+}

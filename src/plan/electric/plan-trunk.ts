@@ -1,0 +1,121 @@
+/** From the battery to the amplifier, the distribution block or the charger of a second battery: what its cable and fuse are asked. */
+import type { CableChoiceRequest } from '../../contract/supply/supply-cables.ts'
+import type { SupplyCurrent } from '../../contract/supply/supply-current.ts'
+import type { FuseAnswer, FuseRequest } from '../../contract/supply/supply-fuses.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import type { ReturnPath } from '../../domain/circuit/choice/cable-request.ts'
+import { supplyJudgement } from '../../domain/circuit/source/supply-judgement.ts'
+import type { Assumption } from '../../domain/outcome.ts'
+import { present } from '../../domain/present.ts'
+import type { Part } from '../request/part.ts'
+import { drawSheet } from '../request/plan-amplifier.ts'
+import { branchLengthM, branchReturnM, dropAllowedV } from './plan-branches.ts'
+import { conductorOf } from './plan-conductor.ts'
+import type { PowerRun } from './plan-run.ts'
+import { chargerInputA, type SecondLink } from './second-battery.ts'
+
+export type FusePart = Part<FuseRequest, FuseAnswer>
+
+/** What decides how the trunk is laid. */
+export interface TrunkTask {
+  readonly current: SupplyCurrent
+  /** Whether it ends in a block, not in an amplifier. */
+  readonly shared: boolean
+  readonly link?: SecondLink
+}
+
+/** Every amplifier draws most while the battery is charged: then the run is judged at that voltage too. */
+function sizedAtV({ amplifiers }: SupplyCurrent, systemVoltageV: number): number {
+  const lowestV = Math.min(...amplifiers.map(({ sizing }) => sizing.voltageV))
+  return Math.max(lowestV, systemVoltageV)
+}
+
+/** With a block the ground leads belong to the branches; the trunk returns through the body or its own cable. */
+function trunkReturn(path: ReturnPath, shared: boolean): ReturnPath {
+  return shared && path.kind === 'chassis' ? { ...path, leadLengthM: 0 } : path
+}
+
+/** Of the drop allowed, the trunk's share by its length; with one amplifier all of it. */
+function trunkDrop(request: PlanRequest, shared: boolean): Pick<CableChoiceRequest, 'dropLimitPercent' | 'dropLimitV'> {
+  const { dropLimitPercent, positiveLengthM, return: path } = request.supply
+  if (!shared) return dropLimitPercent === undefined ? {} : { dropLimitPercent }
+  const trunkM = positiveLengthM + (path.kind === 'cable' ? path.lengthM : 0)
+  return { dropLimitV: (dropAllowedV(request) * trunkM) / (trunkM + branchLengthM(request) + branchReturnM(request)) }
+}
+
+/** Terminal and fuses of the amplifier judge the trunk only where the trunk ends in it. */
+function trunkEnd({ supply, amplifier }: PlanRequest, shared: boolean) {
+  if (shared) return {}
+  const { makerFuseA, terminalAreaM2 } = supply
+  const { onboardFusesA } = drawSheet(amplifier)
+  return present({ makerFuseA, terminalAreaM2, onboardFusesA })
+}
+
+/** A charger takes its current for hours; else that of all amplifiers. */
+function trunkLoad({ current: { sizing }, link }: TrunkTask) {
+  const inputA = link?.kind === 'charger' ? chargerInputA(link.ratedA) : undefined
+  return { currentA: inputA ?? sizing.fullSineA, heavyCurrentA: inputA ?? sizing.heavyA }
+}
+
+export function trunkCable(request: PlanRequest, task: TrunkTask): CableChoiceRequest {
+  const { systemVoltageV, positiveLengthM, return: path, gaugeSystem, source } = request.supply
+  const { current, shared } = task
+  const sourceVoltageV = sizedAtV(current, systemVoltageV)
+  return {
+    systemVoltageV,
+    ...(sourceVoltageV === systemVoltageV ? {} : { sourceVoltageV }),
+    positiveLengthM,
+    return: trunkReturn(path, shared),
+    ...conductorOf(request),
+    ...present({ gaugeSystem, source }),
+    ...trunkDrop(request, shared),
+    ...trunkEnd(request, shared),
+    ...trunkLoad(task)
+  }
+}
+
+/** The fuse of each run of the trunk. */
+export function trunkFuse(
+  request: PlanRequest,
+  task: TrunkTask,
+  { designation, runs }: { readonly designation: string; readonly runs: number }
+): FuseRequest {
+  const { systemVoltageV, makerFuseA, source, fuseDistanceM, sheathed } = request.supply
+  const { currentA, heavyCurrentA } = trunkLoad(task)
+  return {
+    currentA: currentA / runs,
+    heavyCurrentA: heavyCurrentA / runs,
+    systemVoltageV,
+    cable: { designation, ...conductorOf(request) },
+    ...(makerFuseA === undefined || task.shared || runs > 1 ? {} : { makerFuseA }),
+    ...(task.link !== undefined && task.link.kind !== 'charger' ? { linksTwoBatteries: true } : {}),
+    ...present({ source, distanceM: fuseDistanceM, sheathed })
+  }
+}
+
+export function trunkRun(
+  { supply }: PlanRequest,
+  size: { readonly designation: string; readonly runs: number },
+  part: FusePart,
+  { shared, link }: TrunkTask
+): PowerRun {
+  const { positiveLengthM, return: path } = supply
+  const leadM = shared ? 0 : ((path.kind === 'chassis' ? path.leadLengthM : 0) ?? supplyJudgement.groundLeadM)
+  const fuse = part.done ? part.outcome.result.fuse : undefined
+  return {
+    ...size,
+    positiveLengthM,
+    returnBy: path.kind === 'chassis' ? 'body' : 'cable',
+    returnLengthM: path.kind === 'cable' ? path.lengthM : leadM,
+    ...present({ fuse }),
+    // the far end is fed by the second battery: a source as well
+    ...(link === undefined || link.kind === 'charger' ? {} : present({ endFuse: fuse }))
+  }
+}
+
+/** The share of trunk and branch rests on a default of the plan: the parts only see the result. */
+export function dropAssumed({ supply }: PlanRequest, shared: boolean): readonly Assumption[] {
+  if (!shared || supply.dropLimitPercent !== undefined) return []
+  const { value, why } = supplyJudgement.dropLimitPercent
+  return [{ field: 'supply.dropLimitPercent', value, why: `${why}; trunk and branch share it by their lengths` }]
+}

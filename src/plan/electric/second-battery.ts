@@ -1,0 +1,136 @@
+/** A second battery at the amplifiers: how it is tied to the first, its own fuse, cable and ground. */
+import type { CableChoice, CableChoiceRequest } from '../../contract/supply/supply-cables.ts'
+import type { SupplyCurrent } from '../../contract/supply/supply-current.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import type { Caution } from '../../domain/caution.ts'
+import { chooseCable } from '../../domain/circuit/choice/choose-cable.ts'
+import type { BatteryRequest } from '../../domain/circuit/source/engine-off.ts'
+import { unlike } from '../../domain/circuit/source/unlike-batteries.ts'
+import type { Assumption } from '../../domain/outcome.ts'
+import { present } from '../../domain/present.ts'
+import { type Part, runPart } from '../request/part.ts'
+import { usual } from '../request/plan-usual.ts'
+import { bootSurroundings, cautionsOf, dropAllowedV } from './plan-branches.ts'
+import { type PowerRun, sizeOf } from './plan-run.ts'
+
+/** `relay` closes while the engine runs; `charger` raises or lowers the voltage for a battery of another kind; `joined` for good. */
+export type SecondLink =
+  | { readonly kind: 'relay' | 'joined' }
+  | {
+      readonly kind: 'charger'
+      /** Its output [A]. */
+      readonly ratedA: number
+    }
+
+/** Outputs that are sold [A]. Common practice, no source. */
+const chargersA = [20, 30, 40, 50, 60] as const
+/** Contacts that are sold for good [A]. Common practice, no source. */
+const relaysA = [100, 200, 300, 500] as const
+
+/** Output over input of a charger. Data sheets of converters 0.82 to 0.92; our choice. */
+const CHARGER_EFFICIENCY = 0.88
+/** What it holds over what it is fed with: 14.4 V from 12 V. */
+export const CHARGER_OVER_NOMINAL = 1.2
+
+/**
+ * What a charger draws at its full output.
+ *
+ *   Iin = Iout·Uout/(η·Uin)
+ *
+ * @source conservation of energy; η and the voltages common practice, no source
+ * @check  30 A → 40.9 A
+ */
+export const chargerInputA = (ratedA: number): number => (ratedA * CHARGER_OVER_NOMINAL) / CHARGER_EFFICIENCY
+
+/** Ordinary music decides, since that is what it replaces on the whole. */
+export function secondLink({ supply }: PlanRequest, { currents }: SupplyCurrent): SecondLink | undefined {
+  const { secondBattery, battery, source } = supply
+  if (secondBattery === undefined) return undefined
+  if (secondBattery.arrangement === 'parallel') return { kind: 'joined' }
+  const first: Pick<BatteryRequest, 'chemistry'> = { ...battery, ...source }
+  if (!unlike(first, secondBattery)) return { kind: 'relay' }
+  return { kind: 'charger', ratedA: chargersA.find(ratedA => ratedA >= currents.averageA) ?? chargersA[4] }
+}
+
+/** Above all that the fuses of the trunk let through. */
+export function relayRating({ runs, fuse }: PowerRun): number {
+  const throughA = runs * (fuse?.ratingA ?? 0)
+  return relaysA.find(ratedA => ratedA >= throughA) ?? Math.ceil(throughA / 100) * 100
+}
+
+/** Its strength, for what its fuse must break; a flooded one without cranking current says nothing of it. */
+export function secondSource({ secondBattery }: PlanRequest['supply']) {
+  const { chemistry, capacityAh, coldCrankingA, resistanceOhm } = secondBattery ?? {}
+  const known = chemistry === undefined || chemistry === 'flooded' ? {} : present({ capacityAh })
+  return { ...present({ chemistry, coldCrankingA, resistanceOhm }), ...known }
+}
+
+/** What its leads have in common: the boot, the second battery as the source of a fault. */
+function leadBasis(request: PlanRequest) {
+  const { systemVoltageV, gaugeSystem, insulationMaterial } = request.supply
+  return {
+    systemVoltageV,
+    dropLimitV: dropAllowedV(request),
+    source: secondSource(request.supply),
+    ...bootSurroundings(request),
+    ...present({ gaugeSystem, insulationMaterial })
+  }
+}
+
+function leadRequest(request: PlanRequest, { sizing }: SupplyCurrent): CableChoiceRequest {
+  const lengthM = usual.secondLeadM.value
+  return {
+    ...leadBasis(request),
+    currentA: sizing.fullSineA,
+    heavyCurrentA: sizing.heavyA,
+    positiveLengthM: lengthM,
+    return: { kind: 'cable', lengthM }
+  }
+}
+
+export interface SecondLead {
+  /** From the second battery to the block; absent where no single size passes. */
+  readonly run?: PowerRun
+  readonly cautions: readonly Caution[]
+  readonly assumed: readonly Assumption[]
+}
+
+/** From the charger to the block: a cable for its output, the fuse at the block, where the battery feeds it. */
+export interface Charger {
+  readonly ratedA: number
+  readonly inputA: number
+  readonly lead: PowerRun
+}
+
+export function chargerOf(request: PlanRequest, link: SecondLink | undefined): Charger | undefined {
+  if (link?.kind !== 'charger') return undefined
+  const { ratedA } = link
+  const lengthM = usual.secondLeadM.value
+  const asked = { ...leadBasis(request), currentA: ratedA, heavyCurrentA: ratedA, positiveLengthM: lengthM }
+  const part = runPart({ ...asked, return: { kind: 'cable' as const, lengthM } }, chooseCable)
+  const size = part.done ? sizeOf(part.outcome.result) : undefined
+  if (size === undefined || !part.done) return undefined
+  const { fuse } = part.outcome.result
+  const returnBy = request.supply.return.kind === 'chassis' ? 'body' : 'cable'
+  return {
+    ratedA,
+    inputA: chargerInputA(ratedA),
+    lead: { ...size, positiveLengthM: lengthM, returnBy, returnLengthM: lengthM, ...present({ fuse }) }
+  }
+}
+
+/** With the engine off it feeds all amplifiers alone. */
+export function secondLead(request: PlanRequest, current: SupplyCurrent): SecondLead {
+  const part: Part<CableChoiceRequest, CableChoice> = runPart(leadRequest(request, current), chooseCable)
+  const size = part.done ? sizeOf(part.outcome.result) : undefined
+  const fuse = part.done ? part.outcome.result.fuse : undefined
+  const { value, why } = usual.secondLeadM
+  const returnBy = request.supply.return.kind === 'chassis' ? 'body' : 'cable'
+  return {
+    ...(size === undefined || size.runs > 1
+      ? {}
+      : { run: { ...size, positiveLengthM: value, returnBy, returnLengthM: value, ...present({ fuse }) } }),
+    cautions: cautionsOf(part, 'Lead of the second battery'),
+    assumed: [{ field: 'supply.secondBattery', value, why }]
+  }
+}

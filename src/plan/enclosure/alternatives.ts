@@ -1,0 +1,111 @@
+/** Other boxes for the same drivers and space, each best for another wish, none beaten on all counts, far enough apart to be a choice. */
+import type { PlanAlternative, PlanChoice, SystemFigures } from '../../contract/systems/plan-choice.ts'
+import { type DesignGoal, designGoals } from '../../contract/systems/words.ts'
+import { inDigits } from '../../domain/digits.ts'
+import type { PlacedBox } from '../designer/room/box-room.ts'
+import type { FoundDesign } from '../designer/search/design-problem.ts'
+import { heardTry } from './heard-try.ts'
+import type { BoxPart } from './plan-box.ts'
+import type { ResponsePart } from './plan-response.ts'
+import type { Setting } from './plan-tries.ts'
+import { COMPARED_HZ, systemFigures } from './system-figures.ts'
+import { wishedTries } from './wished-tries.ts'
+
+/** Level below, and from here up. */
+const UPPER_FROM_HZ = 40
+
+const mean = (values: readonly number[]) => values.reduce((sum, each) => sum + each, 0) / values.length
+const upper = ({ levelDb }: SystemFigures) => mean(levelDb.filter((_, k) => (COMPARED_HZ[k] ?? 0) >= UPPER_FROM_HZ))
+const lower = ({ levelDb }: SystemFigures) => mean(levelDb.filter((_, k) => (COMPARED_HZ[k] ?? 0) < UPPER_FROM_HZ))
+
+/** What counts as a difference: a decibel is just heard, a fifth of the room and three milliseconds are noticed. Ours. */
+const NOTICED = { levelDb: 1, roomShare: 0.2, delayS: 3e-3 } as const
+
+interface Difference {
+  /** Above 0: better than the planned box, in steps that are noticed. */
+  readonly steps: number
+  readonly text: string
+}
+
+const moreOr = (difference: number) => (difference > 0 ? 'more' : 'less')
+
+function differences(other: SystemFigures, planned: SystemFigures): readonly Difference[] {
+  const [up, low] = [upper(other) - upper(planned), lower(other) - lower(planned)]
+  const room = other.outerVolumeM3 / planned.outerVolumeM3
+  const delay = other.groupDelayS - planned.groupDelayS
+  return [
+    { steps: up / NOTICED.levelDb, text: `${inDigits(Math.abs(up), 2)} dB ${moreOr(up)} from 40 to 63 Hz` },
+    { steps: low / NOTICED.levelDb, text: `${inDigits(Math.abs(low), 2)} dB ${moreOr(low)} at 25 and 31.5 Hz` },
+    { steps: (1 - room) / NOTICED.roomShare, text: `${inDigits(room, 2)} times the room` },
+    {
+      steps: -delay / NOTICED.delayS,
+      text: `rings ${inDigits(Math.abs(delay) * 1e3, 2)} ms ${delay > 0 ? 'longer' : 'shorter'}`
+    }
+  ]
+}
+
+/** What is noticed as better, and as worse; of what is worse at least the worst. */
+function weighed(against: readonly Difference[]): readonly [readonly string[], readonly string[]] {
+  const worst = Math.max(-1, Math.min(...against.map(({ steps }) => steps)))
+  const texts = (those: readonly Difference[]) => those.map(({ text }) => text)
+  return [texts(against.filter(({ steps }) => steps >= 1)), texts(against.filter(({ steps }) => steps <= worst))]
+}
+
+/** Two boxes nearer than this are no choice: 2 dB, a third more room, 10 ms or another kind are one apart. Ours. */
+function distance(a: SystemFigures, b: SystemFigures): number {
+  return Math.hypot(
+    (upper(a) - upper(b)) / 2,
+    (lower(a) - lower(b)) / 2,
+    Math.log2(a.outerVolumeM3 / b.outerVolumeM3) / 0.4,
+    (a.groupDelayS - b.groupDelayS) / 10e-3,
+    a.kind === b.kind ? 0 : 0.7
+  )
+}
+
+/** Each of these that is worse than another on all counts is no alternative. */
+const beats = (a: SystemFigures, b: SystemFigures) => differences(b, a).every(({ steps }) => steps <= 0)
+
+/** A search that has found a box, to be asked for others. */
+export interface Wished {
+  readonly setting: Setting
+  readonly goal: DesignGoal
+  readonly designs: (wish: DesignGoal) => readonly FoundDesign<PlacedBox>[]
+  readonly roomM3: number
+}
+
+function alternatives(wished: Wished, planned: SystemFigures): readonly PlanAlternative[] {
+  const found: PlanAlternative[] = []
+  for (const goal of designGoals) {
+    const made = goal === wished.goal ? undefined : firstBuilt(wished, goal)
+    if (made === undefined) continue
+    const { enclosure, figures } = made
+    const others = [planned, ...found.map(each => each.figures)]
+    if (others.some(other => distance(figures, other) < 1 || beats(other, figures))) continue
+    const [gains, givesUp] = weighed(differences(figures, planned))
+    const patch = { enclosure: { ...enclosure, goal: null } }
+    if (gains.length > 0) found.push({ goal, figures, gains, givesUp, patch })
+  }
+  return found
+}
+
+/** The box that is planned in figures, and those beside it; none where it cannot be heard. */
+export function planChoice(wished: Wished, box: BoxPart, response: ResponsePart): PlanChoice | undefined {
+  const figures = systemFigures(box, response)
+  if (figures === undefined) return undefined
+  return { goal: wished.goal, figures, alternatives: alternatives(wished, figures) }
+}
+
+/** A wish is given up after this many tries; there are others. */
+const MOST_TRIES = 4
+
+function firstBuilt({ setting, designs, roomM3 }: Wished, goal: DesignGoal) {
+  let tries = 0
+  for (const { enclosure, attempt } of wishedTries(setting, goal, designs, roomM3)) {
+    if (tries++ >= MOST_TRIES) break
+    if (attempt.complaint !== undefined) continue
+    const { box, response } = heardTry({ ...setting, request: { ...setting.request, enclosure } }, attempt, COMPARED_HZ)
+    const figures = systemFigures(box, response)
+    if (figures !== undefined) return { enclosure, figures }
+  }
+  return undefined
+}

@@ -1,0 +1,51 @@
+/** What every reading of the card looks at: the circuit of the plan, solved once for each state of the steps. */
+import type { CircuitRequest } from '../../contract/supply/supply-circuit.ts'
+import { assumptions } from '../../domain/assume.ts'
+import { circuitParts } from '../../domain/circuit/points/circuit-parts.ts'
+import { type SolvedLevel, solvedLevel } from '../../domain/circuit/readings/solved-level.ts'
+
+export interface Card {
+  readonly request: CircuitRequest
+  readonly systemVoltageV: number
+  /** Of the amplifiers, as the plan calls them. */
+  readonly names: readonly string[]
+  /** Absent where no state stands. */
+  readonly silentOff: SolvedLevel | undefined
+  readonly silentIdling: SolvedLevel | undefined
+  readonly heavy: SolvedLevel | undefined
+  /** Cables that a clamp takes together: those of the trunk, or the lead of the second battery where the trunk feeds a charger. */
+  readonly mainIds: readonly string[]
+  readonly mainName: string
+  /** By amplifier: the last cables before it and behind it. */
+  readonly feedIds: readonly (readonly string[])[]
+  readonly backIds: readonly (readonly string[])[]
+  readonly capacitor: boolean
+}
+
+const cablesAt = ({ cables = [] }: CircuitRequest, end: 'from' | 'to', point: string) =>
+  cables.filter(each => each[end] === point).map(({ id }) => id)
+
+export function cardOf(request: CircuitRequest, capacitor: boolean): Card {
+  const parts = circuitParts(request, assumptions())
+  const reference = request.batteries[0]?.minus ?? ''
+  const { amplifiers, batteries, cables = [] } = request
+  const beside = batteries.length > 1
+  const trunk = cables.filter(({ id }) => /^trunk( \d+)?$/.test(id)).map(({ id }) => id)
+  return {
+    request,
+    systemVoltageV: request.systemVoltageV,
+    names: amplifiers.map(({ id, name = id }) => name),
+    silentOff: solvedLevel(parts, { level: 'silence', engine: 'off' }, reference),
+    silentIdling: solvedLevel(parts, { level: 'silence', engine: 'idling' }, reference),
+    heavy: solvedLevel(parts, { level: 'heavy', engine: 'idling' }, reference),
+    mainIds: beside ? amplifiers.flatMap(({ plus }) => cablesAt(request, 'to', plus)) : trunk,
+    mainName: beside
+      ? 'the branches, one after the other, added up'
+      : trunk.length > 1
+        ? 'the cables of the trunk, all together'
+        : 'the main cable',
+    feedIds: amplifiers.map(({ plus }) => cablesAt(request, 'to', plus)),
+    backIds: amplifiers.map(({ minus }) => cablesAt(request, 'from', minus)),
+    capacitor
+  }
+}

@@ -1,0 +1,44 @@
+/** Rows of the card: figures in the unit that the meter shows, with both limits. */
+import type { PlanReading } from '../../contract/systems/readings.ts'
+import { measured, type Probe } from '../../domain/circuit/readings/measured.ts'
+import type { SolvedLevel } from '../../domain/circuit/readings/solved-level.ts'
+
+export interface Row {
+  readonly step: string
+  readonly what: string
+  readonly probes: string
+  readonly when: string
+  readonly below?: string
+  readonly above?: string
+}
+
+type Unit = PlanReading['unit']
+const perSi: Readonly<Record<Unit, number>> = { V: 1, mV: 1000, A: 1, mA: 1000, mΩ: 1000, Ω: 1 }
+const meterOf: Readonly<Record<Unit, 'V' | 'mV' | 'A' | 'ohm'>> = {
+  V: 'V',
+  mV: 'mV',
+  A: 'A',
+  mA: 'A',
+  mΩ: 'ohm',
+  Ω: 'ohm'
+}
+
+/** A reading of a solved level; what cannot be negative has no limit below nothing. */
+export function readingOf(level: SolvedLevel, unit: Unit, read: (see: Probe) => number, row: Row): PlanReading {
+  const { expected, band } = measured(level, read, meterOf[unit])
+  const scale = perSi[unit]
+  return {
+    ...row,
+    unit,
+    expected: scale * expected,
+    lowest: scale * Math.max(0, expected - band),
+    highest: scale * (expected + band)
+  }
+}
+
+/** One that only a limit judges. */
+export const limitOf = (
+  unit: Unit,
+  limits: { readonly lowest?: number; readonly highest?: number },
+  row: Row
+): PlanReading => ({ ...row, unit, ...limits })

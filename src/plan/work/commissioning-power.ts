@@ -1,0 +1,84 @@
+/** Steps of switching on the vehicle side: what goes in last, what is read with the engine running, under load and asleep. */
+import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
+import type { PlanReading } from '../../contract/systems/readings.ts'
+import { inDigits } from '../../domain/digits.ts'
+import type { UnnumberedStep } from './first-start.ts'
+
+const READINGS = 'The readings of this step lie within their limits.'
+
+/** The fuse of a second battery, and each end of the trunk, are sources of their own. */
+export function fuseLast({ trunk, branches, secondBattery }: PlanCircuit): UnnumberedStep {
+  const { fuse, endFuse, runs = 1 } = trunk ?? {}
+  const rated = fuse === undefined ? 'main' : `${fuse.ratingA} A`
+  const ends = endFuse === undefined ? '' : ' at each end'
+  const main =
+    runs === 1
+      ? `the ${rated} fuse in its holder${ends}`
+      : `a ${rated} fuse in the holder of each of the ${runs} cables${ends}`
+  const behind = branches.flatMap(({ amplifier, fuse: own }) =>
+    own === undefined ? [] : [`${own.ratingA} A for ${amplifier}`]
+  )
+  const block = behind.length === 0 ? '' : `Put the fuses of the branches in the block: ${behind.join(', ')}. `
+  const own = secondBattery?.lead?.fuse
+  const second = own === undefined ? '' : ` Last the ${own.ratingA} A fuse of the second battery.`
+  return {
+    id: 'fuse-last',
+    text: `${block}Put ${main}.${second}`,
+    passIf: 'No more than a small spark as the amplifier charges; no smell, nothing warm.',
+    uses: [trunk, ...branches, secondBattery?.lead].every(run => run?.fuse === undefined) ? [] : ['fuse'],
+    cautions: ['fuse-last']
+  }
+}
+
+/** How the two batteries are tied together, tried before any load. */
+export function tieSteps({ secondBattery }: PlanCircuit): readonly UnnumberedStep[] {
+  const { link, charger } = secondBattery ?? {}
+  if (link === 'relay')
+    return [
+      {
+        id: 'relay-check',
+        text: 'Engine off: listen at the isolating relay, and measure its coil. Then start the engine and measure over its closed contacts.',
+        passIf: `No voltage at the coil with the engine off; with it running the relay closes. ${READINGS}`,
+        cautions: ['engine-running']
+      }
+    ]
+  if (link !== 'charger' || charger === undefined) return []
+  return [
+    {
+      id: 'charger-check',
+      text: `Set the charger to the kind of the second battery, by its handbook. Start the engine: it gives up to ${inDigits(charger.ratedA)} A; stop it again.`,
+      passIf: `It gives nothing with the engine off. ${READINGS}`,
+      cautions: ['engine-running', 'battery-gas']
+    }
+  ]
+}
+
+export const running: UnnumberedStep = {
+  id: 'running',
+  text: 'Start the engine, nothing plays, gain at its minimum: measure the voltage at the battery and at each amplifier.',
+  passIf: READINGS,
+  cautions: ['engine-running']
+}
+
+/** Under load: a drop that no current makes says nothing. */
+export function dropSteps(readings: readonly PlanReading[]): readonly UnnumberedStep[] {
+  const minus = readings.find(({ step, unit }) => step === 'ground-drop' && unit === 'mV')
+  const about =
+    minus?.expected === undefined || minus.highest === undefined
+      ? 'No warm joint.'
+      : `About ${inDigits(minus.expected, 2)} mV, at most ${inDigits(minus.highest, 2)} mV; more means a joint to remake, or a body that conducts worse than the plan took it: measure and plan again.`
+  return [
+    {
+      id: 'plus-drop',
+      text: 'Nobody inside, or everybody with ear protection. With dense bass music at full level, engine idling, measure from the plus post of the battery to the plus terminal of the amplifier, over the fuse holder and at the amplifier.',
+      passIf: `${READINGS} No joint is warm.`,
+      cautions: ['amplifier-heat', 'hearing-exposure', 'engine-running']
+    },
+    {
+      id: 'ground-drop',
+      text: 'With the same music, measure from the amplifier’s ground terminal to the negative post of the battery.',
+      passIf: about,
+      cautions: ['amplifier-heat']
+    }
+  ]
+}

@@ -1,0 +1,56 @@
+/** The other boxes that a plan shows: a real choice, and each planned to the last digit by its patch. */
+import { describe, expect, it } from 'vitest'
+import { planSystem } from '../../../src/http/operations/systems/plans.ts'
+import { estatePlan, hatchbackPlan } from '../../../src/http/operations/systems/plans-examples.ts'
+import { mergePatch } from '../../support/merge-patch.ts'
+
+// biome-ignore lint/suspicious/noExplicitAny: a test reads whatever the contract promises
+type Answer = any
+const planned = (request: unknown): Answer =>
+  JSON.parse(planSystem.answerText(request, { digits: 'six', basis: false }))
+
+const requests = {
+  'an open wish': estatePlan,
+  'a wish and a kind that stay fixed': { ...hatchbackPlan, enclosure: { goal: 'loud', kind: 'vented' } },
+  'a tuning that stays fixed': { ...estatePlan, enclosure: { goal: 'small', tuningHz: 32, portShape: 'slot' } }
+} as const
+
+describe.each(Object.entries(requests))('a plan for %s', (_name, request) => {
+  const { choice, parts } = planned(request).result
+  const asked: Answer = { enclosure: {}, ...request }
+
+  it('says what the planned box is and does', () => {
+    const { volume, massKg } = parts.box.answer.result
+    expect(choice.goal).toBe(asked.enclosure.goal ?? 'everyday')
+    expect([choice.figures.netVolumeL, choice.figures.massKg]).toEqual([volume.netL, massKg])
+    expect(choice.figures.levelDb).toHaveLength(5)
+  })
+
+  it('shows others that each give something up and win something', () => {
+    expect(choice.alternatives.length).toBeGreaterThan(asked.enclosure.tuningHz === undefined ? 1 : 0)
+    for (const { gains, givesUp, goal } of choice.alternatives) {
+      expect(gains, goal).not.toEqual([])
+      expect(givesUp, goal).not.toEqual([])
+    }
+  })
+
+  it('plans each of them again by its patch, with what the caller fixed, within every limit', () => {
+    for (const { goal, figures, patch } of choice.alternatives) {
+      const again = planned(mergePatch(request, patch))
+      const { box, response } = again.result.parts
+      const { scalars, limits } = response.answer.result
+      expect(again.result.choice, goal).toBeUndefined()
+      expect([box.answer.result.volume.netL, box.answer.result.massKg]).toEqual([figures.netVolumeL, figures.massKg])
+      expect(scalars.f3Hz).toBe(figures.f3Hz)
+      expect(limits.atDrive.portAirSpeedMPerS).toBe(figures.airSpeedMPerS)
+      expect(limits.atDrive.coneExcursionOfXmax).toBeLessThanOrEqual(1.001)
+      expect(limits.atDrive.portAirSpeedMPerS ?? 0).toBeLessThan(34)
+      expect(box.answer.result.clearances.every(({ passes }: Answer) => passes)).toBe(true)
+      expect(again.cautions.filter(({ code }: Answer) => code === 'not-as-asked')).toEqual([])
+      const { kind, tuningHz, portShape } = { kind: figures.kind, ...asked.enclosure }
+      expect(figures.kind).toBe(kind)
+      if (tuningHz !== undefined) expect(Math.abs(figures.tuningHz / tuningHz - 1)).toBeLessThan(0.01)
+      if (portShape !== undefined) expect(patch.enclosure.portShape).toBe(portShape)
+    }
+  })
+})

@@ -1,0 +1,108 @@
+/** One term for one thing, in all that a maker reads: cautions, dangers, steps, bill, lines of the summary. */
+import { describe, expect, it } from 'vitest'
+import { cautionBriefs } from '../src/contract/cautions/briefs.ts'
+import { cautionCatalogue } from '../src/contract/cautions/catalogue.ts'
+import { planSystem } from '../src/http/operations/systems/plans.ts'
+import { estatePlan, hatchbackPlan, leaningPlan } from '../src/http/operations/systems/plans-examples.ts'
+import { hazards } from '../src/plan/safety/safety-case.ts'
+
+/** Our word, and what nobody says instead of it; whole words. */
+const terms: Readonly<Record<string, RegExp>> = {
+  driver: /\b(sub)?woofers?\b/i,
+  'seat at the wheel': /\bdriver's seat\b/i,
+  'loudspeaker cable': /(?<!loud)\bspeaker (cable|wire|lead|terminal)s?\b|\bhook-up\b/i,
+  ground: /\bearth(ed)?\b/i,
+  body: /\bchassis\b/i,
+  'main run': /\bfeeder\b|\bpower run\b/i,
+  boot: /\bluggage\b|\bcargo\b/i,
+  front: /\bbaffle\b/i,
+  top: /\blid\b/i,
+  bottom: /\bfloor of the box\b/i,
+  port: /\bduct\b|\breflex\b/i,
+  'passive radiator': /\bdrone\b/i,
+  sealant: /\bcaulk\w*/i,
+  spanner: /(?<!torque )\bwrench\b/i,
+  tyre: /\btires?\b/i,
+  'cut list': /\bcut plan of\b|\bshopping list\b/i,
+  calculated: /\breckon(ed|s)?\b/i,
+  resonates: /\bsings?\b|\brings at\b/i,
+  negative: /\bminus (terminal|post|pole|lead|cable)\b|\bplus to plus\b/i
+}
+
+const plans = [estatePlan, hatchbackPlan, leaningPlan].map(request =>
+  JSON.parse(planSystem.answerText(request, { digits: 'six', basis: false }))
+)
+
+/** Each text with where it stands. */
+const texts: readonly (readonly [string, string])[] = [
+  ...Object.entries(cautionCatalogue).map(([code, { meaning }]) => [code, meaning] as const),
+  ...Object.entries(cautionBriefs).map(([code, brief]) => [`${code} in short`, brief] as const),
+  ...hazards.map(({ id, barrier, proof }) => [id, `${barrier}; ${proof}`] as const),
+  ...plans.flatMap(({ cautions, result }) => [
+    ...cautions.map(({ code, message }: { code: string; message: string }) => [code, message] as const),
+    ...[...result.buildOrder.steps, ...result.commissioning].map(step => [step.id, words(step)] as const),
+    ...result.billOfMaterials.map(({ item, basis }: { item: string; basis: string }) => [item, basis] as const),
+    ...result.summary.lines.map((line: string) => ['summary', line] as const)
+  ])
+]
+
+// biome-ignore lint/suspicious/noExplicitAny: a test reads whatever the contract promises
+function words({
+  title,
+  actions = [],
+  checks = [],
+  tools = [],
+  substitutes = [],
+  warnings = [],
+  text = '',
+  passIf = ''
+}: any) {
+  return [title, ...actions, ...checks, ...tools, ...substitutes, ...warnings, text, passIf].join(' ')
+}
+
+const sentences = (text: string) => text.split(/(?<=[.!?:;])\s+/)
+
+describe('terms', () => {
+  it('has one word for one thing', () => {
+    expect(texts.length).toBeGreaterThan(500)
+    const wrong = Object.entries(terms).flatMap(([ours, forbidden]) =>
+      texts
+        .filter(([, text]) => forbidden.test(text))
+        .map(([place, text]) => `${place}: ${ours}, not ${forbidden.exec(text)?.[0]}`)
+    )
+    expect([...new Set(wrong)]).toEqual([])
+  })
+
+  it('would notice another word', () => {
+    expect(terms['loudspeaker cable']?.test('the speaker leads stay off')).toBe(true)
+    expect(terms['loudspeaker cable']?.test('the loudspeaker leads stay off')).toBe(false)
+    expect(terms.spanner?.test('torque wrench')).toBe(false)
+    expect(terms.resonates?.test('the port sings')).toBe(true)
+  })
+
+  it('counts one as one', () => {
+    const plural =
+      /(?<![\d.,/×-]|and |AWG )\b1 (pieces|sheets|panels|drivers|layers|joints|screws|straps|lugs|holes|cables|amplifiers|coils|flanges|seams|outputs|people|cans|tins)\b/
+    expect(texts.filter(([place, text]) => plural.test(`${place} ${text}`)).map(([place]) => place)).toEqual([])
+    expect(plural.test('1 panels')).toBe(true)
+    expect(plural.test('11 panels')).toBe(false)
+  })
+
+  it('writes no figure of a caution or step with more than four digits, and none in a sentence of fifty words', () => {
+    const long = texts
+      .filter(([place]) => !/^ISO|mm/.test(place))
+      .flatMap(([place, text]) =>
+        [...text.matchAll(/(?<![\d./])\d+\.\d+/g)]
+          .map(([figure]) => figure)
+          .filter(figure => figure.replace('.', '').replace(/^0+/, '').length > 4)
+          .map(figure => `${place}: ${figure}`)
+      )
+    expect(long).toEqual([])
+    const dragging = texts.flatMap(([place, text]) =>
+      sentences(text)
+        .filter(each => each.split(/\s+/).length > 50)
+        .map(() => place)
+    )
+    expect([...new Set(dragging)]).toEqual([])
+  })
+})
