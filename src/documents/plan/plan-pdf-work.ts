@@ -14,7 +14,7 @@ import { wiringDiagram } from '../wiring/wiring-diagram.ts'
 import { barriersOf, daysOf, firstSteps, type PaperStep } from './paper-steps.ts'
 import { gravestFirst, type PaperOptions, type PlanPaper } from './plan-paper.ts'
 import { buyText, CUT_TO_SIZE, conductorRows, shoppingRows, shops } from './plan-rows.ts'
-import { READING_TITLES, readingRows } from './reading-rows.ts'
+import { readingRows } from './reading-rows.ts'
 
 /** Of no step: in the part of the paper they are about. */
 export const chapterCautions = ({ chapterCautions: all }: PlanPaper, chapter: PlanChapter): Content[] =>
@@ -161,13 +161,20 @@ export function pdfSwitchOn(plan: PlanPaper): Content[] {
 
 export function pdfCheck({ card, readings, commissioning }: PlanPaper): Content[] {
   if (card.length === 0) return []
-  const rows = card.map(({ what, planned, step }) => [what, planned, String(step), '................'])
-  const shown = readingRows(readings, commissioning)
+  const rows = card.map(({ what, planned, step }) => [what, planned, String(step), '............'])
+  const others = readingRows(readings, commissioning).flatMap(([step, what, , , , otherwise = '']) =>
+    otherwise === '' ? [] : [`Step ${step}, ${what}. ${otherwise}`]
+  )
   return [
     heading('Check'),
-    table('Test card', ['What', 'Planned', 'Step', 'Yours'], ['*', 'auto', 'auto', 90], rows),
-    ...(shown.length === 0
+    { fontSize: 7, stack: [table('Test card', ['What', 'Planned', 'Step', 'Yours'], ['*', 130, 'auto', 60], rows)] },
+    ...(others.length === 0
       ? []
-      : [table('What the meter shows', [...READING_TITLES], [28, '*', 110, 48, 72, 130], shown)])
+      : [
+          { text: 'If it reads otherwise', bold: true },
+          { ...listOf(others), fontSize: 6.5 }
+        ])
   ]
 }
+
+const listOf = (items: readonly string[]) => ({ ul: items.map(plain) })

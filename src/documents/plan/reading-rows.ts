@@ -25,9 +25,11 @@ const otherwise = ({ below, above }: PlanReading) =>
 
 const numberOf = ({ step }: PlanReading, steps: readonly Step[]) => steps.find(({ id }) => id === step)?.number
 
-export const READING_TITLES = ['Step', 'What', 'Probes', 'Expect', 'Limits', 'If it reads otherwise'] as const
-
-/** @param steps  of commissioning, whose numbers the card names */
+/**
+ * Step, what, probes, expected, limits, and what it means where it reads otherwise.
+ *
+ * @param steps  of commissioning, whose numbers the card names
+ */
 export const readingRows = (readings: readonly PlanReading[], steps: readonly Step[]): readonly string[][] =>
   readings.map(reading => {
     const { what, probes, when } = reading
