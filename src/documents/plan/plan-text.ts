@@ -189,11 +189,6 @@ function written(plan: PlanPaper, options: PaperOptions, marks: Marks): string {
     ),
     ...part(
       marks,
-      'What would help the supply',
-      plan.remedies.map(text => marks.item(text))
-    ),
-    ...part(
-      marks,
       'Tried and passed over',
       (plan.figures.length > 0 ? plan.tried : plan.tried.slice(3)).map(({ name, why }) => marks.item(`${name}: ${why}`))
     ),
