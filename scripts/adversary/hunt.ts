@@ -1,13 +1,14 @@
 /** A seeded hunt over operations: each has its own climb, cheap ones are asked more often. */
 import type { FastifyInstance } from 'fastify'
+import { defaultSettings } from '../../src/http/serving/settings.ts'
 import type { Operation } from '../../src/http/wire/operation.ts'
 import { pick, type Random } from '../../test/support/random-requests.ts'
 import { type Climb, climb } from './climb.ts'
 import { asked, type Finding, lawFindings, replyFindings } from './judge.ts'
 import { watch } from './watch.ts'
 
-/** Processor time one call may take [ms]: in the thread that answers everybody, and in a worker. */
-const mostMs = ({ heavy = false }: Operation): number => (heavy ? 3_000 : 250)
+/** Processor time one call may take [ms]: in the thread that answers everybody, and in a worker half of what it is granted. */
+const mostMs = ({ heavy = false }: Operation): number => (heavy ? defaultSettings().workTimeoutMs / 2 : 250)
 /** Far beyond all of it, with its laws and repetitions. */
 const HANGS_MS = 120_000
 

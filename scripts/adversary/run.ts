@@ -32,7 +32,7 @@ const report = await hunt(app, chosen, {
   random: seeded(Number(values.seed)),
   calls: Number(values.calls),
   made: () => made,
-  onFind: ({ operationId, kind, law }) => console.error(`${operationId} ${kind} ${law ?? ''}`)
+  onFind: found => console.error(JSON.stringify(found).slice(0, 4000))
 })
 for (const row of report.rows) {
   const { operationId, calls, answered, laws, dearest } = row

@@ -65,6 +65,24 @@ describe('the deployment', () => {
     expect(compose.services.api.user).toBe(`${runAsUser}:${runAsGroup}`)
   })
 
+  it('is built from every file that the build runs', () => {
+    const { build } = JSON.parse(read('package.json')).scripts
+    const files = build.match(/[\w./-]+\.(ts|json)/g) as string[]
+    expect(files).toContain('src/tsconfig.json')
+    const copied = [...dockerfile.matchAll(/^COPY (?!--from)(.+) \S+$/gm)].flatMap(([, names = '']) => names.split(' '))
+    const letThrough = read('.dockerignore')
+    for (const file of files) {
+      expect(
+        copied.some(name => file === name || file.startsWith(`${name}/`)),
+        `${file} in the Dockerfile`
+      ).toBe(true)
+      expect(
+        [`!${file}`, `!${file.split('/')[0]}`].some(line => letThrough.includes(line)),
+        `${file} let through`
+      ).toBe(true)
+    }
+  })
+
   it('is asked on its own ports, at paths there are', async () => {
     const ports: Record<string, number> = Object.fromEntries(
       api.ports.map(({ name, containerPort }: { name: string; containerPort: number }) => [name, containerPort])

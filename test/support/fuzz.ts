@@ -47,7 +47,9 @@ export function answerFaults(path: string, status: number, type: string, answer:
   const text = JSON.stringify(answer)
   const internals =
     status >= 400 && /\\n\s+at |node_modules|\/src\/|file:\/\/|\.ts:\d/.test(text) ? ['shows internals'] : []
-  const nulls = /[:[,]null[,\]}]/.test(text) && status === 200 ? ['holds null'] : []
+  // A merge patch takes a field away by null (RFC 7396).
+  const apart = JSON.stringify(answer, (name, value) => (name === 'patch' ? undefined : value))
+  const nulls = /[:[,]null[,\]}]/.test(apart) && status === 200 ? ['holds null'] : []
   return [...wrongShape, ...internals, ...nulls, ...pointerFaults(path, body, answer.errors)]
 }
 
