@@ -46,18 +46,21 @@ const texts: readonly (readonly [string, string])[] = [
   ])
 ]
 
-function words({
-  title,
-  actions = [],
-  checks = [],
-  tools = [],
-  substitutes = [],
-  warnings = [],
-  text = '',
-  passIf = ''
-  // biome-ignore lint/suspicious/noExplicitAny: a test reads whatever the contract promises
-}: any) {
-  return [title, ...actions, ...checks, ...tools, ...substitutes, ...warnings, text, passIf].join(' ')
+/** Of a step of the work or of the first start. */
+interface Told {
+  readonly title?: string
+  readonly text?: string
+  readonly passIf?: string
+  readonly actions?: readonly string[]
+  readonly checks?: readonly string[]
+  readonly tools?: readonly string[]
+  readonly substitutes?: readonly string[]
+  readonly warnings?: readonly string[]
+}
+
+function words({ title, text, passIf, ...lists }: Told): string {
+  const { actions = [], checks = [], tools = [], substitutes = [], warnings = [] } = lists
+  return [title, text, passIf, ...actions, ...checks, ...tools, ...substitutes, ...warnings].join(' ')
 }
 
 const sentences = (text: string) => text.split(/(?<=[.!?:;])\s+/)

@@ -164,7 +164,8 @@ export function pdfCheck({ card }: PlanPaper): Content[] {
     [what, otherwise].filter(text => text !== '').join('\n'),
     planned,
     String(step),
-    '................'
+    '............'
   ])
-  return [heading('Check'), table('Test card', ['What', 'Planned', 'Step', 'Yours'], ['*', 'auto', 'auto', 90], rows)]
+  const titles = ['What', 'Planned', 'Step', 'Yours']
+  return [heading('Check'), { fontSize: 7, stack: [table('Test card', titles, ['*', 130, 'auto', 60], rows)] }]
 }

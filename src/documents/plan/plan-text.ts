@@ -38,7 +38,10 @@ const terminal: Marks = {
   part: text => ['', text, '─'.repeat(text.length)],
   small: text => ['', text],
   item: (text, mark = '· ') => wrapped(text, mark),
-  row: ([first = '', ...rest]) => wrapped(rest.filter(cell => cell !== '').join(', '), `${first.padEnd(14)}  `)
+  row: ([first = '', ...rest]) => {
+    const beside = rest.filter(cell => cell !== '').join(', ')
+    return first.length > 24 ? wrapped(`${first}: ${beside}`, '· ') : wrapped(beside, `${first.padEnd(14)}  `)
+  }
 }
 
 /** What would be markup is said plainly. */
@@ -180,7 +183,9 @@ function written(plan: PlanPaper, options: PaperOptions, marks: Marks): string {
     ...part(
       marks,
       'Check',
-      plan.card.map(({ what, planned, step, otherwise }) => marks.row([what, planned, `step ${step}`, otherwise]))
+      plan.card.map(({ what, planned, step, otherwise }) =>
+        marks.item([`${what}: ${planned}.`, otherwise].filter(text => text !== '').join(' '), `${step}. `)
+      )
     ),
     ...part(
       marks,

@@ -75,7 +75,7 @@ export interface Operation extends OperationText {
   readonly laws: readonly Law[]
   /**
    * Processor time of a validated request in the form asked for, when warm [ms], on the machine that scripts/bench/cost.ts was
-   * run on: good to a factor of two, which is enough to choose a thread and to tell how long others will wait.
+   * run on. Meant to be good to a factor of two, enough to choose a thread and to tell a wait; the bench marks where it is not.
    */
   readonly costMs: (request: unknown, options: AnswerOptions) => number
   /** From a validated request to the text of the JSON answer. @throws DesignError */

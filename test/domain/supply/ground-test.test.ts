@@ -92,9 +92,9 @@ describe('a total drop', () => {
     expect(said?.level).toBe('care')
     const { bodyV = 0 } = said?.figures ?? {}
     expectPrinted(bodyV, '0.58')
-    expect(said?.message).toContain('measure the resistance from ground point to negative post')
+    expect(said?.message).toContain('measure from ground point to negative post')
     expect(said?.message).toContain('run a return cable')
-    expect(said?.message).toMatch(/at full sine .* with dense bass/)
+    expect(said?.message).toMatch(/at full level .* with dense bass/)
   })
 
   it('is one on the same body when it was measured', () => {
