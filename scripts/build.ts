@@ -1,6 +1,7 @@
 /**
  * Writes dist: the service as one bundle with a worker beside it, and the texts that depend on nothing but the version. What a
- * bundle cannot hold stays a package: the pool starts a file of its own, the writers of paper read fonts, the log starts a thread.
+ * bundle cannot hold stays a package: the pool starts a file of its own, the writers of paper read fonts, the log starts a thread,
+ * the client of Redis has no names of its own once it is bundled.
  */
 import { rmSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
@@ -15,6 +16,7 @@ const packages = [
   '@gltf-transform/core',
   '@tarikjabiri/dxf',
   'dejavu-fonts-ttf',
+  'ioredis',
   'pdfmake',
   'pino',
   'piscina',

@@ -28,6 +28,7 @@ import { boxParts } from './box-parts.ts'
 import { type BuiltBox, buildBox } from './build-box.ts'
 import { airOfPort } from './chambers.ts'
 import { displacedTotals } from './displaced.ts'
+import { leaveAir } from './size-refusals.ts'
 import { solveSizes } from './solve-sizes.ts'
 
 function innerSize({ shell, inner }: BuiltBox['inside']) {
@@ -105,6 +106,7 @@ function withCopies(parts: readonly Panel[]): readonly Panel[] {
 function layoutOf({ built, resolved, contents, parts }: LaidOutBox): BoxLayout {
   const { request, fixed, air } = resolved
   const [outer, inner] = [outerSize(built.sizes, built.inside.shell), innerSize(built.inside)]
+  leaveAir(built.volumes.grossM3, [built.netM3, ...(built.chambers ?? []).map(({ netM3 }) => netM3)])
   const panels = gathered(withCopies(parts))
   const fit = boxFit(request.limits, outer)
   return {

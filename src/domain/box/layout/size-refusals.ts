@@ -35,3 +35,13 @@ export function tooSmall(target: number, least: Candidate, ranges: Ranges): Desi
     detail: `${inLitres(target, 4)} is too little for this box: the smallest that takes its boards, drivers and port, ${threeText(least.three)} mm, holds ${inLitres(least.netM3, 4)} net, ${inLitres(least.netM3 - target, 4)} too much. In the way: ${free.join(', ') || 'the sizes given'}. Ask for that volume, give smaller sizes, or a smaller driver.`
   })
 }
+
+/** Sizes that were given, not sought: what stands in the box may fill it. @throws DesignError `no-solution` */
+export function leaveAir(grossM3: number, netM3: readonly number[]): void {
+  if (netM3.every(air => air > 0)) return
+  const over = inLitres(-Math.min(...netM3), 4)
+  throw new DesignError('no-solution', {
+    field: 'outer',
+    detail: `No air is left: what stands in the ${inLitres(grossM3, 4)} inside takes all of it and ${over} more.`
+  })
+}
