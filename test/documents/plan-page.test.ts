@@ -48,6 +48,8 @@ describe('the page of a plan', () => {
         reasons: [evil],
         facts: [{ title: evil, rows: [{ label: evil, value: evil }] }],
         figures: [{ value: evil, unit: evil, note: evil }],
+        ways: [evil],
+        others: [evil],
         tried: [{ name: evil, why: evil }],
         cover: { ...inventedPlan().cover, sentence: evil }
       },
@@ -131,6 +133,8 @@ describe('the page of a plan', () => {
         figures: [],
         stepCautions: new Map(),
         chapterCautions: new Map(),
+        ways: ['Give the space 12 mm more height: a closed box of 30 L.'],
+        others: [],
         tried: [{ name: 'Closed', why: '12 mm too high' }],
         conductors: [],
         card: [],
@@ -145,7 +149,14 @@ describe('the page of a plan', () => {
     )
     expect(bare).toContain('too little given')
     expect(bare).toContain('12 mm too high')
+    expect(bare).toContain('Give the space 12 mm more height')
     expect(bare).not.toContain('<section')
+  })
+
+  it('says which other boxes the same parts could have', () => {
+    const html = planPage(inventedPlan(), metric)
+    expect(html).toContain('Other boxes for the same parts (1)')
+    expect(html).toContain('Worse: 4.2 dB less.')
   })
 
   it('writes inches when asked', () => {

@@ -42,6 +42,7 @@ function judged(tasks: readonly Task[], told: (task: Task, by?: string) => void)
       serialization: 'advanced'
     })
     let done = 0
+    let ready = false
     let stuck = false
     const waiting = (ms: number) =>
       setTimeout(() => {
@@ -53,6 +54,7 @@ function judged(tasks: readonly Task[], told: (task: Task, by?: string) => void)
       clearTimeout(patience)
       patience = waiting(PATIENCE_MS)
       const task = tasks[done]
+      ready ||= message.ready === true
       if (message.ready || task === undefined) return
       done++
       told(task, message.by)
@@ -60,7 +62,7 @@ function judged(tasks: readonly Task[], told: (task: Task, by?: string) => void)
     child.on('exit', code => {
       clearTimeout(patience)
       const task = tasks[done]
-      if (stuck && task !== undefined && done >= 0) {
+      if (stuck && ready && task !== undefined) {
         told(task, 'it never ends')
         resolve(done + 1)
       } else if (code === 0) resolve(done)

@@ -111,6 +111,10 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     figures: [{ value: '28', unit: 'Hz', note: 'deepest full bass at the seat' }],
     stepCautions: placed.atSteps,
     chapterCautions: placed.atChapters,
+    ways: [],
+    others: [
+      'A closed box that starts and stops quickly: closed, 59 L. Better: 0.5 times the room. Worse: 4.2 dB less.'
+    ],
     tried: [{ name: 'Vented, tuned to fs', why: 'too large' }],
     conductors: [{ what: 'positive', size: '1/0 AWG', run: '5 m', fuse: '125 A' }],
     card: [{ what: 'Loudspeaker terminals at the tone', planned: '40.0 V at 50 Hz', step: 2, otherwise: '' }],

@@ -28,10 +28,10 @@ const figures = ({ figures: six }: PlanPaper): Html | undefined =>
       )}</dl>`
 
 /** Where nothing fits: what was tried and what each lacked, in place of the six figures. */
-const misses = ({ figures: six, tried }: PlanPaper): Html | undefined =>
+const misses = ({ figures: six, tried, ways }: PlanPaper): Html | undefined =>
   six.length > 0 || tried.length === 0
     ? undefined
-    : html`<h2>What came nearest</h2><dl class="misses">${tried
+    : html`${ways.length === 0 ? undefined : html`<h2>What would make a box fit</h2>${list(ways)}`}<h2>What came nearest</h2><dl class="misses">${tried
         .slice(0, 3)
         .map(({ name, why }) => html`<div><dt>${name}</dt><dd>${why}</dd></div>`)}</dl>`
 

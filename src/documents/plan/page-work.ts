@@ -28,7 +28,11 @@ export function see(plan: PlanPaper): Html | undefined {
   const shown = charts.flatMap(chart => (chart === undefined ? [] : [findingChart(chart)]))
   const line = 'What it will do, and what holds it back.'
   const two = shown.length === 0 ? undefined : html`<div class="two">${shown}</div>`
-  return chapter(plan, { id: 'see', title: 'See', line }, two)
+  const others =
+    plan.others.length === 0
+      ? undefined
+      : fold(`Other boxes for the same parts (${plan.others.length})`, list(plan.others))
+  return chapter(plan, { id: 'see', title: 'See', line }, two, others)
 }
 
 /** Where a thing is used first, at the bench, in the car or when it is switched on. */

@@ -10,6 +10,7 @@ import type { ChartLimits } from '../charts/response-charts.ts'
 import { figure, type PaperUnits, significant } from '../draw/number-text.ts'
 import { resultOf } from '../draw/part-result.ts'
 import { coilsOf, wiringOf } from '../wiring/wiring-of-plan.ts'
+import { otherBoxes, waysToFit } from './paper-choice.ts'
 import { conductorsOf } from './paper-conductors.ts'
 import { boxFacts, greatFigures, powerFacts, soundFacts, supplyFacts } from './paper-facts.ts'
 import type { PlanPaper } from './plan-paper.ts'
@@ -100,6 +101,8 @@ export function paperOfPlan(
     stepCautions: placed.atSteps,
     chapterCautions: placed.atChapters,
     tried: plan.tried.map(({ name, why }) => ({ name, why })),
+    ways: waysToFit(plan, paper),
+    others: fits ? otherBoxes(plan, paper) : [],
     conductors: conductorsOf(plan, paper),
     card: cardOf(plan),
     facts: [...(fits ? [boxFacts(plan, paper), soundFacts(plan)] : []), powerFacts(plan), supplyFacts(plan)].filter(

@@ -67,6 +67,10 @@ export interface PlanPaper {
   readonly chapterCautions: ReadonlyMap<PlanChapter, readonly Caution[]>
   /** What would mend the supply, the best first, a sentence each. */
   readonly remedies: readonly string[]
+  /** Where nothing fits: what would make a box fit, the least change first. */
+  readonly ways: readonly string[]
+  /** Other boxes for the same parts, what each does better and worse. */
+  readonly others: readonly string[]
   /** What was tried before, or instead where nothing fits. */
   readonly tried: readonly { readonly name: string; readonly why: string }[]
   readonly facts: readonly PaperFacts[]

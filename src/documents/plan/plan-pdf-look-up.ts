@@ -72,6 +72,7 @@ export function pdfLookUp(plan: PlanPaper, options: PaperOptions): Content[] {
       'Clearances',
       clearances.map(([between, is, needed, verdict]) => `${between}: ${is} of ${needed}, ${verdict}`)
     ),
+    ...small('Other boxes for the same parts', plan.others),
     ...small(
       'Tried and passed over',
       (six.length > 0 ? tried : tried.slice(3)).map(({ name, why }) => `${name}: ${why}`)

@@ -84,6 +84,11 @@ function coverLines(plan: PlanPaper, marks: Marks, { paper, imprint }: PaperOpti
     ),
     ...part(
       marks,
+      'What would make a box fit',
+      plan.ways.map(text => marks.item(text))
+    ),
+    ...part(
+      marks,
       'What came nearest',
       missed.map(({ name, why }) => marks.item(`${name}: ${why}`))
     ),
@@ -186,6 +191,11 @@ function written(plan: PlanPaper, options: PaperOptions, marks: Marks): string {
       plan.card.map(({ what, planned, step, otherwise }) =>
         marks.item([`${what}: ${planned}.`, otherwise].filter(text => text !== '').join(' '), `${step}. `)
       )
+    ),
+    ...part(
+      marks,
+      'Other boxes for the same parts',
+      plan.others.map(text => marks.item(text))
     ),
     ...part(
       marks,

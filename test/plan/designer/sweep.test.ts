@@ -19,8 +19,11 @@ function expectBuildable({ result }: Answer): void {
   expect(portAirSpeedMPerS).toBeLessThan(34)
 }
 
+/** Every seventh meets every driver, space and wish; SWEEP=all takes them all. */
+const asked = sweepRequests.filter((_, index) => process.env.SWEEP === 'all' || index % 7 === 0)
+
 describe('of ordinary requests', () => {
-  it.each(sweepRequests)('$name: builds a box or says what would', ({ request }) => {
+  it.each(asked)('$name: builds a box or says what would', ({ request }) => {
     const plan = planned(request)
     const { waysOut } = plan.result
     if (waysOut === undefined) return expectBuildable(plan)
