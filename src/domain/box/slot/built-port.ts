@@ -1,6 +1,7 @@
 /** A port of given length, or of the length that a tuning wants with the air that is left. */
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError } from '../../design-error.ts'
+import { inMm } from '../../digits.ts'
 import { type EndedOpening, lengthForTuning } from '../../port/port-length.ts'
 import type { BoxPort, RoundPort } from '../request/box-request.ts'
 import type { BoxTask } from '../request/box-task.ts'
@@ -124,10 +125,23 @@ function tunedLength({ resolved, freeM3, lenient }: PortContext, { leastM, openi
   return Math.round(lengthM / LENGTH_STEP_M) * LENGTH_STEP_M
 }
 
+/** A slot ends no sooner than the board it passes. @throws DesignError `out-of-range` */
+function throughTheBoard(lengthM: number, leastM: number): number {
+  if (lengthM >= leastM) return lengthM
+  throw new DesignError('out-of-range', {
+    field: 'port.lengthM',
+    value: lengthM,
+    minimum: leastM,
+    unit: 'm',
+    detail: `A slot passes the whole front: at least ${inMm(leastM, 1)} from its outer face to its inner mouth.`
+  })
+}
+
 /** From the outer face of the panel to the inner mouth, given or from the tuning. */
 function lengthOf(context: PortContext, port: NonNullable<BoxRequest['port']>, way: Way): number {
   if (port.tuningHz !== undefined) return tunedLength(context, way, port.tuningHz)
-  return port.kind === 'round' ? tubeInside(port, way.leastM) + way.leastM : (port.lengthM ?? 0)
+  if (port.kind === 'round') return tubeInside(port, way.leastM) + way.leastM
+  return throughTheBoard(port.lengthM ?? 0, way.leastM)
 }
 
 /** Air that the port of a box takes, laid as near as it goes [m³]: what sizing asks for. */

@@ -46,16 +46,19 @@ export const boxLaws: readonly Law<Box, Static<typeof BoxLayoutBody>>[] = [
   }
 ]
 
+const PLACE_MM = 0.02
+
 export const modelLaws: readonly Law<Box, Static<typeof BoxModelResult>>[] = [
   {
     id: 'bodies-fit-their-hull',
     sentence: 'No body is larger than the block it stands in.',
     broken: ({ result: { bodies } }) =>
       firstBroken(bodies, ({ name, lowest, highest, volumeL }) => {
-        const sides = [highest.xMm - lowest.xMm, highest.yMm - lowest.yMm, highest.zMm - lowest.zMm]
-        const hullL = sides.reduce((product, side) => product * side, 1e-6)
         // The corners are written with six digits of their place, not of the side between them.
-        return isAtMost(volumeL, hullL, 1e-3) ? undefined : `${name} of ${volumeL} l in a block of ${hullL} l`
+        const side = (from: number, to: number) => to - from + PLACE_MM
+        const hullL =
+          side(lowest.xMm, highest.xMm) * side(lowest.yMm, highest.yMm) * side(lowest.zMm, highest.zMm) * 1e-6
+        return isAtMost(volumeL, hullL) ? undefined : `${name} of ${volumeL} l in a block of ${hullL} l`
       })
   }
 ]
