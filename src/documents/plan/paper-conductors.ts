@@ -1,5 +1,6 @@
 /** The conductors of a plan as the table beside the wiring picture lists them. */
 import type { PowerRun } from '../../plan/electric/plan-run.ts'
+import { TURN_ON_SIZE } from '../../plan/electric/wiring-practice.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import { type PaperUnits, runText } from '../draw/number-text.ts'
 import type { PlanPaper } from './plan-paper.ts'
@@ -51,7 +52,7 @@ export function conductorsOf({ circuit }: SystemPlan, paper: PaperUnits): PlanPa
       : [{ what: 'capacitor', size: `2 × ${capacitor.designation}`, run: run(capacitor.lengthM), fuse: '' }]),
     { what: 'signal', size: times(signalLead.count) + signalLead.name, run: run(signalLead.lengthM), fuse: '' },
     ...(signalLead.turnOnLengthM > 0
-      ? [{ what: 'turn-on', size: '0.75 mm²', run: run(signalLead.turnOnLengthM), fuse: '' }]
+      ? [{ what: 'turn-on', size: TURN_ON_SIZE, run: run(signalLead.turnOnLengthM), fuse: '' }]
       : []),
     ...(speakerWire === undefined
       ? []

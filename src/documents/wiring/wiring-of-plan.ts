@@ -5,6 +5,7 @@ import { ohmNumber } from '../../domain/coils/coil-loads.ts'
 import { chosenNetwork } from '../../domain/coils/wire-coils.ts'
 import { present } from '../../domain/present.ts'
 import { type BranchRun, blockInputs, type PowerRun } from '../../plan/electric/plan-run.ts'
+import { TURN_ON_SIZE } from '../../plan/electric/wiring-practice.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import { figure, lengthText, type PaperUnits, runText } from '../draw/number-text.ts'
 import { resultOf } from '../draw/part-result.ts'
@@ -12,8 +13,8 @@ import type { SystemWiring, WiringBattery, WiringBlock, WiringBranch, WiringLink
 import type { DrawnWiring } from './wiring-diagram.ts'
 
 const turnOnTexts: Readonly<Record<string, string>> = {
-  'remote-line': 'turn-on wire 0.75 mm²',
-  relay: 'turn-on wire 0.75 mm² through a relay',
+  'remote-line': `turn-on wire ${TURN_ON_SIZE}`,
+  relay: `turn-on wire ${TURN_ON_SIZE} through a relay`,
   'accessory-relay': 'relay on the accessory line'
 }
 

@@ -1,8 +1,10 @@
 /** Second battery with what ties it to the first, leads of the capacitor, turn-on relay: every piece with its specification. */
+
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals } from '../../domain/digits.ts'
 import { type PowerRun, RELAY_PIECE_M } from '../electric/plan-run.ts'
+import { TURN_ON_SIZE } from '../electric/wiring-practice.ts'
 import { fuseRow, sleeveRows } from './bill-power.ts'
 import { billRow } from './bill-row.ts'
 import { offTheReel, wiringPieces } from './bill-wiring.ts'
@@ -146,9 +148,9 @@ function turnOnRows(relay: PlanCircuit['turnOnRelay']): readonly BillRow[] {
       basis: 'within 175 mm of where its feed begins; one in reserve'
     }),
     ...wiringPieces('turn-on-fuse', 'fuse holder, blade, in line, feed of the turn-on relay', 1, 'terminal 30'),
-    ...offTheReel('turn-on-wire', 'feed of the turn-on relay 0.75 mm²', wireM, `${inDecimals(wireM)} m`),
+    ...offTheReel('turn-on-wire', `feed of the turn-on relay ${TURN_ON_SIZE}`, wireM, `${inDecimals(wireM)} m`),
     ...wiringPieces('turn-on-relay', 'receptacle 6.3 mm, insulated', 5, 'terminals 30, 85, 86, 87; one spare'),
-    ...wiringPieces('turn-on-relay', 'ring lug 0.75 mm², M6', 2, 'coil to the body, feed at its source')
+    ...wiringPieces('turn-on-relay', `ring lug ${TURN_ON_SIZE}, M6`, 2, 'coil to the body, feed at its source')
   ]
 }
 

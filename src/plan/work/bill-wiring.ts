@@ -5,7 +5,7 @@ import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals } from '../../domain/digits.ts'
 import { CONVERTER_TAIL_M, LEAD_MM2, type SignalLead } from '../electric/plan-lead.ts'
 import type { SpeakerWire } from '../electric/plan-wires.ts'
-import { wiringRule } from '../electric/wiring-practice.ts'
+import { TURN_ON_SIZE, wiringRule } from '../electric/wiring-practice.ts'
 import { billRow } from './bill-row.ts'
 
 export interface BillWire {
@@ -128,7 +128,7 @@ export function wireRows({ speaker, lead }: BillWire): readonly BillRow[] {
         )),
     ...offTheReel(
       'turn-on-wire',
-      'turn-on wire 0.75 mm²',
+      `turn-on wire ${TURN_ON_SIZE}`,
       turnOnLengthM,
       `${inDecimals(turnOnLengthM)} m from the source to the amplifier`
     ),
