@@ -50,6 +50,7 @@ describe('the page of a plan', () => {
         figures: [{ value: evil, unit: evil, note: evil }],
         ways: [evil],
         others: [evil],
+        nearest: [{ name: evil, why: evil }],
         tried: [{ name: evil, why: evil }],
         cover: { ...inventedPlan().cover, sentence: evil }
       },
@@ -135,7 +136,8 @@ describe('the page of a plan', () => {
         chapterCautions: new Map(),
         ways: ['Give the space 12 mm more height: a closed box of 30 L.'],
         others: [],
-        tried: [{ name: 'Closed', why: '12 mm too high' }],
+        nearest: [{ name: 'Closed', why: '12 mm too high' }],
+        tried: [],
         conductors: [],
         card: [],
         facts: [],

@@ -115,6 +115,7 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     others: [
       'A closed box that starts and stops quickly: closed, 59 L. Better: 0.5 times the room. Worse: 4.2 dB less.'
     ],
+    nearest: [],
     tried: [{ name: 'Vented, tuned to fs', why: 'too large' }],
     conductors: [{ what: 'positive', size: '1/0 AWG', run: '5 m', fuse: '125 A' }],
     card: [{ what: 'Loudspeaker terminals at the tone', planned: '40.0 V at 50 Hz', step: 2, otherwise: '' }],

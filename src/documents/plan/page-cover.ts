@@ -28,12 +28,10 @@ const figures = ({ figures: six }: PlanPaper): Html | undefined =>
       )}</dl>`
 
 /** Where nothing fits: what was tried and what each lacked, in place of the six figures. */
-const misses = ({ figures: six, tried, ways }: PlanPaper): Html | undefined =>
-  six.length > 0 || tried.length === 0
+const misses = ({ nearest, ways }: PlanPaper): Html | undefined =>
+  nearest.length === 0
     ? undefined
-    : html`${ways.length === 0 ? undefined : html`<h2>What would make a box fit</h2>${list(ways)}`}<h2>What came nearest</h2><dl class="misses">${tried
-        .slice(0, 3)
-        .map(({ name, why }) => html`<div><dt>${name}</dt><dd>${why}</dd></div>`)}</dl>`
+    : html`${ways.length === 0 ? undefined : html`<h2>What would make a box fit</h2>${list(ways)}`}<h2>What came nearest</h2><dl class="misses">${nearest.map(({ name, why }) => html`<div><dt>${name}</dt><dd>${why}</dd></div>`)}</dl>`
 
 function askedTable(plan: PlanPaper, paper: PaperUnits): Html | undefined {
   const rows = askedRows(plan, paper).map(({ what, was, is, kept }) => [

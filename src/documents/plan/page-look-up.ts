@@ -1,9 +1,9 @@
 /** What is looked up and not read: figures, air, assumptions, what was tried, sources. */
 import { type Html, html } from '../draw/html.ts'
-import { type PaperUnits, volumeText } from '../draw/number-text.ts'
+import type { PaperUnits } from '../draw/number-text.ts'
 import { cautionsOf, chapter, fold, list, table } from './page-parts.ts'
 import { type PaperOptions, type PlanPaper, valueText } from './plan-paper.ts'
-import { restraintRows } from './plan-rows.ts'
+import { airRows, restraintRows } from './plan-rows.ts'
 
 function figures({ facts, lines }: PlanPaper): Html | undefined {
   if (facts.length + lines.length === 0) return undefined
@@ -19,25 +19,13 @@ function figures({ facts, lines }: PlanPaper): Html | undefined {
 
 function air({ box }: PlanPaper, paper: PaperUnits): Html | undefined {
   if (box === undefined) return undefined
-  const { volume } = box
-  const rows = volume.rows.map(({ item, volumeM3, known, how }) => [
-    item,
-    `−${volumeText(volumeM3, paper)}`,
-    known,
-    how
-  ])
-  const all = [
-    ['inside of the panels, empty', volumeText(volume.grossM3, paper), 'computed', 'from the panels'],
-    ...rows,
-    ['net air volume', volumeText(volume.netM3, paper), 'computed', 'the balance of the rows above']
-  ]
   const columns = [
     { title: 'Part' },
     { title: 'Volume', figures: true as const },
     { title: 'How known' },
     { title: 'How reached' }
   ]
-  return fold('Air in the box', table('Air in the box', columns, all))
+  return fold('Air in the box', table('Air in the box', columns, airRows(box, paper)))
 }
 
 function forces({ restraint }: PlanPaper, paper: PaperUnits): Html | undefined {
@@ -53,8 +41,8 @@ function assumed({ assumed: all }: PlanPaper): Html | undefined {
   return fold(`What was assumed (${rows.length})`, table('Assumed because nothing was said (SI units)', columns, rows))
 }
 
-function tried({ tried: all, figures: six }: PlanPaper): Html | undefined {
-  const rows = (six.length > 0 ? all : all.slice(3)).map(({ name, why }) => [name, why])
+function tried({ tried: all }: PlanPaper): Html | undefined {
+  const rows = all.map(({ name, why }) => [name, why])
   if (rows.length === 0) return undefined
   return fold('Tried and passed over', table('Tried and passed over', [{ title: 'Enclosure' }, { title: 'Why' }], rows))
 }

@@ -13,14 +13,14 @@ import { pageSheet } from '../panels/page-sheet.ts'
 import { drawnApart } from '../panels/panel-copies.ts'
 import { countText, holeRows, materialTitle, seenFrom } from '../panels/panel-drawing.ts'
 import { markTexts } from '../panels/panel-marks.ts'
-import { PLAIN_PANELS, panelsToDraw, panelWork } from '../panels/panel-work.ts'
+import { PLAIN_PANELS, panelsToDraw } from '../panels/panel-work.ts'
 import { systemWiring } from '../wiring/system-wiring.ts'
 import { wiringDiagram } from '../wiring/wiring-diagram.ts'
 import { chapter, figureOf, fold, list, scrolling, table } from './page-parts.ts'
 import { stepList, stepsByDay } from './page-steps.ts'
 import { firstSteps } from './paper-steps.ts'
 import type { PaperOptions, PlanPaper } from './plan-paper.ts'
-import { buyText, CUT_TO_SIZE, clearanceRows, conductorRows, shoppingRows, shops } from './plan-rows.ts'
+import { buyText, CUT_TO_SIZE, clearanceRows, conductorRows, cutListRows, shoppingRows, shops } from './plan-rows.ts'
 
 export function see(plan: PlanPaper): Html | undefined {
   const { curves, cover } = plan
@@ -77,17 +77,12 @@ export function buy(plan: PlanPaper): Html | undefined {
 
 function cutList({ box }: PlanPaper, paper: PaperUnits): Html | undefined {
   if (box === undefined) return undefined
-  const rows = box.panels.map(panel => {
-    const work = panelWork(panel, paper)
-    const size = [panel.lengthM, panel.widthM, panel.thicknessM].map(side => dimension(side, paper)).join(' × ')
-    return [panel.name, String(panel.quantity), size, work]
-  })
   const unit = paper.units === 'metric' ? 'mm' : 'in'
   const materials = [...new Set(box.panels.map(({ material }) => materialTitle(material)))].join(', ')
   return table(
     `Cut list: ${materials}, ${unit}`,
     [{ title: 'Panel' }, { title: 'No.', figures: true }, { title: 'Size', figures: true }, { title: 'Work' }],
-    rows
+    cutListRows(box, paper)
   )
 }
 

@@ -76,6 +76,9 @@ function cardOf({ parts, commissioning, readings }: SystemPlan): PlanPaper['card
   ]
 }
 
+/** So many of what was tried stand on the first page where nothing fits. */
+const SHOWN_MISSES = 3
+
 /** @param request  for what the plan does not repeat: lengths, return path, names */
 export function paperOfPlan(
   { result: plan, cautions, assumed, sources }: Outcome<SystemPlan>,
@@ -85,6 +88,9 @@ export function paperOfPlan(
   const fits = plan.buildOrder !== undefined
   const curves = fits ? resultOf(plan.parts.response)?.curves : undefined
   const box = fits ? resultOf(plan.parts.box) : undefined
+  const figures = fits ? greatFigures(plan, request, paper) : []
+  const tried = plan.tried.map(({ name, why }) => ({ name, why }))
+  const missed = figures.length > 0 ? 0 : SHOWN_MISSES
   const cutPlan = resultOf(plan.parts.sheets)
   const wiring = wiringOf(plan, request, paper)
   const coils = coilsOf(plan)
@@ -97,10 +103,11 @@ export function paperOfPlan(
     title: plan.name ?? 'Bass system',
     ...plan.summary,
     cover: plan.cover,
-    figures: fits ? greatFigures(plan, request, paper) : [],
+    figures,
     stepCautions: placed.atSteps,
     chapterCautions: placed.atChapters,
-    tried: plan.tried.map(({ name, why }) => ({ name, why })),
+    nearest: tried.slice(0, missed),
+    tried: tried.slice(missed),
     ways: waysToFit(plan, paper),
     others: fits ? otherBoxes(plan, paper) : [],
     conductors: conductorsOf(plan, paper),

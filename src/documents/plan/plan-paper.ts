@@ -54,6 +54,8 @@ interface PaperSource {
   readonly status: string
 }
 
+type PaperTries = readonly { readonly name: string; readonly why: string }[]
+
 export interface PlanPaper {
   readonly title: string
   readonly verdict: 'ready' | 'take-care' | 'incomplete' | 'stop'
@@ -71,8 +73,10 @@ export interface PlanPaper {
   readonly ways: readonly string[]
   /** Other boxes for the same parts, what each does better and worse. */
   readonly others: readonly string[]
-  /** What was tried before, or instead where nothing fits. */
-  readonly tried: readonly { readonly name: string; readonly why: string }[]
+  /** Where nothing fits: the boxes that came nearest, in place of the six figures. */
+  readonly nearest: PaperTries
+  /** What else was tried. */
+  readonly tried: PaperTries
   readonly facts: readonly PaperFacts[]
   readonly curves?: PlanCurves
   readonly limits?: ChartLimits
@@ -123,12 +127,6 @@ export const verdictText = {
   incomplete: { mark: '✕', title: 'Not complete', text: 'Nothing to buy or cut yet.' },
   stop: { mark: '✕', title: 'Do not build or switch this on', text: 'Something in it is dangerous as it stands.' }
 } as const
-
-export const levelText = { stop: 'Stop', care: 'Care', note: 'Note' } as const
-
-/** A caution as it stands at its step. */
-export const stepCautionTexts = ({ stepCautions }: PlanPaper, id: string): readonly string[] =>
-  gravestFirst(stepCautions.get(id) ?? []).map(({ level, message }) => `${levelText[level]}: ${message}`)
 
 const gravity = { stop: 0, care: 1, note: 2 } as const
 

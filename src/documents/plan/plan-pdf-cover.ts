@@ -44,13 +44,13 @@ function figures({ figures: six }: PlanPaper): Content[] {
     : [{ table: { widths: ['*', '*'], body: rows }, layout: 'lightHorizontalLines', margin: [0, 6, 0, 0] }]
 }
 
-const misses = ({ figures: six, tried, ways }: PlanPaper): Content[] =>
-  six.length > 0 || tried.length === 0
+const misses = ({ nearest, ways }: PlanPaper): Content[] =>
+  nearest.length === 0
     ? []
     : [
         ...(ways.length === 0 ? [] : [heading('What would make a box fit'), lines(ways)]),
         heading('What came nearest'),
-        lines(tried.slice(0, 3).map(({ name, why }) => `${name}: ${why}`))
+        lines(nearest.map(({ name, why }) => `${name}: ${why}`))
       ]
 
 function cautions({ cover: { pageOne } }: PlanPaper): Content[] {

@@ -1,10 +1,9 @@
 /** What is looked up, and the end of the paper: who published it, and how to make the plan again. */
 import type { Content } from 'pdfmake/interfaces.js'
-import { volumeText } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { heading, lines, plain, table } from '../draw/pdf-text.ts'
 import { imprintTexts, type PaperOptions, type PlanPaper, valueText } from './plan-paper.ts'
-import { clearanceRows, restraintRows } from './plan-rows.ts'
+import { airRows, clearanceRows, restraintRows } from './plan-rows.ts'
 
 /** A list that is only searched: small, in three columns. */
 function small(title: string, items: readonly string[]): Content[] {
@@ -47,12 +46,8 @@ function figures({ facts, lines: said }: PlanPaper): Content[] {
 
 function box({ box: layout, restraint }: PlanPaper, { paper }: PaperOptions): Content[] {
   if (layout === undefined) return []
-  const { volume } = layout
-  const air = [
-    ['inside of the panels, empty', volumeText(volume.grossM3, paper), 'computed'],
-    ...volume.rows.map(({ item, volumeM3, known }) => [item, `−${volumeText(volumeM3, paper)}`, known]),
-    ['net air volume', volumeText(volume.netM3, paper), 'computed']
-  ]
+  // How each was reached stands on the page.
+  const air = airRows(layout, paper).map(cells => cells.slice(0, 3))
   const left = [table('Air in the box', ['Part', 'Volume', 'How known'], ['*', 'auto', 'auto'], air, [1])]
   const right =
     restraint === undefined
@@ -62,7 +57,7 @@ function box({ box: layout, restraint }: PlanPaper, { paper }: PaperOptions): Co
 }
 
 export function pdfLookUp(plan: PlanPaper, options: PaperOptions): Content[] {
-  const { assumed, sources, tried, figures: six } = plan
+  const { assumed, sources, tried } = plan
   const clearances = plan.box === undefined ? [] : clearanceRows(plan.box, options.paper)
   return [
     heading('Look up'),
@@ -75,7 +70,7 @@ export function pdfLookUp(plan: PlanPaper, options: PaperOptions): Content[] {
     ...small('Other boxes for the same parts', plan.others),
     ...small(
       'Tried and passed over',
-      (six.length > 0 ? tried : tried.slice(3)).map(({ name, why }) => `${name}: ${why}`)
+      tried.map(({ name, why }) => `${name}: ${why}`)
     ),
     ...small(
       'Assumed because nothing was said (SI units; the reasons stand on the page and in the answer)',

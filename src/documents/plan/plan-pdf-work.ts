@@ -2,18 +2,17 @@
 import type { Content } from 'pdfmake/interfaces.js'
 import type { PlanChapter } from '../../contract/systems/words.ts'
 import { cutText } from '../draw/cut-list-text.ts'
-import { dimension } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { plainFonts } from '../draw/pdf.ts'
 import { heading, lines, plain, table } from '../draw/pdf-text.ts'
 import { pageSheet } from '../panels/page-sheet.ts'
 import { holeRows } from '../panels/panel-drawing.ts'
-import { PLAIN_PANELS, panelsToDraw, panelWork } from '../panels/panel-work.ts'
+import { PLAIN_PANELS, panelsToDraw } from '../panels/panel-work.ts'
 import { systemWiring } from '../wiring/system-wiring.ts'
 import { wiringDiagram } from '../wiring/wiring-diagram.ts'
 import { barriersOf, daysOf, firstSteps, type PaperStep } from './paper-steps.ts'
 import { gravestFirst, type PaperOptions, type PlanPaper } from './plan-paper.ts'
-import { buyText, CUT_TO_SIZE, conductorRows, shoppingRows, shops } from './plan-rows.ts'
+import { buyText, CUT_TO_SIZE, conductorRows, cutListRows, shoppingRows, shops } from './plan-rows.ts'
 
 /** Of no step: in the part of the paper they are about. */
 export const chapterCautions = ({ chapterCautions: all }: PlanPaper, chapter: PlanChapter): Content[] =>
@@ -53,12 +52,6 @@ export function pdfCut(plan: PlanPaper, { paper }: PaperOptions): Content[] {
     columns: sheets.slice(2 * index, 2 * index + 2),
     columnGap: 14
   }))
-  const rows = box.panels.map(panel => [
-    panel.name,
-    String(panel.quantity),
-    [panel.lengthM, panel.widthM, panel.thicknessM].map(side => dimension(side, paper)).join(' × '),
-    panelWork(panel, paper)
-  ])
   const holed = panelsToDraw(box)
   const holes = holed.flatMap(panel => holeRows(panel, paper).map(row => `${panel.name}: ${row}`))
   return [
@@ -68,7 +61,7 @@ export function pdfCut(plan: PlanPaper, { paper }: PaperOptions): Content[] {
       `Cut list, ${paper.units === 'metric' ? 'mm' : 'in'}`,
       ['Panel', 'No.', 'Size', 'Work'],
       ['auto', 'auto', 'auto', '*'],
-      rows,
+      cutListRows(box, paper),
       [1, 2]
     ),
     ...(holes.length === 0 ? [] : [lines(holes)]),

@@ -1,5 +1,6 @@
-/** Rows that page and PDF show alike: what to buy, by shop; clearances; forces on the box; a number of steps in words. */
+/** Rows that page and PDF show alike: what to buy, by shop; the cut list; air and clearances; forces on the box; a number of steps in words. */
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
+import type { Panel } from '../../contract/boxes/panel.ts'
 import type { BillGroup } from '../../contract/systems/words.ts'
 import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
 import {
@@ -11,6 +12,7 @@ import {
   significant,
   volumeText
 } from '../draw/number-text.ts'
+import { panelWork } from '../panels/panel-work.ts'
 import type { PlanPaper } from './plan-paper.ts'
 
 /** By the shop that has it, in the order in which things are needed. */
@@ -38,6 +40,20 @@ export const shoppingRows = (bill: readonly BillRow[]): readonly BillRow[] =>
 
 export const CUT_TO_SIZE =
   'Or buy the panels cut to size instead of sheets: the cut list is what a cutting service asks for.'
+
+export const panelSize = ({ lengthM, widthM, thicknessM }: Panel, paper: PaperUnits): string =>
+  [lengthM, widthM, thicknessM].map(side => dimension(side, paper)).join(' × ')
+
+/** Panel, number, size and what is done to it. */
+export const cutListRows = ({ panels }: BoxLayout, paper: PaperUnits): readonly (readonly string[])[] =>
+  panels.map(panel => [panel.name, String(panel.quantity), panelSize(panel, paper), panelWork(panel, paper)])
+
+/** The balance of the air: part, volume, how known, how reached. */
+export const airRows = ({ volume }: BoxLayout, paper: PaperUnits): readonly (readonly string[])[] => [
+  ['inside of the panels, empty', volumeText(volume.grossM3, paper), 'computed', 'from the panels'],
+  ...volume.rows.map(({ item, volumeM3, known, how }) => [item, `−${volumeText(volumeM3, paper)}`, known, how]),
+  ['net air volume', volumeText(volume.netM3, paper), 'computed', 'the balance of the rows above']
+]
 
 /** Equal rows, as two drivers alike make them, stand once with their number. */
 export function clearanceRows({ clearances }: BoxLayout, paper: PaperUnits): readonly (readonly string[])[] {

@@ -1,11 +1,11 @@
 /** A plan as plain text of 80 columns for a terminal, and as Markdown for a build log; both in the order of the page. */
 import { cutText } from '../draw/cut-list-text.ts'
-import { dimension, type PaperUnits } from '../draw/number-text.ts'
+import type { PaperUnits } from '../draw/number-text.ts'
 import { holeRows } from '../panels/panel-drawing.ts'
 import { panelWork } from '../panels/panel-work.ts'
 import { barriersOf, daysOf, firstSteps, type PaperStep } from './paper-steps.ts'
 import { gravestFirst, imprintTexts, type PaperOptions, type PlanPaper, verdictText } from './plan-paper.ts'
-import { askedRows, buyText, conductorRows, shoppingRows, shops } from './plan-rows.ts'
+import { askedRows, buyText, conductorRows, panelSize, shoppingRows, shops } from './plan-rows.ts'
 
 /** How a text is marked up: lines of a terminal, or Markdown. */
 interface Marks {
@@ -59,10 +59,9 @@ const part = ({ part: head }: Marks, title: string, lines: readonly string[]) =>
   lines.length === 0 ? [] : [...head(title), ...lines]
 
 function coverLines(plan: PlanPaper, marks: Marks, { paper, imprint }: PaperOptions): readonly string[] {
-  const { verdict, reasons, cover, figures, tried } = plan
+  const { verdict, reasons, cover, figures, nearest } = plan
   const { title, text } = verdictText[verdict]
   const { issue, rights } = imprintTexts(imprint)
-  const missed = figures.length > 0 ? [] : tried.slice(0, 3)
   return [
     ...marks.title(plan.title),
     ...[issue, rights].filter(each => each !== ''),
@@ -90,7 +89,7 @@ function coverLines(plan: PlanPaper, marks: Marks, { paper, imprint }: PaperOpti
     ...part(
       marks,
       'What came nearest',
-      missed.map(({ name, why }) => marks.item(`${name}: ${why}`))
+      nearest.map(({ name, why }) => marks.item(`${name}: ${why}`))
     ),
     ...part(
       marks,
@@ -127,11 +126,7 @@ function buyLines({ bill }: PlanPaper, marks: Marks): readonly string[] {
 function cutLines({ box, cutPlan }: PlanPaper, marks: Marks, paper: PaperUnits): readonly string[] {
   const unit = paper.units === 'metric' ? 'mm' : 'in'
   const panels = (box?.panels ?? []).flatMap(panel => [
-    marks.row([
-      `${panel.quantity} × ${panel.name}`,
-      `${[panel.lengthM, panel.widthM, panel.thicknessM].map(side => dimension(side, paper)).join(' × ')} ${unit}`,
-      panelWork(panel, paper)
-    ]),
+    marks.row([`${panel.quantity} × ${panel.name}`, `${panelSize(panel, paper)} ${unit}`, panelWork(panel, paper)]),
     ...(panel.cutOuts.length === 0 ? [] : holeRows(panel, paper).map(hole => marks.item(hole, '    ')))
   ])
   const sheets = (cutPlan?.layouts ?? []).flatMap(({ number, cuts }) => [
@@ -200,7 +195,7 @@ function written(plan: PlanPaper, options: PaperOptions, marks: Marks): string {
     ...part(
       marks,
       'Tried and passed over',
-      (plan.figures.length > 0 ? plan.tried : plan.tried.slice(3)).map(({ name, why }) => marks.item(`${name}: ${why}`))
+      plan.tried.map(({ name, why }) => marks.item(`${name}: ${why}`))
     ),
     ...part(marks, 'Sources', [marks.item(plan.sources.map(({ id }) => id).join(', '), '')]),
     ...(link === undefined ? [] : ['', 'Make this plan again:', link]),
