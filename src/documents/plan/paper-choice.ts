@@ -5,7 +5,7 @@ import { figure, lengthText, type PaperUnits, volumeText } from '../draw/number-
 
 const opened = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
 
-export const otherBoxes = ({ choice }: SystemPlan, paper: PaperUnits): readonly string[] =>
+export const otherBoxes = ({ choice }: Pick<SystemPlan, 'choice'>, paper: PaperUnits): readonly string[] =>
   (choice?.alternatives ?? []).map(({ goal, figures, gains, givesUp }) => {
     const { kind, netVolumeM3, tuningHz } = figures
     const tuned = tuningHz === undefined ? '' : `, tuned to ${figure(tuningHz, 0)} Hz`
@@ -14,7 +14,7 @@ export const otherBoxes = ({ choice }: SystemPlan, paper: PaperUnits): readonly 
     return `${opened(goalMeanings[goal])}: ${kind}, ${volumeText(netVolumeM3, paper)}${tuned}.${better}${worse}`
   })
 
-export function waysToFit({ waysOut }: SystemPlan, paper: PaperUnits): readonly string[] {
+export function waysToFit({ waysOut }: Pick<SystemPlan, 'waysOut'>, paper: PaperUnits): readonly string[] {
   if (waysOut === undefined) return []
   const { changes, largestDriver: largest } = waysOut
   const driver =
@@ -23,5 +23,5 @@ export function waysToFit({ waysOut }: SystemPlan, paper: PaperUnits): readonly 
       : [
           `The largest usual driver that this space takes: ${lengthText(largest.nominalM, paper)}, flange ${lengthText(largest.flangeDiameterM, paper)}, ${lengthText(largest.mountingDepthM, paper)} deep.`
         ]
-  return [...changes.map(({ change, builds }) => `${opened(change)}: ${builds}.`), ...driver]
+  return [...changes.map(({ change, builds }) => `${change} ${builds}.`), ...driver]
 }

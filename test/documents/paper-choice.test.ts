@@ -1,0 +1,16 @@
+/** What a person reads of other boxes, and of what would make one fit. */
+import { describe, expect, it } from 'vitest'
+import { metric } from '../../src/documents/draw/number-text.ts'
+import { waysToFit } from '../../src/documents/plan/paper-choice.ts'
+
+describe('what would make a box fit', () => {
+  it('is a sentence for the change and one for what is built then, and the largest driver last', () => {
+    const changes = [{ change: 'Make the room 25 mm higher.', builds: 'Vented, 40 L at 35 Hz', patch: {} }]
+    const largestDriver = { nominalM: 0.2, flangeDiameterM: 0.212, mountingDepthM: 0.118 }
+    expect(waysToFit({ waysOut: { changes, largestDriver } }, metric)).toEqual([
+      'Make the room 25 mm higher. Vented, 40 L at 35 Hz.',
+      'The largest usual driver that this space takes: 200 mm, flange 212 mm, 118 mm deep.'
+    ])
+    expect(waysToFit({}, metric)).toEqual([])
+  })
+})
