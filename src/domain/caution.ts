@@ -18,6 +18,13 @@ export interface Caution {
   readonly figures?: Readonly<Record<string, number>>
 }
 
+/** How grave a caution is, to be compared. */
+export const gravity: Readonly<Record<CautionLevel, number>> = { note: 0, care: 1, stop: 2 }
+
+/** Equally grave ones stay in their order. */
+export const gravestFirst = (cautions: readonly Caution[]): readonly Caution[] =>
+  cautions.toSorted((a, b) => gravity[b.level] - gravity[a.level])
+
 interface CautionPlace {
   readonly at?: string
   readonly figures?: Readonly<Record<string, number>>

@@ -1,8 +1,8 @@
 /** What every part of a page is made of: its frame, tables that stay tables on a phone, drawings, cautions, folds. */
 import type { PlanChapter } from '../../contract/systems/words.ts'
-import type { Caution } from '../../domain/caution.ts'
+import { type Caution, gravestFirst } from '../../domain/caution.ts'
 import { drawn, type Html, html, type Part } from '../draw/html.ts'
-import { gravestFirst, type PlanPaper } from './plan-paper.ts'
+import type { PlanPaper } from './plan-paper.ts'
 
 interface Column {
   readonly title: string

@@ -1,5 +1,5 @@
 /** The conductors of a plan as the table beside the wiring picture lists them. */
-import type { PowerRun } from '../../plan/electric/plan-run.ts'
+import { type PowerRun, sizeOfRun } from '../../plan/electric/plan-run.ts'
 import { TURN_ON_SIZE } from '../../plan/electric/wiring-practice.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import { type PaperUnits, runText } from '../draw/number-text.ts'
@@ -24,7 +24,7 @@ export function conductorsOf({ circuit }: SystemPlan, paper: PaperUnits): PlanPa
       : [
           {
             what: 'positive',
-            size: times(trunk.runs) + trunk.designation,
+            size: sizeOfRun(trunk),
             run: run(trunk.positiveLengthM),
             fuse: `${fuse(trunk.fuse?.ratingA)}${trunk.endFuse === undefined ? '' : ' at each end'}`
           },
@@ -32,7 +32,7 @@ export function conductorsOf({ circuit }: SystemPlan, paper: PaperUnits): PlanPa
             ? [
                 {
                   what: trunk.returnBy === 'body' ? 'ground lead' : 'negative',
-                  size: times(trunk.runs) + trunk.designation,
+                  size: sizeOfRun(trunk),
                   run: run(trunk.returnLengthM),
                   fuse: ''
                 }

@@ -2,7 +2,7 @@
 import type { CircuitLevel, EngineState } from '../../contract/supply/words.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { leastVoltage } from '../../plan/electric/circuit-figures.ts'
-import type { PowerRun } from '../../plan/electric/plan-run.ts'
+import { type PowerRun, sizeOfRun } from '../../plan/electric/plan-run.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import {
   dimension,
@@ -103,7 +103,6 @@ function atAmplifier({ circuit }: SystemPlan['parts'], level: CircuitLevel, engi
 
 export function supplyFacts({ parts, circuit: { trunk, branches } }: SystemPlan): PaperFacts {
   const currents = resultOf(parts.current)?.currents
-  const sized = ({ runs, designation }: PowerRun) => `${runs === 1 ? '' : `${runs} × `}${designation}`
   const rated = ({ runs, fuse }: PowerRun) =>
     fuse === undefined ? undefined : `${runs === 1 ? '' : `${runs} × `}${fuse.ratingA} A, ${fuse.form}`
   return {
@@ -111,10 +110,13 @@ export function supplyFacts({ parts, circuit: { trunk, branches } }: SystemPlan)
     rows: [
       ...row('Current, full sine', unit(currents?.fullSineA, 'A')),
       ...row('Current, music on average', unit(currents?.averageA, 'A')),
-      ...row('Power cable', trunk === undefined ? undefined : sized(trunk)),
+      ...row('Power cable', trunk === undefined ? undefined : sizeOfRun(trunk)),
       ...row('Fuse', trunk === undefined ? undefined : rated(trunk)),
       ...branches.flatMap(run =>
-        row(`Branch to ${run.amplifier}`, [sized(run), rated(run)].filter(text => text !== undefined).join(', fuse '))
+        row(
+          `Branch to ${run.amplifier}`,
+          [sizeOfRun(run), rated(run)].filter(text => text !== undefined).join(', fuse ')
+        )
       ),
       ...row('At the amplifier, full sine, engine idling', atAmplifier(parts, 'full-sine', 'idling')),
       ...row('At the amplifier, full sine, driving', atAmplifier(parts, 'full-sine', 'driving')),
@@ -156,14 +158,13 @@ function power({ parts }: SystemPlan): readonly GreatFigure[] {
 
 function cable({ circuit: { trunk } }: SystemPlan, { supply }: PlanRequest, paper: PaperUnits): readonly GreatFigure[] {
   if (trunk === undefined) return []
-  const { designation, runs, fuse } = trunk
-  const times = runs === 1 ? '' : `${runs} × `
-  if (fuse === undefined) return [{ value: `${times}${designation}`, unit: '', note: 'no fuse could be rated' }]
+  const { fuse } = trunk
+  if (fuse === undefined) return [{ value: sizeOfRun(trunk), unit: '', note: 'no fuse could be rated' }]
   const place =
     supply.fuseDistanceM === undefined
       ? `within ${lengthText(fuse.placement.idealM, paper)} of the battery`
       : `${lengthText(supply.fuseDistanceM, paper)} from the battery`
-  return [{ value: `${times}${designation}, ${fuse.ratingA}`, unit: 'A', note: `fuse ${place}` }]
+  return [{ value: `${sizeOfRun(trunk)}, ${fuse.ratingA}`, unit: 'A', note: `fuse ${place}` }]
 }
 
 function work({ buildOrder }: SystemPlan): readonly GreatFigure[] {

@@ -128,11 +128,6 @@ export const verdictText = {
   stop: { mark: '✕', title: 'Do not build or switch this on', text: 'Something in it is dangerous as it stands.' }
 } as const
 
-const gravity = { stop: 0, care: 1, note: 2 } as const
-
-export const gravestFirst = (cautions: readonly Caution[]): readonly Caution[] =>
-  [...cautions].sort((a, b) => gravity[a.level] - gravity[b.level])
-
 /** Revision and date, author and licence, each as far as it was given. */
 export const imprintTexts = ({ revision, date, author, licence }: Imprint = {}) => ({
   issue: [revision === undefined ? undefined : `revision ${revision}`, date]

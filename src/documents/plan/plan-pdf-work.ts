@@ -1,6 +1,7 @@
 /** Buy, cut, build, wire, switch on and check as parts of a PDF document. */
 import type { Content } from 'pdfmake/interfaces.js'
 import type { PlanChapter } from '../../contract/systems/words.ts'
+import { gravestFirst } from '../../domain/caution.ts'
 import { cutText } from '../draw/cut-list-text.ts'
 import { ink } from '../draw/paper.ts'
 import { plainFonts } from '../draw/pdf.ts'
@@ -11,7 +12,7 @@ import { PLAIN_PANELS, panelsToDraw } from '../panels/panel-work.ts'
 import { systemWiring } from '../wiring/system-wiring.ts'
 import { wiringDiagram } from '../wiring/wiring-diagram.ts'
 import { barriersOf, daysOf, firstSteps, type PaperStep } from './paper-steps.ts'
-import { gravestFirst, type PaperOptions, type PlanPaper } from './plan-paper.ts'
+import type { PaperOptions, PlanPaper } from './plan-paper.ts'
 import { buyText, CUT_TO_SIZE, conductorRows, cutListRows, shoppingRows, shops } from './plan-rows.ts'
 
 /** Of no step: in the part of the paper they are about. */

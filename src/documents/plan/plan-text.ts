@@ -1,10 +1,12 @@
 /** A plan as plain text of 80 columns for a terminal, and as Markdown for a build log; both in the order of the page. */
+
+import { gravestFirst } from '../../domain/caution.ts'
 import { cutText } from '../draw/cut-list-text.ts'
 import type { PaperUnits } from '../draw/number-text.ts'
 import { holeRows } from '../panels/panel-drawing.ts'
 import { panelWork } from '../panels/panel-work.ts'
 import { barriersOf, daysOf, firstSteps, type PaperStep } from './paper-steps.ts'
-import { gravestFirst, imprintTexts, type PaperOptions, type PlanPaper, verdictText } from './plan-paper.ts'
+import { imprintTexts, type PaperOptions, type PlanPaper, verdictText } from './plan-paper.ts'
 import { askedRows, buyText, conductorRows, panelSize, shoppingRows, shops } from './plan-rows.ts'
 
 /** How a text is marked up: lines of a terminal, or Markdown. */

@@ -1,15 +1,13 @@
 /** The envelope of an answer: paths of the domain become pointers on the wire, assumed values take the public unit. */
 import type { JsonSchema } from '../../contract/field/component.ts'
-import type { Caution } from '../../domain/caution.ts'
+import { type Caution, gravestFirst } from '../../domain/caution.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import { wirePath } from './wire-path.ts'
 
-const gravity = { stop: 0, care: 1, note: 2 } as const
-
 function wireCautions(cautions: readonly Caution[], request: JsonSchema) {
-  return cautions
-    .map(({ at, ...rest }) => (at === undefined ? rest : { ...rest, at: wirePath(request, at).pointer }))
-    .sort((a, b) => gravity[a.level] - gravity[b.level])
+  return gravestFirst(cautions).map(({ at, ...rest }) =>
+    at === undefined ? rest : { ...rest, at: wirePath(request, at).pointer }
+  )
 }
 
 export function wireOutcome<Result>(

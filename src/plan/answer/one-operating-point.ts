@@ -1,7 +1,6 @@
 /** One thing is judged by several parts at several points; a reader gets one caution of a kind, the gravest. */
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
-import type { CautionLevel } from '../../contract/cautions/entry.ts'
-import type { Caution } from '../../domain/caution.ts'
+import { type Caution, gravity } from '../../domain/caution.ts'
 
 interface Matter {
   readonly codes: readonly CautionCode[]
@@ -20,7 +19,6 @@ const matters: readonly Matter[] = [
   // The response hears the finished box.
   { codes: ['port-air-speed'], parts: ['response', 'port'] }
 ]
-const gravity: Readonly<Record<CautionLevel, number>> = { note: 0, care: 1, stop: 2 }
 
 type ByPart = Readonly<Record<string, readonly Caution[]>>
 

@@ -6,6 +6,7 @@ import type { Caution } from '../../domain/caution.ts'
 import { inDigits } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { leastVoltage } from '../electric/circuit-figures.ts'
+import { sizeOfRun } from '../electric/plan-run.ts'
 import type { JoinedDrivers } from '../load/plan-load.ts'
 import type { Part } from '../request/part.ts'
 import type { PlanParts } from './plan-parts.ts'
@@ -102,7 +103,7 @@ function soundLine({ response }: PlanParts): readonly string[] {
 
 function runLines({ trunk, branches }: PlanCircuit, governedBy: string | undefined): readonly string[] {
   if (trunk === undefined) return []
-  const { designation, runs, fuse } = trunk
+  const { runs, fuse } = trunk
   const guard =
     fuse === undefined ? '' : `, ${fuse.ratingA} A fuse (${fuse.form})${runs === 1 ? '' : ' in each of them'}`
   const why = governedBy === undefined ? '' : `; ${governedBy} decided the size`
@@ -111,7 +112,7 @@ function runLines({ trunk, branches }: PlanCircuit, governedBy: string | undefin
       `${run.designation} to ${amplifier}${run.fuse === undefined ? '' : `, ${run.fuse.ratingA} A fuse`}`
   )
   return [
-    `Power cable ${runs === 1 ? '' : `${runs} × `}${designation}${guard}${why}.`,
+    `Power cable ${sizeOfRun(trunk)}${guard}${why}.`,
     ...(behind.length === 0 ? [] : [`Behind the distribution block: ${behind.join('; ')}.`])
   ]
 }

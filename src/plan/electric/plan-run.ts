@@ -20,6 +20,10 @@ export interface PowerRun {
   readonly endFuse?: ChosenFuse
 }
 
+/** `2 × 1/0 AWG`: cables side by side are bought and named together. */
+export const sizeOfRun = ({ runs, designation }: Pick<PowerRun, 'runs' | 'designation'>): string =>
+  runs === 1 ? designation : `${runs} × ${designation}`
+
 /** From an isolating relay to the block beside it [m]. Common practice, no source. */
 export const RELAY_PIECE_M = 0.2
 

@@ -1,15 +1,15 @@
 /** The electrical half of a plan in the few figures that a remedy changes. */
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
-import type { CautionLevel } from '../../contract/cautions/entry.ts'
 import type { CircuitRequest } from '../../contract/supply/supply-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { RemedyFigures } from '../../contract/systems/remedies.ts'
 import { assumptions } from '../../domain/assume.ts'
-import type { Caution } from '../../domain/caution.ts'
+import { type Caution, gravity } from '../../domain/caution.ts'
 import { computeCircuit } from '../../domain/circuit/points/compute-circuit.ts'
 import { present } from '../../domain/present.ts'
 import { leastVoltage } from '../electric/circuit-figures.ts'
 import { type CircuitPart, planGraph } from '../electric/plan-graph.ts'
+import { sizeOfRun } from '../electric/plan-run.ts'
 import { type PowerRuns, planSupply } from '../electric/plan-supply.ts'
 import { planLoad } from '../load/plan-load.ts'
 import { runPart } from '../request/part.ts'
@@ -30,7 +30,6 @@ const sought: readonly CautionCode[] = [
   'fault-current-low',
   'battery-assists'
 ]
-const gravity: Readonly<Record<CautionLevel, number>> = { note: 0, care: 1, stop: 2 }
 
 export interface ElectricOutcome {
   readonly figures: RemedyFigures
@@ -46,7 +45,7 @@ function figuresOf(circuit: CircuitPart, { trunk }: Partial<PowerRuns>): RemedyF
   const [fullSine, heavy] = circuit.done
     ? [leastVoltage(circuit, 'full-sine', 'driving'), leastVoltage(circuit, 'heavy', 'idling')]
     : []
-  const size = trunk === undefined ? undefined : `${trunk.runs === 1 ? '' : `${trunk.runs} × `}${trunk.designation}`
+  const size = trunk === undefined ? undefined : sizeOfRun(trunk)
   return present({ fullSineV: fullSine?.voltageV, heavyV: heavy?.voltageV, cable: size })
 }
 
