@@ -9,22 +9,11 @@ import { computeCircuit } from '../../src/domain/circuit/points/compute-circuit.
 import { measured } from '../../src/domain/circuit/readings/measured.ts'
 import { solvedLevel, typicalOhm } from '../../src/domain/circuit/readings/solved-level.ts'
 import { estatePlan } from '../../src/http/operations/systems/plans-examples.ts'
+import { alderPlan as plan } from '../support/alder-plan.ts'
 import { electricalHalf } from '../support/electrical-half.ts'
 import { inventedPlan } from '../support/invented-plan.ts'
 import { expectPrinted } from '../support/printed.ts'
 
-const plan = (powerW: number, supply: object = {}) => ({
-  ...estatePlan,
-  amplifier: {
-    name: `Alder ${powerW}`,
-    ratings: [1, 2, 4].map(loadOhm => ({ loadOhm, powerW })),
-    minimumOhm: 1,
-    channels: 1,
-    class: 'D',
-    regulation: 'regulated'
-  },
-  supply: { ...estatePlan.supply, ...supply }
-})
 const half = electricalHalf(plan(1500))
 const reading = (step: string, what: string, unit: string, from = half) =>
   from.readings.find(each => each.step === step && each.what.startsWith(what) && each.unit === unit)

@@ -9,22 +9,10 @@ import { estatePlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { toSi } from '../../src/http/wire/to-si.ts'
 import { mergePatch } from '../../src/plan/remedies/merge-patch.ts'
 import { planRemedies } from '../../src/plan/remedies/plan-remedies.ts'
+import { alderPlan as plan } from '../support/alder-plan.ts'
 import { electricalHalf } from '../support/electrical-half.ts'
 import { inventedPlan } from '../support/invented-plan.ts'
 
-const plan = (powerW: number, supply: object = {}, more: object = {}) => ({
-  ...estatePlan,
-  amplifier: {
-    name: `Alder ${powerW}`,
-    ratings: [1, 2, 4].map(loadOhm => ({ loadOhm, powerW })),
-    minimumOhm: 1,
-    channels: 1,
-    class: 'D',
-    regulation: 'regulated'
-  },
-  supply: { ...estatePlan.supply, ...supply },
-  ...more
-})
 const remediesOf = (wire: unknown) => planRemedies(toSi(wire) as PlanRequest)
 const byId = (all: readonly PlanRemedy[], id: string) => all.find(each => each.id === id)
 const strong = plan(2200)

@@ -2,23 +2,10 @@
 import { describe, expect, it } from 'vitest'
 import { estatePlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { chargerInputA } from '../../src/plan/electric/second-battery.ts'
+import { doors, alderPlan as plan } from '../support/alder-plan.ts'
 import { electricalHalf } from '../support/electrical-half.ts'
 import { expectPrinted } from '../support/printed.ts'
 
-const doors = { name: 'doors', powerW: 800, class: 'D', regulation: 'regulated' }
-const plan = (powerW: number, supply: object = {}, more: object = {}) => ({
-  ...estatePlan,
-  amplifier: {
-    name: `Alder ${powerW}`,
-    ratings: [1, 2, 4].map(loadOhm => ({ loadOhm, powerW })),
-    minimumOhm: 1,
-    channels: 1,
-    class: 'D',
-    regulation: 'regulated'
-  },
-  supply: { ...estatePlan.supply, ...supply },
-  ...more
-})
 const second = (chemistry: string, arrangement = 'isolated', more: object = {}) => ({
   secondBattery: { arrangement, capacityAh: 95, chemistry, ...more }
 })

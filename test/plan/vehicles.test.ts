@@ -4,24 +4,9 @@
  */
 import { describe, expect, it } from 'vitest'
 import { estatePlan, hatchbackPlan } from '../../src/http/operations/systems/plans-examples.ts'
+import { alder, alderPlan as car, doors } from '../support/alder-plan.ts'
 import { electricalHalf } from '../support/electrical-half.ts'
 
-const amplifier = (powerW: number, more: object = {}) => ({
-  name: `Alder ${powerW}`,
-  ratings: [1, 2, 4].map(loadOhm => ({ loadOhm, powerW })),
-  minimumOhm: 1,
-  channels: 1,
-  class: 'D',
-  regulation: 'regulated',
-  ...more
-})
-const doors = { name: 'doors', powerW: 800, class: 'D', regulation: 'regulated' }
-const car = (powerW: number, supply: object = {}, more: object = {}) => ({
-  ...estatePlan,
-  amplifier: amplifier(powerW),
-  supply: { ...estatePlan.supply, ...supply },
-  ...more
-})
 const byCable = { return: { kind: 'cable', lengthM: 5.4 } }
 const agm = {
   battery: { capacityAh: 92, chemistry: 'agm' },
@@ -77,7 +62,7 @@ const vehicles: Readonly<Record<string, Vehicle>> = {
   'factory radio, loudspeaker level': { plan: hatchbackPlan, trunk: '6 AWG', fuseA: 50 },
   // 520 W/0.6/12 V = 72 A
   'bridged four-channel, class AB, 520 W': {
-    plan: car(520, {}, { amplifier: amplifier(520, { class: 'AB' }) }),
+    plan: car(520, {}, { amplifier: alder(520, { class: 'AB' }) }),
     trunk: '4 AWG',
     fuseA: 80
   },
