@@ -79,7 +79,7 @@ function inParts({ response }: PlanParts): readonly Assumption[] {
 
 /**
  * @returns every part done or refused in its place; the cautions of all parts and of the work, once each
- * @validity that of the parts; an order of trials, not an optimum: the first enclosure that suits and fits is taken
+ * @validity that of the parts; the box is the first of those searched for the wish that can be built, or the one that was given
  */
 export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const assumed = assumptions()
