@@ -62,6 +62,18 @@ export function reordered<Item>(list: readonly Item[] | undefined, chance: () =>
   return mixed.every((item, place) => item === list[place]) ? [...list].reverse() : mixed
 }
 
+/** A variation: the request with these lists in another order, those that have one; none where no list has. */
+export const reorderedLists =
+  <Request extends object>(...names: readonly (keyof Request)[]) =>
+  ({ request }: { readonly request: Request }, chance: () => number): Request | undefined => {
+    const moved = names.flatMap(name => {
+      const list = request[name]
+      const other = Array.isArray(list) ? reordered(list, chance) : undefined
+      return other === undefined ? [] : [[name, other] as const]
+    })
+    return moved.length === 0 ? undefined : { ...request, ...Object.fromEntries(moved) }
+  }
+
 /** @returns the first complaint about any of the rows */
 export function firstBroken<Row>(
   rows: readonly Row[],

@@ -1,7 +1,7 @@
 /** What always holds when amplifiers are matched to drivers. */
 import type { Static } from 'typebox'
 import type { AmplifierMatchRequest, AmplifierMatchResult } from '../../../contract/amplifiers/amplifier-matching.ts'
-import { difference, firstBroken, isNear, type Law, reordered } from '../../wire/law.ts'
+import { difference, firstBroken, isNear, type Law, reorderedLists } from '../../wire/law.ts'
 
 type Matched = Static<typeof AmplifierMatchResult>
 
@@ -14,10 +14,7 @@ export const matchingLaws: readonly Law<Static<typeof AmplifierMatchRequest>, Ma
   {
     id: 'order-of-amplifiers-never-matters',
     sentence: 'The order of the other amplifiers changes no option and no choice.',
-    varied: ({ request }, chance) => {
-      const otherAmplifiers = reordered(request.otherAmplifiers, chance)
-      return otherAmplifiers && { ...request, otherAmplifiers }
-    },
+    varied: reorderedLists('otherAmplifiers'),
     staysAnswered: true,
     broken: (first, second) => difference(named(first.result), named(second.result))
   },

@@ -1,7 +1,7 @@
 /** What always holds for voice coils joined to one load. */
 import type { Static } from 'typebox'
 import type { CoilWiringRequest, CoilWiringResult } from '../../../contract/coils/coil-wiring.ts'
-import { difference, firstBroken, isAtMost, isNear, type Law, reordered, unbalanced } from '../../wire/law.ts'
+import { difference, firstBroken, isAtMost, isNear, type Law, reorderedLists, unbalanced } from '../../wire/law.ts'
 
 type Coils = Static<typeof CoilWiringRequest>
 
@@ -30,10 +30,7 @@ export const coilLaws: readonly Law<Coils, Static<typeof CoilWiringResult>>[] = 
   {
     id: 'order-of-coils-never-matters',
     sentence: 'The order of unlike coils changes no load.',
-    varied: ({ request }, chance) => {
-      const coilsOhm = reordered(request.coilsOhm, chance)
-      return coilsOhm && { ...request, coilsOhm }
-    },
+    varied: reorderedLists('coilsOhm'),
     staysAnswered: true,
     broken: ({ result: first }, { result: second }) =>
       difference(

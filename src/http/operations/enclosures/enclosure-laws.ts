@@ -5,7 +5,7 @@ import type { EnclosureSizingRequest, SizingResultBody } from '../../../contract
 import type { EnclosureToleranceRequest } from '../../../contract/enclosures/enclosure-tolerance.ts'
 import type { ResponseResultBody } from '../../../contract/enclosures/response.ts'
 import type { ToleranceResultBody } from '../../../contract/enclosures/tolerance.ts'
-import { difference, firstBroken, isAtMost, type Law, reordered } from '../../wire/law.ts'
+import { difference, firstBroken, isAtMost, type Law, reorderedLists } from '../../wire/law.ts'
 
 type Response = Static<typeof EnclosureResponseRequest>
 
@@ -51,10 +51,7 @@ export const responseLaws: readonly Law<Response, Static<typeof ResponseResultBo
   {
     id: 'order-of-filters-never-matters',
     sentence: 'The order of the filters never changes the level.',
-    varied: ({ request }, chance) => {
-      const filters = reordered(request.filters, chance)
-      return filters && { ...request, filters }
-    },
+    varied: reorderedLists('filters'),
     staysAnswered: true,
     broken: ({ result: first }, { result: second }) => apart(first.curves.levelDb, second.curves.levelDb, 0)
   },
@@ -94,10 +91,7 @@ export const sizingLaws: readonly Law<Static<typeof EnclosureSizingRequest>, Sta
   {
     id: 'order-of-kinds-never-matters',
     sentence: 'The order in which kinds are asked for changes no candidate.',
-    varied: ({ request }, chance) => {
-      const kinds = reordered(request.kinds, chance)
-      return kinds && { ...request, kinds }
-    },
+    varied: reorderedLists('kinds'),
     staysAnswered: true,
     broken: ({ result: first }, { result: second }) => {
       const rows = (candidates: typeof first.candidates) =>

@@ -2,7 +2,7 @@
 import type { Static } from 'typebox'
 import type { CircuitRequest, CircuitResult } from '../../../contract/supply/supply-circuit.ts'
 import type { SupplyCurrentRequest, SupplyCurrentResult } from '../../../contract/supply/supply-current.ts'
-import { difference, firstBroken, isAtMost, type Law, reordered, unbalanced } from '../../wire/law.ts'
+import { difference, firstBroken, isAtMost, type Law, reorderedLists, unbalanced } from '../../wire/law.ts'
 
 const levels = ['quiescentA', 'averageA', 'heavyA', 'fullSineA'] as const
 
@@ -34,10 +34,7 @@ export const currentLaws: readonly Law<Static<typeof SupplyCurrentRequest>, Stat
   {
     id: 'order-of-amplifiers-never-matters',
     sentence: 'The order of the amplifiers never matters.',
-    varied: ({ request }, chance) => {
-      const amplifiers = reordered(request.amplifiers, chance)
-      return amplifiers && { ...request, amplifiers }
-    },
+    varied: reorderedLists('amplifiers'),
     staysAnswered: true,
     broken: ({ result: { amplifiers: _, ...first } }, { result: { amplifiers: __, ...second } }) =>
       difference(first, second)
@@ -77,19 +74,7 @@ export const circuitLaws: readonly Law<Circuit, Static<typeof CircuitResult>>[] 
   {
     id: 'order-of-parts-never-matters',
     sentence: 'The order of amplifiers, cables, fuses and links changes no voltage and no current.',
-    varied: ({ request }, chance) => {
-      const amplifiers = reordered(request.amplifiers, chance)
-      const cables = reordered(request.cables, chance)
-      const fuses = reordered(request.fuses, chance)
-      const links = reordered(request.links, chance)
-      return {
-        ...request,
-        ...(amplifiers && { amplifiers }),
-        ...(cables && { cables }),
-        ...(fuses && { fuses }),
-        ...(links && { links })
-      }
-    },
+    varied: reorderedLists('amplifiers', 'cables', 'fuses', 'links'),
     staysAnswered: true,
     broken: ({ result: first }, { result: second }) =>
       difference(first.states.map(ordered), second.states.map(ordered), 1e-4)

@@ -3,7 +3,7 @@ import type { Static } from 'typebox'
 import type { CableRequest, CableResult } from '../../../contract/supply/supply-cables.ts'
 import type { FeederRequest, FeederResult } from '../../../contract/supply/supply-feeder.ts'
 import type { FuseRequest, FuseResult } from '../../../contract/supply/supply-fuses.ts'
-import { difference, firstBroken, isAtMost, isNear, type Law, reordered, unbalanced } from '../../wire/law.ts'
+import { difference, firstBroken, isAtMost, isNear, type Law, reorderedLists, unbalanced } from '../../wire/law.ts'
 
 const longer = (lengthM: number, chance: () => number) => Math.min(50, lengthM * (1 + chance()) + 0.01)
 
@@ -60,12 +60,7 @@ export const cableLaws: readonly Law<Static<typeof CableRequest>, Static<typeof 
   {
     id: 'order-of-sizes-never-matters',
     sentence: 'The order in which sizes and spaces are listed never matters.',
-    varied: ({ request }, chance) => {
-      const sizes = reordered(request.sizes, chance)
-      const spaces = reordered(request.spaces, chance)
-      if (sizes === undefined && spaces === undefined) return undefined
-      return { ...request, ...(sizes && { sizes }), ...(spaces && { spaces }) }
-    },
+    varied: reorderedLists('sizes', 'spaces'),
     staysAnswered: true,
     broken: (first, second) => difference(first.result, second.result)
   },
@@ -94,18 +89,7 @@ export const fuseLaws: readonly Law<Static<typeof FuseRequest>, Static<typeof Fu
   {
     id: 'order-of-cables-never-matters',
     sentence: 'The order of the other cables, of the fuses on board and of the branches never changes the fuse.',
-    varied: ({ request }, chance) => {
-      const alsoProtects = reordered(request.alsoProtects, chance)
-      const branchFusesA = reordered(request.branchFusesA, chance)
-      const onboardFusesA = reordered(request.onboardFusesA, chance)
-      if (alsoProtects === undefined && branchFusesA === undefined && onboardFusesA === undefined) return undefined
-      return {
-        ...request,
-        ...(alsoProtects && { alsoProtects }),
-        ...(branchFusesA && { branchFusesA }),
-        ...(onboardFusesA && { onboardFusesA })
-      }
-    },
+    varied: reorderedLists('alsoProtects', 'branchFusesA', 'onboardFusesA'),
     staysAnswered: true,
     broken: (first, second) =>
       difference([first.result.fuse, first.result.bounds], [second.result.fuse, second.result.bounds])

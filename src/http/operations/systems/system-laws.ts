@@ -2,7 +2,7 @@
 import type { Static } from 'typebox'
 import type { SearchBody, SearchResultBody } from '../../../contract/systems/design-search.ts'
 import type { PlanBody } from '../../../contract/systems/plan-request.ts'
-import { difference, firstBroken, isAtMost, type Law, reordered, unbalanced } from '../../wire/law.ts'
+import { difference, firstBroken, isAtMost, type Law, reorderedLists, unbalanced } from '../../wire/law.ts'
 import type { PlanResultBody } from './plan-result.ts'
 
 type Search = Static<typeof SearchBody>
@@ -37,12 +37,7 @@ export const searchLaws: readonly Law<Search, Found>[] = [
   {
     id: 'order-of-lists-never-matters',
     sentence: 'The order of drivers and amplifiers never matters.',
-    varied: ({ request }, chance) => {
-      const drivers = reordered(request.drivers, chance)
-      const amplifiers = reordered(request.amplifiers, chance)
-      if (drivers === undefined && amplifiers === undefined) return undefined
-      return { ...request, ...(drivers && { drivers }), ...(amplifiers && { amplifiers }) }
-    },
+    varied: reorderedLists('drivers', 'amplifiers'),
     staysAnswered: true,
     broken: (first, second) => difference(systems(first.result), systems(second.result))
   }
