@@ -48,7 +48,7 @@ function wish(field: FrontField, { typed, faults }: Front): Html {
     const id = index === 0 ? idOf(field) : `${idOf(field)}-${value}`
     return html`<p class="choice"><input type="radio" id="${id}" name="${field.name}" value="${value}"${value === chosen ? html` checked` : undefined}><label for="${id}">${words}</label></p>`
   })
-  return html`<div class="choices">${mine.map(({ text }) => html`<p class="fault">${text}</p>`)}${choices}<p class="choice"><input type="radio" id="f-goal-none" name="${field.name}" value=""${chosen === '' ? html` checked` : undefined}><label for="f-goal-none">None of these: the usual alignments in turn</label></p></div>`
+  return html`<div class="choices">${mine.map(({ text }) => html`<p class="fault">${text}</p>`)}${choices}<p class="choice"><input type="radio" id="f-goal-none" name="${field.name}" value=""${chosen === '' ? html` checked` : undefined}><label for="f-goal-none">None of these: I give the volume below</label></p></div>`
 }
 
 /** Where the marks stand on a sheet, with the figures of the example; quiet what is not wanted. */
