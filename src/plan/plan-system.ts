@@ -88,7 +88,11 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const { finish } = resolved
   const { joined, ...load } = planLoad(resolved)
   const driver = planDrivers(resolved, joined)
-  const { tried, chosen, fits, misfit, goalMissed, wished, ...enclosure } = planEnclosure(resolved, driver, joined)
+  const { tried, chosen, fits, misfit, goalMissed, wished, saving, ...enclosure } = planEnclosure(
+    resolved,
+    driver,
+    joined
+  )
   const choice = wished && planChoice(wished, enclosure.box, enclosure.response)
   const waysOut = fits || joined === undefined ? undefined : planWaysOut(request)
   const { runs, ...supply } = planSupply(resolved, joined)
@@ -112,7 +116,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const readings = planReadings(graph.circuit, capacitor)
   const made = { circuit, supply, signal, build, readings }
   const { buildOrder, commissioning, safety, cautions } = planWork(resolved, made, found)
-  const told = { joined, chosen, misfit: withWayOut(misfit, waysOut), unkept, cautions }
+  const told = { joined, chosen, misfit: withWayOut(misfit, waysOut), unkept, cautions, saving }
   const summary = planSummary(resolved, parts, told, circuit)
   const steps = [...(buildOrder?.steps ?? []), ...commissioning]
   return {

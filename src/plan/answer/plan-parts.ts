@@ -10,8 +10,8 @@ import type { SizingPart } from '../enclosure/plan-candidates.ts'
 import type { DriverPart } from '../enclosure/plan-drivers.ts'
 import type { PortPart } from '../enclosure/plan-port.ts'
 import type { ResponsePart } from '../enclosure/plan-response.ts'
+import type { SheetsPart } from '../enclosure/plan-sheets.ts'
 import type { Part } from '../request/part.ts'
-import type { SheetsPart } from '../work/plan-build.ts'
 
 export interface PlanParts {
   readonly matching: Part<AmplifierMatchRequest, AmplifierMatch>

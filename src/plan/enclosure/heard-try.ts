@@ -1,9 +1,10 @@
-/** A try that fits, braced as the plan braces it and heard at a few frequencies only. */
+/** A try that fits, settled as the plan settles it and heard at a few frequencies only. */
 import { computeResponse } from '../../domain/enclosure/answer/compute-response.ts'
 import { runPart } from '../request/part.ts'
-import { type BoxPart, bracedBox, clears } from './plan-box.ts'
+import type { BoxPart } from './plan-box.ts'
 import { planResponse, type ResponsePart, SHOWN } from './plan-response.ts'
 import { enclosureOf, type Setting, type Try } from './plan-tries.ts'
+import { settledBox } from './settled-box.ts'
 
 export interface HeardTry {
   readonly box: BoxPart
@@ -26,7 +27,7 @@ export function heardTry(
   const response = hear(box)
   if (!box.done || !response.done) return { box, response }
   const pressure = pressureOf(response)
-  const braced = pressure.done ? bracedBox(request, box, pressure.outcome.result) : box
-  const isAsked = request.board.bracing !== undefined && braced.done
-  return isAsked || clears(braced) ? { box: braced, response: hear(braced) } : { box, response }
+  if (!pressure.done) return { box, response }
+  const { box: settled } = settledBox(request, box, pressure.outcome.result)
+  return settled === box ? { box, response } : { box: settled, response: hear(settled) }
 }

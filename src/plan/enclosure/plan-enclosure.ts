@@ -8,13 +8,15 @@ import type { JoinedDrivers } from '../load/plan-load.ts'
 import { refusedBy, waitingFor } from '../request/part.ts'
 import type { Wished } from './alternatives.ts'
 import { wishDesigner } from './goal-designs.ts'
-import { type BoxPart, bracedBox, clears, roomForAir } from './plan-box.ts'
+import { type BoxPart, roomForAir } from './plan-box.ts'
 import { planSizing, type SizingPart } from './plan-candidates.ts'
 import type { DriverPart } from './plan-drivers.ts'
 import { boxMiss, portMiss } from './plan-miss.ts'
 import type { PortPart } from './plan-port.ts'
 import { planResponse, type ResponsePart } from './plan-response.ts'
 import { enclosureOf, type Setting, shown, type Try, tries } from './plan-tries.ts'
+import { settledBox } from './settled-box.ts'
+import type { SheetSaving } from './sheet-saving.ts'
 import { wishedTries } from './wished-tries.ts'
 
 export interface Tried {
@@ -30,6 +32,8 @@ export interface PlannedEnclosure {
   readonly port?: PortPart
   readonly box: BoxPart
   readonly response: ResponsePart
+  /** Where other sizes than those first chosen need a sheet less. */
+  readonly saving?: SheetSaving
   readonly chosen?: EnclosureCandidate
   /** Whether there is a box to build. */
   readonly fits: boolean
@@ -146,14 +150,13 @@ function misfitText({ candidate, complaint = '' }: Try): string {
   return `No enclosure fits the space. The nearest, ${name} of ${inLitres(netVolumeM3)}${tuned}: ${complaint}${end}`
 }
 
-/** Braces take air, so a braced box is heard again; a box that braces would crowd stays as it was, with its caution. */
+/** Braces take air and another size leaves a hair more or less, so the box that is built is heard again. */
 function heard({ request, drivers, joined }: Setting, { candidate, port, box, leakQ }: Try) {
   const hear = (part: BoxPart) => planResponse(request, drivers, joined, enclosureOf(candidate, part, port, leakQ))
   const response = hear(box)
   if (!box.done || !response.done) return { box, response }
-  const braced = bracedBox(request, box, response.outcome.result)
-  const isAsked = request.board.bracing !== undefined && braced.done
-  return isAsked || clears(braced) ? { box: braced, response: hear(braced) } : { box, response }
+  const { box: settled, saving } = settledBox(request, box, response.outcome.result)
+  return { box: settled, response: settled === box ? response : hear(settled), ...present({ saving }) }
 }
 
 function finished(
