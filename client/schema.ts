@@ -7920,6 +7920,8 @@ export interface components {
         DriverVasAir: components["schemas"]["VasAir"];
         /** @description Linear excursion, one way, peak [mm] */
         DriverXmaxMm: number;
+        /** @description Form of the answer, for who cannot set Accept; stands before it */
+        Form: "json" | "csv";
         /** @description Surroundings of the fuse [°C] */
         FuseAmbientC: number;
         /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
@@ -8159,6 +8161,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "ndjson";
                 /** @description Leaves out the calls before this index: where a stream was cut, go on behind its last whole line */
                 fromIndex?: string;
             };
@@ -8201,6 +8205,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "svg" | "dxf" | "pdf";
             };
             header?: never;
             path?: never;
@@ -8242,6 +8248,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "gltf";
             };
             header?: never;
             path?: never;
@@ -8324,6 +8332,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: components["parameters"]["Form"];
             };
             header?: never;
             path?: never;
@@ -8365,6 +8375,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: components["parameters"]["Form"];
             };
             header?: never;
             path?: never;
@@ -8502,6 +8514,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Drivers */
                 driverCount: components["parameters"]["DriverCount"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "svg";
                 /** @description Lowest load the output may drive, as the data sheet states it for the way it is used [Ω] */
                 minimumOhm?: number;
                 /** @description Load wished for [Ω] */
@@ -8557,6 +8571,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "svg";
             };
             header?: never;
             path?: never;
@@ -8787,6 +8803,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "csv" | "svg";
             };
             header?: never;
             path?: never;
@@ -8869,6 +8887,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: components["parameters"]["Form"];
             };
             header?: never;
             path?: never;
@@ -8910,6 +8930,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "html" | "pdf" | "csv" | "text" | "markdown";
             };
             header?: never;
             path?: never;
