@@ -7955,6 +7955,8 @@ export interface components {
         DriverVasAir: components["schemas"]["VasAir"];
         /** @description Linear excursion, one way, peak [mm] */
         DriverXmaxMm: number;
+        /** @description Form of the answer, for who cannot set Accept; stands before it */
+        Form: "json" | "csv";
         /** @description Surroundings of the fuse [°C] */
         FuseAmbientC: number;
         /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
@@ -8194,6 +8196,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "ndjson";
                 /** @description Leaves out the calls before this index: where a stream was cut, go on behind its last whole line */
                 fromIndex?: string;
             };
@@ -8236,6 +8240,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "svg" | "dxf" | "pdf";
             };
             header?: never;
             path?: never;
@@ -8277,6 +8283,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "gltf";
             };
             header?: never;
             path?: never;
@@ -8359,6 +8367,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: components["parameters"]["Form"];
             };
             header?: never;
             path?: never;
@@ -8400,6 +8410,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: components["parameters"]["Form"];
             };
             header?: never;
             path?: never;
@@ -8537,6 +8549,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Drivers */
                 driverCount: components["parameters"]["DriverCount"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "svg";
                 /** @description Lowest load the output may drive, as the data sheet states it for the way it is used [Ω] */
                 minimumOhm?: number;
                 /** @description Load wished for [Ω] */
@@ -8592,6 +8606,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "svg";
             };
             header?: never;
             path?: never;
@@ -8822,6 +8838,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "csv" | "svg";
             };
             header?: never;
             path?: never;
@@ -8904,6 +8922,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: components["parameters"]["Form"];
             };
             header?: never;
             path?: never;
@@ -8945,6 +8965,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "html" | "pdf" | "csv" | "text" | "markdown";
             };
             header?: never;
             path?: never;
