@@ -13,14 +13,14 @@ import type { BoxPart } from '../enclosure/plan-box.ts'
 import { planSheets, type SheetsPart } from '../enclosure/plan-sheets.ts'
 import { waitingFor } from '../request/part.ts'
 import { type Finish, LINING } from '../request/plan-finish.ts'
+import { type BuildFacts, buildFacts } from '../work/build-facts.ts'
+import { restraint } from '../work/restraint.ts'
 import { accessoryRows } from './bill-accessories.ts'
 import type { BillDriver } from './bill-box.ts'
 import { capacitorRows } from './bill-capacitor.ts'
 import { billOfMaterials } from './bill-of-materials.ts'
 import type { BillCable } from './bill-power.ts'
 import { vehicleRows } from './bill-vehicle.ts'
-import { type BuildFacts, buildFacts } from './build-facts.ts'
-import { restraint } from './restraint.ts'
 
 export interface PlannedBuild {
   readonly sheets: SheetsPart
