@@ -7,7 +7,7 @@ import type { FoundDesign } from '../designer/search/design-problem.ts'
 import { heardTry } from './heard-try.ts'
 import type { BoxPart } from './plan-box.ts'
 import type { ResponsePart } from './plan-response.ts'
-import type { Setting } from './plan-tries.ts'
+import type { Setting } from './setting.ts'
 import { COMPARED_HZ, systemFigures } from './system-figures.ts'
 import { wishedTries } from './wished-tries.ts'
 

@@ -8,13 +8,15 @@ import type { JoinedDrivers } from '../load/plan-load.ts'
 import { refusedBy, waitingFor } from '../request/part.ts'
 import type { Wished } from './alternatives.ts'
 import { wishDesigner } from './goal-designs.ts'
-import { type BoxPart, bracedBox, clears, roomForAir } from './plan-box.ts'
+import { heardTry } from './heard-try.ts'
+import { type BoxPart, roomForAir } from './plan-box.ts'
 import { planSizing, type SizingPart } from './plan-candidates.ts'
 import type { DriverPart } from './plan-drivers.ts'
 import { boxMiss, portMiss } from './plan-miss.ts'
 import type { PortPart } from './plan-port.ts'
-import { planResponse, type ResponsePart } from './plan-response.ts'
-import { enclosureOf, type Setting, shown, type Try, tries } from './plan-tries.ts'
+import type { ResponsePart } from './plan-response.ts'
+import { shown, type Try, tries } from './plan-tries.ts'
+import type { Setting } from './setting.ts'
 import { wishedTries } from './wished-tries.ts'
 
 export interface Tried {
@@ -146,16 +148,6 @@ function misfitText({ candidate, complaint = '' }: Try): string {
   return `No enclosure fits the space. The nearest, ${name} of ${inLitres(netVolumeM3)}${tuned}: ${complaint}${end}`
 }
 
-/** Braces take air, so a braced box is heard again; a box that braces would crowd stays as it was, with its caution. */
-function heard({ request, drivers, joined }: Setting, { candidate, port, box, leakQ }: Try) {
-  const hear = (part: BoxPart) => planResponse(request, drivers, joined, enclosureOf(candidate, part, port, leakQ))
-  const response = hear(box)
-  if (!box.done || !response.done) return { box, response }
-  const braced = bracedBox(request, box, response.outcome.result)
-  const isAsked = request.board.bracing !== undefined && braced.done
-  return isAsked || clears(braced) ? { box: braced, response: hear(braced) } : { box, response }
-}
-
 function finished(
   setting: Setting,
   sizing: SizingPart,
@@ -163,5 +155,5 @@ function finished(
   passed: readonly Try[]
 ): Omit<PlannedEnclosure, 'fits'> {
   const port = chosen.port === undefined ? {} : { port: chosen.port }
-  return { sizing, ...port, ...heard(setting, chosen), chosen: chosen.candidate, tried: triedRows(passed) }
+  return { sizing, ...port, ...heardTry(setting, chosen), chosen: chosen.candidate, tried: triedRows(passed) }
 }

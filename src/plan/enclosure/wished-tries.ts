@@ -6,7 +6,8 @@ import type { PlacedBox } from '../designer/room/box-room.ts'
 import type { FoundDesign } from '../designer/search/design-problem.ts'
 import type { PlanEnclosure } from '../request/plan-request.ts'
 import { inPlanOrder, planSizing, type SizingPart } from './plan-candidates.ts'
-import { attemptsOf, type Setting, type Try } from './plan-tries.ts'
+import { attemptsOf, type Try } from './plan-tries.ts'
+import type { Setting } from './setting.ts'
 
 /** A box told by its figures. */
 export type GivenEnclosure = Omit<PlanEnclosure, 'goal' | 'qtc'>
