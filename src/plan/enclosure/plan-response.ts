@@ -59,7 +59,7 @@ function responseRequest(
   }
 }
 
-/** Heard with the high-pass that the cone needs. */
+/** With the high-pass that the cone needs. */
 export function planResponse(
   { request, drivers, joined }: Setting,
   built: BuiltEnclosure,
@@ -87,7 +87,7 @@ export function protectionFor({ request, drivers, joined }: Setting, built: Buil
   return neededCornerHz(responseRequest(request, drivers, joined, built, UNREAD_HZ))
 }
 
-/** The highest pressure in such a box over the band of a chart, protected as the plan says; none where it cannot be heard. */
+/** The highest pressure in such a box over the band of a chart, protected as the plan says; none where there is no response. */
 export function pressureIn({ request, drivers, joined }: Setting, built: BuiltEnclosure): number | undefined {
   const bare = responseRequest(request, drivers, joined, built, SHOWN)
   const needs = needsOf(bare)

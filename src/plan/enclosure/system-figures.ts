@@ -19,10 +19,10 @@ function comparedAt(response: ResponsePart & { readonly done: true }): ResponseP
 /** @returns none where box or response could not be done */
 export function systemFigures(box: BoxPart, response: ResponsePart): SystemFigures | undefined {
   if (!box.done || !response.done) return undefined
-  const heard = comparedAt(response)
-  if (!heard.done) return undefined
+  const compared = comparedAt(response)
+  if (!compared.done) return undefined
   const { outer, volume, massKg } = box.outcome.result
-  const { scalars, curves, limits } = heard.outcome.result
+  const { scalars, curves, limits } = compared.outcome.result
   const { levelDb, maximumLevelDb, seatLevelDb, maximumSeatLevelDb, groupDelayS } = curves
   const [played, most] = seatLevelDb === undefined ? [levelDb, maximumLevelDb] : [seatLevelDb, maximumSeatLevelDb]
   const kind = response.request.enclosure.kind === 'closed' ? 'closed' : 'vented'
