@@ -1,7 +1,6 @@
 /** Each part of a plan is what its own resource gives for its own request. */
 import type { AmplifierMatch, AmplifierMatchRequest } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { CoilWiring, CoilWiringRequest } from '../../contract/coils/coil-wiring.ts'
-import type { SheetsPart } from '../bill/plan-build.ts'
 import type { CircuitPart } from '../electric/plan-graph.ts'
 import type { SignalPart } from '../electric/plan-signal.ts'
 import type { CablePart, CurrentPart } from '../electric/plan-supply.ts'
