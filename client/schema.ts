@@ -2103,7 +2103,7 @@ export interface components {
             /** @description Point of its plus pole */
             plus: string;
         };
-        /** @description An alternator with its regulator, or a charger that runs with the engine. */
+        /** @description An alternator with its regulator, or a charger from the mains or the traction battery. */
         CircuitAlternator: {
             /** @description Most it gives when driving, hot [A] */
             drivingA: number;
@@ -2237,6 +2237,35 @@ export interface components {
             /** @description Most that flows at full sine [A] */
             loadA?: number;
         };
+        /** @description A converter or charger from one voltage to another: what it gives is limited, what it takes follows from that. */
+        CircuitConverter: {
+            /** @description Output over input [1] */
+            efficiency?: number;
+            /** @description Input that its maker allows [V] */
+            highestInputV?: number;
+            /** @description Name of this part, once in the circuit */
+            id: string;
+            /** @description What it takes with nothing at its output [W] */
+            idleW?: number;
+            /** @description Point of the minus of its input */
+            inMinus: string;
+            /** @description Point of its input */
+            inPlus: string;
+            /** @description Input below which it stops [V] */
+            lowestInputV?: number;
+            /** @description Whether it rests while the engine stands */
+            onlyWithEngine?: boolean;
+            /** @description Point of the minus of its output; the same as that of the input where they are one */
+            outMinus: string;
+            /** @description Point of its output */
+            outPlus: string;
+            /** @description Most it gives at its output [A] */
+            ratedA: number;
+            /** @description Voltage it holds at its output [V] */
+            setV: number;
+            /** @description Fall of its voltage with its current [Ω] */
+            slopeOhm?: number;
+        };
         /** @description A fuse between two points; it belongs to no cable. */
         CircuitFuse: {
             /** @description What its maker says it breaks [A] */
@@ -2298,6 +2327,8 @@ export interface components {
             cables?: components["schemas"]["CircuitCable"][];
             /** @description Of the cables while the voltages are read [°C] */
             conductorTemperatureC?: number;
+            /** @description Converters and chargers from one voltage to another */
+            converters?: components["schemas"]["CircuitConverter"][];
             /** @description Fuses */
             fuses?: components["schemas"]["CircuitFuse"][];
             /** @description Other conductors */
@@ -2350,6 +2381,8 @@ export interface components {
             points: components["schemas"]["PointVoltage"][];
             /** @description Whether there is a steady state at all */
             stands: boolean;
+            /** @description Converters that stop because their input is too low */
+            stopped?: string[];
             /** @description Where it does not stand: share of the regulated power that would [1] */
             sustainableShare?: number;
             /** @description Amplifiers and accessories that nothing feeds */
@@ -3550,6 +3583,8 @@ export interface components {
             currentA: number;
             /** @description The fuse that is driven hardest; absent without one */
             fuse?: string;
+            /** @description The converter that alone feeds it and limits the current: no fuse has to open */
+            limitedBy?: string;
             /** @description Current over its rating [1] */
             multiple: number;
         };

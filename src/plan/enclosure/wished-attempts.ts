@@ -5,8 +5,9 @@ import { sixDigitsThroughout } from '../../numeric/six-digits.ts'
 import type { PlacedBox } from '../designer/room/box-room.ts'
 import type { FoundDesign } from '../designer/search/design-problem.ts'
 import type { PlanEnclosure } from '../request/plan-request.ts'
-import { type Attempt, attemptsOf, type Setting } from './plan-attempts.ts'
+import { type Attempt, attemptsOf } from './plan-attempts.ts'
 import { inPlanOrder, planSizing, type SizingPart } from './plan-candidates.ts'
+import type { Setting } from './setting.ts'
 
 /** A box told by its figures. */
 export type GivenEnclosure = Omit<PlanEnclosure, 'goal' | 'qtc'>
