@@ -2092,7 +2092,7 @@ export interface components {
             /** @description Point of its plus pole */
             plus: string;
         };
-        /** @description An alternator with its regulator, or a charger that runs with the engine. */
+        /** @description An alternator with its regulator, or a charger from the mains or the traction battery. */
         CircuitAlternator: {
             /** @description Most it gives when driving, hot [A] */
             drivingA: number;
@@ -2226,6 +2226,35 @@ export interface components {
             /** @description Most that flows at full sine [A] */
             loadA?: number;
         };
+        /** @description A converter or charger from one voltage to another: what it gives is limited, what it takes follows from that. */
+        CircuitConverter: {
+            /** @description Output over input [1] */
+            efficiency?: number;
+            /** @description Input that its maker allows [V] */
+            highestInputV?: number;
+            /** @description Name of this part, once in the circuit */
+            id: string;
+            /** @description What it takes with nothing at its output [W] */
+            idleW?: number;
+            /** @description Point of the minus of its input */
+            inMinus: string;
+            /** @description Point of its input */
+            inPlus: string;
+            /** @description Input below which it stops [V] */
+            lowestInputV?: number;
+            /** @description Whether it rests while the engine stands */
+            onlyWithEngine?: boolean;
+            /** @description Point of the minus of its output; the same as that of the input where they are one */
+            outMinus: string;
+            /** @description Point of its output */
+            outPlus: string;
+            /** @description Most it gives at its output [A] */
+            ratedA: number;
+            /** @description Voltage it holds at its output [V] */
+            setV: number;
+            /** @description Fall of its voltage with its current [Ω] */
+            slopeOhm?: number;
+        };
         /** @description A fuse between two points; it belongs to no cable. */
         CircuitFuse: {
             /** @description What its maker says it breaks [A] */
@@ -2287,6 +2316,8 @@ export interface components {
             cables?: components["schemas"]["CircuitCable"][];
             /** @description Of the cables while the voltages are read [°C] */
             conductorTemperatureC?: number;
+            /** @description Converters and chargers from one voltage to another */
+            converters?: components["schemas"]["CircuitConverter"][];
             /** @description Fuses */
             fuses?: components["schemas"]["CircuitFuse"][];
             /** @description Other conductors */
@@ -2339,6 +2370,8 @@ export interface components {
             points: components["schemas"]["PointVoltage"][];
             /** @description Whether there is a steady state at all */
             stands: boolean;
+            /** @description Converters that stop because their input is too low */
+            stopped?: string[];
             /** @description Where it does not stand: share of the regulated power that would [1] */
             sustainableShare?: number;
             /** @description Amplifiers and accessories that nothing feeds */
@@ -3513,6 +3546,8 @@ export interface components {
             currentA: number;
             /** @description The fuse that is driven hardest; absent without one */
             fuse?: string;
+            /** @description The converter that alone feeds it and limits the current: no fuse has to open */
+            limitedBy?: string;
             /** @description Current over its rating [1] */
             multiple: number;
         };
@@ -7930,6 +7965,8 @@ export interface components {
         DriverVasAir: components["schemas"]["VasAir"];
         /** @description Linear excursion, one way, peak [mm] */
         DriverXmaxMm: number;
+        /** @description Form of the answer, for who cannot set Accept; stands before it */
+        Form: "json" | "csv";
         /** @description Surroundings of the fuse [°C] */
         FuseAmbientC: number;
         /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
@@ -8169,6 +8206,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "ndjson";
                 /** @description Leaves out the calls before this index: where a stream was cut, go on behind its last whole line */
                 fromIndex?: string;
             };
@@ -8211,6 +8250,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "svg" | "dxf" | "pdf";
             };
             header?: never;
             path?: never;
@@ -8252,6 +8293,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "gltf";
             };
             header?: never;
             path?: never;
@@ -8334,6 +8377,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: components["parameters"]["Form"];
             };
             header?: never;
             path?: never;
@@ -8375,6 +8420,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: components["parameters"]["Form"];
             };
             header?: never;
             path?: never;
@@ -8512,6 +8559,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Drivers */
                 driverCount: components["parameters"]["DriverCount"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "svg";
                 /** @description Lowest load the output may drive, as the data sheet states it for the way it is used [Ω] */
                 minimumOhm?: number;
                 /** @description Load wished for [Ω] */
@@ -8567,6 +8616,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "svg";
             };
             header?: never;
             path?: never;
@@ -8797,6 +8848,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "csv" | "svg";
             };
             header?: never;
             path?: never;
@@ -8879,6 +8932,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: components["parameters"]["Form"];
             };
             header?: never;
             path?: never;
@@ -8920,6 +8975,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "html" | "pdf" | "csv" | "text" | "markdown";
             };
             header?: never;
             path?: never;

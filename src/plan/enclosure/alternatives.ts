@@ -6,12 +6,12 @@ import { present } from '../../domain/present.ts'
 import type { PlacedBox } from '../designer/room/box-room.ts'
 import type { FoundDesign } from '../designer/search/design-problem.ts'
 import type { JoinedDrivers } from '../load/plan-load.ts'
-import { heardTry } from './heard-try.ts'
+import { attemptResponse } from './attempt-response.ts'
+import type { Setting } from './plan-attempts.ts'
 import type { BoxPart } from './plan-box.ts'
 import type { ResponsePart } from './plan-response.ts'
-import type { Setting } from './plan-tries.ts'
 import { COMPARED_HZ, systemFigures } from './system-figures.ts'
-import { wishedTries } from './wished-tries.ts'
+import { wishedAttempts } from './wished-attempts.ts'
 
 /** Level below, and from here up. */
 const UPPER_FROM_HZ = 40
@@ -103,15 +103,15 @@ export function planChoice(
   return { goal: wished.goal, figures, alternatives: alternatives(wished, figures) }
 }
 
-/** A wish is given up after this many tries; there are others. */
-const MOST_TRIES = 4
+/** A wish is given up after this many attempts; there are others. */
+const MOST_ATTEMPTS = 4
 
 function firstBuilt({ setting, designs, roomM3 }: Wished, goal: DesignGoal) {
-  let tries = 0
-  for (const { enclosure, setting: told, attempt } of wishedTries(setting, goal, designs, roomM3)) {
-    if (tries++ >= MOST_TRIES) break
+  let made = 0
+  for (const { enclosure, setting: told, attempt } of wishedAttempts(setting, goal, designs, roomM3)) {
+    if (made++ >= MOST_ATTEMPTS) break
     if (attempt.complaint !== undefined) continue
-    const { box, response } = heardTry(told, attempt, COMPARED_HZ)
+    const { box, response } = attemptResponse(told, attempt, COMPARED_HZ)
     const figures = systemFigures(box, response, told.joined)
     if (figures !== undefined) return { enclosure, figures, ...present({ gainPowerW: told.request.signal.gainPowerW }) }
   }

@@ -17,10 +17,10 @@ export function systemFigures(
   { powerW }: Pick<JoinedDrivers, 'powerW'>
 ): SystemFigures | undefined {
   if (!box.done || !response.done) return undefined
-  const heard = runPart({ ...response.request, frequenciesHz: COMPARED_HZ }, computeResponse)
-  if (!heard.done) return undefined
+  const atFew = runPart({ ...response.request, frequenciesHz: COMPARED_HZ }, computeResponse)
+  if (!atFew.done) return undefined
   const { outer, volume, massKg } = box.outcome.result
-  const { scalars, curves, limits } = heard.outcome.result
+  const { scalars, curves, limits } = atFew.outcome.result
   const { levelDb, maximumLevelDb, seatLevelDb, maximumSeatLevelDb, groupDelayS } = curves
   const [played, most] = seatLevelDb === undefined ? [levelDb, maximumLevelDb] : [seatLevelDb, maximumSeatLevelDb]
   const kind = response.request.enclosure.kind === 'closed' ? 'closed' : 'vented'

@@ -7,6 +7,7 @@ import { unlike } from '../source/unlike-batteries.ts'
 import { guardsSay } from './circuit-guard-cautions.ts'
 import type { CircuitParts } from './circuit-parts.ts'
 import { voltageCautions } from './circuit-voltages.ts'
+import { converterCautions } from './converter-cautions.ts'
 import { reached } from './reach.ts'
 
 /** Batteries that cables, fuses and closed links tie together, each with the first of its bank. */
@@ -48,6 +49,7 @@ export function circuitCautions(
     ...bankCautions(parts),
     ...guardsSay(result, parts),
     ...voltageCautions(result.states, parts, certain),
-    ...marginCautions(result)
+    ...marginCautions(result),
+    ...converterCautions(result, parts)
   ]
 }

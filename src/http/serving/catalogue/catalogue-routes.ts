@@ -4,8 +4,9 @@ import Type, { type TSchema } from 'typebox'
 import { ref } from '../../../contract/field/component.ts'
 import { referenceTables } from '../../reference/reference-tables.ts'
 import { Refusal } from '../../wire/refusal.ts'
-import { type FixedText, fixedText, sendCacheable } from '../etag.ts'
-import { negotiated, refusals } from '../operation-routes.ts'
+import { type FixedText, fixedText, sendFixed } from '../fixed-text.ts'
+import { negotiated } from '../forms.ts'
+import { refusals } from '../operation-routes.ts'
 import { CautionCatalogueBody, CautionKindBody, ProblemCatalogue, ProblemKindBody } from './catalogue-schema.ts'
 import { cautionList, problemList } from './catalogues.ts'
 
@@ -57,7 +58,7 @@ function read(app: FastifyInstance, reading: Reading): void {
       const { code } = request.params
       const text = reading.text(code)
       if (text === undefined) throw new Refusal('not-found', 'The catalogue has no such entry.')
-      return sendCacheable(request, reply, { tag: text.tag, shared: true }, () => text.bytes)
+      return sendFixed(request, reply, text, { shared: true })
     }
   )
 }

@@ -6,19 +6,19 @@ import type { PlacedBox } from '../designer/room/box-room.ts'
 import type { FoundDesign } from '../designer/search/design-problem.ts'
 import { gainPowerAt, withGainFor } from '../load/set-gain.ts'
 import type { PlanEnclosure } from '../request/plan-request.ts'
+import { type Attempt, attemptsOf, type Setting } from './plan-attempts.ts'
 import { inPlanOrder, planSizing, type SizingPart } from './plan-candidates.ts'
-import { attemptsOf, type Setting, type Try } from './plan-tries.ts'
 
 /** A box told by its figures. */
 export type GivenEnclosure = Omit<PlanEnclosure, 'goal' | 'qtc'>
 
-export interface WishedTry {
+export interface WishedAttempt {
   /** What a caller says to have this very box. */
   readonly enclosure: GivenEnclosure
   /** The setting in which it is told, its gain set. */
   readonly setting: Setting
   readonly sizing: SizingPart
-  readonly attempt: Try
+  readonly attempt: Attempt
 }
 
 /** Of the searched figures those that a plan takes, at the digits it shows. */
@@ -41,12 +41,12 @@ function toldOf(setting: Setting, enclosure: GivenEnclosure, { held }: FoundDesi
 }
 
 /** What is tried for a wish, the best first; nothing where the box is given or the space unknown. */
-export function* wishedTries(
+export function* wishedAttempts(
   setting: Setting,
   wish: DesignGoal,
   designs: (wish: DesignGoal) => readonly FoundDesign<PlacedBox>[],
   roomM3: number
-): Generator<WishedTry> {
+): Generator<WishedAttempt> {
   const { drivers } = setting
   for (const design of designs(wish)) {
     const enclosure = given(setting, design)
