@@ -7,14 +7,16 @@ import { present } from '../../domain/present.ts'
 import type { JoinedDrivers } from '../load/plan-load.ts'
 import { refusedBy, waitingFor } from '../request/part.ts'
 import type { Wished } from './alternatives.ts'
+import { attemptResponse } from './attempt-response.ts'
 import { wishDesigner } from './goal-designs.ts'
-import { type Attempt, attempts, enclosureOf, type Setting, shown } from './plan-attempts.ts'
-import { type BoxPart, bracedBox, clears, roomForAir } from './plan-box.ts'
+import { type Attempt, attempts, shown } from './plan-attempts.ts'
+import { type BoxPart, roomForAir } from './plan-box.ts'
 import { planSizing, type SizingPart } from './plan-candidates.ts'
 import type { DriverPart } from './plan-drivers.ts'
 import { boxMiss, portMiss } from './plan-miss.ts'
 import type { PortPart } from './plan-port.ts'
-import { planResponse, type ResponsePart } from './plan-response.ts'
+import type { ResponsePart } from './plan-response.ts'
+import type { Setting } from './setting.ts'
 import { wishedAttempts } from './wished-attempts.ts'
 
 export interface Tried {
@@ -149,16 +151,6 @@ function misfitText({ candidate, complaint = '' }: Attempt): string {
   return `No enclosure fits the space. The nearest, ${name} of ${inLitres(netVolumeM3)}${tuned}: ${complaint}${end}`
 }
 
-/** Braces take air, so a braced box is heard again; a box that braces would crowd stays as it was, with its caution. */
-function bracedAndHeard({ request, drivers, joined }: Setting, { candidate, port, box, leakQ }: Attempt) {
-  const hear = (part: BoxPart) => planResponse(request, drivers, joined, enclosureOf(candidate, part, port, leakQ))
-  const response = hear(box)
-  if (!box.done || !response.done) return { box, response }
-  const braced = bracedBox(request, box, response.outcome.result)
-  const isAsked = request.board.bracing !== undefined && braced.done
-  return isAsked || clears(braced) ? { box: braced, response: hear(braced) } : { box, response }
-}
-
 function finished(
   setting: Setting,
   sizing: SizingPart,
@@ -166,5 +158,5 @@ function finished(
   passed: readonly Attempt[]
 ): Omit<PlannedEnclosure, 'fits'> {
   const port = chosen.port === undefined ? {} : { port: chosen.port }
-  return { sizing, ...port, ...bracedAndHeard(setting, chosen), chosen: chosen.candidate, tried: triedRows(passed) }
+  return { sizing, ...port, ...attemptResponse(setting, chosen), chosen: chosen.candidate, tried: triedRows(passed) }
 }

@@ -10,6 +10,13 @@ import type { ResponsePart } from './plan-response.ts'
 /** The standard thirds of an octave where a bass system earns its room (ISO 266, from memory). */
 export const COMPARED_HZ = [25, 31.5, 40, 50, 63] as const
 
+/** The same response at the compared frequencies; where it was asked at them it stands. */
+function comparedAt(response: ResponsePart & { readonly done: true }): ResponsePart {
+  const { frequenciesHz } = response.request
+  const same = Array.isArray(frequenciesHz) && COMPARED_HZ.every((hz, k) => frequenciesHz[k] === hz)
+  return same ? response : runPart({ ...response.request, frequenciesHz: COMPARED_HZ }, computeResponse)
+}
+
 /** @returns none where box or response could not be done */
 export function systemFigures(
   box: BoxPart,
@@ -17,10 +24,10 @@ export function systemFigures(
   { powerW }: Pick<JoinedDrivers, 'powerW'>
 ): SystemFigures | undefined {
   if (!box.done || !response.done) return undefined
-  const atFew = runPart({ ...response.request, frequenciesHz: COMPARED_HZ }, computeResponse)
-  if (!atFew.done) return undefined
+  const compared = comparedAt(response)
+  if (!compared.done) return undefined
   const { outer, volume, massKg } = box.outcome.result
-  const { scalars, curves, limits } = atFew.outcome.result
+  const { scalars, curves, limits } = compared.outcome.result
   const { levelDb, maximumLevelDb, seatLevelDb, maximumSeatLevelDb, groupDelayS } = curves
   const [played, most] = seatLevelDb === undefined ? [levelDb, maximumLevelDb] : [seatLevelDb, maximumSeatLevelDb]
   const kind = response.request.enclosure.kind === 'closed' ? 'closed' : 'vented'
