@@ -5560,7 +5560,7 @@ export interface components {
         PlanSignal: {
             /** @description Line level a line-output converter is set to [V] */
             converterLineV?: number;
-            /** @description RMS power of all outputs the gain shall be set for, where it is less than amplifier and drivers bear; chosen with the box where that is searched for, else all they bear [W] */
+            /** @description RMS power of all outputs to set the gain for; of a searched box what it holds, else all [W] */
             gainPowerW?: number;
             input?: components["schemas"]["SignalInput"];
             /** @description Amplifier inputs on one line output */

@@ -193,11 +193,10 @@ export const PlanSignalBody = component(
     converterLineV,
     inputsInParallel,
     gainPowerW: Type.Optional(
-      quantity(
-        'W',
-        'RMS power of all outputs the gain shall be set for, where it is less than amplifier and drivers bear; chosen with the box where that is searched for, else all they bear',
-        { from: 0.1, to: 100_000 }
-      )
+      quantity('W', 'RMS power of all outputs to set the gain for; of a searched box what it holds, else all', {
+        from: 0.1,
+        to: 100_000
+      })
     ),
     mainsLowHz: Type.Optional(quantity('Hz', 'Lower end of the front loudspeakers', { from: 20, to: 500 }))
   }
