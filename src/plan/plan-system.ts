@@ -88,7 +88,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const { finish } = resolved
   const { joined: borne, ...load } = planLoad(resolved)
   const driver = planDrivers(resolved, borne)
-  const { tried, chosen, fits, misfit, goalMissed, wished, ...planned } = planEnclosure(resolved, driver, borne)
+  const { tried, chosen, fits, misfit, goalMissed, wished, saving, ...planned } = planEnclosure(resolved, driver, borne)
   const { driven: joined = borne, ...enclosure } = planned
   const choice = wished && joined && planChoice(wished, enclosure.box, enclosure.response, joined)
   const waysOut = fits || joined === undefined ? undefined : planWaysOut(request)
@@ -116,7 +116,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const readings = planReadings(graph.circuit, capacitor)
   const made = { circuit, supply, signal, build, readings }
   const { buildOrder, commissioning, safety, cautions } = planWork(resolved, made, found)
-  const told = { joined, chosen, misfit: withWayOut(misfit, waysOut), unkept, cautions }
+  const told = { joined, chosen, misfit: withWayOut(misfit, waysOut), unkept, cautions, saving }
   const summary = planSummary(resolved, parts, told, circuit)
   const steps = [...(buildOrder?.steps ?? []), ...commissioning]
   return {

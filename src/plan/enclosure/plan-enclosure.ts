@@ -17,6 +17,7 @@ import { boxMiss, portMiss } from './plan-miss.ts'
 import type { PortPart } from './plan-port.ts'
 import type { ResponsePart } from './plan-response.ts'
 import type { Setting } from './setting.ts'
+import type { SheetSaving } from './sheet-saving.ts'
 import { wishedAttempts } from './wished-attempts.ts'
 
 export interface Tried {
@@ -32,6 +33,8 @@ export interface PlannedEnclosure {
   readonly port?: PortPart
   readonly box: BoxPart
   readonly response: ResponsePart
+  /** Where other sizes than those first chosen need a sheet less. */
+  readonly saving?: SheetSaving
   readonly chosen?: EnclosureCandidate
   /** Whether there is a box to build. */
   readonly fits: boolean
