@@ -3,7 +3,7 @@ import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { choice, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
-import { PlanEnclosureBody } from './plan-request.ts'
+import { PlanEnclosureBody } from './plan-enclosure.ts'
 import { designGoals, earPlaces, plannedKinds } from './words.ts'
 
 const SystemFiguresBody = component('SystemFigures', 'What a box is and does, at the voltage the gain is set to.', {
