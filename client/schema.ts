@@ -7168,8 +7168,6 @@ export interface components {
              * @enum {string}
              */
             along?: "bottom" | "top" | "left" | "right";
-            /** @description Chamber of a band-pass box it opens from */
-            chamber?: components["schemas"]["ChamberName"];
             /** @description Sum of both end factors, in radii of the circle of equal area; 1.463 when absent [1] */
             endFactor?: number;
             /** @description Smaller side of the opening [mm] */
