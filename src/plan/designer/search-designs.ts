@@ -1,4 +1,5 @@
 /** POST /v1/designs/search: every system that can be built of what is at hand, in order, and why the others were dropped. */
+
 import type { SourceId } from '../../contract/sources/source.ts'
 import type { SearchRequest } from '../../contract/systems/design-search.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
@@ -8,6 +9,7 @@ import { type Assumptions, assumptions } from '../../domain/assume.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
+import { say } from '../../domain/say.ts'
 import { rememberingParts } from '../request/part.ts'
 import { resolvedFields } from '../request/resolved-plan.ts'
 import { scoreBasis } from './score-basis.ts'
@@ -163,7 +165,7 @@ function sharedCautions(designs: readonly Design[]): readonly Caution[] {
   if (first !== undefined) {
     return first.cautions.filter(each => others.every(({ cautions }) => cautions.some(sameAs(each))))
   }
-  const meaning = 'No combination keeps every limit; the rejections name the limit each breaks and by how much.'
+  const meaning = say('no-design-found')
   return [caution('no-design-found', meaning)]
 }
 
