@@ -1,5 +1,4 @@
 /** Marks of sources say how well a text is known; none is upgraded, and what a caution names can be looked up. */
-
 import { describe, expect, it } from 'vitest'
 import { cautionCatalogue } from '../../src/contract/cautions/catalogue.ts'
 import type { CautionEntry } from '../../src/contract/cautions/entry.ts'

@@ -1,5 +1,4 @@
 /** The electrical half of a plan: one size for every conductor in parts, bill, picture and steps; the described source. */
-
 import { describe, expect, it } from 'vitest'
 import { caution } from '../../src/domain/caution.ts'
 import { estatePlan, hatchbackPlan } from '../../src/http/operations/systems/plans-examples.ts'

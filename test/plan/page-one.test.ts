@@ -1,5 +1,4 @@
 /** What opens a plan: what is peculiar to it, what can kill before what disappoints, and licensed work always. */
-
 import { describe, expect, it } from 'vitest'
 import type { PlanHazard } from '../../src/contract/systems/safety.ts'
 import { type Caution, caution } from '../../src/domain/caution.ts'

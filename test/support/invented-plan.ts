@@ -1,5 +1,4 @@
 /** A plan of our own for tests of pages: an invented driver in an invented boot. */
-
 import { usualSheets } from '../../src/documents/panels/draw-box.ts'
 import type { PlanPaper } from '../../src/documents/plan/plan-paper.ts'
 import { assumptions } from '../../src/domain/assume.ts'

@@ -1,5 +1,4 @@
 /** Which coil version of the same drivers an amplifier would give its published power into. */
-
 import type { MatchOption } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { MatchVerdict } from '../../contract/amplifiers/words.ts'
 import type { Said } from '../../contract/sentences/template.ts'

@@ -1,5 +1,4 @@
 /** What the amplifiers of a match give off as heat, and whether their fuses could feed what is claimed. */
-
 import type { AmplifierHeat } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { AmplifierClass } from '../../contract/supply/words.ts'
 import type { Assumptions } from '../assume.ts'

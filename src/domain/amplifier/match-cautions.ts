@@ -1,5 +1,4 @@
 /** What to mind about an amplifier and its drivers. */
-
 import type { AmplifierSheet, MatchOption } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { Said } from '../../contract/sentences/template.ts'
 import { type Caution, caution } from '../caution.ts'

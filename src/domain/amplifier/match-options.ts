@@ -1,5 +1,4 @@
 /** Every balanced way of putting like drivers on the outputs of an amplifier, and how its power fits them. */
-
 import type { MatchOption } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { MatchVerdict } from '../../contract/amplifiers/words.ts'
 import type { Said } from '../../contract/sentences/template.ts'

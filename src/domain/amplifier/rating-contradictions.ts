@@ -1,5 +1,4 @@
 /** Ratings of one sheet that cannot all be true. */
-
 import type { AmplifierRating, AmplifierSheet } from '../../contract/amplifiers/amplifier-matching.ts'
 import { type Caution, caution } from '../caution.ts'
 import { DesignError, type Fault } from '../design-error.ts'

@@ -1,5 +1,4 @@
 /** When the output of an amplifier is no longer harmless to touch. */
-
 import { type Caution, caution } from '../caution.ts'
 import { fixed } from '../digits.ts'
 import { say } from '../say.ts'

@@ -1,5 +1,4 @@
 /** What the car adds at the seat: the pressure-vessel model, or a curve that was measured in it. */
-
 import type { Cabin, CabinModel } from '../../contract/acoustics/cabin.ts'
 import type { SourceId } from '../../contract/sources/source.ts'
 import type { Assumptions } from '../assume.ts'

@@ -1,5 +1,4 @@
 /** Whether the level is one for ears. */
-
 import type { Said } from '../../contract/sentences/template.ts'
 import type { EarPlace } from '../../contract/systems/words.ts'
 import { type Caution, caution } from '../caution.ts'

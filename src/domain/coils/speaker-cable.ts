@@ -1,5 +1,4 @@
 /** The cable between amplifier and box: the thinnest that is cool enough and loses little, and what its resistance does. */
-
 import type { SourceId } from '../../contract/sources/source.ts'
 import type { SpeakerCable, SpeakerCableRequest } from '../../contract/supply/speaker-cable.ts'
 import type { Assumptions } from '../assume.ts'

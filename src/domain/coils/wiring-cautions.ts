@@ -1,5 +1,4 @@
 /** What to mind about a load and the way it is joined. */
-
 import { type Caution, caution } from '../caution.ts'
 import { toDigits } from '../digits.ts'
 import { say } from '../say.ts'

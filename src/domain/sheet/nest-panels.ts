@@ -1,5 +1,4 @@
 /** The cut plan: which panel comes from which sheet, cut by cut, and how far that is from the least board possible. */
-
 import type {
   BoardSummary,
   SheetLayout,

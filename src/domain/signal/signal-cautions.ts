@@ -1,5 +1,4 @@
 /** What to mind about a signal path, its gain and its turn-on. */
-
 import type { AmplifierInput } from '../../contract/signals/signal-setup.ts'
 import { type Caution, caution } from '../caution.ts'
 import { toDigits } from '../digits.ts'

@@ -1,5 +1,4 @@
 /** How the amplifier learns that it shall be on. */
-
 import type { TurnOnRequest } from '../../contract/signals/signal-setup.ts'
 import type { Assumptions } from '../assume.ts'
 import { say, worded } from '../say.ts'

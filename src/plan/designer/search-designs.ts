@@ -1,5 +1,4 @@
 /** POST /v1/designs/search: every system that can be built of what is at hand, in order, and why the others were dropped. */
-
 import type { SourceId } from '../../contract/sources/source.ts'
 import type { SearchRequest } from '../../contract/systems/design-search.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'

@@ -1,5 +1,4 @@
 /** From the distribution block to each amplifier: judged by that amplifier's own terminal and fuses, in the heat of the boot. */
-
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
 import type { CableChoice, CableChoiceRequest } from '../../contract/supply/supply-cables.ts'
 import type { AmplifierOnSupply, SupplyCurrent } from '../../contract/supply/supply-current.ts'

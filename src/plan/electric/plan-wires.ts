@@ -1,5 +1,4 @@
 /** Loudspeaker wire: from each output to the box as the wiring part sized it, and inside by each driver's share of the current. */
-
 import { assumptions } from '../../domain/assume.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import { chooseSpeakerCable } from '../../domain/coils/speaker-cable.ts'

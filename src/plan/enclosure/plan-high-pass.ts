@@ -1,5 +1,4 @@
 /** What the protective high-pass of a closed box costs, and the power that needs none. */
-
 import { type Caution, caution } from '../../domain/caution.ts'
 import { toDigits } from '../../domain/digits.ts'
 import { computeResponse } from '../../domain/enclosure/answer/compute-response.ts'

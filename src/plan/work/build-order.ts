@@ -1,5 +1,4 @@
 /** The order of work, as steps with tools, times and checks. */
-
 import type { SourceId } from '../../contract/sources/source.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import { say } from '../../domain/say.ts'

@@ -1,5 +1,4 @@
 /** How hard a box must be held: while driving, and in a crash. */
-
 import type { SourceId } from '../../contract/sources/source.ts'
 import type { Restraint } from '../../contract/systems/workshop.ts'
 import type { Assumptions } from '../../domain/assume.ts'

@@ -73,7 +73,9 @@ export const circuitSentences = {
   'chemistry.lithium': 'lithium',
   'chemistry.unknown': 'kind not said',
   'circuit-collapse':
-    'At {when}: no steady voltage; about {sustainableSharePercent} % of the power of the regulated amplifiers could be fed. {settles}',
+    'At {when}: no steady voltage; about {sustainableSharePercent} % of the power of the regulated amplifiers could be fed. {limits} {settles}',
+  'circuit-collapse.limit': 'the {id} gives at most {ratedA} A at {setV} V',
+  'circuit-collapse.limits': 'Of what feeds them {limits}: above that its voltage falls until the amplifier stops.',
   'circuit-level.average': 'ordinary music',
   'circuit-level.cold-start': 'a cold start',
   'circuit-level.full-sine': 'full sine',
@@ -91,6 +93,7 @@ export const circuitSentences = {
     '{designation} is estimated at {conductorC} °C at a sustained load, above its {insulationC} °C insulation.',
   'conductor-hot.cable':
     'At a sustained full sine the conductor is estimated at {conductorC} °C, above its {insulationC} °C insulation.',
+  'converter-input': '{highestV} V reach the input of the {id}; its sheet allows {allowedV} V.',
   'current.flowing': '{flowA} A',
   'current.known': '{ampacityA} A',
   'current.unknown': 'an unknown current',
@@ -152,7 +155,8 @@ export const circuitSentences = {
   'no-cable-fits.nothing': 'Not even four parallel runs do: shorten the way, raise the voltage or lower the power.',
   'no-cable-fits.runs': '{runCount} runs of {designation}, each with a {fuseRatingA} A fuse, would.',
   'no-fuse-rating': 'No fuse-link of the allowed families reaches {lowestA} A.',
-  'no-supply': 'Nothing feeds {name} at {when}.',
+  'no-supply': 'Nothing feeds {name} at {when}. {why}',
+  'no-supply.stopped': 'The input of {names} is too low: it stops.',
   'parallel-runs':
     '{runCount} runs share {currentA} A only if they are alike; each gets its own {fuseRatingA} A fuse at the source.',
   'parasitic-drain': '{standbyMa} mA flow while switched off; 1 mA is the aim.',

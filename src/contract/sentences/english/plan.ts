@@ -17,6 +17,7 @@ export const planSentences = {
     'No wire from 16 to 8 AWG carries the {currentA} A of each driver inside the box: it is not in this bill. Take drivers or an amplifier that work at a higher load.',
   'not-as-asked': '{what}: {asked} asked, {built} built.',
   'not-as-asked.closed': 'Kind: {asked} asked, a closed box is built.',
+  'not-as-asked.gain': 'Gain: {askedW} W asked, {setW} W set; amplifier and drivers bear no more.',
   'not-as-asked.port': 'a {portShape} port was',
   'not-as-asked.tuning': 'a tuning of {tuningHz} Hz was',
   'not-as-asked.vented': 'Kind: a closed box with Qtc {askedQ} was asked, a vented one is built.',

@@ -1,5 +1,4 @@
 /** The order in which a box is put together: it is taken apart, and that turned round. */
-
 import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import { type Convex, type Vector3, vector } from '../../../numeric/geometry/convex-distance.ts'
 import { swept } from '../../../numeric/geometry/convex-sweep.ts'

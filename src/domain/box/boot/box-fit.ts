@@ -1,5 +1,4 @@
 /** A box of settled sizes against the space it was given. */
-
 import type { BoxLimits } from '../../../contract/boxes/box-panels.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { toMm } from '../../digits.ts'

@@ -1,5 +1,4 @@
 /** What a laid-out box gives cause to say, in the order of its parts. */
-
 import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { toDigits } from '../../digits.ts'

@@ -1,5 +1,4 @@
 /** The port as built: its length along the air, what it tunes to, and how much its place in the box shifts that. */
-
 import { type Caution, caution } from '../../caution.ts'
 import { fixed } from '../../digits.ts'
 import { conventionalEndFactor, fullWidthSlotEndM, gapEnd } from '../../port/end-correction.ts'

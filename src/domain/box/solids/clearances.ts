@@ -1,5 +1,4 @@
 /** What comes too close to what: motors to walls, flanges to edges, mouths to what they face. */
-
 import type { Point3 } from '../../../contract/boxes/panel.ts'
 import { insideDistance } from '../../../numeric/geometry/polygon-distance.ts'
 import { type Caution, caution } from '../../caution.ts'

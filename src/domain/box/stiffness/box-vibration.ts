@@ -1,5 +1,4 @@
 /** How stiff a built box is, face by face, and what still falls short. */
-
 import { type Caution, caution } from '../../caution.ts'
 import { precise } from '../../digits.ts'
 import { present } from '../../present.ts'

@@ -1,5 +1,4 @@
 /** One panel by itself: where it rings, how far it bends, what a brace changes. */
-
 import type {
   Bending,
   EdgePair,

@@ -1,5 +1,4 @@
 /** The first standing wave along each inside size, against the band. */
-
 import { type Caution, caution } from '../../caution.ts'
 import { say } from '../../say.ts'
 

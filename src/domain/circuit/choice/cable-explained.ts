@@ -1,5 +1,4 @@
 /** Cautions of a cable choice, each with the figures that triggered it. */
-
 import type { CableChoice, CableChoiceRequest } from '../../../contract/supply/supply-cables.ts'
 import type { Assumptions } from '../../assume.ts'
 import { type Caution, catalogued, caution } from '../../caution.ts'

@@ -1,5 +1,4 @@
 /** Cautions on a chosen fuse, each with the figures that triggered it. */
-
 import type { Said } from '../../../contract/sentences/template.ts'
 import type { Selectivity } from '../../../contract/supply/supply-fuses.ts'
 import type { FuseType } from '../../../contract/supply/words.ts'

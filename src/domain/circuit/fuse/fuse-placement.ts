@@ -1,5 +1,4 @@
 /** Where the fuse sits: every centimetre between source and fuse is a cable nothing protects. */
-
 import { type Caution, caution } from '../../caution.ts'
 import { say } from '../../say.ts'
 import { fuseJudgement } from './fuse-judgement.ts'

@@ -1,5 +1,4 @@
 /** The cable a fuse protects: its size, metal and surroundings, resolved from what the caller says. */
-
 import type { CableRequest } from '../../../contract/supply/fuse.ts'
 import type { Conductor, FusePolicy, KnownConductor, RunSpace } from '../../../contract/supply/words.ts'
 import type { Assumptions } from '../../assume.ts'

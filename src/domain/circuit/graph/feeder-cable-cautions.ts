@@ -1,5 +1,4 @@
 /** What cables, terminals and fuses of a solved feeder give cause to say. */
-
 import type { Feeder, FeederRequest } from '../../../contract/supply/supply-feeder.ts'
 import { type Caution, catalogued, caution } from '../../caution.ts'
 import { fixed, toDigits } from '../../digits.ts'

@@ -1,5 +1,4 @@
 /** Cautions of a solved feeder, each with the figures that triggered it. */
-
 import type { AmplifierAnswer, Feeder, FeederRequest } from '../../../contract/supply/supply-feeder.ts'
 import { type Caution, catalogued, caution, resaid } from '../../caution.ts'
 import { toDigits } from '../../digits.ts'

@@ -1,5 +1,4 @@
 /** What is to be said of a claimed power before anything is sized by it. */
-
 import type { AmplifierOnSupply } from '../../../contract/supply/supply-current.ts'
 import { type Caution, catalogued, caution } from '../../caution.ts'
 import { fixed, toDigits } from '../../digits.ts'

@@ -1,5 +1,4 @@
 /** What the drive of a vehicle adds to the work on its 12 V side. A plain engine adds nothing. */
-
 import type { Drive } from '../../../contract/supply/words.ts'
 import { type Caution, catalogued, caution } from '../../caution.ts'
 import { say } from '../../say.ts'

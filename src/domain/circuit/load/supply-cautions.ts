@@ -1,5 +1,4 @@
 /** Cautions on amplifiers, charging and battery, each with the figures that triggered it. */
-
 import type {
   AmplifierCurrents,
   AmplifierOnSupply,
@@ -35,7 +34,8 @@ function efficiencyCaution(amplifier: AmplifierOnSupply, draw: AmplifierDraw, at
   ]
 }
 
-function drainCaution({ standbyA = 0 }: AmplifierOnSupply, at: string): readonly Caution[] {
+/** What an amplifier draws while it is switched off. */
+export function drainCaution({ standbyA = 0 }: Pick<AmplifierOnSupply, 'standbyA'>, at: string): readonly Caution[] {
   if (standbyA <= supplyJudgement.standbyLimitA) return []
   const standbyMa = standbyA * 1000
   const message = say('parasitic-drain', { standbyMa: fixed(standbyMa, 1) })

@@ -1,5 +1,4 @@
 /** What the amplifiers draw, and what that means for alternator, battery and capacitor. */
-
 import type { SourceId } from '../../../contract/sources/source.ts'
 import type {
   CapacitorEffect,

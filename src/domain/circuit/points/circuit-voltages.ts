@@ -1,13 +1,13 @@
 /** What the voltages of a solved circuit say: collapse, drop-out, losses, batteries that help. */
-
 import type { Said } from '../../../contract/sentences/template.ts'
 import type { CircuitRequest, CircuitState } from '../../../contract/supply/supply-circuit.ts'
 import type { CircuitLevel, EngineState } from '../../../contract/supply/words.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { toDigits } from '../../digits.ts'
-import { say } from '../../say.ts'
+import { listed, say } from '../../say.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import type { CircuitParts } from './circuit-parts.ts'
+import { sideOf } from './sides.ts'
 
 type States = readonly CircuitState[]
 
@@ -46,7 +46,14 @@ function judged(
   return { level, settles: mustHold(state) && guessed ? SETTLES : [] }
 }
 
-function collapseCautions(states: States, certain: States | undefined): readonly Caution[] {
+function saidLimits({ converters = [] }: CircuitRequest): Said | readonly [] {
+  const limits = converters.map(({ id, ratedA, setV }) =>
+    say('circuit-collapse.limit', { id, ratedA: toDigits(ratedA), setV: toDigits(setV) })
+  )
+  return limits.length === 0 ? [] : say('circuit-collapse.limits', { limits: listed(limits) })
+}
+
+function collapseCautions(states: States, { request }: CircuitParts, certain: States | undefined): readonly Caution[] {
   const state = gravest(
     states.filter(({ stands }) => !stands),
     ({ sustainableShare = 0 }) => sustainableShare
@@ -57,6 +64,7 @@ function collapseCautions(states: States, certain: States | undefined): readonly
   const message = say('circuit-collapse', {
     when: when(state),
     sustainableSharePercent: toDigits(100 * sustainableShare, 3),
+    limits: saidLimits(request),
     settles
   })
   return [caution('circuit-collapse', message, { at: 'amplifiers', level, figures: { sustainableShare } })]
@@ -89,23 +97,21 @@ function dropOutCautions(states: States, parts: CircuitParts, certain: States | 
   })
 }
 
-/** Voltage lost between the nearest battery and an amplifier [V]. */
-export function lostV(
-  state: CircuitState,
-  id: string,
-  { batteries }: Pick<CircuitRequest, 'batteries'>
-): number | undefined {
+/** Voltage lost between an amplifier and the nearest battery, or the converter that feeds it [V]. */
+export function lostV(state: CircuitState, id: string, request: CircuitRequest): number | undefined {
   const atAmplifierV = voltageOf(state, id)
-  const poles = batteries.flatMap(battery => voltageOf(state, battery.id) ?? [])
+  const { plus = '' } = request.amplifiers.find(each => each.id === id) ?? {}
+  const poles = sideOf(request, plus).sources.flatMap(source => voltageOf(state, source) ?? [])
   return atAmplifierV === undefined || poles.length === 0 ? undefined : Math.min(...poles) - atAmplifierV
 }
 
 function dropCautions(states: States, parts: CircuitParts, certain: States | undefined): readonly Caution[] {
   const state = stateAt(states, 'full-sine', 'driving')
   const { totalDropCarePercent, totalDropStopPercent } = supplyJudgement
-  const percent = (volts: number | undefined) => (100 * (volts ?? 0)) / parts.request.systemVoltageV
   if (state === undefined) return []
-  return parts.request.amplifiers.flatMap(({ id }, index) => {
+  return parts.request.amplifiers.flatMap(({ id, plus }, index) => {
+    const { nominalV } = sideOf(parts.request, plus)
+    const percent = (volts: number | undefined) => (100 * (volts ?? 0)) / nominalV
     const dropV = lostV(state, id, parts.request) ?? 0
     const dropPercent = percent(dropV)
     if (dropPercent <= totalDropCarePercent) return []
@@ -146,19 +152,23 @@ function assistCautions(states: States, { request }: CircuitParts): readonly Cau
 }
 
 function darkCautions(states: States): readonly Caution[] {
-  return states.flatMap(state =>
-    state.withoutSupply.map(id =>
-      caution('no-supply', say('no-supply', { name: id, when: when(state) }), { at: 'links' })
+  return states.flatMap(state => {
+    const { stopped = [] } = state
+    const why = stopped.length === 0 ? [] : say('no-supply.stopped', { names: listed(stopped) })
+    return state.withoutSupply.map(name =>
+      caution('no-supply', say('no-supply', { name, when: when(state), why }), { at: 'links' })
     )
-  )
+  })
 }
 
 /** The states in which something fails that a guess may have caused: what must be solved again without it. */
 export function failingStates(states: States, parts: CircuitParts): States {
-  const { amplifiers, systemVoltageV } = parts.request
+  const { request } = parts
+  const { amplifiers } = request
   const lossy = (state: CircuitState) =>
     amplifiers.some(
-      ({ id }) => (100 * (lostV(state, id, parts.request) ?? 0)) / systemVoltageV > supplyJudgement.totalDropStopPercent
+      ({ id, plus }) =>
+        (100 * (lostV(state, id, request) ?? 0)) / sideOf(request, plus).nominalV > supplyJudgement.totalDropStopPercent
     )
   const low = (state: CircuitState) =>
     amplifiers.some(({ id }, index) => (voltageOf(state, id) ?? Infinity) < (parts.dropOutsV[index] ?? 0))
@@ -168,7 +178,7 @@ export function failingStates(states: States, parts: CircuitParts): States {
 /** @param certain  the same states without guessed resistances, where something fails and something is guessed */
 export function voltageCautions(states: States, parts: CircuitParts, certain: States | undefined): readonly Caution[] {
   return [
-    ...collapseCautions(states, certain),
+    ...collapseCautions(states, parts, certain),
     ...dropOutCautions(states, parts, certain),
     ...dropCautions(states, parts, certain),
     ...assistCautions(states, parts),

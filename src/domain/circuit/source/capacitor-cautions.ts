@@ -1,5 +1,4 @@
 /** A capacitor on a fuse draws the fault current of the battery, and keeps its charge when the battery is off. */
-
 import type { Said } from '../../../contract/sentences/template.ts'
 import type { CapacitorEffect } from '../../../contract/supply/supply-current.ts'
 import { type Caution, caution } from '../../caution.ts'

@@ -1,5 +1,4 @@
 /** Two batteries joined for good: only two of a kind make one bank. */
-
 import type { BatteryChemistry } from '../../../contract/supply/words.ts'
 import { assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'

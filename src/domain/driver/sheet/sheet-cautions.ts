@@ -1,5 +1,4 @@
 /** What a person should know before trusting a driver's data sheet. */
-
 import type { DriverParameters, DriverSheet } from '../../../contract/drivers/driver-parameters.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { inDigits, toDigits } from '../../digits.ts'

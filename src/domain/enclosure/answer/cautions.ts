@@ -1,5 +1,4 @@
 /** What a person should know before trusting or building a response at its drive. */
-
 import { type Caution, caution } from '../../caution.ts'
 import { toDigits } from '../../digits.ts'
 import { airSpeedLevel } from '../../port/air-speed.ts'

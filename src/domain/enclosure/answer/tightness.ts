@@ -1,5 +1,4 @@
 /** Chambers without losses: what that assumption makes of an opened box. */
-
 import { type ChamberName, chamberNames } from '../../../contract/enclosures/words.ts'
 import { assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'

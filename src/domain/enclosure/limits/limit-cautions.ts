@@ -1,5 +1,4 @@
 /** What the limits of a system say about the drive it is given. */
-
 import { goldenMaximum } from '../../../numeric/golden-maximum.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { toDigits } from '../../digits.ts'

@@ -1,5 +1,4 @@
 /** The air of a chamber as a spring: how far it is compressed, and what is said where that is too far or the chamber too small. */
-
 import { type Caution, caution } from '../../caution.ts'
 import { toDigits } from '../../digits.ts'
 import type { Solution } from '../../network/solution.ts'

@@ -1,5 +1,4 @@
 /** POST /v1/enclosures/sizing: boxes that suit a driver, what each gives and costs, and which do not suit and why. */
-
 import type { EnclosureSizing, SizingRequest } from '../../../contract/enclosures/enclosure-sizing.ts'
 import type { SizedKind } from '../../../contract/enclosures/words.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'

@@ -1,5 +1,4 @@
 /** The spread of a response over the tolerances of its parts: many samples, seeded. */
-
 import type { Tolerance } from '../../../contract/enclosures/tolerance.ts'
 import type { ParameterName } from '../../../contract/enclosures/words.ts'
 import { type RandomStream, randomStream } from '../../../numeric/random-stream.ts'

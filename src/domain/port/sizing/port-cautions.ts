@@ -1,5 +1,4 @@
 /** What a person should know before cutting a port. */
-
 import type { PortSizing } from '../../../contract/ports/port-sizing.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { toDigits } from '../../digits.ts'

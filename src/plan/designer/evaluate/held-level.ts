@@ -79,8 +79,25 @@ export function cornerFor(frequenciesHz: Float64Array, limit2: Float64Array, gai
 }
 
 /**
- * Walks the gain upwards from where no filter is needed, as long as the corner stays under its ceiling, and keeps the loudest
- * mean over the band.
+ * Square of the largest gain that a high-pass at a corner holds.
+ *
+ *   E = min over f of e(f)·√(1 + (f_h/f)⁴)
+ *
+ * @source derived, as {@link cornerFor}
+ * @check  e = 10 V at 30 Hz alone, corner 39.48 Hz → 20 V
+ */
+export function gainAt2(frequenciesHz: Float64Array, limit2: Float64Array, cornerHz: number): number {
+  let least2 = Infinity
+  for (let k = 0; k < frequenciesHz.length; k++) {
+    const held2 = (limit2[k] as number) * (1 + (cornerHz / (frequenciesHz[k] as number)) ** 4)
+    if (held2 < least2) least2 = held2
+  }
+  return least2
+}
+
+/**
+ * Walks the gain upwards from where no filter is needed to where the corner meets its ceiling, and keeps the loudest mean over
+ * the band.
  *
  *   L = mean over the band of 10·lg(level²·E²/(1 + (f_h/f)⁴))
  *
@@ -95,14 +112,14 @@ export function heldLevel(curves: BoxCurves, { frequenciesHz }: Programme, limit
     if (k >= first && k <= last && limit > highest2) highest2 = limit
   }
   const ceiling2 = wish.highestV === undefined ? Infinity : wish.highestV ** 2
-  const [from2, to2] = [Math.min(lowest2, ceiling2), Math.min(highest2, ceiling2)]
+  const most2 = Math.max(lowest2, gainAt2(frequenciesHz, limit2, wish.highestCornerHz))
+  const [from2, to2] = [Math.min(lowest2, ceiling2), Math.min(highest2, ceiling2, most2)]
   const own = meanLog(curves.level2, first, last) + mean(wish.seatGainDb, first, last) / 10
   const step = 10 ** (wish.stepDb / 10)
   let best: Held = { levelDb: 10 * (own + Math.log10(from2)), voltageV: Math.sqrt(from2), highPassHz: 0 }
   for (let gain2 = from2 * step; gain2 < to2 * step; gain2 *= step) {
     const tried2 = Math.min(gain2, to2)
     const highPassHz = cornerFor(frequenciesHz, limit2, tried2)
-    if (highPassHz > wish.highestCornerHz) break
     const levelDb = 10 * (own + Math.log10(tried2) - filterLoss(frequenciesHz, first, last, highPassHz))
     if (levelDb > best.levelDb) best = { levelDb, voltageV: Math.sqrt(tried2), highPassHz }
   }
