@@ -25,7 +25,7 @@ const plans = {
     wire: {
       ...estatePlan,
       driverCount: 4,
-      car: { ...estatePlan.car, space: { widthMm: 1300, heightMm: 700, depthMm: 900 } },
+      car: { ...estatePlan.car, space: { widthMm: 1700, heightMm: 800, depthMm: 1000 } },
       supply: { ...estatePlan.supply, otherAmplifiers: [{ name: 'doors', powerW: 300, class: 'D' }] }
     },
     most: 16.5
@@ -76,6 +76,7 @@ describe.skipIf(!existsSync(executablePath)).each(Object.entries(plans))(
       tab.on('request', request => asked.push(request.url()))
       await tab.goto(address)
       expect(asked).toEqual([address])
+      expect(await tab.locator('#build').count(), 'a plan to be built').toBe(1)
       const height = (await tab.evaluate('document.documentElement.scrollHeight')) as number
       expect(height / PHONE.height).toBeLessThanOrEqual(most)
       await context.close()

@@ -130,7 +130,13 @@ export function cut(plan: PlanPaper, { paper }: PaperOptions): Html | undefined 
     cutList(plan, paper),
     panelFigures(drawnPanels.flatMap(drawnApart), paper),
     drawnPanels.length < box.panels.length ? html`<p class="quiet">${PLAIN_PANELS}</p>` : undefined,
-    overview === undefined ? undefined : fold('Which panel goes where', figureOf(overview, 'drawing overview')),
+    overview === undefined
+      ? undefined
+      : fold(
+          'Which panel goes where',
+          figureOf(overview, 'drawing small'),
+          html`<p class="quiet">Dashed: panels behind and inside.</p>`
+        ),
     clearances(plan, paper)
   )
 }

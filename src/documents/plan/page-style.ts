@@ -64,7 +64,7 @@ th,td{text-align:left;vertical-align:top;font-weight:400;padding:.35rem .6rem .3
 thead th{color:var(--quiet);font-size:.9rem;border-bottom:1px solid var(--ink)}
 .figures{text-align:right;white-space:nowrap}
 th:last-child,td:last-child{padding-right:0}
-#look-up th,#look-up td{overflow-wrap:anywhere}
+#look-up th,#look-up td{overflow-wrap:anywhere;white-space:normal}
 details{border-bottom:1px solid var(--rule)}
 summary{cursor:pointer;list-style:none;padding:.5rem 1.6rem .5rem 0;position:relative;color:var(--blue);font-weight:600}
 summary::-webkit-details-marker{display:none}
@@ -101,7 +101,8 @@ summary::after{content:"+";position:absolute;right:.2rem;top:.45rem;color:var(--
 .more p{font-size:.9rem;color:var(--quiet);line-height:1.3}
 .shop .time{font-weight:400}
 footer{border-top:1px solid var(--rule);padding-top:.6rem;padding-bottom:1.2rem;color:var(--quiet);font-size:.94rem}
-@media (max-width:39.9rem){h2{font-size:1.6rem}table{font-size:.94rem}}
+@media (max-width:39.9rem){h2{font-size:1.6rem}table{font-size:.94rem}th,td{padding-right:.45rem}}
+@media (max-width:22rem){th,td{overflow-wrap:anywhere}}
 @media (min-width:40rem){
 .two{grid-template-columns:repeat(2,minmax(0,1fr))}
 .buy{columns:2;column-gap:2rem}.buy li{break-inside:avoid}
