@@ -108,6 +108,8 @@ export interface PaperOptions {
   readonly imprint?: Imprint
   /** The request as JSON, to travel with the paper. */
   readonly requestJson?: string
+  /** What the plan is cited by. */
+  readonly calculation?: { readonly version: string; readonly digest: string }
   /** BCP 47 language of the page. */
   readonly language?: 'en'
 }
@@ -122,6 +124,10 @@ export const verdictText = {
   incomplete: { mark: '✕', title: 'Not complete', text: 'Nothing to buy or cut yet.' },
   stop: { mark: '✕', title: 'Do not build or switch this on', text: 'Something in it is dangerous as it stands.' }
 } as const
+
+/** Where a figure turns out wrong, this says which plans have it. */
+export const calculationText = ({ calculation }: PaperOptions): string | undefined =>
+  calculation && `Computed by version ${calculation.version}, calculation ${calculation.digest}.`
 
 /** Revision and date, author and licence, each as far as it was given. */
 export const imprintTexts = ({ revision, date, author, licence }: Imprint = {}) => ({

@@ -6,7 +6,7 @@ import { durationText, type PaperUnits } from '../draw/number-text.ts'
 import { holeRows } from '../panels/panel-drawing.ts'
 import { panelWork } from '../panels/panel-work.ts'
 import { barriersOf, daysOf, type PaperStep, type PaperStretch, stagesOf } from './paper-steps.ts'
-import { imprintTexts, type PaperOptions, type PlanPaper, verdictText } from './plan-paper.ts'
+import { calculationText, imprintTexts, type PaperOptions, type PlanPaper, verdictText } from './plan-paper.ts'
 import { askedRows, buyText, cardText, conductorRows, panelSize, shoppingRows, shops } from './plan-rows.ts'
 
 /** How a text is marked up: lines of a terminal, or Markdown. */
@@ -163,6 +163,7 @@ function written(plan: PlanPaper, options: PaperOptions, marks: Marks): string {
           marks.row([`${number} ${what}`, size, run, fuse === '' ? '' : `fuse ${fuse}`])
         )
   const link = options.imprint?.link
+  const cited = calculationText(options)
   return [
     ...coverLines(plan, marks, options),
     ...chapterLines(plan, marks),
@@ -199,6 +200,7 @@ function written(plan: PlanPaper, options: PaperOptions, marks: Marks): string {
       plan.tried.map(({ name, why }) => marks.item(`${name}: ${why}`))
     ),
     ...part(marks, 'Sources', [marks.item(plan.sources.map(({ id }) => id).join(', '), '')]),
+    ...(cited === undefined ? [] : ['', cited]),
     ...(link === undefined ? [] : ['', 'Make this plan again:', link]),
     ''
   ].join('\n')
