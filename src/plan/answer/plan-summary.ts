@@ -65,13 +65,25 @@ function verdictOf(parts: PlanParts, { misfit, unkept, cautions }: Outcomes): Pi
   return { verdict: cautions.some(({ level }) => level === 'care') ? 'take-care' : 'ready', reasons }
 }
 
-function loadLine({ driverCount, driver }: PlanRequest, joined: JoinedDrivers | undefined): readonly string[] {
+/** Why the gain is set for less than it could be. */
+function gainLine({ signal }: PlanRequest, { gainPowerW, powerW, bornePowerW }: JoinedDrivers): readonly string[] {
+  if (gainPowerW === undefined) return []
+  const why =
+    signal.gainPowerW === undefined
+      ? 'for more the box would need a filter that takes the bass this wish is for'
+      : 'as asked'
+  return [`Gain set for ${whole(powerW)} W of the ${whole(bornePowerW)} W that amplifier and drivers bear: ${why}.`]
+}
+
+function loadLine(request: PlanRequest, joined: JoinedDrivers | undefined): readonly string[] {
   if (joined === undefined) return []
+  const { driverCount, driver } = request
   const { loadOhm, powerW, targetVoltageV, outputs, bridged } = joined
   const drivers = `${driverCount} ${driverCount === 1 ? 'driver' : 'drivers'}${driver.name === undefined ? '' : ` (${driver.name})`}`
   const each = outputs === 1 ? '' : ` on each of ${outputs} outputs`
   return [
-    `${drivers} wired to ${inDigits(loadOhm)} Ω${each}${bridged ? ', bridged' : ''}; ${whole(powerW)} W RMS in all, gain set to ${targetVoltageV.toFixed(1)} V RMS.`
+    `${drivers} wired to ${inDigits(loadOhm)} Ω${each}${bridged ? ', bridged' : ''}; ${whole(powerW)} W RMS in all, gain set to ${targetVoltageV.toFixed(1)} V RMS.`,
+    ...gainLine(request, joined)
   ]
 }
 
