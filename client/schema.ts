@@ -1492,7 +1492,7 @@ export interface components {
             /** @description Drivers */
             drivers?: components["schemas"]["BoxDriver"][];
             fittings?: components["schemas"]["BoxFittings"];
-            /** @description Boards of the front */
+            /** @description Boards of the front; one when absent, or two where it is braced, sized by its volume, and one falls short */
             frontLayers?: number;
             joints?: components["schemas"]["Joints"];
             limits?: components["schemas"]["BoxLimits"];
@@ -3276,6 +3276,11 @@ export interface components {
             cutOutDiameterMm?: number;
             /** @description Air one driver takes from the box; negative adds air [L] */
             displacementL?: number;
+            /**
+             * @description Face of the box that carries the drivers; the front when absent
+             * @enum {string}
+             */
+            face?: "front" | "back" | "top" | "bottom" | "left" | "right";
             /** @description Outer diameter [mm] */
             flangeDiameterMm?: number;
             /** @description Diameter of the motor [mm] */
@@ -5209,12 +5214,14 @@ export interface components {
             densityKgPerM3?: number;
             /** @description Modulus in bending, along the face grain [GPa] */
             elasticModulusGpa?: number;
-            /** @description Boards of the front */
+            /** @description Boards of the front; a second one is taken where braces leave one short */
             frontLayers?: number;
             /** @description Board */
             material?: components["schemas"]["BoardId"];
             /** @description Poisson ratio, strain along to stress across [1] */
             poisson?: number;
+            /** @description Front set back behind the edges round it, for a grille or against knocks [mm] */
+            recessMm?: number;
             /** @description Shear modulus in the plane of the board [GPa] */
             shearModulusGpa?: number;
             sheet?: components["schemas"]["PlanSheetSize"];
@@ -5367,6 +5374,10 @@ export interface components {
             /** @description Tuning wanted of a vented box [Hz] */
             tuningHz?: number;
         };
+        /** @description Of the drivers only the face they are on. */
+        PlanFacePatch: {
+            mounting: components["schemas"]["PlanMountingPatch"];
+        };
         /** @description How the box is finished. */
         PlanFinish: {
             /** @description Whether the box is covered with carpet */
@@ -5431,6 +5442,11 @@ export interface components {
             returnLengthM: number;
             /** @description Equal cables side by side, each with a fuse of its own */
             runs: number;
+        };
+        /** @description Of their mounting only that. */
+        PlanMountingPatch: {
+            /** @description Takes out the face asked for */
+            face: null;
         };
         /** @description A part of the system that this plan leaves out. */
         PlanNotPlanned: {
@@ -7821,6 +7837,7 @@ export interface components {
         /** @description JSON Merge Patch (RFC 7396) onto the request of the plan. */
         WayOutPatch: {
             car?: components["schemas"]["PlanCarPatch"];
+            driver?: components["schemas"]["PlanFacePatch"];
             /** @description Drivers in the box */
             driverCount?: number;
             /** @description Takes out what the box was asked to be */

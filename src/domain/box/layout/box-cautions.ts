@@ -1,7 +1,7 @@
 /** What a laid-out box gives cause to say, in the order of its parts. */
 import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import { type Caution, caution } from '../../caution.ts'
-import { inDigits } from '../../digits.ts'
+import { inDigits, inMm } from '../../digits.ts'
 import { assemblyCautions } from '../assembly/take-apart.ts'
 import { fitCautions } from '../boot/box-fit.ts'
 import { boardsOf } from '../request/boards-of-face.ts'
@@ -39,6 +39,36 @@ function driverCautions({ request, fixed }: BoxTask): readonly Caution[] {
   })
 }
 
+/**
+ * Free way before a cone whose ring is as large as the cone itself.
+ *
+ *   h = d/4
+ *
+ * @source derived; that it should be: common practice, no source
+ * @check  π·0.28·0.07 m = π·0.28²/4
+ */
+export const ringGapM = (diameterM: number): number => diameterM / 4
+
+const outwardWays = {
+  back: 'the back',
+  top: 'the lid',
+  bottom: 'the floor',
+  left: 'the left side',
+  right: 'the right side'
+}
+
+/** Room that no limit of the space knows of. */
+function coneCautions({ request }: BoxTask): readonly Caution[] {
+  return (request.drivers ?? []).flatMap(({ face = 'front', cutOutDiameterM }, i) => {
+    if (face === 'front' || face === 'divider' || cutOutDiameterM === undefined) return []
+    const gapM = ringGapM(cutOutDiameterM)
+    const feet = face === 'bottom' ? ' Stand the box on feet of that height, and take them off the space.' : ''
+    const message = `Cones in ${outwardWays[face]} of the box need ${inMm(gapM)} free before them, all round.${feet}`
+    const level = face === 'bottom' ? ({ level: 'care' } as const) : {}
+    return [caution('cone-needs-room', message, { at: `drivers[${i}].face`, ...level, figures: { gapMm: gapM * 1e3 } })]
+  })
+}
+
 /** A message that starts with the name of a face, a driver or a port starts a sentence all the same. */
 const asSentence = ({ message, ...rest }: Caution): Caution => ({
   ...rest,
@@ -55,6 +85,7 @@ export function boxCautions(box: BoxLayout, built: BuiltBox, resolved: BoxTask):
     ...standingWaveCautions(standingWaves, vibration.wantedHz / bracingDefaults.frequencyRatio.value),
     ...(fit === undefined ? [] : fitCautions(fit)),
     ...driverCautions(resolved),
+    ...coneCautions(resolved),
     ...liftCautions(box.massKg, box.boardMassKg)
   ]
   return found.map(asSentence)
