@@ -1950,6 +1950,8 @@ export interface components {
             level: string;
             /** @description What it means and what to do */
             meaning: string;
+            /** @description Its sentences, as messages of ICU with named values; empty where it says its meaning */
+            templates: components["schemas"]["SentenceTemplate"][];
         };
         /**
          * @description `note`: know this. `care`: change or watch it. `stop`: do not build or switch this on.
@@ -6705,6 +6707,13 @@ export interface components {
             sharePercent: number;
             /** @description Of the parameter; of the absolute temperature [%] */
             standardDeviationPercent: number;
+        };
+        /** @description One sentence of the service. */
+        SentenceTemplate: {
+            /** @description Stable id: the code, or the code with a dot */
+            id: string;
+            /** @description The sentence with its values in braces */
+            text: string;
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         SetUpSignalAnswer: {

@@ -1,5 +1,4 @@
 /** From the laid-out box to the workshop: sheets to cut, things to buy, steps in their order, how the box is held. */
-
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
