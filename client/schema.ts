@@ -1105,7 +1105,7 @@ export interface components {
              * @description What it is; the steps of the work name it so
              * @enum {string}
              */
-            part: "sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label";
+            part: "sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "converter" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label";
             /** @description How much to buy, in `unit`: the need with its spare, rounded up [1] */
             quantity: number;
             /** @description Spare added to the need [%] */
@@ -1583,7 +1583,7 @@ export interface components {
             /** @description Name of the step, for `needs` */
             id: string;
             /** @description What exists when the step is done */
-            makes: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label" | "cut-panel" | "brace" | "port-walls" | "shell" | "closed-box" | "finished-box" | "driver" | "amplifier")[];
+            makes: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "converter" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label" | "cut-panel" | "brace" | "port-walls" | "shell" | "closed-box" | "finished-box" | "driver" | "amplifier")[];
             /** @description Work of a careful first build [min] */
             minutes: number;
             /** @description Ids of the steps that must be finished, and cured, before */
@@ -1602,7 +1602,7 @@ export interface components {
             /** @description Tools */
             tools: string[];
             /** @description Parts and materials: rows of the bill, what an earlier step made, or what was chosen before */
-            uses: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label" | "cut-panel" | "brace" | "port-walls" | "shell" | "closed-box" | "finished-box" | "driver" | "amplifier")[];
+            uses: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "converter" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label" | "cut-panel" | "brace" | "port-walls" | "shell" | "closed-box" | "finished-box" | "driver" | "amplifier")[];
             /** @description Dangers of this step */
             warnings: string[];
         };
@@ -2579,7 +2579,7 @@ export interface components {
             /** @description The step in a few words */
             title: string;
             /** @description Rows of the bill it takes */
-            uses?: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label")[];
+            uses?: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "converter" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label")[];
         };
         /** @description Level at one frequency, for comparing boxes. */
         ComparedLevel: {
@@ -2748,6 +2748,38 @@ export interface components {
          * @enum {string}
          */
         Conductor: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+        /** @description The converter between vehicle and amplifiers. */
+        ConverterLoad: {
+            /** @description What it draws for ordinary music [A] */
+            averageInputA: number;
+            /** @description Efficiency used [1] */
+            efficiency: number;
+            /** @description What it draws for the test tone [A] */
+            fullSineInputA: number;
+            /** @description What it draws for dense bass [A] */
+            heavyInputA: number;
+            /** @description What the amplifiers behind it are made for [V] */
+            nominalV: number;
+            /** @description Voltage it holds [V] */
+            outputV: number;
+            /** @description Its rating: as given, or the next that is sold above the full sine [A] */
+            ratedA: number;
+            /** @description What it draws at its rating; its cable and fuse follow that [A] */
+            ratedInputA: number;
+        };
+        /** @description A converter from the voltage of the vehicle to that of the amplifiers, as in a lorry of 24 V; it stands beside them. */
+        ConverterRequest: {
+            /** @description Output over input [1] */
+            efficiency?: number;
+            /** @description Input that its maker allows [V] */
+            highestInputV?: number;
+            /** @description Input below which it stops [V] */
+            lowestInputV?: number;
+            /** @description Voltage it holds [V] */
+            outputV?: number;
+            /** @description Most it gives for good [A] */
+            ratedA?: number;
+        };
         /** @description A chamber, which is a node of the network. */
         CustomChamber: {
             /** @description Q of the absorption at the frequency of the chamber; absent: none [1] */
@@ -5234,6 +5266,7 @@ export interface components {
             /** @description Behind the block; empty with one amplifier */
             branches: components["schemas"]["PlanBranch"][];
             capacitor?: components["schemas"]["PlanCapacitor"];
+            converter?: components["schemas"]["PlanConverter"];
             /** @description To each driver inside the box, by its share of the current */
             insideWire?: components["schemas"]["PlanSpeakerWire"];
             /** @description In no bill and no picture */
@@ -5259,6 +5292,23 @@ export interface components {
             resistanceStatedFor?: components["schemas"]["CoilConnection"];
             /** @description Connection that Bl, Q and Le of the sheet belong to */
             statedFor?: components["schemas"]["CoilConnection"];
+        };
+        /** @description Between the vehicle and amplifiers of another voltage, beside them. */
+        PlanConverter: {
+            /** @description From its minus, where the body is the return and it has no lead to a block */
+            ground?: components["schemas"]["PlanGroundLead"];
+            /** @description Nominal voltage of the vehicle [V] */
+            inputV: number;
+            /** @description To the block, its fuse at the converter; one amplifier has its branch there instead */
+            lead?: components["schemas"]["PlanLead"];
+            /** @description Nominal voltage of the amplifiers [V] */
+            nominalV: number;
+            /** @description Voltage it holds [V] */
+            outputV: number;
+            /** @description Its output [A] */
+            ratedA: number;
+            /** @description What it draws for that; the trunk and its fuse follow it [A] */
+            ratedInputA: number;
         };
         /** @description The first page: one sentence, the band of use, what it rests on, what to know before anything else. */
         PlanCover: {
@@ -5317,6 +5367,13 @@ export interface components {
             sentence: string;
             /** @description Number of the step where it counts */
             step?: number;
+        };
+        /** @description A lead to the ground point. */
+        PlanGroundLead: {
+            /** @description Size with its series */
+            designation: string;
+            /** @description Its length [m] */
+            lengthM: number;
         };
         /** @description One danger of the work, and what stands against it. */
         PlanHazard: {
@@ -5458,14 +5515,14 @@ export interface components {
              * @description What it costs, the least first
              * @enum {string}
              */
-            cost: "reading" | "setting" | "cable" | "battery" | "alternator" | "driver";
+            cost: "reading" | "setting" | "cable" | "converter" | "battery" | "alternator" | "driver";
             /** @description Cautions that are gone with it, or no longer as grave */
             cures: components["schemas"]["CautionCode"][];
             /**
              * @description Which change
              * @enum {string}
              */
-            id: "measure-body" | "lower-gain" | "other-insulation" | "next-size" | "full-copper" | "return-cable" | "second-battery" | "stronger-alternator" | "other-coils";
+            id: "converter" | "measure-body" | "lower-gain" | "other-insulation" | "next-size" | "full-copper" | "return-cable" | "second-battery" | "stronger-alternator" | "other-coils";
             /** @description Absent for a setting that no field of the request holds */
             patch?: components["schemas"]["RemedyPatch"];
             /** @description What to do and what it brings */
@@ -5655,6 +5712,7 @@ export interface components {
             charging?: components["schemas"]["ChargingRequest"];
             /** @description Metal of the conductor; "unknown" is computed as 10 % clad aluminium */
             conductor?: components["schemas"]["Conductor"];
+            converter?: components["schemas"]["ConverterRequest"];
             /** @description Largest drop on the conductors, of nominal voltage [%] */
             dropLimitPercent?: number;
             /** @description Battery terminal to fuse, along the cable [mm] */
@@ -6926,10 +6984,12 @@ export interface components {
             /** @description Amplifier inputs on one line output */
             inputsInParallel?: number;
             source?: components["schemas"]["SignalSource"];
-            /** @description Nominal voltage of the vehicle, 12, 24 or 48 [V] */
+            /** @description Nominal voltage of the amplifier’s supply, 12, 24 or 48 [V] */
             systemVoltageV?: number;
             tone?: components["schemas"]["TestTone"];
             turnOn?: components["schemas"]["TurnOnRequest"];
+            /** @description Nominal voltage of the vehicle, where a converter feeds the amplifier [V] */
+            vehicleVoltageV?: number;
         };
         /** @description The way of the signal, and the first switching-on. */
         SignalSetupResult: {
@@ -7393,6 +7453,7 @@ export interface components {
             battery?: components["schemas"]["BatteryRequest"];
             capacitor?: components["schemas"]["CapacitorRequest"];
             charging?: components["schemas"]["ChargingRequest"];
+            converter?: components["schemas"]["ConverterRequest"];
             /** @description What drives the vehicle; `mild-hybrid` is a 48 V one without orange cables */
             drive?: components["schemas"]["VehicleDrive"];
             secondBattery?: components["schemas"]["SecondBatteryRequest"];
@@ -7405,6 +7466,8 @@ export interface components {
             amplifiers: components["schemas"]["AmplifierCurrents"][];
             capacitor?: components["schemas"]["CapacitorEffect"];
             charging?: components["schemas"]["ChargingBalance"];
+            /** @description With it the currents above are those at the voltage of the amplifiers */
+            converter?: components["schemas"]["ConverterLoad"];
             currents: components["schemas"]["SupplyCurrents"];
             /** @description Absent for batteries of unlike chemistry in parallel: they are no bank */
             engineOff?: components["schemas"]["EngineOff"];
@@ -7434,6 +7497,11 @@ export interface components {
             };
             /** @description Metal */
             conductor?: components["schemas"]["Conductor"];
+            /** @description A converter before the amplifiers. */
+            converter?: {
+                /** @description Its output; chosen where absent [A] */
+                ratedA?: number;
+            };
             /** @description Largest drop, of nominal voltage [%] */
             dropLimitPercent?: number;
             /** @description Class printed on the insulation [°C] */
@@ -9878,6 +9946,16 @@ export interface operations {
                 "charging.kind"?: "alternator" | "converter";
                 /** @description Rated output current at system voltage [A] */
                 "charging.ratedA"?: number;
+                /** @description Output over input [1] */
+                "converter.efficiency"?: number;
+                /** @description Input that its maker allows [V] */
+                "converter.highestInputV"?: number;
+                /** @description Input below which it stops [V] */
+                "converter.lowestInputV"?: number;
+                /** @description Voltage it holds [V] */
+                "converter.outputV"?: number;
+                /** @description Most it gives for good [A] */
+                "converter.ratedA"?: number;
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 /** @description What drives the vehicle; `mild-hybrid` is a 48 V one without orange cables */

@@ -261,7 +261,7 @@ describe('voltages of the steps', () => {
     }
   })
 
-  it('drives a relay coil with the charging voltage of the system: 28.8 V on 90 Ω are 320 mA', () => {
+  it('drives a relay coil with the charging voltage of the system: 28.8 V on the 360 Ω of a 24 V coil are 80 mA', () => {
     const turnOn = { remoteOutput: true, loadsA: [0.5] }
     const half = electricalHalf({
       ...estatePlan,
@@ -269,7 +269,7 @@ describe('voltages of the steps', () => {
       signal: { ...estatePlan.signal, turnOn }
     })
     const signal = half.parts.signal
-    expectPrinted((signal.done && signal.outcome.result.turnOn?.relay?.coilCurrentA) || 0, '0.320')
+    expectPrinted((signal.done && signal.outcome.result.turnOn?.relay?.coilCurrentA) || 0, '0.0800')
   })
 })
 

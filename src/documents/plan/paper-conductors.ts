@@ -7,7 +7,7 @@ import type { PlanPaper } from './plan-paper.ts'
 
 /** Every conductor with its number: the same in picture, table and steps. */
 export function conductorsOf({ circuit }: SystemPlan, paper: PaperUnits): PlanPaper['conductors'] {
-  const { trunk, branches, speakerWire, insideWire, signalLead, secondBattery, capacitor } = circuit
+  const { trunk, branches, speakerWire, insideWire, signalLead, secondBattery, converter, capacitor } = circuit
   const run = (lengthM: number) => (lengthM > 0 ? runText(lengthM, paper) : '')
   const fuse = (rating: number | undefined) => (rating === undefined ? '' : `${rating} A`)
   const times = (count: number) => (count === 1 ? '' : `${count} × `)
@@ -47,6 +47,12 @@ export function conductorsOf({ circuit }: SystemPlan, paper: PaperUnits): PlanPa
     })),
     ...lead('second battery', secondBattery?.lead),
     ...lead('charger to block', secondBattery?.charger?.lead),
+    ...lead('converter to block', converter?.lead),
+    ...(converter?.ground === undefined
+      ? []
+      : [
+          { what: 'converter, minus', size: converter.ground.designation, run: run(converter.ground.lengthM), fuse: '' }
+        ]),
     ...(capacitor === undefined
       ? []
       : [{ what: 'capacitor', size: `2 × ${capacitor.designation}`, run: run(capacitor.lengthM), fuse: '' }]),

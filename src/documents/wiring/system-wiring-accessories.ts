@@ -5,7 +5,6 @@ import { element, textAt } from '../draw/svg.ts'
 import { bodyPoint, device, fitted, fuseLink, note, run, sign } from './system-wiring-figures.ts'
 import {
   BASS_HEIGHT,
-  BLOCK_WIDTH,
   SECOND_HEIGHT,
   type SystemWiring,
   type WiringBattery,
@@ -18,10 +17,10 @@ const blockBottom = ({ bassY }: WiringLayout) => bassY + BASS_HEIGHT - 40
 
 /** Over its fuse to the block, from the side or from below. */
 function secondPlus({ fuse, positive = '' }: WiringBattery, layout: WiringLayout): string {
-  const { blockX, secondY } = layout
+  const { blockX, blockWidth, secondY } = layout
   const y = secondY + 27
   const bottom = blockBottom(layout)
-  const middle = blockX + BLOCK_WIDTH / 2
+  const middle = blockX + blockWidth / 2
   const end =
     y < bottom - 8
       ? ([[blockX, y]] as const)

@@ -3,7 +3,7 @@ import { ink } from '../draw/paper.ts'
 import { element, textAt } from '../draw/svg.ts'
 import { alarm, bodyPoint, device, fuseLink, note, run } from './system-wiring-figures.ts'
 import type { SystemWiring, WiringBlock, WiringBranch } from './system-wiring-layout.ts'
-import { BASS_HEIGHT, BLOCK_WIDTH, OTHER_HEIGHT, type WiringLayout } from './system-wiring-layout.ts'
+import { BASS_HEIGHT, OTHER_HEIGHT, type WiringLayout } from './system-wiring-layout.ts'
 
 const FUSE_X = 486
 const FUSE_WIDTH = 44
@@ -13,8 +13,12 @@ const PLUS = 27
 const LEAD_X = { body: 40, cable: 22 } as const
 const minusOf = (bass: boolean) => (bass ? 96 : 60)
 
-function plusSide({ fuse, positive }: WiringBranch, y: number, { blockX, amplifierX }: WiringLayout): string {
-  const from = blockX + BLOCK_WIDTH
+function plusSide(
+  { fuse, positive }: WiringBranch,
+  y: number,
+  { blockX, blockWidth, amplifierX }: WiringLayout
+): string {
+  const from = blockX + blockWidth
   const middle = (from + amplifierX) / 2
   if (fuse === undefined) return alarm(middle, y, 'no fused branch: do not connect') + note(middle, y + 17, positive)
   return [
@@ -49,7 +53,7 @@ function minusSide({ negative }: WiringBranch, y: number, returnBy: SystemWiring
 }
 
 /** Where the branches go back by cable: their common line, its block, and the way to the battery. */
-function returnBlock({ negative, returnBy }: SystemWiring, layout: WiringLayout): string {
+function returnBlock({ negative, returnBy, block }: SystemWiring, layout: WiringLayout): string {
   if (returnBy === 'body') return ''
   const { amplifierX, rows, bassY, returnY, minusY } = layout
   const x = amplifierX - LEAD_X.cable
@@ -66,9 +70,9 @@ function returnBlock({ negative, returnBy }: SystemWiring, layout: WiringLayout)
       'minus'
     ),
     element('rect', {
-      x: x - 34,
+      x: x - 42,
       y: returnY - 10,
-      width: 68,
+      width: 84,
       height: 20,
       rx: 3,
       fill: ink.wood,
@@ -76,13 +80,16 @@ function returnBlock({ negative, returnBy }: SystemWiring, layout: WiringLayout)
       stroke: ink.text,
       'stroke-width': 1.4
     }),
-    textAt(x, returnY + 4, 'returns', { size: 10.5, anchor: 'middle' }),
+    textAt(x, returnY + 4, block?.title === 'Converter' ? '− of converter' : 'returns', {
+      size: 10.5,
+      anchor: 'middle'
+    }),
     note(400, returnY - 7, negative)
   ].join('')
 }
 
 export function blockSide(diagram: SystemWiring, block: WiringBlock, layout: WiringLayout): string {
-  const { blockX, amplifierX, rows, bassY } = layout
+  const { blockX, blockWidth, amplifierX, rows, bassY } = layout
   const branches = [...block.others, block.bass]
   return [
     returnBlock(diagram, layout),
@@ -91,7 +98,7 @@ export function blockSide(diagram: SystemWiring, block: WiringBlock, layout: Wir
       const y = (rows[index] ?? bassY) + minusOf(index === branches.length - 1)
       return minusSide(branch, y, diagram.returnBy, amplifierX)
     }),
-    device(blockX, 84, BLOCK_WIDTH, bassY + BASS_HEIGHT - 40 - 84, 'Block', block.ways),
+    device(blockX, 84, blockWidth, bassY + BASS_HEIGHT - 40 - 84, block.title, block.ways),
     ...block.others.map(({ amplifier }, index) =>
       device(amplifierX, rows[index] ?? 0, 150, OTHER_HEIGHT, 'Amplifier', [
         amplifier,

@@ -6,6 +6,7 @@ export interface WiringLayout {
   readonly minusY: number
   readonly batteryHeight: number
   readonly blockX: number
+  readonly blockWidth: number
   readonly amplifierX: number
   /** Tops of the amplifiers, the bass amplifier last. */
   readonly rows: readonly number[]
@@ -20,7 +21,7 @@ export interface WiringLayout {
 export const TOP = 84
 export const OTHER_HEIGHT = 84
 export const BASS_HEIGHT = 150
-export const BLOCK_WIDTH = 56
+const BLOCK_WIDTH = 56
 export const SECOND_HEIGHT = 84
 /** Between cables side by side. */
 const RUN_PITCH = 22
@@ -43,7 +44,8 @@ export function wiringLayout({ runs, block, secondBattery, capacitor, driverCoun
     plusY: Array.from({ length: runs }, (_, index) => 111 + index * RUN_PITCH),
     minusY: 176 + extra,
     batteryHeight,
-    blockX: 400,
+    blockX: block?.title === 'Converter' ? 372 : 400,
+    blockWidth: block?.title === 'Converter' ? 84 : BLOCK_WIDTH,
     amplifierX,
     rows: Array.from({ length: others + 1 }, (_, index) => TOP + index * ROW_PITCH),
     bassY,
@@ -63,6 +65,8 @@ export interface WiringBranch {
   readonly negative: string
 }
 export interface WiringBlock {
+  /** A converter stands in its place before a single amplifier. */
+  readonly title: 'Block' | 'Converter'
   readonly ways: readonly string[]
   readonly bass: WiringBranch
   readonly others: readonly (WiringBranch & { readonly amplifier: string })[]
@@ -78,8 +82,8 @@ export interface WiringBattery {
 export interface WiringLink {
   readonly title: string
   readonly lines: readonly string[]
-  /** At the end of its output. */
-  readonly fuse?: string
+  /** At the end of its output, with the cable there, a line each. */
+  readonly fuse?: readonly string[]
 }
 export interface SystemWiring {
   readonly battery: string

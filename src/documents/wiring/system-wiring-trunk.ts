@@ -13,10 +13,12 @@ function linkBox({ link }: SystemWiring, { plusY }: WiringLayout): string {
   if (link === undefined) return ''
   const [firstY = 111] = plusY
   const height = Math.max(30 + 14 * link.lines.length, (plusY.at(-1) ?? firstY) - firstY + 16)
-  const x = link.fuse === undefined ? 314 : 252
-  const figure = device(x, firstY - 10, 66, height, link.title, link.lines)
-  if (link.fuse === undefined) return figure
-  return figure + fuseLink(334, firstY) + textAt(356, firstY + 24, link.fuse, { size: 10.5, anchor: 'middle' })
+  if (link.fuse === undefined) return device(314, firstY - 10, 66, height, link.title, link.lines)
+  return [
+    device(248, firstY - 10, 78, height, link.title, link.lines),
+    fuseLink(340, firstY),
+    ...link.fuse.map((text, index) => textAt(362, firstY + 24 + 13 * index, text, { size: 10.5, anchor: 'middle' }))
+  ].join('')
 }
 
 /** Every cable of the trunk from the battery through its fuse; without a rated fuse nothing is joined. */
@@ -25,7 +27,7 @@ export function trunk(diagram: SystemWiring, layout: WiringLayout): string {
   const { plusY, blockX, amplifierX } = layout
   const end = block === undefined ? amplifierX : blockX
   const [firstY = 111] = plusY
-  const below = link === undefined && fusedAtEnd !== true ? 17 : 56
+  const below = link === undefined ? (fusedAtEnd === true ? 56 : 17) : 34 + 14 * Math.max(2, link.lines.length)
   const label = note((240 + end) / 2, (plusY.at(-1) ?? firstY) + below, positive, { width: end - 244 })
   if (fuse === undefined) return alarm(250, 92, 'no fuse rated: do not connect') + label
   const lines = plusY.flatMap(y => {

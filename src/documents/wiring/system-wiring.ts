@@ -14,8 +14,8 @@ import {
 } from './system-wiring-layout.ts'
 import { returnPath, trunk } from './system-wiring-trunk.ts'
 
-function branchText(name: string, { fuse, positive, negative }: WiringBranch): string {
-  return `From the block through ${fuse ?? 'no fuse'} and ${positive} to ${name}, minus by ${negative}.`
+function branchText(name: string, { fuse, positive, negative }: WiringBranch, from = 'block'): string {
+  return `From the ${from} through ${fuse ?? 'no fuse'} and ${positive} to ${name}, minus by ${negative}.`
 }
 
 function accessoriesText({
@@ -41,12 +41,12 @@ function systemWiringText(diagram: SystemWiring): string {
   const { battery, fuse, positive, negative, block, speakerWire, load, driverCount, joints, source, signal, turnOn } =
     diagram
   return [
-    `${battery}, plus through ${fuse ?? 'no rated fuse'} and ${positive} to the ${block === undefined ? 'amplifier' : 'distribution block'}; minus by ${negative}.`,
+    `${battery}, plus through ${fuse ?? 'no rated fuse'} and ${positive} to the ${block === undefined ? 'amplifier' : block.title === 'Block' ? 'distribution block' : `converter, ${block.ways.join(', ')}`}; minus by ${negative}.`,
     ...(block === undefined
       ? []
       : [
           ...block.others.map(branch => branchText(branch.amplifier, branch)),
-          branchText('the bass amplifier', block.bass)
+          branchText('the bass amplifier', block.bass, block.title.toLowerCase())
         ]),
     ...accessoriesText(diagram),
     `Amplifier by ${speakerWire} to ${driverCount} ${driverCount === 1 ? 'driver' : 'drivers'}, ${load}.`,

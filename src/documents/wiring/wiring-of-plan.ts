@@ -4,7 +4,7 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { ohmNumber } from '../../domain/coils/coil-loads.ts'
 import { chosenNetwork } from '../../domain/coils/wire-coils.ts'
 import { present } from '../../domain/present.ts'
-import { type BranchRun, blockInputs, type PowerRun } from '../../plan/electric/plan-run.ts'
+import { type BranchRun, blockInputs, hasBlock, type PowerRun } from '../../plan/electric/plan-run.ts'
 import { TURN_ON_SIZE } from '../../plan/electric/wiring-practice.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import { figure, lengthText, type PaperUnits, runText } from '../draw/number-text.ts'
@@ -21,6 +21,7 @@ const turnOnTexts: Readonly<Record<string, string>> = {
 /** Most sentences on how the coils are joined. */
 const MOST_JOINTS = 12
 
+type Converter = NonNullable<PlanCircuit['converter']>
 type SupplyLines = Pick<
   SystemWiring,
   | 'battery'
@@ -67,23 +68,37 @@ function secondLines(second: NonNullable<PlanCircuit['secondBattery']>, paper: P
   }
 }
 
-function linkLines({ link, relayA, charger }: NonNullable<PlanCircuit['secondBattery']>): WiringLink | undefined {
+const backWords = ({ returnBy }: PowerRun) => (returnBy === 'body' ? '− to body' : '− returns')
+
+/** The cable that leaves a charger or converter, and its fuse. */
+const leadWords = ({ fuse, designation, positiveLengthM }: PowerRun, paper: PaperUnits): Pick<WiringLink, 'fuse'> =>
+  fuse === undefined ? {} : { fuse: [`${fuse.ratingA} A`, designation, runText(positiveLengthM, paper)] }
+
+function linkLines(
+  { link, relayA, charger }: NonNullable<PlanCircuit['secondBattery']>,
+  paper: PaperUnits
+): WiringLink | undefined {
   if (link === 'relay') return { title: 'Relay', lines: [`${relayA} A`] }
   if (charger === undefined) return undefined
-  const { fuse } = charger.lead
   return {
     title: 'Charger',
-    lines: [`${figure(charger.ratedA, 0)} A`, charger.lead.returnBy === 'body' ? '− to body' : '− returns'],
-    ...(fuse === undefined ? {} : { fuse: `${fuse.ratingA} A` })
+    lines: [`${figure(charger.ratedA, 0)} A`, backWords(charger.lead)],
+    ...leadWords(charger.lead, paper)
   }
 }
 
+/** Before the block; in its place it is drawn there. */
+function converterLink(converter: Converter | undefined, paper: PaperUnits): WiringLink | undefined {
+  if (converter?.lead === undefined) return undefined
+  return { title: 'Converter', lines: converterWords(converter, paper), ...leadWords(converter.lead, paper) }
+}
+
 function accessoryLines(
-  { secondBattery, capacitor }: PlanCircuit,
+  { secondBattery, capacitor, converter }: PlanCircuit,
   { secondBattery: asked }: PlanRequest['supply'],
   paper: PaperUnits
 ): Pick<SystemWiring, 'secondBattery' | 'link' | 'capacitor'> {
-  const link = secondBattery === undefined ? undefined : linkLines(secondBattery)
+  const link = secondBattery === undefined ? converterLink(converter, paper) : linkLines(secondBattery, paper)
   const bare = asked === undefined ? undefined : { name: `${figure(asked.capacityAh, 0)} A·h` }
   return {
     ...present({ secondBattery: secondBattery === undefined ? bare : secondLines(secondBattery, paper), link }),
@@ -131,16 +146,33 @@ function branchLines(run: BranchRun | undefined, paper: PaperUnits): WiringBranc
   }
 }
 
+/** Volts in and out, amperes, and where its minus goes. */
+const converterWords = (
+  { inputV, nominalV, ratedA, ground, lead }: Converter,
+  paper: PaperUnits
+): readonly string[] => [
+  `${figure(inputV, 0)} to ${figure(nominalV, 0)} V`,
+  `${figure(ratedA, 0)} A`,
+  ...(ground === undefined
+    ? [lead === undefined ? '− below' : backWords(lead)]
+    : ['− to body by', `${ground.designation}, ${runText(ground.lengthM, paper)}`])
+]
+
 function blockOf(circuit: PlanCircuit, paper: PaperUnits): WiringBlock | undefined {
   const { amplifiers, branches } = circuit
   if (amplifiers.length < 2 && branches.length === 0) return undefined
+  const between = hasBlock(circuit) ? undefined : circuit.converter
   const linesOf = (name: string | undefined) =>
     branchLines(
       branches.find(({ amplifier }) => amplifier === name),
       paper
     )
   return {
-    ways: [`${blockInputs(circuit)} in`, `${amplifiers.length} out`],
+    title: between === undefined ? 'Block' : 'Converter',
+    ways:
+      between === undefined
+        ? [`${blockInputs(circuit)} in`, `${amplifiers.length} out`]
+        : converterWords(between, paper),
     bass: linesOf(amplifiers[0]),
     others: amplifiers.slice(1).map(amplifier => ({ amplifier, ...linesOf(amplifier) }))
   }

@@ -12,7 +12,7 @@ import { inMm } from '../../domain/digits.ts'
 import { boards } from '../../domain/material/boards.ts'
 import { present } from '../../domain/present.ts'
 import { nestPanels } from '../../domain/sheet/nest-panels.ts'
-import { blockInputs, fuseTailM, type PowerRun } from '../electric/plan-run.ts'
+import { blockInputs, fuseTailM, hasBlock, type PowerRun } from '../electric/plan-run.ts'
 import type { PlannedSupply } from '../electric/plan-supply.ts'
 import type { BoxPart } from '../enclosure/plan-box.ts'
 import { type Part, runPart, waitingFor } from '../request/part.ts'
@@ -93,6 +93,16 @@ const billedRun = ({ returnBy, ...run }: PowerRun): Omit<BillCable, 'grommetCoun
   returnKind: returnBy === 'body' ? 'chassis' : 'cable'
 })
 
+function billedTrunk(trunk: PowerRun, circuit: PlanCircuit): BillCable {
+  const between = hasBlock(circuit) ? 'before-block' : 'no-block'
+  return {
+    ...billedRun(trunk),
+    grommetCount: 1,
+    blockInputs: blockInputs(circuit),
+    ...(circuit.converter === undefined ? {} : { converter: between })
+  }
+}
+
 function billed(
   request: PlanRequest,
   finish: Finish,
@@ -115,9 +125,7 @@ function billed(
     restraint: held,
     ...(finish.lined ? { lining: { thicknessM: LINING.thicknessM, areaM2: liningAreaM2(box) } } : {}),
     ...(finish.covered ? { carpet: {} } : {}),
-    ...(trunk === undefined
-      ? {}
-      : { cable: { ...billedRun(trunk), grommetCount: 1, blockInputs: blockInputs(circuit) } }),
+    ...(trunk === undefined ? {} : { cable: billedTrunk(trunk, circuit) }),
     branches: branches.map(branch => ({ ...billedRun(branch), amplifier: branch.amplifier })),
     wire: { ...present({ speaker: speakerWire }), lead: signalLead }
   })
