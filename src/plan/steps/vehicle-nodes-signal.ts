@@ -82,7 +82,7 @@ const mountConverter = (circuit: PlanCircuit, { inputV, nominalV, ratedA }: Conv
     uses: ['converter', 'fuse-holder', 'power-cable', 'ring-lug', 'power-ferrule'],
     minutes: 60,
     checks: ['Input and output are not exchanged; no cable of one side can reach a terminal of the other.'],
-    cautions: ['amplifier-heat', 'amplifier-voltage-class']
+    cautions: ['amplifier-heat']
   })
 
 const mountCapacitor = step({

@@ -55,7 +55,7 @@ export function converterSteps({ trunk, converter }: PlanCircuit): readonly Unnu
       text: `Only ${main} in, every fuse behind the converter out: measure at its input and at its output. Then take the main fuse out again.`,
       passIf: `The voltage of the ${inDigits(inputV)} V battery at the input, about ${inDigits(outputV, 3)} V at the output. Anything else: nothing behind it is joined, for an amplifier made for ${inDigits(nominalV)} V does not survive ${inDigits(inputV)} V. ${READINGS}`,
       uses: trunk?.fuse === undefined ? [] : ['fuse'],
-      cautions: ['amplifier-voltage-class']
+      cautions: []
     }
   ]
 }
