@@ -184,6 +184,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/changes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Which figures each version moved
+         * @description For who keeps answers: `calculation.version` of an answer finds what has moved since, and whether to ask again.
+         */
+        get: operations["listChanges"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/coils/wiring": {
         parameters: {
             query?: never;
@@ -1421,6 +1441,29 @@ export interface components {
             /** @description Width [mm] */
             widthMm?: number;
         };
+        /** @description JSON Merge Patch (RFC 7396) onto the request of the plan. */
+        BoxPatch: {
+            enclosure: {
+                /** @description Highest peak air speed in the port; 17, 25 and 34 are tried in turn when absent [m/s] */
+                airSpeedMPerS?: number;
+                /** @description Takes the wish out: the box is given */
+                goal: null;
+                /** @description `closed` is tighter and smaller, `vented` louder and reaches lower */
+                kind?: components["schemas"]["BoxKind"];
+                /** @description Net volume wanted [L] */
+                netVolumeL?: number;
+                /** @description Clear area wanted of the port; it follows from the air speed when absent [cm²] */
+                portAreaCm2?: number;
+                /** @description Shape of the port */
+                portShape?: components["schemas"]["PortShape"];
+                /** @description Tuning wanted of a vented box [Hz] */
+                tuningHz?: number;
+            };
+            signal?: {
+                /** @description Power the gain is set for, where the box holds less than the parts bear [W] */
+                gainPowerW: number;
+            };
+        };
         /** @description Where the box stands on the floor of the boot. */
         BoxPlace: {
             /** @description From the left [mm] */
@@ -1811,6 +1854,13 @@ export interface components {
             /** @description Where it was published; see /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
+        /** @description What an answer is cited by; on paper too. */
+        Calculation: {
+            /** @description The first 27 letters of SHA-256 in base64url over `[version, operationId, request]` as canonical JSON (RFC 8785): the same question of the same version has the same digest, and the same answer */
+            digest: string;
+            /** @description Version of the service; /v1/changes says which figures each version moved */
+            version: string;
+        };
         /** @description What the acoustic network gives for the candidate: coil inductance, source resistance and all stated losses in it. */
         CandidateResponse: {
             /** @description Half power; of a band-pass re its peak, else re the plateau [Hz] */
@@ -1922,6 +1972,11 @@ export interface components {
          * @enum {string}
          */
         ChamberName: "rear" | "front";
+        /** @description Which figures each version moved. */
+        Changes: {
+            /** @description The newest first */
+            versions: components["schemas"]["VersionChanges"][];
+        };
         /** @description Charging balance; a negative surplus comes out of the battery. */
         ChargingBalance: {
             /** @description What the vehicle draws [A] */
@@ -1968,6 +2023,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["PanelVibrationResult"];
@@ -1980,6 +2036,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["CableResult"];
@@ -2570,14 +2627,23 @@ export interface components {
             cautions: components["schemas"]["CautionCode"][];
             /** @description Name of the step */
             id: string;
+            /** @description Work of a careful first build [min] */
+            minutes: number;
             /** @description Place in the whole work; the numbers of the build go on */
             number: number;
             /** @description What must be seen before the next step */
             passIf: string;
+            /**
+             * @description `power` up to the running engine; `gain`, without drivers; `sound`, the first; `proof` under load, and handing over
+             * @enum {string}
+             */
+            stage: "power" | "gain" | "sound" | "proof";
             /** @description What to do */
             text: string;
             /** @description The step in a few words */
             title: string;
+            /** @description Tools */
+            tools: string[];
             /** @description Rows of the bill it takes */
             uses?: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "converter" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label")[];
         };
@@ -2629,6 +2695,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["DriverParametersResult"];
@@ -2653,6 +2720,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["CircuitResult"];
@@ -2677,6 +2745,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["SupplyCurrentResult"];
@@ -2701,6 +2770,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["FeederResult"];
@@ -2713,6 +2783,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["EnclosureResponse"];
@@ -2737,6 +2808,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["EnclosureTolerance"];
@@ -3130,6 +3202,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["BoxDrawings"];
@@ -3393,25 +3466,6 @@ export interface components {
          * @enum {string}
          */
         EnclosureKind: "closed" | "vented" | "passive-radiator" | "band-pass-4" | "band-pass-6-parallel" | "band-pass-6-series";
-        /** @description JSON Merge Patch (RFC 7396) onto the request of the plan. */
-        EnclosurePatch: {
-            enclosure: {
-                /** @description Highest peak air speed in the port; 17, 25 and 34 are tried in turn when absent [m/s] */
-                airSpeedMPerS?: number;
-                /** @description Takes the wish out: the box is given */
-                goal: null;
-                /** @description `closed` is tighter and smaller, `vented` louder and reaches lower */
-                kind?: components["schemas"]["BoxKind"];
-                /** @description Net volume wanted [L] */
-                netVolumeL?: number;
-                /** @description Clear area wanted of the port; it follows from the air speed when absent [cm²] */
-                portAreaCm2?: number;
-                /** @description Shape of the port */
-                portShape?: components["schemas"]["PortShape"];
-                /** @description Tuning wanted of a vented box [Hz] */
-                tuningHz?: number;
-            };
-        };
         /** @description The response of one enclosure. */
         EnclosureResponse: {
             cabin?: components["schemas"]["CabinModel"];
@@ -4076,10 +4130,10 @@ export interface components {
             /** @description What the filters take from the tone if they cannot be switched off, as Butterworth [dB] */
             filterLossDb: number;
             /**
-             * @description What ends first
+             * @description What ends first; `asked`: the gain was wanted for less
              * @enum {string}
              */
-            limitedBy?: "amplifier" | "drivers";
+            limitedBy?: "amplifier" | "drivers" | "asked";
             /** @description Load [Ω] */
             loadOhm: number;
             /** @description Reading at the amplifier's terminals, filters off [V] */
@@ -4335,6 +4389,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["BoxLayoutResult"];
@@ -4480,6 +4535,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["AmplifierMatchResult"];
@@ -4520,10 +4576,10 @@ export interface components {
             /** @description RMS current at full level [A] */
             currentA: number;
             /**
-             * @description What ends first
+             * @description What ends first; `asked`: the gain was wanted for less
              * @enum {string}
              */
-            limitedBy?: "amplifier" | "drivers";
+            limitedBy?: "amplifier" | "drivers" | "asked";
             /** @description Load [Ω] */
             loadOhm: number;
             /** @description Reading at the amplifier's terminals, filters off [V] */
@@ -4684,11 +4740,21 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["BoxModel"];
             /** @description What the figures rest on; see /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
+        };
+        /** @description Figures of one operation that a version moved beyond rounding. */
+        MovedFigures: {
+            /** @description JSON pointers into its result; `-` stands for every entry of a list */
+            figures: string[];
+            /** @description Which calculation */
+            operationId: string;
+            /** @description What moved, how far and why */
+            text: string;
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         NestPanelsAnswer: {
@@ -4696,6 +4762,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["SheetPlanResult"];
@@ -5050,7 +5117,7 @@ export interface components {
             /** @description The wish it is best for */
             goal: components["schemas"]["DesignGoal"];
             /** @description The request with this patch plans it, to the last digit */
-            patch: components["schemas"]["EnclosurePatch"];
+            patch: components["schemas"]["BoxPatch"];
         };
         /** @description The amplifier for the bass, as its data sheet says. */
         PlanAmplifier: {
@@ -5448,23 +5515,23 @@ export interface components {
             /** @description Units on paper */
             units?: components["schemas"]["PaperUnits"];
         };
-        /** @description Each part of the chain, as its own resource answers it. */
+        /** @description Each part of the chain, as its own resource answers it; with `?parts=` only those asked for. */
         PlanParts: {
-            box: components["schemas"]["LayOutBoxPart"];
-            cable: components["schemas"]["ChooseCablePart"];
+            box?: components["schemas"]["LayOutBoxPart"];
+            cable?: components["schemas"]["ChooseCablePart"];
             /** @description All of it together: every voltage and current of the plan */
-            circuit: components["schemas"]["ComputeCircuitPart"];
-            current: components["schemas"]["ComputeCurrentPart"];
-            driver: components["schemas"]["CompleteDriverParametersPart"];
-            fuse: components["schemas"]["RateFusePart"];
-            matching: components["schemas"]["MatchAmplifierPart"];
+            circuit?: components["schemas"]["ComputeCircuitPart"];
+            current?: components["schemas"]["ComputeCurrentPart"];
+            driver?: components["schemas"]["CompleteDriverParametersPart"];
+            fuse?: components["schemas"]["RateFusePart"];
+            matching?: components["schemas"]["MatchAmplifierPart"];
             /** @description Absent for a closed box */
             port?: components["schemas"]["SizePortPart"];
-            response: components["schemas"]["ComputeResponsePart"];
-            sheets: components["schemas"]["NestPanelsPart"];
-            signal: components["schemas"]["SetUpSignalPart"];
-            sizing: components["schemas"]["SizeEnclosurePart"];
-            wiring: components["schemas"]["WireCoilsPart"];
+            response?: components["schemas"]["ComputeResponsePart"];
+            sheets?: components["schemas"]["NestPanelsPart"];
+            signal?: components["schemas"]["SetUpSignalPart"];
+            sizing?: components["schemas"]["SizeEnclosurePart"];
+            wiring?: components["schemas"]["WireCoilsPart"];
         };
         /** @description Fastest air in a port at the gain of the plan. */
         PlanPortAir: {
@@ -5556,30 +5623,31 @@ export interface components {
             /** @description Strap farthest aside from the direction of travel, seen from above [°] */
             strapSpreadDeg?: number;
         };
-        /** @description A system that can be bought, cut, wired and switched on. */
+        /** @description A system that can be bought, cut, wired and switched on. All of it comes, but what its description says is absent; with `?parts=` the summary and what was asked for. */
         PlanResult: {
             /** @description What to buy */
-            billOfMaterials: components["schemas"]["BillRow"][];
+            billOfMaterials?: components["schemas"]["BillRow"][];
+            /** @description Absent where no box fits */
             buildOrder?: components["schemas"]["BuildOrder"];
             /** @description Absent where volume or Qtc is given, or nothing was found for the wish */
             choice?: components["schemas"]["PlanChoice"];
-            circuit: components["schemas"]["PlanCircuit"];
+            circuit?: components["schemas"]["PlanCircuit"];
             /** @description Switching on, in this order */
-            commissioning: components["schemas"]["CommissioningStep"][];
-            cover: components["schemas"]["PlanCover"];
-            /** @description Title as given */
+            commissioning?: components["schemas"]["CommissioningStep"][];
+            cover?: components["schemas"]["PlanCover"];
+            /** @description Title; absent where none was given */
             name?: string;
-            parts: components["schemas"]["PlanParts"];
+            parts?: components["schemas"]["PlanParts"];
             /** @description What the meter shows at each of these steps */
-            readings: components["schemas"]["PlanReading"][];
+            readings?: components["schemas"]["PlanReading"][];
             /** @description For what the supply is short of, the best first; empty where it is short of nothing */
-            remedies: components["schemas"]["PlanRemedy"][];
+            remedies?: components["schemas"]["PlanRemedy"][];
             restraint?: components["schemas"]["Restraint"];
             /** @description Every danger of this plan with its barrier, at its steps */
-            safety: components["schemas"]["PlanHazard"][];
+            safety?: components["schemas"]["PlanHazard"][];
             summary: components["schemas"]["PlanSummary"];
             /** @description Enclosures passed over on the way */
-            tried: components["schemas"]["PlanTried"][];
+            tried?: components["schemas"]["PlanTried"][];
             /** @description Only where no box fits */
             waysOut?: components["schemas"]["PlanWaysOut"];
         };
@@ -5613,6 +5681,8 @@ export interface components {
         PlanSignal: {
             /** @description Line level a line-output converter is set to [V] */
             converterLineV?: number;
+            /** @description RMS power of all outputs to set the gain for; of a searched box what it holds, else all [W] */
+            gainPowerW?: number;
             input?: components["schemas"]["SignalInput"];
             /** @description Amplifier inputs on one line output */
             inputsInParallel?: number;
@@ -5747,6 +5817,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["PlanResult"];
@@ -6199,6 +6270,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["FuseResult"];
@@ -6599,6 +6671,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["DesignSearchResult"];
@@ -6697,6 +6770,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["SignalSetupResult"];
@@ -6981,6 +7055,8 @@ export interface components {
             /** @description Sum of the continuous ratings of the drivers on this output [W] */
             driversPowerW?: number;
             filters?: components["schemas"]["SignalFilters"];
+            /** @description Power of this output the gain shall be set for, where it is less than amplifier and drivers bear [W] */
+            gainPowerW?: number;
             /** @description Amplifier inputs on one line output */
             inputsInParallel?: number;
             source?: components["schemas"]["SignalSource"];
@@ -7050,6 +7126,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["EnclosureSizingResult"];
@@ -7074,6 +7151,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["PortSizingResult"];
@@ -7159,8 +7237,6 @@ export interface components {
              * @enum {string}
              */
             along?: "bottom" | "top" | "left" | "right";
-            /** @description Chamber of a band-pass box it opens from */
-            chamber?: components["schemas"]["ChamberName"];
             /** @description Sum of both end factors, in radii of the circle of equal area; 1.463 when absent [1] */
             endFactor?: number;
             /** @description Smaller side of the opening [mm] */
@@ -7515,6 +7591,8 @@ export interface components {
             airSpeedMPerS?: number;
             /** @description Half power [Hz] */
             f3Hz?: number;
+            /** @description Power of all outputs that the gain is set for [W] */
+            gainPowerW: number;
             /** @description Longest group delay at those frequencies [ms] */
             groupDelayMs: number;
             /**
@@ -7753,6 +7831,13 @@ export interface components {
             netVolumeL: number;
             port: components["schemas"]["Port"];
         };
+        /** @description What one version moved. */
+        VersionChanges: {
+            /** @description Against the version before it; empty where nothing moved */
+            moved: components["schemas"]["MovedFigures"][];
+            /** @description As in `calculation.version` of an answer */
+            version: string;
+        };
         /** @description From the outer envelope to the air that acts as the spring. */
         VolumeBalance: {
             /** @description Wood of the shell [L] */
@@ -7815,6 +7900,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["CoilWiringResult"];
@@ -8578,6 +8664,36 @@ export interface operations {
             503: components["responses"]["Unavailable"];
         };
     };
+    listChanges: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Which figures each version moved */
+            200: {
+                headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Changes"];
+                };
+            };
+            304: components["responses"]["NotModified"];
+            406: components["responses"]["NotAcceptable"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
+        };
+    };
     wireCoilsByQuery: {
         parameters: {
             query: {
@@ -9035,6 +9151,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Form of the answer, for who cannot set Accept; stands before it */
                 form?: "json" | "html" | "pdf" | "csv" | "text" | "markdown";
+                /** @description Only these parts of the result, divided by commas; the summary with the verdict, all cautions and all defaults always come. There are `name`, `summary`, `cover`, `parts`, `circuit`, `choice`, `waysOut`, `tried`, `billOfMaterials`, `buildOrder`, `restraint`, `commissioning`, `readings`, `remedies`, `safety`, `parts.matching`, `parts.wiring`, `parts.driver`, `parts.sizing`, `parts.port`, `parts.box`, `parts.response`, `parts.sheets`, `parts.current`, `parts.cable`, `parts.fuse`, `parts.circuit`, `parts.signal` */
+                parts?: string;
             };
             header?: never;
             path?: never;

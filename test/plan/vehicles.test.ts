@@ -151,7 +151,7 @@ describe.each(Object.entries(vehicles))('%s', (_, { plan, trunk, fuseA, runs = 1
 
   it('draws, buys and reads every fuse, and cuts no lettering off', () => {
     const count = request.fuses?.length ?? 0
-    expect(half.picture.match(/width="44" height="18"/g)).toHaveLength(count)
+    expect(half.picture.match(/paper-shape fuse/g)).toHaveLength(count)
     const bought = half.bill.filter(({ item }) => /^fuse \d/.test(item)).reduce((sum, { need }) => sum + need, 0)
     expect(bought).toBe(count)
     expect(half.picture).not.toContain('…')

@@ -1,22 +1,12 @@
 /** Strong entity tags of answers that depend on nothing but the version and the input, known before anything is computed. */
-import { createHash } from 'node:crypto'
 import type { FastifyReply, FastifyRequest } from 'fastify'
+import { digestOf } from '../wire/calculation.ts'
 import { version } from '../wire/version.ts'
 import { isCompressible } from './encoding.ts'
 import { varyBy } from './vary.ts'
 
-/** JSON with its names in one order, so that `?a=1&b=2` and `?b=2&a=1` are one resource. */
-function canonical(value: unknown): string {
-  if (Array.isArray(value)) return `[${value.map(canonical).join(',')}]`
-  if (typeof value !== 'object' || value === null) return JSON.stringify(value) ?? 'null'
-  const members = Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1))
-  return `{${members.map(([name, inner]) => `${JSON.stringify(name)}:${canonical(inner)}`).join(',')}}`
-}
-
-export function entityTag(resource: string, input: unknown): string {
-  const text = canonical([version, resource, input])
-  return `"${createHash('sha256').update(text).digest('base64url').slice(0, 27)}"`
-}
+/** `?a=1&b=2` and `?b=2&a=1` are one resource. */
+export const entityTag = (resource: string, input: unknown): string => `"${digestOf([version, resource, input])}"`
 
 /** The tag of the same answer in compressed bytes; a tag that says so already stays. */
 export function packedTag(tag: string, encoding: string): string {

@@ -12,6 +12,7 @@ import type { Work } from '../work/pool.ts'
 import { taskOf } from '../work/task.ts'
 import { contentType, type FormQuery, formChoice, isText, mediaTypes, negotiated } from './forms.ts'
 import { pagePolicy } from './page-policy.ts'
+import { askedParts, type PartsQuery, partsParameter } from './parts-query.ts'
 
 export const AnswerQuery = Type.Object(
   {
@@ -22,15 +23,17 @@ export const AnswerQuery = Type.Object(
 )
 
 /** What may be asked of the answer of one operation. */
-export const queryOf = ({ forms }: Operation) =>
-  forms.length === 0
-    ? AnswerQuery
-    : Type.Object(
-        { ...AnswerQuery.properties, form: formChoice(forms.map(({ mediaType }) => mediaType)) },
-        { additionalProperties: false }
-      )
+export const queryOf = (operation: Operation) =>
+  Type.Object(
+    {
+      ...AnswerQuery.properties,
+      ...(operation.forms.length === 0 ? {} : { form: formChoice(operation.forms.map(({ mediaType }) => mediaType)) }),
+      ...(operation.parts.length === 0 ? {} : { parts: partsParameter(operation) })
+    },
+    { additionalProperties: false }
+  )
 
-interface AnswerQueryValues extends FormQuery {
+interface AnswerQueryValues extends FormQuery, PartsQuery {
   readonly digits?: AnswerOptions['digits']
   readonly basis?: 'true' | 'false'
 }
@@ -123,7 +126,7 @@ function mount(app: FastifyInstance, operation: Operation, answer: AnswerCall): 
     async (request, reply) => {
       const { digits = 'six', basis } = request.query
       const form = negotiated(accepted, request, reply)
-      const options = { digits, basis: basis === 'true', form }
+      const options = { digits, basis: basis === 'true', form, ...askedParts(operation, request.query, form) }
       const { body } = await answer(operation, request.body, options, reply)
       if (form === 'text/html') reply.header('content-security-policy', pagePolicy)
       return reply.type(contentType(form)).header('cache-control', 'no-store').send(body)

@@ -8,6 +8,8 @@ import type { JsonSchema } from '../../contract/field/component.ts'
 import { answerOf } from '../../contract/field/envelope.ts'
 import type { Si } from '../../contract/field/wire-units.ts'
 import type { Outcome } from '../../domain/outcome.ts'
+import { type Calculation, calculationOf } from './calculation.ts'
+import { chosenParts } from './chosen-parts.ts'
 import type { Deprecation } from './deprecation.ts'
 import { type Digits, jsonWriter } from './json-writer.ts'
 import type { Law } from './law.ts'
@@ -39,6 +41,8 @@ export interface AnswerOptions {
   readonly basis: boolean
   /** Media type of the form asked for; JSON where absent. */
   readonly form?: string
+  /** Names among `parts` of the operation: only these of the result; all of it where absent. */
+  readonly parts?: readonly string[]
 }
 
 export interface Answer {
@@ -62,7 +66,7 @@ interface Form<Body, Domain> extends FormText {
   readonly render: (
     outcome: Outcome<Domain>,
     request: Si<Body>,
-    options: AnswerOptions
+    options: AnswerOptions & { readonly calculation: Calculation }
   ) => string | Uint8Array | Promise<string | Uint8Array>
 }
 
@@ -71,6 +75,8 @@ export interface Operation extends OperationText {
   readonly result: TSchema
   readonly answer: TSchema
   readonly forms: readonly FormText[]
+  /** What `?parts=` can name. */
+  readonly parts: readonly string[]
   /** What always holds; shown in the reference. */
   readonly laws: readonly Law[]
   /**
@@ -89,6 +95,7 @@ interface Definition<Body extends TObject, Result extends TSchema, Domain> exten
   readonly result: Result
   readonly compute: (request: Si<Static<Body>>) => Outcome<Domain>
   readonly forms?: readonly Form<Static<Body>, Domain>[]
+  readonly parts?: readonly string[]
   readonly laws?: readonly Law<Static<Body>, Static<Result>>[]
   readonly costMs: (request: Static<Body>) => number
 }
@@ -101,18 +108,26 @@ type Presented<Body extends TObject, Result extends TSchema, Domain> = Definitio
 export function defineOperation<Body extends TObject, Result extends TSchema, Domain = Si<Static<Result>>>(
   presented: Presented<Body, Result, Domain>
 ): Operation {
-  const { compute, costMs, forms = [], laws = [], ...definition }: Definition<Body, Result, Domain> = presented
+  const {
+    compute,
+    costMs,
+    forms = [],
+    laws = [],
+    parts = [],
+    ...definition
+  }: Definition<Body, Result, Domain> = presented
   const { present = result => result } = presented as { present?: (result: Domain) => unknown }
   const name = `${definition.operationId[0]?.toUpperCase()}${definition.operationId.slice(1)}Answer`
   const answer = answerOf(name, definition.result)
   const write = jsonWriter(answer as JsonSchema)
-  const text = (outcome: Outcome<Domain>, { digits, basis }: AnswerOptions) =>
+  const text = (request: unknown, outcome: Outcome<Domain>, { digits, basis, parts: chosen }: AnswerOptions) =>
     write(
       wireOutcome(
-        { ...outcome, result: present(outcome.result) },
+        { ...outcome, result: chosenParts(present(outcome.result), chosen) },
         definition.body as JsonSchema,
         definition.result as JsonSchema,
-        basis
+        basis,
+        calculationOf(definition.operationId, request)
       ),
       digits
     )
@@ -120,16 +135,23 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
     ...definition,
     answer,
     forms,
+    parts,
     laws,
     costMs: (request, { form }) =>
       costMs(request as Static<Body>) + (forms.find(({ mediaType }) => mediaType === form)?.moreMs ?? 0),
-    answerText: (request, options) => text(saidOnce(compute(toSi(request as Static<Body>))), options),
+    answerText: (request, options) => text(request, saidOnce(compute(toSi(request as Static<Body>))), options),
     run: async (request, options) => {
       const si = toSi(request as Static<Body>)
       const outcome = saidOnce(compute(si))
       const form = forms.find(({ mediaType }) => mediaType === options.form)
       return {
-        body: form === undefined ? text(outcome, options) : await form.render(outcome, si, options),
+        body:
+          form === undefined
+            ? text(request, outcome, options)
+            : await form.render(outcome, si, {
+                ...options,
+                calculation: calculationOf(definition.operationId, request)
+              }),
         cautions: outcome.cautions.map(({ code }) => code)
       }
     }

@@ -8,7 +8,8 @@ import type {
 import type { Assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { DesignError } from '../../design-error.ts'
-import { inDigits } from '../../digits.ts'
+import { toDigits } from '../../digits.ts'
+import { say } from '../../say.ts'
 import { converterInputA } from './converter-input.ts'
 import { converterJudgement } from './converter-judgement.ts'
 import { nominalVoltage } from './voltage-class.ts'
@@ -81,8 +82,12 @@ export function converterCautions(
   const most = (fullSineA * nominalV) / outputV
   if (most <= ratedA) return []
   const heavy = (heavyA * nominalV) / outputV
-  const music = heavy > ratedA ? ` Even dense bass takes ${inDigits(heavy)} A.` : ''
-  const message = `At full sine the amplifiers take ${inDigits(most)} A at ${inDigits(outputV)} V; the converter gives ${inDigits(ratedA)} A: above that its voltage falls until they stop.${music} Take the next rating, less gain, or amplifiers for the voltage of the vehicle.`
+  const message = say('converter-too-small', {
+    mostA: toDigits(most),
+    outputV: toDigits(outputV),
+    ratedA: toDigits(ratedA),
+    heavy: heavy > ratedA ? say('converter-too-small.heavy', { heavyA: toDigits(heavy) }) : []
+  })
   const level = heavy > ratedA ? 'stop' : 'care'
   return [caution('converter-too-small', message, { at: 'converter', level, figures: { ratedA, fullSineA: most } })]
 }
