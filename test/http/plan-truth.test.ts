@@ -117,7 +117,7 @@ describe('a plan says', () => {
     const { result } = planned({ ...estatePlan, driver: { ...estatePlan.driver, sheet } })
     expect(result.parts.matching.problem.errors[0].pointer).toBe('/driver/sheet/powerW')
     expect(result.summary.reasons).toHaveLength(2)
-    expect(result.summary.reasons[1]).toMatch(/^Waiting for this: wiring, /)
+    expect(result.summary.reasons[1].detail).toMatch(/^Waiting for this: wiring, /)
   })
 
   it('one cause and the ways out where nothing is published for a load of these drivers', () => {
@@ -125,7 +125,7 @@ describe('a plan says', () => {
     const { verdict, reasons } = planned({ ...estatePlan, amplifier }).result.summary
     expect(verdict).toBe('incomplete')
     expect(reasons).toHaveLength(2)
-    expect(reasons[0]).toMatch(/300 W at 16 Ω.*Take an amplifier/)
+    expect(reasons[0].detail).toMatch(/300 W at 16 Ω.*Take an amplifier/)
   })
 
   const low = { ...hatchbackPlan, car: { space: { widthMm: 700, heightMm: 380, depthMm: 420 } } }
