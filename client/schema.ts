@@ -1478,6 +1478,29 @@ export interface components {
             /** @description Width [mm] */
             widthMm?: number;
         };
+        /** @description JSON Merge Patch (RFC 7396) onto the request of the plan. */
+        BoxPatch: {
+            enclosure: {
+                /** @description Highest peak air speed in the port; 17, 25 and 34 are tried in turn when absent [m/s] */
+                airSpeedMPerS?: number;
+                /** @description Takes the wish out: the box is given */
+                goal: null;
+                /** @description `closed` is tighter and smaller, `vented` louder and reaches lower */
+                kind?: components["schemas"]["BoxKind"];
+                /** @description Net volume wanted [L] */
+                netVolumeL?: number;
+                /** @description Clear area wanted of the port; it follows from the air speed when absent [cm²] */
+                portAreaCm2?: number;
+                /** @description Shape of the port */
+                portShape?: components["schemas"]["PortShape"];
+                /** @description Tuning wanted of a vented box [Hz] */
+                tuningHz?: number;
+            };
+            signal?: {
+                /** @description Power the gain is set for, where the box holds less than the parts bear [W] */
+                gainPowerW: number;
+            };
+        };
         /** @description Where the box stands on the floor of the boot. */
         BoxPlace: {
             /** @description From the left [mm] */
@@ -3514,25 +3537,6 @@ export interface components {
          * @enum {string}
          */
         EnclosureKind: "closed" | "vented" | "passive-radiator" | "band-pass-4" | "band-pass-6-parallel" | "band-pass-6-series";
-        /** @description JSON Merge Patch (RFC 7396) onto the request of the plan. */
-        EnclosurePatch: {
-            enclosure: {
-                /** @description Highest peak air speed in the port; 17, 25 and 34 are tried in turn when absent [m/s] */
-                airSpeedMPerS?: number;
-                /** @description Takes the wish out: the box is given */
-                goal: null;
-                /** @description `closed` is tighter and smaller, `vented` louder and reaches lower */
-                kind?: components["schemas"]["BoxKind"];
-                /** @description Net volume wanted [L] */
-                netVolumeL?: number;
-                /** @description Clear area wanted of the port; it follows from the air speed when absent [cm²] */
-                portAreaCm2?: number;
-                /** @description Shape of the port */
-                portShape?: components["schemas"]["PortShape"];
-                /** @description Tuning wanted of a vented box [Hz] */
-                tuningHz?: number;
-            };
-        };
         /** @description The response of one enclosure. */
         EnclosureResponse: {
             cabin?: components["schemas"]["CabinModel"];
@@ -4218,10 +4222,10 @@ export interface components {
             /** @description What the filters take from the tone if they cannot be switched off, as Butterworth [dB] */
             filterLossDb: number;
             /**
-             * @description What ends first
+             * @description What ends first; `asked`: the gain was wanted for less
              * @enum {string}
              */
-            limitedBy?: "amplifier" | "drivers";
+            limitedBy?: "amplifier" | "drivers" | "asked";
             /** @description Load [Ω] */
             loadOhm: number;
             /** @description Reading at the amplifier's terminals, filters off [V] */
@@ -4680,10 +4684,10 @@ export interface components {
             /** @description RMS current at full level [A] */
             currentA: number;
             /**
-             * @description What ends first
+             * @description What ends first; `asked`: the gain was wanted for less
              * @enum {string}
              */
-            limitedBy?: "amplifier" | "drivers";
+            limitedBy?: "amplifier" | "drivers" | "asked";
             /** @description Load [Ω] */
             loadOhm: number;
             /** @description Reading at the amplifier's terminals, filters off [V] */
@@ -5229,7 +5233,7 @@ export interface components {
             /** @description The wish it is best for */
             goal: components["schemas"]["DesignGoal"];
             /** @description The request with this patch plans it, to the last digit */
-            patch: components["schemas"]["EnclosurePatch"];
+            patch: components["schemas"]["BoxPatch"];
         };
         /** @description The amplifier for the bass, as its data sheet says. */
         PlanAmplifier: {
@@ -5818,6 +5822,8 @@ export interface components {
         PlanSignal: {
             /** @description Line level a line-output converter is set to [V] */
             converterLineV?: number;
+            /** @description RMS power of all outputs to set the gain for; of a searched box what it holds, else all [W] */
+            gainPowerW?: number;
             input?: components["schemas"]["SignalInput"];
             /** @description Amplifier inputs on one line output */
             inputsInParallel?: number;
@@ -7206,6 +7212,8 @@ export interface components {
             /** @description Sum of the continuous ratings of the drivers on this output [W] */
             driversPowerW?: number;
             filters?: components["schemas"]["SignalFilters"];
+            /** @description Power of this output the gain shall be set for, where it is less than amplifier and drivers bear [W] */
+            gainPowerW?: number;
             /** @description Amplifier inputs on one line output */
             inputsInParallel?: number;
             source?: components["schemas"]["SignalSource"];
@@ -7400,8 +7408,6 @@ export interface components {
              * @enum {string}
              */
             along?: "bottom" | "top" | "left" | "right";
-            /** @description Chamber of a band-pass box it opens from */
-            chamber?: components["schemas"]["ChamberName"];
             /** @description Sum of both end factors, in radii of the circle of equal area; 1.463 when absent [1] */
             endFactor?: number;
             /** @description Smaller side of the opening [mm] */
@@ -7755,6 +7761,8 @@ export interface components {
             airSpeedMPerS?: number;
             /** @description Half power [Hz] */
             f3Hz?: number;
+            /** @description Power of all outputs that the gain is set for [W] */
+            gainPowerW: number;
             /** @description Longest group delay at those frequencies [ms] */
             groupDelayMs: number;
             /**

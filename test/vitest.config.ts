@@ -9,6 +9,7 @@ const thorough = [
   'test/contract-reads.test.ts',
   'test/contract-served.test.ts',
   'test/defaults.test.ts',
+  'test/effects.test.ts',
   'test/fuzz.test.ts',
   'test/client.test.ts',
   'test/main.test.ts',

@@ -1,13 +1,16 @@
-/** An attempt that fits, braced as the plan braces it, and then its response: braces take air. */
+/** An attempt that fits, braced and in sizes that save a sheet where some do, and then its response: both alter the air. */
 import type { ResponseRequest } from '../../domain/enclosure/model/request.ts'
+import { present } from '../../domain/present.ts'
 import { type Attempt, enclosureOf } from './plan-attempts.ts'
 import { type BoxPart, bracedBox, clears } from './plan-box.ts'
 import { planResponse, pressureIn, type ResponsePart } from './plan-response.ts'
 import type { Setting } from './setting.ts'
+import { onFewerSheets, type SheetSaving } from './sheet-saving.ts'
 
 export interface AttemptResponse {
   readonly box: BoxPart
   readonly response: ResponsePart
+  readonly saving?: SheetSaving
 }
 
 /** The box of the attempt with its braces; one that braces would crowd stays as it was, with its caution. */
@@ -24,7 +27,8 @@ export function attemptResponse(
   made: Attempt,
   frequenciesHz?: NonNullable<ResponseRequest['frequenciesHz']>
 ): AttemptResponse {
-  const box = finishedBox(setting, made)
+  const { box, saving } = onFewerSheets(setting.request, finishedBox(setting, made))
   const { candidate, port, leakQ } = made
-  return { box, response: planResponse(setting, enclosureOf(candidate, box, port, leakQ), frequenciesHz) }
+  const response = planResponse(setting, enclosureOf(candidate, box, port, leakQ), frequenciesHz)
+  return { box, response, ...present({ saving }) }
 }

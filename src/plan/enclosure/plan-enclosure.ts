@@ -17,6 +17,7 @@ import { boxMiss, portMiss } from './plan-miss.ts'
 import type { PortPart } from './plan-port.ts'
 import type { ResponsePart } from './plan-response.ts'
 import type { Setting } from './setting.ts'
+import type { SheetSaving } from './sheet-saving.ts'
 import { wishedAttempts } from './wished-attempts.ts'
 
 export interface Tried {
@@ -32,6 +33,8 @@ export interface PlannedEnclosure {
   readonly port?: PortPart
   readonly box: BoxPart
   readonly response: ResponsePart
+  /** Where other sizes than those first chosen need a sheet less. */
+  readonly saving?: SheetSaving
   readonly chosen?: EnclosureCandidate
   /** Whether there is a box to build. */
   readonly fits: boolean
@@ -43,6 +46,8 @@ export interface PlannedEnclosure {
   readonly goalMissed?: DesignGoal
   /** Where the box was searched for a wish. */
   readonly wished?: Wished
+  /** The drivers at the gain that the box is planned for, where it was searched for. */
+  readonly driven?: JoinedDrivers
 }
 
 const triedRow = ({ candidate, complaint }: Attempt): Tried => ({
@@ -93,12 +98,13 @@ export function forWish(
 ): PlannedEnclosure | undefined {
   const { request, drivers, joined } = setting
   const designs = wishDesigner(request, drivers, joined, roomM3)
-  for (const { sizing, attempt } of wishedAttempts(setting, goal, designs, roomM3)) {
+  for (const { setting: told, sizing, attempt } of wishedAttempts(setting, goal, designs, roomM3)) {
     if (attempt.complaint !== undefined) {
       passed.push(attempt)
       continue
     }
-    return { ...finished(setting, sizing, attempt, passed), fits: true, wished: { setting, goal, designs, roomM3 } }
+    const wished = { setting, goal, designs, roomM3 }
+    return { ...finished(told, sizing, attempt, passed), fits: true, wished, driven: told.joined }
   }
   return undefined
 }

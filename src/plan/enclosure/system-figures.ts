@@ -2,6 +2,7 @@
 import type { SystemFigures } from '../../contract/systems/plan-choice.ts'
 import { computeResponse } from '../../domain/enclosure/answer/compute-response.ts'
 import { present } from '../../domain/present.ts'
+import type { JoinedDrivers } from '../load/plan-load.ts'
 import { runPart } from '../request/part.ts'
 import type { BoxPart } from './plan-box.ts'
 import type { ResponsePart } from './plan-response.ts'
@@ -17,7 +18,11 @@ function comparedAt(response: ResponsePart & { readonly done: true }): ResponseP
 }
 
 /** @returns none where box or response could not be done */
-export function systemFigures(box: BoxPart, response: ResponsePart): SystemFigures | undefined {
+export function systemFigures(
+  box: BoxPart,
+  response: ResponsePart,
+  { powerW }: Pick<JoinedDrivers, 'powerW'>
+): SystemFigures | undefined {
   if (!box.done || !response.done) return undefined
   const compared = comparedAt(response)
   if (!compared.done) return undefined
@@ -31,6 +36,7 @@ export function systemFigures(box: BoxPart, response: ResponsePart): SystemFigur
     netVolumeM3: volume.netM3,
     outerVolumeM3: outer.widthM * outer.heightM * outer.depthM,
     massKg,
+    gainPowerW: powerW,
     ...present({ f3Hz: scalars.f3Hz, tuningHz: kind === 'closed' ? undefined : scalars.tuningHz }),
     levelDb: played.map((level, k) => Math.min(level, most?.[k] ?? level)),
     heardAt: seatLevelDb === undefined ? 'half-space' : 'seat',

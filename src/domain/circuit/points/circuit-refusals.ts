@@ -1,7 +1,7 @@
 /** Graphs that are no circuit. */
 import type { CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
 import { DesignError } from '../../design-error.ts'
-import { fuseFamily } from '../fuse/fuse-families-iso-8820.ts'
+import { requireFuseStands } from '../fuse/fuse-rating.ts'
 import { inputOf } from './circuit-elements.ts'
 import { reached } from './reach.ts'
 
@@ -53,18 +53,10 @@ function heldV({ batteries, alternators = [], converters = [], systemVoltageV }:
 function requireFuseVoltage(request: CircuitRequest): void {
   const { cables = [], fuses = [], links = [] } = request
   const sources = heldV(request)
-  for (const [index, { type, ratedVoltageV, from, to }] of fuses.entries()) {
+  for (const [index, { from, to, ...fuse }] of fuses.entries()) {
     const side = reached([from, to], [...cables, ...fuses, ...links])
     const highestV = Math.max(0, ...sources.filter(({ plus }) => side.has(plus)).map(({ voltageV }) => voltageV))
-    const made = fuseFamily(type)?.voltagesV ?? []
-    const stands = ratedVoltageV ?? Math.max(0, ...made)
-    if (stands === 0 || stands >= highestV) continue
-    throw new DesignError('fuse-voltage', {
-      field: `fuses[${index}].${ratedVoltageV === undefined ? 'type' : 'ratedVoltageV'}`,
-      value: stands,
-      minimum: highestV,
-      unit: 'V'
-    })
+    requireFuseStands(fuse, highestV, `fuses[${index}]`)
   }
 }
 
