@@ -35,7 +35,7 @@ export interface paths {
         put?: never;
         /**
          * Many calls in one
-         * @description Up to 100 calls, each with its own status and answer or problem, in the order of the request; one bad call spoils only itself. Calls run in parallel in worker threads. With `Accept: application/x-ndjson` each item leaves as a line of its own as soon as it and those before it are done, and the last line is `{"summary": …}`; a stream without it was cut. Every call is pure, so a client may ask again, with `fromIndex` for the rest only. Each call counts against the rate limit.
+         * @description Up to 100 calls, or 1000 answered line by line, each with its own status and answer or problem, in the order of the request; one bad call spoils only itself. Calls run in parallel in worker threads. With `Accept: application/x-ndjson` or `?form=ndjson` each item leaves as a line of its own as soon as it and those before it are done, and the last line is `{"summary": …}`; a stream without it was cut. Every call is pure, so a client may ask again, with `fromIndex` for the rest only. Each call counts against the rate limit.
          */
         post: operations["runBatch"];
         delete?: never;
@@ -1023,6 +1023,29 @@ export interface components {
             items: components["schemas"]["BatchItem"][];
             summary: components["schemas"]["BatchSummary"];
         };
+        /** @description A call with its answer. */
+        BatchAnswered: {
+            /** @description Body of the answer, as the operation gives it */
+            answer: {
+                [key: string]: unknown;
+            };
+            /** @description Name of the call */
+            id?: string;
+            /** @description Place of the call in the request, from 0 */
+            index: number;
+            /** @description Which calculation; says what the answer is */
+            operationId: string;
+            /**
+             * @description There is an answer (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            outcome: "answered";
+            /**
+             * @description HTTP status the call alone would have had
+             * @enum {number}
+             */
+            status: 200;
+        };
         /** @description One call of a batch. */
         BatchCall: {
             /** @description Name of the call; comes back beside its answer */
@@ -1037,17 +1060,22 @@ export interface components {
                 [key: string]: unknown;
             };
         };
-        /** @description What one call of a batch gave: an answer or a problem. */
-        BatchItem: {
-            /** @description Body of the answer, as the operation gives it */
-            answer?: {
-                [key: string]: unknown;
-            };
+        /** @description What one call of a batch gave. */
+        BatchItem: components["schemas"]["BatchAnswered"] | components["schemas"]["BatchRefused"];
+        /** @description A call with its problem. */
+        BatchRefused: {
             /** @description Name of the call */
             id?: string;
             /** @description Place of the call in the request, from 0 */
             index: number;
-            problem?: components["schemas"]["Problem"];
+            /** @description Which calculation; says what the answer is */
+            operationId: string;
+            /**
+             * @description There is a problem (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            outcome: "refused";
+            problem: components["schemas"]["Problem"];
             /** @description HTTP status the call alone would have had */
             status: number;
         };
