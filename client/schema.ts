@@ -2720,14 +2720,23 @@ export interface components {
             cautions: components["schemas"]["CautionCode"][];
             /** @description Name of the step */
             id: string;
+            /** @description Work of a careful first build [min] */
+            minutes: number;
             /** @description Place in the whole work; the numbers of the build go on */
             number: number;
             /** @description What must be seen before the next step */
             passIf: string;
+            /**
+             * @description `power` up to the running engine; `gain`, without drivers; `sound`, the first; `proof` under load, and handing over
+             * @enum {string}
+             */
+            stage: "power" | "gain" | "sound" | "proof";
             /** @description What to do */
             text: string;
             /** @description The step in a few words */
             title: string;
+            /** @description Tools */
+            tools: string[];
             /** @description Rows of the bill it takes */
             uses?: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label")[];
         };

@@ -10,7 +10,7 @@ import { PlanSummaryBody } from '../../../contract/systems/plan-summary.ts'
 import { PlanReadingBody } from '../../../contract/systems/readings.ts'
 import { PlanRemedyBody } from '../../../contract/systems/remedies.ts'
 import { HazardBody } from '../../../contract/systems/safety.ts'
-import { billParts } from '../../../contract/systems/words.ts'
+import { billParts, startStages } from '../../../contract/systems/words.ts'
 import { BillRowBody, BuildOrderBody, RestraintBody } from '../../../contract/systems/workshop.ts'
 import { partNames } from '../../wire/chosen-parts.ts'
 import type { Operation } from '../../wire/operation.ts'
@@ -116,6 +116,12 @@ const CommissioningBody = component('CommissioningStep', 'One step of switching 
   number: Type.Integer({ description: 'Place in the whole work; the numbers of the build go on' }),
   title: Type.String({ description: 'The step in a few words' }),
   id: Type.String({ description: 'Name of the step' }),
+  stage: choice(
+    '`power` up to the running engine; `gain`, without drivers; `sound`, the first; `proof` under load, and handing over',
+    startStages
+  ),
+  minutes: quantity('min', 'Work of a careful first build'),
+  tools: Type.Array(Type.String(), { description: 'Tools' }),
   text: Type.String({ description: 'What to do' }),
   passIf: Type.String({ description: 'What must be seen before the next step' }),
   uses: Type.Optional(Type.Array(choice('Part', billParts), { description: 'Rows of the bill it takes' })),
