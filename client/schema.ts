@@ -1134,6 +1134,8 @@ export interface components {
             /** @description Internal resistance of the battery [Ω] */
             resistanceOhm?: number;
         };
+        /** @description What a row of the bill is. More may come with any version; take what you do not know as it is. */
+        BillPart: string;
         /** @description One line of the bill of materials. */
         BillRow: {
             /** @description How the need was reached */
@@ -1145,22 +1147,16 @@ export interface components {
             group: "board" | "joining" | "fittings" | "finish" | "wiring";
             /** @description Name of the row in this bill: its part, numbered from the second row on */
             id: string;
-            /**
-             * @description Bought instead of the rows of this part, not besides
-             * @enum {string}
-             */
-            insteadOf?: "sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label";
+            /** @description Bought instead of the rows of this part, not besides */
+            insteadOf?: components["schemas"]["BillPart"];
             /** @description What to buy, for people */
             item: string;
             /** @description The need itself, in `unit` [1] */
             need: number;
             /** @description False where a builder may do without */
             needed: boolean;
-            /**
-             * @description What it is; the steps of the work name it so
-             * @enum {string}
-             */
-            part: "sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label";
+            /** @description What it is; the steps of the work name it so */
+            part: components["schemas"]["BillPart"];
             /** @description How much to buy, in `unit`: the need with its spare, rounded up [1] */
             quantity: number;
             /** @description Spare added to the need [%] */
@@ -2738,7 +2734,7 @@ export interface components {
             /** @description Tools */
             tools: string[];
             /** @description Rows of the bill it takes */
-            uses?: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label")[];
+            uses?: components["schemas"]["BillPart"][];
         };
         /** @description A plan on the screen of a phone. */
         CompactPlan: {
