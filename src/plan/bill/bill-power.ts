@@ -61,13 +61,15 @@ function powerCableRows(cable: BillCable): readonly BillRow[] {
       'power-cable',
       `power cable ${designation}, positive`,
       positiveLengthM * runs,
-      `${inDecimals(positiveLengthM)} m as routed${each(runs)}`
+      `${inDecimals(positiveLengthM)} m as routed${each(runs)}`,
+      { designation }
     ),
     ...offTheReel(
       'return-cable',
       `power cable ${designation}, ${back}`,
       returnLengthM * runs,
-      `${inDecimals(returnLengthM)} m, the same size as the positive cable${each(runs)}`
+      `${inDecimals(returnLengthM)} m, the same size as the positive cable${each(runs)}`,
+      { designation }
     )
   ]
 }
@@ -77,6 +79,7 @@ export const fuseRow = ({ ratingA, type }: BillFuse, need: number, place: string
   billRow({
     group: 'wiring',
     part: 'fuse',
+    specification: { ratedA: ratingA, fuseType: type },
     item: `fuse ${ratingA} A, ${type}${place}`,
     need,
     unit: 'piece',
@@ -99,7 +102,8 @@ function fuseRows({ designation, runs = 1, fuse, endFuse }: BillCable): readonly
       'fuse-holder',
       `fuse holder for ${fuse.type}, covered, for ${designation}`,
       runs * ends,
-      `within the distance from the battery that the fuse rating states${both}`
+      `within the distance from the battery that the fuse rating states${both}`,
+      { fuseType: fuse.type, designation }
     )
   ]
 }
@@ -152,8 +156,8 @@ export function cableRows(cable: BillCable, branches: readonly BillBranch[] = []
   return [
     ...powerCableRows(cable),
     ...fuseRows(cable),
-    ...wiringPieces('ring-lug', `crimp ring lug for ${designation}`, lugs, at),
-    ...wiringPieces('power-ferrule', `ferrule or reducing pin for ${designation}`, pins, pinsAt),
+    ...wiringPieces('ring-lug', `crimp ring lug for ${designation}`, lugs, at, { designation }),
+    ...wiringPieces('power-ferrule', `ferrule or reducing pin for ${designation}`, pins, pinsAt, { designation }),
     ...sleeveRows(lugs + pins),
     ...cableRunRows(cable),
     ...blockRows(cable, branches),
@@ -187,7 +191,13 @@ function branchFuseRows({ amplifier, designation, fuse }: BillBranch, noBlock: b
   return [
     ...fuseRow(fuse, 1, `, branch to ${amplifier}`, `${where}; one in reserve, of the same rating only`),
     ...(noBlock
-      ? wiringPieces('fuse-holder', `fuse holder for ${fuse.type}, covered, for ${designation}, ${amplifier}`, 1, where)
+      ? wiringPieces(
+          'fuse-holder',
+          `fuse holder for ${fuse.type}, covered, for ${designation}, ${amplifier}`,
+          1,
+          where,
+          { fuseType: fuse.type, designation }
+        )
       : [])
   ]
 }
@@ -209,26 +219,30 @@ function branchRows(branch: BillBranch, noBlock: boolean): readonly BillRow[] {
       'power-cable',
       `power cable ${designation}, ${place}`,
       positiveLengthM,
-      `${inDecimals(positiveLengthM)} m from the ${start}`
+      `${inDecimals(positiveLengthM)} m from the ${start}`,
+      { designation }
     ),
     ...offTheReel(
       'return-cable',
       `power cable ${designation}, ${body ? 'ground lead' : 'return'} of ${amplifier}`,
       returnLengthM,
-      `${inDecimals(returnLengthM)} m to the ${body ? 'body' : noBlock ? 'minus of the converter' : 'block of the returns'}, the same size as its positive cable`
+      `${inDecimals(returnLengthM)} m to the ${body ? 'body' : noBlock ? 'minus of the converter' : 'block of the returns'}, the same size as its positive cable`,
+      { designation }
     ),
     ...branchFuseRows(branch, noBlock),
     ...wiringPieces(
       'ring-lug',
       `crimp ring lug for ${designation}, ${amplifier}`,
       lugs,
-      `${body ? 'body' : ''}${body && noBlock ? ', ' : ''}${noBlock ? 'both sides of the fuse holder' : ''}`
+      `${body ? 'body' : ''}${body && noBlock ? ', ' : ''}${noBlock ? 'both sides of the fuse holder' : ''}`,
+      { designation }
     ),
     ...wiringPieces(
       'power-ferrule',
       `ferrule or reducing pin for ${designation}, ${amplifier}`,
       pins,
-      `${body || noBlock ? start : 'both blocks'}, positive and return at the amplifier`
+      `${body || noBlock ? start : 'both blocks'}, positive and return at the amplifier`,
+      { designation }
     ),
     ...sleeveRows(lugs + pins)
   ]

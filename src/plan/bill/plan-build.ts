@@ -20,6 +20,7 @@ import type { BillDriver } from './bill-box.ts'
 import { capacitorRows } from './bill-capacitor.ts'
 import { billOfMaterials } from './bill-of-materials.ts'
 import type { BillCable } from './bill-power.ts'
+import { namedRows } from './bill-row.ts'
 import { vehicleRows } from './bill-vehicle.ts'
 
 export interface PlannedBuild {
@@ -127,12 +128,12 @@ export function planBuild(
   )
   return {
     sheets,
-    billOfMaterials: [
+    billOfMaterials: namedRows([
       ...billed(request, finish, layout, sheets, circuit, held),
       ...accessoryRows(circuit),
       ...vehicleRows(circuit, sheathedTailM(request, circuit)),
       ...capacitorRows(current)
-    ],
+    ]),
     facts,
     restraint: held
   }
