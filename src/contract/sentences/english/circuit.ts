@@ -57,6 +57,9 @@ export const circuitSentences = {
     'At full sine, driving: the supply would collapse at {collapseMarginTimes} times this power; the ripple of bass peaks at twice the mean.',
   'collapse-margin.loop': 'The supply would collapse at {marginTimes} times this power.',
   'converter-input': '{highestV} V reach the input of the {id}; its sheet allows {allowedV} V.',
+  'converter-too-small':
+    'At full sine the amplifiers take {mostA} A at {outputV} V; the converter gives {ratedA} A: above that its voltage falls until they stop. {heavy} Take the next rating, less gain, or amplifiers for the voltage of the vehicle.',
+  'converter-too-small.heavy': 'Even dense bass takes {heavyA} A.',
   'dense-bass.voltage': 'Dense bass leaves {voltageV} V.',
   'dense-bass.voltage-and-drop': 'Dense bass leaves {voltageV} V and loses {dropPercent} %.',
   'efficiency-implausible':

@@ -16,5 +16,7 @@ export const conductorMeanings = {
     'In diesem Zustand können die Quellen die Verstärker nicht speisen: die Spannung sinkt, bis sie abschalten. Verstärkung senken, den Weg dicker oder kürzer machen oder eine Quelle nahe den Verstärkern zufügen.',
   'converter-input':
     'Das Fahrzeug hält mehr Volt, als der Wandler am Eingang erlaubt: er wird zerstört und kann sie zu einem 12-V-Verstärker durchlassen. Einen nehmen, dessen Datenblatt die Ladespannung und ihre Spitzen erlaubt.',
+  'converter-too-small':
+    'Die Verstärker nehmen mehr, als der Wandler gibt: seine Spannung sinkt, bis sie aussetzen, und keine Sicherung merkt es. Die nächste Größe, weniger Verstärkung oder Verstärker für die Spannung des Fahrzeugs nehmen.',
   'no-supply': 'In diesem Zustand speist nichts dieses Gerät: ein offenes Relais trennt es von jeder Quelle.'
 } as const satisfies Record<keyof typeof conductorCautions, string>

@@ -61,6 +61,9 @@ export const germanCircuit = translation<typeof circuitSentences>()({
     'Bei Vollpegel auf der Fahrt: Die Versorgung bräche beim {collapseMarginTimes}-Fachen dieser Leistung zusammen; die Spitzen im Bass erreichen das Doppelte des Mittels.',
   'collapse-margin.loop': 'Die Versorgung bräche beim {marginTimes}-Fachen dieser Leistung zusammen.',
   'converter-input': '{highestV} V erreichen den Eingang von {id}; das Datenblatt erlaubt {allowedV} V.',
+  'converter-too-small':
+    'Bei Vollpegel nehmen die Verstärker {mostA} A bei {outputV} V; der Wandler gibt {ratedA} A: darüber sinkt seine Spannung, bis sie aussetzen. {heavy} Die nächste Größe, weniger Verstärkung oder Verstärker für die Spannung des Fahrzeugs nehmen.',
+  'converter-too-small.heavy': 'Schon dichter Bass nimmt {heavyA} A.',
   'dense-bass.voltage': 'Dichter Bass lässt {voltageV} V.',
   'dense-bass.voltage-and-drop': 'Dichter Bass lässt {voltageV} V und verliert {dropPercent} %.',
   'efficiency-implausible':

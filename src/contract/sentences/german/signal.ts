@@ -44,5 +44,7 @@ export const germanSignal = translation<typeof signalSentences>()({
   'turn-on.accessory':
     'Die Quelle hat keinen Schaltausgang und der Verstärker keine Signalerkennung: ein Zündungsplus schaltet ein Relais.',
   'turn-on.drawn': '{loadMa} mA von {limitMa} mA werden gezogen.',
+  'turn-on.other-voltage':
+    'Der Schaltausgang führt {vehicleV} V, der Schalteingang nimmt {amplifierV} V: er steuert ein Relais, das der Wandler speist.',
   'turn-on.sensing': 'Die Quelle hat keinen Schaltausgang; der Verstärker erkennt das Signal.'
 })
