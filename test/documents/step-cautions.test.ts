@@ -43,7 +43,7 @@ for (const [name, wire] of [
 
     it('prints each caution whole once, on the page and in the text: at its step, in its part, or with the verdict', () => {
       expect(cautions.length).toBeGreaterThan(20)
-      const { reasons } = result.summary
+      const reasons = result.summary.reasons.map(({ detail }) => detail)
       const behind = (printed: string, opening: string) => printed.slice(printed.indexOf(opening))
       // The first page holds short forms, and the whole of what no plan is without.
       const [worked, listed] = [behind(page, 'What it will do'), behind(text, 'Further cautions')]

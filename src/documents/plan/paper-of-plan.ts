@@ -101,14 +101,13 @@ export function paperOfPlan(
   const cutPlan = resultOf(plan.parts.sheets)
   const wiring = wiringOf(plan, request, paper)
   const coils = coilsOf(plan)
-  const placed = placedCautions(
-    cautions,
-    [...(plan.buildOrder?.steps ?? []), ...plan.commissioning],
-    plan.summary.reasons
-  )
+  const reasons = plan.summary.reasons.map(({ detail }) => detail)
+  const placed = placedCautions(cautions, [...(plan.buildOrder?.steps ?? []), ...plan.commissioning], reasons)
   return {
     title: plan.name ?? 'Bass system',
-    ...plan.summary,
+    verdict: plan.summary.verdict,
+    lines: plan.summary.lines,
+    reasons,
     cover: plan.cover,
     figures,
     stepCautions: placed.atSteps,
