@@ -23,7 +23,7 @@ export const boxCautions = {
   'cone-needs-room': {
     level: 'note',
     meaning:
-      'A driver does not fire from the front, and what it fires at may stand near: floor, trim, load. The free ring round the cone should be no smaller than the cone; nearer, it is throttled and the load on it changes. No limit of the space leaves this room by itself. Under the floor of the box it is `care`: it needs feet.',
+      'A driver does not fire from the front, and what it fires at may stand near: floor, trim, load. The free ring round the cone should be no smaller than the cone; nearer, it is throttled and the load on it changes. No limit of the space leaves this room by itself. In the bottom it is `care`: it needs feet.',
     basis:
       'derived: the ring π·d·h is as large as the cone π·d²/4 at h = d/4; that it should be is common practice, no source'
   },

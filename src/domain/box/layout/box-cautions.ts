@@ -1,7 +1,8 @@
 /** What a laid-out box gives cause to say, in the order of its parts. */
 import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import { type Caution, caution } from '../../caution.ts'
-import { inDigits, inMm } from '../../digits.ts'
+import { toDigits } from '../../digits.ts'
+import { say } from '../../say.ts'
 import { assemblyCautions } from '../assembly/take-apart.ts'
 import { fitCautions } from '../boot/box-fit.ts'
 import { boardsOf } from '../request/boards-of-face.ts'
@@ -22,17 +23,18 @@ function driverCautions({ request, fixed }: BoxTask): readonly Caution[] {
     const one = oneDriver(driver, boardsOf(driver, fixed))
     const at = `drivers[${i}]`
     if (one === undefined) {
-      return [
-        caution('driver-volume-missing', 'Nothing tells how much air this driver takes; it counts as nothing.', { at })
-      ]
+      return [caution('driver-volume-missing', say('driver-volume-missing'), { at })]
     }
     const figures = { volumeL: one.volumeM3 * 1e3 }
     return one.known === 'estimated'
       ? [
           caution(
             'driver-volume-estimated',
-            `The driver takes about ${inDigits(one.volumeM3 * 1e3, 2)} L, within some 30 %.`,
-            { at, figures }
+            say('driver-volume-estimated', { volumeL: toDigits(one.volumeM3 * 1e3, 2) }),
+            {
+              at,
+              figures
+            }
           )
         ]
       : []
@@ -49,23 +51,16 @@ function driverCautions({ request, fixed }: BoxTask): readonly Caution[] {
  */
 export const ringGapM = (diameterM: number): number => diameterM / 4
 
-const outwardWays = {
-  back: 'the back',
-  top: 'the lid',
-  bottom: 'the floor',
-  left: 'the left side',
-  right: 'the right side'
-}
-
 /** Room that no limit of the space knows of. */
 function coneCautions({ request }: BoxTask): readonly Caution[] {
   return (request.drivers ?? []).flatMap(({ face = 'front', cutOutDiameterM }, i) => {
     if (face === 'front' || face === 'divider' || cutOutDiameterM === undefined) return []
-    const gapM = ringGapM(cutOutDiameterM)
-    const feet = face === 'bottom' ? ' Stand the box on feet of that height, and take them off the space.' : ''
-    const message = `Cones in ${outwardWays[face]} of the box need ${inMm(gapM)} free before them, all round.${feet}`
-    const level = face === 'bottom' ? ({ level: 'care' } as const) : {}
-    return [caution('cone-needs-room', message, { at: `drivers[${i}].face`, ...level, figures: { gapMm: gapM * 1e3 } })]
+    const gapMm = ringGapM(cutOutDiameterM) * 1e3
+    const values = { gapMm: toDigits(gapMm, 2) }
+    const details = { at: `drivers[${i}].face`, figures: { gapMm } }
+    return face === 'bottom'
+      ? [caution('cone-needs-room', say('cone-needs-room.feet', values), { ...details, level: 'care' })]
+      : [caution('cone-needs-room', say('cone-needs-room', { face, ...values }), details)]
   })
 }
 
