@@ -1270,7 +1270,7 @@ export interface components {
             checks: string[];
             cureMinutes: number;
             id: string;
-            makes: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label" | "cut-panel" | "brace" | "port-walls" | "shell" | "closed-box" | "finished-box" | "driver" | "amplifier")[];
+            makes: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "converter" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label" | "cut-panel" | "brace" | "port-walls" | "shell" | "closed-box" | "finished-box" | "driver" | "amplifier")[];
             minutes: number;
             needs: string[];
             number: number;
@@ -1279,7 +1279,7 @@ export interface components {
             substitutes: string[];
             title: string;
             tools: string[];
-            uses: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label" | "cut-panel" | "brace" | "port-walls" | "shell" | "closed-box" | "finished-box" | "driver" | "amplifier")[];
+            uses: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "converter" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label" | "cut-panel" | "brace" | "port-walls" | "shell" | "closed-box" | "finished-box" | "driver" | "amplifier")[];
             warnings: string[];
         };
         BuyLine: {
@@ -1507,6 +1507,7 @@ export interface components {
             code: string;
             level: string;
             meaning: string;
+            templates: components["schemas"]["SentenceTemplate"][];
         };
         /**
          * @description `note`
@@ -2186,6 +2187,29 @@ export interface components {
          * @enum {string}
          */
         Conductor: "copper" | "aluminium" | "copper-clad-10" | "copper-clad-15" | "unknown";
+        ConverterLoad: {
+            averageInputA: number;
+            efficiency: number;
+            fullSineInputA: number;
+            heavyInputA: number;
+            nominalV: number;
+            outputV: number;
+            ratedA: number;
+            ratedInputA: number;
+        };
+        /** @description A converter from the voltage of the vehicle to that of the amplifiers, as in a lorry of 24 V */
+        ConverterRequest: {
+            /** @description Output over input */
+            efficiency?: number;
+            /** @description Input that its maker allows */
+            highestInputV?: number;
+            /** @description Input below which it stops */
+            lowestInputV?: number;
+            /** @description Voltage it holds */
+            outputV?: number;
+            /** @description Most it gives for good */
+            ratedA?: number;
+        };
         /** @description A chamber, which is a node of the network. */
         CustomChamber: {
             /** @description Q of the absorption at the frequency of the chamber */
@@ -4051,6 +4075,7 @@ export interface components {
             amplifiers: string[];
             branches: components["schemas"]["PlanBranch"][];
             capacitor?: components["schemas"]["PlanCapacitor"];
+            converter?: components["schemas"]["PlanConverter"];
             insideWire?: components["schemas"]["PlanSpeakerWire"];
             notPlanned: components["schemas"]["PlanNotPlanned"][];
             secondBattery?: components["schemas"]["PlanSecondBattery"];
@@ -4072,6 +4097,15 @@ export interface components {
             resistanceStatedFor?: components["schemas"]["CoilConnection"];
             /** @description Connection that Bl, Q and Le of the sheet belong to */
             statedFor?: components["schemas"]["CoilConnection"];
+        };
+        PlanConverter: {
+            ground?: components["schemas"]["PlanGroundLead"];
+            inputV: number;
+            lead?: components["schemas"]["PlanLead"];
+            nominalV: number;
+            outputV: number;
+            ratedA: number;
+            ratedInputA: number;
         };
         PlanCover: {
             asked?: components["schemas"]["PlanAsked"];
@@ -4141,6 +4175,10 @@ export interface components {
             code: components["schemas"]["CautionCode"];
             sentence: string;
             step?: number;
+        };
+        PlanGroundLead: {
+            designation: string;
+            lengthM: number;
         };
         PlanHazard: {
             barrier: string;
@@ -4233,10 +4271,10 @@ export interface components {
             after: components["schemas"]["RemedyFigures"];
             before: components["schemas"]["RemedyFigures"];
             /** @enum {string} */
-            cost: "reading" | "setting" | "cable" | "battery" | "alternator" | "driver";
+            cost: "reading" | "setting" | "cable" | "converter" | "battery" | "alternator" | "driver";
             cures: components["schemas"]["CautionCode"][];
             /** @enum {string} */
-            id: "measure-body" | "lower-gain" | "other-insulation" | "next-size" | "full-copper" | "return-cable" | "second-battery" | "stronger-alternator" | "other-coils";
+            id: "converter" | "measure-body" | "lower-gain" | "other-insulation" | "next-size" | "full-copper" | "return-cable" | "second-battery" | "stronger-alternator" | "other-coils";
             patch?: components["schemas"]["RemedyPatch"];
             text: string;
         };
@@ -4385,6 +4423,7 @@ export interface components {
             charging?: components["schemas"]["ChargingRequest"];
             /** @description Metal of the conductor */
             conductor?: components["schemas"]["Conductor"];
+            converter?: components["schemas"]["ConverterRequest"];
             /** @description Largest drop on the conductors, of nominal voltage */
             dropLimitPercent?: number;
             /** @description Battery terminal to fuse, along the cable */
@@ -5070,6 +5109,10 @@ export interface components {
             sharePercent: number;
             standardDeviationPercent: number;
         };
+        SentenceTemplate: {
+            id: string;
+            text: string;
+        };
         SetUpSignalAnswer: {
             assumed: components["schemas"]["Assumed"][];
             basis?: components["schemas"]["Basis"][];
@@ -5294,10 +5337,12 @@ export interface components {
             /** @description Amplifier inputs on one line output */
             inputsInParallel?: number;
             source?: components["schemas"]["SignalSource"];
-            /** @description Nominal voltage of the vehicle, 12, 24 or 48 */
+            /** @description Nominal voltage of the amplifier’s supply, 12, 24 or 48 */
             systemVoltageV?: number;
             tone?: components["schemas"]["TestTone"];
             turnOn?: components["schemas"]["TurnOnRequest"];
+            /** @description Nominal voltage of the vehicle, where a converter feeds the amplifier */
+            vehicleVoltageV?: number;
         };
         SignalSetupResult: {
             filters: components["schemas"]["SignalFiltersSet"];
@@ -5674,6 +5719,7 @@ export interface components {
             battery?: components["schemas"]["BatteryRequest"];
             capacitor?: components["schemas"]["CapacitorRequest"];
             charging?: components["schemas"]["ChargingRequest"];
+            converter?: components["schemas"]["ConverterRequest"];
             /** @description What drives the vehicle */
             drive?: components["schemas"]["VehicleDrive"];
             secondBattery?: components["schemas"]["SecondBatteryRequest"];
@@ -5684,6 +5730,7 @@ export interface components {
             amplifiers: components["schemas"]["AmplifierCurrents"][];
             capacitor?: components["schemas"]["CapacitorEffect"];
             charging?: components["schemas"]["ChargingBalance"];
+            converter?: components["schemas"]["ConverterLoad"];
             currents: components["schemas"]["SupplyCurrents"];
             engineOff?: components["schemas"]["EngineOff"];
             sizing: components["schemas"]["SizingCurrents"];
@@ -5701,6 +5748,9 @@ export interface components {
                 ratedA: number;
             };
             conductor?: components["schemas"]["Conductor"];
+            converter?: {
+                ratedA?: number;
+            };
             dropLimitPercent?: number;
             insulationC?: number;
             return?: components["schemas"]["ReturnPatch"];
@@ -7813,6 +7863,11 @@ export interface operations {
                 "charging.idleFraction"?: number;
                 "charging.kind"?: "alternator" | "converter";
                 "charging.ratedA"?: number;
+                "converter.efficiency"?: number;
+                "converter.highestInputV"?: number;
+                "converter.lowestInputV"?: number;
+                "converter.outputV"?: number;
+                "converter.ratedA"?: number;
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 drive?: components["schemas"]["VehicleDrive"];

@@ -1,5 +1,4 @@
 /** The guide: what a shop's or an app's developer must know before the reference is of use. */
-
 import { code, type Html, html } from '../../documents/draw/html.ts'
 import { operations } from '../operations.ts'
 import type { Chapter } from './page.ts'
