@@ -29,6 +29,8 @@ export const clearanceRules = {
   motorToTube: { needM: 20e-3, why: 'motor to the wall of a port (common practice)' }
 } as const
 
+export const passes = (availableM: number, neededM: number): boolean => availableM >= neededM - 1e-9
+
 export const clearanceRow = (
   between: string,
   availableM: number,
@@ -37,7 +39,7 @@ export const clearanceRow = (
   between,
   availableM,
   neededM: needM,
-  passes: availableM >= needM - 1e-9,
+  passes: passes(availableM, needM),
   why
 })
 

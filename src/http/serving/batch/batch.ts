@@ -39,7 +39,12 @@ async function answerOf(call: BatchCall, options: AnswerOptions, means: BatchMea
   const operation = means.operations.get(call.operationId)
   if (operation === undefined) return problem('not-found', 'There is no such operation.')
   const faults = means.faultsOf(operation.body, call.request)
-  if (faults.length > 0) return problem('invalid-request', `The call has ${faults.length} faults.`, faults)
+  if (faults.length > 0)
+    return problem(
+      'invalid-request',
+      `The call has ${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}.`,
+      faults
+    )
   try {
     return String((await means.answer(operation, call.request, options)).body)
   } catch (error) {
@@ -55,10 +60,11 @@ export async function runCall(
 ): Promise<BatchText> {
   const found = await answerOf(call, options, means)
   const answered = typeof found === 'string'
-  const head = `{"index":${index},${call.id === undefined ? '' : `"id":${JSON.stringify(call.id)},`}`
+  const id = call.id === undefined ? '' : `"id":${JSON.stringify(call.id)},`
+  const head = `"index":${index},${id}"operationId":${JSON.stringify(call.operationId)},`
   return answered
-    ? { answered, text: `${head}"status":200,"answer":${found}}` }
-    : { answered, text: `${head}"status":${found.status},"problem":${JSON.stringify(found)}}` }
+    ? { answered, text: `{"outcome":"answered",${head}"status":200,"answer":${found}}` }
+    : { answered, text: `{"outcome":"refused",${head}"status":${found.status},"problem":${JSON.stringify(found)}}` }
 }
 
 /** Yields results in order while at most `parallel` of them are being worked on. */
