@@ -4271,7 +4271,7 @@ export interface components {
          * @description Type of a fuse; /v1/reference/fuses describes each.
          * @enum {string}
          */
-        FuseType: "F" | "C" | "E" | "SF30" | "SF51" | "single-bolt";
+        FuseType: "F" | "C" | "E" | "SF30" | "SF51" | "single-bolt" | "marine-strip" | "class-t" | "knife-blade";
         /** @description What the meter shall read. */
         GainSetting: {
             /** @description Room left for a boost [dB] */
