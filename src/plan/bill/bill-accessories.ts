@@ -1,5 +1,4 @@
 /** Second battery with what ties it to the first, leads of the capacitor, turn-on relay: every piece with its specification. */
-
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals } from '../../domain/digits.ts'

@@ -1,5 +1,4 @@
 /** Power cables with their fuses, blocks, lugs, sleeves and clips, from the battery to every amplifier. */
-
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals, inMm } from '../../domain/digits.ts'
 import { wiringRule } from '../electric/wiring-practice.ts'
