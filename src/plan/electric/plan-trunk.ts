@@ -18,7 +18,7 @@ import { chargerInputA, type SecondLink } from './second-battery.ts'
 export type FusePart = Part<FuseRequest, FuseAnswer>
 
 /** What decides how the trunk is laid. */
-export interface TrunkTask {
+interface TrunkTask {
   readonly current: SupplyCurrent
   /** Whether it ends in a block, not in an amplifier. */
   readonly shared: boolean

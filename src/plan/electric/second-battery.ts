@@ -82,7 +82,7 @@ function leadRequest(request: PlanRequest, { sizing }: SupplyCurrent): CableChoi
   }
 }
 
-export interface SecondLead {
+interface SecondLead {
   /** From the second battery to the block; absent where no single size passes. */
   readonly run?: PowerRun
   readonly cautions: readonly Caution[]
