@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs'
 import path from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { doorsOf } from './support/doors.ts'
 import { circles, edgesBetween, roomOf, type SourceFile, sourceFile, sourceFiles, src } from './support/source-map.ts'
 
 /** Left to right. A layer imports itself and anything before it. */
@@ -80,6 +81,17 @@ function violations({ file, imports }: SourceFile): string[] {
   })
 }
 
+/** Files of other rooms of domain and plan that a file imports; the loose files of the domain are open to all. */
+const openedBy = ({ file, imports }: SourceFile): readonly string[] =>
+  imports.flatMap(({ target = '' }) =>
+    /^(domain\/.+|plan)\//.test(target) && roomOf(target) !== roomOf(file) ? [target] : []
+  )
+
+const knockedAt = (file: SourceFile): readonly string[] =>
+  openedBy(file)
+    .filter(target => !doorsOf[roomOf(target)]?.includes(path.basename(target, '.ts')))
+    .map(target => `${file.file} opens ${target}, which is no door of its room (test/support/doors.ts)`)
+
 const files = sourceFiles()
 
 describe('architecture', () => {
@@ -110,6 +122,16 @@ describe('architecture', () => {
     expect(files.flatMap(boxViolations)).toEqual([])
     const wrong = "import type { BuiltBox } from '../layout/build-box.ts'"
     expect(boxViolations(sourceFile('domain/box/solids/bodies.ts', wrong))).toHaveLength(1)
+  })
+
+  it('opens no file of another room but its doors, and keeps no door that nobody uses', () => {
+    const wrong = files.flatMap(knockedAt)
+    expect(wrong).toEqual([])
+    const used = new Set(files.flatMap(file => openedBy(file)))
+    const listed = Object.entries(doorsOf).flatMap(([room, names]) => names.map(name => `${room}/${name}.ts`))
+    expect(listed.filter(door => !used.has(door))).toEqual([])
+    const knock = "import { fuseSources } from '../../circuit/fuse/fuse-basis.ts'"
+    expect(knockedAt(sourceFile('domain/box/solids/bodies.ts', knock))).toHaveLength(1)
   })
 
   it('would notice a circle', () => {
