@@ -4,6 +4,7 @@ import type { PlanReading } from '../contract/systems/readings.ts'
 import type { PlanHazard } from '../contract/systems/safety.ts'
 import type { Caution } from '../domain/caution.ts'
 import { withStepCautions } from './answer/step-cautions.ts'
+import type { PlannedBuild } from './bill/plan-build.ts'
 import type { SignalPart } from './electric/plan-signal.ts'
 import type { PlannedSupply } from './electric/plan-supply.ts'
 import type { ResolvedPlan } from './request/resolved-plan.ts'
@@ -13,7 +14,6 @@ import { workNodes } from './steps/work-nodes.ts'
 import { type WorkOrder, workOrder } from './steps/work-order.ts'
 import { commissioning } from './work/commissioning.ts'
 import type { CommissioningStep } from './work/first-start.ts'
-import type { PlannedBuild } from './work/plan-build.ts'
 
 interface PlannedWork {
   /** Absent where no box fits: nothing is built then. */

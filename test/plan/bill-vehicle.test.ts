@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { PlanCircuit } from '../../src/contract/systems/plan-circuit.ts'
-import { vehicleRows } from '../../src/plan/work/bill-vehicle.ts'
+import { vehicleRows } from '../../src/plan/bill/bill-vehicle.ts'
 
 const run = { designation: '4 AWG', runs: 2, positiveLengthM: 5, returnBy: 'body' as const, returnLengthM: 0.5 }
 const circuit = { amplifiers: ['bass'], trunk: run, branches: [] } as unknown as PlanCircuit

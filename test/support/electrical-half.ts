@@ -7,6 +7,7 @@ import { wiringOf } from '../../src/documents/wiring/wiring-of-plan.ts'
 import { assumptions } from '../../src/domain/assume.ts'
 import { toSi } from '../../src/http/wire/to-si.ts'
 import { planCautions } from '../../src/plan/answer/plan-cautions.ts'
+import { planBuild } from '../../src/plan/bill/plan-build.ts'
 import { planCircuit } from '../../src/plan/electric/plan-circuit.ts'
 import { planGraph } from '../../src/plan/electric/plan-graph.ts'
 import { planSignal } from '../../src/plan/electric/plan-signal.ts'
@@ -17,7 +18,6 @@ import { planReadings, readingsInOrder } from '../../src/plan/readings/plan-read
 import { waitingFor } from '../../src/plan/request/part.ts'
 import { resolvedPlan } from '../../src/plan/request/resolved-plan.ts'
 import { commissioning } from '../../src/plan/work/commissioning.ts'
-import { planBuild } from '../../src/plan/work/plan-build.ts'
 import { inventedBox } from './invented-box.ts'
 
 const outcome = <Result>(result: Result) => ({ result, cautions: [], assumed: [], sources: [], basis: [] })

@@ -98,7 +98,7 @@ function travelOf({ limits }: Response, xmaxM: number | undefined): Pick<PlanCov
 
 const airFindings = {
   quiet: 'The port stays quiet',
-  note: 'The port can be heard at full power',
+  note: 'The port can be played at full power',
   care: 'The port is loud at full power',
   stop: 'The air in the port is too fast'
 } as const
@@ -151,11 +151,11 @@ function askedOf(request: ResolvedPlan, { box, response }: PlanParts): Pick<Plan
 
 export function planCover(request: ResolvedPlan, parts: PlanParts, outcomes: Outcomes): PlanCover {
   const { response, driver } = parts
-  const heard = outcomes.fits && response.done ? response.outcome.result : undefined
+  const played = outcomes.fits && response.done ? response.outcome.result : undefined
   const xmaxM = driver.done ? driver.outcome.result.driver.xmaxM : undefined
   return {
     sentence: sentence(request, parts, outcomes),
-    ...(heard === undefined ? {} : { band: bandOf(heard), ...travelOf(heard, xmaxM), ...portAirOf(heard) }),
+    ...(played === undefined ? {} : { band: bandOf(played), ...travelOf(played, xmaxM), ...portAirOf(played) }),
     ...(outcomes.fits ? askedOf(request, parts) : {}),
     pageOne: pageOne(outcomes.cautions, outcomes.steps, outcomes.reasons, outcomes.safety)
   }

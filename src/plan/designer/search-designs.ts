@@ -111,8 +111,8 @@ function weighed(combination: Combination, kinds: readonly PlannedKind[], questi
   const { driver, driverCount, amplifier, plan, price } = combination
   const systems = kinds.map(kind => ({ driver: driver.name, driverCount, amplifier: amplifier.name, kind }))
   const all = (rejection: Rejection) => systems.map(system => ({ rejected: { ...system, ...rejection } }))
-  const dear = rejectionBy(broken(readLimits(question.limits, price === undefined ? {} : { price })))
-  if (dear !== undefined) return all(dear)
+  const tooDear = rejectionBy(broken(readLimits(question.limits, price === undefined ? {} : { price })))
+  if (tooDear !== undefined) return all(tooDear)
   const { found, rejection } = electrics(combination)
   if (found === undefined) return all(rejection as Rejection)
   const thirsty = rejectionBy(broken(readLimits(question.limits, found.figures)))

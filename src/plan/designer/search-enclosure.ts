@@ -1,4 +1,4 @@
-/** The dear half of a design: each alignment that suits is sized, ported, laid out, braced and heard as a plan would do it. */
+/** The costly half of a design: each alignment that suits is sized, ported, laid out, braced and heard as a plan would do it. */
 import type { PlannedKind } from '../../contract/systems/words.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { inLitres } from '../../domain/digits.ts'
@@ -6,12 +6,12 @@ import { present } from '../../domain/present.ts'
 import { sixDigitsThroughout } from '../../numeric/six-digits.ts'
 import { planCautions } from '../answer/plan-cautions.ts'
 import { planSignal } from '../electric/plan-signal.ts'
-import { type HeardTry, heardTry } from '../enclosure/heard-try.ts'
+import { type AttemptResponse, attemptResponse } from '../enclosure/attempt-response.ts'
+import { type Attempt, attemptsOf, type Setting } from '../enclosure/plan-attempts.ts'
 import { roomForAir } from '../enclosure/plan-box.ts'
 import { inPlanOrder, type PlannedCandidate, planSizing, type SizingPart } from '../enclosure/plan-candidates.ts'
 import { closedHighPass } from '../enclosure/plan-high-pass.ts'
 import type { ResponsePart } from '../enclosure/plan-response.ts'
-import { attemptsOf, type Setting, type Try } from '../enclosure/plan-tries.ts'
 import type { PlanEnclosure } from '../request/plan-request.ts'
 import type { Electrics, Weighed } from './search-electrics.ts'
 import type { DesignFigures } from './search-figures.ts'
@@ -63,7 +63,7 @@ function whyUnsuited(sizing: SizingPart & { readonly done: true }, kind: Planned
   return `No ${kind} box suits these drivers${why === undefined ? '.' : `: ${why}.`}`
 }
 
-function pinned({ candidate, wish }: Try): PlanEnclosure {
+function pinned({ candidate, wish }: Attempt): PlanEnclosure {
   const { kind, netVolumeM3, tuningHz } = candidate
   return {
     kind,
@@ -75,7 +75,11 @@ function pinned({ candidate, wish }: Try): PlanEnclosure {
   }
 }
 
-function figuresOf({ figures }: Electrics, { candidate }: Try, { box, response }: HeardTry): DesignFigures | undefined {
+function figuresOf(
+  { figures }: Electrics,
+  { candidate }: Attempt,
+  { box, response }: AttemptResponse
+): DesignFigures | undefined {
   if (!box.done || !response.done) return undefined
   const { outer, volume, massKg } = box.outcome.result
   const { scalars, curves, limits } = response.outcome.result
@@ -98,11 +102,11 @@ function figuresOf({ figures }: Electrics, { candidate }: Try, { box, response }
   }
 }
 
-function finished(electrics: Electrics, made: Try, levelHz: number): Weighed<BuiltDesign> {
+function finished(electrics: Electrics, made: Attempt, levelHz: number): Weighed<BuiltDesign> {
   const { resolved, joined, load, supply, drivers } = electrics
   const enclosure = pinned(made)
   const request = { ...resolved, enclosure }
-  const { box, response } = heardTry({ request, drivers, joined }, made, [levelHz])
+  const { box, response } = attemptResponse({ request, drivers, joined }, made, [levelHz])
   const figures = figuresOf(electrics, made, { box, response })
   if (figures === undefined) return { rejection: hindered('response', unheard(response)) }
   const signal = planSignal(request, joined, response)
@@ -119,7 +123,7 @@ const unheard = (response: ResponsePart) =>
   response.done ? 'The response never rises to half the power of its plateau.' : response.refusal.message
 
 /** The quietest port with which the candidate can be built; a plan takes the same. */
-function firstThatFits(setting: Setting, candidate: PlannedCandidate, sizing: SizingPart): Weighed<Try> {
+function firstThatFits(setting: Setting, candidate: PlannedCandidate, sizing: SizingPart): Weighed<Attempt> {
   let complaint = 'There is nothing to build.'
   for (const made of attemptsOf(setting, candidate, sizing)) {
     if (made.complaint === undefined) return { found: made }

@@ -4,12 +4,12 @@ import { type DesignGoal, designGoals } from '../../contract/systems/words.ts'
 import { inDigits } from '../../domain/digits.ts'
 import type { PlacedBox } from '../designer/room/box-room.ts'
 import type { FoundDesign } from '../designer/search/design-problem.ts'
-import { heardTry } from './heard-try.ts'
+import { attemptResponse } from './attempt-response.ts'
+import type { Setting } from './plan-attempts.ts'
 import type { BoxPart } from './plan-box.ts'
 import type { ResponsePart } from './plan-response.ts'
-import type { Setting } from './plan-tries.ts'
 import { COMPARED_HZ, systemFigures } from './system-figures.ts'
-import { wishedTries } from './wished-tries.ts'
+import { wishedAttempts } from './wished-attempts.ts'
 
 /** Level below, and from here up. */
 const UPPER_FROM_HZ = 40
@@ -95,15 +95,19 @@ export function planChoice(wished: Wished, box: BoxPart, response: ResponsePart)
   return { goal: wished.goal, figures, alternatives: alternatives(wished, figures) }
 }
 
-/** A wish is given up after this many tries; there are others. */
-const MOST_TRIES = 4
+/** A wish is given up after this many attempts; there are others. */
+const MOST_ATTEMPTS = 4
 
 function firstBuilt({ setting, designs, roomM3 }: Wished, goal: DesignGoal) {
-  let tries = 0
-  for (const { enclosure, attempt } of wishedTries(setting, goal, designs, roomM3)) {
-    if (tries++ >= MOST_TRIES) break
+  let made = 0
+  for (const { enclosure, attempt } of wishedAttempts(setting, goal, designs, roomM3)) {
+    if (made++ >= MOST_ATTEMPTS) break
     if (attempt.complaint !== undefined) continue
-    const { box, response } = heardTry({ ...setting, request: { ...setting.request, enclosure } }, attempt, COMPARED_HZ)
+    const { box, response } = attemptResponse(
+      { ...setting, request: { ...setting.request, enclosure } },
+      attempt,
+      COMPARED_HZ
+    )
     const figures = systemFigures(box, response)
     if (figures !== undefined) return { enclosure, figures }
   }

@@ -8,14 +8,14 @@ import type { JoinedDrivers } from '../load/plan-load.ts'
 import { refusedBy, waitingFor } from '../request/part.ts'
 import type { Wished } from './alternatives.ts'
 import { wishDesigner } from './goal-designs.ts'
+import { type Attempt, attempts, enclosureOf, type Setting, shown } from './plan-attempts.ts'
 import { type BoxPart, bracedBox, clears, roomForAir } from './plan-box.ts'
 import { planSizing, type SizingPart } from './plan-candidates.ts'
 import type { DriverPart } from './plan-drivers.ts'
 import { boxMiss, portMiss } from './plan-miss.ts'
 import type { PortPart } from './plan-port.ts'
 import { planResponse, type ResponsePart } from './plan-response.ts'
-import { enclosureOf, type Setting, shown, type Try, tries } from './plan-tries.ts'
-import { wishedTries } from './wished-tries.ts'
+import { wishedAttempts } from './wished-attempts.ts'
 
 export interface Tried {
   readonly name: string
@@ -43,7 +43,7 @@ export interface PlannedEnclosure {
   readonly wished?: Wished
 }
 
-const triedRow = ({ candidate, complaint }: Try): Tried => ({
+const triedRow = ({ candidate, complaint }: Attempt): Tried => ({
   name: candidate.name,
   netVolumeM3: candidate.netVolumeM3,
   ...present({ tuningHz: candidate.tuningHz }),
@@ -64,7 +64,7 @@ export function planEnclosure(
   if (joined === undefined) return missing('a load that the amplifier can drive')
   const setting = { request, drivers, joined }
   const roomM3 = roomForAir(request)
-  const passed: Try[] = []
+  const passed: Attempt[] = []
   const { goal } = request.enclosure ?? {}
   if (goal !== undefined && roomM3 !== undefined) {
     const wished = forWish(setting, goal, roomM3, passed)
@@ -72,7 +72,7 @@ export function planEnclosure(
   }
   const sizing = planSizing(request, drivers, joined, roomM3)
   if (!sizing.done) return { ...missing('an enclosure'), sizing }
-  for (const attempted of tries(setting, sizing)) {
+  for (const attempted of attempts(setting, sizing)) {
     if (attempted.complaint === undefined) {
       return { ...finished(setting, sizing, attempted, passed), ...present({ goalMissed: goal }), fits: true }
     }
@@ -87,11 +87,11 @@ export function forWish(
   setting: Setting,
   goal: DesignGoal,
   roomM3: number,
-  passed: Try[]
+  passed: Attempt[]
 ): PlannedEnclosure | undefined {
   const { request, drivers, joined } = setting
   const designs = wishDesigner(request, drivers, joined, roomM3)
-  for (const { sizing, attempt } of wishedTries(setting, goal, designs, roomM3)) {
+  for (const { sizing, attempt } of wishedAttempts(setting, goal, designs, roomM3)) {
     if (attempt.complaint !== undefined) {
       passed.push(attempt)
       continue
@@ -111,13 +111,13 @@ function unsuitable(sizing: SizingPart & { readonly done: true }): BoxPart {
   )
 }
 
-/** Tries whose boxes are laid out to find the nearest miss, where their ports already do not fit. */
+/** Attempts whose boxes are laid out to find the nearest miss, where their ports already do not fit. */
 const MOST_SHOWN = 4
 
-const byMiss = (a: Try, b: Try) => a.missShare - b.missShare
+const byMiss = (a: Attempt, b: Attempt) => a.missShare - b.missShare
 
 /** The nearest miss; its port is shown only where the port is what does not fit. */
-function unfitting(setting: Setting, sizing: SizingPart, passed: readonly Try[]): PlannedEnclosure {
+function unfitting(setting: Setting, sizing: SizingPart, passed: readonly Attempt[]): PlannedEnclosure {
   const likely = passed.toSorted(byMiss).slice(0, MOST_SHOWN)
   const [nearest] = likely.map(each => shown(setting, each)).toSorted(byMiss)
   if (nearest === undefined) throw new Error('No enclosure was tried.')
@@ -135,11 +135,11 @@ function unfitting(setting: Setting, sizing: SizingPart, passed: readonly Try[])
   }
 }
 
-const triedRows = (passed: readonly Try[]): readonly Tried[] => [
+const triedRows = (passed: readonly Attempt[]): readonly Tried[] => [
   ...new Map(passed.map(row => [`${row.candidate.name} ${row.candidate.netVolumeM3}`, triedRow(row)])).values()
 ]
 
-function misfitText({ candidate, complaint = '' }: Try): string {
+function misfitText({ candidate, complaint = '' }: Attempt): string {
   const { name, netVolumeM3, tuningHz } = candidate
   const tuned = tuningHz === undefined ? '' : ` at ${inDigits(tuningHz)} Hz`
   const end = complaint.endsWith('.') ? '' : '.'
@@ -147,7 +147,7 @@ function misfitText({ candidate, complaint = '' }: Try): string {
 }
 
 /** Braces take air, so a braced box is heard again; a box that braces would crowd stays as it was, with its caution. */
-function heard({ request, drivers, joined }: Setting, { candidate, port, box, leakQ }: Try) {
+function bracedAndHeard({ request, drivers, joined }: Setting, { candidate, port, box, leakQ }: Attempt) {
   const hear = (part: BoxPart) => planResponse(request, drivers, joined, enclosureOf(candidate, part, port, leakQ))
   const response = hear(box)
   if (!box.done || !response.done) return { box, response }
@@ -159,9 +159,9 @@ function heard({ request, drivers, joined }: Setting, { candidate, port, box, le
 function finished(
   setting: Setting,
   sizing: SizingPart,
-  chosen: Try,
-  passed: readonly Try[]
+  chosen: Attempt,
+  passed: readonly Attempt[]
 ): Omit<PlannedEnclosure, 'fits'> {
   const port = chosen.port === undefined ? {} : { port: chosen.port }
-  return { sizing, ...port, ...heard(setting, chosen), chosen: chosen.candidate, tried: triedRows(passed) }
+  return { sizing, ...port, ...bracedAndHeard(setting, chosen), chosen: chosen.candidate, tried: triedRows(passed) }
 }

@@ -12,10 +12,10 @@ export const COMPARED_HZ = [25, 31.5, 40, 50, 63] as const
 /** @returns none where box or response could not be done */
 export function systemFigures(box: BoxPart, response: ResponsePart): SystemFigures | undefined {
   if (!box.done || !response.done) return undefined
-  const heard = runPart({ ...response.request, frequenciesHz: COMPARED_HZ }, computeResponse)
-  if (!heard.done) return undefined
+  const atFew = runPart({ ...response.request, frequenciesHz: COMPARED_HZ }, computeResponse)
+  if (!atFew.done) return undefined
   const { outer, volume, massKg } = box.outcome.result
-  const { scalars, curves, limits } = heard.outcome.result
+  const { scalars, curves, limits } = atFew.outcome.result
   const { levelDb, maximumLevelDb, seatLevelDb, maximumSeatLevelDb, groupDelayS } = curves
   const [played, most] = seatLevelDb === undefined ? [levelDb, maximumLevelDb] : [seatLevelDb, maximumSeatLevelDb]
   const kind = response.request.enclosure.kind === 'closed' ? 'closed' : 'vented'

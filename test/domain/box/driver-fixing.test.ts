@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { screwSizes } from '../../../src/domain/box/assembly/joint-screws.ts'
 import { layOutBox } from '../../../src/domain/box/layout/lay-out-box.ts'
-import { driverRows } from '../../../src/plan/work/bill-box.ts'
+import { driverRows } from '../../../src/plan/bill/bill-box.ts'
 
 const cutOutDiameterM = 0.282
 const drawn = (massKg?: number) => {

@@ -82,7 +82,7 @@ const deepened = (choice: RowRanges, leastM: number): RowRanges => {
   return { ...choice, ranges: { ...choice.ranges, depth: { min: Math.max(min, leastM + choice.leanM), max } } }
 }
 
-/** Answers asked again come from memory: the ends of a slot are dear, and goals ask for the same boxes. */
+/** Answers asked again come from memory: the ends of a slot cost much, and goals ask for the same boxes. */
 export function remembered<Answer>(
   ask: (...asked: readonly number[]) => Answer
 ): (...asked: readonly number[]) => Answer {

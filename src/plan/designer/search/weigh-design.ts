@@ -18,20 +18,20 @@ const LEAST_AREA_M2 = 12e-4
 /** A wish that falls short of its level loses to every one that keeps it. */
 const SHORT = -1e6
 
-interface Heard {
+interface SeatSound {
   readonly held: Held
   readonly delayS: number
   readonly unevennessDb: number
 }
 
-function scoreOf(goal: Goal, { held, ...heard }: Heard, outerM3: number, referenceDb: number | undefined): number {
+function scoreOf(goal: Goal, { held, ...sound }: SeatSound, outerM3: number, referenceDb: number | undefined): number {
   if (goal.withinDb !== undefined && referenceDb !== undefined) {
     const lacking = referenceDb - goal.withinDb - held.levelDb
     return lacking > 0 ? SHORT - lacking : -outerM3 * 1000
   }
   const room = goal.doublingDb * Math.log2(outerM3 / REFERENCE_M3)
-  const ringing = goal.delayDbPerS * Math.max(0, heard.delayS - goal.delayFreeS)
-  return held.levelDb - room - ringing - goal.unevennessWeight * heard.unevennessDb
+  const ringing = goal.delayDbPerS * Math.max(0, sound.delayS - goal.delayFreeS)
+  return held.levelDb - room - ringing - goal.unevennessWeight * sound.unevennessDb
 }
 
 /** @returns a function that weighs designs of the problem one after the other, in memory of its own */
@@ -47,7 +47,7 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
     ...present({ highestV: problem.highestV })
   }
 
-  const listen = (areaM2: number): Heard => {
+  const listen = (areaM2: number): SeatSound => {
     gainLimit2(curves, programme, (areaM2 * problem.airSpeedMPerS) ** 2, limit2)
     const held = heldLevel(curves, programme, limit2, wish)
     const delayS = goal.delayDbPerS === 0 ? 0 : worstDelayS(frequenciesHz, curves, held.highPassHz)
@@ -60,8 +60,8 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
     const place = room.closed(netVolumeM3)
     if (place === undefined) return undefined
     hearBox(tables, { netVolumeM3 }, limits, curves)
-    const heard = listen(Infinity)
-    return { kind: 'closed', netVolumeM3, place, ...heard, score: scoreOf(goal, heard, place.outerM3, referenceDb) }
+    const sound = listen(Infinity)
+    return { kind: 'closed', netVolumeM3, place, ...sound, score: scoreOf(goal, sound, place.outerM3, referenceDb) }
   }
 
   const vented = (netVolumeM3: number, tuningHz: number): FoundDesign<Placed> | undefined => {
@@ -73,10 +73,10 @@ export function designScale<Placed extends Place>(problem: DesignProblem<Placed>
     for (const areaM2 of areas) {
       const place = room.ported(netVolumeM3, tuningHz, areaM2)
       if (place === undefined) continue
-      const heard = listen(areaM2)
-      const score = scoreOf(goal, heard, place.outerM3, referenceDb)
+      const sound = listen(areaM2)
+      const score = scoreOf(goal, sound, place.outerM3, referenceDb)
       if (best !== undefined && score <= best.score) break
-      best = { kind: 'vented', netVolumeM3, tuningHz, areaM2, place, ...heard, score }
+      best = { kind: 'vented', netVolumeM3, tuningHz, areaM2, place, ...sound, score }
     }
     return best
   }

@@ -66,7 +66,7 @@ function sizedPort(
   return highPassHz === undefined ? first : planPort(request, drivers, joined, { ...question, highPassHz })
 }
 
-/** What the box of a try is laid out for; none without the port it needs. */
+/** What the box of an attempt is laid out for; none without the port it needs. */
 function boxWish({ candidate, port, wish }: Sized): Omit<BoxWish, 'strategy'> | undefined {
   if (candidate.kind === 'closed') {
     return { netVolumeM3: candidate.builtVolumeM3 ?? candidate.netVolumeM3, port: undefined }
@@ -98,20 +98,20 @@ interface Sized {
   readonly wish?: PortWish
 }
 
-export interface Try extends Sized, Built {
+export interface Attempt extends Sized, Built {
   readonly complaint: string | undefined
   /** By how much it does not fit. */
   readonly missShare: number
 }
 
-const judged = (sized: Sized, box: BoxPart): Try => {
+const judged = (sized: Sized, box: BoxPart): Attempt => {
   const { port } = sized
   const made = port === undefined ? { box } : { port, box }
   return { ...sized, box, complaint: complaint(made), missShare: missOf(made) }
 }
 
 /** A box is laid out only round a port that fits. */
-function tried({ request }: Setting, sized: Sized): Try {
+function tried({ request }: Setting, sized: Sized): Attempt {
   const { port } = sized
   if (port !== undefined && !(port.done && port.outcome.result.fits)) {
     return judged(sized, waitingFor('a port that fits'))
@@ -120,20 +120,20 @@ function tried({ request }: Setting, sized: Sized): Try {
   return judged(sized, wish === undefined ? waitingFor('a port') : laidOut(request, wish))
 }
 
-/** The same try with its box laid out whatever its port, for showing what it lacks. */
-export function shown({ request }: Setting, attempt: Try): Try {
+/** The same attempt with its box laid out whatever its port, for showing what it lacks. */
+export function shown({ request }: Setting, attempt: Attempt): Attempt {
   const wish = attempt.box.done || !attempt.box.refusal.waiting ? undefined : boxWish(attempt)
   return wish === undefined ? attempt : judged(attempt, laidOut(request, wish))
 }
 
 /** A box that is only tight, in other proportions. */
-function regrownTry({ request }: Setting, attempt: Try): readonly Try[] {
+function regrownAttempt({ request }: Setting, attempt: Attempt): readonly Attempt[] {
   const wish = attempt.box.done ? boxWish(attempt) : undefined
   const box = wish === undefined ? undefined : regrown(request, wish)
   return box === undefined ? [] : [judged(attempt, box)]
 }
 
-function* sizedTries(setting: Setting, candidate: PlannedCandidate, sizing: SizingPart): Generator<Sized> {
+function* sizedAttempts(setting: Setting, candidate: PlannedCandidate, sizing: SizingPart): Generator<Sized> {
   const leakQ = leakQOf(candidate, sizing)
   if (candidate.kind === 'closed') yield { candidate, leakQ }
   else
@@ -143,16 +143,16 @@ function* sizedTries(setting: Setting, candidate: PlannedCandidate, sizing: Sizi
 }
 
 /** One candidate with each port in turn, then those that are only tight in other proportions. */
-export function* attemptsOf(setting: Setting, candidate: PlannedCandidate, sizing: SizingPart): Generator<Try> {
-  const tight: Try[] = []
-  for (const sized of sizedTries(setting, candidate, sizing)) {
+export function* attemptsOf(setting: Setting, candidate: PlannedCandidate, sizing: SizingPart): Generator<Attempt> {
+  const tight: Attempt[] = []
+  for (const sized of sizedAttempts(setting, candidate, sizing)) {
     const made = tried(setting, sized)
     tight.push(made)
     yield made
   }
-  for (const made of tight) yield* regrownTry(setting, made)
+  for (const made of tight) yield* regrownAttempt(setting, made)
 }
 
-export function* tries(setting: Setting, sizing: SizingPart & { readonly done: true }): Generator<Try> {
+export function* attempts(setting: Setting, sizing: SizingPart & { readonly done: true }): Generator<Attempt> {
   for (const candidate of inPlanOrder(sizing.outcome.result.candidates)) yield* attemptsOf(setting, candidate, sizing)
 }

@@ -1,26 +1,26 @@
-/** A try that fits, braced as the plan braces it and heard at a few frequencies only. */
+/** An attempt that fits, braced as the plan braces it and heard at a few frequencies only. */
 import { computeResponse } from '../../domain/enclosure/answer/compute-response.ts'
 import { runPart } from '../request/part.ts'
+import { type Attempt, enclosureOf, type Setting } from './plan-attempts.ts'
 import { type BoxPart, bracedBox, clears } from './plan-box.ts'
 import { planResponse, type ResponsePart, SHOWN } from './plan-response.ts'
-import { enclosureOf, type Setting, type Try } from './plan-tries.ts'
 
-export interface HeardTry {
+export interface AttemptResponse {
   readonly box: BoxPart
   readonly response: ResponsePart
 }
 
-/** The pressure in the box over the band of a chart, without the limits that make a chart dear. */
+/** The pressure in the box over the band of a chart, without the limits that make a chart costly. */
 function pressureOf(response: ResponsePart & { readonly done: true }) {
   const { limits: _, ...linear } = response.request
   return runPart({ ...linear, frequenciesHz: SHOWN }, computeResponse)
 }
 
-export function heardTry(
+export function attemptResponse(
   { request, drivers, joined }: Setting,
-  { candidate, port, box, leakQ }: Try,
+  { candidate, port, box, leakQ }: Attempt,
   frequenciesHz: readonly number[]
-): HeardTry {
+): AttemptResponse {
   const hear = (part: BoxPart) =>
     planResponse(request, drivers, joined, enclosureOf(candidate, part, port, leakQ), frequenciesHz)
   const response = hear(box)

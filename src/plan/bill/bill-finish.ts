@@ -3,9 +3,9 @@
 import type { Panel } from '../../contract/boxes/panel.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals, inMm } from '../../domain/digits.ts'
+import { adhesiveRule, carpetRule, liningRule, surfaceRule } from '../work/workshop-practice.ts'
 import { billRow } from './bill-row.ts'
 import type { ShellOutline } from './joints.ts'
-import { adhesiveRule, carpetRule, liningRule, surfaceRule } from './workshop-practice.ts'
 
 export interface BillLining {
   readonly thicknessM: number

@@ -5,17 +5,17 @@ import { sixDigitsThroughout } from '../../numeric/six-digits.ts'
 import type { PlacedBox } from '../designer/room/box-room.ts'
 import type { FoundDesign } from '../designer/search/design-problem.ts'
 import type { PlanEnclosure } from '../request/plan-request.ts'
+import { type Attempt, attemptsOf, type Setting } from './plan-attempts.ts'
 import { inPlanOrder, planSizing, type SizingPart } from './plan-candidates.ts'
-import { attemptsOf, type Setting, type Try } from './plan-tries.ts'
 
 /** A box told by its figures. */
 export type GivenEnclosure = Omit<PlanEnclosure, 'goal' | 'qtc'>
 
-export interface WishedTry {
+export interface WishedAttempt {
   /** What a caller says to have this very box. */
   readonly enclosure: GivenEnclosure
   readonly sizing: SizingPart
-  readonly attempt: Try
+  readonly attempt: Attempt
 }
 
 /** Of the searched figures those that a plan takes, at the digits it shows. */
@@ -29,12 +29,12 @@ function given(
 }
 
 /** What is tried for a wish, the best first; nothing where the box is given or the space unknown. */
-export function* wishedTries(
+export function* wishedAttempts(
   setting: Setting,
   wish: DesignGoal,
   designs: (wish: DesignGoal) => readonly FoundDesign<PlacedBox>[],
   roomM3: number
-): Generator<WishedTry> {
+): Generator<WishedAttempt> {
   const { request, drivers, joined } = setting
   for (const design of designs(wish)) {
     const enclosure = given(setting, design)

@@ -17,14 +17,14 @@ import type { PlannedSupply } from '../electric/plan-supply.ts'
 import type { BoxPart } from '../enclosure/plan-box.ts'
 import { type Part, runPart, waitingFor } from '../request/part.ts'
 import { type Finish, LINING } from '../request/plan-finish.ts'
+import { type BuildFacts, buildFacts } from '../work/build-facts.ts'
+import { restraint } from '../work/restraint.ts'
 import { accessoryRows } from './bill-accessories.ts'
 import type { BillDriver } from './bill-box.ts'
 import { capacitorRows } from './bill-capacitor.ts'
 import { billOfMaterials } from './bill-of-materials.ts'
 import type { BillCable } from './bill-power.ts'
 import { vehicleRows } from './bill-vehicle.ts'
-import { type BuildFacts, buildFacts } from './build-facts.ts'
-import { restraint } from './restraint.ts'
 
 /** The sheet most dealers cut from, where the table of boards knows none. Common practice, no source. */
 const USUAL_SHEET_MM = [2440, 1220] as const

@@ -6,8 +6,6 @@ import type { BillRow } from '../../contract/systems/workshop.ts'
 import { screwRule, screwSizeFor, screwsAlong } from '../../domain/box/assembly/joint-screws.ts'
 import { driverFixing, HEAVY_DRIVER_KG, USUAL_SCREW_COUNT } from '../../domain/box/request/driver-fixing.ts'
 import { inDecimals, inMm } from '../../domain/digits.ts'
-import { billRow } from './bill-row.ts'
-import { type Joint, jointLengthM } from './joints.ts'
 import {
   gasketRule,
   glueRule,
@@ -15,7 +13,9 @@ import {
   MACHINE_SCREW_EXTRA_M,
   machineScrewLengthsMm,
   sealantRule
-} from './workshop-practice.ts'
+} from '../work/workshop-practice.ts'
+import { billRow } from './bill-row.ts'
+import { type Joint, jointLengthM } from './joints.ts'
 
 export interface BillDriver {
   readonly count: number
