@@ -46,6 +46,13 @@ const TriedSystem = component('TriedSystem', 'A system that was built in figures
 })
 export interface TriedSystem extends Si<Static<typeof TriedSystem>> {}
 
+const NearBody = component('NearSystem', 'A system that comes near to the limits, and what would let it in.', {
+  ...systemFields,
+  foreseen: ref(ForeseenBody, 'By which it was taken in turn'),
+  beyond: Type.Number({ description: 'Beyond the limit it breaks most, as a share of it [1]' }),
+  found: Type.Optional(ref(RelaxationBody, 'Absent where it cannot be built'))
+})
+
 /** Systems that one part may hold in a list; more is more than a caller can look at. */
 const MOST_LISTED = 2000
 
@@ -59,7 +66,7 @@ export const PartBody = component('SearchPart', 'One part of a search; joined wi
   cautions: list('What they are warned of, each once', ref(PartCautionBody), 0, MOST_LISTED),
   unbeaten: list('What no other system of the part is foreseen to equal', ref(UnbeatenBody), 0, MOST_LISTED),
   rejected: list('The first of those dropped', ref(RejectedBody), 0, 50),
-  relaxations: list('What would have to give way, the least first', ref(RelaxationBody), 0, 20)
+  relaxations: list('Where nothing stands: what comes nearest, in turn', ref(NearBody), 0, 20)
 })
 export interface SearchPart extends Si<Static<typeof PartBody>> {}
 

@@ -1,10 +1,11 @@
 /** What a search answers, on the wire: designs in order, what is unbeaten, and why the others were dropped. */
-import Type from 'typebox'
+import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { CautionBody } from '../field/envelope.ts'
 import { choice, count, quantity } from '../field/quantities.ts'
+import type { Si } from '../field/wire-units.ts'
 import { PartBody } from './design-part.ts'
-import { LimitsBody, WeightsBody } from './design-search.ts'
+import { WeightsBody } from './design-search.ts'
 import {
   CountBody,
   DesignFiguresBody,
@@ -36,6 +37,8 @@ const DesignBody = component('Design', 'A system that was built in figures and k
   cautions: Type.Array(ref(CautionBody), { description: 'Cautions that not every design shares' }),
   plan: ref(PlanBody, 'What /v1/plans takes to plan this design')
 })
+
+export interface Design extends Si<Static<typeof DesignBody>> {}
 
 export const SearchResultBody = component('DesignSearchResult', 'Designs in order, and why the others were dropped.', {
   weighed: count('Systems weighed: drivers × counts × amplifiers × kinds', 0, MOST_WEIGHED),

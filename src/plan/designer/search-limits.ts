@@ -1,7 +1,8 @@
 /** Which limits a design keeps, which it breaks and by how much. */
+
+import type { DesignFigures } from '../../contract/systems/design-system.ts'
 import { type DesignLimitName, designLimitNames } from '../../contract/systems/words.ts'
 import { inDigits } from '../../domain/digits.ts'
-import type { DesignFigures } from './search-figures.ts'
 import type { DesignLimits } from './search-request.ts'
 
 interface LimitRow {
@@ -86,6 +87,30 @@ export function readLimits(limits: DesignLimits, figures: Partial<DesignFigures>
     const left = (atLeast ? value - bound : bound - value) * perSi
     return [{ limit, value: value * perSi, bound: bound * perSi, unit, left }]
   })
+}
+
+/** Four digits, outwards: with them as its bound the figure keeps the limit. */
+function outward(value: number, atLeast: boolean): number {
+  if (value === 0) return 0
+  const step = 10 ** (Math.floor(Math.log10(Math.abs(value))) - 3)
+  const whole = atLeast ? Math.floor(value / step + 1e-9) : Math.ceil(value / step - 1e-9)
+  return Number((whole * step).toPrecision(4))
+}
+
+/** The limits with which these figures would be kept. */
+export function givenWay(readings: readonly LimitReading[]): DesignLimits {
+  return Object.fromEntries(
+    readings.map(({ limit, value }) => {
+      const { field, perSi, atLeast = false } = rows[limit]
+      return [field, outward(value, atLeast) / perSi]
+    })
+  )
+}
+
+/** The limits without those that are broken. */
+export function without(limits: DesignLimits, readings: readonly LimitReading[]): DesignLimits {
+  const gone = new Set<string>(readings.map(({ limit }) => rows[limit].field))
+  return Object.fromEntries(Object.entries(limits).filter(([field]) => !gone.has(field)))
 }
 
 export const broken = (readings: readonly LimitReading[]) => readings.filter(({ left }) => left < 0)

@@ -71,7 +71,7 @@ export const wantedKind = ({ kind, ...enclosure }: PlanEnclosure) =>
   ventedOnly.some(field => enclosure[field] !== undefined) ? 'vented' : kind
 
 /** The question of the search, with what the caller has fixed. */
-function problemOf(
+export function wishProblem(
   request: PlanRequest,
   drivers: DriverPart & { readonly done: true },
   joined: JoinedDrivers,
@@ -106,6 +106,15 @@ function isAnother(a: FoundDesign<PlacedBox>, b: FoundDesign<PlacedBox>): boolea
   )
 }
 
+/** The first few that are no near copies of one before. */
+export function firstApart(designs: readonly FoundDesign<PlacedBox>[]): readonly FoundDesign<PlacedBox>[] {
+  const apart: FoundDesign<PlacedBox>[] = []
+  for (const design of designs) {
+    if (apart.length < MOST_TRIED && apart.every(other => isAnother(design, other))) apart.push(design)
+  }
+  return apart
+}
+
 /** Gives for a wish the best boxes first, each other than those before it; what several wishes ask is worked out once. */
 export function wishDesigner(
   request: PlanRequest,
@@ -113,7 +122,7 @@ export function wishDesigner(
   joined: JoinedDrivers,
   largestM3: number
 ): (wish: DesignGoal) => readonly FoundDesign<PlacedBox>[] {
-  const problem = problemOf(request, drivers, joined, largestM3)
+  const problem = wishProblem(request, drivers, joined, largestM3)
   const { qts } = problem.tables
   const known = new Map<DesignGoal, readonly FoundDesign<PlacedBox>[]>()
   const found = (wish: DesignGoal): readonly FoundDesign<PlacedBox>[] => {
@@ -124,11 +133,5 @@ export function wishDesigner(
     known.set(wish, designs)
     return designs
   }
-  return wish => {
-    const apart: FoundDesign<PlacedBox>[] = []
-    for (const design of found(wish)) {
-      if (apart.length < MOST_TRIED && apart.every(other => isAnother(design, other))) apart.push(design)
-    }
-    return apart
-  }
+  return wish => firstApart(found(wish))
 }

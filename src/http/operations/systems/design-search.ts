@@ -1,5 +1,6 @@
 /** POST /v1/designs/search */
-import { SearchBody, SearchResultBody } from '../../../contract/systems/design-search.ts'
+import { SearchResultBody } from '../../../contract/systems/design-result.ts'
+import { SearchBody } from '../../../contract/systems/design-search.ts'
 import { MOST_WEIGHED } from '../../../contract/systems/words.ts'
 import { searchDesigns as compute } from '../../../plan/designer/search-designs.ts'
 import { defineOperation } from '../../wire/operation.ts'

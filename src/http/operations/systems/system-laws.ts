@@ -1,6 +1,7 @@
 /** What always holds for plans and for a search among designs. */
 import type { Static } from 'typebox'
-import type { SearchBody, SearchResultBody } from '../../../contract/systems/design-search.ts'
+import type { SearchResultBody } from '../../../contract/systems/design-result.ts'
+import type { SearchBody } from '../../../contract/systems/design-search.ts'
 import type { PlanBody } from '../../../contract/systems/plan-request.ts'
 import { difference, firstBroken, isAtMost, type Law, reorderedLists, unbalanced } from '../../wire/law.ts'
 import type { PlanResultBody } from './plan-result.ts'
