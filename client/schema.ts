@@ -208,6 +208,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/designs/merge": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * The parts of a split search as one answer
+         * @description Joins what several calls of /v1/designs/search with `shard` answered (`result.part`) to the answer that one call without `shard` gives, to the last digit; drivers are dealt out by name, so that any machine can work on any part. Parts of another request, missing or given twice are refused. Nothing is built again.
+         */
+        post: operations["mergeDesigns"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/designs/search": {
         parameters: {
             query?: never;
@@ -219,7 +239,7 @@ export interface paths {
         put?: never;
         /**
          * The best systems from what is on the shelf
-         * @description Puts every driver, in every count, on every amplifier, into every kind of box, as a plan would build it, and drops what breaks a limit or cannot be built. What is left is ranked by a weighted sum of figures in decibels of equal worth; the weights are a judgement, echoed and open to change. Each design carries the request with which /v1/plans plans exactly it; each rejection says which limit it breaks and by how much. Of the alignments that suit, the best that keeps every limit stands for its system, with the quietest port that fits; sheets and the order of work are left to the plan. At most 36 systems a call.
+         * @description Puts every driver, in every count, on every amplifier, into the box that a plan would choose for the goal, first in closed form: up to 40000 systems a call. What is foreseen to break a limit is dropped, with the first limit it breaks and by how much. The others are put in order: by the one figure of `rankBy`, or by a weighted sum of figures in decibels of equal worth, whose weights are a judgement, echoed and open to change. Then the first are sized, ported, laid out, braced and heard as a plan does it, until as many stand as are shown; each carries the request with which /v1/plans plans exactly it. `unbeaten` lists the systems of which no other is as good in every figure. Where limits leave nothing, `relaxation` says the least that would have to give way, as a patch. `shard` searches one of several equal parts, which /v1/designs/merge joins.
          */
         post: operations["searchDesigns"];
         delete?: never;
@@ -1011,7 +1031,7 @@ export interface components {
              * @description Which calculation
              * @enum {string}
              */
-            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "sizePort" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "drawBox" | "modelBox" | "wireCoils" | "matchAmplifier" | "computeCurrent" | "chooseCable" | "rateFuse" | "computeFeeder" | "computeCircuit" | "setUpSignal" | "planSystem" | "searchDesigns";
+            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "sizePort" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "drawBox" | "modelBox" | "wireCoils" | "matchAmplifier" | "computeCurrent" | "chooseCable" | "rateFuse" | "computeFeeder" | "computeCircuit" | "setUpSignal" | "planSystem" | "searchDesigns" | "mergeDesigns";
             /** @description Body of the call, as the operation takes it */
             request: {
                 [key: string]: unknown;
@@ -2845,10 +2865,8 @@ export interface components {
             /** @description Of a rectangle, along u [mm] */
             widthMm?: number;
         };
-        /** @description A system that keeps every limit. */
+        /** @description A system that was built in figures and keeps every limit. */
         Design: {
-            /** @description Alignment of the box, the best of those that suit */
-            alignment: string;
             /** @description Name of the amplifier */
             amplifier: string;
             /** @description Cautions that not every design shares */
@@ -2869,6 +2887,8 @@ export interface components {
             score: number;
             /** @description The limit with the least to spare */
             tightest?: components["schemas"]["LimitReading"];
+            /** @description Whether no other system is foreseen to be as good in every figure */
+            unbeaten: boolean;
         };
         /** @description The figures a design is judged by, at the voltage the gain is set to. */
         DesignFigures: {
@@ -2927,6 +2947,13 @@ export interface components {
             /** @description Most that drivers and amplifier may cost together [1] */
             pricePerSystem?: number;
         };
+        /** @description A search and all its parts. */
+        DesignMergeRequest: {
+            /** @description Every part once, in any order */
+            parts: components["schemas"]["SearchPart"][];
+            /** @description The request that was split; `shard` in it is not read */
+            request: components["schemas"]["DesignSearchRequest"];
+        };
         /** @description What each figure adds to the score. */
         DesignPoints: {
             /** @description By the size of the box [dB] */
@@ -2940,7 +2967,7 @@ export interface components {
             /** @description By f3 [dB] */
             reach: number;
         };
-        /** @description Candidates, the car, its supply and the limits. Drivers × counts × amplifiers × kinds may be at most 36, a third of that under a leaning seat (`seatSlopeDeg`), half with more than two blocks (`keepOuts`). */
+        /** @description Candidates, the car, its supply and the limits. Drivers × counts × amplifiers × kinds may be at most 40000. */
         DesignSearchRequest: {
             air?: components["schemas"]["Air"];
             /** @description Amplifiers to choose from */
@@ -2952,6 +2979,8 @@ export interface components {
             /** @description Drivers to choose from */
             drivers: components["schemas"]["SearchDriver"][];
             finish?: components["schemas"]["PlanFinish"];
+            /** @description What each box is made for. `everyday`: even bass from 25 to 63 Hz in a box worth its room; `low`: the most that 20 to 31.5 Hz can give; `loud`: the most from 25 to 63 Hz; `tight`: a closed box that starts and stops quickly; `small`: the least room for at most 6 dB less than the loudest. When absent it follows rankBy: `loud` for the level, `low` for the reach, `small` for the box, else `everyday` */
+            goal?: components["schemas"]["DesignGoal"];
             /** @description Kinds of box to try; both when absent */
             kinds?: components["schemas"]["BoxKind"][];
             /** @description Where the level is compared [Hz] */
@@ -2959,11 +2988,13 @@ export interface components {
             limits?: components["schemas"]["DesignLimits"];
             port?: components["schemas"]["SearchPort"];
             /**
-             * @description `balance` weighs all alike; any other lets that figure decide: `level` at levelHz, `reach` the lowest f3, `box` the smallest box, `price`, `current`
+             * @description `balance` weighs all alike; any other lets that figure alone decide, and the score only among equals: `level` at levelHz, `reach` the lowest f3, `box` the smallest box, `price`, `current`
              * @enum {string}
              */
             rankBy?: "balance" | "level" | "reach" | "box" | "price" | "current";
-            /** @description Most designs, and most rejections, in the answer */
+            /** @description Searches only this part: the drivers are dealt out by name; /v1/designs/merge joins the parts */
+            shard?: components["schemas"]["SearchShard"];
+            /** @description Most designs, and most of every other list, in the answer */
             show?: number;
             signal?: components["schemas"]["PlanSignal"];
             supply: components["schemas"]["PlanSupply"];
@@ -2973,16 +3004,26 @@ export interface components {
         DesignSearchResult: {
             /** @description The best first */
             designs: components["schemas"]["Design"][];
+            /** @description What each box was made for */
+            goal: components["schemas"]["DesignGoal"];
             /** @description Where the level was compared [Hz] */
             levelHz: number;
-            /** @description Of them designs */
+            /** @description Only with `shard`: what /v1/designs/merge takes */
+            part?: components["schemas"]["SearchPart"];
+            /** @description Of them those that keep every limit, as built or as foreseen */
             rankedCount: number;
-            /** @description By reason, at most `show` of them */
+            /** @description By reason, the nearest to its limit first */
             rejected: components["schemas"]["RejectedDesign"][];
             /** @description All rejections by their reason */
             rejectedBy: components["schemas"]["RejectionCount"][];
             /** @description Of them dropped */
             rejectedCount: number;
+            /** @description Only where limits leave nothing */
+            relaxation?: components["schemas"]["SearchRelaxation"];
+            /** @description The first of them, the best first */
+            unbeaten: components["schemas"]["UnbeatenSystem"][];
+            /** @description Systems that no other is foreseen to equal in every figure */
+            unbeatenCount: number;
             /** @description Systems weighed: drivers × counts × amplifiers × kinds */
             weighed: number;
             weights: components["schemas"]["DesignWeights"];
@@ -3736,6 +3777,33 @@ export interface components {
             xMm: number;
             /** @description To the rear [mm] */
             yMm: number;
+        };
+        /** @description Figures in closed form, before a box is laid out: sizes and f3 good to a tenth, the level without compression by jets and hot coils, up to 2 dB. */
+        ForeseenFigures: {
+            /** @description Largest air speed in the port, peak [m/s] */
+            airSpeedMPerS?: number;
+            /** @description Current on average with music [A] */
+            averageA: number;
+            /** @description Largest excursion over Xmax [1] */
+            excursionOfXmax?: number;
+            /** @description Half power [Hz] */
+            f3Hz: number;
+            /** @description Current at full sine [A] */
+            fullSineA: number;
+            /** @description Level at levelHz, held back where a limit of the parts would be passed there [dB] */
+            levelDb: number;
+            /** @description Load on each output [Ω] */
+            loadOhm: number;
+            /** @description Air in the box [L] */
+            netVolumeL: number;
+            /** @description Space the box takes [L] */
+            outerVolumeL: number;
+            /** @description Continuous power of all outputs together after the gain is set [W] */
+            powerW: number;
+            /** @description Drivers and amplifier; absent where one has no price [1] */
+            price?: number;
+            /** @description Tuning of a vented box [Hz] */
+            tuningHz?: number;
         };
         /** @description A figure the formula must give. */
         FormulaCheck: {
@@ -4590,6 +4658,18 @@ export interface components {
             /** @description Xmax [mm] */
             xmaxMm?: number;
         };
+        /** @description Result with its cautions, assumed defaults and sources. */
+        MergeDesignsAnswer: {
+            /** @description Every default that was used */
+            assumed: components["schemas"]["Assumed"][];
+            /** @description With `?basis=true`: how each figure was reached */
+            basis?: components["schemas"]["Basis"][];
+            /** @description Doubts and dangers, the gravest first */
+            cautions: components["schemas"]["Caution"][];
+            result: components["schemas"]["DesignSearchResult"];
+            /** @description What the figures rest on; see /v1/reference/sources */
+            sources: components["schemas"]["SourceId"][];
+        };
         /**
          * @description Where the resistance of a metric cable comes from.
          * @enum {string}
@@ -4622,6 +4702,23 @@ export interface components {
             result: components["schemas"]["BoxModel"];
             /** @description What the figures rest on; see /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
+        };
+        /** @description A system that comes near to the limits, and what would let it in. */
+        NearSystem: {
+            /** @description Name of the amplifier */
+            amplifier: string;
+            /** @description Beyond the limit it breaks most, as a share of it [1] */
+            beyond: number;
+            /** @description Name of the driver */
+            driver: string;
+            /** @description Drivers */
+            driverCount: number;
+            /** @description By which it was taken in turn */
+            foreseen: components["schemas"]["ForeseenFigures"];
+            /** @description Absent where it cannot be built */
+            found?: components["schemas"]["SearchRelaxation"];
+            /** @description Kind of box */
+            kind: components["schemas"]["BoxKind"];
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         NestPanelsAnswer: {
@@ -4905,6 +5002,19 @@ export interface components {
             sdCm2: components["schemas"]["ParameterOrigin"];
             vasL: components["schemas"]["ParameterOrigin"];
         };
+        /** @description A caution of a design of the part. */
+        PartCaution: {
+            /** @description Path in the request */
+            at?: string;
+            /** @description Code of the caution */
+            code: string;
+            /** @description The figures that triggered it */
+            figures?: components["schemas"]["PartFigure"][];
+            /** @description `note`: know this. `care`: change or watch it. `stop`: do not build or switch this on. */
+            level: components["schemas"]["CautionLevel"];
+            /** @description What is the matter, with its figures */
+            message: string;
+        };
         /** @description A part of the circuit. */
         PartCurrent: {
             /** @description Through it that way; of a battery or alternator what it gives [A] */
@@ -4929,6 +5039,28 @@ export interface components {
             part: "chamber" | "port" | "passive-radiator" | "drivers";
             /** @description Chambers: sound pressure, RMS */
             pressurePa?: number[];
+        };
+        /** @description A figure of a caution. */
+        PartFigure: {
+            /** @description Name, which ends in the unit */
+            name: string;
+            /** @description The figure */
+            value: number;
+        };
+        /** @description Why a system that was built in figures is no design. */
+        PartRejection: {
+            /** @description By how much the limit is broken, in `unit` [1] */
+            beyond?: number;
+            /** @description The limit, in `unit` [1] */
+            bound?: number;
+            /** @description Why, with figures */
+            detail: string;
+            /** @description `match`: no published power at a load the drivers present; `driver-data`; `supply`: no cable or fuse; `space`; `enclosure`: no box for the goal; `response`; `signal`; `stop-caution`: must not be built; else the first limit that is broken, in the order in which they can be known */
+            rule: components["schemas"]["RejectionRule"];
+            /** @description Unit of the figure */
+            unit?: string;
+            /** @description The figure that breaks the limit, in `unit` [1] */
+            value?: number;
         };
         /** @description One chamber behind the cone with passive radiators. */
         PassiveRadiatorBox: {
@@ -6143,11 +6275,11 @@ export interface components {
             driver: string;
             /** @description Drivers */
             driverCount: number;
-            /** @description Of the alignment that came nearest */
-            figures?: components["schemas"]["DesignFigures"];
+            /** @description Of the box that came nearest */
+            figures?: components["schemas"]["ForeseenFigures"];
             /** @description Kind of box */
             kind: components["schemas"]["BoxKind"];
-            /** @description `match`: no published power at a load the drivers present; `driver-data`; `supply`: no cable or fuse; `space`; `enclosure`: no alignment suits; `response`; `signal`; `stop-caution`: must not be built; else the limit that is broken most */
+            /** @description `match`: no published power at a load the drivers present; `driver-data`; `supply`: no cable or fuse; `space`; `enclosure`: no box for the goal; `response`; `signal`; `stop-caution`: must not be built; else the first limit that is broken, in the order in which they can be known */
             rule: components["schemas"]["RejectionRule"];
             /** @description Unit of the figure */
             unit?: string;
@@ -6158,7 +6290,7 @@ export interface components {
         RejectionCount: {
             /** @description Systems */
             count: number;
-            /** @description `match`: no published power at a load the drivers present; `driver-data`; `supply`: no cable or fuse; `space`; `enclosure`: no alignment suits; `response`; `signal`; `stop-caution`: must not be built; else the limit that is broken most */
+            /** @description `match`: no published power at a load the drivers present; `driver-data`; `supply`: no cable or fuse; `space`; `enclosure`: no box for the goal; `response`; `signal`; `stop-caution`: must not be built; else the first limit that is broken, in the order in which they can be known */
             rule: components["schemas"]["RejectionRule"];
         };
         /** @description Why a system was not chosen. More may come with any version; take what you do not know as it is. */
@@ -6523,12 +6655,61 @@ export interface components {
             /** @description Its data sheet; powerW is the continuous RMS rating and is needed here */
             sheet: components["schemas"]["DriverSheet"];
         };
+        /** @description One part of a search; joined with the others by /v1/designs/merge. */
+        SearchPart: {
+            /** @description What they are warned of, each once */
+            cautions: components["schemas"]["PartCaution"][];
+            /** @description The others by their reason */
+            dropped: components["schemas"]["RejectionCount"][];
+            /** @description Of the request; parts of another are refused */
+            fingerprint: string;
+            /** @description The first of those dropped */
+            rejected: components["schemas"]["RejectedDesign"][];
+            /** @description Where nothing stands: what comes nearest, in turn */
+            relaxations: components["schemas"]["NearSystem"][];
+            shard: components["schemas"]["SearchShard"];
+            /** @description Of them those that are foreseen to keep every limit */
+            standing: number;
+            /** @description What was built in figures, in turn */
+            tried: components["schemas"]["TriedSystem"][];
+            /** @description What no other system of the part is foreseen to equal */
+            unbeaten: components["schemas"]["UnbeatenSystem"][];
+            /** @description Systems weighed */
+            weighed: number;
+        };
         /** @description How ports are sized, as in a plan. */
         SearchPort: {
             /** @description Peak air speed it is sized for; 17, 25 and 30 are tried in turn when absent [m/s] */
             airSpeedMPerS?: number;
             /** @description Shape of the port; both are tried when absent */
             shape?: components["schemas"]["PortShape"];
+        };
+        /** @description The least that has to be given way for one system to be left. */
+        SearchRelaxation: {
+            /** @description Name of the amplifier */
+            amplifier: string;
+            /** @description Name of the driver */
+            driver: string;
+            /** @description Drivers */
+            driverCount: number;
+            /** @description Of the system as it was built in figures */
+            figures: components["schemas"]["DesignFigures"];
+            /** @description Each limit that gives way, beside the figure it has to reach */
+            gives: components["schemas"]["LimitReading"][];
+            /** @description Kind of box */
+            kind: components["schemas"]["BoxKind"];
+            /** @description JSON Merge Patch (RFC 7396) onto the request */
+            patch: {
+                /** @description Only the bounds that change */
+                limits: components["schemas"]["DesignLimits"];
+            };
+        };
+        /** @description One of several equal parts of a search. */
+        SearchShard: {
+            /** @description Which part, from 0 */
+            index: number;
+            /** @description How many parts there are */
+            of: number;
         };
         /** @description A second battery. */
         SecondBatteryPatch: {
@@ -7558,6 +7739,24 @@ export interface components {
             /** @description Standard deviation of the samples [mm] */
             standardDeviationMm: number;
         };
+        /** @description A system that was built in figures: a design, or why it is none. */
+        TriedSystem: {
+            /** @description Name of the amplifier */
+            amplifier: string;
+            /** @description Places in the cautions of the part */
+            cautions: number[];
+            /** @description Name of the driver */
+            driver: string;
+            /** @description Drivers */
+            driverCount: number;
+            enclosure?: components["schemas"]["PlanEnclosure"];
+            figures?: components["schemas"]["DesignFigures"];
+            /** @description By which it was taken in turn */
+            foreseen: components["schemas"]["ForeseenFigures"];
+            /** @description Kind of box */
+            kind: components["schemas"]["BoxKind"];
+            rejection?: components["schemas"]["PartRejection"];
+        };
         /** @description How the amplifiers are turned on. */
         TurnOn: {
             /** @description What the switched output may deliver [A] */
@@ -7596,6 +7795,18 @@ export interface components {
             remoteOutput: boolean;
             /** @description Highest voltage with the engine running [V] */
             systemVoltageV?: number;
+        };
+        /** @description A system of which no other is foreseen to be as good in every figure. */
+        UnbeatenSystem: {
+            /** @description Name of the amplifier */
+            amplifier: string;
+            /** @description Name of the driver */
+            driver: string;
+            /** @description Drivers */
+            driverCount: number;
+            figures: components["schemas"]["ForeseenFigures"];
+            /** @description Kind of box */
+            kind: components["schemas"]["BoxKind"];
         };
         /** @description A slip that would explain what is odd on the sheet. */
         UnitSlip: {
@@ -8578,6 +8789,47 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["WireCoilsAnswer"];
+                };
+            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
+        };
+    };
+    mergeDesigns: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: components["parameters"]["Basis"];
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: components["parameters"]["Digits"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DesignMergeRequest"];
+            };
+        };
+        responses: {
+            /** @description The result */
+            200: {
+                headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MergeDesignsAnswer"];
                 };
             };
             400: components["responses"]["InvalidRequest"];

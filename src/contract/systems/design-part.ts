@@ -16,14 +16,14 @@ import {
   UnbeatenBody
 } from './design-system.ts'
 import { PlanEnclosureBody } from './plan-request.ts'
-import { MOST_SHARDS, MOST_WEIGHED } from './words.ts'
+import { MOST_SHARDS, MOST_UNBEATEN, MOST_WEIGHED } from './words.ts'
 
 const FigureBody = component('PartFigure', 'A figure of a caution.', {
   name: Type.String({ description: 'Name, which ends in the unit', maxLength: 60 }),
   value: Type.Number({ description: 'The figure' })
 })
 const PartCautionBody = component('PartCaution', 'A caution of a design of the part.', {
-  code: CautionBody.properties.code,
+  code: Type.String({ description: 'Code of the caution', maxLength: 60 }),
   level: CautionBody.properties.level,
   message: Type.String({ description: 'What is the matter, with its figures', maxLength: 4000 }),
   at: Type.Optional(Type.String({ description: 'Path in the request', maxLength: 200 })),
@@ -41,7 +41,7 @@ const TriedSystem = component('TriedSystem', 'A system that was built in figures
   foreseen: ref(ForeseenBody, 'By which it was taken in turn'),
   enclosure: Type.Optional(ref(PlanEnclosureBody)),
   figures: Type.Optional(ref(DesignFiguresBody)),
-  cautions: list('Places in the cautions of the part', count('Place', 0, 1999), 0, 200),
+  cautions: list('Places in the cautions of the part', count('Place', 0, 499), 0, 200),
   rejection: Type.Optional(ref(RejectionBody))
 })
 export interface TriedSystem extends Si<Static<typeof TriedSystem>> {}
@@ -53,9 +53,6 @@ const NearBody = component('NearSystem', 'A system that comes near to the limits
   found: Type.Optional(ref(RelaxationBody, 'Absent where it cannot be built'))
 })
 
-/** Systems that one part may hold in a list; more is more than a caller can look at. */
-const MOST_LISTED = 2000
-
 export const PartBody = component('SearchPart', 'One part of a search; joined with the others by /v1/designs/merge.', {
   shard: ref(ShardBody),
   fingerprint: Type.String({ description: 'Of the request; parts of another are refused', pattern: '^[0-9a-f]{16}$' }),
@@ -63,8 +60,8 @@ export const PartBody = component('SearchPart', 'One part of a search; joined wi
   standing: count('Of them those that are foreseen to keep every limit', 0, MOST_WEIGHED),
   dropped: list('The others by their reason', ref(CountBody), 0, 40),
   tried: list('What was built in figures, in turn', ref(TriedSystem), 0, 200),
-  cautions: list('What they are warned of, each once', ref(PartCautionBody), 0, MOST_LISTED),
-  unbeaten: list('What no other system of the part is foreseen to equal', ref(UnbeatenBody), 0, MOST_LISTED),
+  cautions: list('What they are warned of, each once', ref(PartCautionBody), 0, 500),
+  unbeaten: list('What no other system of the part is foreseen to equal', ref(UnbeatenBody), 0, MOST_UNBEATEN),
   rejected: list('The first of those dropped', ref(RejectedBody), 0, 50),
   relaxations: list('Where nothing stands: what comes nearest, in turn', ref(NearBody), 0, 20)
 })

@@ -1,7 +1,7 @@
 /** A system of a search in figures, on the wire: foreseen in closed form, built, or dropped and why. */
 import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
-import { choice, count, quantity } from '../field/quantities.ts'
+import { choice, count, list, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
 import { LimitsBody } from './design-search.ts'
 import { designLimitNames, MOST_WEIGHED, plannedKinds, rejectionRules } from './words.ts'
@@ -35,7 +35,7 @@ export interface DesignFigures extends Si<Static<typeof DesignFiguresBody>> {}
 
 export const ForeseenBody = component(
   'ForeseenFigures',
-  'Figures in closed form, before a box is laid out; good to some per cent.',
+  'Figures in closed form, before a box is laid out: sizes and f3 good to a tenth, the level without compression by jets and hot coils, up to 2 dB.',
   {
     ...electricFigures,
     netVolumeL: quantity('L', 'Air in the box'),
@@ -72,7 +72,7 @@ export const ReadingBody = component('LimitReading', 'A figure beside its limit.
   limit: choice('Which limit', designLimitNames),
   value: quantity('1', 'The figure, in `unit`'),
   bound: quantity('1', 'The limit, in `unit`'),
-  unit: Type.String({ description: 'Unit of both; `1` for a pure number or a price' }),
+  unit: Type.String({ description: 'Unit of both; `1` for a pure number or a price', maxLength: 10 }),
   left: quantity('1', 'What is left up to the limit, in `unit`')
 })
 
@@ -104,9 +104,7 @@ export const RelaxationBody = component(
   {
     ...systemFields,
     figures: ref(DesignFiguresBody, 'Of the system as it was built in figures'),
-    gives: Type.Array(ref(ReadingBody), {
-      description: 'Each limit that gives way, beside the figure it has to reach'
-    }),
+    gives: list('Each limit that gives way, beside the figure it has to reach', ref(ReadingBody), 0, 20),
     patch: Type.Object(
       { limits: ref(LimitsBody, 'Only the bounds that change') },
       { description: 'JSON Merge Patch (RFC 7396) onto the request', additionalProperties: false }

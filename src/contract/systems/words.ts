@@ -4,6 +4,8 @@
 export const MOST_WEIGHED = 40_000
 /** Designs that are built and shown, and rejections that are shown, at most. */
 export const MOST_SHOWN = 50
+/** Unbeaten systems that are kept; steps of what is noticed leave a tenth of it of a full shelf. */
+export const MOST_UNBEATEN = 800
 /** Parts that a search is split into, at most. */
 export const MOST_SHARDS = 64
 export const designLimitNames = [

@@ -30,6 +30,8 @@ interface OperationText {
   readonly examples: Readonly<Record<string, Example>>
   /** Runs in a worker thread, for whatever can hold the event loop longer than a few milliseconds. */
   readonly heavy?: boolean
+  /** How many times the body of another call may be sent; 1 where absent. */
+  readonly bodyLimits?: number
   /** Where the resource is on its way out; says so in headers and contract. */
   readonly deprecation?: Deprecation
 }
@@ -91,6 +93,8 @@ interface Definition<Body extends TObject, Result extends TSchema, Domain> exten
   readonly forms?: readonly Form<Static<Body>, Domain>[]
   readonly laws?: readonly Law<Static<Body>, Static<Result>>[]
   readonly costMs: (request: Static<Body>) => number
+  /** Into what the paths of an outcome lead, where that is not the body. */
+  readonly speaksOf?: TObject
 }
 
 /** The result is the domain's own, or `present` says how it goes into the contract's shape. */
@@ -101,7 +105,14 @@ type Presented<Body extends TObject, Result extends TSchema, Domain> = Definitio
 export function defineOperation<Body extends TObject, Result extends TSchema, Domain = Si<Static<Result>>>(
   presented: Presented<Body, Result, Domain>
 ): Operation {
-  const { compute, costMs, forms = [], laws = [], ...definition }: Definition<Body, Result, Domain> = presented
+  const {
+    compute,
+    costMs,
+    forms = [],
+    laws = [],
+    speaksOf = presented.body,
+    ...definition
+  }: Definition<Body, Result, Domain> = presented
   const { present = result => result } = presented as { present?: (result: Domain) => unknown }
   const name = `${definition.operationId[0]?.toUpperCase()}${definition.operationId.slice(1)}Answer`
   const answer = answerOf(name, definition.result)
@@ -110,7 +121,7 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
     write(
       wireOutcome(
         { ...outcome, result: present(outcome.result) },
-        definition.body as JsonSchema,
+        speaksOf as JsonSchema,
         definition.result as JsonSchema,
         basis
       ),

@@ -6,7 +6,7 @@ import { present } from '../../domain/present.ts'
 import { planCautions } from '../answer/plan-cautions.ts'
 import { planSignal } from '../electric/plan-signal.ts'
 import { type AttemptResponse, attemptResponse } from '../enclosure/attempt-response.ts'
-import { firstApart, wishProblem } from '../enclosure/goal-designs.ts'
+import { isAnother, wishProblem } from '../enclosure/goal-designs.ts'
 import type { Attempt } from '../enclosure/plan-attempts.ts'
 import { roomForAir } from '../enclosure/plan-box.ts'
 import { closedHighPass } from '../enclosure/plan-high-pass.ts'
@@ -80,7 +80,7 @@ function finished(
 const unheard = (response: ResponsePart) =>
   response.done ? 'The response never rises to half the power of its plateau.' : response.refusal.message
 
-/** What a box may take more as foreseen than as laid out, and how far a search goes from the volume foreseen. */
+/** What a box may take more as foreseen than it may as laid out, and how far a search goes from the volume foreseen. */
 const SLACK = 1.05
 const NEIGHBOURHOOD = 1.5
 
@@ -109,11 +109,36 @@ function designsNear(
   const goal = goalNamed(name)
   const referenceDb = goal.withinDb === undefined ? undefined : loudest()
   const room = near(problem.room, netVolumeM3, limits.outerVolumeM3 ?? Infinity)
-  return firstApart(searchBoxes({ ...problem, room, goal, ...present({ referenceDb }) }))
+  return searchBoxes({ ...problem, room, goal, ...present({ referenceDb }) })
 }
 
-/** Boxes laid out for one system before it is given up; there are others. */
-const MOST_ATTEMPTS = 8
+/** Designs laid out for one system, and ports tried for one design, before it is given up; there are others. */
+const MOST_DESIGNS = 6
+const MOST_PORTS = 4
+
+/** `outerRatio`: what was laid out over what was foreseen. */
+type Made = Weighed<BuiltDesign> & { readonly outerRatio?: number }
+
+/** One design with each port in turn. */
+function made(electrics: Electrics, question: Question, design: FoundDesign<PlacedBox>, roomM3: number): Made {
+  const { resolved, drivers, joined } = electrics
+  const setting = { request: resolved, drivers, joined }
+  let last: Made = { rejection: hindered('enclosure', 'No enclosure of this volume and tuning can be sized.') }
+  let ports = 0
+  for (const { enclosure, attempt } of wishedAttempts(setting, question.goal, () => [design], roomM3)) {
+    if (ports++ >= MOST_PORTS) break
+    if (attempt.complaint !== undefined) {
+      if (ports === 1) last = { rejection: hindered('space', attempt.complaint) }
+      continue
+    }
+    const { found, rejection } = finished(electrics, enclosure, attempt, question.levelHz)
+    if (found === undefined) return { rejection }
+    const outerRatio = found.figures.outerVolumeM3 / design.place.outerM3
+    const beyond = rejectionBy(broken(readLimits(question.limits, found.figures)))
+    return beyond === undefined ? { found, outerRatio } : { rejection: beyond, outerRatio }
+  }
+  return last
+}
 
 /**
  * @param netVolumeM3  foreseen
@@ -125,23 +150,28 @@ export function builtDesign(
   question: Question,
   netVolumeM3: number
 ): Weighed<BuiltDesign> {
-  const { resolved, drivers, joined } = electrics
-  const roomM3 = roomForAir(resolved)
+  const roomM3 = roomForAir(electrics.resolved)
   if (roomM3 === undefined) return { rejection: hindered('space', 'The space does not hold the drivers.') }
-  const setting = { request: resolved, drivers, joined }
-  const designs = () => designsNear(electrics, kind, question, roomM3, netVolumeM3)
+  const designs = designsNear(electrics, kind, question, roomM3, netVolumeM3)
+  const mostM3 = question.limits.outerVolumeM3 ?? Infinity
+  const passed: FoundDesign<PlacedBox>[] = []
+  // the first box is looked at as it is foreseen, the others as what was laid out before them corrects it
+  let [ratio, isTooLarge] = [1 / SLACK, false]
   let rejection = hindered('enclosure', 'No box near the one foreseen stands in the space.')
-  let count = 0
-  for (const { enclosure, attempt } of wishedAttempts(setting, question.goal, designs, roomM3)) {
-    if (count++ >= MOST_ATTEMPTS) break
-    if (attempt.complaint !== undefined) {
-      if (count === 1) rejection = hindered('space', attempt.complaint)
-      continue
-    }
-    const made = finished(electrics, enclosure, attempt, question.levelHz)
-    const beyond = made.found && rejectionBy(broken(readLimits(question.limits, made.found.figures)))
-    if (made.found !== undefined && beyond === undefined) return made
-    rejection = beyond ?? made.rejection ?? rejection
+  while (passed.length < MOST_DESIGNS) {
+    const next = designs.find(
+      design =>
+        design.place.outerM3 * ratio <= mostM3 &&
+        (isTooLarge ? !passed.includes(design) : passed.every(other => isAnother(design, other)))
+    )
+    if (next === undefined) break
+    const tried = made(electrics, question, next, roomM3)
+    if (tried.found !== undefined) return { found: tried.found }
+    const { rejection: why, outerRatio = ratio } = tried
+    if (passed.length === 0 || why.rule !== 'space') rejection = why
+    isTooLarge = why.rule === 'box-size'
+    ratio = outerRatio
+    passed.push(next)
   }
   return { rejection }
 }

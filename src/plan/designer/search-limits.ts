@@ -89,28 +89,25 @@ export function readLimits(limits: DesignLimits, figures: Partial<DesignFigures>
   })
 }
 
-/** Four digits, outwards: with them as its bound the figure keeps the limit. */
-function outward(value: number, atLeast: boolean): number {
-  if (value === 0) return 0
-  const step = 10 ** (Math.floor(Math.log10(Math.abs(value))) - 3)
-  const whole = atLeast ? Math.floor(value / step + 1e-9) : Math.ceil(value / step - 1e-9)
-  return Number((whole * step).toPrecision(4))
+/**
+ * Outwards, so that the figure keeps the bound: money and amperes to four digits, decibels to the whole, what a box decides to
+ * two, for the next search lays out another box.
+ */
+function outward({ limit, value }: LimitReading): number {
+  if (rows[limit].atLeast) return Math.floor(value)
+  const digits = limit === 'price' || rows[limit].unit === 'A' ? 4 : 2
+  const step = 10 ** (Math.floor(Math.log10(Math.max(value, 1e-9))) + 1 - digits)
+  return Number((Math.ceil(value / step - 1e-9) * step).toPrecision(digits))
 }
 
 /** The limits with which these figures would be kept. */
 export function givenWay(readings: readonly LimitReading[]): DesignLimits {
   return Object.fromEntries(
-    readings.map(({ limit, value }) => {
-      const { field, perSi, atLeast = false } = rows[limit]
-      return [field, outward(value, atLeast) / perSi]
+    readings.map(reading => {
+      const { field, perSi } = rows[reading.limit]
+      return [field, outward(reading) / perSi]
     })
   )
-}
-
-/** The limits without those that are broken. */
-export function without(limits: DesignLimits, readings: readonly LimitReading[]): DesignLimits {
-  const gone = new Set<string>(readings.map(({ limit }) => rows[limit].field))
-  return Object.fromEntries(Object.entries(limits).filter(([field]) => !gone.has(field)))
 }
 
 export const broken = (readings: readonly LimitReading[]) => readings.filter(({ left }) => left < 0)

@@ -97,22 +97,14 @@ export function wishProblem(
   }
 }
 
-function isAnother(a: FoundDesign<PlacedBox>, b: FoundDesign<PlacedBox>): boolean {
+/** Far enough apart to be worth a layout of its own. */
+export function isAnother(a: FoundDesign<PlacedBox>, b: FoundDesign<PlacedBox>): boolean {
   const ratio = (one = 1, other = 1) => Math.max(one / other, other / one)
   return (
     a.kind !== b.kind ||
     ratio(a.netVolumeM3, b.netVolumeM3) > APART.volume ||
     ratio(a.tuningHz, b.tuningHz) > APART.tuning
   )
-}
-
-/** The first few that are no near copies of one before. */
-export function firstApart(designs: readonly FoundDesign<PlacedBox>[]): readonly FoundDesign<PlacedBox>[] {
-  const apart: FoundDesign<PlacedBox>[] = []
-  for (const design of designs) {
-    if (apart.length < MOST_TRIED && apart.every(other => isAnother(design, other))) apart.push(design)
-  }
-  return apart
 }
 
 /** Gives for a wish the best boxes first, each other than those before it; what several wishes ask is worked out once. */
@@ -133,5 +125,11 @@ export function wishDesigner(
     known.set(wish, designs)
     return designs
   }
-  return wish => firstApart(found(wish))
+  return wish => {
+    const apart: FoundDesign<PlacedBox>[] = []
+    for (const design of found(wish)) {
+      if (apart.length < MOST_TRIED && apart.every(other => isAnother(design, other))) apart.push(design)
+    }
+    return apart
+  }
 }

@@ -46,6 +46,13 @@ function between(frequenciesHz: Float64Array, values: Float64Array, frequencyHz:
   return low * (high / low) ** (Math.log(frequencyHz / from) / Math.log(to / from))
 }
 
+/** What the low-pass leaves: a plan sets the high-pass for any note, however rare it is at the bottom of music. */
+function withoutMusic(weight2: Float64Array): Float64Array {
+  const left = weight2.slice()
+  for (let k = left.length - 2; k >= 0; k--) left[k] = Math.max(left[k] as number, left[k + 1] as number)
+  return left
+}
+
 interface Drive {
   /** Fourth power of the corner that the cone needs. */
   readonly corner4: number
@@ -78,7 +85,7 @@ function driven(frequenciesHz: Float64Array, weight2: Float64Array, cone: BoxCur
 export function hearing(problem: BoxProblem, plateau2: number, levelHz: number): BoxHearing {
   const { tables, airSpeedMPerS, leakQ } = problem
   const { frequenciesHz } = tables
-  const { weight2 } = problem.programme
+  const weight2 = withoutMusic(problem.programme.weight2)
   const curves = boxCurves(frequenciesHz.length)
   const atLevel = (values: Float64Array) => between(frequenciesHz, values, levelHz)
   const lossy = ({ netVolumeM3, tuningHz }: Box) =>

@@ -94,7 +94,8 @@ function wiredFor(found: Joined, { question, spaces, wired }: Bench): WiredBoxes
   const problem = wishProblem(resolved, drivers, joined, space.roomM3)
   const room = space.room ?? problem.room
   spaces.set(shell, { ...space, room })
-  const made = wiredBoxes({ ...problem, room }, plateau2Of(found), question.levelHz)
+  const breaks = (figures: Partial<ForeseenFigures>) => worst(foreseenBreaks(question.limits, figures))
+  const made = wiredBoxes({ ...problem, room }, plateau2Of(found), question.levelHz, breaks)
   wired.set(key, made)
   return made
 }
@@ -117,7 +118,7 @@ function foreseenIn(system: System, found: Joined, bench: Bench): Foresight {
   })
   const boxes = wiredFor(found, bench)
   if (boxes === undefined) return rejected(hindered('space', 'The space does not hold the drivers.'))
-  const best = boxes.best(system.kind, goal, found.joined, figures => worst(foreseenBreaks(limits, figures)))
+  const best = boxes(system.kind, goal, Math.min(found.joined.targetVoltageV, found.joined.amplifierVoltageV))
   if (best === undefined) {
     return rejected(hindered('enclosure', `No ${system.kind} box for the goal ${goal} stands in the space.`))
   }

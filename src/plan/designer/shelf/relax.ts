@@ -4,10 +4,10 @@ import type { SearchRelaxation } from '../../../contract/systems/design-system.t
 import { sixDigitsThroughout } from '../../../numeric/six-digits.ts'
 import { rememberingParts } from '../../request/part.ts'
 import { combinationsOf } from '../search-combinations.ts'
-import { broken, givenWay, readLimits, without } from '../search-limits.ts'
+import { broken, givenWay, readLimits } from '../search-limits.ts'
 import type { SearchDriver } from '../search-request.ts'
 import { builtSystem } from './build-system.ts'
-import { foreseenBreaks, foresight, type Standing, worst } from './foresee.ts'
+import { FORESEEN_SLACK, foreseenBreaks, foresight, type Standing, worst } from './foresee.ts'
 import type { Question } from './question.ts'
 import { byNames, type System, systemOf } from './rank.ts'
 
@@ -39,12 +39,8 @@ export function nearest(request: SearchRequest, question: Question, drivers: rea
 
 /** @returns what must give way for this system, as it was built; none where it cannot be built */
 export function relaxationOf(request: SearchRequest, question: Question, near: Standing): SearchRelaxation | undefined {
-  const breaks = foreseenBreaks(question.limits, near.figures)
-  const { outerVolumeM3: mostM3 } = question.limits
-  const limits = {
-    ...without(question.limits, breaks),
-    ...(mostM3 === undefined ? {} : { outerVolumeM3: Math.max(mostM3, near.figures.outerVolumeM3) })
-  }
+  const { outerVolumeM3: mostM3 = Infinity } = question.limits
+  const limits = { outerVolumeM3: Math.max(mostM3, near.figures.outerVolumeM3 * (1 + FORESEEN_SLACK)) }
   const { found } = builtSystem(request, { ...question, limits }, near)
   if (found === undefined) return undefined
   const gives = broken(readLimits(question.limits, found.figures))

@@ -1,12 +1,13 @@
 /** Of many systems those that no other equals in every figure. */
 import type { UnbeatenSystem } from '../../../contract/systems/design-system.ts'
+import { MOST_UNBEATEN } from '../../../contract/systems/words.ts'
 import { byNames } from './rank.ts'
 
 /**
- * What is noticed of each figure: half a decibel, a twelfth of an octave, an eighth of the room, amperes by the tenth; money
- * to the last coin. Steps stand on absolute values, so that joined parts have the steps of the whole. Ours.
+ * What is noticed of each figure: a decibel, a sixth of an octave, a fifth of the room and of the amperes; money to the last
+ * coin. Steps stand on absolute values, so that joined parts have the steps of the whole. Ours.
  */
-const STEP = { levelDb: 0.5, reach: 1 / 12, room: 1 / 6, current: 1 / 7 } as const
+const STEP = { levelDb: 1, reach: 1 / 6, room: 1 / 4, current: 1 / 4 } as const
 
 interface Counted {
   readonly entry: UnbeatenSystem
@@ -39,11 +40,14 @@ function beats(a: Counted, b: Counted): boolean {
 
 const sum = ({ steps }: Counted) => steps.reduce((total, each) => total + each, 0)
 
-/** @returns those that stand, by name; of joined parts the same as of the whole */
+/** @returns those that stand, by name; of joined parts the same as of the whole, but for more than are kept */
 export function unbeaten(entries: readonly UnbeatenSystem[]): readonly UnbeatenSystem[] {
   const standing: Counted[] = []
   // who beats another has a smaller sum, or an equal one and the earlier name: whoever stands is never beaten later
   const inTurn = entries.map(counted).toSorted((a, b) => sum(a) - sum(b) || byNames(a.entry, b.entry))
   for (const each of inTurn) if (!standing.some(other => beats(other, each))) standing.push(each)
-  return standing.map(({ entry }) => entry).toSorted(byNames)
+  return standing
+    .map(({ entry }) => entry)
+    .toSorted(byNames)
+    .slice(0, MOST_UNBEATEN)
 }
