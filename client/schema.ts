@@ -184,6 +184,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/changes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Which figures each version moved
+         * @description For who keeps answers: `calculation.version` of an answer finds what has moved since, and whether to ask again.
+         */
+        get: operations["listChanges"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/coils/wiring": {
         parameters: {
             query?: never;
@@ -1441,6 +1461,29 @@ export interface components {
             /** @description Width [mm] */
             widthMm?: number;
         };
+        /** @description JSON Merge Patch (RFC 7396) onto the request of the plan. */
+        BoxPatch: {
+            enclosure: {
+                /** @description Highest peak air speed in the port; 17, 25 and 34 are tried in turn when absent [m/s] */
+                airSpeedMPerS?: number;
+                /** @description Takes the wish out: the box is given */
+                goal: null;
+                /** @description `closed` is tighter and smaller, `vented` louder and reaches lower */
+                kind?: components["schemas"]["BoxKind"];
+                /** @description Net volume wanted [L] */
+                netVolumeL?: number;
+                /** @description Clear area wanted of the port; it follows from the air speed when absent [cm²] */
+                portAreaCm2?: number;
+                /** @description Shape of the port */
+                portShape?: components["schemas"]["PortShape"];
+                /** @description Tuning wanted of a vented box [Hz] */
+                tuningHz?: number;
+            };
+            signal?: {
+                /** @description Power the gain is set for, where the box holds less than the parts bear [W] */
+                gainPowerW: number;
+            };
+        };
         /** @description Where the box stands on the floor of the boot. */
         BoxPlace: {
             /** @description From the left [mm] */
@@ -1831,6 +1874,13 @@ export interface components {
             /** @description Where it was published; see /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
+        /** @description What an answer is cited by; on paper too. */
+        Calculation: {
+            /** @description The first 27 letters of SHA-256 in base64url over `[version, operationId, request]` as canonical JSON (RFC 8785): the same question of the same version has the same digest, and the same answer */
+            digest: string;
+            /** @description Version of the service; /v1/changes says which figures each version moved */
+            version: string;
+        };
         /** @description What the acoustic network gives for the candidate: coil inductance, source resistance and all stated losses in it. */
         CandidateResponse: {
             /** @description Half power; of a band-pass re its peak, else re the plateau [Hz] */
@@ -1942,6 +1992,11 @@ export interface components {
          * @enum {string}
          */
         ChamberName: "rear" | "front";
+        /** @description Which figures each version moved. */
+        Changes: {
+            /** @description The newest first */
+            versions: components["schemas"]["VersionChanges"][];
+        };
         /** @description Charging balance; a negative surplus comes out of the battery. */
         ChargingBalance: {
             /** @description What the vehicle draws [A] */
@@ -1988,6 +2043,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["PanelVibrationResult"];
@@ -2000,6 +2056,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["CableResult"];
@@ -2089,7 +2146,7 @@ export interface components {
             /** @description Point of its plus pole */
             plus: string;
         };
-        /** @description An alternator with its regulator, or a charger that runs with the engine. */
+        /** @description An alternator with its regulator, or a charger from the mains or the traction battery. */
         CircuitAlternator: {
             /** @description Most it gives when driving, hot [A] */
             drivingA: number;
@@ -2223,6 +2280,35 @@ export interface components {
             /** @description Most that flows at full sine [A] */
             loadA?: number;
         };
+        /** @description A converter or charger from one voltage to another: what it gives is limited, what it takes follows from that. */
+        CircuitConverter: {
+            /** @description Output over input [1] */
+            efficiency?: number;
+            /** @description Input that its maker allows [V] */
+            highestInputV?: number;
+            /** @description Name of this part, once in the circuit */
+            id: string;
+            /** @description What it takes with nothing at its output [W] */
+            idleW?: number;
+            /** @description Point of the minus of its input */
+            inMinus: string;
+            /** @description Point of its input */
+            inPlus: string;
+            /** @description Input below which it stops [V] */
+            lowestInputV?: number;
+            /** @description Whether it rests while the engine stands */
+            onlyWithEngine?: boolean;
+            /** @description Point of the minus of its output; the same as that of the input where they are one */
+            outMinus: string;
+            /** @description Point of its output */
+            outPlus: string;
+            /** @description Most it gives at its output [A] */
+            ratedA: number;
+            /** @description Voltage it holds at its output [V] */
+            setV: number;
+            /** @description Fall of its voltage with its current [Ω] */
+            slopeOhm?: number;
+        };
         /** @description A fuse between two points; it belongs to no cable. */
         CircuitFuse: {
             /** @description What its maker says it breaks [A] */
@@ -2284,6 +2370,8 @@ export interface components {
             cables?: components["schemas"]["CircuitCable"][];
             /** @description Of the cables while the voltages are read [°C] */
             conductorTemperatureC?: number;
+            /** @description Converters and chargers from one voltage to another */
+            converters?: components["schemas"]["CircuitConverter"][];
             /** @description Fuses */
             fuses?: components["schemas"]["CircuitFuse"][];
             /** @description Other conductors */
@@ -2336,6 +2424,8 @@ export interface components {
             points: components["schemas"]["PointVoltage"][];
             /** @description Whether there is a steady state at all */
             stands: boolean;
+            /** @description Converters that stop because their input is too low */
+            stopped?: string[];
             /** @description Where it does not stand: share of the regulated power that would [1] */
             sustainableShare?: number;
             /** @description Amplifiers and accessories that nothing feeds */
@@ -2557,14 +2647,23 @@ export interface components {
             cautions: components["schemas"]["CautionCode"][];
             /** @description Name of the step */
             id: string;
+            /** @description Work of a careful first build [min] */
+            minutes: number;
             /** @description Place in the whole work; the numbers of the build go on */
             number: number;
             /** @description What must be seen before the next step */
             passIf: string;
+            /**
+             * @description `power` up to the running engine; `gain`, without drivers; `sound`, the first; `proof` under load, and handing over
+             * @enum {string}
+             */
+            stage: "power" | "gain" | "sound" | "proof";
             /** @description What to do */
             text: string;
             /** @description The step in a few words */
             title: string;
+            /** @description Tools */
+            tools: string[];
             /** @description Rows of the bill it takes */
             uses?: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label")[];
         };
@@ -2616,6 +2715,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["DriverParametersResult"];
@@ -2640,6 +2740,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["CircuitResult"];
@@ -2664,6 +2765,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["SupplyCurrentResult"];
@@ -2688,6 +2790,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["FeederResult"];
@@ -2700,6 +2803,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["EnclosureResponse"];
@@ -2724,6 +2828,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["EnclosureTolerance"];
@@ -3106,6 +3211,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["BoxDrawings"];
@@ -3369,25 +3475,6 @@ export interface components {
          * @enum {string}
          */
         EnclosureKind: "closed" | "vented" | "passive-radiator" | "band-pass-4" | "band-pass-6-parallel" | "band-pass-6-series";
-        /** @description JSON Merge Patch (RFC 7396) onto the request of the plan. */
-        EnclosurePatch: {
-            enclosure: {
-                /** @description Highest peak air speed in the port; 17, 25 and 34 are tried in turn when absent [m/s] */
-                airSpeedMPerS?: number;
-                /** @description Takes the wish out: the box is given */
-                goal: null;
-                /** @description `closed` is tighter and smaller, `vented` louder and reaches lower */
-                kind?: components["schemas"]["BoxKind"];
-                /** @description Net volume wanted [L] */
-                netVolumeL?: number;
-                /** @description Clear area wanted of the port; it follows from the air speed when absent [cm²] */
-                portAreaCm2?: number;
-                /** @description Shape of the port */
-                portShape?: components["schemas"]["PortShape"];
-                /** @description Tuning wanted of a vented box [Hz] */
-                tuningHz?: number;
-            };
-        };
         /** @description The response of one enclosure. */
         EnclosureResponse: {
             cabin?: components["schemas"]["CabinModel"];
@@ -3550,6 +3637,8 @@ export interface components {
             currentA: number;
             /** @description The fuse that is driven hardest; absent without one */
             fuse?: string;
+            /** @description The converter that alone feeds it and limits the current: no fuse has to open */
+            limitedBy?: string;
             /** @description Current over its rating [1] */
             multiple: number;
         };
@@ -4077,10 +4166,10 @@ export interface components {
             /** @description What the filters take from the tone if they cannot be switched off, as Butterworth [dB] */
             filterLossDb: number;
             /**
-             * @description What ends first
+             * @description What ends first; `asked`: the gain was wanted for less
              * @enum {string}
              */
-            limitedBy?: "amplifier" | "drivers";
+            limitedBy?: "amplifier" | "drivers" | "asked";
             /** @description Load [Ω] */
             loadOhm: number;
             /** @description Reading at the amplifier's terminals, filters off [V] */
@@ -4336,6 +4425,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["BoxLayoutResult"];
@@ -4481,6 +4571,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["AmplifierMatchResult"];
@@ -4521,10 +4612,10 @@ export interface components {
             /** @description RMS current at full level [A] */
             currentA: number;
             /**
-             * @description What ends first
+             * @description What ends first; `asked`: the gain was wanted for less
              * @enum {string}
              */
-            limitedBy?: "amplifier" | "drivers";
+            limitedBy?: "amplifier" | "drivers" | "asked";
             /** @description Load [Ω] */
             loadOhm: number;
             /** @description Reading at the amplifier's terminals, filters off [V] */
@@ -4664,6 +4755,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["DesignSearchResult"];
@@ -4697,11 +4789,21 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["BoxModel"];
             /** @description What the figures rest on; see /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
+        };
+        /** @description Figures of one operation that a version moved beyond rounding. */
+        MovedFigures: {
+            /** @description JSON pointers into its result; `-` stands for every entry of a list */
+            figures: string[];
+            /** @description Which calculation */
+            operationId: string;
+            /** @description What moved, how far and why */
+            text: string;
         };
         /** @description A system that comes near to the limits, and what would let it in. */
         NearSystem: {
@@ -4726,6 +4828,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["SheetPlanResult"];
@@ -5115,7 +5218,7 @@ export interface components {
             /** @description The wish it is best for */
             goal: components["schemas"]["DesignGoal"];
             /** @description The request with this patch plans it, to the last digit */
-            patch: components["schemas"]["EnclosurePatch"];
+            patch: components["schemas"]["BoxPatch"];
         };
         /** @description The amplifier for the bass, as its data sheet says. */
         PlanAmplifier: {
@@ -5488,23 +5591,23 @@ export interface components {
             /** @description Units on paper */
             units?: components["schemas"]["PaperUnits"];
         };
-        /** @description Each part of the chain, as its own resource answers it. */
+        /** @description Each part of the chain, as its own resource answers it; with `?parts=` only those asked for. */
         PlanParts: {
-            box: components["schemas"]["LayOutBoxPart"];
-            cable: components["schemas"]["ChooseCablePart"];
+            box?: components["schemas"]["LayOutBoxPart"];
+            cable?: components["schemas"]["ChooseCablePart"];
             /** @description All of it together: every voltage and current of the plan */
-            circuit: components["schemas"]["ComputeCircuitPart"];
-            current: components["schemas"]["ComputeCurrentPart"];
-            driver: components["schemas"]["CompleteDriverParametersPart"];
-            fuse: components["schemas"]["RateFusePart"];
-            matching: components["schemas"]["MatchAmplifierPart"];
+            circuit?: components["schemas"]["ComputeCircuitPart"];
+            current?: components["schemas"]["ComputeCurrentPart"];
+            driver?: components["schemas"]["CompleteDriverParametersPart"];
+            fuse?: components["schemas"]["RateFusePart"];
+            matching?: components["schemas"]["MatchAmplifierPart"];
             /** @description Absent for a closed box */
             port?: components["schemas"]["SizePortPart"];
-            response: components["schemas"]["ComputeResponsePart"];
-            sheets: components["schemas"]["NestPanelsPart"];
-            signal: components["schemas"]["SetUpSignalPart"];
-            sizing: components["schemas"]["SizeEnclosurePart"];
-            wiring: components["schemas"]["WireCoilsPart"];
+            response?: components["schemas"]["ComputeResponsePart"];
+            sheets?: components["schemas"]["NestPanelsPart"];
+            signal?: components["schemas"]["SetUpSignalPart"];
+            sizing?: components["schemas"]["SizeEnclosurePart"];
+            wiring?: components["schemas"]["WireCoilsPart"];
         };
         /** @description Fastest air in a port at the gain of the plan. */
         PlanPortAir: {
@@ -5596,30 +5699,31 @@ export interface components {
             /** @description Strap farthest aside from the direction of travel, seen from above [°] */
             strapSpreadDeg?: number;
         };
-        /** @description A system that can be bought, cut, wired and switched on. */
+        /** @description A system that can be bought, cut, wired and switched on. All of it comes, but what its description says is absent; with `?parts=` the summary and what was asked for. */
         PlanResult: {
             /** @description What to buy */
-            billOfMaterials: components["schemas"]["BillRow"][];
+            billOfMaterials?: components["schemas"]["BillRow"][];
+            /** @description Absent where no box fits */
             buildOrder?: components["schemas"]["BuildOrder"];
             /** @description Absent where volume or Qtc is given, or nothing was found for the wish */
             choice?: components["schemas"]["PlanChoice"];
-            circuit: components["schemas"]["PlanCircuit"];
+            circuit?: components["schemas"]["PlanCircuit"];
             /** @description Switching on, in this order */
-            commissioning: components["schemas"]["CommissioningStep"][];
-            cover: components["schemas"]["PlanCover"];
-            /** @description Title as given */
+            commissioning?: components["schemas"]["CommissioningStep"][];
+            cover?: components["schemas"]["PlanCover"];
+            /** @description Title; absent where none was given */
             name?: string;
-            parts: components["schemas"]["PlanParts"];
+            parts?: components["schemas"]["PlanParts"];
             /** @description What the meter shows at each of these steps */
-            readings: components["schemas"]["PlanReading"][];
+            readings?: components["schemas"]["PlanReading"][];
             /** @description For what the supply is short of, the best first; empty where it is short of nothing */
-            remedies: components["schemas"]["PlanRemedy"][];
+            remedies?: components["schemas"]["PlanRemedy"][];
             restraint?: components["schemas"]["Restraint"];
             /** @description Every danger of this plan with its barrier, at its steps */
-            safety: components["schemas"]["PlanHazard"][];
+            safety?: components["schemas"]["PlanHazard"][];
             summary: components["schemas"]["PlanSummary"];
             /** @description Enclosures passed over on the way */
-            tried: components["schemas"]["PlanTried"][];
+            tried?: components["schemas"]["PlanTried"][];
             /** @description Only where no box fits */
             waysOut?: components["schemas"]["PlanWaysOut"];
         };
@@ -5653,6 +5757,8 @@ export interface components {
         PlanSignal: {
             /** @description Line level a line-output converter is set to [V] */
             converterLineV?: number;
+            /** @description RMS power of all outputs to set the gain for; of a searched box what it holds, else all [W] */
+            gainPowerW?: number;
             input?: components["schemas"]["SignalInput"];
             /** @description Amplifier inputs on one line output */
             inputsInParallel?: number;
@@ -5786,6 +5892,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["PlanResult"];
@@ -6238,6 +6345,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["FuseResult"];
@@ -6638,6 +6746,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["DesignSearchResult"];
@@ -6785,6 +6894,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["SignalSetupResult"];
@@ -7069,6 +7179,8 @@ export interface components {
             /** @description Sum of the continuous ratings of the drivers on this output [W] */
             driversPowerW?: number;
             filters?: components["schemas"]["SignalFilters"];
+            /** @description Power of this output the gain shall be set for, where it is less than amplifier and drivers bear [W] */
+            gainPowerW?: number;
             /** @description Amplifier inputs on one line output */
             inputsInParallel?: number;
             source?: components["schemas"]["SignalSource"];
@@ -7136,6 +7248,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["EnclosureSizingResult"];
@@ -7160,6 +7273,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["PortSizingResult"];
@@ -7245,8 +7359,6 @@ export interface components {
              * @enum {string}
              */
             along?: "bottom" | "top" | "left" | "right";
-            /** @description Chamber of a band-pass box it opens from */
-            chamber?: components["schemas"]["ChamberName"];
             /** @description Sum of both end factors, in radii of the circle of equal area; 1.463 when absent [1] */
             endFactor?: number;
             /** @description Smaller side of the opening [mm] */
@@ -7593,6 +7705,8 @@ export interface components {
             airSpeedMPerS?: number;
             /** @description Half power [Hz] */
             f3Hz?: number;
+            /** @description Power of all outputs that the gain is set for [W] */
+            gainPowerW: number;
             /** @description Longest group delay at those frequencies [ms] */
             groupDelayMs: number;
             /**
@@ -7861,6 +7975,13 @@ export interface components {
             netVolumeL: number;
             port: components["schemas"]["Port"];
         };
+        /** @description What one version moved. */
+        VersionChanges: {
+            /** @description Against the version before it; empty where nothing moved */
+            moved: components["schemas"]["MovedFigures"][];
+            /** @description As in `calculation.version` of an answer */
+            version: string;
+        };
         /** @description From the outer envelope to the air that acts as the spring. */
         VolumeBalance: {
             /** @description Wood of the shell [L] */
@@ -7923,6 +8044,7 @@ export interface components {
             assumed: components["schemas"]["Assumed"][];
             /** @description With `?basis=true`: how each figure was reached */
             basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["CoilWiringResult"];
@@ -8131,6 +8253,8 @@ export interface components {
         DriverVasAir: components["schemas"]["VasAir"];
         /** @description Linear excursion, one way, peak [mm] */
         DriverXmaxMm: number;
+        /** @description Form of the answer, for who cannot set Accept; stands before it */
+        Form: "json" | "csv";
         /** @description Surroundings of the fuse [°C] */
         FuseAmbientC: number;
         /** @description Current of dense bass music (1/3 of rated output), for the heating of the fuse [A] */
@@ -8370,6 +8494,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "ndjson";
                 /** @description Leaves out the calls before this index: where a stream was cut, go on behind its last whole line */
                 fromIndex?: string;
             };
@@ -8412,6 +8538,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "svg" | "dxf" | "pdf";
             };
             header?: never;
             path?: never;
@@ -8453,6 +8581,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "gltf";
             };
             header?: never;
             path?: never;
@@ -8535,6 +8665,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: components["parameters"]["Form"];
             };
             header?: never;
             path?: never;
@@ -8576,6 +8708,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: components["parameters"]["Form"];
             };
             header?: never;
             path?: never;
@@ -8674,6 +8808,36 @@ export interface operations {
             503: components["responses"]["Unavailable"];
         };
     };
+    listChanges: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Which figures each version moved */
+            200: {
+                headers: {
+                    "Cache-Control": components["headers"]["Cache-Control"];
+                    ETag: components["headers"]["ETag"];
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Changes"];
+                };
+            };
+            304: components["responses"]["NotModified"];
+            406: components["responses"]["NotAcceptable"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
+        };
+    };
     wireCoilsByQuery: {
         parameters: {
             query: {
@@ -8713,6 +8877,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Drivers */
                 driverCount: components["parameters"]["DriverCount"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "svg";
                 /** @description Lowest load the output may drive, as the data sheet states it for the way it is used [Ω] */
                 minimumOhm?: number;
                 /** @description Load wished for [Ω] */
@@ -8768,6 +8934,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "svg";
             };
             header?: never;
             path?: never;
@@ -9039,6 +9207,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "csv" | "svg";
             };
             header?: never;
             path?: never;
@@ -9121,6 +9291,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: components["parameters"]["Form"];
             };
             header?: never;
             path?: never;
@@ -9162,6 +9334,10 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description Form of the answer, for who cannot set Accept; stands before it */
+                form?: "json" | "html" | "pdf" | "csv" | "text" | "markdown";
+                /** @description Only these parts of the result, divided by commas; the summary with the verdict, all cautions and all defaults always come. There are `name`, `summary`, `cover`, `parts`, `circuit`, `choice`, `waysOut`, `tried`, `billOfMaterials`, `buildOrder`, `restraint`, `commissioning`, `readings`, `remedies`, `safety`, `parts.matching`, `parts.wiring`, `parts.driver`, `parts.sizing`, `parts.port`, `parts.box`, `parts.response`, `parts.sheets`, `parts.current`, `parts.cable`, `parts.fuse`, `parts.circuit`, `parts.signal` */
+                parts?: string;
             };
             header?: never;
             path?: never;

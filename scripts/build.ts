@@ -7,7 +7,9 @@ import { rmSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 import { buildApp } from '../src/app.ts'
-import { fixedFileName, fixedPaths } from '../src/http/serving/fixed-file.ts'
+import { encodings } from '../src/http/serving/encoding.ts'
+import { fixedFileName, fixedPaths, packedFileName } from '../src/http/serving/fixed-file.ts'
+import { pack } from '../src/http/serving/fixed-text.ts'
 
 const root = (name: string) => fileURLToPath(new URL(`../${name}`, import.meta.url))
 
@@ -48,6 +50,9 @@ async function texts(): Promise<void> {
     const { statusCode, body } = await app.inject(path)
     if (statusCode !== 200) throw new Error(`${path} is answered ${statusCode}`)
     writeFileSync(root(`dist/${fixedFileName(path)}`), body)
+    for (const encoding of encodings) {
+      writeFileSync(root(`dist/${packedFileName(path, encoding)}`), await pack(Buffer.from(body), encoding))
+    }
   }
   await app.close()
 }

@@ -11,6 +11,7 @@ import { identifyCallers, requireKeys } from './http/serving/api-keys.ts'
 import { registerBatches } from './http/serving/batch/batch-routes.ts'
 import { registerBodies } from './http/serving/body.ts'
 import { registerCatalogues } from './http/serving/catalogue/catalogue-routes.ts'
+import { registerCompression } from './http/serving/compression.ts'
 import { registerHealth } from './http/serving/health.ts'
 import { registerHost } from './http/serving/host.ts'
 import { registerLimits } from './http/serving/limits.ts'
@@ -48,6 +49,7 @@ export async function buildApp({ log, work: elsewhere, ...given }: AppOptions = 
   registerProblems(app)
   const methods = watchMethods(app)
   await registerSecurity(app, settings)
+  await registerCompression(app)
   identifyCallers(app, settings)
   await registerLimits(app, settings)
   registerHost(app)

@@ -5,6 +5,6 @@ type Present<T> = {
 
 export function present<T extends object>(fields: T): Present<T> {
   const known: Record<string, unknown> = {}
-  for (const [name, value] of Object.entries(fields)) if (value !== undefined) known[name] = value
+  for (const name in fields) if (fields[name] !== undefined) known[name] = fields[name]
   return known as Present<T>
 }

@@ -15,7 +15,7 @@ import { present } from '../domain/present.ts'
 import { planCautions } from './answer/plan-cautions.ts'
 import { planCover } from './answer/plan-cover.ts'
 import type { PlanParts } from './answer/plan-parts.ts'
-import { notAsAsked } from './answer/plan-promises.ts'
+import { gainAbove, notAsAsked } from './answer/plan-promises.ts'
 import { type PlanSummary, planSummary } from './answer/plan-summary.ts'
 import { planBuild } from './bill/plan-build.ts'
 import { planCircuit } from './electric/plan-circuit.ts'
@@ -86,10 +86,11 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   requireUsable(request)
   const resolved = resolvedPlan(request, assumed)
   const { finish } = resolved
-  const { joined, ...load } = planLoad(resolved)
-  const driver = planDrivers(resolved, joined)
-  const { tried, chosen, fits, misfit, goalMissed, wished, ...enclosure } = planEnclosure(resolved, driver, joined)
-  const choice = wished && planChoice(wished, enclosure.box, enclosure.response)
+  const { joined: borne, ...load } = planLoad(resolved)
+  const driver = planDrivers(resolved, borne)
+  const { tried, chosen, fits, misfit, goalMissed, wished, saving, ...planned } = planEnclosure(resolved, driver, borne)
+  const { driven: joined = borne, ...enclosure } = planned
+  const choice = wished && joined && planChoice(wished, enclosure.box, enclosure.response, joined)
   const waysOut = fits || joined === undefined ? undefined : planWaysOut(request)
   const { runs, ...supply } = planSupply(resolved, joined)
   const signal = planSignal(resolved, joined, enclosure.response)
@@ -100,7 +101,10 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const parts: PlanParts = { ...load, driver, ...enclosure, sheets, ...supply, circuit: graph.circuit, signal }
   const voltages = planVoltageCautions(resolved, supply.current)
   const work = [...voltages, ...(build.facts === undefined ? [] : buildCautions(build.facts))]
-  const unkept = notAsAsked(request.enclosure, { chosen, ...enclosure, ...present({ goalMissed }) })
+  const unkept = [
+    ...notAsAsked(request.enclosure, { chosen, ...enclosure, ...present({ goalMissed }) }),
+    ...gainAbove(request.signal, joined)
+  ]
   const filtered = joined === undefined ? [] : closedHighPass(enclosure.response, joined)
   const found = planCautions(
     { ...parts },
@@ -112,7 +116,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const readings = planReadings(graph.circuit, capacitor)
   const made = { circuit, supply, signal, build, readings }
   const { buildOrder, commissioning, safety, cautions } = planWork(resolved, made, found)
-  const told = { joined, chosen, misfit: withWayOut(misfit, waysOut), unkept, cautions }
+  const told = { joined, chosen, misfit: withWayOut(misfit, waysOut), unkept, cautions, saving }
   const summary = planSummary(resolved, parts, told, circuit)
   const steps = [...(buildOrder?.steps ?? []), ...commissioning]
   return {

@@ -169,7 +169,7 @@ describe('a plan says', () => {
     const driver = { ...hatchbackPlan.driver, sheet }
     const amplifier = { ...hatchbackPlan.amplifier, ratings: [{ loadOhm: 4, powerW: 240 }] }
     const car = { space: { widthMm: 800, heightMm: 430, depthMm: 460 } }
-    const request = { ...hatchbackPlan, driver, amplifier, car, enclosure: { kind: 'closed' } }
+    const request = { ...hatchbackPlan, driver, amplifier, car, enclosure: { kind: 'closed', netVolumeL: 60 } }
     const { result, cautions } = planned(request)
     const said = cautions.find(({ code }: Answer) => code === 'closed-box-high-pass')
     const { cornerHz, fcHz, powerW, unfilteredPowerW } = said.figures

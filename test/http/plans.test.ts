@@ -31,7 +31,8 @@ describe('a plan', () => {
     expect(Object.keys(parts)).toEqual(expect.arrayContaining([...partNames, 'port']))
     for (const [name, part] of Object.entries<Reply['body']>(parts)) expect(part.done, name).toBe(true)
     expect(summary.verdict).toBe('take-care')
-    expect(summary.lines).toHaveLength(7)
+    expect(summary.lines).toHaveLength(8)
+    expect(summary.lines[2]).toContain('Cut from 1 sheet')
   })
 
   it('answers every part for one closed box on a speaker-level source', () => {

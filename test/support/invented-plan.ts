@@ -117,8 +117,8 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     ],
     nearest: [],
     tried: [{ name: 'Vented, tuned to fs', why: 'too large' }],
-    conductors: [{ what: 'positive', size: '1/0 AWG', run: '5 m', fuse: '125 A' }],
-    card: [{ what: 'Loudspeaker terminals at the tone', planned: '40.0 V at 50 Hz', step: 2, otherwise: '' }],
+    conductors: [{ key: 'trunk', what: 'positive', size: '1/0 AWG', run: '5 m', fuse: '125 A' }],
+    card: [{ what: 'Loudspeaker terminals at the tone', planned: '40.0 V at 50 Hz', step: 2, how: '', otherwise: '' }],
     facts: [
       {
         title: 'Electrical',
@@ -156,21 +156,20 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     cutPlan,
     wiring: {
       battery: '12 V, 70 Ah',
-      runs: 1,
       notDrawn: [],
       fuse: '125 A, bolt-down',
       fusePlace: 'within 0.18 m of the battery',
-      positive: '1/0 AWG copper, 5.0 m',
-      negative: '1/0 AWG, 0.5 m to the body',
+      positive: { number: 1, text: '1/0 AWG copper, 5.0 m' },
+      negative: { number: 2, text: '1/0 AWG, 0.5 m to the body' },
       returnBy: 'body',
       amplifier: ['one channel, 2 Ω', 'gain to 40.0 V RMS', 'low-pass 80 Hz'],
-      speakerWire: '2 × 4 mm², 2 m',
+      speakerWire: { number: 5, text: '2 × 4 mm², 2 m' },
       load: '2 Ω in all',
       driverCount: 2,
       joints: ['Each driver: both coils in parallel, plus to plus and minus to minus.', 'The two drivers in series.'],
       source: 'head unit',
-      signal: 'screened signal cable, 5 m',
-      turnOn: 'turn-on wire 0.75 mm²'
+      signal: { number: 3, text: 'screened signal cable, 5 m' },
+      turnOn: { number: 4, text: 'turn-on wire 0.75 mm²' }
     },
     bill: billOfMaterials({
       box,
@@ -212,6 +211,9 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
       {
         number: order.steps.length + 1,
         id: 'no-short',
+        stage: 'power',
+        minutes: 5,
+        tools: ['multimeter'],
         title: 'Look for a short',
         cautions: [],
         text: 'Leave the fuse out. Measure from the amplifier end of the positive cable to the body.',
@@ -220,6 +222,9 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
       {
         number: order.steps.length + 2,
         id: 'fuse-last',
+        stage: 'power',
+        minutes: 5,
+        tools: [],
         title: 'Put the fuse in',
         cautions: ['fuse-last'],
         text: 'Put the fuse in and measure the voltage at the amplifier.',

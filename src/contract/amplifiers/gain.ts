@@ -8,7 +8,9 @@ export const gainTargetFields = {
   loadOhm: quantity('Ω', 'Load'),
   targetVoltageV: quantity('V', "RMS voltage at the amplifier's terminals at full level"),
   currentA: quantity('A', 'RMS current at full level'),
-  limitedBy: Type.Optional(choice('What ends first', ['amplifier', 'drivers'])),
+  limitedBy: Type.Optional(
+    choice('What ends first; `asked`: the gain was wanted for less', ['amplifier', 'drivers', 'asked'])
+  ),
   channelVoltageV: Type.Optional(quantity('V', 'Voltage of each channel of a bridged pair')),
   channelLoadOhm: Type.Optional(quantity('Ω', 'Load each channel of a bridged pair sees'))
 }

@@ -108,8 +108,7 @@ const SlotPortBody = component('SlotPort', 'A slot along the walls of the box.',
       'left',
       'right'
     ])
-  ),
-  chamber
+  )
 })
 
 export const BoxPortBody = byTag('BoxPort', 'A port as it is to be built.', 'kind', [RoundPortBody, SlotPortBody])

@@ -41,6 +41,12 @@ export const conductorCautions = {
       'In this state the sources cannot feed the amplifiers: the voltage falls until they switch off. Lower the gain, thicken or shorten the way, or add a source near the amplifiers.',
     basis: 'no stable state of the circuit, derived'
   },
+  'converter-input': {
+    level: 'stop',
+    meaning:
+      'The vehicle holds more volts than the converter allows at its input: it is destroyed, and may let them through to a 12 V amplifier. Take one whose sheet allows the charging voltage and its surges.',
+    basis: 'data sheet of the converter; surges of 24 V vehicles: ISO 16750-2 (from memory)'
+  },
   'no-supply': {
     level: 'care',
     meaning: 'In this state nothing feeds this unit: an open relay parts it from every source.',

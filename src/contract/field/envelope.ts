@@ -54,6 +54,14 @@ const BasisBody = component(
   }
 )
 
+const CalculationBody = component('Calculation', 'What an answer is cited by; on paper too.', {
+  version: Type.String({ description: 'Version of the service; /v1/changes says which figures each version moved' }),
+  digest: Type.String({
+    description:
+      'The first 27 letters of SHA-256 in base64url over `[version, operationId, request]` as canonical JSON (RFC 8785): the same question of the same version has the same digest, and the same answer'
+  })
+})
+
 /** The body of a successful answer around one kind of result. */
 export function answerOf<Result extends TSchema>(name: string, result: Result) {
   return component(name, 'Result with its cautions, assumed defaults and sources.', {
@@ -63,6 +71,9 @@ export function answerOf<Result extends TSchema>(name: string, result: Result) {
     sources: Type.Array(choice('Id of a source', Object.keys(sources)), {
       description: 'What the figures rest on; see /v1/reference/sources'
     }),
-    basis: Type.Optional(Type.Array(ref(BasisBody), { description: 'With `?basis=true`: how each figure was reached' }))
+    basis: Type.Optional(
+      Type.Array(ref(BasisBody), { description: 'With `?basis=true`: how each figure was reached' })
+    ),
+    calculation: ref(CalculationBody)
   })
 }

@@ -117,6 +117,16 @@ export const SignalSetupRequest = component(
     driversPowerW: Type.Optional(
       quantity('W', 'Sum of the continuous ratings of the drivers on this output', { from: 0.1, to: 100_000 })
     ),
+    gainPowerW: Type.Optional(
+      quantity(
+        'W',
+        'Power of this output the gain shall be set for, where it is less than amplifier and drivers bear',
+        {
+          from: 0.1,
+          to: 100_000
+        }
+      )
+    ),
     inputsInParallel,
     converterLineV,
     tone: Type.Optional(ref(TestTone)),

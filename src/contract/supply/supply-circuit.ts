@@ -21,7 +21,7 @@ export interface CircuitBattery extends Si<Static<typeof CircuitBattery>> {}
 
 const CircuitAlternator = component(
   'CircuitAlternator',
-  'An alternator with its regulator, or a charger that runs with the engine.',
+  'An alternator with its regulator, or a charger from the mains or the traction battery.',
   {
     id,
     ...poles,
@@ -31,6 +31,27 @@ const CircuitAlternator = component(
     slopeOhm: Type.Optional(quantity('Ω', 'Fall of its voltage with its current', { from: 1e-4, to: 0.1 }))
   }
 )
+
+const CircuitConverter = component(
+  'CircuitConverter',
+  'A converter or charger from one voltage to another: what it gives is limited, what it takes follows from that.',
+  {
+    id,
+    inPlus: label('Point of its input', 40),
+    inMinus: label('Point of the minus of its input', 40),
+    outPlus: label('Point of its output', 40),
+    outMinus: label('Point of the minus of its output; the same as that of the input where they are one', 40),
+    setV: quantity('V', 'Voltage it holds at its output', { from: 5, to: 60 }),
+    ratedA: quantity('A', 'Most it gives at its output', { above: 0, to: 1000 }),
+    efficiency: Type.Optional(quantity('1', 'Output over input', { from: 0.3, to: 1 })),
+    idleW: Type.Optional(quantity('W', 'What it takes with nothing at its output', { from: 0, to: 200 })),
+    lowestInputV: Type.Optional(quantity('V', 'Input below which it stops', { from: 5, to: 60 })),
+    highestInputV: Type.Optional(quantity('V', 'Input that its maker allows', { from: 5, to: 100 })),
+    slopeOhm: Type.Optional(quantity('Ω', 'Fall of its voltage with its current', { from: 1e-4, to: 0.1 })),
+    onlyWithEngine: Type.Optional(Type.Boolean({ description: 'Whether it rests while the engine stands' }))
+  }
+)
+export interface CircuitConverter extends Si<Static<typeof CircuitConverter>> {}
 
 export const CircuitCable = component('CircuitCable', 'One cable; runs side by side are cables side by side.', {
   id,
@@ -92,6 +113,7 @@ export const CircuitRequest = component('CircuitRequest', 'A circuit; the minus 
   systemVoltageV,
   batteries: list('Batteries', ref(CircuitBattery), 1, 8),
   alternators: Type.Optional(list('Alternators and chargers', ref(CircuitAlternator), 1, 8)),
+  converters: Type.Optional(list('Converters and chargers from one voltage to another', ref(CircuitConverter), 1, 8)),
   cables: Type.Optional(list('Cables', ref(CircuitCable), 1, 64)),
   fuses: Type.Optional(list('Fuses', ref(CircuitFuse), 1, 64)),
   links: Type.Optional(list('Other conductors', ref(CircuitLink), 1, 64)),
@@ -120,7 +142,10 @@ export const CircuitState = component('CircuitState', 'The circuit at one level 
   sustainableShare: Type.Optional(quantity('1', 'Where it does not stand: share of the regulated power that would')),
   points: list('Every point with a supply; empty where it does not stand', ref(PointVoltage), 0, 600),
   parts: list('Every part with a supply', ref(PartCurrent), 0, 300),
-  withoutSupply: list('Amplifiers and accessories that nothing feeds', Type.String({ description: 'Name' }), 0, 64)
+  withoutSupply: list('Amplifiers and accessories that nothing feeds', Type.String({ description: 'Name' }), 0, 64),
+  stopped: Type.Optional(
+    list('Converters that stop because their input is too low', Type.String({ description: 'Name' }), 1, 8)
+  )
 })
 export interface CircuitState extends Si<Static<typeof CircuitState>> {}
 
@@ -149,7 +174,10 @@ const FarFault = component('FarFault', 'A dead short at the terminals of an ampl
   amplifier: Type.String({ description: 'Name of the amplifier' }),
   fuse: Type.Optional(Type.String({ description: 'The fuse that is driven hardest; absent without one' })),
   currentA: quantity('A', 'Through it'),
-  multiple: quantity('1', 'Current over its rating')
+  multiple: quantity('1', 'Current over its rating'),
+  limitedBy: Type.Optional(
+    Type.String({ description: 'The converter that alone feeds it and limits the current: no fuse has to open' })
+  )
 })
 export interface FarFault extends Si<Static<typeof FarFault>> {}
 

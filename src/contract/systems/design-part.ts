@@ -15,7 +15,7 @@ import {
   systemFields,
   UnbeatenBody
 } from './design-system.ts'
-import { PlanEnclosureBody } from './plan-request.ts'
+import { PlanEnclosureBody } from './plan-enclosure.ts'
 import { MOST_SHARDS, MOST_UNBEATEN, MOST_WEIGHED } from './words.ts'
 
 const FigureBody = component('PartFigure', 'A figure of a caution.', {

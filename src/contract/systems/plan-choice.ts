@@ -3,7 +3,7 @@ import Type, { type Static } from 'typebox'
 import { component, ref } from '../field/component.ts'
 import { choice, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
-import { PlanEnclosureBody } from './plan-request.ts'
+import { PlanEnclosureBody } from './plan-enclosure.ts'
 import { designGoals, earPlaces, plannedKinds } from './words.ts'
 
 const SystemFiguresBody = component('SystemFigures', 'What a box is and does, at the voltage the gain is set to.', {
@@ -11,6 +11,7 @@ const SystemFiguresBody = component('SystemFigures', 'What a box is and does, at
   netVolumeL: quantity('L', 'Air in the box'),
   outerVolumeL: quantity('L', 'Space the box takes'),
   massKg: quantity('kg', 'Box with its drivers'),
+  gainPowerW: quantity('W', 'Power of all outputs that the gain is set for'),
   tuningHz: Type.Optional(quantity('Hz', 'Tuning of a vented box')),
   f3Hz: Type.Optional(quantity('Hz', 'Half power')),
   levelDb: Type.Array(quantity('dB', 'Level'), {
@@ -22,7 +23,7 @@ const SystemFiguresBody = component('SystemFigures', 'What a box is and does, at
 })
 export interface SystemFigures extends Si<Static<typeof SystemFiguresBody>> {}
 
-const ChoicePatch = component('EnclosurePatch', 'JSON Merge Patch (RFC 7396) onto the request of the plan.', {
+const ChoicePatch = component('BoxPatch', 'JSON Merge Patch (RFC 7396) onto the request of the plan.', {
   enclosure: Type.Object(
     {
       kind: PlanEnclosureBody.properties.kind,
@@ -34,6 +35,12 @@ const ChoicePatch = component('EnclosurePatch', 'JSON Merge Patch (RFC 7396) ont
       airSpeedMPerS: PlanEnclosureBody.properties.airSpeedMPerS
     },
     { additionalProperties: false }
+  ),
+  signal: Type.Optional(
+    Type.Object(
+      { gainPowerW: quantity('W', 'Power the gain is set for, where the box holds less than the parts bear') },
+      { additionalProperties: false }
+    )
   )
 })
 

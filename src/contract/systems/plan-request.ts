@@ -30,7 +30,8 @@ import {
   SecondBatteryRequest,
   SupplyAmplifier
 } from '../supply/supply-current.ts'
-import { designGoals, goalMeanings, plannedKinds, plannedShapes } from './words.ts'
+import { PlanEnclosureBody } from './plan-enclosure.ts'
+import { plannedShapes } from './words.ts'
 
 const {
   count: _count,
@@ -72,33 +73,6 @@ export const PlanAmplifierBody = component('PlanAmplifier', 'The amplifier for t
   draw: Type.Optional(ref(Draw, 'Read where the amplifier itself is silent; a figure that contradicts it is refused'))
 })
 export interface PlanAmplifier extends Si<Static<typeof PlanAmplifierBody>> {}
-
-export const PlanEnclosureBody = component(
-  'PlanEnclosure',
-  'What the box should be; whatever is absent is chosen by driver and space.',
-  {
-    kind: Type.Optional(choice('`closed` is tighter and smaller, `vented` louder and reaches lower', plannedKinds)),
-    goal: Type.Optional(
-      choice(
-        `Wish in plain words; volume, tuning and port are then searched for it: ${designGoals.map(goal => `\`${goal}\` ${goalMeanings[goal]}`).join(', ')}. \`everyday\` when neither it nor volume or Qtc is given`,
-        designGoals
-      )
-    ),
-    qtc: Type.Optional(quantity('1', 'Total Q wanted of a closed box', { from: 0.3, to: 2 })),
-    netVolumeL: Type.Optional(quantity('L', 'Net volume wanted', { from: 1, to: 1000 })),
-    tuningHz: Type.Optional(quantity('Hz', 'Tuning wanted of a vented box', { from: 15, to: 100 })),
-    portShape: Type.Optional(choice('Shape of the port', ['round', 'slot'])),
-    portAreaCm2: Type.Optional(
-      quantity('cm²', 'Clear area wanted of the port; it follows from the air speed when absent', { from: 5, to: 2000 })
-    ),
-    airSpeedMPerS: Type.Optional(
-      quantity('m/s', 'Highest peak air speed in the port; 17, 25 and 34 are tried in turn when absent', {
-        from: 5,
-        to: 40
-      })
-    )
-  }
-)
 
 const SheetSize = component('PlanSheetSize', 'The sheet the panels are cut from.', {
   lengthMm: quantity('mm', 'Length', { from: 200, to: 6000 }),
@@ -192,6 +166,12 @@ export const PlanSignalBody = component(
     tone: Type.Optional(ref(TestTone)),
     converterLineV,
     inputsInParallel,
+    gainPowerW: Type.Optional(
+      quantity('W', 'RMS power of all outputs to set the gain for; of a searched box what it holds, else all', {
+        from: 0.1,
+        to: 100_000
+      })
+    ),
     mainsLowHz: Type.Optional(quantity('Hz', 'Lower end of the front loudspeakers', { from: 20, to: 500 }))
   }
 )

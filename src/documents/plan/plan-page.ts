@@ -1,10 +1,11 @@
 /** The whole plan as one page: no script, nothing fetched, one style element that the content policy knows by its hash. */
 import { drawn, type Html, html } from '../draw/html.ts'
+import { buy, cut } from './page-buy-cut.ts'
 import { cover } from './page-cover.ts'
 import { lookUp } from './page-look-up.ts'
 import { pageStyle } from './page-style.ts'
-import { build, buy, check, cut, see, switchOn, wire } from './page-work.ts'
-import type { PaperOptions, PlanPaper } from './plan-paper.ts'
+import { build, check, see, switchOn, wire } from './page-work.ts'
+import { calculationText, type PaperOptions, type PlanPaper } from './plan-paper.ts'
 
 const END =
   'Computed from what was entered; measure before you cut, and follow local codes. Work at the battery, the fuse and the fastening in the car belongs to someone who knows it.'
@@ -25,6 +26,7 @@ export function planPage(plan: PlanPaper, options: PaperOptions): string {
       ? undefined
       : html`<nav aria-label="Parts of the plan"><ul>${there.map(([id, name]) => html`<li><a href="#${id}">${name}</a></li>`)}</ul></nav>`
   const link = options.imprint?.link
+  const cited = calculationText(options)
   const again = link === undefined ? undefined : html`<p>Make this plan again: <a href="${link}">${link}</a></p>`
   return html`<!doctype html>
 <html lang="${options.language ?? 'en'}">
@@ -46,7 +48,7 @@ ${lookUp(
   there.map(([id]) => id)
 )}
 </main>
-<footer><p>${END}</p>${again}</footer>
+<footer><p>${END}</p>${cited === undefined ? undefined : html`<p>${cited}</p>`}${again}</footer>
 </body>
 </html>
 `.html

@@ -11,7 +11,8 @@ import type { CommissioningStep } from '../../plan/work/first-start.ts'
 import type { PlanCurves } from '../charts/plan-charts.ts'
 import type { ChartLimits } from '../charts/response-charts.ts'
 import { type PaperUnits, significant } from '../draw/number-text.ts'
-import type { SystemWiring } from '../wiring/system-wiring-layout.ts'
+import type { Conductor } from '../wiring/conductors.ts'
+import type { SystemWiring } from '../wiring/system-wiring-record.ts'
 import type { DrawnWiring } from '../wiring/wiring-diagram.ts'
 
 export interface PaperFact {
@@ -34,18 +35,12 @@ export interface GreatFigure {
 /** One row of the test card. */
 interface CardRow {
   readonly what: string
+  /** Where the probes go, and when; empty where the step says it. */
+  readonly how: string
   readonly planned: string
   readonly step: number
   /** What it may mean if the meter shows something else; empty where nothing is known. */
   readonly otherwise: string
-}
-
-/** A conductor by its number in picture and table. */
-interface Conductor {
-  readonly what: string
-  readonly size: string
-  readonly run: string
-  readonly fuse: string
 }
 
 interface PaperSource {
@@ -113,6 +108,8 @@ export interface PaperOptions {
   readonly imprint?: Imprint
   /** The request as JSON, to travel with the paper. */
   readonly requestJson?: string
+  /** What the plan is cited by. */
+  readonly calculation?: { readonly version: string; readonly digest: string }
   /** BCP 47 language of the page. */
   readonly language?: 'en'
 }
@@ -127,6 +124,10 @@ export const verdictText = {
   incomplete: { mark: '✕', title: 'Not complete', text: 'Nothing to buy or cut yet.' },
   stop: { mark: '✕', title: 'Do not build or switch this on', text: 'Something in it is dangerous as it stands.' }
 } as const
+
+/** Where a figure turns out wrong, this says which plans have it. */
+export const calculationText = ({ calculation }: PaperOptions): string | undefined =>
+  calculation && `Computed by version ${calculation.version}, calculation ${calculation.digest}.`
 
 /** Revision and date, author and licence, each as far as it was given. */
 export const imprintTexts = ({ revision, date, author, licence }: Imprint = {}) => ({

@@ -2,7 +2,7 @@
 import type { Content } from 'pdfmake/interfaces.js'
 import { ink } from '../draw/paper.ts'
 import { heading, lines, plain, table } from '../draw/pdf-text.ts'
-import { imprintTexts, type PaperOptions, type PlanPaper, valueText } from './plan-paper.ts'
+import { calculationText, imprintTexts, type PaperOptions, type PlanPaper, valueText } from './plan-paper.ts'
 import { airRows, clearanceRows, restraintRows } from './plan-rows.ts'
 
 /** A list that is only searched: small, in three columns. */
@@ -90,12 +90,15 @@ const broken = (link: string) => link.match(/.{1,84}/g) ?? []
 const MOST_IN_CODE = 380
 const CODE_PT = 96
 
-export function pdfEnd({ imprint = {}, requestJson }: PaperOptions): Content[] {
+export function pdfEnd(options: PaperOptions): Content[] {
+  const { imprint = {}, requestJson } = options
+  const cited = calculationText(options)
   const { issue, rights } = imprintTexts(imprint)
   const { link } = imprint
   const said = [
     ...(issue === '' ? [] : [`Plan: ${issue}`]),
     ...(rights === '' ? [] : [`By: ${rights}`]),
+    ...(cited === undefined ? [] : [cited]),
     ...(requestJson === undefined
       ? []
       : ['The request that makes this plan travels in this file as plan-request.json.']),

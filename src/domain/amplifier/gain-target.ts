@@ -13,7 +13,7 @@ export interface GainTarget {
   readonly targetVoltageV: number
   readonly currentA: number
   /** What the target is taken from. */
-  readonly limitedBy?: 'amplifier' | 'drivers'
+  readonly limitedBy?: 'amplifier' | 'drivers' | 'asked'
   /** Of each channel of a bridged pair, against ground. */
   readonly channelVoltageV?: number
   readonly channelLoadOhm?: number

@@ -1,8 +1,8 @@
 /** /docs: the guide and the generated reference, from this service alone, under a policy that lets nothing else in. */
 import type { FastifyInstance } from 'fastify'
 import type { ContractDocument } from '../openapi/reading.ts'
-import { type FixedText, fixedText, sendCacheable } from '../serving/etag.ts'
 import { builtText } from '../serving/fixed-file.ts'
+import { type FixedText, fixedText, sendFixed } from '../serving/fixed-text.ts'
 import type { Settings } from '../serving/settings.ts'
 import { guideChapters } from './guide.ts'
 import { tableChapters } from './guide-tables.ts'
@@ -49,7 +49,7 @@ export function registerDocs(app: FastifyInstance, settings: Settings): void {
       const found = kept ?? fixedText(path, await text(base))
       if (!byHost) kept = found
       reply.header('content-security-policy', policy)
-      return sendCacheable(request, reply, { tag: found.tag, shared: false, type }, () => found.bytes)
+      return sendFixed(request, reply, found, { shared: !byHost, type })
     })
   }
 }

@@ -85,13 +85,15 @@ const conventions = html`
 const caching = html`
 <p>Every call is pure. Asking again is always safe; no idempotency key is needed.</p>
 <ul>
-<li><strong>Tables and catalogues</strong> under <code>/v1/reference</code>, <code>/v1/problems</code>, <code>/v1/cautions</code>, and this documentation, carry a strong <code>ETag</code> and <code>Cache-Control: public</code>. A CDN may keep them.</li>
+<li><strong>Tables and catalogues</strong> under <code>/v1/reference</code>, <code>/v1/problems</code>, <code>/v1/cautions</code>, and this documentation, carry a strong <code>ETag</code> and <code>Cache-Control: public</code>. A CDN may keep them for an hour and must ask again then.</li>
 <li><strong>The small calculators have a GET form</strong> with the same fields as query parameters; <code>a.b</code> is a field inside a field, <code>a.0.b</code> the first entry of a list. Same schema, same answer, and cacheable; <code>If-None-Match</code> is answered 304 without calculating:<br><a href="${firstQuery}"><code>${firstQuery}</code></a></li>
 <li><strong>POST answers</strong> are <code>no-store</code>.</li>
-<li>The tag changes with the version of the service. A change of numbers is listed in the changelog.</li>
+<li>The tag changes with the version of the service. <code>calculation</code> of an answer holds that version and a digest of the question, on paper too; <a href="/v1/changes"><code>/v1/changes</code></a> says which figures each version moved. So an answer that was kept can be found again, and asked again where it matters.</li>
 </ul>
 <h3>Several forms</h3>
-<p>Some results have other forms than JSON, such as drawings or a printable plan. <code>Accept</code> chooses, by q-value; without a wish it is JSON; where nothing fits, 406 lists what there is.</p>
+<p>Some results have other forms than JSON, such as drawings or a printable plan. <code>Accept</code> chooses, by q-value; without a wish it is JSON; where nothing fits, 406 lists what there is. Where a client cannot set it, <code>?form=pdf</code> names the form.</p>
+<p>Answers of 1 kB and more leave compressed (<code>br</code>, <code>gzip</code>) for who says <code>Accept-Encoding</code>.</p>
+<p>A plan is long. <code>?parts=billOfMaterials,parts.box</code> gives these parts of it with the verdict and all cautions; an unknown part is refused.</p>
 <h3>Batches</h3>
 <p>${ref('runBatch', 'A batch')} holds up to 100 calls. Each has its own status; one bad call spoils only itself. With <code>Accept: application/x-ndjson</code> each item leaves as a line when it and those before it are done, and the last line is the summary. A stream without that line was cut: ask again with <code>?fromIndex=</code> the number of lines you have.</p>
 <h3>Versions</h3>

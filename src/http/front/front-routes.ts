@@ -4,7 +4,8 @@ import type { FastifyInstance, FastifyReply } from 'fastify'
 import type { JsonSchema } from '../../contract/field/component.ts'
 import { DesignError } from '../../domain/design-error.ts'
 import { planSystem } from '../operations/systems/plans.ts'
-import { type AnswerCall, contentType, mediaTypes, negotiated } from '../serving/operation-routes.ts'
+import { contentType, mediaTypes, negotiated } from '../serving/forms.ts'
+import type { AnswerCall } from '../serving/operation-routes.ts'
 import { pagePolicy } from '../serving/page-policy.ts'
 import { designProblem } from '../wire/design-problem.ts'
 import { Refusal } from '../wire/refusal.ts'
@@ -92,7 +93,8 @@ export function registerFront(app: FastifyInstance, answer: AnswerCall): void {
   const config = { calculates: true, requestSchema: planSystem.body as JsonSchema }
   app.get<{ Querystring: Query }>('/plan', { schema, config }, async (request, reply) => {
     const form = negotiated(planForms as readonly [string, ...string[]], request, reply)
-    const typed = typedOf(request.query)
+    const { form: _named, ...query } = request.query
+    const typed = typedOf(query)
     const { request: asked, faults } = frontRequest(typed)
     const all = faults.length > 0 ? faults : frontFaults(app.faultsOf(planSystem.body, asked), typed)
     if (all.length > 0) return wrong(reply, form, typed, all)

@@ -1,6 +1,6 @@
 /** Where a program that knows only the host finds the rest: /.well-known/api-catalog, and links on what calculates. */
 import type { FastifyInstance } from 'fastify'
-import { fixedText, sendCacheable } from '../serving/etag.ts'
+import { fixedText, sendFixed } from '../serving/fixed-text.ts'
 
 const PATH = '/.well-known/api-catalog'
 
@@ -20,10 +20,10 @@ const linkset = {
 }
 
 export function apiCatalogue(app: FastifyInstance): void {
-  const { tag, bytes } = fixedText(PATH, JSON.stringify(linkset))
+  const text = fixedText(PATH, JSON.stringify(linkset))
   const type = 'application/linkset+json; profile="https://www.rfc-editor.org/info/rfc9727"'
   app.get(PATH, { schema: { hide: true } }, async (request, reply) => {
     reply.header('link', `<${PATH}>; rel="api-catalog"`)
-    return sendCacheable(request, reply, { tag, shared: true, type }, () => bytes)
+    return sendFixed(request, reply, text, { shared: true, type })
   })
 }

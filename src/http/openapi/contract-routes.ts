@@ -1,7 +1,7 @@
 /** The contract, derived from the routes: /openapi.json and /openapi.yaml. */
 import type { FastifyInstance } from 'fastify'
-import { type FixedText, fixedText, sendCacheable } from '../serving/etag.ts'
 import { builtText, isBuilt } from '../serving/fixed-file.ts'
+import { type FixedText, fixedText, sendFixed } from '../serving/fixed-text.ts'
 
 const info = {
   title: 'Cabinbass',
@@ -69,8 +69,7 @@ export function contractRoutes(app: FastifyInstance): void {
     let kept: FixedText | undefined
     app.get(path, { schema: { hide: true } }, async (request, reply) => {
       kept ??= fixedText(path, (await app.contract())[form])
-      const { tag, bytes } = kept
-      return sendCacheable(request, reply, { tag, shared: true, type: forms[form] }, () => bytes)
+      return sendFixed(request, reply, kept, { shared: true, type: forms[form] })
     })
   }
 }

@@ -1,6 +1,6 @@
 /** GET /docs/examples/…: every worked request of an operation with the answer the service gives, too long for the contract. */
 import type { FastifyInstance } from 'fastify'
-import { type FixedText, fixedText, sendCacheable } from '../serving/etag.ts'
+import { type FixedText, fixedText, sendFixed } from '../serving/fixed-text.ts'
 import { isHeavy, type Operation } from '../wire/operation.ts'
 import type { Work } from '../work/pool.ts'
 import { taskOf } from '../work/task.ts'
@@ -30,11 +30,11 @@ export function exampleRoutes(app: FastifyInstance, operations: readonly Operati
     let kept: Promise<FixedText> | undefined
     app.get(path, { schema: { hide: true } }, async (request, reply) => {
       kept ??= examplesText(operation, work).then(text => fixedText(path, text))
-      const { tag, bytes } = await kept.catch(error => {
+      const text = await kept.catch(error => {
         kept = undefined
         throw error
       })
-      return sendCacheable(request, reply, { tag, shared: true }, () => bytes)
+      return sendFixed(request, reply, text, { shared: true })
     })
   }
 }

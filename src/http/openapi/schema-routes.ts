@@ -2,8 +2,9 @@
 import type { FastifyInstance } from 'fastify'
 import Type from 'typebox'
 import { component, ref } from '../../contract/field/component.ts'
-import { type FixedText, fixedText, sendCacheable } from '../serving/etag.ts'
-import { negotiated, refusals } from '../serving/operation-routes.ts'
+import { type FixedText, fixedText, sendFixed } from '../serving/fixed-text.ts'
+import { negotiated } from '../serving/forms.ts'
+import { refusals } from '../serving/operation-routes.ts'
 import { Refusal } from '../wire/refusal.ts'
 import { isObject, type Json, type JsonObject, reached, rewritten } from './json-tree.ts'
 
@@ -73,7 +74,7 @@ export function schemaRoutes(app: FastifyInstance): void {
       if (schema === undefined) throw new Refusal('not-found', 'The contract has no such schema.')
       const text = kept.get(name) ?? fixedText(`/v1/schemas/${name}`, JSON.stringify(schema))
       kept.set(name, text)
-      return sendCacheable(request, reply, { tag: text.tag, shared: true }, () => text.bytes)
+      return sendFixed(request, reply, text, { shared: true })
     }
   )
 }

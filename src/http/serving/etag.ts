@@ -1,37 +1,40 @@
 /** Strong entity tags of answers that depend on nothing but the version and the input, known before anything is computed. */
-import { createHash } from 'node:crypto'
 import type { FastifyReply, FastifyRequest } from 'fastify'
+import { digestOf } from '../wire/calculation.ts'
 import { version } from '../wire/version.ts'
+import { isCompressible } from './encoding.ts'
+import { varyBy } from './vary.ts'
 
-/** JSON with its names in one order, so that `?a=1&b=2` and `?b=2&a=1` are one resource. */
-function canonical(value: unknown): string {
-  if (Array.isArray(value)) return `[${value.map(canonical).join(',')}]`
-  if (typeof value !== 'object' || value === null) return JSON.stringify(value) ?? 'null'
-  const members = Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1))
-  return `{${members.map(([name, inner]) => `${JSON.stringify(name)}:${canonical(inner)}`).join(',')}}`
+/** `?a=1&b=2` and `?b=2&a=1` are one resource. */
+export const entityTag = (resource: string, input: unknown): string => `"${digestOf([version, resource, input])}"`
+
+/** The tag of the same answer in compressed bytes; a tag that says so already stays. */
+export function packedTag(tag: string, encoding: string): string {
+  return tag.endsWith(`-${encoding}"`) ? tag : tag.replace(/"$/, `-${encoding}"`)
 }
 
-export function entityTag(resource: string, input: unknown): string {
-  const text = canonical([version, resource, input])
-  return `"${createHash('sha256').update(text).digest('base64url').slice(0, 27)}"`
+const unpackedTag = (tag: string) => tag.replace(/-(br|gzip)"$/, '"')
+
+/** The tag among those the client has that names this answer, compressed or not; compared weakly (RFC 9110 §8.8.3.2). */
+export function knownTag(header: string | undefined, tag: string): string | undefined {
+  const given = (header ?? '').split(',').map(known => known.trim().replace(/^W\//, ''))
+  return given.find(known => unpackedTag(known) === tag)
 }
 
-/** If-None-Match by the weak comparison of RFC 9110 §8.8.3.2; `*` is no tag and matches nothing here. */
-export function isKnown(header: string | undefined, tag: string): boolean {
-  return (header ?? '').split(',').some(known => known.trim().replace(/^W\//, '') === tag)
-}
+/** How long a figure that was wrong may still be read after it was put right [s]; nothing older is served, not even meanwhile. */
+const LIFETIME_S = 3_600
 
-/** A text that stays as it is: tag and bytes are made once, so that many askers cost little. */
-export interface FixedText {
+interface Cacheable {
   readonly tag: string
-  readonly bytes: Buffer
+  readonly shared: boolean
+  readonly type?: string
 }
 
-export function fixedText(path: string, text: string): FixedText {
-  return { tag: entityTag(path, text), bytes: Buffer.from(text) }
+/** Says how long a cache may keep the answer, and under which tag. */
+export function describeCacheable(reply: FastifyReply, { tag, shared }: Cacheable): FastifyReply {
+  const who = shared ? 'public' : 'private'
+  return reply.header('etag', tag).header('cache-control', `${who}, max-age=${LIFETIME_S}, must-revalidate`)
 }
-
-const DAY_S = 86_400
 
 /**
  * Sends what a cache may keep: 304 without computing where the client has it already.
@@ -40,18 +43,15 @@ const DAY_S = 86_400
 export async function sendCacheable(
   request: FastifyRequest,
   reply: FastifyReply,
-  { tag, shared, type = 'application/json; charset=utf-8' }: { tag: string; shared: boolean; type?: string },
+  { tag, shared, type = 'application/json; charset=utf-8' }: Cacheable,
   text: () => string | Buffer | Promise<string | Buffer>
 ): Promise<FastifyReply> {
-  const known = request.headers['if-none-match']
-  const kept = () =>
-    reply
-      .header('etag', tag)
-      .header(
-        'cache-control',
-        `${shared ? 'public' : 'private'}, max-age=${DAY_S}, stale-while-revalidate=${7 * DAY_S}`
-      )
-  if (isKnown(known, tag)) return kept().code(304).send()
+  if (isCompressible(type)) varyBy(reply, 'Accept-Encoding')
+  const header = request.headers['if-none-match']
+  const known = knownTag(header, tag)
+  if (known !== undefined) return describeCacheable(reply, { tag: known, shared }).code(304).send()
   const body = await text()
-  return known?.trim() === '*' ? kept().code(304).send() : kept().type(type).send(body)
+  const kept = describeCacheable(reply, { tag, shared })
+  // `*` is no tag; it says that any answer will do, which needs one to exist.
+  return header?.trim() === '*' ? kept.code(304).send() : kept.type(type).send(body)
 }

@@ -1,5 +1,5 @@
 /** Mounts the operations: schema, form, one call, the answer. */
-import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
+import type { FastifyInstance, FastifyReply } from 'fastify'
 import Type from 'typebox'
 import { ref } from '../../contract/field/component.ts'
 import { choice } from '../../contract/field/quantities.ts'
@@ -7,11 +7,12 @@ import { deprecationHeaders } from '../wire/deprecation.ts'
 import { type Answer, type AnswerOptions, isHeavy, type Operation } from '../wire/operation.ts'
 import { problemKinds } from '../wire/problem.ts'
 import { ProblemBody } from '../wire/problem-schema.ts'
-import { ClientGone, Refusal } from '../wire/refusal.ts'
+import { ClientGone } from '../wire/refusal.ts'
 import type { Work } from '../work/pool.ts'
 import { taskOf } from '../work/task.ts'
-import { acceptedType } from './negotiate.ts'
+import { contentType, type FormQuery, formChoice, isText, mediaTypes, negotiated } from './forms.ts'
 import { pagePolicy } from './page-policy.ts'
+import { askedParts, type PartsQuery, partsParameter } from './parts-query.ts'
 
 export const AnswerQuery = Type.Object(
   {
@@ -21,7 +22,18 @@ export const AnswerQuery = Type.Object(
   { additionalProperties: false }
 )
 
-interface AnswerQueryValues {
+/** What may be asked of the answer of one operation. */
+export const queryOf = (operation: Operation) =>
+  Type.Object(
+    {
+      ...AnswerQuery.properties,
+      ...(operation.forms.length === 0 ? {} : { form: formChoice(operation.forms.map(({ mediaType }) => mediaType)) }),
+      ...(operation.parts.length === 0 ? {} : { parts: partsParameter(operation) })
+    },
+    { additionalProperties: false }
+  )
+
+interface AnswerQueryValues extends FormQuery, PartsQuery {
   readonly digits?: AnswerOptions['digits']
   readonly basis?: 'true' | 'false'
 }
@@ -66,18 +78,6 @@ export function refusals(...statuses: readonly number[]) {
   )
 }
 
-type Forms = readonly [string, ...string[]]
-
-export const mediaTypes = ({ forms }: Operation): Forms => [
-  'application/json',
-  ...forms.map(({ mediaType }) => mediaType)
-]
-
-const isText = (form: string) => /^(text\/|application\/json|application\/x-ndjson|image\/svg)/.test(form)
-
-/** Text leaves in UTF-8 and says so; bytes say nothing of it. */
-export const contentType = (form: string) => (isText(form) ? `${form}; charset=utf-8` : form)
-
 /** `format` is what generators of clients look at, `contentMediaType` is the word of JSON Schema 2020-12. */
 const binary = (contentMediaType: string, description: string) => ({
   type: 'string',
@@ -85,23 +85,6 @@ const binary = (contentMediaType: string, description: string) => ({
   contentMediaType,
   description
 })
-
-/** Adds a field to Vary, beside those that stand there already, `Origin` for one. */
-function varyBy(reply: FastifyReply, field: string): void {
-  const named = String(reply.getHeader('vary') ?? '')
-    .split(',')
-    .map(name => name.trim())
-    .filter(name => name !== '')
-  if (!named.includes(field)) reply.header('vary', [...named, field].join(', '))
-}
-
-/** Chooses the form before a body is read. @throws Refusal 406 */
-export function negotiated(forms: Forms, { headers }: FastifyRequest, reply: FastifyReply): string {
-  if (forms.length > 1) varyBy(reply, 'Accept')
-  const form = acceptedType(headers.accept, forms)
-  if (form === undefined) throw new Refusal('not-acceptable', `This resource has ${forms.join(', ')}.`)
-  return form
-}
 
 export function successOf({ answer, forms }: Operation) {
   const others = forms.map(({ mediaType, description }) => [
@@ -122,7 +105,7 @@ function documentation(operation: Operation) {
     tags: [tag],
     summary,
     description,
-    querystring: AnswerQuery,
+    querystring: queryOf(operation),
     body: ref(body),
     response: { 200: successOf(operation), ...refusals(400, 401, 406, 413, 415, 422, 429, 500, 503) }
   }
@@ -144,7 +127,7 @@ function mount(app: FastifyInstance, operation: Operation, answer: AnswerCall): 
     async (request, reply) => {
       const { digits = 'six', basis } = request.query
       const form = negotiated(accepted, request, reply)
-      const options = { digits, basis: basis === 'true', form }
+      const options = { digits, basis: basis === 'true', form, ...askedParts(operation, request.query, form) }
       const { body } = await answer(operation, request.body, options, reply)
       if (form === 'text/html') reply.header('content-security-policy', pagePolicy)
       return reply.type(contentType(form)).header('cache-control', 'no-store').send(body)

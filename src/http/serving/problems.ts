@@ -56,8 +56,10 @@ export function sendProblem(request: FastifyRequest, reply: FastifyReply, body: 
 type AnyError = FastifyError | DesignError | Refusal
 
 function validationProblem({ validation, validationContext }: FastifyError): Problem {
-  const faults = schemaFaults(validation as unknown as Parameters<typeof schemaFaults>[0])
-  const where = validationContext === 'querystring' ? 'query' : 'request'
+  const found = schemaFaults(validation as unknown as Parameters<typeof schemaFaults>[0])
+  const inQuery = validationContext === 'querystring'
+  const faults = inQuery ? found.map(fault => ({ ...fault, parameter: fault.pointer.slice(1) })) : found
+  const where = inQuery ? 'query' : 'request'
   return problem(
     'invalid-request',
     `The ${where} has ${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}.`,

@@ -7,15 +7,8 @@ import { type ProblemError, problem } from '../wire/problem.ts'
 import { type QueryValues, queryFields, requestFromQuery } from '../wire/query-request.ts'
 import { Refusal } from '../wire/refusal.ts'
 import { entityTag, sendCacheable } from './etag.ts'
-import {
-  type AnswerCall,
-  AnswerQuery,
-  contentType,
-  mediaTypes,
-  negotiated,
-  refusals,
-  successOf
-} from './operation-routes.ts'
+import { contentType, mediaTypes, negotiated } from './forms.ts'
+import { type AnswerCall, queryOf, refusals, successOf } from './operation-routes.ts'
 
 const MOST_REPEATED_SHOWN = 50
 
@@ -40,14 +33,15 @@ function merged(schemas: readonly JsonSchema[]): JsonSchema {
 }
 
 /** The parameters for the contract; the request they spell is what is checked. */
-function parameters({ body }: Operation): JsonSchema {
+function parameters(operation: Operation): JsonSchema {
+  const { body } = operation
   const fields = queryFields(body as JsonSchema)
   const named = (wanted: string) => fields.filter(({ name }) => name === wanted).map(({ schema }) => schema)
   return {
     type: 'object',
     properties: {
       ...Object.fromEntries(fields.map(({ name }) => [name, merged(named(name))])),
-      ...(AnswerQuery as unknown as JsonSchema).properties
+      ...(queryOf(operation) as unknown as JsonSchema).properties
     },
     required: fields.filter(({ required }) => required).map(({ name }) => name)
   }
@@ -133,7 +127,9 @@ function mount(app: FastifyInstance, operation: Operation, answer: AnswerCall, s
     },
     async (request, reply) => {
       refuseRepeated(request.query)
-      const { digits, basis, ...query } = request.query
+      const { digits, basis, form: named, ...rest } = request.query
+      // A resource with one form knows no such parameter.
+      const query = accepted.length > 1 ? rest : { ...rest, ...present({ form: named }) }
       const given = present({ digits, basis })
       const form = negotiated(accepted, request, reply)
       const options = { ...optionsOf(given), form }

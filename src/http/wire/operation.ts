@@ -8,6 +8,8 @@ import type { JsonSchema } from '../../contract/field/component.ts'
 import { answerOf } from '../../contract/field/envelope.ts'
 import type { Si } from '../../contract/field/wire-units.ts'
 import type { Outcome } from '../../domain/outcome.ts'
+import { type Calculation, calculationOf } from './calculation.ts'
+import { chosenParts } from './chosen-parts.ts'
 import type { Deprecation } from './deprecation.ts'
 import { type Digits, jsonWriter } from './json-writer.ts'
 import type { Law } from './law.ts'
@@ -41,6 +43,8 @@ export interface AnswerOptions {
   readonly basis: boolean
   /** Media type of the form asked for; JSON where absent. */
   readonly form?: string
+  /** Names among `parts` of the operation: only these of the result; all of it where absent. */
+  readonly parts?: readonly string[]
 }
 
 export interface Answer {
@@ -64,7 +68,7 @@ interface Form<Body, Domain> extends FormText {
   readonly render: (
     outcome: Outcome<Domain>,
     request: Si<Body>,
-    options: AnswerOptions
+    options: AnswerOptions & { readonly calculation: Calculation }
   ) => string | Uint8Array | Promise<string | Uint8Array>
 }
 
@@ -73,6 +77,8 @@ export interface Operation extends OperationText {
   readonly result: TSchema
   readonly answer: TSchema
   readonly forms: readonly FormText[]
+  /** What `?parts=` can name. */
+  readonly parts: readonly string[]
   /** What always holds; shown in the reference. */
   readonly laws: readonly Law[]
   /**
@@ -91,10 +97,15 @@ interface Definition<Body extends TObject, Result extends TSchema, Domain> exten
   readonly result: Result
   readonly compute: (request: Si<Static<Body>>) => Outcome<Domain>
   readonly forms?: readonly Form<Static<Body>, Domain>[]
+  readonly parts?: readonly string[]
   readonly laws?: readonly Law<Static<Body>, Static<Result>>[]
   readonly costMs: (request: Static<Body>) => number
-  /** Into what the paths of an outcome lead, where that is not the body. */
-  readonly speaksOf?: TObject
+  /** Whose answer this gives: paths lead into the body of that call, and it is cited as that. */
+  readonly answersFor?: {
+    readonly operationId: string
+    readonly body: TObject
+    readonly request: (request: Static<Body>) => unknown
+  }
 }
 
 /** The result is the domain's own, or `present` says how it goes into the contract's shape. */
@@ -110,20 +121,23 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
     costMs,
     forms = [],
     laws = [],
-    speaksOf = presented.body,
+    answersFor = { ...presented, request: (request: Static<Body>): unknown => request },
+    parts = [],
     ...definition
   }: Definition<Body, Result, Domain> = presented
   const { present = result => result } = presented as { present?: (result: Domain) => unknown }
   const name = `${definition.operationId[0]?.toUpperCase()}${definition.operationId.slice(1)}Answer`
   const answer = answerOf(name, definition.result)
   const write = jsonWriter(answer as JsonSchema)
-  const text = (outcome: Outcome<Domain>, { digits, basis }: AnswerOptions) =>
+  const cited = (request: unknown) => calculationOf(answersFor.operationId, answersFor.request(request as Static<Body>))
+  const text = (request: unknown, outcome: Outcome<Domain>, { digits, basis, parts: chosen }: AnswerOptions) =>
     write(
       wireOutcome(
-        { ...outcome, result: present(outcome.result) },
-        speaksOf as JsonSchema,
+        { ...outcome, result: chosenParts(present(outcome.result), chosen) },
+        answersFor.body as JsonSchema,
         definition.result as JsonSchema,
-        basis
+        basis,
+        cited(request)
       ),
       digits
     )
@@ -131,16 +145,23 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
     ...definition,
     answer,
     forms,
+    parts,
     laws,
     costMs: (request, { form }) =>
       costMs(request as Static<Body>) + (forms.find(({ mediaType }) => mediaType === form)?.moreMs ?? 0),
-    answerText: (request, options) => text(saidOnce(compute(toSi(request as Static<Body>))), options),
+    answerText: (request, options) => text(request, saidOnce(compute(toSi(request as Static<Body>))), options),
     run: async (request, options) => {
       const si = toSi(request as Static<Body>)
       const outcome = saidOnce(compute(si))
       const form = forms.find(({ mediaType }) => mediaType === options.form)
       return {
-        body: form === undefined ? text(outcome, options) : await form.render(outcome, si, options),
+        body:
+          form === undefined
+            ? text(request, outcome, options)
+            : await form.render(outcome, si, {
+                ...options,
+                calculation: cited(request)
+              }),
         cautions: outcome.cautions.map(({ code }) => code)
       }
     }

@@ -2,6 +2,7 @@
 import type { JsonSchema } from '../../contract/field/component.ts'
 import { type Caution, gravestFirst } from '../../domain/caution.ts'
 import type { Outcome } from '../../domain/outcome.ts'
+import type { Calculation } from './calculation.ts'
 import { wirePath } from './wire-path.ts'
 
 function wireCautions(cautions: readonly Caution[], request: JsonSchema) {
@@ -14,7 +15,8 @@ export function wireOutcome<Result>(
   { result, cautions, assumed, sources, basis }: Outcome<Result>,
   request: JsonSchema,
   resultSchema: JsonSchema,
-  withBasis: boolean
+  withBasis: boolean,
+  calculation: Calculation
 ) {
   return {
     result,
@@ -28,6 +30,7 @@ export function wireOutcome<Result>(
       ? {
           basis: basis.map(({ quantity, ...rest }) => ({ quantity: wirePath(resultSchema, quantity).pointer, ...rest }))
         }
-      : {})
+      : {}),
+    calculation
   }
 }

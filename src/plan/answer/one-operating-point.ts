@@ -16,6 +16,8 @@ const matters: readonly Matter[] = [
   },
   // The circuit knows every fuse and what lies before it, the fuse part the tail of conductor.
   { codes: ['breaking-capacity', 'fault-current-low'], parts: ['circuit', 'fuse', 'cable'] },
+  // The current reads the sheets for the circuit.
+  { codes: ['amplifier-voltage-class', 'amplifier-voltage-unknown', 'parasitic-drain'], parts: ['current', 'circuit'] },
   // The response hears the finished box.
   { codes: ['port-air-speed'], parts: ['response', 'port'] }
 ]

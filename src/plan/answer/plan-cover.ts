@@ -98,7 +98,7 @@ function travelOf({ limits }: Response, xmaxM: number | undefined): Pick<PlanCov
 
 const airFindings = {
   quiet: 'The port stays quiet',
-  note: 'The port can be played at full power',
+  note: 'The port can be heard at full power',
   care: 'The port is loud at full power',
   stop: 'The air in the port is too fast'
 } as const

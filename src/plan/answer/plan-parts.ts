@@ -1,7 +1,6 @@
 /** Each part of a plan is what its own resource gives for its own request. */
 import type { AmplifierMatch, AmplifierMatchRequest } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { CoilWiring, CoilWiringRequest } from '../../contract/coils/coil-wiring.ts'
-import type { SheetsPart } from '../bill/plan-build.ts'
 import type { CircuitPart } from '../electric/plan-graph.ts'
 import type { SignalPart } from '../electric/plan-signal.ts'
 import type { CablePart, CurrentPart } from '../electric/plan-supply.ts'
@@ -11,6 +10,7 @@ import type { SizingPart } from '../enclosure/plan-candidates.ts'
 import type { DriverPart } from '../enclosure/plan-drivers.ts'
 import type { PortPart } from '../enclosure/plan-port.ts'
 import type { ResponsePart } from '../enclosure/plan-response.ts'
+import type { SheetsPart } from '../enclosure/plan-sheets.ts'
 import type { Part } from '../request/part.ts'
 
 export interface PlanParts {

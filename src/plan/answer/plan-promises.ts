@@ -1,10 +1,12 @@
 /** What was asked of the enclosure and is not built, with the amount. */
+import type { PlanSignal } from '../../contract/systems/plan-request.ts'
 import type { DesignGoal } from '../../contract/systems/words.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import { inDigits } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import type { BoxPart } from '../enclosure/plan-box.ts'
 import type { ResponsePart } from '../enclosure/plan-response.ts'
+import type { JoinedDrivers } from '../load/plan-load.ts'
 import type { PlanEnclosure } from '../request/plan-request.ts'
 
 /** Differences that the step of a saw makes. */
@@ -55,6 +57,14 @@ function wishCaution({ goal: asked }: PlanEnclosure, goal: DesignGoal | undefine
   if (goal === undefined || asked === undefined) return []
   const message = `Wish: of the boxes searched for \`${goal}\` none could be laid out in this space; an alignment of the textbooks is built instead.`
   return [caution('not-as-asked', message)]
+}
+
+/** A gain wanted for more than the parts bear is set for what they bear. */
+export function gainAbove({ gainPowerW }: PlanSignal, joined: JoinedDrivers | undefined): readonly Caution[] {
+  if (gainPowerW === undefined || joined === undefined || gainPowerW <= joined.bornePowerW) return []
+  const { bornePowerW } = joined
+  const message = `Gain: ${inDigits(gainPowerW)} W asked, ${inDigits(bornePowerW)} W set; amplifier and drivers bear no more.`
+  return [caution('not-as-asked', message, { figures: { askedPowerW: gainPowerW, setPowerW: bornePowerW } })]
 }
 
 /** @returns a caution for each figure or kind that was asked for and is not built */

@@ -7,6 +7,7 @@ import { inDigits } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { leastVoltage } from '../electric/circuit-figures.ts'
 import { sizeOfRun } from '../electric/plan-run.ts'
+import type { SheetSaving } from '../enclosure/sheet-saving.ts'
 import type { JoinedDrivers } from '../load/plan-load.ts'
 import type { Part } from '../request/part.ts'
 import type { PlanParts } from './plan-parts.ts'
@@ -33,6 +34,7 @@ interface Outcomes {
   /** What was asked for and is not built. */
   readonly unkept: readonly Caution[]
   readonly cautions: readonly Caution[]
+  readonly saving: SheetSaving | undefined
 }
 
 /** Each cause once: what waits for another part is only named. Parts of an enclosure that does not fit say no more than it does. */
@@ -63,13 +65,25 @@ function verdictOf(parts: PlanParts, { misfit, unkept, cautions }: Outcomes): Pi
   return { verdict: cautions.some(({ level }) => level === 'care') ? 'take-care' : 'ready', reasons }
 }
 
-function loadLine({ driverCount, driver }: PlanRequest, joined: JoinedDrivers | undefined): readonly string[] {
+/** Why the gain is set for less than it could be. */
+function gainLine({ signal }: PlanRequest, { gainPowerW, powerW, bornePowerW }: JoinedDrivers): readonly string[] {
+  if (gainPowerW === undefined) return []
+  const why =
+    signal.gainPowerW === undefined
+      ? 'for more the box would need a filter that takes the bass this wish is for'
+      : 'as asked'
+  return [`Gain set for ${whole(powerW)} W of the ${whole(bornePowerW)} W that amplifier and drivers bear: ${why}.`]
+}
+
+function loadLine(request: PlanRequest, joined: JoinedDrivers | undefined): readonly string[] {
   if (joined === undefined) return []
+  const { driverCount, driver } = request
   const { loadOhm, powerW, targetVoltageV, outputs, bridged } = joined
   const drivers = `${driverCount} ${driverCount === 1 ? 'driver' : 'drivers'}${driver.name === undefined ? '' : ` (${driver.name})`}`
   const each = outputs === 1 ? '' : ` on each of ${outputs} outputs`
   return [
-    `${drivers} wired to ${inDigits(loadOhm)} Ω${each}${bridged ? ', bridged' : ''}; ${whole(powerW)} W RMS in all, gain set to ${targetVoltageV.toFixed(1)} V RMS.`
+    `${drivers} wired to ${inDigits(loadOhm)} Ω${each}${bridged ? ', bridged' : ''}; ${whole(powerW)} W RMS in all, gain set to ${targetVoltageV.toFixed(1)} V RMS.`,
+    ...gainLine(request, joined)
   ]
 }
 
@@ -79,6 +93,22 @@ function boxLine({ box }: PlanParts, chosen: EnclosureCandidate | undefined): re
   const kind = `${chosen.kind === 'vented' ? 'Vented' : 'Closed'} box (${chosen.name})`
   return [
     `${kind}, ${(volume.netM3 * 1000).toFixed(1)} L net, outside ${mm(outer.widthM)} × ${mm(outer.heightM)} × ${mm(outer.depthM)} mm, ${massKg.toFixed(1)} kg with its drivers.`
+  ]
+}
+
+const sizesOf = ({ widthM, heightM, depthM }: SheetSaving['instead']) =>
+  `${mm(widthM)} × ${mm(heightM)} × ${mm(depthM)} mm`
+
+/** Why the box has just these sizes, where another set was at hand. */
+function savingLine({ box, sheets }: PlanParts, saving: SheetSaving | undefined): readonly string[] {
+  if (saving === undefined || !box.done || !sheets.done) return []
+  const { sheets: used, sheetsInstead, instead } = saving
+  const saved = sheetsInstead - used
+  return [
+    `Cut from ${used} ${used === 1 ? 'sheet' : 'sheets'}: ${sizesOf(instead)} would hold the same air within ${inDigits(
+      Math.max(0.1, Math.abs(box.outcome.result.volume.errorPercent ?? 0)),
+      1
+    )} % and need ${saved === 1 ? 'one' : saved} more, nearly empty.`
   ]
 }
 
@@ -148,8 +178,11 @@ export function planSummary(
   outcomes: Outcomes,
   circuit: PlanCircuit
 ): PlanSummary {
-  const { joined, chosen, misfit } = outcomes
-  const enclosure = misfit === undefined ? [...boxLine(parts, chosen), ...portLine(parts), ...soundLine(parts)] : []
+  const { joined, chosen, misfit, saving } = outcomes
+  const enclosure =
+    misfit === undefined
+      ? [...boxLine(parts, chosen), ...savingLine(parts, saving), ...portLine(parts), ...soundLine(parts)]
+      : []
   return {
     ...verdictOf(parts, outcomes),
     lines: [...loadLine(request, joined), ...enclosure, ...supplyLine(parts, circuit)]

@@ -1,21 +1,17 @@
 /** From the laid-out box to the workshop: sheets to cut, things to buy, steps in their order, how the box is held. */
 
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
-import type { SheetPanel, SheetPlan, SheetPlanRequest } from '../../contract/boxes/box-sheets.ts'
-import type { Panel } from '../../contract/boxes/panel.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { driverFixing } from '../../domain/box/request/driver-fixing.ts'
-import { inMm } from '../../domain/digits.ts'
-import { boards } from '../../domain/material/boards.ts'
 import { present } from '../../domain/present.ts'
-import { nestPanels } from '../../domain/sheet/nest-panels.ts'
 import { blockInputs, fuseTailM, type PowerRun } from '../electric/plan-run.ts'
 import type { PlannedSupply } from '../electric/plan-supply.ts'
 import type { BoxPart } from '../enclosure/plan-box.ts'
-import { type Part, runPart, waitingFor } from '../request/part.ts'
+import { planSheets, type SheetsPart } from '../enclosure/plan-sheets.ts'
+import { waitingFor } from '../request/part.ts'
 import { type Finish, LINING } from '../request/plan-finish.ts'
 import { type BuildFacts, buildFacts } from '../work/build-facts.ts'
 import { restraint } from '../work/restraint.ts'
@@ -26,49 +22,11 @@ import { billOfMaterials } from './bill-of-materials.ts'
 import type { BillCable } from './bill-power.ts'
 import { vehicleRows } from './bill-vehicle.ts'
 
-/** The sheet most dealers cut from, where the table of boards knows none. Common practice, no source. */
-const USUAL_SHEET_MM = [2440, 1220] as const
-
-export type SheetsPart = Part<SheetPlanRequest, SheetPlan>
-
 export interface PlannedBuild {
   readonly sheets: SheetsPart
   readonly billOfMaterials: readonly BillRow[]
   readonly facts?: BuildFacts
   readonly restraint?: Restraint
-}
-
-const sheetPanel = ({ name, quantity, lengthM, widthM, thicknessM, material, grain }: Panel): SheetPanel => ({
-  name,
-  quantity,
-  lengthM,
-  widthM,
-  thicknessM,
-  material,
-  grain
-})
-
-/** One kind of sheet for each board the panels are of: the caller's size, else the usual one of that board. */
-function sheetRequest({ board }: PlanRequest, { panels }: BoxLayout): SheetPlanRequest {
-  const { kerfM, ...given }: Partial<NonNullable<PlanRequest['board']['sheet']>> = board.sheet ?? {}
-  const kinds = new Map(panels.map(panel => [`${panel.material} ${panel.thicknessM}`, panel]))
-  return {
-    panels: panels.map(sheetPanel),
-    sheets: [...kinds.values()].map(({ material, thicknessM }) => {
-      const { grained, sheetsMm } = boards[material]
-      const [lengthMm, widthMm] = sheetsMm[0] ?? USUAL_SHEET_MM
-      return {
-        name: `${inMm(thicknessM, 1)} ${material}`,
-        material,
-        thicknessM,
-        grain: grained ? ('length' as const) : ('none' as const),
-        lengthM: lengthMm / 1000,
-        widthM: widthMm / 1000,
-        ...given
-      }
-    }),
-    ...present({ kerfM })
-  }
 }
 
 function billedDriver({ driver, driverCount, board }: PlanRequest): BillDriver | undefined {
@@ -143,7 +101,7 @@ export function planBuild(
 ): PlannedBuild {
   if (!box?.done) return { sheets: waitingFor('a box that fits'), billOfMaterials: [] }
   const layout = box.outcome.result
-  const sheets = runPart(sheetRequest(request, layout), nestPanels)
+  const sheets = planSheets(request, layout)
   const { massKg: driverMassKg } = request.driver.mounting ?? {}
   const facts = buildFacts(layout, {
     sheetCount: sheets.done ? sheets.outcome.result.total.sheetCount : 1,

@@ -17,7 +17,7 @@ export function planSignal(
   response: ResponsePart
 ): SignalPart {
   if (joined === undefined) return waitingFor('a load that the amplifier can drive')
-  const { input, mainsLowHz, ...signal } = request.signal
+  const { input, mainsLowHz, gainPowerW: _, ...signal } = request.signal
   const highPassHz = response.done ? protectiveCornerHz(response.outcome.result, response.request) : undefined
   const tuningHz = response.done ? response.outcome.result.scalars.tuningHz : undefined
   const acoustic = present({ tuningHz, mainsLowHz })
@@ -32,6 +32,7 @@ export function planSignal(
         ...present({ input })
       },
       driversPowerW: joined.driversPowerW,
+      ...present({ gainPowerW: joined.gainPowerW }),
       filters: {
         lowPass: { cornerHz: crossoverHz(request), order: CROSSOVER_ORDER },
         ...(highPassHz === undefined ? {} : { highPass: { cornerHz: highPassHz, order: 2 } }),

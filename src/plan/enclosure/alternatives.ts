@@ -2,12 +2,14 @@
 import type { PlanAlternative, PlanChoice, SystemFigures } from '../../contract/systems/plan-choice.ts'
 import { type DesignGoal, designGoals } from '../../contract/systems/words.ts'
 import { inDigits } from '../../domain/digits.ts'
+import { present } from '../../domain/present.ts'
 import type { PlacedBox } from '../designer/room/box-room.ts'
 import type { FoundDesign } from '../designer/search/design-problem.ts'
+import type { JoinedDrivers } from '../load/plan-load.ts'
 import { attemptResponse } from './attempt-response.ts'
-import type { Setting } from './plan-attempts.ts'
 import type { BoxPart } from './plan-box.ts'
 import type { ResponsePart } from './plan-response.ts'
+import type { Setting } from './setting.ts'
 import { COMPARED_HZ, systemFigures } from './system-figures.ts'
 import { wishedAttempts } from './wished-attempts.ts'
 
@@ -78,19 +80,25 @@ function alternatives(wished: Wished, planned: SystemFigures): readonly PlanAlte
   for (const goal of designGoals) {
     const made = goal === wished.goal ? undefined : firstBuilt(wished, goal)
     if (made === undefined) continue
-    const { enclosure, figures } = made
+    const { enclosure, figures, gainPowerW } = made
     const others = [planned, ...found.map(each => each.figures)]
     if (others.some(other => distance(figures, other) < 1 || beats(other, figures))) continue
     const [gains, givesUp] = weighed(differences(figures, planned))
-    const patch = { enclosure: { ...enclosure, goal: null } }
+    const signal = gainPowerW === undefined ? {} : { signal: { gainPowerW } }
+    const patch = { enclosure: { ...enclosure, goal: null }, ...signal }
     if (gains.length > 0) found.push({ goal, figures, gains, givesUp, patch })
   }
   return found
 }
 
 /** The box that is planned in figures, and those beside it; none where it cannot be heard. */
-export function planChoice(wished: Wished, box: BoxPart, response: ResponsePart): PlanChoice | undefined {
-  const figures = systemFigures(box, response)
+export function planChoice(
+  wished: Wished,
+  box: BoxPart,
+  response: ResponsePart,
+  driven: JoinedDrivers
+): PlanChoice | undefined {
+  const figures = systemFigures(box, response, driven)
   if (figures === undefined) return undefined
   return { goal: wished.goal, figures, alternatives: alternatives(wished, figures) }
 }
@@ -100,16 +108,12 @@ const MOST_ATTEMPTS = 4
 
 function firstBuilt({ setting, designs, roomM3 }: Wished, goal: DesignGoal) {
   let made = 0
-  for (const { enclosure, attempt } of wishedAttempts(setting, goal, designs, roomM3)) {
+  for (const { enclosure, setting: told, attempt } of wishedAttempts(setting, goal, designs, roomM3)) {
     if (made++ >= MOST_ATTEMPTS) break
     if (attempt.complaint !== undefined) continue
-    const { box, response } = attemptResponse(
-      { ...setting, request: { ...setting.request, enclosure } },
-      attempt,
-      COMPARED_HZ
-    )
-    const figures = systemFigures(box, response)
-    if (figures !== undefined) return { enclosure, figures }
+    const { box, response } = attemptResponse(told, attempt, COMPARED_HZ)
+    const figures = systemFigures(box, response, told.joined)
+    if (figures !== undefined) return { enclosure, figures, ...present({ gainPowerW: told.request.signal.gainPowerW }) }
   }
   return undefined
 }

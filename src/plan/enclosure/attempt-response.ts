@@ -1,32 +1,34 @@
-/** An attempt that fits, braced as the plan braces it and heard at a few frequencies only. */
-import { computeResponse } from '../../domain/enclosure/answer/compute-response.ts'
-import { runPart } from '../request/part.ts'
-import { type Attempt, enclosureOf, type Setting } from './plan-attempts.ts'
+/** An attempt that fits, braced and in sizes that save a sheet where some do, and then its response: both alter the air. */
+import type { ResponseRequest } from '../../domain/enclosure/model/request.ts'
+import { present } from '../../domain/present.ts'
+import { type Attempt, enclosureOf } from './plan-attempts.ts'
 import { type BoxPart, bracedBox, clears } from './plan-box.ts'
-import { planResponse, type ResponsePart, SHOWN } from './plan-response.ts'
+import { planResponse, pressureIn, type ResponsePart } from './plan-response.ts'
+import type { Setting } from './setting.ts'
+import { onFewerSheets, type SheetSaving } from './sheet-saving.ts'
 
 export interface AttemptResponse {
   readonly box: BoxPart
   readonly response: ResponsePart
+  readonly saving?: SheetSaving
 }
 
-/** The pressure in the box over the band of a chart, without the limits that make a chart costly. */
-function pressureOf(response: ResponsePart & { readonly done: true }) {
-  const { limits: _, ...linear } = response.request
-  return runPart({ ...linear, frequenciesHz: SHOWN }, computeResponse)
+/** The box of the attempt with its braces; one that braces would crowd stays as it was, with its caution. */
+function finishedBox(setting: Setting, { candidate, port, box, leakQ }: Attempt): BoxPart {
+  const pressurePa = box.done ? pressureIn(setting, enclosureOf(candidate, box, port, leakQ)) : undefined
+  if (!box.done || pressurePa === undefined) return box
+  const braced = bracedBox(setting.request, box, pressurePa)
+  const isAsked = setting.request.board.bracing !== undefined && braced.done
+  return isAsked || clears(braced) ? braced : box
 }
 
 export function attemptResponse(
-  { request, drivers, joined }: Setting,
-  { candidate, port, box, leakQ }: Attempt,
-  frequenciesHz: readonly number[]
+  setting: Setting,
+  made: Attempt,
+  frequenciesHz?: NonNullable<ResponseRequest['frequenciesHz']>
 ): AttemptResponse {
-  const hear = (part: BoxPart) =>
-    planResponse(request, drivers, joined, enclosureOf(candidate, part, port, leakQ), frequenciesHz)
-  const response = hear(box)
-  if (!box.done || !response.done) return { box, response }
-  const pressure = pressureOf(response)
-  const braced = pressure.done ? bracedBox(request, box, pressure.outcome.result) : box
-  const isAsked = request.board.bracing !== undefined && braced.done
-  return isAsked || clears(braced) ? { box: braced, response: hear(braced) } : { box, response }
+  const { box, saving } = onFewerSheets(setting.request, finishedBox(setting, made))
+  const { candidate, port, leakQ } = made
+  const response = planResponse(setting, enclosureOf(candidate, box, port, leakQ), frequenciesHz)
+  return { box, response, ...present({ saving }) }
 }

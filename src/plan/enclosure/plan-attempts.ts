@@ -1,29 +1,21 @@
 /** Candidates made concrete one after the other: sized, ported and laid out, each with what is wrong with it. */
 
-import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { inDecimals } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { present } from '../../domain/present.ts'
-import type { JoinedDrivers } from '../load/plan-load.ts'
 import { waitingFor } from '../request/part.ts'
 import { type BoxPart, type BoxWish, clears } from './plan-box.ts'
 import { inPlanOrder, type PlannedCandidate, type SizingPart } from './plan-candidates.ts'
-import type { DriverPart } from './plan-drivers.ts'
 import { laidOut, regrown } from './plan-layout.ts'
 import { boxMiss, missOf, portMiss } from './plan-miss.ts'
 import { acousticPort, boxPort, type PortPart, type PortWish, planPort, portsTried } from './plan-port.ts'
-import { type BuiltEnclosure, planResponse, protectiveCornerHz, UNREAD_HZ } from './plan-response.ts'
+import { type BuiltEnclosure, protectionFor } from './plan-response.ts'
+import type { Setting } from './setting.ts'
 
 interface Built {
   /** Absent for a closed box. */
   readonly port?: PortPart
   readonly box: BoxPart
-}
-
-export interface Setting {
-  readonly request: PlanRequest
-  readonly drivers: DriverPart & { readonly done: true }
-  readonly joined: JoinedDrivers
 }
 
 /** Losses the sizing counted with, so that the response is of the same box. */
@@ -49,20 +41,14 @@ export function enclosureOf(
 }
 
 /** Sized twice: the high-pass that the first response asks for takes flow away below the tuning. */
-function sizedPort(
-  { request, drivers, joined }: Setting,
-  candidate: PlannedCandidate,
-  wish: PortWish,
-  leakQ: number | undefined
-): PortPart {
+function sizedPort(setting: Setting, candidate: PlannedCandidate, wish: PortWish, leakQ: number | undefined): PortPart {
+  const { request, drivers, joined } = setting
   const { netVolumeM3, tuningHz } = candidate
   if (tuningHz === undefined) return waitingFor('a tuning')
   const question = { netVolumeM3, tuningHz, ...wish, ...present({ leakQ }) }
   const first = planPort(request, drivers, joined, question)
   if (!first.done) return first
-  const enclosure = enclosureOf(candidate, waitingFor('a port'), first, leakQ)
-  const bare = planResponse(request, drivers, joined, enclosure, UNREAD_HZ)
-  const highPassHz = bare.done ? protectiveCornerHz(bare.outcome.result, bare.request) : undefined
+  const highPassHz = protectionFor(setting, enclosureOf(candidate, waitingFor('a port'), first, leakQ))
   return highPassHz === undefined ? first : planPort(request, drivers, joined, { ...question, highPassHz })
 }
 

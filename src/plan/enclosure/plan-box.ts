@@ -5,7 +5,6 @@ import type { Strategy } from '../../contract/boxes/words.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { layOutBox } from '../../domain/box/layout/lay-out-box.ts'
 import type { BoxPort } from '../../domain/box/request/box-request.ts'
-import type { Response } from '../../domain/enclosure/answer/compute-response.ts'
 import { present } from '../../domain/present.ts'
 import { type Part, runPart } from '../request/part.ts'
 import { crossoverHz } from './plan-crossover.ts'
@@ -45,9 +44,8 @@ export function roomForAir(request: PlanRequest): number | undefined {
 export function bracedBox(
   request: PlanRequest,
   { request: box }: BoxPart & { readonly done: true },
-  { curves }: Response
+  pressurePa: number
 ): BoxPart {
-  const pressurePa = Math.max(...(curves.rearChamberPressurePa ?? [0]))
   const upperHz = request.board.bracing?.upperHz ?? crossoverHz(request)
   const bracing = { upperHz, ...(pressurePa > 0 ? { pressurePa } : {}) }
   return runPart({ ...box, bracing }, layOutBox)

@@ -7,14 +7,17 @@ import { present } from '../../domain/present.ts'
 import type { JoinedDrivers } from '../load/plan-load.ts'
 import { refusedBy, waitingFor } from '../request/part.ts'
 import type { Wished } from './alternatives.ts'
+import { attemptResponse } from './attempt-response.ts'
 import { wishDesigner } from './goal-designs.ts'
-import { type Attempt, attempts, enclosureOf, type Setting, shown } from './plan-attempts.ts'
-import { type BoxPart, bracedBox, clears, roomForAir } from './plan-box.ts'
+import { type Attempt, attempts, shown } from './plan-attempts.ts'
+import { type BoxPart, roomForAir } from './plan-box.ts'
 import { planSizing, type SizingPart } from './plan-candidates.ts'
 import type { DriverPart } from './plan-drivers.ts'
 import { boxMiss, portMiss } from './plan-miss.ts'
 import type { PortPart } from './plan-port.ts'
-import { planResponse, type ResponsePart } from './plan-response.ts'
+import type { ResponsePart } from './plan-response.ts'
+import type { Setting } from './setting.ts'
+import type { SheetSaving } from './sheet-saving.ts'
 import { wishedAttempts } from './wished-attempts.ts'
 
 export interface Tried {
@@ -30,6 +33,8 @@ export interface PlannedEnclosure {
   readonly port?: PortPart
   readonly box: BoxPart
   readonly response: ResponsePart
+  /** Where other sizes than those first chosen need a sheet less. */
+  readonly saving?: SheetSaving
   readonly chosen?: EnclosureCandidate
   /** Whether there is a box to build. */
   readonly fits: boolean
@@ -41,6 +46,8 @@ export interface PlannedEnclosure {
   readonly goalMissed?: DesignGoal
   /** Where the box was searched for a wish. */
   readonly wished?: Wished
+  /** The drivers at the gain that the box is planned for, where it was searched for. */
+  readonly driven?: JoinedDrivers
 }
 
 const triedRow = ({ candidate, complaint }: Attempt): Tried => ({
@@ -91,12 +98,13 @@ export function forWish(
 ): PlannedEnclosure | undefined {
   const { request, drivers, joined } = setting
   const designs = wishDesigner(request, drivers, joined, roomM3)
-  for (const { sizing, attempt } of wishedAttempts(setting, goal, designs, roomM3)) {
+  for (const { setting: told, sizing, attempt } of wishedAttempts(setting, goal, designs, roomM3)) {
     if (attempt.complaint !== undefined) {
       passed.push(attempt)
       continue
     }
-    return { ...finished(setting, sizing, attempt, passed), fits: true, wished: { setting, goal, designs, roomM3 } }
+    const wished = { setting, goal, designs, roomM3 }
+    return { ...finished(told, sizing, attempt, passed), fits: true, wished, driven: told.joined }
   }
   return undefined
 }
@@ -146,16 +154,6 @@ function misfitText({ candidate, complaint = '' }: Attempt): string {
   return `No enclosure fits the space. The nearest, ${name} of ${inLitres(netVolumeM3)}${tuned}: ${complaint}${end}`
 }
 
-/** Braces take air, so a braced box is heard again; a box that braces would crowd stays as it was, with its caution. */
-function bracedAndHeard({ request, drivers, joined }: Setting, { candidate, port, box, leakQ }: Attempt) {
-  const hear = (part: BoxPart) => planResponse(request, drivers, joined, enclosureOf(candidate, part, port, leakQ))
-  const response = hear(box)
-  if (!box.done || !response.done) return { box, response }
-  const braced = bracedBox(request, box, response.outcome.result)
-  const isAsked = request.board.bracing !== undefined && braced.done
-  return isAsked || clears(braced) ? { box: braced, response: hear(braced) } : { box, response }
-}
-
 function finished(
   setting: Setting,
   sizing: SizingPart,
@@ -163,5 +161,5 @@ function finished(
   passed: readonly Attempt[]
 ): Omit<PlannedEnclosure, 'fits'> {
   const port = chosen.port === undefined ? {} : { port: chosen.port }
-  return { sizing, ...port, ...bracedAndHeard(setting, chosen), chosen: chosen.candidate, tried: triedRows(passed) }
+  return { sizing, ...port, ...attemptResponse(setting, chosen), chosen: chosen.candidate, tried: triedRows(passed) }
 }

@@ -3,6 +3,7 @@ import type { PortRequest } from '../../contract/enclosures/enclosure.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { PlannedKind } from '../../contract/systems/words.ts'
 import { computeResponse, type Response } from '../../domain/enclosure/answer/compute-response.ts'
+import { type ConeNeeds, coneNeeds, highestChamberPressurePa } from '../../domain/enclosure/answer/trial-answers.ts'
 import type { ResponseRequest } from '../../domain/enclosure/model/request.ts'
 import { present } from '../../domain/present.ts'
 import type { JoinedDrivers } from '../load/plan-load.ts'
@@ -10,6 +11,7 @@ import { type Part, runPart } from '../request/part.ts'
 import { usual } from '../request/plan-usual.ts'
 import { CROSSOVER_ORDER, crossoverHz } from './plan-crossover.ts'
 import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
+import type { Setting } from './setting.ts'
 
 export type ResponsePart = Part<ResponseRequest, Response>
 
@@ -57,25 +59,42 @@ function responseRequest(
   }
 }
 
-/** Computed once to see what the cone needs, and again with the high-pass that gives it. */
+/** With the high-pass that the cone needs. */
 export function planResponse(
-  request: PlanRequest,
-  drivers: DriverPart & { readonly done: true },
-  joined: JoinedDrivers,
+  { request, drivers, joined }: Setting,
   built: BuiltEnclosure,
   frequenciesHz: NonNullable<ResponseRequest['frequenciesHz']> = SHOWN
 ): ResponsePart {
   const bare = responseRequest(request, drivers, joined, built, frequenciesHz)
-  const corner = neededCornerHz({ ...bare, frequenciesHz: UNREAD_HZ })
-  return runPart(corner === undefined ? bare : { ...bare, filters: planFilters(request, corner) }, computeResponse)
+  return runPart(withProtection(request, bare, neededCornerHz(bare)), computeResponse)
 }
 
-/** What a response is asked at whose curves nobody reads: limits and scalars are found on grids of their own. */
-export const UNREAD_HZ = [40] as const
+const withProtection = (request: PlanRequest, bare: ResponseRequest, cornerHz: number | undefined) =>
+  cornerHz === undefined ? bare : { ...bare, filters: planFilters(request, cornerHz) }
+
+/** Where only limits are read: they are found on grids of their own. */
+const UNREAD_HZ = [40] as const
+
+const needsOf = (request: ResponseRequest) => runPart({ ...request, frequenciesHz: UNREAD_HZ }, coneNeeds)
 
 function neededCornerHz(request: ResponseRequest): number | undefined {
-  const found = runPart(request, computeResponse)
+  const found = needsOf(request)
   return found.done ? protectiveCornerHz(found.outcome.result, request) : undefined
+}
+
+/** The high-pass that the cone needs in a box like this. */
+export function protectionFor({ request, drivers, joined }: Setting, built: BuiltEnclosure): number | undefined {
+  return neededCornerHz(responseRequest(request, drivers, joined, built, UNREAD_HZ))
+}
+
+/** The highest pressure in such a box over the band of a chart, protected as the plan says; none where there is no response. */
+export function pressureIn({ request, drivers, joined }: Setting, built: BuiltEnclosure): number | undefined {
+  const bare = responseRequest(request, drivers, joined, built, SHOWN)
+  const needs = needsOf(bare)
+  if (!needs.done) return undefined
+  const { limits: _, ...linear } = withProtection(request, bare, protectiveCornerHz(needs.outcome.result, bare))
+  const pressure = runPart(linear, highestChamberPressurePa)
+  return pressure.done ? pressure.outcome.result : undefined
 }
 
 /** Second order is what amplifiers have built in. */
@@ -85,7 +104,10 @@ const PROTECTIVE_ORDER = 2
  * Rounded up to what a dial can be set to, so that the cone stays within its excursion; the one in the way already, if any. An air
  * spring holds the cone of a closed box at all frequencies: it needs none where the music itself does not pass Xmax.
  */
-export function protectiveCornerHz({ limits }: Response, { enclosure, filters }: ResponseRequest): number | undefined {
+export function protectiveCornerHz(
+  { limits }: Partial<ConeNeeds>,
+  { enclosure, filters }: ResponseRequest
+): number | undefined {
   const set = filters?.find(filter => filter.kind === 'high-pass')
   if (set !== undefined && 'cornerHz' in set) return set.cornerHz
   const protection = limits?.protection

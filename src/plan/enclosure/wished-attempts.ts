@@ -4,9 +4,11 @@ import { present } from '../../domain/present.ts'
 import { sixDigitsThroughout } from '../../numeric/six-digits.ts'
 import type { PlacedBox } from '../designer/room/box-room.ts'
 import type { FoundDesign } from '../designer/search/design-problem.ts'
+import { gainPowerAt, withGainFor } from '../load/set-gain.ts'
 import type { PlanEnclosure } from '../request/plan-request.ts'
-import { type Attempt, attemptsOf, type Setting } from './plan-attempts.ts'
+import { type Attempt, attemptsOf } from './plan-attempts.ts'
 import { inPlanOrder, planSizing, type SizingPart } from './plan-candidates.ts'
+import type { Setting } from './setting.ts'
 
 /** A box told by its figures. */
 export type GivenEnclosure = Omit<PlanEnclosure, 'goal' | 'qtc'>
@@ -14,6 +16,8 @@ export type GivenEnclosure = Omit<PlanEnclosure, 'goal' | 'qtc'>
 export interface WishedAttempt {
   /** What a caller says to have this very box. */
   readonly enclosure: GivenEnclosure
+  /** The setting in which it is told, its gain set. */
+  readonly setting: Setting
   readonly sizing: SizingPart
   readonly attempt: Attempt
 }
@@ -28,6 +32,15 @@ function given(
   return sixDigitsThroughout({ ...fixed, ...present({ kind, netVolumeM3, tuningHz, ...port }) })
 }
 
+/** The box as given, at the gain that the search held it to. */
+function toldOf(setting: Setting, enclosure: GivenEnclosure, { held }: FoundDesign<PlacedBox>): Setting {
+  const { request, joined } = setting
+  const gainPowerW = gainPowerAt(joined, held.voltageV)
+  if (gainPowerW === undefined) return { ...setting, request: { ...request, enclosure } }
+  const signal = { ...request.signal, gainPowerW }
+  return { ...setting, request: { ...request, enclosure, signal }, joined: withGainFor(joined, gainPowerW) }
+}
+
 /** What is tried for a wish, the best first; nothing where the box is given or the space unknown. */
 export function* wishedAttempts(
   setting: Setting,
@@ -35,15 +48,14 @@ export function* wishedAttempts(
   designs: (wish: DesignGoal) => readonly FoundDesign<PlacedBox>[],
   roomM3: number
 ): Generator<WishedAttempt> {
-  const { request, drivers, joined } = setting
+  const { drivers } = setting
   for (const design of designs(wish)) {
     const enclosure = given(setting, design)
-    const asGiven = { ...request, enclosure }
-    const sizing = planSizing(asGiven, drivers, joined, roomM3)
+    const asGiven = toldOf(setting, enclosure, design)
+    const sizing = planSizing(asGiven.request, drivers, asGiven.joined, roomM3)
     if (!sizing.done) continue
     const asked = inPlanOrder(sizing.outcome.result.candidates).find(({ alignment }) => alignment === 'as-asked')
     if (asked === undefined) continue
-    for (const attempt of attemptsOf({ ...setting, request: asGiven }, asked, sizing))
-      yield { enclosure, sizing, attempt }
+    for (const attempt of attemptsOf(asGiven, asked, sizing)) yield { enclosure, setting: asGiven, sizing, attempt }
   }
 }

@@ -17,6 +17,7 @@ import { toDigits } from '../../domain/digits.ts'
 import { type Part, refusedBy, runPart, waitingFor } from '../request/part.ts'
 import { matchedSheet } from '../request/plan-amplifier.ts'
 import type { ResolvedPlan } from '../request/resolved-plan.ts'
+import { withGainFor } from './set-gain.ts'
 
 export interface PlannedLoad {
   readonly matching: Part<AmplifierMatchRequest, AmplifierMatch>
@@ -42,6 +43,10 @@ export interface JoinedDrivers {
   readonly supplyPowerW: number
   /** RMS of all outputs together after the gain is set. */
   readonly powerW: number
+  /** Of each output, where the gain is set for less than amplifier and drivers bear. */
+  readonly gainPowerW?: number
+  /** RMS of all outputs together that amplifier and drivers bear. */
+  readonly bornePowerW: number
   /** Of the loudspeaker cable. */
   readonly seriesOhm: number
 }
@@ -104,19 +109,23 @@ export function planLoad(request: ResolvedPlan): PlannedLoad {
   return {
     matching,
     wiring,
-    joined: {
-      connection: coilsInDriver === 'single' ? 'one-coil' : coilsInDriver,
-      driversInSeries,
-      loadOhm: best.loadOhm,
-      outputs: best.outputs,
-      driversPowerW: powerW * best.driversPerOutput,
-      bridged: best.bridged,
-      targetVoltageV: gain.targetVoltageV,
-      amplifierVoltageV: Math.sqrt((best.outputPowerW ?? gain.powerW) * best.loadOhm),
-      amplifierPowerW: (best.outputPowerW ?? gain.powerW) * best.outputs,
-      supplyPowerW: (best.ratedPowerW ?? best.outputPowerW ?? gain.powerW) * best.outputs,
-      powerW: gain.powerW * best.outputs,
-      seriesOhm: wiring.done ? (wiring.outcome.result.cable?.sourceSeriesOhm ?? 0) : 0
-    }
+    joined: withGainFor(
+      {
+        connection: coilsInDriver === 'single' ? 'one-coil' : coilsInDriver,
+        driversInSeries,
+        loadOhm: best.loadOhm,
+        outputs: best.outputs,
+        driversPowerW: powerW * best.driversPerOutput,
+        bridged: best.bridged,
+        targetVoltageV: gain.targetVoltageV,
+        amplifierVoltageV: Math.sqrt((best.outputPowerW ?? gain.powerW) * best.loadOhm),
+        amplifierPowerW: (best.outputPowerW ?? gain.powerW) * best.outputs,
+        supplyPowerW: (best.ratedPowerW ?? best.outputPowerW ?? gain.powerW) * best.outputs,
+        powerW: gain.powerW * best.outputs,
+        bornePowerW: gain.powerW * best.outputs,
+        seriesOhm: wiring.done ? (wiring.outcome.result.cable?.sourceSeriesOhm ?? 0) : 0
+      },
+      request.signal.gainPowerW
+    )
   }
 }

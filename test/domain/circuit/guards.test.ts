@@ -1,7 +1,7 @@
 /** Fuses at every source end and what they let through, on random vehicles and against enumeration. */
 import { describe, expect, it } from 'vitest'
 import { bareSources } from '../../../src/domain/circuit/points/bare-sources.ts'
-import { largestFlowA, type Way } from '../../../src/domain/circuit/points/largest-flow.ts'
+import { type Feed, largestFlowA, type Way } from '../../../src/domain/circuit/points/largest-flow.ts'
 import { seeded } from '../../support/random-requests.ts'
 
 const CASES = 10_000
@@ -17,28 +17,37 @@ const block: readonly Way[] = [
   { from: 'block', to: 'd', limitA: 225 },
   { from: 'd', to: 'amp', limitA: Infinity }
 ]
+const [s, s1, s2] = ['s', 's1', 's2'].map(point => ({ point, limitA: Infinity })) as [Feed, Feed, Feed]
 const without = (from: string, to: string) => block.filter(way => way.from !== from || way.to !== to)
 
 describe('largest flow', () => {
   it('is seen from both ends', () => {
     const first = without('a', 'block')
-    expect(largestFlowA(first, ['s1', 's2'], 'a')).toBe(150)
-    expect(largestFlowA(first, ['s1', 's2'], 'block')).toBe(450)
-    expect(largestFlowA(without('c', 'block'), ['s1', 's2'], 'block')).toBe(300)
-    expect(largestFlowA(without('d', 'amp'), ['s1', 's2'], 'd')).toBe(225)
-    expect(largestFlowA(without('d', 'amp'), ['s1', 's2'], 'amp')).toBe(0)
+    expect(largestFlowA(first, [s1, s2], 'a')).toBe(150)
+    expect(largestFlowA(first, [s1, s2], 'block')).toBe(450)
+    expect(largestFlowA(without('c', 'block'), [s1, s2], 'block')).toBe(300)
+    expect(largestFlowA(without('d', 'amp'), [s1, s2], 'd')).toBe(225)
+    expect(largestFlowA(without('d', 'amp'), [s1, s2], 'amp')).toBe(0)
   })
 
   it('has no limit where no fuse stands', () => {
-    expect(largestFlowA([{ from: 's', to: 'x', limitA: Infinity }], ['s'], 'x')).toBe(Infinity)
-    expect(largestFlowA([], ['s'], 's')).toBe(Infinity)
+    expect(largestFlowA([{ from: 's', to: 'x', limitA: Infinity }], [s], 'x')).toBe(Infinity)
+    expect(largestFlowA([], [s], 's')).toBe(Infinity)
   })
 
   it('turns a way round when the shortest path took it the wrong way: 30 A leave s, 30 A can', () => {
     const way = (points: string, limitA: number) =>
       [...points].slice(1).map((to, index): Way => ({ from: points[index] ?? '', to, limitA }))
     const ways = [...way('spqx', 10), ...way('sdefq', 20), ...way('pabcx', 20)]
-    expect(largestFlowA(ways, ['s'], 'x')).toBe(30)
+    expect(largestFlowA(ways, [s], 'x')).toBe(30)
+  })
+
+  it('takes from a converter what it gives at most', () => {
+    const converter = { point: 'out', limitA: 70 }
+    const ways = [{ from: 'out', to: 'x', limitA: Infinity }]
+    expect(largestFlowA(ways, [converter], 'x')).toBe(70)
+    expect(largestFlowA(ways, [converter], 'out')).toBe(70)
+    expect(largestFlowA([{ from: 'out', to: 'x', limitA: 60 }], [converter, s], 'x')).toBe(60)
   })
 
   it('is the smallest cut, by trying every cut', () => {
@@ -54,7 +63,7 @@ describe('largest flow', () => {
         const near = new Set(['s', ...['p', 'q', 'r'].filter((_, index) => (bits >> index) & 1)])
         return ways.reduce((sum, way) => (near.has(way.from) !== near.has(way.to) ? sum + way.limitA : sum), 0)
       })
-      expect(largestFlowA(ways, ['s'], 'x')).toBe(Math.min(...cuts))
+      expect(largestFlowA(ways, [s], 'x')).toBe(Math.min(...cuts))
     }
   })
 })

@@ -43,6 +43,13 @@ describe('gain setting', () => {
     expectPrinted(gain.targetVoltageV, '27.39')
   })
 
+  it('is set for less where less is asked, and never for more (hand calculation)', () => {
+    const set = (gainPowerW: number) => setUpSignal({ amplifier, driversPowerW: 300, gainPowerW }).result.gain
+    expect(set(160)).toMatchObject({ limitedBy: 'asked', powerW: 160 })
+    expectPrinted(set(160).targetVoltageV, '20.00')
+    expect(set(900)).toMatchObject({ limitedBy: 'drivers', powerW: 300 })
+  })
+
   it('leaves room for a boost and never reads past the target', () => {
     const meter = (tone: SignalSetupRequest['tone']) =>
       setUpSignal({ amplifier, ...(tone === undefined ? {} : { tone }) }).result.gain.meterVoltageV

@@ -3,10 +3,11 @@ import { describe, expect, it } from 'vitest'
 import { planSystem } from '../../../src/http/operations/systems/plans.ts'
 import { hatchbackPlan } from '../../../src/http/operations/systems/plans-examples.ts'
 import { post } from '../../support/call.ts'
+import { sweepRequests } from '../../support/sweep-requests.ts'
 
 // biome-ignore lint/suspicious/noExplicitAny: a test reads whatever the contract promises
 type Answer = any
-const planned = (enclosure: object, rest: object = {}): Answer =>
+const planned = (enclosure: object | undefined, rest: object = {}): Answer =>
   JSON.parse(planSystem.answerText({ ...hatchbackPlan, ...rest, enclosure }, { digits: 'six', basis: false }))
 const netL = ({ result }: Answer): number => result.parts.box.answer.result.volume.netL
 const unkept = ({ cautions }: Answer) => cautions.filter(({ code }: { code: string }) => code === 'not-as-asked')
@@ -48,6 +49,40 @@ describe('a plan for a wish', () => {
     const car = { space: { widthMm: 400, heightMm: 400, depthMm: 240 } }
     const [caution] = unkept(planned({ goal: 'tight' }, { car }))
     expect(caution.message).toContain('tight')
+  })
+
+  describe('that full gain would cost more bass than it brings', () => {
+    const [small] = sweepRequests
+    const held: Answer = planned(undefined, small?.request)
+    const { response, signal } = held.result.parts
+    const highPassOf = (filters: readonly { kind: string; cornerHz: number }[]) =>
+      filters.find(({ kind }) => kind === 'high-pass')?.cornerHz
+
+    it('is heard, ported and set to one gain, below what the parts bear', () => {
+      const { powerW, loadOhm, targetVoltageV, limitedBy } = signal.answer.result.gain
+      expect(limitedBy).toBe('asked')
+      expect(powerW).toBeLessThan(200)
+      expect(targetVoltageV).toBeCloseTo(Math.sqrt(powerW * loadOhm), 3)
+      expect(response.request.source.voltageV).toBe(targetVoltageV)
+      expect(held.result.parts.port.request.source.voltageV).toBe(targetVoltageV)
+      expect(held.result.choice.figures.gainPowerW).toBe(powerW)
+      expect(held.result.summary.lines[1]).toContain(`Gain set for ${powerW.toFixed(0)} W of the 200 W`)
+    })
+
+    it('keeps the filter at the ceiling of the wish and the cone within its travel', () => {
+      expect(highPassOf(response.request.filters)).toBeLessThanOrEqual(30)
+      expect(response.answer.result.limits.atDrive.coneExcursionOfXmax).toBeLessThanOrEqual(1)
+    })
+
+    it('is set as the caller asks, and no higher than the parts bear', () => {
+      const asked = (gainPowerW: number) =>
+        planned(undefined, { ...small?.request, signal: { ...hatchbackPlan.signal, gainPowerW } })
+      const [less, more] = [asked(90), asked(900)]
+      expect(less.result.parts.signal.answer.result.gain.powerW).toBeCloseTo(90, 6)
+      expect(less.result.parts.response.request.source.voltageV).toBeCloseTo(Math.sqrt(90 * 4), 3)
+      expect(unkept(less)).toEqual([])
+      expect(unkept(more)[0].figures).toEqual({ askedPowerW: 900, setPowerW: 200 })
+    })
   })
 
   it('builds a port of the area that is asked for', () => {

@@ -14,7 +14,9 @@ function tuningBasis(port: PortLayout, V: number, { air, endFactor: k }: BoxTask
 }
 
 export function boxBasis({ volume, port, chambers }: BoxLayout, resolved: BoxTask): readonly Basis[] {
-  const own = chambers?.find(({ name }) => name === (resolved.request.port?.chamber ?? 'rear'))
+  const asked = resolved.request.port
+  const chamber = asked?.kind === 'round' ? (asked.chamber ?? 'rear') : 'rear'
+  const own = chambers?.find(({ name }) => name === chamber)
   const { grossM3: Vgross, displaced, netM3 } = volume
   return [
     explain(volumeBalance, 'volume.netM3', netM3, { Vgross, Vtaken: displaced.totalM3 }),

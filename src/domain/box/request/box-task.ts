@@ -56,6 +56,18 @@ function checkShapeFields(request: BoxRequest): void {
   }
 }
 
+/** Fields that are read only together: one of them alone would be taken and dropped. */
+function checkPairs({ limits, port }: BoxRequest): void {
+  const { keepOuts, widthM, depthM } = limits ?? {}
+  if (keepOuts !== undefined && (widthM === undefined || depthM === undefined)) {
+    const field = widthM === undefined ? 'limits.widthM' : 'limits.depthM'
+    throw new DesignError('missing-input', { field, detail: 'Blocks in the boot need its clear width and depth.' })
+  }
+  if (port?.kind !== 'round' || (port.flangeDiameterM === undefined) === (port.flangeThicknessM === undefined)) return
+  const field = port.flangeDiameterM === undefined ? 'port.flangeDiameterM' : 'port.flangeThicknessM'
+  throw new DesignError('missing-input', { field, detail: 'A flange of a tube needs its diameter and its thickness.' })
+}
+
 function slope({ shape, outer = {}, slopeDeg: given, limits }: BoxRequest, assume: Assumptions): { slopeRad?: number } {
   if (shape !== 'wedge' || outer.topDepthM !== undefined) return {}
   const seat = limits?.seatSlopeDeg
@@ -137,6 +149,7 @@ function endFactorOf({ port }: BoxRequest, assume: Assumptions): number {
 /** @throws DesignError `missing-input`, `conflicting-input`, `out-of-range` */
 export function boxTask(request: BoxRequest, assume: Assumptions): BoxTask {
   checkShapeFields(request)
+  checkPairs(request)
   const fixed = fixedOf(request, assume)
   checkDrivers(request.drivers ?? [], fixed)
   return {

@@ -2,7 +2,7 @@
 import type { FuseType } from '../../../contract/supply/words.ts'
 import { DesignError } from '../../design-error.ts'
 import { type Breaking, breakingCurrent } from './battery-source.ts'
-import { type FuseFamily, fuseFamilies, voltageClass } from './fuse-families-iso-8820.ts'
+import { type FuseFamily, fuseFamilies, fuseFamily, voltageClass } from './fuse-families-iso-8820.ts'
 import { fuseDeratingTypeE, fuseJudgement } from './fuse-judgement.ts'
 
 /**
@@ -48,6 +48,18 @@ interface RatingAsk {
   /** What the fuse may have to break; left out, every family does. */
   readonly breaking?: Breaking
   readonly types?: readonly FuseType[]
+}
+
+/** A fuse of a known family or rating, against the most volts that may stand across it. @throws DesignError `fuse-voltage` */
+export function requireFuseStands(
+  { type, ratedVoltageV }: { readonly type?: FuseType; readonly ratedVoltageV?: number },
+  highestV: number,
+  at: string
+): void {
+  const stands = ratedVoltageV ?? Math.max(0, ...(fuseFamily(type)?.voltagesV ?? []))
+  if (stands === 0 || stands >= highestV) return
+  const field = `${at}.${ratedVoltageV === undefined ? 'type' : 'ratedVoltageV'}`
+  throw new DesignError('fuse-voltage', { field, value: stands, minimum: highestV, unit: 'V' })
 }
 
 /** Families allowed at a voltage. @throws DesignError `fuse-voltage` when every type asked for stops below it */

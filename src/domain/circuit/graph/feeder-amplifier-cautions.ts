@@ -4,6 +4,7 @@ import { assumptions } from '../../assume.ts'
 import type { Caution } from '../../caution.ts'
 import { amplifierDraw } from '../load/amplifier-draw.ts'
 import { claimCautions } from '../load/claim-cautions.ts'
+import { drainCaution } from '../load/supply-cautions.ts'
 import { voltageClassCautions } from '../load/voltage-class.ts'
 import { resolveLoad } from './feeder-loads.ts'
 
@@ -17,6 +18,7 @@ export function feederAmplifierCautions(request: FeederRequest): readonly Cautio
     const { powerW, ratings } = amplifier
     return [
       ...voltageClassCautions(amplifier, systemVoltageV, inputW, `${at}.`),
+      ...drainCaution(amplifier, at),
       ...(powerW === undefined && ratings === undefined
         ? []
         : claimCautions(amplifier, amplifierDraw(amplifier, systemVoltageV, assumptions(), `${at}.`), at))

@@ -3,6 +3,7 @@ import type { FeederRequest, FeederSource } from '../../../contract/supply/suppl
 import type { Assumptions } from '../../assume.ts'
 import { twelves } from '../../twelves.ts'
 import { batteryOhm, openCircuit } from '../fuse/battery-source.ts'
+import { requireFuseStands } from '../fuse/fuse-rating.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import { type LoadTask, resolveLoad } from './feeder-loads.ts'
 import { resolveStage, type StageTask, stageOhm, stageTemperature, withoutAssumedBody } from './feeder-stage.ts'
@@ -50,8 +51,19 @@ function makerOnTrunk({ amplifiers }: FeederRequest): number | undefined {
   return amplifiers.length === 1 && only?.branch === undefined ? only?.makerFuseA : undefined
 }
 
+/** @throws DesignError `fuse-voltage` */
+function requireFuses({ trunk, amplifiers, source, systemVoltageV }: FeederRequest): void {
+  const highestV = Math.max(systemVoltageV, source.voltageV)
+  const stages = [
+    ['trunk', trunk] as const,
+    ...amplifiers.map(({ branch }, index) => [`amplifiers[${index}].branch`, branch] as const)
+  ]
+  for (const [at, stage] of stages) if (stage?.fuse !== undefined) requireFuseStands(stage.fuse, highestV, `${at}.fuse`)
+}
+
 export function resolveFeeder(request: FeederRequest, assumed: Assumptions): FeederTask {
   const { systemVoltageV } = request
+  requireFuses(request)
   const judged = supplyJudgement.dropOutV
   const loads = request.amplifiers.map((amplifier, index) =>
     resolveLoad(amplifier, request, assumed, `amplifiers[${index}].`)

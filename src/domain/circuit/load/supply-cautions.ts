@@ -33,7 +33,8 @@ function efficiencyCaution(amplifier: AmplifierOnSupply, draw: AmplifierDraw, at
   ]
 }
 
-function drainCaution({ standbyA = 0 }: AmplifierOnSupply, at: string): readonly Caution[] {
+/** What an amplifier draws while it is switched off. */
+export function drainCaution({ standbyA = 0 }: Pick<AmplifierOnSupply, 'standbyA'>, at: string): readonly Caution[] {
   if (standbyA <= supplyJudgement.standbyLimitA) return []
   const standbyMa = standbyA * 1000
   const message = `${standbyMa.toFixed(1)} mA flow while switched off; 1 mA is the aim.`

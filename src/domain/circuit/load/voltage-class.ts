@@ -17,7 +17,8 @@ interface RatedSupply {
   readonly inputVoltageV?: number
 }
 
-const nearest = (voltageV: number) =>
+/** The vehicle voltage nearest to one, in ratio. @check 13.6 V → 12 V; 27.6 V → 24 V */
+export const nominalVoltage = (voltageV: number): number =>
   NOMINALS_V.reduce<number>(
     (best, each) => (Math.abs(Math.log(each / voltageV)) < Math.abs(Math.log(best / voltageV)) ? each : best),
     NOMINALS_V[0]
@@ -25,7 +26,7 @@ const nearest = (voltageV: number) =>
 
 /** @check  12 V → 14.4 V; 24 V → 28.8 V */
 export function usualRatedVoltageV(systemVoltageV: number): number {
-  return (RATING_V * nearest(systemVoltageV)) / 12
+  return (RATING_V * nominalVoltage(systemVoltageV)) / 12
 }
 
 const statedV = ({ ratedVoltageV, inputVoltageV }: RatedSupply) => ratedVoltageV ?? inputVoltageV
@@ -41,7 +42,7 @@ const statedV = ({ ratedVoltageV, inputVoltageV }: RatedSupply) => ratedVoltageV
 export function suitsSupply(amplifier: RatedSupply, systemVoltageV: number): boolean {
   const ratedV = statedV(amplifier)
   if (ratedV === undefined) return true
-  const share = ratedV / nearest(systemVoltageV)
+  const share = ratedV / nominalVoltage(systemVoltageV)
   return share >= SUITED.lowest && share <= SUITED.highest
 }
 
@@ -57,8 +58,8 @@ function remedy(converterV: number, nominalV: number, inputW: number | undefined
 
 function unsuited(amplifier: RatedSupply, systemVoltageV: number, inputW: number | undefined, at: string): Caution {
   const ratedV = statedV(amplifier) ?? 0
-  const nominalV = nearest(systemVoltageV)
-  const converterV = nearest((12 * ratedV) / RATING_V)
+  const nominalV = nominalVoltage(systemVoltageV)
+  const converterV = nominalVoltage((12 * ratedV) / RATING_V)
   const { name = 'The amplifier', ratedVoltageV } = amplifier
   const fate =
     ratedV < nominalV ? 'the higher voltage destroys it and may set it on fire' : 'it does not start on so little'
@@ -90,7 +91,7 @@ export function voltageClassCautions(
   at: string
 ): readonly Caution[] {
   if (!suitsSupply(amplifier, systemVoltageV)) return [unsuited(amplifier, systemVoltageV, inputW, at)]
-  const nominalV = nearest(systemVoltageV)
+  const nominalV = nominalVoltage(systemVoltageV)
   if (statedV(amplifier) !== undefined || nominalV === NOMINALS_V[0]) return []
   return [
     caution(

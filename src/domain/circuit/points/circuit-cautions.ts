@@ -3,11 +3,16 @@ import type { Circuit, CircuitState } from '../../../contract/supply/supply-circ
 import { type Caution, caution } from '../../caution.ts'
 import { inDigits } from '../../digits.ts'
 import { fuseJudgement } from '../fuse/fuse-judgement.ts'
+import { inputPower } from '../load/amplifier-draw.ts'
+import { drainCaution } from '../load/supply-cautions.ts'
+import { voltageClassCautions } from '../load/voltage-class.ts'
 import { unlike } from '../source/unlike-batteries.ts'
 import { guardsSay } from './circuit-guard-cautions.ts'
 import type { CircuitParts } from './circuit-parts.ts'
 import { voltageCautions } from './circuit-voltages.ts'
+import { converterCautions } from './converter-cautions.ts'
 import { reached } from './reach.ts'
+import { sideOf } from './sides.ts'
 
 /** Batteries that cables, fuses and closed links tie together, each with the first of its bank. */
 function bankCautions({ request }: CircuitParts): readonly Caution[] {
@@ -32,6 +37,17 @@ function marginCautions({ collapseMargin }: Circuit): readonly Caution[] {
   return [caution('collapse-margin', message, { at: 'amplifiers', figures: { collapseMargin } })]
 }
 
+/** What the sheets of the amplifiers say against the voltage they hang on, and of what they draw switched off. */
+function sheetCautions({ request, draws }: CircuitParts): readonly Caution[] {
+  return request.amplifiers.flatMap((amplifier, index) => {
+    const at = `amplifiers[${index}]`
+    const { nominalV } = sideOf(request, amplifier.plus)
+    const draw = draws[index]
+    const inputW = draw === undefined ? undefined : inputPower(draw, 1)
+    return [...voltageClassCautions(amplifier, nominalV, inputW, `${at}.`), ...drainCaution(amplifier, at)]
+  })
+}
+
 /** @param certain  states without guessed resistances, where something fails that a guess may have caused */
 export function circuitCautions(
   result: Circuit,
@@ -48,6 +64,8 @@ export function circuitCautions(
     ...bankCautions(parts),
     ...guardsSay(result, parts),
     ...voltageCautions(result.states, parts, certain),
-    ...marginCautions(result)
+    ...marginCautions(result),
+    ...sheetCautions(parts),
+    ...converterCautions(result, parts)
   ]
 }

@@ -63,6 +63,24 @@ function alternators({ request, slopesOhm }: CircuitParts, engine: EngineState):
   }))
 }
 
+/** Name of the input side; the output bears that of the converter. */
+export const inputOf = (id: string): string => `${id} input`
+
+/** What each running converter takes from its input [W]; nothing of one that is left out. */
+export type Taken = ReadonlyMap<string, number>
+
+function converters({ converters: all }: CircuitParts, engine: EngineState, taken: Taken | undefined) {
+  return all.flatMap(({ asked, slopeOhm }): readonly Element[] => {
+    const powerW = taken === undefined ? 0 : taken.get(asked.id)
+    if (powerW === undefined || (asked.onlyWithEngine === true && !runs(engine))) return []
+    const { id, inPlus, inMinus, outPlus, outMinus, setV, ratedA } = asked
+    return [
+      { id, from: outPlus, to: outMinus, law: { kind: 'regulated', setV, slopeOhm, limitA: ratedA } },
+      { id: inputOf(id), from: inPlus, to: inMinus, law: { kind: 'power', powerW } }
+    ]
+  })
+}
+
 function amplifierLaw(draw: AmplifierDraw | undefined, share: number): Law {
   if (draw === undefined) return { kind: 'power', powerW: 0 }
   const powerW = inputPower(draw, share)
@@ -90,7 +108,7 @@ function loads({ request, draws }: CircuitParts, { level, engine }: Situation): 
 }
 
 /** Everything that is there in a situation, sources first. */
-export function elementsIn(parts: CircuitParts, situation: Situation): readonly Element[] {
+export function elementsIn(parts: CircuitParts, situation: Situation, taken?: Taken): readonly Element[] {
   const { engine } = situation
   const fusesOhm = parts.fuses.map(({ ohm }) => ohm)
   return [
@@ -99,10 +117,18 @@ export function elementsIn(parts: CircuitParts, situation: Situation): readonly 
       law: { kind: 'battery' as const, emfV: restV, givingOhm: ohm, takingOhm }
     })),
     ...alternators(parts, engine),
+    ...converters(parts, engine, taken),
     ...ways(parts, engine, parts.conductorC, fusesOhm),
     ...loads(parts, situation)
   ]
 }
+
+/** In a fault a converter gives its limit, whatever its input takes for that. */
+const limited = ({ converters: all }: CircuitParts, overload: number): readonly Element[] =>
+  all.map(({ asked: { id, outPlus, outMinus, setV, ratedA }, slopeOhm }) => ({
+    ...{ id, from: outPlus, to: outMinus },
+    law: { kind: 'regulated', setV, slopeOhm, limitA: overload * ratedA }
+  }))
 
 /** Strongest batteries, cold fuses and cables: what a fuse has to break. The alternator adds little and is left out. */
 export function strongElements(parts: CircuitParts): readonly Element[] {
@@ -112,6 +138,7 @@ export function strongElements(parts: CircuitParts): readonly Element[] {
       ...betweenPoles(asked),
       law: { kind: 'battery' as const, emfV: strong.emfV, givingOhm: strong.ohm, takingOhm }
     })),
+    ...limited(parts, circuitJudgement.converterOverload),
     ...ways(parts, 'driving', 20, fusesOhm)
   ]
 }
@@ -125,6 +152,7 @@ export function weakElements(parts: CircuitParts): readonly Element[] {
       ...betweenPoles(asked),
       law: { kind: 'battery' as const, emfV: restV - below, givingOhm: ohm, takingOhm }
     })),
+    ...limited(parts, 1),
     ...ways(parts, 'driving', circuitJudgement.warmC, fusesOhm)
   ]
 }

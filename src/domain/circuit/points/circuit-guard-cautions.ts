@@ -99,8 +99,9 @@ function breakingCautions({ fuses }: Circuit, { batteries, request }: CircuitPar
 }
 
 function faultCautions({ farFaults }: Circuit, { request }: CircuitParts): readonly Caution[] {
-  return farFaults.flatMap(({ amplifier, fuse, currentA, multiple }, index) => {
-    if (multiple >= fuseJudgement.clearingMultiple) return []
+  return farFaults.flatMap(({ amplifier, fuse, currentA, multiple, limitedBy }, index) => {
+    // what a converter gives at most its cables carry for good: that is their guard
+    if (multiple >= fuseJudgement.clearingMultiple || limitedBy !== undefined) return []
     const { name = amplifier } = request.amplifiers[index] ?? {}
     const message =
       fuse === undefined

@@ -15,15 +15,19 @@ import { strongElements, weakElements } from './circuit-elements.ts'
 import type { CircuitParts } from './circuit-parts.ts'
 import { acrossV, lastingAt } from './circuit-states.ts'
 import { drawnA, type Element } from './element.ts'
-import { largestFlowA, type Way } from './largest-flow.ts'
+import { type Feed, largestFlowA, type Way } from './largest-flow.ts'
 import { reached } from './reach.ts'
+import { sideOf } from './sides.ts'
 import { solvePoints } from './solve-points.ts'
 
 const SHORT_OHM = 1e-6
 const NOTHING_A = 1e-3
 
-const plusPoles = ({ request }: CircuitParts) =>
-  [...request.batteries, ...(request.alternators ?? [])].map(({ plus }) => plus)
+const feeds = ({ request: { batteries, alternators = [], converters = [] } }: CircuitParts): readonly Feed[] => [
+  ...[...batteries, ...alternators].map(({ plus }) => ({ point: plus, limitA: Number.POSITIVE_INFINITY })),
+  ...converters.map(({ outPlus, ratedA }) => ({ point: outPlus, limitA: ratedA }))
+]
+const plusPoles = (parts: CircuitParts) => feeds(parts).map(({ point }) => point)
 
 function plusWays({ request }: CircuitParts): readonly (Way & { readonly id: string })[] {
   const free = [...(request.cables ?? []), ...(request.links ?? [])]
@@ -41,26 +45,26 @@ const bareLength = ({ from, to, lengthM, sheathed }: CircuitCable) => ({
 
 /** Batteries without a fuse at their end; a link has no length. */
 export function bareBatteries(parts: CircuitParts): readonly string[] {
-  const { batteries, cables = [], links = [], amplifiers } = parts.request
+  const { batteries, cables = [], links = [], amplifiers, converters = [] } = parts.request
   const unfused = [...cables.map(bareLength), ...links.map(link => ({ ...link, lengthM: 0 }))]
-  const loads = amplifiers.map(({ plus }) => plus)
+  const loads = [...amplifiers.map(({ plus }) => plus), ...converters.map(({ inPlus }) => inPlus)]
   return bareSources({ sources: batteries, unfused, loads }, fuseJudgement.usualM)
 }
 
 /** Cables of the plus side; a tail before the first fuse is judged by its length alone. */
 export function cableGuards(parts: CircuitParts, states: readonly CircuitState[]): readonly CircuitCableGuard[] {
   const ways = plusWays(parts)
-  const poles = plusPoles(parts)
-  const live = reached(poles, ways)
+  const sources = feeds(parts)
+  const live = reached(plusPoles(parts), ways)
   const bare = reached(
-    poles,
+    sources.filter(({ limitA }) => limitA === Number.POSITIVE_INFINITY).map(({ point }) => point),
     ways.filter(({ limitA }) => limitA === Number.POSITIVE_INFINITY)
   )
   const currents = lastingAt('full-sine', states, parts)
   return parts.cables.flatMap(({ asked: { id, from, to }, carries: { ampacityA } }) => {
     if (!live.has(from) || bare.has(from)) return []
     const others = ways.filter(way => way.id !== id)
-    const [fromStartA, fromEndA] = [largestFlowA(others, poles, from), largestFlowA(others, poles, to)]
+    const [fromStartA, fromEndA] = [largestFlowA(others, sources, from), largestFlowA(others, sources, to)]
     return [
       {
         id,
@@ -104,7 +108,8 @@ export function fuseGuards(
 
 export function farFaults(parts: CircuitParts, reference: string): readonly FarFault[] {
   const elements = weakElements(parts)
-  return parts.request.amplifiers.map(({ id, plus, minus }) => {
+  const { request } = parts
+  return request.amplifiers.map(({ id, plus, minus }) => {
     const currentThrough = shorted(elements, plus, minus, reference)
     const driven = parts.fuses.map(({ asked }) => {
       const currentA = currentThrough(asked.id)
@@ -114,7 +119,8 @@ export function farFaults(parts: CircuitParts, reference: string): readonly FarF
     const hardest = driven
       .filter(({ currentA }) => currentA > NOTHING_A)
       .toSorted((one, other) => other.multiple - one.multiple)[0]
-    return { amplifier: id, ...(hardest ?? { currentA: 0, multiple: 0 }) }
+    const limitedBy = sideOf(request, plus).converter
+    return { amplifier: id, ...(hardest ?? { currentA: 0, multiple: 0 }), ...present({ limitedBy }) }
   })
 }
 

@@ -2,6 +2,7 @@
 import type {
   CircuitBattery,
   CircuitCable,
+  CircuitConverter,
   CircuitFuse,
   CircuitRequest
 } from '../../../contract/supply/supply-circuit.ts'
@@ -16,6 +17,7 @@ import { surroundings } from '../fuse/protected-cable.ts'
 import { type AmplifierDraw, amplifierDraw } from '../load/amplifier-draw.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import { circuitJudgement } from './circuit-judgement.ts'
+import { sideOf } from './sides.ts'
 
 export interface CablePart {
   readonly asked: CircuitCable
@@ -34,9 +36,18 @@ export interface BatteryPart {
   readonly strong: { readonly emfV: number; readonly ohm: number; readonly stated: boolean }
 }
 
+export interface ConverterPart {
+  readonly asked: CircuitConverter
+  readonly slopeOhm: number
+  readonly efficiency: number
+  readonly idleW: number
+  readonly lowestInputV: number
+}
+
 export interface CircuitParts {
   readonly request: CircuitRequest
   readonly batteries: readonly BatteryPart[]
+  readonly converters: readonly ConverterPart[]
   readonly cables: readonly CablePart[]
   readonly fuses: readonly { readonly asked: CircuitFuse; readonly ohm: number }[]
   readonly slopesOhm: readonly number[]
@@ -74,27 +85,45 @@ function resolveBattery(asked: CircuitBattery, systemVoltageV: number, assumed: 
   }
 }
 
+function resolveConverter(asked: CircuitConverter, inputV: number, assumed: Assumptions, at: string): ConverterPart {
+  const { converterOhm, converterEfficiency, converterIdleW, converterLowestShare: lowest } = circuitJudgement
+  const or = (field: 'slopeOhm' | 'efficiency' | 'idleW', usual: { readonly value: number; readonly why: string }) =>
+    assumed.or(asked[field], `${at}${field}`, usual.value, usual.why)
+  return {
+    asked,
+    slopeOhm: or('slopeOhm', converterOhm),
+    efficiency: or('efficiency', converterEfficiency),
+    idleW: or('idleW', converterIdleW),
+    lowestInputV: assumed.or(asked.lowestInputV, `${at}lowestInputV`, lowest.value * inputV, lowest.why)
+  }
+}
+
 /** @throws DesignError of a cable, a battery or an amplifier */
 export function circuitParts(request: CircuitRequest, assumed: Assumptions): CircuitParts {
   const { systemVoltageV, amplifiers } = request
   const { slopeOhm, conductorTemperatureC: temperature } = circuitJudgement
   const { dropOutV } = supplyJudgement
+  const nominalsV = amplifiers.map(({ plus }) => sideOf(request, plus).nominalV)
+  const nominalV = (index: number) => nominalsV[index] ?? systemVoltageV
   return {
     request,
     batteries: request.batteries.map((asked, index) =>
       resolveBattery(asked, systemVoltageV, assumed, `batteries[${index}].`)
+    ),
+    converters: (request.converters ?? []).map((asked, index) =>
+      resolveConverter(asked, sideOf(request, asked.inPlus).nominalV, assumed, `converters[${index}].`)
     ),
     cables: (request.cables ?? []).map((asked, index) => resolveCable(asked, assumed, `cables[${index}].`)),
     fuses: (request.fuses ?? []).map(asked => ({ asked, ohm: asked.resistanceOhm ?? fuseOhm(asked.ratingA) })),
     slopesOhm: (request.alternators ?? []).map((asked, index) =>
       assumed.or(asked.slopeOhm, `alternators[${index}].slopeOhm`, slopeOhm.value, slopeOhm.why)
     ),
-    draws: amplifiers.map((asked, index) => amplifierDraw(asked, systemVoltageV, assumed, `amplifiers[${index}].`)),
+    draws: amplifiers.map((asked, index) => amplifierDraw(asked, nominalV(index), assumed, `amplifiers[${index}].`)),
     dropOutsV: amplifiers.map((asked, index) =>
       assumed.or(
         asked.dropOutV,
         `amplifiers[${index}].dropOutV`,
-        dropOutV.value * twelves(systemVoltageV),
+        dropOutV.value * twelves(nominalV(index)),
         dropOutV.why
       )
     ),

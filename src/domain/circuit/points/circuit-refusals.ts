@@ -1,7 +1,8 @@
 /** Graphs that are no circuit. */
 import type { CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
 import { DesignError } from '../../design-error.ts'
-import { fuseFamily } from '../fuse/fuse-families-iso-8820.ts'
+import { requireFuseStands } from '../fuse/fuse-rating.ts'
+import { inputOf } from './circuit-elements.ts'
 import { reached } from './reach.ts'
 
 interface Placed {
@@ -12,7 +13,8 @@ interface Placed {
 }
 
 function placed(request: CircuitRequest): readonly Placed[] {
-  const { batteries, alternators = [], cables = [], fuses = [], links = [], amplifiers, accessories = [] } = request
+  const { batteries, alternators = [], converters = [], cables = [], fuses = [], links = [] } = request
+  const { amplifiers, accessories = [] } = request
   const poles = (
     name: string,
     list: readonly { readonly id: string; readonly plus: string; readonly minus: string }[]
@@ -23,6 +25,10 @@ function placed(request: CircuitRequest): readonly Placed[] {
   return [
     ...poles('batteries', batteries),
     ...poles('alternators', alternators),
+    ...converters.flatMap(({ id, inPlus, inMinus, outPlus, outMinus }, index) => [
+      { id, field: `converters[${index}]`, from: outPlus, to: outMinus },
+      { id: inputOf(id), field: `converters[${index}]`, from: inPlus, to: inMinus }
+    ]),
     ...ends('cables', cables),
     ...ends('fuses', fuses),
     ...ends('links', links),
@@ -34,19 +40,23 @@ function placed(request: CircuitRequest): readonly Placed[] {
 
 const refuse = (field: string, detail: string) => new DesignError('conflicting-input', { field, detail })
 
-function requireFuseVoltage({ batteries, alternators = [], fuses = [], systemVoltageV }: CircuitRequest): void {
-  const given = [...batteries.map(({ openCircuitV = 0 }) => openCircuitV), ...alternators.map(({ setV }) => setV)]
-  const highestV = Math.max(systemVoltageV, ...given)
-  for (const [index, { type, ratedVoltageV }] of fuses.entries()) {
-    const made = fuseFamily(type)?.voltagesV ?? []
-    const stands = ratedVoltageV ?? Math.max(0, ...made)
-    if (stands === 0 || stands >= highestV) continue
-    throw new DesignError('fuse-voltage', {
-      field: `fuses[${index}].${ratedVoltageV === undefined ? 'type' : 'ratedVoltageV'}`,
-      value: stands,
-      minimum: highestV,
-      unit: 'V'
-    })
+/** Every source by its plus pole, with the most volts it holds. */
+function heldV({ batteries, alternators = [], converters = [], systemVoltageV }: CircuitRequest) {
+  return [
+    ...batteries.map(({ plus, openCircuitV = 0 }) => ({ plus, voltageV: Math.max(systemVoltageV, openCircuitV) })),
+    ...alternators.map(({ plus, setV }) => ({ plus, voltageV: setV })),
+    ...converters.map(({ outPlus, setV }) => ({ plus: outPlus, voltageV: setV }))
+  ]
+}
+
+/** By the sources of its own side: behind a converter the voltage is another. */
+function requireFuseVoltage(request: CircuitRequest): void {
+  const { cables = [], fuses = [], links = [] } = request
+  const sources = heldV(request)
+  for (const [index, { from, to, ...fuse }] of fuses.entries()) {
+    const side = reached([from, to], [...cables, ...fuses, ...links])
+    const highestV = Math.max(0, ...sources.filter(({ plus }) => side.has(plus)).map(({ voltageV }) => voltageV))
+    requireFuseStands(fuse, highestV, `fuses[${index}]`)
   }
 }
 
@@ -59,7 +69,10 @@ export function requireCircuit(request: CircuitRequest): void {
     ids.add(id)
     if (from === to) throw refuse(field, `${id} begins and ends at the same point ${from}.`)
   }
-  const loads = [...request.amplifiers, ...(request.accessories ?? [])].map(({ id }) => id)
+  const loads = [
+    ...[...request.amplifiers, ...(request.accessories ?? [])].map(({ id }) => id),
+    ...(request.converters ?? []).map(({ id }) => inputOf(id))
+  ]
   const live = reached(
     [request.batteries[0]?.minus ?? ''],
     all.filter(({ id }) => !loads.includes(id))

@@ -1,10 +1,11 @@
 /** The circuit at every level that says something about it. */
 import type { CircuitState } from '../../../contract/supply/supply-circuit.ts'
 import type { EngineState } from '../../../contract/supply/words.ts'
-import { elementsIn, type Situation } from './circuit-elements.ts'
+import type { Situation } from './circuit-elements.ts'
 import type { CircuitParts } from './circuit-parts.ts'
 import { drawnA, type Element } from './element.ts'
-import { type PointVoltages, solvePoints, standsAt, sustainableShare } from './solve-points.ts'
+import { feedCircuit } from './feed-circuit.ts'
+import { type PointVoltages, standsAt, sustainableShare } from './solve-points.ts'
 
 const running: readonly Situation[] = [
   { level: 'silence', engine: 'idling' },
@@ -34,8 +35,7 @@ function partsOf(elements: readonly Element[], voltages: PointVoltages): Circuit
 }
 
 function stateOf(parts: CircuitParts, situation: Situation, reference: string): CircuitState {
-  const elements = elementsIn(parts, situation)
-  const voltages = solvePoints(elements, reference)
+  const { elements, voltages, stopped } = feedCircuit(parts, situation, reference)
   if (voltages === undefined) {
     const share = sustainableShare(elements, reference)
     return { ...situation, stands: false, sustainableShare: share, points: [], parts: [], withoutSupply: [] }
@@ -49,7 +49,8 @@ function stateOf(parts: CircuitParts, situation: Situation, reference: string): 
     parts: partsOf(elements, voltages),
     withoutSupply: elements
       .filter(element => loads.has(element.id) && acrossV(voltages, element) === undefined)
-      .map(({ id }) => id)
+      .map(({ id }) => id),
+    ...(stopped.length === 0 ? {} : { stopped })
   }
 }
 
@@ -95,7 +96,7 @@ export function marginAtFullSine(parts: CircuitParts, states: readonly CircuitSt
   const situation: Situation = { level: 'full-sine', engine: 'driving' }
   const stands = states.some(state => state.level === 'full-sine' && state.engine === 'driving' && state.stands)
   if (!stands) return undefined
-  const elements = elementsIn(parts, situation)
+  const { elements } = feedCircuit(parts, situation, reference)
   return standsAt(RIPPLE, elements, reference) ? undefined : sustainableShare(elements, reference, RIPPLE)
 }
 

@@ -5,6 +5,7 @@ import { type Caution, caution } from '../../caution.ts'
 import { inDigits } from '../../digits.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import type { CircuitParts } from './circuit-parts.ts'
+import { sideOf } from './sides.ts'
 
 type States = readonly CircuitState[]
 
@@ -53,7 +54,16 @@ function judged(state: CircuitState, guessed: boolean): { readonly level: 'care'
   return { level, settles: mustHold(state) && guessed ? SETTLES : '' }
 }
 
-function collapseCautions(states: States, certain: States | undefined): readonly Caution[] {
+function limitsText({ converters = [] }: CircuitRequest): string {
+  const limits = converters.map(
+    ({ id, ratedA, setV }) => `${id} gives at most ${inDigits(ratedA)} A at ${inDigits(setV)} V`
+  )
+  return limits.length === 0
+    ? ''
+    : ` The ${limits.join(', the ')}: above that its voltage falls until the amplifier stops.`
+}
+
+function collapseCautions(states: States, { request }: CircuitParts, certain: States | undefined): readonly Caution[] {
   const state = gravest(
     states.filter(({ stands }) => !stands),
     ({ sustainableShare = 0 }) => sustainableShare
@@ -61,7 +71,7 @@ function collapseCautions(states: States, certain: States | undefined): readonly
   if (state === undefined) return []
   const { sustainableShare = 0 } = state
   const { level, settles } = judged(state, sameIn(certain, state)?.stands === true)
-  const message = `${atWhen(state)}no steady voltage; about ${inDigits(100 * sustainableShare, 3)} % of the power of the regulated amplifiers could be fed.${settles}`
+  const message = `${atWhen(state)}no steady voltage; about ${inDigits(100 * sustainableShare, 3)} % of the power of the regulated amplifiers could be fed.${limitsText(request)}${settles}`
   return [caution('circuit-collapse', message, { at: 'amplifiers', level, figures: { sustainableShare } })]
 }
 
@@ -85,23 +95,21 @@ function dropOutCautions(states: States, parts: CircuitParts, certain: States | 
   })
 }
 
-/** Voltage lost between the nearest battery and an amplifier [V]. */
-export function lostV(
-  state: CircuitState,
-  id: string,
-  { batteries }: Pick<CircuitRequest, 'batteries'>
-): number | undefined {
+/** Voltage lost between an amplifier and the nearest battery, or the converter that feeds it [V]. */
+export function lostV(state: CircuitState, id: string, request: CircuitRequest): number | undefined {
   const atAmplifierV = voltageOf(state, id)
-  const poles = batteries.flatMap(battery => voltageOf(state, battery.id) ?? [])
+  const { plus = '' } = request.amplifiers.find(each => each.id === id) ?? {}
+  const poles = sideOf(request, plus).sources.flatMap(source => voltageOf(state, source) ?? [])
   return atAmplifierV === undefined || poles.length === 0 ? undefined : Math.min(...poles) - atAmplifierV
 }
 
 function dropCautions(states: States, parts: CircuitParts, certain: States | undefined): readonly Caution[] {
   const state = stateAt(states, 'full-sine', 'driving')
   const { totalDropCarePercent, totalDropStopPercent } = supplyJudgement
-  const percent = (volts: number | undefined) => (100 * (volts ?? 0)) / parts.request.systemVoltageV
   if (state === undefined) return []
-  return parts.request.amplifiers.flatMap(({ id }, index) => {
+  return parts.request.amplifiers.flatMap(({ id, plus }, index) => {
+    const { nominalV } = sideOf(parts.request, plus)
+    const percent = (volts: number | undefined) => (100 * (volts ?? 0)) / nominalV
     const dropV = lostV(state, id, parts.request) ?? 0
     const dropPercent = percent(dropV)
     if (dropPercent <= totalDropCarePercent) return []
@@ -131,17 +139,23 @@ function assistCautions(states: States, { request }: CircuitParts): readonly Cau
 }
 
 function darkCautions(states: States): readonly Caution[] {
-  return states.flatMap(state =>
-    state.withoutSupply.map(id => caution('no-supply', `Nothing feeds ${id} at ${when(state)}.`, { at: 'links' }))
-  )
+  return states.flatMap(state => {
+    const { stopped = [] } = state
+    const why = stopped.length === 0 ? '' : ` The input of ${stopped.join(', ')} is too low: it stops.`
+    return state.withoutSupply.map(id =>
+      caution('no-supply', `Nothing feeds ${id} at ${when(state)}.${why}`, { at: 'links' })
+    )
+  })
 }
 
 /** The states in which something fails that a guess may have caused: what must be solved again without it. */
 export function failingStates(states: States, parts: CircuitParts): States {
-  const { amplifiers, systemVoltageV } = parts.request
+  const { request } = parts
+  const { amplifiers } = request
   const lossy = (state: CircuitState) =>
     amplifiers.some(
-      ({ id }) => (100 * (lostV(state, id, parts.request) ?? 0)) / systemVoltageV > supplyJudgement.totalDropStopPercent
+      ({ id, plus }) =>
+        (100 * (lostV(state, id, request) ?? 0)) / sideOf(request, plus).nominalV > supplyJudgement.totalDropStopPercent
     )
   const low = (state: CircuitState) =>
     amplifiers.some(({ id }, index) => (voltageOf(state, id) ?? Infinity) < (parts.dropOutsV[index] ?? 0))
@@ -151,7 +165,7 @@ export function failingStates(states: States, parts: CircuitParts): States {
 /** @param certain  the same states without guessed resistances, where something fails and something is guessed */
 export function voltageCautions(states: States, parts: CircuitParts, certain: States | undefined): readonly Caution[] {
   return [
-    ...collapseCautions(states, certain),
+    ...collapseCautions(states, parts, certain),
     ...dropOutCautions(states, parts, certain),
     ...dropCautions(states, parts, certain),
     ...assistCautions(states, parts),

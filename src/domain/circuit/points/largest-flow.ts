@@ -1,5 +1,12 @@
 /** What can flow into a point for good with every fuse whole. */
 
+/** A source at its plus pole. */
+export interface Feed {
+  readonly point: string
+  /** Infinity for a battery. */
+  readonly limitA: number
+}
+
 /** A way between two points that lets at most this through, either way round. */
 export interface Way {
   readonly from: string
@@ -50,9 +57,10 @@ const ALL = '\u0000all sources'
  * @source Ford and Fulkerson, Maximal flow through a network, 1956; shortest ways first: Edmonds and Karp, 1972 (both from memory)
  * @check  150 A and 150 A from one battery to a block, 300 A from a second: 450 A into the block end of the first run
  */
-export function largestFlowA(ways: readonly Way[], sources: readonly string[], end: string): number {
-  if (sources.includes(end)) return Number.POSITIVE_INFINITY
-  const feeds = sources.map(from => ({ from: ALL, to: from, limitA: Number.POSITIVE_INFINITY }))
+export function largestFlowA(ways: readonly Way[], sources: readonly Feed[], end: string): number {
+  if (sources.some(({ point, limitA }) => point === end && limitA === Number.POSITIVE_INFINITY))
+    return Number.POSITIVE_INFINITY
+  const feeds = sources.map(({ point, limitA }) => ({ from: ALL, to: point, limitA }))
   const { edges, out } = residual([...feeds, ...ways])
   let total = 0
   for (let taken = path(edges, out, ALL, end); taken !== undefined; taken = path(edges, out, ALL, end)) {

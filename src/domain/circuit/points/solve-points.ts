@@ -57,14 +57,14 @@ function moved(v: Float64Array, step: Float64Array, share: number): Float64Array
 const dot = (one: Float64Array, other: Float64Array) =>
   one.reduce((sum, value, index) => sum + value * (other[index] as number), 0)
 
-/** As much of the step as leads down: the unloaded circuit is convex, so this ends. */
-function alongStep(branches: readonly Branch[], v: Float64Array, { residualA }: Equations, step: Float64Array) {
-  for (let share = 1; share > 1e-6; share /= 2) {
+/** As much of the step as leads down and not up again: the unloaded circuit is convex, so this ends. */
+function alongStep(branches: readonly Branch[], v: Float64Array, step: Float64Array): Float64Array {
+  for (let share = 1; share > 1e-12; share /= 2) {
     const next = moved(v, step, share)
-    const left = equations(branches, next, slopeS).residualA
-    if (dot(left, step) >= 0 || dot(left, left) < dot(residualA, residualA)) return next
+    const now = equations(branches, next, slopeS)
+    if (dot(now.residualA, step) >= 0 || settled(now)) return next
   }
-  return moved(v, step, 1e-6)
+  return v
 }
 
 /** Newton's step; undefined where the slopes are not positive definite. */
@@ -73,16 +73,25 @@ function stepOf({ slopes, residualA }: Equations): Float64Array | undefined {
   return factor && choleskySolve(factor, residualA.length, residualA)
 }
 
+/** Every source on its straight line: mostly the unloaded state itself, where no source is near its limit. */
+function withoutLimits(branches: readonly Branch[], size: number): Float64Array | undefined {
+  const straight = branches.map(branch =>
+    branch.law.kind === 'regulated' ? { ...branch, law: { ...branch.law, limitA: Number.POSITIVE_INFINITY } } : branch
+  )
+  const zero = new Float64Array(size)
+  const step = stepOf(equations(straight, zero, slopeS))
+  return step && moved(zero, step, 1)
+}
+
 /** Sources and conductors alone. */
 function silent(branches: readonly Branch[], size: number): Float64Array | undefined {
   const quiet = branches.filter(({ law }) => !isLoad(law))
-  let v: Float64Array = new Float64Array(size)
-  for (let turn = 0; turn < STEPS; turn++) {
+  let v = withoutLimits(quiet, size)
+  for (let turn = 0; turn < STEPS && v !== undefined; turn++) {
     const now = equations(quiet, v, slopeS)
     if (settled(now)) return v
     const step = stepOf(now)
-    if (step === undefined) return undefined
-    v = alongStep(quiet, v, now, step)
+    v = step && alongStep(quiet, v, step)
   }
   return undefined
 }

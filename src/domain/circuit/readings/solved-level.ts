@@ -1,9 +1,10 @@
 /** A circuit at one level as a meter finds it: typical batteries, and how every voltage moves with each doubtful input. */
 import { twelves } from '../../twelves.ts'
-import { elementsIn, type Situation } from '../points/circuit-elements.ts'
+import type { Situation } from '../points/circuit-elements.ts'
 import type { BatteryPart, CircuitParts } from '../points/circuit-parts.ts'
 import { drawnA, type Element, type Law } from '../points/element.ts'
-import { type PointVoltages, respondTo, solvePoints } from '../points/solve-points.ts'
+import { feedCircuit } from '../points/feed-circuit.ts'
+import { type PointVoltages, respondTo } from '../points/solve-points.ts'
 import { readingJudgement } from './reading-judgement.ts'
 
 interface Found {
@@ -79,8 +80,7 @@ const acrossV = (voltages: PointVoltages, { from, to }: Element) => (voltages.ge
  */
 export function solvedLevel(asked: CircuitParts, situation: Situation, reference: string): SolvedLevel | undefined {
   const parts = typical(asked)
-  const elements = elementsIn(parts, situation)
-  const voltages = solvePoints(elements, reference)
+  const { elements, voltages } = feedCircuit(parts, situation, reference)
   if (voltages === undefined) return undefined
   const changes = elements.flatMap((element, index) =>
     variants(element, asked, situation).map(law => ({ element, index, law }))

@@ -36,7 +36,8 @@ export interface LargeSignalAnswer {
 
 const PROGRAMME_POINTS = 192
 
-function programmeGrid(request: LimitsRequest, assume: Assumptions): Float64Array {
+/** Where the drive is judged. */
+export function programmeGrid(request: LimitsRequest, assume: Assumptions): Float64Array {
   const { programmeFromHz: from, programmeToHz: to } = limitDefaults
   const fromHz = assume.take(request.programmeFromHz, 'limits.programmeFromHz', from)
   const toHz = assume.take(request.programmeToHz, 'limits.programmeToHz', to)

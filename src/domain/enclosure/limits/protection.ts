@@ -2,7 +2,7 @@
 import { logarithmicGrid } from '../../../numeric/grid.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
 import { atOneVolt } from '../response/response-at-one-volt.ts'
-import { highPassGain, highPassLevel } from './formulas.ts'
+import { highPassLevel } from './formulas.ts'
 
 interface HighPassProtection {
   readonly order: number
@@ -11,7 +11,7 @@ interface HighPassProtection {
   readonly gainAtTuningDb: number
 }
 
-interface Protection {
+export interface Protection {
   /** Below this frequency the air no longer holds the cone. */
   readonly belowHz: number
   /** Peak there without the protection, at the drive given. */
@@ -34,27 +34,26 @@ export function loadedFromHz({ chambers, driver }: ResponseSystem): number {
   return frequencies.length === 0 ? driver.fsHz : Math.min(...frequencies)
 }
 
+/** No corner is sought below. */
+const LOWEST_CORNER_HZ = 0.1
+
 /**
  * Lowest corner of a Butterworth high-pass of the given order for which no excursion below the tuning passes the limit.
  *
- *   max over f < f_b of x(f)·|H(f; f_h)| = Xmax
- *
- * The gain at every frequency falls as the corner rises, so halving the interval finds the one crossing.
+ *   max over f < f_b of x(f)·|H(f; f_h)| = Xmax    f_h = max over f of f·((x/Xmax)² − 1)^(1/2n)
  *
  * @returns nothing where even a corner of four times the tuning does not hold the cone
+ * @source derived from |H|² = 1/(1 + (f_h/f)²ⁿ)
  */
 function lowestCorner(frequenciesHz: readonly number[], excursionM: readonly number[], order: number, xmaxM: number) {
   const top = frequenciesHz.at(-1) ?? 0
-  const holds = (cornerHz: number) =>
-    frequenciesHz.every((frequency, k) => (excursionM[k] as number) * highPassGain(order, cornerHz, frequency) <= xmaxM)
-  let [low, high] = [0.1, 4 * top]
-  if (!holds(high)) return []
-  for (let round = 0; round < 40; round++) {
-    const middle = Math.sqrt(low * high)
-    if (holds(middle)) high = middle
-    else low = middle
+  let cornerHz = LOWEST_CORNER_HZ
+  for (let k = 0; k < frequenciesHz.length; k++) {
+    const over = ((excursionM[k] as number) / xmaxM) ** 2 - 1
+    if (over > 0) cornerHz = Math.max(cornerHz, (frequenciesHz[k] as number) * over ** (1 / (2 * order)))
   }
-  return [{ order, cornerHz: high, gainAtTuningDb: highPassLevel.of({ fh: high, fb: top, n: order }) }]
+  if (cornerHz > 4 * top) return []
+  return [{ order, cornerHz, gainAtTuningDb: highPassLevel.of({ fh: cornerHz, fb: top, n: order }) }]
 }
 
 /**

@@ -54,7 +54,11 @@ function lossReactance(
   compliance: number,
   index: number
 ): number {
-  if (leakQ === undefined && absorptionQ === undefined) return 0
+  if (leakQ === undefined && absorptionQ === undefined) {
+    if (lossHz === undefined) return 0
+    const detail = 'A frequency of losses says nothing without a loss Q.'
+    throw new DesignError('conflicting-input', { field: at('chambers', index, 'lossHz'), detail })
+  }
   if (lossHz === undefined) {
     throw missing(at('chambers', index, 'lossHz'), 'A loss Q of a custom chamber needs the frequency it holds at.')
   }

@@ -133,12 +133,14 @@ export function radiatorExcursion(solution: Solution, opening: Opening, voltageV
   return values
 }
 
+/** RMS inside the chamber of that name; nothing where there is none. */
+export function chamberPressure(system: ResponseSystem, solution: Solution, name: string): Curve | undefined {
+  const column = solution.pressures[system.chamberNames.indexOf(name)]
+  return column === undefined ? undefined : modulus(column, system.voltageV)
+}
+
 function chamberCurves(system: ResponseSystem, solution: Solution) {
-  const { chamberNames, ports, radiators, voltageV } = system
-  const pressure = (name: string) => {
-    const column = solution.pressures[chamberNames.indexOf(name)]
-    return column === undefined ? undefined : modulus(column, voltageV)
-  }
+  const { ports, radiators, voltageV } = system
   const speed = (name: string) => {
     const port = ports.find(opening => opening.name === name)
     return port === undefined ? undefined : airSpeed(solution, port, voltageV)
@@ -148,8 +150,8 @@ function chamberCurves(system: ResponseSystem, solution: Solution) {
     return unit === undefined ? undefined : radiatorExcursion(solution, unit, voltageV)
   }
   return {
-    rearChamberPressurePa: pressure('rear'),
-    frontChamberPressurePa: pressure('front'),
+    rearChamberPressurePa: chamberPressure(system, solution, 'rear'),
+    frontChamberPressurePa: chamberPressure(system, solution, 'front'),
     rearPortAirSpeedMPerS: speed('rear'),
     frontPortAirSpeedMPerS: speed('front'),
     passiveRadiatorExcursionM: excursion('rear'),

@@ -31,7 +31,11 @@ export const mergeDesigns = defineOperation({
     'Joins what several calls of /v1/designs/search with `shard` answered (`result.part`) to the answer that one call without `shard` gives, to the last digit; drivers are dealt out by name, so that any machine can work on any part. Parts of another request, missing or given twice are refused. Nothing is built again.',
   body: MergeBody,
   result: SearchResultBody,
-  speaksOf: SearchBody,
+  answersFor: {
+    operationId: searchDesigns.operationId,
+    body: SearchBody,
+    request: ({ request: { shard: _, ...search } }) => search
+  },
   costMs: ({ parts: given }) => 4 + 2 * given.length,
   laws: mergeLaws,
   compute,

@@ -9,8 +9,9 @@ import { PlanCoverBody } from '../../../contract/systems/plan-cover.ts'
 import { PlanReadingBody } from '../../../contract/systems/readings.ts'
 import { PlanRemedyBody } from '../../../contract/systems/remedies.ts'
 import { HazardBody } from '../../../contract/systems/safety.ts'
-import { billParts } from '../../../contract/systems/words.ts'
+import { billParts, startStages } from '../../../contract/systems/words.ts'
 import { BillRowBody, BuildOrderBody, RestraintBody } from '../../../contract/systems/workshop.ts'
+import { partNames } from '../../wire/chosen-parts.ts'
 import type { Operation } from '../../wire/operation.ts'
 import { ProblemBody } from '../../wire/problem-schema.ts'
 import { matchAmplifier } from '../amplifiers/amplifier-matching.ts'
@@ -57,21 +58,25 @@ function partBody(name: PartName) {
   })
 }
 
-const PartsBody = component('PlanParts', 'Each part of the chain, as its own resource answers it.', {
-  matching: ref(partBody('matching')),
-  wiring: ref(partBody('wiring')),
-  driver: ref(partBody('driver')),
-  sizing: ref(partBody('sizing')),
-  port: Type.Optional(ref(partBody('port'), 'Absent for a closed box')),
-  box: ref(partBody('box')),
-  response: ref(partBody('response')),
-  sheets: ref(partBody('sheets')),
-  current: ref(partBody('current')),
-  cable: ref(partBody('cable')),
-  fuse: ref(partBody('fuse')),
-  circuit: ref(partBody('circuit'), 'All of it together: every voltage and current of the plan'),
-  signal: ref(partBody('signal'))
-})
+const PartsBody = component(
+  'PlanParts',
+  'Each part of the chain, as its own resource answers it; with `?parts=` only those asked for.',
+  {
+    matching: Type.Optional(ref(partBody('matching'))),
+    wiring: Type.Optional(ref(partBody('wiring'))),
+    driver: Type.Optional(ref(partBody('driver'))),
+    sizing: Type.Optional(ref(partBody('sizing'))),
+    port: Type.Optional(ref(partBody('port'), 'Absent for a closed box')),
+    box: Type.Optional(ref(partBody('box'))),
+    response: Type.Optional(ref(partBody('response'))),
+    sheets: Type.Optional(ref(partBody('sheets'))),
+    current: Type.Optional(ref(partBody('current'))),
+    cable: Type.Optional(ref(partBody('cable'))),
+    fuse: Type.Optional(ref(partBody('fuse'))),
+    circuit: Type.Optional(ref(partBody('circuit'), 'All of it together: every voltage and current of the plan')),
+    signal: Type.Optional(ref(partBody('signal')))
+  }
+)
 
 const SummaryBody = component('PlanSummary', 'The plan in a few lines.', {
   verdict: choice(
@@ -93,28 +98,52 @@ const CommissioningBody = component('CommissioningStep', 'One step of switching 
   number: Type.Integer({ description: 'Place in the whole work; the numbers of the build go on' }),
   title: Type.String({ description: 'The step in a few words' }),
   id: Type.String({ description: 'Name of the step' }),
+  stage: choice(
+    '`power` up to the running engine; `gain`, without drivers; `sound`, the first; `proof` under load, and handing over',
+    startStages
+  ),
+  minutes: quantity('min', 'Work of a careful first build'),
+  tools: Type.Array(Type.String(), { description: 'Tools' }),
   text: Type.String({ description: 'What to do' }),
   passIf: Type.String({ description: 'What must be seen before the next step' }),
   uses: Type.Optional(Type.Array(choice('Part', billParts), { description: 'Rows of the bill it takes' })),
   cautions: Type.Array(CautionBody.properties.code, { description: 'Cautions that belong to the step' })
 })
 
-export const PlanResultBody = component('PlanResult', 'A system that can be bought, cut, wired and switched on.', {
-  name: Type.Optional(Type.String({ description: 'Title as given' })),
-  summary: ref(SummaryBody),
-  cover: ref(PlanCoverBody),
-  parts: ref(PartsBody),
-  circuit: ref(PlanCircuitBody),
-  choice: Type.Optional(ref(PlanChoiceBody, 'Absent where volume or Qtc is given, or nothing was found for the wish')),
-  waysOut: Type.Optional(ref(PlanWaysOutBody, 'Only where no box fits')),
-  tried: Type.Array(ref(TriedBody), { description: 'Enclosures passed over on the way' }),
-  billOfMaterials: Type.Array(ref(BillRowBody), { description: 'What to buy' }),
-  buildOrder: Type.Optional(ref(BuildOrderBody)),
+const buyAndBuild = {
+  billOfMaterials: Type.Optional(Type.Array(ref(BillRowBody), { description: 'What to buy' })),
+  buildOrder: Type.Optional(ref(BuildOrderBody, 'Absent where no box fits')),
   restraint: Type.Optional(ref(RestraintBody)),
-  commissioning: Type.Array(ref(CommissioningBody), { description: 'Switching on, in this order' }),
-  readings: Type.Array(ref(PlanReadingBody), { description: 'What the meter shows at each of these steps' }),
-  remedies: Type.Array(ref(PlanRemedyBody), {
-    description: 'For what the supply is short of, the best first; empty where it is short of nothing'
-  }),
-  safety: Type.Array(ref(HazardBody), { description: 'Every danger of this plan with its barrier, at its steps' })
-})
+  commissioning: Type.Optional(Type.Array(ref(CommissioningBody), { description: 'Switching on, in this order' })),
+  readings: Type.Optional(
+    Type.Array(ref(PlanReadingBody), { description: 'What the meter shows at each of these steps' })
+  ),
+  remedies: Type.Optional(
+    Type.Array(ref(PlanRemedyBody), {
+      description: 'For what the supply is short of, the best first; empty where it is short of nothing'
+    })
+  ),
+  safety: Type.Optional(
+    Type.Array(ref(HazardBody), { description: 'Every danger of this plan with its barrier, at its steps' })
+  )
+}
+
+export const PlanResultBody = component(
+  'PlanResult',
+  'A system that can be bought, cut, wired and switched on. All of it comes, but what its description says is absent; with `?parts=` the summary and what was asked for.',
+  {
+    name: Type.Optional(Type.String({ description: 'Title; absent where none was given' })),
+    summary: ref(SummaryBody),
+    cover: Type.Optional(ref(PlanCoverBody)),
+    parts: Type.Optional(ref(PartsBody)),
+    circuit: Type.Optional(ref(PlanCircuitBody)),
+    choice: Type.Optional(
+      ref(PlanChoiceBody, 'Absent where volume or Qtc is given, or nothing was found for the wish')
+    ),
+    waysOut: Type.Optional(ref(PlanWaysOutBody, 'Only where no box fits')),
+    tried: Type.Optional(Type.Array(ref(TriedBody), { description: 'Enclosures passed over on the way' })),
+    ...buyAndBuild
+  }
+)
+
+export const planPartNames = partNames(PlanResultBody.properties, ['parts', PartsBody.properties])

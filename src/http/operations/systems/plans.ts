@@ -10,20 +10,21 @@ import type { PaperOptions } from '../../../documents/plan/plan-paper.ts'
 import { planPdf } from '../../../documents/plan/plan-pdf.ts'
 import { planMarkdown, planText } from '../../../documents/plan/plan-text.ts'
 import { planSystem as compute } from '../../../plan/plan-system.ts'
+import type { Calculation } from '../../wire/calculation.ts'
 import { csvOfRecords } from '../../wire/csv-form.ts'
 import { jsonWriter } from '../../wire/json-writer.ts'
 import { defineOperation } from '../../wire/operation.ts'
-import { PlanResultBody } from './plan-result.ts'
+import { PlanResultBody, planPartNames } from './plan-result.ts'
 import { estatePlan, hatchbackPlan, leaningPlan } from './plans-examples.ts'
 import { presentedPlan } from './presented-plan.ts'
 import { planLaws } from './system-laws.ts'
 
 const bodyWriter = jsonWriter(PlanBody as JsonSchema)
 
-/** How this plan is put on paper: units and imprint as asked, the request itself to travel with it. */
-function paperOptions(request: PlanRequest): PaperOptions {
+/** How this plan is put on paper: units and imprint as asked, what it is cited by, the request itself to travel with it. */
+function paperOptions(request: PlanRequest, calculation: Calculation): PaperOptions {
   const { units = 'metric', inches = 'sixteenths', ...imprint } = request.paper ?? {}
-  return { paper: { units, inches }, imprint, requestJson: bodyWriter(request, 'full') }
+  return { paper: { units, inches }, imprint, calculation, requestJson: bodyWriter(request, 'full') }
 }
 
 export const planSystem = defineOperation({
@@ -39,13 +40,14 @@ export const planSystem = defineOperation({
   laws: planLaws,
   compute,
   present: presentedPlan,
+  parts: planPartNames,
   heavy: true,
   forms: [
     {
       mediaType: 'text/html',
       description: 'The plan as one printable page without script',
-      render: (outcome, request) => {
-        const options = paperOptions(request)
+      render: (outcome, request, { calculation }) => {
+        const options = paperOptions(request, calculation)
         return planPage(paperOfPlan(outcome, request, options.paper), options)
       }
     },
@@ -53,8 +55,8 @@ export const planSystem = defineOperation({
       mediaType: 'application/pdf',
       description: 'The plan as a document, its drawings to scale',
       moreMs: 1_000,
-      render: (outcome, request) => {
-        const options = paperOptions(request)
+      render: (outcome, request, { calculation }) => {
+        const options = paperOptions(request, calculation)
         return planPdf(paperOfPlan(outcome, request, options.paper), options)
       }
     },
@@ -67,16 +69,16 @@ export const planSystem = defineOperation({
     {
       mediaType: 'text/plain',
       description: 'The plan for a terminal, in 80 columns',
-      render: (outcome, request) => {
-        const options = paperOptions(request)
+      render: (outcome, request, { calculation }) => {
+        const options = paperOptions(request, calculation)
         return plainOrder(planText(paperOfPlan(outcome, request, options.paper), options))
       }
     },
     {
       mediaType: 'text/markdown',
       description: 'The plan for a build log or the description of a video',
-      render: (outcome, request) => {
-        const options = paperOptions(request)
+      render: (outcome, request, { calculation }) => {
+        const options = paperOptions(request, calculation)
         return plainOrder(planMarkdown(paperOfPlan(outcome, request, options.paper), options))
       }
     }

@@ -3,8 +3,10 @@ import type { ErrorObject } from 'ajv'
 import type { Ajv2020 } from 'ajv/dist/2020.js'
 import type { JsonSchema } from '../../../contract/field/component.ts'
 import { PlanBody } from '../../../contract/systems/plan-request.ts'
+import type { Outcome } from '../../../domain/outcome.ts'
 import type { SystemPlan } from '../../../plan/plan-system.ts'
 import type { Part } from '../../../plan/request/part.ts'
+import { calculationOf } from '../../wire/calculation.ts'
 import { designProblem } from '../../wire/design-problem.ts'
 import { jsonWriter } from '../../wire/json-writer.ts'
 import type { Operation } from '../../wire/operation.ts'
@@ -25,17 +27,21 @@ interface PresentedPart {
 let validator: Ajv2020 | undefined
 
 /** What the resource would say of a request that other parts led to; a plan may pass through figures no caller may send. */
-function faultsOf({ body }: Operation, request: unknown): readonly ProblemError[] {
+function faultsOf({ body }: Operation, wire: unknown): readonly ProblemError[] {
   validator ??= requestValidator()
   const validate = validator.getSchema(String((body as JsonSchema).$id)) ?? validator.compile(body)
-  const wire = JSON.parse(jsonWriter(body as JsonSchema)(request, 'six'))
   return validate(wire) === true ? [] : schemaFaults((validate.errors ?? []) as ErrorObject[])
 }
 
+/** To the byte what the resource answers for the request shown. */
+const answerOf = ({ operationId, body, result }: Operation, outcome: Outcome<unknown>, wire: unknown) =>
+  wireOutcome(outcome, body as JsonSchema, result as JsonSchema, false, calculationOf(operationId, wire))
+
 function presentedPart(operation: Operation, part: Part<unknown, unknown>): PresentedPart {
-  const { path: resource, body, result } = operation
+  const { path: resource, body } = operation
   const { request } = part
-  const faults = request === undefined ? [] : faultsOf(operation, request)
+  const wire = request === undefined ? undefined : JSON.parse(jsonWriter(body as JsonSchema)(request, 'six'))
+  const faults = wire === undefined ? [] : faultsOf(operation, wire)
   if (faults.length > 0) {
     const detail = `The other parts lead to a request that ${resource} does not take.`
     return { resource, done: false, problem: problem('invalid-request', detail, faults) }
@@ -45,7 +51,7 @@ function presentedPart(operation: Operation, part: Part<unknown, unknown>): Pres
   // What has no request of its own was turned down for what the plan's request says.
   const pointedInto = request === undefined ? (PlanBody as JsonSchema) : schema
   return part.done
-    ? { resource, done: true, ...asked, answer: wireOutcome(part.outcome, schema, result as JsonSchema, false) }
+    ? { resource, done: true, ...asked, answer: answerOf(operation, part.outcome, wire) }
     : { resource, done: false, ...asked, problem: designProblem(part.refusal, pointedInto) }
 }
 

@@ -7,18 +7,20 @@ import type { AnswerOptions, Operation } from '../../wire/operation.ts'
 import { Refusal } from '../../wire/refusal.ts'
 import type { Work } from '../../work/pool.ts'
 import { taskOf } from '../../work/task.ts'
+import { contentType, formChoice, NDJSON, negotiated } from '../forms.ts'
 import type { Observed } from '../observability.ts'
-import { AnswerQuery, clientGone, contentType, negotiated, refusals } from '../operation-routes.ts'
+import { AnswerQuery, clientGone, refusals } from '../operation-routes.ts'
 import type { Settings } from '../settings.ts'
 import { type BatchCall, type BatchMeans, type BatchText, inOrder, runCall } from './batch.ts'
 import { BatchAnswer, BatchBody, MOST_CALLS } from './batch-schema.ts'
 
-const forms = ['application/json', 'application/x-ndjson'] as const
+const forms = ['application/json', NDJSON] as const
 
 /** `fromIndex` is text in the query; its grammar is checked here. */
 const BatchQuery = Type.Object(
   {
     ...AnswerQuery.properties,
+    form: formChoice([NDJSON]),
     fromIndex: Type.Optional(
       Type.String({
         description: 'Leaves out the calls before this index: where a stream was cut, go on behind its last whole line',
@@ -95,7 +97,7 @@ const documentation = {
       description: 'Every call with its own status',
       content: {
         'application/json': { schema: ref(BatchAnswer) },
-        'application/x-ndjson': {
+        [NDJSON]: {
           schema: { type: 'string', description: 'A BatchItem a line, then a line with the summary' }
         }
       }
@@ -154,7 +156,7 @@ export function registerBatches(app: FastifyInstance, operations: readonly Opera
       })
       const form = negotiated(forms, request, reply)
       reply.type(contentType(form)).header('cache-control', 'no-store')
-      return reply.send(form === 'application/x-ndjson' ? Readable.from(ndjson(lines)) : await whole(lines))
+      return reply.send(form === NDJSON ? Readable.from(ndjson(lines)) : await whole(lines))
     }
   )
 }

@@ -1,13 +1,21 @@
-/** GET /v1/problems, /v1/cautions and the reference tables: fixed for a version, so anybody may keep them. */
+/** GET /v1/problems, /v1/cautions, /v1/changes and the reference tables: fixed for a version, so anybody may keep them. */
 import type { FastifyInstance, FastifySchema } from 'fastify'
 import Type, { type TSchema } from 'typebox'
 import { ref } from '../../../contract/field/component.ts'
 import { referenceTables } from '../../reference/reference-tables.ts'
 import { Refusal } from '../../wire/refusal.ts'
-import { type FixedText, fixedText, sendCacheable } from '../etag.ts'
-import { negotiated, refusals } from '../operation-routes.ts'
-import { CautionCatalogueBody, CautionKindBody, ProblemCatalogue, ProblemKindBody } from './catalogue-schema.ts'
+import { type FixedText, fixedText, sendFixed } from '../fixed-text.ts'
+import { negotiated } from '../forms.ts'
+import { refusals } from '../operation-routes.ts'
+import {
+  CautionCatalogueBody,
+  CautionKindBody,
+  ChangesBody,
+  ProblemCatalogue,
+  ProblemKindBody
+} from './catalogue-schema.ts'
 import { cautionList, problemList } from './catalogues.ts'
+import { changes } from './changes.ts'
 
 interface Reading {
   readonly path: string
@@ -57,7 +65,7 @@ function read(app: FastifyInstance, reading: Reading): void {
       const { code } = request.params
       const text = reading.text(code)
       if (text === undefined) throw new Refusal('not-found', 'The catalogue has no such entry.')
-      return sendCacheable(request, reply, { tag: text.tag, shared: true }, () => text.bytes)
+      return sendFixed(request, reply, text, { shared: true })
     }
   )
 }
@@ -70,7 +78,19 @@ function entry(list: readonly { readonly code: string }[]) {
 const problems = fixedText('/v1/problems', JSON.stringify({ problems: problemList }))
 const cautions = fixedText('/v1/cautions', JSON.stringify({ cautions: cautionList }))
 
+const moved = fixedText('/v1/changes', JSON.stringify({ versions: changes }))
+
 const catalogues: readonly Reading[] = [
+  {
+    path: '/v1/changes',
+    operationId: 'listChanges',
+    tag: 'Catalogues',
+    summary: 'Which figures each version moved',
+    description:
+      'For who keeps answers: `calculation.version` of an answer finds what has moved since, and whether to ask again.',
+    schema: ChangesBody,
+    text: () => moved
+  },
   {
     path: '/v1/problems',
     operationId: 'listProblems',

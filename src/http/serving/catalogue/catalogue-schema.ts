@@ -1,4 +1,4 @@
-/** Schemas of the catalogues: every problem and every caution the service can give. */
+/** Schemas of the catalogues: every problem and every caution the service can give, and what each version moved. */
 import Type from 'typebox'
 import { component, ref } from '../../../contract/field/component.ts'
 
@@ -30,4 +30,21 @@ export const CautionKindBody = component('CautionKind', 'One kind of caution.', 
 
 export const CautionCatalogueBody = component('CautionCatalogue', 'Every kind of caution.', {
   cautions: Type.Array(ref(CautionKindBody), { description: 'By code' })
+})
+
+const MovedBody = component('MovedFigures', 'Figures of one operation that a version moved beyond rounding.', {
+  operationId: Type.String({ description: 'Which calculation' }),
+  figures: Type.Array(Type.String(), {
+    description: 'JSON pointers into its result; `-` stands for every entry of a list'
+  }),
+  text: Type.String({ description: 'What moved, how far and why' })
+})
+
+const VersionBody = component('VersionChanges', 'What one version moved.', {
+  version: Type.String({ description: 'As in `calculation.version` of an answer' }),
+  moved: Type.Array(ref(MovedBody), { description: 'Against the version before it; empty where nothing moved' })
+})
+
+export const ChangesBody = component('Changes', 'Which figures each version moved.', {
+  versions: Type.Array(ref(VersionBody), { description: 'The newest first' })
 })

@@ -1,0 +1,32 @@
+/** What the box of a plan is asked to be, on the wire. */
+import Type from 'typebox'
+import { component } from '../field/component.ts'
+import { choice, quantity } from '../field/quantities.ts'
+import { designGoals, goalMeanings, plannedKinds } from './words.ts'
+
+export const PlanEnclosureBody = component(
+  'PlanEnclosure',
+  'What the box should be; whatever is absent is chosen by driver and space.',
+  {
+    kind: Type.Optional(choice('`closed` is tighter and smaller, `vented` louder and reaches lower', plannedKinds)),
+    goal: Type.Optional(
+      choice(
+        `Wish in plain words; volume, tuning and port are then searched for it: ${designGoals.map(goal => `\`${goal}\` ${goalMeanings[goal]}`).join(', ')}. \`everyday\` when neither it nor volume or Qtc is given`,
+        designGoals
+      )
+    ),
+    qtc: Type.Optional(quantity('1', 'Total Q wanted of a closed box', { from: 0.3, to: 2 })),
+    netVolumeL: Type.Optional(quantity('L', 'Net volume wanted', { from: 1, to: 1000 })),
+    tuningHz: Type.Optional(quantity('Hz', 'Tuning wanted of a vented box', { from: 15, to: 100 })),
+    portShape: Type.Optional(choice('Shape of the port', ['round', 'slot'])),
+    portAreaCm2: Type.Optional(
+      quantity('cm²', 'Clear area wanted of the port; it follows from the air speed when absent', { from: 5, to: 2000 })
+    ),
+    airSpeedMPerS: Type.Optional(
+      quantity('m/s', 'Highest peak air speed in the port; 17, 25 and 34 are tried in turn when absent', {
+        from: 5,
+        to: 40
+      })
+    )
+  }
+)

@@ -1,0 +1,67 @@
+/**
+ * Which figures each version moved beyond rounding, the newest version first. Whoever kept an answer finds here whether to ask
+ * again. The changelog has the same lines under "Figures moved"; a test holds the two together.
+ */
+interface MovedFigures {
+  readonly operationId: string
+  /** JSON pointers into the result; `-` stands for every entry of a list. */
+  readonly figures: readonly string[]
+  readonly text: string
+}
+
+interface VersionChanges {
+  readonly version: string
+  readonly moved: readonly MovedFigures[]
+}
+
+export const changes: readonly VersionChanges[] = [
+  {
+    version: '0.1.0',
+    moved: [
+      {
+        operationId: 'completeDriverParameters',
+        figures: ['/figures/airLoadG'],
+        text: 'the air load is that of a free cone, half of what it was: 6 g less for a twelve inch; what is added to a stated `mmdG` falls with it'
+      },
+      {
+        operationId: 'sizeEnclosure',
+        figures: ['/candidates/-/netVolumeL'],
+        text: 'an isobaric pair gets half the volume of one driver, a quarter of what it was'
+      },
+      {
+        operationId: 'layOutBox',
+        figures: ['/port/tuningHz'],
+        text: 'a port of a band-pass is tuned with the air of its own chamber; 0.42 to 0.6 of the true tuning before'
+      },
+      {
+        operationId: 'layOutBox',
+        figures: ['/volume/netL', '/massKg'],
+        text: 'hole air counts the boards of the face a driver is on, frames that give way to slots count what is left, battens have mass: up to 0.15 L'
+      },
+      {
+        operationId: 'rateFuse',
+        figures: ['/prospectiveA'],
+        text: 'the short-circuit current counts the cold resistance of the fuse and the strong end of the battery'
+      },
+      {
+        operationId: 'rateFuse',
+        figures: ['/fuse/ratingA', '/fuse/type'],
+        text: 'loads small enough get small blade fuses'
+      },
+      {
+        operationId: 'computeCurrent',
+        figures: ['/currents/fullSineA'],
+        text: 'where a maker’s own fuses disprove a claimed power, the draw is sized by the fuses'
+      },
+      {
+        operationId: 'planSystem',
+        figures: ['/parts/box/answer/result/volume/netL', '/parts/response/answer/result/scalars/tuningHz'],
+        text: 'a plan that leaves volume and Qtc open gets the box that is found for the wish `everyday`, no longer the first alignment that fits'
+      }
+    ]
+  }
+]
+
+/** The same line as in the changelog. */
+export const changeLine = ({ operationId, figures, text }: MovedFigures): string =>
+  `- ${operationId} ${figures.join(' ')}: ${text}`

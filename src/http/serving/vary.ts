@@ -1,0 +1,10 @@
+/** Adds a field to Vary, beside those that stand there already, `Origin` for one. */
+import type { FastifyReply } from 'fastify'
+
+export function varyBy(reply: FastifyReply, field: string): void {
+  const named = String(reply.getHeader('vary') ?? '')
+    .split(',')
+    .map(name => name.trim())
+    .filter(name => name !== '' && name.toLowerCase() !== field.toLowerCase())
+  reply.header('vary', [...named, field].join(', '))
+}

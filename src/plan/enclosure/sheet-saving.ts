@@ -1,0 +1,138 @@
+/** Other proportions, near those chosen, of the same air: where the last sheet is nearly empty one of them may do without it. */
+import type { BoxRequest } from '../../contract/boxes/box-panels.ts'
+import type { BoxLayout } from '../../contract/boxes/box-result.ts'
+import type { Panel } from '../../contract/boxes/panel.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import { layOutBox } from '../../domain/box/layout/lay-out-box.ts'
+import { type QuickCount, quickSheetCount } from '../../domain/sheet/quick-count.ts'
+import { runPart } from '../request/part.ts'
+import { type BoxPart, clears } from './plan-box.ts'
+import { planSheets, sheetRequest } from './plan-sheets.ts'
+
+type Done = BoxPart & { readonly done: true }
+
+/** A box on fewer sheets than the one it stands for. */
+export interface SheetSaving {
+  readonly instead: BoxLayout['outer']
+  readonly sheets: number
+  readonly sheetsInstead: number
+}
+
+/** Emptier than this a last sheet is worth another size; ours. */
+const NEARLY_EMPTY_SHARE = 0.15
+/** Fuller than this no sheet of a box was ever cut in the trials; ours. */
+const FULLEST_SHARE = 0.92
+
+/** Steps away from the sizes chosen, the least first: a few millimetres, then as far as looks still pass for the same box. Ours. */
+const RINGS_M = [2, 4, 8, 14, 24, 40, 60].map(mm => mm / 1000)
+/** Where the caller said how the box shall grow. */
+const NARROW_RINGS_M = RINGS_M.filter(ringM => ringM <= 0.03)
+const WAYS = [
+  [1, 0],
+  [-1, 0],
+  [0, 1],
+  [0, -1],
+  [1, 1],
+  [1, -1],
+  [-1, 1],
+  [-1, -1]
+] as const
+
+/** Boxes laid out for one saving before it is given up. */
+const MOST_LAID_OUT = 4
+
+interface Move {
+  readonly widthM: number
+  readonly heightM: number
+  readonly depthM: number
+}
+
+/** Depth that keeps the product of the inner sizes. */
+function moveOf({ inner }: BoxLayout, widthM: number, heightM: number): Move {
+  const share = (1 + widthM / inner.widthM) * (1 + heightM / inner.heightM)
+  return { widthM, heightM, depthM: inner.depthM * (1 / share - 1) }
+}
+
+/** What a panel becomes when the box changes by a move: each side follows the sizes it runs along. Walls of a slot stay, by guess. */
+function movedPanel(panel: Panel, { widthM, heightM, depthM }: Move): Panel {
+  const { place, role, lengthAlong, lengthM, widthM: acrossM } = panel
+  if (place === undefined || role === 'port-wall') return panel
+  const grown = ({ x, y, z }: typeof place.uAxis) => Math.abs(x) * widthM + Math.abs(y) * depthM + Math.abs(z) * heightM
+  const [alongU, alongV] = [grown(place.uAxis), grown(place.vAxis)]
+  const [long, across] = lengthAlong === 'u' ? [alongU, alongV] : [alongV, alongU]
+  return { ...panel, lengthM: lengthM + long, widthM: acrossM + across }
+}
+
+/** Whether its last sheet is nearly empty, and what else is cut could fit the others. */
+const worthTrying = ({ sheetCount, leastUsedShare, areaSheets }: QuickCount) =>
+  sheetCount > 1 && leastUsedShare < NEARLY_EMPTY_SHARE && areaSheets <= FULLEST_SHARE * (sheetCount - 1)
+
+function fitsSpace({ car }: PlanRequest, { outer }: BoxLayout, move: Move): boolean {
+  const { coveringM = 0, clearanceM = 0, ...space } = car.space
+  return (['widthM', 'heightM', 'depthM'] as const).every(size => {
+    const most = space[size]
+    return most === undefined || outer[size] + move[size] + 2 * (coveringM + clearanceM) <= most + 1e-9
+  })
+}
+
+/** Moves after which the panels, as far as can be told without laying the box out, come from fewer sheets. */
+function* likelyMoves(request: PlanRequest, layout: BoxLayout, sheetCount: number): Generator<Move> {
+  const rings = request.car.space.strategy === undefined ? RINGS_M : NARROW_RINGS_M
+  for (const ringM of rings) {
+    for (const [across, up] of WAYS) {
+      const move = moveOf(layout, across * ringM, up * ringM)
+      if (!fitsSpace(request, layout, move)) continue
+      const panels = layout.panels.map(panel => movedPanel(panel, move))
+      if (quickSheetCount(sheetRequest(request, panels)).sheetCount < sheetCount) yield move
+    }
+  }
+}
+
+const worriesOf = ({ outcome }: Done) =>
+  new Set(outcome.cautions.filter(({ level }) => level !== 'note').map(({ code }) => code))
+
+/** Off the air wanted by no more than this, about half a step of the saw; ours. */
+const SAME_AIR_SHARE = 2.5e-3
+
+/** No worse a box: the same air, everything clear, no face that passed fails, nothing new to take care of. */
+function isNoWorse(other: Done, box: Done): boolean {
+  const [next, now] = [other.outcome.result, box.outcome.result]
+  if (!clears(other) || Math.abs(next.volume.errorPercent ?? 0) > 100 * SAME_AIR_SHARE) return false
+  const failing = (layout: BoxLayout) => layout.vibration.faces.filter(({ passes }) => !passes).length
+  const known = worriesOf(box)
+  return failing(next) <= failing(now) && [...worriesOf(other)].every(code => known.has(code))
+}
+
+function remade({ request, outcome }: Done, { widthM, heightM }: Move): BoxPart {
+  const { outer } = outcome.result
+  const sizes = { ...request.outer, widthM: outer.widthM + widthM, heightM: outer.heightM + heightM }
+  return runPart<BoxRequest, BoxLayout>({ ...request, outer: sizes }, layOutBox)
+}
+
+export interface BoxOnSheets {
+  readonly box: BoxPart
+  readonly saving?: SheetSaving
+}
+
+const sheetsOf = (request: PlanRequest, { outcome }: Done): number | undefined => {
+  const cut = planSheets(request, outcome.result)
+  return cut.done ? cut.outcome.result.total.sheetCount : undefined
+}
+
+/** The box itself, or one of other proportions that is no worse and needs a sheet less. */
+export function onFewerSheets(request: PlanRequest, box: BoxPart): BoxOnSheets {
+  if (!box.done) return { box }
+  const layout = box.outcome.result
+  const quick = quickSheetCount(sheetRequest(request, layout.panels))
+  if (!worthTrying(quick)) return { box }
+  let laidOut = 0
+  for (const move of likelyMoves(request, layout, quick.sheetCount)) {
+    if (laidOut++ >= MOST_LAID_OUT) break
+    const other = remade(box, move)
+    if (!other.done || !isNoWorse(other, box)) continue
+    const [sheets, sheetsInstead] = [sheetsOf(request, other), sheetsOf(request, box)]
+    if (sheets === undefined || sheetsInstead === undefined || sheets >= sheetsInstead) return { box }
+    return { box: other, saving: { instead: layout.outer, sheets, sheetsInstead } }
+  }
+  return { box }
+}
