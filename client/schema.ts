@@ -239,7 +239,7 @@ export interface paths {
         put?: never;
         /**
          * The parts of a split search as one answer
-         * @description Joins what several calls of /v1/designs/search with `shard` answered (`result.part`) to the answer that one call without `shard` gives, to the last digit; drivers are dealt out by name, so that any machine can work on any part. Parts of another request, missing or given twice are refused. Nothing is built again.
+         * @description Joins what calls of /v1/designs/search with `shard` answered (`result.part`) to the very answer of one call without it. Drivers are dealt out by name, so that any machine can work on any part. Nothing is built again.
          */
         post: operations["mergeDesigns"];
         delete?: never;
@@ -259,7 +259,7 @@ export interface paths {
         put?: never;
         /**
          * The best systems from what is on the shelf
-         * @description Puts every driver, in every count, on every amplifier, into the box that a plan would choose for the goal, first in closed form: up to 40000 systems a call. What is foreseen to break a limit is dropped, with the first limit it breaks and by how much. The others are put in order: by the one figure of `rankBy`, or by a weighted sum of figures in decibels of equal worth, whose weights are a judgement, echoed and open to change. Then the first are sized, ported, laid out, braced and heard as a plan does it, until as many stand as are shown; each carries the request with which /v1/plans plans exactly it. `unbeaten` lists the systems of which no other is as good in every figure. Where limits leave nothing, `relaxation` says the least that would have to give way, as a patch. `shard` searches one of several equal parts, which /v1/designs/merge joins.
+         * @description Puts every driver, in every count, on every amplifier, into the box that a plan would choose for the goal, in closed form: up to 40000 systems. What is foreseen to break a limit is dropped, with the first limit and the amount. The others are put in order, by the figure of `rankBy` or a weighted sum in decibels of equal worth. The first are laid out, braced and heard as a plan does it, until as many stand as are shown; each carries the request that plans it. `unbeaten` lists the systems of which no other is as good in every figure. Where limits leave nothing, `relaxation` says the least that gives way. `shard` searches one of several equal parts.
          */
         post: operations["searchDesigns"];
         delete?: never;
@@ -3003,7 +3003,7 @@ export interface components {
             averageA: number;
             /** @description Largest excursion, peak, one way [mm] */
             coneExcursionMm: number;
-            /** @description That over Xmax [1] */
+            /** @description Largest excursion over Xmax [1] */
             excursionOfXmax: number;
             /** @description Half power [Hz] */
             f3Hz: number;
@@ -3084,7 +3084,7 @@ export interface components {
             /** @description Drivers to choose from */
             drivers: components["schemas"]["SearchDriver"][];
             finish?: components["schemas"]["PlanFinish"];
-            /** @description What each box is made for. `everyday`: even bass from 25 to 63 Hz in a box worth its room; `low`: the most that 20 to 31.5 Hz can give; `loud`: the most from 25 to 63 Hz; `tight`: a closed box that starts and stops quickly; `small`: the least room for at most 6 dB less than the loudest. When absent it follows rankBy: `loud` for the level, `low` for the reach, `small` for the box, else `everyday` */
+            /** @description What each box is made for; when absent it follows rankBy: `loud` for the level, `low` for the reach, `small` for the box, else `everyday` */
             goal?: components["schemas"]["DesignGoal"];
             /** @description Kinds of box to try; both when absent */
             kinds?: components["schemas"]["BoxKind"][];
@@ -3097,7 +3097,7 @@ export interface components {
              * @enum {string}
              */
             rankBy?: "balance" | "level" | "reach" | "box" | "price" | "current";
-            /** @description Searches only this part: the drivers are dealt out by name; /v1/designs/merge joins the parts */
+            /** @description Only this part; /v1/designs/merge joins them */
             shard?: components["schemas"]["SearchShard"];
             /** @description Most designs, and most of every other list, in the answer */
             show?: number;
@@ -3867,7 +3867,7 @@ export interface components {
             /** @description To the rear [mm] */
             yMm: number;
         };
-        /** @description Figures in closed form, before a box is laid out: sizes and f3 good to a tenth, the level without compression by jets and hot coils, up to 2 dB. */
+        /** @description In closed form, before a box is laid out: sizes and f3 good to a tenth, the level without jets and heat, up to 2 dB. */
         ForeseenFigures: {
             /** @description Largest air speed in the port, peak [m/s] */
             airSpeedMPerS?: number;
@@ -5150,21 +5150,6 @@ export interface components {
             /** @description The figure */
             value: number;
         };
-        /** @description Why a system that was built in figures is no design. */
-        PartRejection: {
-            /** @description By how much the limit is broken, in `unit` [1] */
-            beyond?: number;
-            /** @description The limit, in `unit` [1] */
-            bound?: number;
-            /** @description Why, with figures */
-            detail: string;
-            /** @description `match`: no published power at a load the drivers present; `driver-data`; `supply`: no cable or fuse; `space`; `enclosure`: no box for the goal; `response`; `signal`; `stop-caution`: must not be built; else the first limit that is broken, in the order in which they can be known */
-            rule: components["schemas"]["RejectionRule"];
-            /** @description Unit of the figure */
-            unit?: string;
-            /** @description The figure that breaks the limit, in `unit` [1] */
-            value?: number;
-        };
         /** @description One chamber behind the cone with passive radiators. */
         PassiveRadiatorBox: {
             /**
@@ -6387,7 +6372,7 @@ export interface components {
             figures?: components["schemas"]["ForeseenFigures"];
             /** @description Kind of box */
             kind: components["schemas"]["BoxKind"];
-            /** @description `match`: no published power at a load the drivers present; `driver-data`; `supply`: no cable or fuse; `space`; `enclosure`: no box for the goal; `response`; `signal`; `stop-caution`: must not be built; else the first limit that is broken, in the order in which they can be known */
+            /** @description `match`: no published power at a load they present; `supply`: no cable or fuse; `enclosure`: no box for the goal; `stop-caution`: must not be built; else the first limit that is broken */
             rule: components["schemas"]["RejectionRule"];
             /** @description Unit of the figure */
             unit?: string;
@@ -6398,7 +6383,7 @@ export interface components {
         RejectionCount: {
             /** @description Systems */
             count: number;
-            /** @description `match`: no published power at a load the drivers present; `driver-data`; `supply`: no cable or fuse; `space`; `enclosure`: no box for the goal; `response`; `signal`; `stop-caution`: must not be built; else the first limit that is broken, in the order in which they can be known */
+            /** @description Reason */
             rule: components["schemas"]["RejectionRule"];
         };
         /** @description Why a system was not chosen. More may come with any version; take what you do not know as it is. */
@@ -7869,7 +7854,8 @@ export interface components {
             foreseen: components["schemas"]["ForeseenFigures"];
             /** @description Kind of box */
             kind: components["schemas"]["BoxKind"];
-            rejection?: components["schemas"]["PartRejection"];
+            /** @description Why it is no design */
+            rejection?: components["schemas"]["RejectedDesign"];
         };
         /** @description How the amplifiers are turned on. */
         TurnOn: {

@@ -11,7 +11,6 @@ import {
   ForeseenBody,
   RejectedBody,
   RelaxationBody,
-  rejectionFields,
   systemFields,
   UnbeatenBody
 } from './design-system.ts'
@@ -30,19 +29,13 @@ const PartCautionBody = component('PartCaution', 'A caution of a design of the p
   figures: Type.Optional(list('The figures that triggered it', ref(FigureBody), 0, 40))
 })
 
-const RejectionBody = component(
-  'PartRejection',
-  'Why a system that was built in figures is no design.',
-  rejectionFields
-)
-
 const TriedSystem = component('TriedSystem', 'A system that was built in figures: a design, or why it is none.', {
   ...systemFields,
   foreseen: ref(ForeseenBody, 'By which it was taken in turn'),
   enclosure: Type.Optional(ref(PlanEnclosureBody)),
   figures: Type.Optional(ref(DesignFiguresBody)),
   cautions: list('Places in the cautions of the part', count('Place', 0, 499), 0, 200),
-  rejection: Type.Optional(ref(RejectionBody))
+  rejection: Type.Optional(ref(RejectedBody, 'Why it is no design'))
 })
 export interface TriedSystem extends Si<Static<typeof TriedSystem>> {}
 

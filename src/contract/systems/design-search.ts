@@ -13,16 +13,7 @@ import {
   PlanSignalBody,
   PlanSupplyBody
 } from './plan-request.ts'
-import {
-  designGoals,
-  goalMeanings,
-  MOST_SHARDS,
-  MOST_SHOWN,
-  MOST_WEIGHED,
-  plannedKinds,
-  portShapes,
-  rankings
-} from './words.ts'
+import { designGoals, MOST_SHARDS, MOST_SHOWN, MOST_WEIGHED, plannedKinds, portShapes, rankings } from './words.ts'
 
 const name = label('Name, unlike the others', 40)
 
@@ -86,8 +77,6 @@ export const ShardBody = component('SearchShard', 'One of several equal parts of
   of: count('How many parts there are', 1, MOST_SHARDS)
 })
 
-const meant = designGoals.map(goal => `\`${goal}\`: ${goalMeanings[goal]}`).join('; ')
-
 export const SearchBody = component(
   'DesignSearchRequest',
   `Candidates, the car, its supply and the limits. Drivers × counts × amplifiers × kinds may be at most ${MOST_WEIGHED}.`,
@@ -114,16 +103,14 @@ export const SearchBody = component(
     ),
     goal: Type.Optional(
       choice(
-        `What each box is made for. ${meant}. When absent it follows rankBy: \`loud\` for the level, \`low\` for the reach, \`small\` for the box, else \`everyday\``,
+        'What each box is made for; when absent it follows rankBy: `loud` for the level, `low` for the reach, `small` for the box, else `everyday`',
         designGoals
       )
     ),
     weights: Type.Optional(ref(WeightWish)),
     levelHz: Type.Optional(quantity('Hz', 'Where the level is compared', { from: 20, to: 100 })),
     show: Type.Optional(count('Most designs, and most of every other list, in the answer', 1, MOST_SHOWN)),
-    shard: Type.Optional(
-      ref(ShardBody, 'Searches only this part: the drivers are dealt out by name; /v1/designs/merge joins the parts')
-    )
+    shard: Type.Optional(ref(ShardBody, 'Only this part; /v1/designs/merge joins them'))
   }
 )
 export interface SearchRequest extends Si<Static<typeof SearchBody>> {}

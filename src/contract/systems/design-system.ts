@@ -6,45 +6,38 @@ import type { Si } from '../field/wire-units.ts'
 import { LimitsBody } from './design-search.ts'
 import { designLimitNames, MOST_WEIGHED, plannedKinds, rejectionRules } from './words.ts'
 
-const electricFigures = {
+const foreseenFields = {
   price: Type.Optional(quantity('1', 'Drivers and amplifier; absent where one has no price')),
   loadOhm: quantity('Ω', 'Load on each output'),
   powerW: quantity('W', 'Continuous power of all outputs together after the gain is set'),
   fullSineA: quantity('A', 'Current at full sine'),
-  averageA: quantity('A', 'Current on average with music')
+  averageA: quantity('A', 'Current on average with music'),
+  netVolumeL: quantity('L', 'Air in the box'),
+  outerVolumeL: quantity('L', 'Space the box takes'),
+  tuningHz: Type.Optional(quantity('Hz', 'Tuning of a vented box')),
+  f3Hz: quantity('Hz', 'Half power'),
+  levelDb: quantity('dB', 'Level at levelHz, held back where a limit of the parts would be passed there'),
+  excursionOfXmax: quantity('1', 'Largest excursion over Xmax'),
+  airSpeedMPerS: Type.Optional(quantity('m/s', 'Largest air speed in the port, peak'))
 }
-const levelFigure = quantity('dB', 'Level at levelHz, held back where a limit of the parts would be passed there')
 
 export const DesignFiguresBody = component(
   'DesignFigures',
   'The figures a design is judged by, at the voltage the gain is set to.',
   {
-    ...electricFigures,
-    netVolumeL: quantity('L', 'Air in the box'),
-    outerVolumeL: quantity('L', 'Space the box takes'),
+    ...foreseenFields,
     massKg: quantity('kg', 'Box with its drivers'),
-    tuningHz: Type.Optional(quantity('Hz', 'Tuning of a vented box')),
-    f3Hz: quantity('Hz', 'Half power'),
-    levelDb: levelFigure,
-    coneExcursionMm: quantity('mm', 'Largest excursion, peak, one way'),
-    excursionOfXmax: quantity('1', 'That over Xmax'),
-    airSpeedMPerS: Type.Optional(quantity('m/s', 'Largest air speed in the port, peak'))
+    coneExcursionMm: quantity('mm', 'Largest excursion, peak, one way')
   }
 )
 export interface DesignFigures extends Si<Static<typeof DesignFiguresBody>> {}
 
 export const ForeseenBody = component(
   'ForeseenFigures',
-  'Figures in closed form, before a box is laid out: sizes and f3 good to a tenth, the level without compression by jets and hot coils, up to 2 dB.',
+  'In closed form, before a box is laid out: sizes and f3 good to a tenth, the level without jets and heat, up to 2 dB.',
   {
-    ...electricFigures,
-    netVolumeL: quantity('L', 'Air in the box'),
-    outerVolumeL: quantity('L', 'Space the box takes'),
-    tuningHz: Type.Optional(quantity('Hz', 'Tuning of a vented box')),
-    f3Hz: quantity('Hz', 'Half power'),
-    levelDb: levelFigure,
-    excursionOfXmax: Type.Optional(quantity('1', 'Largest excursion over Xmax')),
-    airSpeedMPerS: Type.Optional(quantity('m/s', 'Largest air speed in the port, peak'))
+    ...foreseenFields,
+    excursionOfXmax: Type.Optional(foreseenFields.excursionOfXmax)
   }
 )
 export interface ForeseenFigures extends Si<Static<typeof ForeseenBody>> {}
@@ -57,9 +50,9 @@ export const systemFields = {
 }
 
 export const ruleText =
-  '`match`: no published power at a load the drivers present; `driver-data`; `supply`: no cable or fuse; `space`; `enclosure`: no box for the goal; `response`; `signal`; `stop-caution`: must not be built; else the first limit that is broken, in the order in which they can be known'
+  '`match`: no published power at a load they present; `supply`: no cable or fuse; `enclosure`: no box for the goal; `stop-caution`: must not be built; else the first limit that is broken'
 
-export const rejectionFields = {
+const rejectionFields = {
   rule: choice(ruleText, rejectionRules),
   detail: Type.String({ description: 'Why, with figures', maxLength: 2000 }),
   value: Type.Optional(quantity('1', 'The figure that breaks the limit, in `unit`')),
@@ -94,7 +87,7 @@ export const UnbeatenBody = component(
 export interface UnbeatenSystem extends Si<Static<typeof UnbeatenBody>> {}
 
 export const CountBody = component('RejectionCount', 'How many systems one reason dropped.', {
-  rule: choice(ruleText, rejectionRules),
+  rule: choice('Reason', rejectionRules),
   count: count('Systems', 1, MOST_WEIGHED)
 })
 

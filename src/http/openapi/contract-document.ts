@@ -9,6 +9,8 @@ import { namedWords, vocabularyComponents } from './vocabularies.ts'
 
 /** A longer answer is led to: a reader has it with one click, and the contract stays one that can be read. */
 const LONGEST_ANSWER = 2_600
+/** A second request as long as this is led to as well. */
+const LONGEST_FURTHER = 1_000
 
 export const examplesPath = ({ operationId }: Operation) => `/docs/examples/${operationId}.json`
 
@@ -33,16 +35,22 @@ function within(node: Json | undefined, path: Member, more: JsonObject): JsonObj
   return name === undefined ? { ...here, ...more } : { ...here, [name]: within(here[name], rest, more) }
 }
 
+/** The requests that the contract itself shows: those that are short, or the shortest. */
+function shownRequests({ examples }: Operation): readonly (readonly [string, Json])[] {
+  const requests = Object.entries(examples)
+    .map(([name, { summary, request }]) => ({ name, summary, text: JSON.stringify(request) }))
+    .toSorted((a, b) => a.text.length - b.text.length)
+  return requests
+    .filter(({ text }, place) => place === 0 || text.length <= LONGEST_FURTHER)
+    .map(({ name, summary, text }) => [name, { summary, value: JSON.parse(text) }])
+}
+
 function withExamples(paths: JsonObject, operation: Operation): JsonObject {
-  const { path, examples } = operation
-  const requests = Object.entries(examples).map(([name, { summary, request }]): [string, Json] => [
-    name,
-    { summary, value: JSON.parse(JSON.stringify(request)) }
-  ])
+  const { path } = operation
   const shown = shownAnswer(operation)
   const post = [path, 'post']
   const asked = within(paths, [...post, 'requestBody', 'content', 'application/json'], {
-    examples: Object.fromEntries(requests)
+    examples: Object.fromEntries(shownRequests(operation))
   })
   const led = within(asked, post, {
     externalDocs: { description: 'The examples with their answers', url: examplesPath(operation) }

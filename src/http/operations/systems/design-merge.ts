@@ -12,6 +12,7 @@ const request = {
   ...hatchbackSearch,
   drivers: hatchbackSearch.drivers.slice(2),
   amplifiers: hatchbackSearch.amplifiers.slice(1),
+  limits: { pricePerSystem: 350 },
   show: 1
 }
 
@@ -28,7 +29,7 @@ export const mergeDesigns = defineOperation({
   tag: 'Plans',
   summary: 'The parts of a split search as one answer',
   description:
-    'Joins what several calls of /v1/designs/search with `shard` answered (`result.part`) to the answer that one call without `shard` gives, to the last digit; drivers are dealt out by name, so that any machine can work on any part. Parts of another request, missing or given twice are refused. Nothing is built again.',
+    'Joins what calls of /v1/designs/search with `shard` answered (`result.part`) to the very answer of one call without it. Drivers are dealt out by name, so that any machine can work on any part. Nothing is built again.',
   body: MergeBody,
   result: SearchResultBody,
   answersFor: {
@@ -43,7 +44,7 @@ export const mergeDesigns = defineOperation({
   bodyLimits: 8,
   examples: {
     'two-parts': {
-      summary: 'Two calls joined; with a single driver the second had nothing to weigh',
+      summary: 'Two calls joined that left nothing: what gives way the least',
       /** Worked out when first read: parts hold figures, which would age here. */
       get request() {
         parts ??= [partOf(0, 2), partOf(1, 2)]

@@ -101,9 +101,7 @@ export interface JoinedSearch {
 /** @param parts  each once, in any order; all of this request */
 export function joinParts(request: SearchRequest, question: Question, parts: readonly SearchPart[]): JoinedSearch {
   const built = builtInTurn(parts, question)
-  const failed = built.flatMap(({ rejection, ...each }) =>
-    rejection === undefined ? [] : [{ ...systemOf(each), ...rejection, figures: each.foreseen }]
-  )
+  const failed = built.flatMap(({ rejection }) => (rejection === undefined ? [] : [rejection]))
   const best = unbeaten(parts.flatMap(part => part.unbeaten))
   const names = new Set(best.map(nameOf))
   const made = built.filter(isBuilt).map(each => designOf(request, question, each, names.has(nameOf(each))))

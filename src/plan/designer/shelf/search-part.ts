@@ -31,7 +31,9 @@ function tried(request: SearchRequest, question: Question, standing: readonly St
     const { found, rejection } = builtSystem(request, question, each)
     if (found !== undefined) designs++
     const made = found && { enclosure: found.enclosure, figures: found.figures }
-    const system = { ...systemOf(each), foreseen: each.figures, ...made, ...present({ rejection }), cautions: [] }
+    const names = systemOf(each)
+    const rejected = rejection && { ...names, ...rejection, figures: each.figures }
+    const system = { ...names, foreseen: each.figures, ...made, ...present({ rejection: rejected }), cautions: [] }
     systems.push({ system: sixDigitsThroughout(system), cautions: found?.cautions ?? [] })
   }
   return systems
