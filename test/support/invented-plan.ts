@@ -12,6 +12,7 @@ import { workOrder } from '../../src/plan/steps/work-order.ts'
 import { buildFacts } from '../../src/plan/work/build-facts.ts'
 import { buildCautions } from '../../src/plan/work/build-order.ts'
 import { restraint, restraintCautions } from '../../src/plan/work/restraint.ts'
+import { plainWords } from './plain-words.ts'
 
 export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
   const box = layOutBox({
@@ -48,14 +49,14 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
   const order = workOrder(boxNodes(facts))
   const placed = placedCautions(
     [
-      caution('port-air-speed', 'Air moves at 28 m/s in the port.'),
-      caution('cabin-model', 'The level at the seat is a model.'),
-      caution('no-box-suits', 'No box suits all wishes.'),
-      caution('battery-assists', 'The battery gives 20 A.'),
+      caution('port-air-speed', plainWords('Air moves at 28 m/s in the port.')),
+      caution('cabin-model', plainWords('The level at the seat is a model.')),
+      caution('no-box-suits', plainWords('No box suits all wishes.')),
+      caution('battery-assists', plainWords('The battery gives 20 A.')),
       ...buildCautions(facts),
       ...restraintCautions(held),
-      caution('narrow-strip', 'A strip is only 40 mm wide.'),
-      caution('fuse-last', 'Every fuse stays out until the short test has passed.')
+      caution('narrow-strip', plainWords('A strip is only 40 mm wide.')),
+      caution('fuse-last', plainWords('Every fuse stays out until the short test has passed.'))
     ],
     [...order.steps, { id: 'fuse-last', cautions: ['fuse-last'] }],
     []

@@ -27,6 +27,7 @@ import {
   BatteryRequest,
   CapacitorRequest,
   ChargingRequest,
+  ConverterRequest,
   SecondBatteryRequest,
   SupplyAmplifier
 } from '../supply/supply-current.ts'
@@ -149,6 +150,7 @@ export const PlanSupplyBody = component('PlanSupply', 'Battery, cable run, charg
   branchLengthM: Type.Optional(
     quantity('m', 'Conductor length from the distribution block to each amplifier', { from: 0.1, to: 10 })
   ),
+  converter: Type.Optional(ref(ConverterRequest)),
   charging: Type.Optional(ref(ChargingRequest)),
   battery: Type.Optional(ref(BatteryRequest)),
   secondBattery: Type.Optional(ref(SecondBatteryRequest)),

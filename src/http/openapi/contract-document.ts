@@ -9,8 +9,6 @@ import { namedWords, vocabularyComponents } from './vocabularies.ts'
 
 /** A longer answer is led to: a reader has it with one click, and the contract stays one that can be read. */
 const LONGEST_ANSWER = 2_600
-/** A second request as long as this is led to as well. */
-const LONGEST_FURTHER = 1_000
 
 export const examplesPath = ({ operationId }: Operation) => `/docs/examples/${operationId}.json`
 
@@ -35,14 +33,14 @@ function within(node: Json | undefined, path: Member, more: JsonObject): JsonObj
   return name === undefined ? { ...here, ...more } : { ...here, [name]: within(here[name], rest, more) }
 }
 
-/** The requests that the contract itself shows: those that are short, or the shortest. */
-function shownRequests({ examples }: Operation): readonly (readonly [string, Json])[] {
-  const requests = Object.entries(examples)
+/** The one request that the contract itself shows, the shortest: the others are led to. */
+function shownRequest({ examples }: Operation): JsonObject {
+  const [shortest] = Object.entries(examples)
     .map(([name, { summary, request }]) => ({ name, summary, text: JSON.stringify(request) }))
     .toSorted((a, b) => a.text.length - b.text.length)
-  return requests
-    .filter(({ text }, place) => place === 0 || text.length <= LONGEST_FURTHER)
-    .map(({ name, summary, text }) => [name, { summary, value: JSON.parse(text) }])
+  if (shortest === undefined) return {}
+  const { name, summary, text } = shortest
+  return { [name]: { summary, value: JSON.parse(text) } }
 }
 
 function withExamples(paths: JsonObject, operation: Operation): JsonObject {
@@ -50,7 +48,7 @@ function withExamples(paths: JsonObject, operation: Operation): JsonObject {
   const shown = shownAnswer(operation)
   const post = [path, 'post']
   const asked = within(paths, [...post, 'requestBody', 'content', 'application/json'], {
-    examples: Object.fromEntries(shownRequests(operation))
+    examples: shownRequest(operation)
   })
   const led = within(asked, post, {
     externalDocs: { description: 'The examples with their answers', url: examplesPath(operation) }

@@ -1,6 +1,6 @@
 /** Mounts the operations: schema, form, one call, the answer. */
 import type { FastifyInstance, FastifyReply } from 'fastify'
-import Type from 'typebox'
+import Type, { type TSchema } from 'typebox'
 import { ref } from '../../contract/field/component.ts'
 import { choice } from '../../contract/field/quantities.ts'
 import { deprecationHeaders } from '../wire/deprecation.ts'
@@ -11,6 +11,7 @@ import { ClientGone } from '../wire/refusal.ts'
 import type { Work } from '../work/pool.ts'
 import { taskOf } from '../work/task.ts'
 import { contentType, type FormQuery, formChoice, isText, mediaTypes, negotiated } from './forms.ts'
+import { speaking } from './language.ts'
 import { pagePolicy } from './page-policy.ts'
 import { askedParts, type PartsQuery, partsParameter } from './parts-query.ts'
 
@@ -86,10 +87,15 @@ const binary = (contentMediaType: string, description: string) => ({
   description
 })
 
+function shape(mediaType: string, description: string, schema: TSchema | undefined) {
+  if (schema !== undefined) return ref(schema)
+  return isText(mediaType) ? { type: 'string', description } : binary(mediaType, description)
+}
+
 export function successOf({ answer, forms }: Operation) {
-  const others = forms.map(({ mediaType, description }) => [
+  const others = forms.map(({ mediaType, description, schema }) => [
     mediaType,
-    { schema: isText(mediaType) ? { type: 'string', description } : binary(mediaType, description) }
+    { schema: shape(mediaType, description, schema) }
   ])
   return {
     description: 'The result',
@@ -127,7 +133,8 @@ function mount(app: FastifyInstance, operation: Operation, answer: AnswerCall): 
     async (request, reply) => {
       const { digits = 'six', basis } = request.query
       const form = negotiated(accepted, request, reply)
-      const options = { digits, basis: basis === 'true', form, ...askedParts(operation, request.query, form) }
+      const language = speaking(form, request, reply)
+      const options = { digits, basis: basis === 'true', form, language, ...askedParts(operation, request.query, form) }
       const { body } = await answer(operation, request.body, options, reply)
       if (form === 'text/html') reply.header('content-security-policy', pagePolicy)
       return reply.type(contentType(form)).header('cache-control', 'no-store').send(body)

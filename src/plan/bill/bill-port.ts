@@ -1,5 +1,4 @@
 /** The tube of a round port, and the paint that hides the inside of any. */
-
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inMm } from '../../domain/digits.ts'
@@ -20,6 +19,7 @@ function tubeRow({ panels, port }: BoxLayout): readonly BillRow[] {
   return billRow({
     group: 'fittings',
     part: 'port-tube',
+    specification: { diameterM: insideM, lengthM: port.lengthM },
     item: `port tube, ${inMm(insideM, 1)} inside${fits}, ${inMm(port.lengthM, 1)} long`,
     need: port.count,
     unit: 'piece',

@@ -8,11 +8,12 @@ import { offTheReel, wiringPieces } from './bill-wiring.ts'
 const BOLTS_AN_AMPLIFIER = 4
 
 /** A bolt for each lead that goes to the body. */
-function groundPoints({ trunk, branches }: PlanCircuit): number {
+function groundPoints({ trunk, branches, converter }: PlanCircuit): number {
+  const own = converter?.ground !== undefined || converter?.lead?.returnBy === 'body' ? 1 : 0
   const leads = [...(trunk === undefined ? [] : [trunk]), ...branches]
   return leads
     .filter(({ returnBy, returnLengthM }) => returnBy === 'body' && returnLengthM > 0)
-    .reduce((sum, { runs }) => sum + runs, 0)
+    .reduce((sum, { runs }) => sum + runs, own)
 }
 
 /** @param tailM  cable before the fuse that lies in a sheath; 0 where none does */
@@ -25,13 +26,15 @@ export function vehicleRows(circuit: PlanCircuit, tailM: number): readonly BillR
       'amplifier-bolt',
       'bolt M5 with two washers and self-locking nut, for an amplifier',
       BOLTS_AN_AMPLIFIER * amplifiers.length,
-      'four an amplifier, through the board or bracket that is bolted to the body (common practice, no source)'
+      'four an amplifier, through the board or bracket that is bolted to the body (common practice, no source)',
+      { thread: 'M5' }
     ),
     ...wiringPieces(
       'ground-bolt',
       'bolt M8 with toothed washer and nut, for a ground point',
       points,
-      'one for each lead to the body; not where a ground stud of the maker is taken'
+      'one for each lead to the body; not where a ground stud of the maker is taken',
+      { thread: 'M8' }
     ),
     ...wiringPieces(
       'metal-guard',

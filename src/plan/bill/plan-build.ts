@@ -1,5 +1,4 @@
 /** From the laid-out box to the workshop: sheets to cut, things to buy, steps in their order, how the box is held. */
-
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
@@ -7,19 +6,20 @@ import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { driverFixing } from '../../domain/box/request/driver-fixing.ts'
 import { present } from '../../domain/present.ts'
-import { blockInputs, fuseTailM, type PowerRun } from '../electric/plan-run.ts'
+import { blockInputs, fuseTailM, hasBlock, type PowerRun } from '../electric/plan-run.ts'
 import type { PlannedSupply } from '../electric/plan-supply.ts'
 import type { BoxPart } from '../enclosure/plan-box.ts'
 import { planSheets, type SheetsPart } from '../enclosure/plan-sheets.ts'
 import { waitingFor } from '../request/part.ts'
 import { type Finish, LINING } from '../request/plan-finish.ts'
-import { type BuildFacts, buildFacts } from '../work/build-facts.ts'
+import { type BuildFacts, boardsOfFront, buildFacts } from '../work/build-facts.ts'
 import { restraint } from '../work/restraint.ts'
 import { accessoryRows } from './bill-accessories.ts'
 import type { BillDriver } from './bill-box.ts'
 import { capacitorRows } from './bill-capacitor.ts'
 import { billOfMaterials } from './bill-of-materials.ts'
 import type { BillCable } from './bill-power.ts'
+import { namedRows } from './bill-row.ts'
 import { vehicleRows } from './bill-vehicle.ts'
 
 export interface PlannedBuild {
@@ -29,27 +29,35 @@ export interface PlannedBuild {
   readonly restraint?: Restraint
 }
 
-function billedDriver({ driver, driverCount, board }: PlanRequest): BillDriver | undefined {
+function billedDriver({ driver, driverCount, board }: PlanRequest, { panels }: BoxLayout): BillDriver | undefined {
   const { cutOutDiameterM, flangeDiameterM, screwCount, massKg } = driver.mounting ?? {}
   if (cutOutDiameterM === undefined) return undefined
   return {
     count: driverCount,
     cutOutDiameterM,
-    baffleThicknessM: board.thicknessM * (board.frontLayers ?? 1),
+    baffleThicknessM: board.thicknessM * boardsOfFront(panels),
     ...present({ flangeDiameterM, screwCount, massKg })
   }
 }
 
 /** Unknown where the bill knows no driver. */
-const fixingOf = (request: PlanRequest): BuildFacts['fixing'] => {
-  const driver = billedDriver(request)
-  return driver === undefined ? undefined : driverFixing(driver.massKg).kind
-}
+const fixingOf = ({ driver: { mounting } }: PlanRequest): BuildFacts['fixing'] =>
+  mounting?.cutOutDiameterM === undefined ? undefined : driverFixing(mounting.massKg).kind
 
 const billedRun = ({ returnBy, ...run }: PowerRun): Omit<BillCable, 'grommetCount'> => ({
   ...run,
   returnKind: returnBy === 'body' ? 'chassis' : 'cable'
 })
+
+function billedTrunk(trunk: PowerRun, circuit: PlanCircuit): BillCable {
+  const between = hasBlock(circuit) ? 'before-block' : 'no-block'
+  return {
+    ...billedRun(trunk),
+    grommetCount: 1,
+    blockInputs: blockInputs(circuit),
+    ...(circuit.converter === undefined ? {} : { converter: between })
+  }
+}
 
 function billed(
   request: PlanRequest,
@@ -59,7 +67,7 @@ function billed(
   circuit: PlanCircuit,
   held: Restraint
 ) {
-  const driver = billedDriver(request)
+  const driver = billedDriver(request, box)
   const { trunk, branches, speakerWire, insideWire, signalLead } = circuit
   return billOfMaterials({
     box,
@@ -73,9 +81,7 @@ function billed(
     restraint: held,
     ...(finish.lined ? { lining: { thicknessM: LINING.thicknessM, areaM2: liningAreaM2(box) } } : {}),
     ...(finish.covered ? { carpet: {} } : {}),
-    ...(trunk === undefined
-      ? {}
-      : { cable: { ...billedRun(trunk), grommetCount: 1, blockInputs: blockInputs(circuit) } }),
+    ...(trunk === undefined ? {} : { cable: billedTrunk(trunk, circuit) }),
     branches: branches.map(branch => ({ ...billedRun(branch), amplifier: branch.amplifier })),
     wire: { ...present({ speaker: speakerWire }), lead: signalLead }
   })
@@ -121,12 +127,12 @@ export function planBuild(
   )
   return {
     sheets,
-    billOfMaterials: [
+    billOfMaterials: namedRows([
       ...billed(request, finish, layout, sheets, circuit, held),
       ...accessoryRows(circuit),
       ...vehicleRows(circuit, sheathedTailM(request, circuit)),
       ...capacitorRows(current)
-    ],
+    ]),
     facts,
     restraint: held
   }

@@ -4,11 +4,14 @@ import type { CableChoice, CableChoiceRequest } from '../../contract/supply/supp
 import type { AmplifierOnSupply, SupplyCurrent } from '../../contract/supply/supply-current.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Caution } from '../../domain/caution.ts'
+import { resaid } from '../../domain/caution.ts'
 import { cableJudgement } from '../../domain/circuit/cable/cable-judgement.ts'
 import type { ReturnPath } from '../../domain/circuit/choice/cable-request.ts'
 import { chooseCable } from '../../domain/circuit/choice/choose-cable.ts'
+import { amplifierVoltage } from '../../domain/circuit/load/converter-load.ts'
 import { supplyJudgement } from '../../domain/circuit/source/supply-judgement.ts'
 import { present } from '../../domain/present.ts'
+import { say } from '../../domain/say.ts'
 import { type Part, runPart } from '../request/part.ts'
 import { usual } from '../request/plan-usual.ts'
 import { conductorOf } from './plan-conductor.ts'
@@ -45,7 +48,7 @@ export function branchReturnM({ supply }: OnSupply): number {
 /** Drop allowed over trunk and branch together [V]. */
 export function dropAllowedV({ supply }: OnSupply): number {
   const percent = supply.dropLimitPercent ?? supplyJudgement.dropLimitPercent.value
-  return (percent / 100) * supply.systemVoltageV
+  return (percent / 100) * amplifierVoltage(supply.systemVoltageV, supply.converter)
 }
 
 /** The boot, unless the caller knows the run to be cooler than that. */
@@ -73,7 +76,8 @@ function branchRequest(
   sizing: SupplyCurrent['sizing'],
   dropLimitV: number
 ): CableChoiceRequest {
-  const { systemVoltageV, gaugeSystem, insulationMaterial, source } = request.supply
+  const { gaugeSystem, insulationMaterial, source, converter } = request.supply
+  const systemVoltageV = amplifierVoltage(request.supply.systemVoltageV, converter)
   const path: ReturnPath = { kind: 'cable', lengthM: branchReturnM(request) }
   return {
     currentA: sizing.fullSineA,
@@ -84,7 +88,8 @@ function branchRequest(
     dropLimitV,
     ...bootSurroundings(request),
     ...sheetOf(request, amplifier, index),
-    ...present({ gaugeSystem, insulationMaterial, source })
+    // behind a converter the battery drives no fault
+    ...present({ gaugeSystem, insulationMaterial, source: converter === undefined ? source : undefined })
   }
 }
 
@@ -102,7 +107,7 @@ export function cautionsOf(part: Part<CableChoiceRequest, CableChoice>, name: st
   if (!part.done) return []
   return part.outcome.cautions
     .filter(({ code }) => ofTheBranch.includes(code))
-    .map(({ at: _, ...caution }) => ({ ...caution, message: `${name}: ${caution.message}` }))
+    .map(({ at: _, ...caution }) => resaid(caution, say('of-branch', { name, message: caution.said.message })))
 }
 
 /** @param dropLimitV  what the trunk leaves of the drop allowed [V] */

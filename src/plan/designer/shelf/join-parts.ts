@@ -24,12 +24,10 @@ const isBuilt = (system: Warned): system is Built => system.enclosure !== undefi
 
 /** What one call would have built: in turn of all parts, until as many stand as are shown. */
 function builtInTurn(parts: readonly SearchPart[], question: Question): readonly Warned[] {
-  const warned = parts.flatMap(({ tried, cautions }) =>
-    tried.map(each => ({
-      ...each,
-      cautions: each.cautions.flatMap(place => (cautions[place] === undefined ? [] : [fromPart(cautions[place])]))
-    }))
-  )
+  const warned = parts.flatMap(({ tried, cautions }) => {
+    const told = cautions.map(fromPart)
+    return tried.map(each => ({ ...each, cautions: each.cautions.flatMap(place => told[place] ?? []) }))
+  })
   const built: Warned[] = []
   let designs = 0
   for (const each of ranked(warned, question, ({ foreseen }) => foreseen)) {

@@ -9,11 +9,13 @@ import { type Caution, caution } from '../../../domain/caution.ts'
 import { DesignError, type Fault } from '../../../domain/design-error.ts'
 import type { Outcome } from '../../../domain/outcome.ts'
 import { present } from '../../../domain/present.ts'
+import { say } from '../../../domain/say.ts'
 import { sixDigitsThroughout } from '../../../numeric/six-digits.ts'
 import { scoreBasis } from '../score-basis.ts'
 import { requireSearchable } from '../search-combinations.ts'
 import { fingerprintOf } from './fingerprint.ts'
 import { type JoinedSearch, joinParts } from './join-parts.ts'
+import { fromPart } from './part-cautions.ts'
 import { type Question, questionOf } from './question.ts'
 import { type Shard, searchPart } from './search-part.ts'
 
@@ -31,8 +33,7 @@ function sharedCautions(designs: readonly Design[]): readonly Caution[] {
       others.every(({ cautions }) => (cautions as readonly Caution[]).some(sameAs(each)))
     )
   }
-  const meaning = 'No combination keeps every limit; the rejections name the first limit each breaks and by how much.'
-  return [caution('no-design-found', meaning)]
+  return [caution('no-design-found', say('no-design-found'))]
 }
 
 function withoutShared(design: Design, shared: readonly Caution[]): Design {
@@ -110,11 +111,20 @@ function requireWhole({ request, parts }: MergeRequest): void {
   if (first !== undefined) throw new DesignError('conflicting-input', first, ...others)
 }
 
-/** Names of a part that the search does not have would be a part that was changed on the way. */
+/** Faults that are told; whoever changed a part has changed more than anybody reads. */
+const MOST_FAULTS = 20
+
+/** Names and sentences that nobody has: the part was changed on the way. */
 function requireNamed({ request, parts }: MergeRequest): void {
   const drivers = new Set(request.drivers.map(({ name }) => name))
   const amplifiers = new Set(request.amplifiers.map(({ name }) => name))
-  const faults = parts.flatMap(({ tried, cautions }, index) =>
+  const unsaid = parts.flatMap(({ cautions }, index) =>
+    cautions.flatMap((each, place): Fault[] => {
+      const field = `parts[${index}].cautions[${place}].said`
+      return fromPart(each) === undefined ? [{ field, detail: 'No caution of the catalogue says this.' }] : []
+    })
+  )
+  const unknown = parts.flatMap(({ tried, cautions }, index) =>
     tried.flatMap((system, place): Fault[] => {
       const field = `parts[${index}].tried[${place}]`
       if (!drivers.has(system.driver)) return [{ field: `${field}.driver`, detail: 'The search has no such driver.' }]
@@ -125,7 +135,7 @@ function requireNamed({ request, parts }: MergeRequest): void {
       return caution < 0 ? [] : [{ field: `${field}.cautions[${caution}]`, detail: 'The part has no such caution.' }]
     })
   )
-  const [first, ...others] = faults
+  const [first, ...others] = [...unsaid, ...unknown].slice(0, MOST_FAULTS)
   if (first !== undefined) throw new DesignError('conflicting-input', first, ...others)
 }
 
