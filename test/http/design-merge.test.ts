@@ -86,9 +86,9 @@ describe('a join is refused', () => {
     const { status, pointers } = await refusal([lost, second])
     expect([status, pointers[0]]).toEqual([422, '/parts/0/tried/0/cautions/0'])
     const [caution, ...others] = first.cautions
-    for (const said of ['{', '{"id":"nobody"}', 'null', '7']) {
-      const changed = { ...first, cautions: [{ ...caution, said }, ...others] }
-      expect(await refusal([changed, second])).toMatchObject({ status: 422, pointers: ['/parts/0/cautions/0/said'] })
+    for (const sentence of ['{', '{"id":"nobody"}', 'null', '7']) {
+      const changed = { ...first, cautions: [{ ...caution, sentence }, ...others] }
+      expect(await refusal([changed, second])).toMatchObject({ status: 422, pointers: ['/parts/0/cautions/0/sentence'] })
     }
     expect(await refusal([{ ...first, weighed: -1 }, second])).toMatchObject({
       status: 400,

@@ -24,7 +24,7 @@ const FigureBody = component('PartFigure', 'A figure of a caution.', {
 const PartCautionBody = component('PartCaution', 'A caution of a design of the part.', {
   code: Type.String({ description: 'Code of the caution', maxLength: 60 }),
   level: CautionBody.properties.level,
-  said: Type.String({ description: 'The sentence with its values, as JSON', maxLength: 4000 }),
+  sentence: Type.String({ description: 'The sentence with its values, as JSON', maxLength: 4000 }),
   at: Type.Optional(Type.String({ description: 'Path in the request', maxLength: 200 })),
   figures: Type.Optional(list('The figures that triggered it', ref(FigureBody), 0, 40))
 })

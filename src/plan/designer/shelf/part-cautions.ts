@@ -11,17 +11,17 @@ type PartCaution = SearchPart['cautions'][number]
 /** Sentences and figures by name travel as they stand: their names end in units of their own. */
 function toPart({ code, level, said, at, figures }: Caution): PartCaution {
   const listed = figures && Object.entries(figures).map(([name, value]) => ({ name, value }))
-  return { code, level, said: JSON.stringify(said.message), ...sixDigitsThroughout(present({ at, figures: listed })) }
+  return { code, level, sentence: JSON.stringify(said.message), ...sixDigitsThroughout(present({ at, figures: listed })) }
 }
 
 const isCode = (code: string): code is CautionCode => Object.hasOwn(cautionCatalogue, code)
 
 /** @returns none where it says nothing that the catalogue knows: somebody has changed it on the way */
-export function fromPart({ code, level, said, at, figures }: PartCaution): Caution | undefined {
+export function fromPart({ code, level, sentence, at, figures }: PartCaution): Caution | undefined {
   if (!isCode(code)) return undefined
   const named = figures && Object.fromEntries(figures.map(({ name, value }) => [name, value]))
   try {
-    return caution(code, JSON.parse(said) as Said, { level, ...present({ at, figures: named }) })
+    return caution(code, JSON.parse(sentence) as Said, { level, ...present({ at, figures: named }) })
   } catch {
     return undefined
   }

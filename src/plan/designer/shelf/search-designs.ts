@@ -120,7 +120,7 @@ function requireNamed({ request, parts }: MergeRequest): void {
   const amplifiers = new Set(request.amplifiers.map(({ name }) => name))
   const unsaid = parts.flatMap(({ cautions }, index) =>
     cautions.flatMap((each, place): Fault[] => {
-      const field = `parts[${index}].cautions[${place}].said`
+      const field = `parts[${index}].cautions[${place}].sentence`
       return fromPart(each) === undefined ? [{ field, detail: 'No caution of the catalogue says this.' }] : []
     })
   )
