@@ -88,7 +88,10 @@ describe('a join is refused', () => {
     const [caution, ...others] = first.cautions
     for (const sentence of ['{', '{"id":"nobody"}', 'null', '7']) {
       const changed = { ...first, cautions: [{ ...caution, sentence }, ...others] }
-      expect(await refusal([changed, second])).toMatchObject({ status: 422, pointers: ['/parts/0/cautions/0/sentence'] })
+      expect(await refusal([changed, second])).toMatchObject({
+        status: 422,
+        pointers: ['/parts/0/cautions/0/sentence']
+      })
     }
     expect(await refusal([{ ...first, weighed: -1 }, second])).toMatchObject({
       status: 400,

@@ -11,7 +11,12 @@ type PartCaution = SearchPart['cautions'][number]
 /** Sentences and figures by name travel as they stand: their names end in units of their own. */
 function toPart({ code, level, said, at, figures }: Caution): PartCaution {
   const listed = figures && Object.entries(figures).map(([name, value]) => ({ name, value }))
-  return { code, level, sentence: JSON.stringify(said.message), ...sixDigitsThroughout(present({ at, figures: listed })) }
+  return {
+    code,
+    level,
+    sentence: JSON.stringify(said.message),
+    ...sixDigitsThroughout(present({ at, figures: listed }))
+  }
 }
 
 const isCode = (code: string): code is CautionCode => Object.hasOwn(cautionCatalogue, code)
