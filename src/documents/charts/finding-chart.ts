@@ -125,8 +125,9 @@ function axes(chart: FindingChart, ticks: readonly number[]): string {
     ),
     textSvg('100%', heightPx + 16, 'Hz', 'tick', { 'text-anchor': 'end' }),
     ...(chart.landmarks === true
-      ? landmarks.map(([hz, name]) =>
-          textSvg(percent(across(hz)), heightPx + 31, name, 'tick', { 'text-anchor': 'middle' })
+      ? landmarks.map(([hz, name], index) =>
+          // The last begins at its tone: on a phone the middle of it would stand in its neighbour.
+          textSvg(percent(across(hz)), heightPx + 31, name, 'tick', { 'text-anchor': index === 2 ? 'start' : 'middle' })
         )
       : [])
   ].join('')

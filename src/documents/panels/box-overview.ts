@@ -1,15 +1,12 @@
 /** The whole box seen from the front right and above: which panel goes where. Panels in front whole, those behind dashed. */
-import type { PanelPoint } from '../../contract/boxes/box-hardware.ts'
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { CutOut } from '../../contract/boxes/panel.ts'
 import { lengthText, type PaperUnits } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { element, svgDocument, textAt, textWidth } from '../draw/svg.ts'
 import {
-  cross,
   depth,
   dot,
-  inSpace,
   isInside,
   openings,
   type Placed,
@@ -19,6 +16,7 @@ import {
   projectionOf,
   rim,
   type Spot,
+  sawnEnds,
   view
 } from './oblique.ts'
 
@@ -53,29 +51,6 @@ const woodFace = (spots: readonly Spot[], width: number) =>
     'stroke-width': width,
     'stroke-linejoin': 'round'
   })
-
-/** The sawn ends of a board that look towards the eye, with how near they lie. */
-function ends(board: Placed, project: Project): readonly { readonly near: number; readonly svg: string }[] {
-  const { outline, thicknessM } = board.panel
-  return outline.flatMap((from, index) => {
-    const to = outline[(index + 1) % outline.length] as PanelPoint
-    const [a, b] = [inSpace(board, from, 0), inSpace(board, to, 0)]
-    const along = { x: b.x - a.x, y: b.y - a.y, z: b.z - a.z }
-    // Handed as the board is: the mirrored one turns the other way round.
-    const hand = dot(cross(board.place.uAxis, board.place.vAxis), board.out)
-    const beyond = cross(along, board.out)
-    if (hand * dot(beyond, view) < 1e-9) return []
-    const [c, d] = [inSpace(board, to, thicknessM), inSpace(board, from, thicknessM)]
-    const near = [a, b, c, d].reduce((sum, corner) => sum + dot(corner, view) / 4, 0)
-    const spots = [
-      project(board, from),
-      project(board, to),
-      project(board, to, thicknessM),
-      project(board, from, thicknessM)
-    ]
-    return [{ near, svg: woodFace(spots, 0.8) }]
-  })
-}
 
 function outerFace(board: Placed, project: Project): string {
   const holes = openings(board.panel).map(cutOut =>
@@ -134,7 +109,7 @@ export function boxOverview(box: BoxLayout, id: string, paper: PaperUnits): stri
   const project = projection(box.outer)
   const shell = boards.filter(board => !isInside(board))
   const front = shell.filter(({ out }) => dot(out, view) > 1e-9)
-  const sawn = shell.flatMap(board => ends(board, project)).toSorted((a, b) => a.near - b.near)
+  const sawn = sawnEnds(shell, project).map(spots => woodFace(spots, 0.8))
   const { widthM, heightM, depthM, topDepthM } = box.outer
   const sizes = `Outside: width ${lengthText(widthM, paper)}, height ${lengthText(heightM, paper)}, depth ${lengthText(depthM, paper)}${topDepthM === undefined ? '' : ` at the floor, ${lengthText(topDepthM, paper)} at the lid`}`
   const bottom = drawn.top + drawnHeight(box.outer)
@@ -145,7 +120,7 @@ export function boxOverview(box: BoxLayout, id: string, paper: PaperUnits): stri
       description: `Panels ${box.panels.map(({ name }) => name).join(', ')}; ${sizes}.`
     },
     { width: drawn.width + 2 * drawn.left, height: bottom + 10 },
-    ...sawn.map(({ svg }) => svg),
+    ...sawn,
     ...front.map(board => outerFace(board, project)),
     ...boards.filter(board => !front.includes(board)).map(board => hidden(board, project)),
     ...front.map(board => nameAt(board, project))

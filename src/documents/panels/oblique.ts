@@ -14,7 +14,7 @@ export interface Spot {
   readonly y: number
 }
 
-export function cross(a: Direction3, b: Direction3): Direction3 {
+function cross(a: Direction3, b: Direction3): Direction3 {
   return { x: a.y * b.z - a.z * b.y, y: a.z * b.x - a.x * b.z, z: a.x * b.y - a.y * b.x }
 }
 
@@ -48,7 +48,7 @@ export function placedBoards({ panels, outer }: BoxLayout): readonly Placed[] {
 /** @param deepM  below the outer face */
 export type Project = (board: Placed, point: PanelPoint, deepM?: number) => Spot
 
-export function inSpace({ place: { origin, uAxis: u, vAxis: v }, out }: Placed, { uM, vM }: PanelPoint, deepM: number) {
+function inSpace({ place: { origin, uAxis: u, vAxis: v }, out }: Placed, { uM, vM }: PanelPoint, deepM: number) {
   return {
     x: origin.xM + uM * u.x + vM * v.x - deepM * out.x,
     y: origin.yM + uM * u.y + vM * v.y - deepM * out.y,
@@ -96,3 +96,36 @@ export const openings = ({ cutOuts }: Panel) =>
   cutOuts.filter(({ rebateDepthM, purpose }) => rebateDepthM === undefined && purpose !== 'brace-window')
 
 export const isInside = ({ panel }: Placed) => ['brace', 'port-wall', 'divider', 'baffle-ring'].includes(panel.role)
+
+interface End {
+  readonly spots: readonly Spot[]
+  readonly near: number
+}
+
+function endsOf(board: Placed, project: Project): readonly End[] {
+  const { outline, thicknessM } = board.panel
+  // Handed as the board is: the mirrored one turns the other way round.
+  const hand = dot(cross(board.place.uAxis, board.place.vAxis), board.out)
+  return outline.flatMap((from, index) => {
+    const to = outline[(index + 1) % outline.length] as PanelPoint
+    const [a, b] = [inSpace(board, from, 0), inSpace(board, to, 0)]
+    const along = { x: b.x - a.x, y: b.y - a.y, z: b.z - a.z }
+    if (hand * dot(cross(along, board.out), view) < 1e-9) return []
+    const [c, d] = [inSpace(board, to, thicknessM), inSpace(board, from, thicknessM)]
+    const near = [a, b, c, d].reduce((sum, corner) => sum + dot(corner, view) / 4, 0)
+    const spots = [
+      project(board, from),
+      project(board, to),
+      project(board, to, thicknessM),
+      project(board, from, thicknessM)
+    ]
+    return [{ near, spots }]
+  })
+}
+
+/** The sawn ends of boards that look towards the eye, the farthest first. */
+export const sawnEnds = (boards: readonly Placed[], project: Project): readonly (readonly Spot[])[] =>
+  boards
+    .flatMap(board => endsOf(board, project))
+    .toSorted((a, b) => a.near - b.near)
+    .map(({ spots }) => spots)

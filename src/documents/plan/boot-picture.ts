@@ -17,6 +17,7 @@ import {
   projectionOf,
   rim,
   type Spot,
+  sawnEnds,
   spotOf,
   view
 } from '../panels/oblique.ts'
@@ -166,8 +167,10 @@ export function bootPicture(box: BoxLayout, space: Space, paper: PaperUnits, id 
   const deepM = boot.depthM - space.boxDepthM
   const { x: left, y: bottom } = spotOf(at, { x: space.coveringM, y: deepM + space.coveringM, z: space.coveringM })
   const inBoot: Oblique = { perM, left, bottom }
-  const shown = boards
-    .filter(board => !isInside(board) && dot(board.out, view) > 1e-9)
+  const shell = boards.filter(board => !isInside(board))
+  const ends = sawnEnds(shell, projectionOf(inBoot))
+  const shown = shell
+    .filter(board => dot(board.out, view) > 1e-9)
     .toSorted((a, b) => a.out.y - b.out.y)
     .reverse()
   const whole = [space.boxWidthM, space.boxHeightM, space.boxDepthM].map(size => dimension(size, paper)).join(' × ')
@@ -177,6 +180,7 @@ export function bootPicture(box: BoxLayout, space: Space, paper: PaperUnits, id 
     { id, title: 'The box in its boot', description: `Seen from the tailgate: ${whole} in ${room}.` },
     { width: sheet.width, height: sheet.height },
     bootFigure(at, boot),
+    ...ends.map(spots => face(spots, ink.wood, 'wood', 0.6)),
     ...shown.map(board => boardFace(board, inBoot)),
     sizes(at, boot, space, deepM, paper),
     textAt(sheet.width / 2, sheet.height - 6, legend, {
