@@ -5568,6 +5568,8 @@ export interface components {
             /** @description Cautions of this design, those that can hurt first, licensed work last; at most seven */
             pageOne: components["schemas"]["PlanFirstCaution"][];
             portAir?: components["schemas"]["PlanPortAir"];
+            /** @description What all drivers get at the gain of the plan; absent where nothing is matched [W] */
+            powerW?: number;
             /** @description The system in one sentence */
             sentence: string;
             travel?: components["schemas"]["PlanTravel"];
