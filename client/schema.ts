@@ -7117,7 +7117,7 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
-                form?: "json" | "compact" | "html" | "pdf" | "csv" | "text" | "markdown";
+                form?: "json" | "compact" | "html" | "pdf" | "csv" | "text" | "markdown" | "gltf";
                 parts?: string;
             };
             header?: never;
