@@ -12,6 +12,7 @@ const thorough = [
   'test/effects.test.ts',
   'test/fuzz.test.ts',
   'test/client.test.ts',
+  'test/examples.test.ts',
   'test/main.test.ts',
   'test/released.test.ts',
   'test/documents/{plan-page,page-screens,plan-contradictions}.test.ts',
@@ -21,7 +22,7 @@ const thorough = [
   'test/domain/enclosure/{sizing-agrees,tolerance}.test.ts',
   'test/domain/sheet/{nest-panels,sheet-bound}.test.ts',
   'test/http/longest-body.test.ts',
-  'test/http/{batches,callers,design-search,docs,forms,front-browser,observability,plan-pages}.test.ts',
+  'test/http/{batches,callers,design-merge,design-search,docs,forms,front-browser,observability,plan-pages}.test.ts',
   'test/http/{shared-limits,snippets,strangers}.test.ts',
   'test/http/work/*.test.ts'
 ]
