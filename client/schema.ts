@@ -3375,6 +3375,24 @@ export interface components {
             /** @description Linear excursion, one way, peak [mm] */
             xmaxMm?: number;
         };
+        /** @description A way to keep every limit, and what it costs. */
+        DriveWay: {
+            /** @description Mean of these levels against the plan; negative: quieter [dB] */
+            againstPlanDb: number;
+            /** @description Corner of the high-pass, second order; absent: none [Hz] */
+            highPassHz?: number;
+            /** @description At 25, 31.5, 40, 50 and 63 Hz where the figures of the plan are counted, held back by the limits */
+            levelDb: number[];
+            /** @description Net volume, where it is another [L] */
+            netVolumeL?: number;
+            /** @description Power of all outputs the gain is set for [W] */
+            powerW: number;
+            /**
+             * @description `as-planned`; `less-power` without a high-pass; `higher-filter` at all the power the parts bear; `smaller-box` that bears all of it without a high-pass
+             * @enum {string}
+             */
+            way: "as-planned" | "less-power" | "higher-filter" | "smaller-box";
+        };
         /** @description An enclosure, told apart by its kind. */
         Enclosure: components["schemas"]["InfiniteBaffle"] | components["schemas"]["ClosedBox"] | components["schemas"]["VentedBox"] | components["schemas"]["PassiveRadiatorBox"] | components["schemas"]["BandPass4"] | components["schemas"]["BandPass6Parallel"] | components["schemas"]["BandPass6Series"] | components["schemas"]["CustomEnclosure"];
         /** @description One enclosure for the driver. */
@@ -5403,6 +5421,15 @@ export interface components {
             /** @description Ids of the steps where it can happen; the first one says it */
             steps: string[];
         };
+        /** @description What the limits of the parts cost. */
+        PlanHeadroom: {
+            /** @description The first reached first */
+            limits: components["schemas"]["ReachedLimit"][];
+            /** @description The same in a sentence or two */
+            text: string;
+            /** @description The plan first */
+            ways: components["schemas"]["DriveWay"][];
+        };
         /** @description A cable with its way back and its fuse. */
         PlanLead: {
             /** @description Size with its series */
@@ -5569,6 +5596,8 @@ export interface components {
             /** @description Switching on, in this order */
             commissioning?: components["schemas"]["CommissioningStep"][];
             cover?: components["schemas"]["PlanCover"];
+            /** @description Absent where no box fits */
+            headroom?: components["schemas"]["PlanHeadroom"];
             /** @description Title; absent where none was given */
             name?: string;
             parts?: components["schemas"]["PlanParts"];
@@ -5584,6 +5613,8 @@ export interface components {
             tried?: components["schemas"]["PlanTried"][];
             /** @description Only where no box fits */
             waysOut?: components["schemas"]["PlanWaysOut"];
+            /** @description The planned box, then each figure a tenth down and up: closed forms beside the planned figures, so that a row says what moves */
+            whatIf?: components["schemas"]["WhatIfRow"][];
         };
         /** @description The second battery, beside the block. */
         PlanSecondBattery: {
@@ -6227,6 +6258,15 @@ export interface components {
          * @enum {string}
          */
         RatingKind: "rms" | "peak" | "max" | "total";
+        /** @description A limit of the parts, and what reaches it without a high-pass. */
+        ReachedLimit: {
+            /** @description Where in the programme it is reached [Hz] */
+            atHz: number;
+            /** @description Which limit */
+            limit: components["schemas"]["LimitName"];
+            /** @description Power of all outputs that reaches it, the crossover set [W] */
+            powerW: number;
+        };
         /** @description A system that was dropped, and why. */
         RejectedDesign: {
             /** @description Name of the amplifier */
@@ -7817,6 +7857,32 @@ export interface components {
             /** @description Takes out what the box was asked to be */
             enclosure?: null;
         };
+        /** @description The planned box with one figure changed, all else as it is set. */
+        WhatIfRow: {
+            /** @description Mean of these levels against the plan [dB] */
+            againstPlanDb: number;
+            /** @description Largest air speed in the port, peak [m/s] */
+            airSpeedMPerS?: number;
+            /**
+             * @description `volume`: the same port on a larger or smaller box; `tuning`: a longer or shorter port; `power`: the gain
+             * @enum {string}
+             */
+            change: "none" | "volume" | "tuning" | "port-length" | "port-area" | "power";
+            /** @description Largest excursion over Xmax [1] */
+            coneOfXmax?: number;
+            /** @description Half power [Hz] */
+            f3Hz?: number;
+            /** @description The figure over the planned one [1] */
+            factor: number;
+            /** @description Power of all outputs up to which every limit is kept, the filters as they are set [W] */
+            heldPowerW: number;
+            /** @description At 25, 31.5, 40, 50 and 63 Hz where the figures of the plan are counted, held back by the limits */
+            levelDb: number[];
+            /** @description Net volume [L] */
+            netVolumeL: number;
+            /** @description Tuning [Hz] */
+            tuningHz?: number;
+        };
         /** @description Result with its cautions, assumed defaults and sources. */
         WireCoilsAnswer: {
             /** @description Every default that was used */
@@ -9074,7 +9140,7 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Form of the answer, for who cannot set Accept; stands before it */
                 form?: "json" | "html" | "pdf" | "csv" | "text" | "markdown";
-                /** @description Only these parts of the result, divided by commas; the summary with the verdict, all cautions and all defaults always come. There are `name`, `summary`, `cover`, `parts`, `circuit`, `choice`, `waysOut`, `tried`, `billOfMaterials`, `buildOrder`, `restraint`, `commissioning`, `readings`, `remedies`, `safety`, `parts.matching`, `parts.wiring`, `parts.driver`, `parts.sizing`, `parts.port`, `parts.box`, `parts.response`, `parts.sheets`, `parts.current`, `parts.cable`, `parts.fuse`, `parts.circuit`, `parts.signal` */
+                /** @description Only these parts of the result, divided by commas; the summary with the verdict, all cautions and all defaults always come. There are `name`, `summary`, `cover`, `parts`, `circuit`, `choice`, `waysOut`, `headroom`, `whatIf`, `tried`, `billOfMaterials`, `buildOrder`, `restraint`, `commissioning`, `readings`, `remedies`, `safety`, `parts.matching`, `parts.wiring`, `parts.driver`, `parts.sizing`, `parts.port`, `parts.box`, `parts.response`, `parts.sheets`, `parts.current`, `parts.cable`, `parts.fuse`, `parts.circuit`, `parts.signal` */
                 parts?: string;
             };
             header?: never;

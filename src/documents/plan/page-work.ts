@@ -32,7 +32,18 @@ export function see(plan: PlanPaper): Html | undefined {
     plan.others.length === 0
       ? undefined
       : fold(`Other boxes for the same parts (${plan.others.length})`, list(plan.others))
-  return chapter(plan, { id: 'see', title: 'See', line }, two, others)
+  return chapter(plan, { id: 'see', title: 'See', line }, two, others, whatMoves(plan))
+}
+
+function whatMoves({ headroom, whatIf: { headings, rows } }: PlanPaper): Html | undefined {
+  if (rows.length === 0) return undefined
+  const columns = headings.map((title, index) => (index === 0 ? { title } : { title, figures: true as const }))
+  const cost = headroom === undefined ? undefined : html`<p>${headroom}</p>`
+  return fold(
+    'What the limits cost, and what moves',
+    cost,
+    table('Each figure a tenth down and up, all else as it is set', columns, rows)
+  )
 }
 
 /** Where a thing is used first, at the bench, in the car or when it is switched on. */

@@ -15,6 +15,7 @@ import { conductorsOf } from './paper-conductors.ts'
 import { boxFacts, greatFigures, powerFacts, soundFacts, supplyFacts } from './paper-facts.ts'
 import type { PlanPaper } from './plan-paper.ts'
 import { readingCard } from './reading-rows.ts'
+import { whatIfTable } from './what-if-rows.ts'
 
 function limitsOf({ parts }: SystemPlan): ChartLimits {
   const response = resultOf(parts.response)
@@ -110,6 +111,8 @@ export function paperOfPlan(
     tried: tried.slice(missed),
     ways: waysToFit(plan, paper),
     others: fits ? otherBoxes(plan, paper) : [],
+    ...present({ headroom: plan.headroom?.text }),
+    whatIf: whatIfTable(plan),
     conductors: conductorsOf(plan, paper),
     card: cardOf(plan),
     facts: [...(fits ? [boxFacts(plan, paper), soundFacts(plan)] : []), powerFacts(plan), supplyFacts(plan)].filter(

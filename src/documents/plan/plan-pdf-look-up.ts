@@ -56,6 +56,13 @@ function box({ box: layout, restraint }: PlanPaper, { paper }: PaperOptions): Co
   return [{ columns: [{ stack: left }, { stack: right }], columnGap: 14 }]
 }
 
+function whatMoves({ whatIf: { headings, rows } }: PlanPaper): Content[] {
+  if (rows.length === 0) return []
+  const figures = headings.flatMap((_, index) => (index === 0 ? [] : [index]))
+  const widths = headings.map((_, index) => (index === 0 ? '*' : 'auto'))
+  return [table('Each figure a tenth down and up, all else as it is set', headings, widths, rows, figures)]
+}
+
 export function pdfLookUp(plan: PlanPaper, options: PaperOptions): Content[] {
   const { assumed, sources, tried } = plan
   const clearances = plan.box === undefined ? [] : clearanceRows(plan.box, options.paper)
@@ -68,6 +75,8 @@ export function pdfLookUp(plan: PlanPaper, options: PaperOptions): Content[] {
       clearances.map(([between, is, needed, verdict]) => `${between}: ${is} of ${needed}, ${verdict}`)
     ),
     ...small('Other boxes for the same parts', plan.others),
+    ...small('What the limits cost', plan.headroom === undefined ? [] : [plan.headroom]),
+    ...whatMoves(plan),
     ...small(
       'Tried and passed over',
       tried.map(({ name, why }) => `${name}: ${why}`)
