@@ -21,6 +21,7 @@ import { stepList, stepsByDay } from './page-steps.ts'
 import { firstSteps } from './paper-steps.ts'
 import type { PaperOptions, PlanPaper } from './plan-paper.ts'
 import { buyText, CUT_TO_SIZE, clearanceRows, conductorRows, cutListRows, shoppingRows, shops } from './plan-rows.ts'
+import { WHAT_IF_CAPTION } from './what-if-rows.ts'
 
 export function see(plan: PlanPaper): Html | undefined {
   const { curves, cover } = plan
@@ -39,11 +40,7 @@ function whatMoves({ headroom, whatIf: { headings, rows } }: PlanPaper): Html | 
   if (rows.length === 0) return undefined
   const columns = headings.map((title, index) => (index === 0 ? { title } : { title, figures: true as const }))
   const cost = headroom === undefined ? undefined : html`<p>${headroom}</p>`
-  return fold(
-    'What the limits cost, and what moves',
-    cost,
-    table('Each figure a tenth down and up, all else as it is set', columns, rows)
-  )
+  return fold('What the limits cost, and what moves', cost, table(WHAT_IF_CAPTION, columns, rows))
 }
 
 /** Where a thing is used first, at the bench, in the car or when it is switched on. */

@@ -4,6 +4,7 @@ import { ink } from '../draw/paper.ts'
 import { heading, lines, plain, table } from '../draw/pdf-text.ts'
 import { calculationText, imprintTexts, type PaperOptions, type PlanPaper, valueText } from './plan-paper.ts'
 import { airRows, clearanceRows, restraintRows } from './plan-rows.ts'
+import { WHAT_IF_CAPTION } from './what-if-rows.ts'
 
 /** A list that is only searched: small, in three columns. */
 function small(title: string, items: readonly string[]): Content[] {
@@ -60,7 +61,7 @@ function whatMoves({ whatIf: { headings, rows } }: PlanPaper): Content[] {
   if (rows.length === 0) return []
   const figures = headings.flatMap((_, index) => (index === 0 ? [] : [index]))
   const widths = headings.map((_, index) => (index === 0 ? '*' : 'auto'))
-  return [table('Each figure a tenth down and up, all else as it is set', headings, widths, rows, figures)]
+  return [table(WHAT_IF_CAPTION, headings, widths, rows, figures)]
 }
 
 export function pdfLookUp(plan: PlanPaper, options: PaperOptions): Content[] {

@@ -10,31 +10,41 @@ export interface PaperTable {
 
 const names: Readonly<Record<WhatIfChange, string>> = {
   none: 'as planned',
-  volume: 'volume, same port',
+  volume: 'volume',
   tuning: 'tuning',
-  'port-length': 'length of the port',
-  'port-area': 'area of the port',
+  'port-length': 'port length',
+  'port-area': 'port area',
   power: 'power'
 }
 
+/** Number and sign stay on one line. */
 const changeText = (change: WhatIfChange, factor: number) =>
-  change === 'none' ? names.none : `${names[change]} ${factor < 1 ? '−' : '+'}10 %`
+  change === 'none' ? names.none : `${names[change]} ${factor < 1 ? '−' : '+'}10\u00a0%`
 
 const or = (value: number | undefined, decimals: number) => (value === undefined ? '' : figure(value, decimals))
+
+/** Of the compared frequencies those that a narrow page has room for. */
+const SHOWN = [
+  { at: 0, heading: '25 Hz' },
+  { at: 2, heading: '40 Hz' },
+  { at: 4, heading: '63 Hz' }
+] as const
+
+/** Says the units of the columns. */
+export const WHAT_IF_CAPTION =
+  'A tenth less or more of one figure, the rest as it is: dB at three frequencies, half power in Hz, power held in W, air in the port in m/s'
 
 /** @returns no rows where there is no box */
 export function whatIfTable({ whatIf = [] }: Pick<SystemPlan, 'whatIf'>): PaperTable {
   const isPorted = whatIf.some(({ airSpeedMPerS }) => airSpeedMPerS !== undefined)
-  const levels = ['25 Hz, dB', '31.5 Hz', '40 Hz', '50 Hz', '63 Hz']
-  const air = isPorted ? ['Air in the port, m/s'] : []
+  const air = isPorted ? ['Air'] : []
   return {
-    headings: ['Change', ...levels, 'Half power, Hz', 'Held, W', 'Cone, of Xmax', ...air],
-    rows: whatIf.map(({ change, factor, levelDb, f3Hz, heldPowerW, coneOfXmax, airSpeedMPerS }) => [
+    headings: ['Change', ...SHOWN.map(({ heading }) => heading), '−3 dB', 'Held', ...air],
+    rows: whatIf.map(({ change, factor, levelDb, f3Hz, heldPowerW, airSpeedMPerS }) => [
       changeText(change, factor),
-      ...levelDb.map(level => figure(level, 1)),
+      ...SHOWN.map(({ at }) => or(levelDb[at], 1)),
       or(f3Hz, 1),
       figure(heldPowerW, 0),
-      or(coneOfXmax, 2),
       ...(isPorted ? [or(airSpeedMPerS, 0)] : [])
     ])
   }
