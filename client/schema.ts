@@ -35,7 +35,7 @@ export interface paths {
         put?: never;
         /**
          * Many calls in one
-         * @description Up to 100 calls, each with its own status and answer or problem, in the order of the request; one bad call spoils only itself. Calls run in parallel in worker threads. With `Accept: application/x-ndjson` each item leaves as a line of its own as soon as it and those before it are done, and the last line is `{"summary": …}`; a stream without it was cut. Every call is pure, so a client may ask again, with `fromIndex` for the rest only. Each call counts against the rate limit.
+         * @description Up to 100 calls, or 1000 answered line by line, each with its own status and answer or problem, in the order of the request; one bad call spoils only itself. Calls run in parallel in worker threads. With `Accept: application/x-ndjson` or `?form=ndjson` each item leaves as a line of its own as soon as it and those before it are done, and the last line is `{"summary": …}`; a stream without it was cut. Every call is pure, so a client may ask again, with `fromIndex` for the rest only. Each call counts against the rate limit.
          */
         post: operations["runBatch"];
         delete?: never;
@@ -1023,6 +1023,29 @@ export interface components {
             items: components["schemas"]["BatchItem"][];
             summary: components["schemas"]["BatchSummary"];
         };
+        /** @description A call with its answer. */
+        BatchAnswered: {
+            /** @description Body of the answer, as the operation gives it */
+            answer: {
+                [key: string]: unknown;
+            };
+            /** @description Name of the call */
+            id?: string;
+            /** @description Place of the call in the request, from 0 */
+            index: number;
+            /** @description Which calculation; says what the answer is */
+            operationId: string;
+            /**
+             * @description There is an answer (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            outcome: "answered";
+            /**
+             * @description HTTP status the call alone would have had
+             * @enum {number}
+             */
+            status: 200;
+        };
         /** @description One call of a batch. */
         BatchCall: {
             /** @description Name of the call; comes back beside its answer */
@@ -1037,17 +1060,22 @@ export interface components {
                 [key: string]: unknown;
             };
         };
-        /** @description What one call of a batch gave: an answer or a problem. */
-        BatchItem: {
-            /** @description Body of the answer, as the operation gives it */
-            answer?: {
-                [key: string]: unknown;
-            };
+        /** @description What one call of a batch gave. */
+        BatchItem: components["schemas"]["BatchAnswered"] | components["schemas"]["BatchRefused"];
+        /** @description A call with its problem. */
+        BatchRefused: {
             /** @description Name of the call */
             id?: string;
             /** @description Place of the call in the request, from 0 */
             index: number;
-            problem?: components["schemas"]["Problem"];
+            /** @description Which calculation; says what the answer is */
+            operationId: string;
+            /**
+             * @description There is a problem (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            outcome: "refused";
+            problem: components["schemas"]["Problem"];
             /** @description HTTP status the call alone would have had */
             status: number;
         };
@@ -1106,6 +1134,8 @@ export interface components {
             /** @description Internal resistance of the battery [Ω] */
             resistanceOhm?: number;
         };
+        /** @description What a row of the bill is. More may come with any version; take what you do not know as it is. */
+        BillPart: string;
         /** @description One line of the bill of materials. */
         BillRow: {
             /** @description How the need was reached */
@@ -1115,23 +1145,54 @@ export interface components {
              * @enum {string}
              */
             group: "board" | "joining" | "fittings" | "finish" | "wiring";
-            /** @description What to buy */
+            /** @description Name of the row in this bill: its part, numbered from the second row on */
+            id: string;
+            /** @description Bought instead of the rows of this part, not besides */
+            insteadOf?: components["schemas"]["BillPart"];
+            /** @description What to buy, for people */
             item: string;
             /** @description The need itself, in `unit` [1] */
             need: number;
             /** @description False where a builder may do without */
             needed: boolean;
-            /**
-             * @description What it is; the steps of the work name it so
-             * @enum {string}
-             */
-            part: "sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label";
+            /** @description What it is; the steps of the work name it so */
+            part: components["schemas"]["BillPart"];
             /** @description How much to buy, in `unit`: the need with its spare, rounded up [1] */
             quantity: number;
             /** @description Spare added to the need [%] */
             sparePercent: number;
+            specification?: components["schemas"]["BillSpecification"];
             /** @description Unit of quantity and need */
             unit: string;
+        };
+        /** @description What a shop looks for; only what says something of the row. */
+        BillSpecification: {
+            /** @description Conductor section [mm²] */
+            areaMm2?: number;
+            /** @description Capacitance [F] */
+            capacitanceF?: number;
+            /** @description Lashing capacity [N] */
+            capacityN?: number;
+            /** @description Size of a conductor with its series, as `4 AWG` */
+            designation?: string;
+            /** @description Diameter; of a tube inside [mm] */
+            diameterMm?: number;
+            /** @description Form of the fuse */
+            fuseType?: string;
+            /** @description Length of one piece [mm] */
+            lengthMm?: number;
+            /** @description Material of a board */
+            material?: string;
+            /** @description Rated current [A] */
+            ratedA?: number;
+            /** @description Resistance [Ω] */
+            resistanceOhm?: number;
+            /** @description Thickness [mm] */
+            thicknessMm?: number;
+            /** @description Metric thread */
+            thread?: string;
+            /** @description Width of one piece [mm] */
+            widthMm?: number;
         };
         /** @description The board a box is made of; what is left out comes from the table. */
         Board: {
@@ -1649,6 +1710,17 @@ export interface components {
             /** @description Dangers of this step */
             warnings: string[];
         };
+        /** @description A row of the bill that is needed. */
+        BuyLine: {
+            /** @description Name of the row in the bill */
+            id: string;
+            /** @description What to buy */
+            item: string;
+            /** @description How much to buy, in `unit` [1] */
+            quantity: number;
+            /** @description Unit of the quantity */
+            unit: string;
+        };
         /** @description The car around the seat: volume or length for the pressure-vessel model, or a measured curve, which takes its place. */
         Cabin: {
             /** @description Q of the corner below which the level rises [1] */
@@ -1956,6 +2028,15 @@ export interface components {
          * @enum {string}
          */
         CautionLevel: "note" | "care" | "stop";
+        /** @description A caution in short: a `stop` whole, what is peculiar to the design with its figures, others in a dozen words. */
+        CautionLine: {
+            /** @description Code of the caution; /v1/cautions documents each */
+            code: components["schemas"]["CautionCode"];
+            /** @description `note`: know this. `care`: change or watch it. `stop`: do not build or switch this on. */
+            level: components["schemas"]["CautionLevel"];
+            /** @description What is the matter, with its figures */
+            message: string;
+        };
         /** @description One chamber of a box with an inner divider. */
         Chamber: {
             /** @description Taken by what stands in it [L] */
@@ -2021,40 +2102,48 @@ export interface components {
         CheckPanelVibrationAnswer: {
             /** @description Every default that was used */
             assumed: components["schemas"]["Assumed"][];
-            /** @description With `?basis=true`: how each figure was reached */
+            /** @description With `?basis=true` */
             basis?: components["schemas"]["Basis"][];
             calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["PanelVibrationResult"];
-            /** @description What the figures rest on; see /v1/reference/sources */
+            /** @description See /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         ChooseCableAnswer: {
             /** @description Every default that was used */
             assumed: components["schemas"]["Assumed"][];
-            /** @description With `?basis=true`: how each figure was reached */
+            /** @description With `?basis=true` */
             basis?: components["schemas"]["Basis"][];
             calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["CableResult"];
-            /** @description What the figures rest on; see /v1/reference/sources */
+            /** @description See /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
-        /** @description What /v1/supply/cables gives for the request shown, or why it could not be done. */
-        ChooseCablePart: {
-            answer?: components["schemas"]["ChooseCableAnswer"];
-            /** @description Whether there is an answer */
-            done: boolean;
-            /** @description Why this part could not be done */
-            problem?: components["schemas"]["Problem"];
-            /** @description The request; the resource gives the same answer for it */
-            request?: components["schemas"]["CableRequest"];
-            /** @description Always /v1/supply/cables */
+        /** @description What /v1/supply/cables gives. */
+        ChooseCableDone: {
+            answer: components["schemas"]["ChooseCableAnswer"];
+            /**
+             * @description There is an answer
+             * @enum {boolean}
+             */
+            done: true;
+            /** @description The resource gives the same answer for it */
+            request: components["schemas"]["CableRequest"];
+            /** @description Path of the resource behind the part */
             resource: string;
+            /**
+             * @description There is an answer (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            status: "done";
         };
+        /** @description What /v1/supply/cables gives, or why not. */
+        ChooseCablePart: components["schemas"]["ChooseCableDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         /** @description The smallest size that passes every limit. */
         ChosenCable: {
             /** @description Current it may carry for good here; absent outside the table [A] */
@@ -2627,16 +2716,40 @@ export interface components {
             cautions: components["schemas"]["CautionCode"][];
             /** @description Name of the step */
             id: string;
+            /** @description Work of a careful first build [min] */
+            minutes: number;
             /** @description Place in the whole work; the numbers of the build go on */
             number: number;
             /** @description What must be seen before the next step */
             passIf: string;
+            /**
+             * @description `power` up to the running engine; `gain`, without drivers; `sound`, the first; `proof` under load, and handing over
+             * @enum {string}
+             */
+            stage: "power" | "gain" | "sound" | "proof";
             /** @description What to do */
             text: string;
             /** @description The step in a few words */
             title: string;
+            /** @description Tools */
+            tools: string[];
             /** @description Rows of the bill it takes */
-            uses?: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label")[];
+            uses?: components["schemas"]["BillPart"][];
+        };
+        /** @description A plan on the screen of a phone. */
+        CompactPlan: {
+            /** @description What to buy */
+            buy: components["schemas"]["BuyLine"][];
+            calculation: components["schemas"]["Calculation"];
+            /** @description Every caution of the plan, the gravest first; nothing is left out here */
+            cautions: components["schemas"]["CautionLine"][];
+            /** @description Title as given */
+            name?: string;
+            /** @description The system in one sentence */
+            sentence: string;
+            /** @description All steps in order; the whole plan says how each is done */
+            steps: components["schemas"]["StepLine"][];
+            summary: components["schemas"]["PlanSummary"];
         };
         /** @description Level at one frequency, for comparing boxes. */
         ComparedLevel: {
@@ -2684,126 +2797,158 @@ export interface components {
         CompleteDriverParametersAnswer: {
             /** @description Every default that was used */
             assumed: components["schemas"]["Assumed"][];
-            /** @description With `?basis=true`: how each figure was reached */
+            /** @description With `?basis=true` */
             basis?: components["schemas"]["Basis"][];
             calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["DriverParametersResult"];
-            /** @description What the figures rest on; see /v1/reference/sources */
+            /** @description See /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
-        /** @description What /v1/drivers/parameters gives for the request shown, or why it could not be done. */
-        CompleteDriverParametersPart: {
-            answer?: components["schemas"]["CompleteDriverParametersAnswer"];
-            /** @description Whether there is an answer */
-            done: boolean;
-            /** @description Why this part could not be done */
-            problem?: components["schemas"]["Problem"];
-            /** @description The request; the resource gives the same answer for it */
-            request?: components["schemas"]["DriverParametersRequest"];
-            /** @description Always /v1/drivers/parameters */
+        /** @description What /v1/drivers/parameters gives. */
+        CompleteDriverParametersDone: {
+            answer: components["schemas"]["CompleteDriverParametersAnswer"];
+            /**
+             * @description There is an answer
+             * @enum {boolean}
+             */
+            done: true;
+            /** @description The resource gives the same answer for it */
+            request: components["schemas"]["DriverParametersRequest"];
+            /** @description Path of the resource behind the part */
             resource: string;
+            /**
+             * @description There is an answer (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            status: "done";
         };
+        /** @description What /v1/drivers/parameters gives, or why not. */
+        CompleteDriverParametersPart: components["schemas"]["CompleteDriverParametersDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         /** @description Result with its cautions, assumed defaults and sources. */
         ComputeCircuitAnswer: {
             /** @description Every default that was used */
             assumed: components["schemas"]["Assumed"][];
-            /** @description With `?basis=true`: how each figure was reached */
+            /** @description With `?basis=true` */
             basis?: components["schemas"]["Basis"][];
             calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["CircuitResult"];
-            /** @description What the figures rest on; see /v1/reference/sources */
+            /** @description See /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
-        /** @description What /v1/supply/circuit gives for the request shown, or why it could not be done. */
-        ComputeCircuitPart: {
-            answer?: components["schemas"]["ComputeCircuitAnswer"];
-            /** @description Whether there is an answer */
-            done: boolean;
-            /** @description Why this part could not be done */
-            problem?: components["schemas"]["Problem"];
-            /** @description The request; the resource gives the same answer for it */
-            request?: components["schemas"]["CircuitRequest"];
-            /** @description Always /v1/supply/circuit */
+        /** @description What /v1/supply/circuit gives. */
+        ComputeCircuitDone: {
+            answer: components["schemas"]["ComputeCircuitAnswer"];
+            /**
+             * @description There is an answer
+             * @enum {boolean}
+             */
+            done: true;
+            /** @description The resource gives the same answer for it */
+            request: components["schemas"]["CircuitRequest"];
+            /** @description Path of the resource behind the part */
             resource: string;
+            /**
+             * @description There is an answer (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            status: "done";
         };
+        /** @description What /v1/supply/circuit gives, or why not. */
+        ComputeCircuitPart: components["schemas"]["ComputeCircuitDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         /** @description Result with its cautions, assumed defaults and sources. */
         ComputeCurrentAnswer: {
             /** @description Every default that was used */
             assumed: components["schemas"]["Assumed"][];
-            /** @description With `?basis=true`: how each figure was reached */
+            /** @description With `?basis=true` */
             basis?: components["schemas"]["Basis"][];
             calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["SupplyCurrentResult"];
-            /** @description What the figures rest on; see /v1/reference/sources */
+            /** @description See /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
-        /** @description What /v1/supply/current gives for the request shown, or why it could not be done. */
-        ComputeCurrentPart: {
-            answer?: components["schemas"]["ComputeCurrentAnswer"];
-            /** @description Whether there is an answer */
-            done: boolean;
-            /** @description Why this part could not be done */
-            problem?: components["schemas"]["Problem"];
-            /** @description The request; the resource gives the same answer for it */
-            request?: components["schemas"]["SupplyCurrentRequest"];
-            /** @description Always /v1/supply/current */
+        /** @description What /v1/supply/current gives. */
+        ComputeCurrentDone: {
+            answer: components["schemas"]["ComputeCurrentAnswer"];
+            /**
+             * @description There is an answer
+             * @enum {boolean}
+             */
+            done: true;
+            /** @description The resource gives the same answer for it */
+            request: components["schemas"]["SupplyCurrentRequest"];
+            /** @description Path of the resource behind the part */
             resource: string;
+            /**
+             * @description There is an answer (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            status: "done";
         };
+        /** @description What /v1/supply/current gives, or why not. */
+        ComputeCurrentPart: components["schemas"]["ComputeCurrentDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         /** @description Result with its cautions, assumed defaults and sources. */
         ComputeFeederAnswer: {
             /** @description Every default that was used */
             assumed: components["schemas"]["Assumed"][];
-            /** @description With `?basis=true`: how each figure was reached */
+            /** @description With `?basis=true` */
             basis?: components["schemas"]["Basis"][];
             calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["FeederResult"];
-            /** @description What the figures rest on; see /v1/reference/sources */
+            /** @description See /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
         /** @description Result with its cautions, assumed defaults and sources. */
         ComputeResponseAnswer: {
             /** @description Every default that was used */
             assumed: components["schemas"]["Assumed"][];
-            /** @description With `?basis=true`: how each figure was reached */
+            /** @description With `?basis=true` */
             basis?: components["schemas"]["Basis"][];
             calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["EnclosureResponse"];
-            /** @description What the figures rest on; see /v1/reference/sources */
+            /** @description See /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
-        /** @description What /v1/enclosures/response gives for the request shown, or why it could not be done. */
-        ComputeResponsePart: {
-            answer?: components["schemas"]["ComputeResponseAnswer"];
-            /** @description Whether there is an answer */
-            done: boolean;
-            /** @description Why this part could not be done */
-            problem?: components["schemas"]["Problem"];
-            /** @description The request; the resource gives the same answer for it */
-            request?: components["schemas"]["EnclosureResponseRequest"];
-            /** @description Always /v1/enclosures/response */
+        /** @description What /v1/enclosures/response gives. */
+        ComputeResponseDone: {
+            answer: components["schemas"]["ComputeResponseAnswer"];
+            /**
+             * @description There is an answer
+             * @enum {boolean}
+             */
+            done: true;
+            /** @description The resource gives the same answer for it */
+            request: components["schemas"]["EnclosureResponseRequest"];
+            /** @description Path of the resource behind the part */
             resource: string;
+            /**
+             * @description There is an answer (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            status: "done";
         };
+        /** @description What /v1/enclosures/response gives, or why not. */
+        ComputeResponsePart: components["schemas"]["ComputeResponseDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         /** @description Result with its cautions, assumed defaults and sources. */
         ComputeToleranceAnswer: {
             /** @description Every default that was used */
             assumed: components["schemas"]["Assumed"][];
-            /** @description With `?basis=true`: how each figure was reached */
+            /** @description With `?basis=true` */
             basis?: components["schemas"]["Basis"][];
             calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["EnclosureTolerance"];
-            /** @description What the figures rest on; see /v1/reference/sources */
+            /** @description See /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
         /**
@@ -3159,13 +3304,13 @@ export interface components {
         DrawBoxAnswer: {
             /** @description Every default that was used */
             assumed: components["schemas"]["Assumed"][];
-            /** @description With `?basis=true`: how each figure was reached */
+            /** @description With `?basis=true` */
             basis?: components["schemas"]["Basis"][];
             calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["BoxDrawings"];
-            /** @description What the figures rest on; see /v1/reference/sources */
+            /** @description See /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
         /** @description The worst of the programme at the given drive, linear. */
@@ -3596,6 +3741,27 @@ export interface components {
             wantedHz: number;
             /** @description Free width [mm] */
             widthMm: number;
+        };
+        /** @description A part that its resource refuses. */
+        FailedPart: {
+            /**
+             * @description There is no answer
+             * @enum {boolean}
+             */
+            done: false;
+            /** @description Why this part could not be done */
+            problem: components["schemas"]["Problem"];
+            /** @description The request, as the resource reads it */
+            request?: {
+                [key: string]: unknown;
+            };
+            /** @description Path of the resource behind the part */
+            resource: string;
+            /**
+             * @description The resource refuses what the plan leads to (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            status: "failed";
         };
         /** @description A dead short at the terminals of an amplifier, weak batteries, warm cables. */
         FarFault: {
@@ -4364,27 +4530,35 @@ export interface components {
         LayOutBoxAnswer: {
             /** @description Every default that was used */
             assumed: components["schemas"]["Assumed"][];
-            /** @description With `?basis=true`: how each figure was reached */
+            /** @description With `?basis=true` */
             basis?: components["schemas"]["Basis"][];
             calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["BoxLayoutResult"];
-            /** @description What the figures rest on; see /v1/reference/sources */
+            /** @description See /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
-        /** @description What /v1/boxes/panels gives for the request shown, or why it could not be done. */
-        LayOutBoxPart: {
-            answer?: components["schemas"]["LayOutBoxAnswer"];
-            /** @description Whether there is an answer */
-            done: boolean;
-            /** @description Why this part could not be done */
-            problem?: components["schemas"]["Problem"];
-            /** @description The request; the resource gives the same answer for it */
-            request?: components["schemas"]["BoxRequest"];
-            /** @description Always /v1/boxes/panels */
+        /** @description What /v1/boxes/panels gives. */
+        LayOutBoxDone: {
+            answer: components["schemas"]["LayOutBoxAnswer"];
+            /**
+             * @description There is an answer
+             * @enum {boolean}
+             */
+            done: true;
+            /** @description The resource gives the same answer for it */
+            request: components["schemas"]["BoxRequest"];
+            /** @description Path of the resource behind the part */
             resource: string;
+            /**
+             * @description There is an answer (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            status: "done";
         };
+        /** @description What /v1/boxes/panels gives, or why not. */
+        LayOutBoxPart: components["schemas"]["LayOutBoxDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         /**
          * @description What ends the level.
          * @enum {string}
@@ -4510,27 +4684,35 @@ export interface components {
         MatchAmplifierAnswer: {
             /** @description Every default that was used */
             assumed: components["schemas"]["Assumed"][];
-            /** @description With `?basis=true`: how each figure was reached */
+            /** @description With `?basis=true` */
             basis?: components["schemas"]["Basis"][];
             calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["AmplifierMatchResult"];
-            /** @description What the figures rest on; see /v1/reference/sources */
+            /** @description See /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
-        /** @description What /v1/amplifiers/matching gives for the request shown, or why it could not be done. */
-        MatchAmplifierPart: {
-            answer?: components["schemas"]["MatchAmplifierAnswer"];
-            /** @description Whether there is an answer */
-            done: boolean;
-            /** @description Why this part could not be done */
-            problem?: components["schemas"]["Problem"];
-            /** @description The request; the resource gives the same answer for it */
-            request?: components["schemas"]["AmplifierMatchRequest"];
-            /** @description Always /v1/amplifiers/matching */
+        /** @description What /v1/amplifiers/matching gives. */
+        MatchAmplifierDone: {
+            answer: components["schemas"]["MatchAmplifierAnswer"];
+            /**
+             * @description There is an answer
+             * @enum {boolean}
+             */
+            done: true;
+            /** @description The resource gives the same answer for it */
+            request: components["schemas"]["AmplifierMatchRequest"];
+            /** @description Path of the resource behind the part */
             resource: string;
+            /**
+             * @description There is an answer (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            status: "done";
         };
+        /** @description What /v1/amplifiers/matching gives, or why not. */
+        MatchAmplifierPart: components["schemas"]["MatchAmplifierDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         /** @description One of the drivers, all alike. */
         MatchDriver: {
             /** @description Rated impedance of one coil [Ω] */
@@ -4715,13 +4897,13 @@ export interface components {
         ModelBoxAnswer: {
             /** @description Every default that was used */
             assumed: components["schemas"]["Assumed"][];
-            /** @description With `?basis=true`: how each figure was reached */
+            /** @description With `?basis=true` */
             basis?: components["schemas"]["Basis"][];
             calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["BoxModel"];
-            /** @description What the figures rest on; see /v1/reference/sources */
+            /** @description See /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
         /** @description Figures of one operation that a version moved beyond rounding. */
@@ -4737,27 +4919,35 @@ export interface components {
         NestPanelsAnswer: {
             /** @description Every default that was used */
             assumed: components["schemas"]["Assumed"][];
-            /** @description With `?basis=true`: how each figure was reached */
+            /** @description With `?basis=true` */
             basis?: components["schemas"]["Basis"][];
             calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["SheetPlanResult"];
-            /** @description What the figures rest on; see /v1/reference/sources */
+            /** @description See /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
-        /** @description What /v1/boxes/sheets gives for the request shown, or why it could not be done. */
-        NestPanelsPart: {
-            answer?: components["schemas"]["NestPanelsAnswer"];
-            /** @description Whether there is an answer */
-            done: boolean;
-            /** @description Why this part could not be done */
-            problem?: components["schemas"]["Problem"];
-            /** @description The request; the resource gives the same answer for it */
-            request?: components["schemas"]["SheetPlanRequest"];
-            /** @description Always /v1/boxes/sheets */
+        /** @description What /v1/boxes/sheets gives. */
+        NestPanelsDone: {
+            answer: components["schemas"]["NestPanelsAnswer"];
+            /**
+             * @description There is an answer
+             * @enum {boolean}
+             */
+            done: true;
+            /** @description The resource gives the same answer for it */
+            request: components["schemas"]["SheetPlanRequest"];
+            /** @description Path of the resource behind the part */
             resource: string;
+            /**
+             * @description There is an answer (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            status: "done";
         };
+        /** @description What /v1/boxes/sheets gives, or why not. */
+        NestPanelsPart: components["schemas"]["NestPanelsDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         /** @description The curves with every part as printed. */
         NominalCurves: {
             /** @description Excursion of one cone, one way, peak */
@@ -5376,6 +5566,45 @@ export interface components {
             /** @description Tuning wanted of a vented box [Hz] */
             tuningHz?: number;
         };
+        /** @description The chief figures of a plan; what a part did not give is absent. */
+        PlanFigures: {
+            /** @description Fastest air in the port, peak [m/s] */
+            airSpeedMPerS?: number;
+            /** @description Current on average with music [A] */
+            averageA?: number;
+            /** @description Equal cables side by side */
+            cableRuns?: number;
+            /** @description Largest excursion, peak, one way [mm] */
+            coneExcursionMm?: number;
+            /** @description Depth of the box outside, at its bottom [mm] */
+            depthMm?: number;
+            /** @description Half power [Hz] */
+            f3Hz?: number;
+            /** @description Current at full sine [A] */
+            fullSineA?: number;
+            /** @description Fuse of each of them near the battery [A] */
+            fuseA?: number;
+            /** @description Voltage to set the gain to, RMS [V] */
+            gainV?: number;
+            /** @description Height of the box outside [mm] */
+            heightMm?: number;
+            /** @description Load on each output [Ω] */
+            loadOhm?: number;
+            /** @description Box with its drivers [kg] */
+            massKg?: number;
+            /** @description Air in the box [L] */
+            netVolumeL?: number;
+            /** @description Highest level in half space at 1 m [dB] */
+            peakLevelDb?: number;
+            /** @description Size of the cable from the battery */
+            powerCable?: string;
+            /** @description Continuous power of all outputs together after the gain is set [W] */
+            powerW?: number;
+            /** @description Tuning of a vented box [Hz] */
+            tuningHz?: number;
+            /** @description Width of the box outside [mm] */
+            widthMm?: number;
+        };
         /** @description How the box is finished. */
         PlanFinish: {
             /** @description Whether the box is covered with carpet */
@@ -5534,6 +5763,17 @@ export interface components {
             what: string;
             /** @description Music and engine */
             when: string;
+        };
+        /** @description Why a plan is not ready. */
+        PlanReason: {
+            /** @description Code of a caution or a problem; `no-box-fits`; `waiting`: parts that only wait for another */
+            code: string;
+            /** @description The same for people */
+            detail: string;
+            /** @description Name of the part it comes from, where it is one */
+            part?: string;
+            /** @description JSON pointer into the request of the plan, where a field is meant */
+            pointer?: string;
         };
         /** @description A change that mends or eases a limit, worked out by planning again. */
         PlanRemedy: {
@@ -5724,10 +5964,11 @@ export interface components {
         };
         /** @description The plan in a few lines. */
         PlanSummary: {
+            figures: components["schemas"]["PlanFigures"];
             /** @description What will be built, a sentence a part */
             lines: string[];
             /** @description Why it is stopped or incomplete, the gravest first */
-            reasons: string[];
+            reasons: components["schemas"]["PlanReason"][];
             /**
              * @description `ready`; `take-care`: read the cautions first; `incomplete`: a part could not be done; `stop`: do not build or switch this on
              * @enum {string}
@@ -5779,13 +6020,13 @@ export interface components {
         PlanSystemAnswer: {
             /** @description Every default that was used */
             assumed: components["schemas"]["Assumed"][];
-            /** @description With `?basis=true`: how each figure was reached */
+            /** @description With `?basis=true` */
             basis?: components["schemas"]["Basis"][];
             calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["PlanResult"];
-            /** @description What the figures rest on; see /v1/reference/sources */
+            /** @description See /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
         /** @description Largest excursion of a cone at the gain of the plan. */
@@ -6232,27 +6473,35 @@ export interface components {
         RateFuseAnswer: {
             /** @description Every default that was used */
             assumed: components["schemas"]["Assumed"][];
-            /** @description With `?basis=true`: how each figure was reached */
+            /** @description With `?basis=true` */
             basis?: components["schemas"]["Basis"][];
             calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["FuseResult"];
-            /** @description What the figures rest on; see /v1/reference/sources */
+            /** @description See /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
-        /** @description What /v1/supply/fuses gives for the request shown, or why it could not be done. */
-        RateFusePart: {
-            answer?: components["schemas"]["RateFuseAnswer"];
-            /** @description Whether there is an answer */
-            done: boolean;
-            /** @description Why this part could not be done */
-            problem?: components["schemas"]["Problem"];
-            /** @description The request; the resource gives the same answer for it */
-            request?: components["schemas"]["FuseRequest"];
-            /** @description Always /v1/supply/fuses */
+        /** @description What /v1/supply/fuses gives. */
+        RateFuseDone: {
+            answer: components["schemas"]["RateFuseAnswer"];
+            /**
+             * @description There is an answer
+             * @enum {boolean}
+             */
+            done: true;
+            /** @description The resource gives the same answer for it */
+            request: components["schemas"]["FuseRequest"];
+            /** @description Path of the resource behind the part */
             resource: string;
+            /**
+             * @description There is an answer (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            status: "done";
         };
+        /** @description What /v1/supply/fuses gives, or why not. */
+        RateFusePart: components["schemas"]["RateFuseDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         /**
          * @description What kind of figure a rated power is.
          * @enum {string}
@@ -6642,13 +6891,13 @@ export interface components {
         SearchDesignsAnswer: {
             /** @description Every default that was used */
             assumed: components["schemas"]["Assumed"][];
-            /** @description With `?basis=true`: how each figure was reached */
+            /** @description With `?basis=true` */
             basis?: components["schemas"]["Basis"][];
             calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["DesignSearchResult"];
-            /** @description What the figures rest on; see /v1/reference/sources */
+            /** @description See /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
         /** @description A driver that could be bought. powerW and xmaxMm of its sheet are needed. */
@@ -6741,27 +6990,35 @@ export interface components {
         SetUpSignalAnswer: {
             /** @description Every default that was used */
             assumed: components["schemas"]["Assumed"][];
-            /** @description With `?basis=true`: how each figure was reached */
+            /** @description With `?basis=true` */
             basis?: components["schemas"]["Basis"][];
             calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["SignalSetupResult"];
-            /** @description What the figures rest on; see /v1/reference/sources */
+            /** @description See /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
-        /** @description What /v1/signal/setup gives for the request shown, or why it could not be done. */
-        SetUpSignalPart: {
-            answer?: components["schemas"]["SetUpSignalAnswer"];
-            /** @description Whether there is an answer */
-            done: boolean;
-            /** @description Why this part could not be done */
-            problem?: components["schemas"]["Problem"];
-            /** @description The request; the resource gives the same answer for it */
-            request?: components["schemas"]["SignalSetupRequest"];
-            /** @description Always /v1/signal/setup */
+        /** @description What /v1/signal/setup gives. */
+        SetUpSignalDone: {
+            answer: components["schemas"]["SetUpSignalAnswer"];
+            /**
+             * @description There is an answer
+             * @enum {boolean}
+             */
+            done: true;
+            /** @description The resource gives the same answer for it */
+            request: components["schemas"]["SignalSetupRequest"];
+            /** @description Path of the resource behind the part */
             resource: string;
+            /**
+             * @description There is an answer (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            status: "done";
         };
+        /** @description What /v1/signal/setup gives, or why not. */
+        SetUpSignalPart: components["schemas"]["SetUpSignalDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         /** @description The voice coils of the driver and the connection the sheet speaks of. */
         SheetCoils: {
             /**
@@ -7095,52 +7352,68 @@ export interface components {
         SizeEnclosureAnswer: {
             /** @description Every default that was used */
             assumed: components["schemas"]["Assumed"][];
-            /** @description With `?basis=true`: how each figure was reached */
+            /** @description With `?basis=true` */
             basis?: components["schemas"]["Basis"][];
             calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["EnclosureSizingResult"];
-            /** @description What the figures rest on; see /v1/reference/sources */
+            /** @description See /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
-        /** @description What /v1/enclosures/sizing gives for the request shown, or why it could not be done. */
-        SizeEnclosurePart: {
-            answer?: components["schemas"]["SizeEnclosureAnswer"];
-            /** @description Whether there is an answer */
-            done: boolean;
-            /** @description Why this part could not be done */
-            problem?: components["schemas"]["Problem"];
-            /** @description The request; the resource gives the same answer for it */
-            request?: components["schemas"]["EnclosureSizingRequest"];
-            /** @description Always /v1/enclosures/sizing */
+        /** @description What /v1/enclosures/sizing gives. */
+        SizeEnclosureDone: {
+            answer: components["schemas"]["SizeEnclosureAnswer"];
+            /**
+             * @description There is an answer
+             * @enum {boolean}
+             */
+            done: true;
+            /** @description The resource gives the same answer for it */
+            request: components["schemas"]["EnclosureSizingRequest"];
+            /** @description Path of the resource behind the part */
             resource: string;
+            /**
+             * @description There is an answer (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            status: "done";
         };
+        /** @description What /v1/enclosures/sizing gives, or why not. */
+        SizeEnclosurePart: components["schemas"]["SizeEnclosureDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         /** @description Result with its cautions, assumed defaults and sources. */
         SizePortAnswer: {
             /** @description Every default that was used */
             assumed: components["schemas"]["Assumed"][];
-            /** @description With `?basis=true`: how each figure was reached */
+            /** @description With `?basis=true` */
             basis?: components["schemas"]["Basis"][];
             calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["PortSizingResult"];
-            /** @description What the figures rest on; see /v1/reference/sources */
+            /** @description See /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
-        /** @description What /v1/ports/sizing gives for the request shown, or why it could not be done. */
-        SizePortPart: {
-            answer?: components["schemas"]["SizePortAnswer"];
-            /** @description Whether there is an answer */
-            done: boolean;
-            /** @description Why this part could not be done */
-            problem?: components["schemas"]["Problem"];
-            /** @description The request; the resource gives the same answer for it */
-            request?: components["schemas"]["PortSizingRequest"];
-            /** @description Always /v1/ports/sizing */
+        /** @description What /v1/ports/sizing gives. */
+        SizePortDone: {
+            answer: components["schemas"]["SizePortAnswer"];
+            /**
+             * @description There is an answer
+             * @enum {boolean}
+             */
+            done: true;
+            /** @description The resource gives the same answer for it */
+            request: components["schemas"]["PortSizingRequest"];
+            /** @description Path of the resource behind the part */
             resource: string;
+            /**
+             * @description There is an answer (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            status: "done";
         };
+        /** @description What /v1/ports/sizing gives, or why not. */
+        SizePortPart: components["schemas"]["SizePortDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         /** @description What fuse and cable are sized for: every amplifier at the voltage at which it draws most. */
         SizingCurrents: {
             /** @description Test tone at rated output [A] */
@@ -7458,6 +7731,13 @@ export interface components {
             parts: components["schemas"]["StageParts"];
             /** @description All of it, at the conductor’s temperature [Ω] */
             resistanceOhm: number;
+        };
+        /** @description A step of the work by its title. */
+        StepLine: {
+            /** @description Place in the order, from 1 */
+            number: number;
+            /** @description The step in a few words */
+            title: string;
         };
         /** @description An amplifier as the supply sees it. Needs a power, and its class, efficiency or input current. */
         SupplyAmplifier: {
@@ -7838,6 +8118,23 @@ export interface components {
             /** @description Volume [L] */
             volumeL: number;
         };
+        /** @description A part that could not begin. */
+        WaitingPart: {
+            /**
+             * @description There is no answer
+             * @enum {boolean}
+             */
+            done: false;
+            /** @description What it waits for */
+            problem: components["schemas"]["Problem"];
+            /** @description Path of the resource behind the part */
+            resource: string;
+            /**
+             * @description Waits for what another part should give (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            status: "waiting";
+        };
         /** @description The coil some time after switching on. */
         WarmingMoment: {
             /** @description Temperature of the coil [°C] */
@@ -7887,27 +8184,35 @@ export interface components {
         WireCoilsAnswer: {
             /** @description Every default that was used */
             assumed: components["schemas"]["Assumed"][];
-            /** @description With `?basis=true`: how each figure was reached */
+            /** @description With `?basis=true` */
             basis?: components["schemas"]["Basis"][];
             calculation: components["schemas"]["Calculation"];
             /** @description Doubts and dangers, the gravest first */
             cautions: components["schemas"]["Caution"][];
             result: components["schemas"]["CoilWiringResult"];
-            /** @description What the figures rest on; see /v1/reference/sources */
+            /** @description See /v1/reference/sources */
             sources: components["schemas"]["SourceId"][];
         };
-        /** @description What /v1/coils/wiring gives for the request shown, or why it could not be done. */
-        WireCoilsPart: {
-            answer?: components["schemas"]["WireCoilsAnswer"];
-            /** @description Whether there is an answer */
-            done: boolean;
-            /** @description Why this part could not be done */
-            problem?: components["schemas"]["Problem"];
-            /** @description The request; the resource gives the same answer for it */
-            request?: components["schemas"]["CoilWiringRequest"];
-            /** @description Always /v1/coils/wiring */
+        /** @description What /v1/coils/wiring gives. */
+        WireCoilsDone: {
+            answer: components["schemas"]["WireCoilsAnswer"];
+            /**
+             * @description There is an answer
+             * @enum {boolean}
+             */
+            done: true;
+            /** @description The resource gives the same answer for it */
+            request: components["schemas"]["CoilWiringRequest"];
+            /** @description Path of the resource behind the part */
             resource: string;
+            /**
+             * @description There is an answer (enum property replaced by openapi-typescript)
+             * @enum {string}
+             */
+            status: "done";
         };
+        /** @description What /v1/coils/wiring gives, or why not. */
+        WireCoilsPart: components["schemas"]["WireCoilsDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         /** @description What one pair of hands does on one day of eight hours. */
         WorkDay: {
             /** @description From 1 */
@@ -9139,7 +9444,7 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 /** @description Form of the answer, for who cannot set Accept; stands before it */
-                form?: "json" | "html" | "pdf" | "csv" | "text" | "markdown";
+                form?: "json" | "compact" | "html" | "pdf" | "csv" | "text" | "markdown";
                 /** @description Only these parts of the result, divided by commas; the summary with the verdict, all cautions and all defaults always come. There are `name`, `summary`, `cover`, `parts`, `circuit`, `choice`, `waysOut`, `headroom`, `whatIf`, `tried`, `billOfMaterials`, `buildOrder`, `restraint`, `commissioning`, `readings`, `remedies`, `safety`, `parts.matching`, `parts.wiring`, `parts.driver`, `parts.sizing`, `parts.port`, `parts.box`, `parts.response`, `parts.sheets`, `parts.current`, `parts.cable`, `parts.fuse`, `parts.circuit`, `parts.signal` */
                 parts?: string;
             };

@@ -52,7 +52,7 @@ function boxViolations({ file, imports }: SourceFile): string[] {
 }
 
 /** Files of the contract that the domain may load: words, catalogues and defaults. Of all others it takes types. */
-const plainContract = /^contract\/((cautions|sources)\/|.*\/(words|defaults)\.ts$)/
+const plainContract = /^contract\/((cautions|sources|sentences)\/|.*\/(words|defaults)\.ts$)/
 
 /** Layer and house of a file; a folder with doors of its own is a house. */
 function placeOf(file: string): readonly [layer: string, house: string] {

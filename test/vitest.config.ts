@@ -14,7 +14,7 @@ const thorough = [
   'test/client.test.ts',
   'test/main.test.ts',
   'test/released.test.ts',
-  'test/documents/plan-page.test.ts',
+  'test/documents/{plan-page,page-screens}.test.ts',
   'test/plan/random-plans.test.ts',
   'test/plan/designer/{search-bounds,sweep}.test.ts',
   'test/domain/box/mesh-kernel.test.ts',

@@ -1,8 +1,10 @@
 /** Doubt, said beside a result. Refusals are {@link DesignError}; a caution never stops a calculation. */
 import { type CautionCode, cautionCatalogue } from '../contract/cautions/catalogue.ts'
 import type { CautionEntry, CautionLevel } from '../contract/cautions/entry.ts'
+import type { Said } from '../contract/sentences/template.ts'
 import type { SourceId } from '../contract/sources/source.ts'
 import { present } from './present.ts'
+import { inEnglish } from './say.ts'
 
 /** The published texts behind cautions. */
 export const cautionSources = (cautions: readonly Caution[]): readonly SourceId[] =>
@@ -12,6 +14,8 @@ export interface Caution {
   readonly code: CautionCode
   readonly level: CautionLevel
   readonly message: string
+  /** The sentence behind the message, for another language. */
+  readonly said: { readonly message: Said }
   /** Path of the request field the caution is about. */
   readonly at?: string
   /** The figures that triggered it; each name ends in its unit. */
@@ -25,6 +29,13 @@ export const gravity: Readonly<Record<CautionLevel, number>> = { note: 0, care: 
 export const gravestFirst = (cautions: readonly Caution[]): readonly Caution[] =>
   cautions.toSorted((a, b) => gravity[b.level] - gravity[a.level])
 
+/** The same doubt in a longer sentence. */
+export const resaid = (doubt: Caution, message: Said): Caution => ({
+  ...doubt,
+  message: inEnglish(message),
+  said: { message }
+})
+
 interface CautionPlace {
   readonly at?: string
   readonly figures?: Readonly<Record<string, number>>
@@ -32,11 +43,19 @@ interface CautionPlace {
   readonly level?: CautionLevel
 }
 
-export function caution(code: CautionCode, message: string, { at, figures, level }: CautionPlace = {}): Caution {
+/** What the catalogue says of a code, with no figures of its own. */
+export const meaningOf = (code: CautionCode): Said => ({ id: `meaning.${code}` })
+
+/** A caution whose text needs no figures. */
+export const catalogued = (code: CautionCode, at?: string): Caution =>
+  caution(code, meaningOf(code), at === undefined ? {} : { at })
+
+export function caution(code: CautionCode, message: Said, { at, figures, level }: CautionPlace = {}): Caution {
   return {
     code,
     level: level ?? cautionCatalogue[code].level,
-    message,
+    message: inEnglish(message),
+    said: { message },
     ...present({ at, figures })
   }
 }

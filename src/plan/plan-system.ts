@@ -128,12 +128,13 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const { buildOrder, commissioning, safety, cautions } = planWork(resolved, made, found)
   const told = { joined, chosen, misfit: withWayOut(misfit, waysOut), unkept, cautions, saving }
   const summary = planSummary(resolved, parts, told, circuit)
+  const reasons = summary.reasons.map(({ detail }) => detail)
   const steps = [...(buildOrder?.steps ?? []), ...commissioning]
   return {
     result: {
       ...present({ name: request.name }),
       summary,
-      cover: planCover(resolved, parts, { joined, chosen, fits, cautions, steps, safety, reasons: summary.reasons }),
+      cover: planCover(resolved, parts, { joined, chosen, fits, cautions, steps, safety, reasons }),
       parts,
       circuit,
       ...present({ choice, waysOut }),

@@ -107,7 +107,7 @@ for (const [name, wire] of Object.entries({ estatePlan, hatchbackPlan, leaningPl
 
     it('finds every thing that is bought at the step that uses it, and every panel of the list on a sheet', () => {
       const links = new Map(
-        [...page.matchAll(/<span>([^<]*)<\/span><\/label><a href="#step-(\d+)"/g)].map(([, item, step]) => [item, step])
+        [...page.matchAll(/<\/b> ([^<]*)<\/span><\/label><a href="#step-(\d+)"/g)].map(([, item, step]) => [item, step])
       )
       const unused = result.billOfMaterials.filter(
         ({ needed, group, item }) =>

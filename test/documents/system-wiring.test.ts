@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { metric, runText } from '../../src/documents/draw/number-text.ts'
 import { planPage } from '../../src/documents/plan/plan-page.ts'
+import { conductorsOf } from '../../src/documents/wiring/conductors.ts'
 import { estatePlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { electricalHalf } from '../support/electrical-half.ts'
 import { inventedPlan } from '../support/invented-plan.ts'
@@ -43,47 +44,93 @@ const plans = {
   'three amplifiers by return cable': plan(2600, { otherAmplifiers: [doors, rear], return: byCable }, 4)
 }
 
-const attributes = (text: string) =>
-  Object.fromEntries([...text.matchAll(/([\w-]+)="([^"]*)"/g)].map(m => [m[1], m[2]]))
+const attributes = (text: string): Record<string, string> =>
+  Object.fromEntries([...text.matchAll(/([\w-]+)="([^"]*)"/g)].map(m => [m[1] ?? '', m[2] ?? '']))
+
+type Point = readonly [number, number]
+interface Box {
+  readonly x: number
+  readonly y: number
+  readonly width: number
+  readonly height: number
+}
 
 function read(svg: string) {
   const rects = [...svg.matchAll(/<rect ([^>]*)\/>/g)].map(match => {
-    const { x, y, width, height } = attributes(match[1] ?? '')
-    return { x: Number(x), y: Number(y), width: Number(width), height: Number(height) }
+    const { x, y, width, height, class: kind = '' } = attributes(match[1] ?? '')
+    return { x: Number(x), y: Number(y), width: Number(width), height: Number(height), kind }
   })
   const texts = [...svg.matchAll(/<text ([^>]*)>([^<]*)<\/text>/g)].map(match => {
-    const { x, y, 'font-size': size, 'text-anchor': anchor } = attributes(match[1] ?? '')
-    return { x: Number(x), y: Number(y), size: Number(size), anchor, text: match[2] ?? '' }
+    const { x, y, 'font-size': size, 'text-anchor': anchor, class: kind } = attributes(match[1] ?? '')
+    return { x: Number(x), y: Number(y), size: Number(size), anchor, kind, text: match[2] ?? '' }
   })
   const lines = [...svg.matchAll(/<polyline ([^>]*)\/>/g)].map(match => {
     const { points = '', class: kind } = attributes(match[1] ?? '')
-    return { kind, points: points.split(' ').map((point: string) => point.split(',').map(Number) as [number, number]) }
+    return {
+      kind,
+      points: points.split(' ').map((point): Point => point.split(',').map(Number) as [number, number])
+    }
   })
   const titled = (title: string) =>
     rects.filter(({ x, y, width }) =>
-      texts.some(each => each.text === title && each.x === x + width / 2 && each.y === y + 20)
+      texts.some(each => each.text === title && each.x === x + width / 2 && each.y === y + 19)
     )
-  return { texts, lines, titled, fuses: rects.filter(({ width, height }) => width === 44 && height === 18) }
+  return { texts, lines, titled, fuses: rects.filter(({ kind }) => kind.includes('fuse')) }
 }
 
 type Reading = ReturnType<typeof read>
-type Box = Reading['fuses'][number]
-const onEdge = ({ y, height }: Box, edge: number, [px, py]: [number, number]) =>
-  Math.abs(px - edge) < 0.1 && py >= y && py <= y + height
-const leftOf = (box: Box) => (point: [number, number]) => onEdge(box, box.x, point)
-const rightOf = (box: Box) => (point: [number, number]) => onEdge(box, box.x + box.width, point)
 
-/** The fuses through which plus lines lead from one device to another. */
-function through({ lines, fuses }: Reading, from: Box, to: Box, fork: readonly [number, number][] = []): number {
-  const plus = lines.filter(({ kind }) => kind === 'limit')
-  const ends = (points: readonly [number, number][]) => [points[0] ?? [0, 0], points.at(-1) ?? [0, 0]] as const
-  const begins = (point: [number, number]) =>
-    rightOf(from)(point) || fork.some(([x, y]) => x === point[0] && y === point[1])
-  return fuses.filter(fuse => {
-    const before = plus.some(({ points }) => begins(ends(points)[0]) && leftOf(fuse)(ends(points)[1]))
-    const behind = plus.some(({ points }) => rightOf(fuse)(ends(points)[0]) && leftOf(to)(ends(points)[1]))
-    return before && behind
-  }).length
+const meets = ([x, y]: Point, [a, b]: readonly [Point, Point]) =>
+  x >= Math.min(a[0], b[0]) - 0.1 &&
+  x <= Math.max(a[0], b[0]) + 0.1 &&
+  y >= Math.min(a[1], b[1]) - 0.1 &&
+  y <= Math.max(a[1], b[1]) + 0.1
+
+/** The pieces of one kind of line, joined where an end lies on another. */
+function wires({ lines }: Reading, kind: string): readonly (readonly (readonly [Point, Point])[])[] {
+  const pieces = lines
+    .filter(each => each.kind === kind)
+    .flatMap(({ points }) => points.slice(1).map((to, index): [Point, Point] => [points[index] ?? to, to]))
+  const nets: [Point, Point][][] = []
+  for (const piece of pieces) {
+    const mine = nets.filter(net =>
+      net.some(each => each.some(end => meets(end, piece)) || piece.some(end => meets(end, each)))
+    )
+    for (const net of mine) nets.splice(nets.indexOf(net), 1)
+    nets.push([piece, ...mine.flat()])
+  }
+  return nets
+}
+
+const onEdge = ({ x, y, width, height }: Box, [px, py]: Point) =>
+  px >= x - 0.1 &&
+  px <= x + width + 0.1 &&
+  py >= y - 0.1 &&
+  py <= y + height + 0.1 &&
+  (Math.abs(py - y) < 0.1 ||
+    Math.abs(py - y - height) < 0.1 ||
+    Math.abs(px - x) < 0.1 ||
+    Math.abs(px - x - width) < 0.1)
+const touches = (net: readonly (readonly [Point, Point])[], box: Box) =>
+  net.some(piece => piece.some(end => onEdge(box, end)))
+
+/** The fuses that plus lines lead through on the way from one device to another; what else stands between counts as part of the way. */
+function through(reading: Reading, from: Box, to: Box): number {
+  const plus = wires(reading, 'limit')
+  const between = ['Relay', 'Charger'].flatMap(title => reading.titled(title))
+  const walk = (at: Box, seen: readonly Box[]): number => {
+    const next = [...reading.fuses, ...between, to].filter(
+      each => !seen.includes(each) && each !== at && plus.some(net => touches(net, at) && touches(net, each))
+    )
+    const ways = next.map(each => {
+      if (each === to) return 0
+      const rest = walk(each, [...seen, at])
+      return rest < 0 ? -1 : rest + (reading.fuses.some(fuse => fuse === each) ? 1 : 0)
+    })
+    const found = ways.filter(count => count >= 0)
+    return found.length === 0 ? -1 : Math.min(...found)
+  }
+  return walk(from, [])
 }
 
 describe.each(Object.entries(plans))('the picture of %s', (_, wire) => {
@@ -93,7 +140,8 @@ describe.each(Object.entries(plans))('the picture of %s', (_, wire) => {
   const [battery] = reading.titled('Battery')
   const [block] = reading.titled('Block')
   const amplifiers = reading.titled('Amplifier')
-  const written = reading.texts.map(({ text }) => text)
+  /** Lines that were broken stand one after the other. */
+  const written = reading.texts.map(({ text }) => text).join(' ')
 
   it('draws every amplifier, and a block where there is more than one', () => {
     expect(circuit.trunk).toBeDefined()
@@ -102,41 +150,37 @@ describe.each(Object.entries(plans))('the picture of %s', (_, wire) => {
     for (const name of circuit.amplifiers) expect(written).toContain(name)
   })
 
-  it('leads from the battery through a fuse in each cable, and through a fuse to each amplifier', () => {
-    const { trunk, branches } = circuit
+  it('leads from the battery through its fuses, and through one to each amplifier behind a block', () => {
+    const { trunk, secondBattery } = circuit
     if (battery === undefined || trunk === undefined) throw new Error('no battery or no trunk')
     const end = block ?? amplifiers[0]
     if (end === undefined) throw new Error('the trunk ends nowhere')
-    expect(through(reading, battery, end, [[150, 111]])).toBe(trunk.runs)
+    const charger = secondBattery?.charger === undefined ? 0 : 1
+    expect(through(reading, battery, end)).toBe((trunk.endFuse === undefined ? 1 : 2) + charger)
     if (block !== undefined) for (const each of amplifiers) expect(through(reading, block, each)).toBe(1)
-    expect(reading.fuses).toHaveLength(half.parts.circuit.request?.fuses?.length ?? 0)
-    expect(reading.fuses.length).toBeGreaterThanOrEqual(trunk.runs + branches.length)
+    const single = circuit.trunk === undefined ? 0 : 1
+    expect(reading.fuses.length).toBeGreaterThanOrEqual(single + circuit.branches.length)
   })
 
   it('leads from a second battery through its fuse to the block, and gives it a way back', () => {
     const [from] = reading.titled('Second battery')
-    if (from === undefined || block === undefined) return
-    const last = ({ points }: Reading['lines'][number]): [number, number] => points.at(-1) ?? [0, 0]
-    const inBlock = ([x, y]: [number, number]) =>
-      x >= block.x && x <= block.x + block.width && y >= block.y && y <= block.y + block.height + 0.1
-    const found = reading.fuses.filter(fuse => {
-      const before = reading.lines.some(
-        ({ points }) => rightOf(from)(points[0] ?? [0, 0]) && leftOf(fuse)(points.at(-1) ?? [0, 0])
-      )
-      return before && reading.lines.some(line => rightOf(fuse)(line.points[0] ?? [0, 0]) && inBlock(last(line)))
-    })
-    expect(found).toHaveLength(1)
-    const minus = reading.lines.filter(({ kind }) => kind === 'ink-line')
-    expect(minus.some(({ points }) => points.some(rightOf(from)))).toBe(true)
+    if (from === undefined || block === undefined || circuit.secondBattery?.lead === undefined) return
+    expect(through(reading, from, block)).toBe(1)
+    expect(wires(reading, 'ink-line').some(net => touches(net, from))).toBe(true)
   })
 
   it('gives every amplifier a way back, to the body or to the battery', () => {
-    const minus = reading.lines.filter(({ kind }) => kind === 'ink-line')
-    for (const each of amplifiers) {
-      expect(minus.some(({ points }) => points.some(leftOf(each)))).toBe(true)
-    }
+    const minus = wires(reading, 'ink-line')
     if (battery === undefined) throw new Error('no battery')
-    expect(minus.some(({ points }) => points.some(rightOf(battery)))).toBe(true)
+    for (const each of [...amplifiers, battery]) expect(minus.some(net => touches(net, each))).toBe(true)
+  })
+
+  it('puts on its line the number that each conductor has in the table', () => {
+    const numbers = reading.texts.filter(({ kind }) => kind === 'bubble-text').map(({ text }) => Number(text))
+    const rows = conductorsOf({ circuit }, metric)
+    // The way back of a charger stands in the table alone: its box says where it goes.
+    const drawn = rows.flatMap(({ key }, index) => (key === 'charger minus' ? [] : [index + 1]))
+    expect(numbers.toSorted((a, b) => a - b)).toEqual(drawn)
   })
 
   it('writes size, length and fuse of every conductor, as the bill buys them', () => {
@@ -151,20 +195,19 @@ describe.each(Object.entries(plans))('the picture of %s', (_, wire) => {
       expect(items).toContain(`fuse ${fuse?.ratingA} A`)
       if (run.returnLengthM > 0) {
         const back = `${times(runs)}${designation}, ${runText(run.returnLengthM, metric)}`
-        expect(written.some(text => text.startsWith(back))).toBe(true)
+        expect(written).toContain(back)
       }
     }
-    expect(written.join(' ')).toContain(`2 × ${circuit.speakerWire?.designation}`)
+    expect(written).toContain(`2 × ${circuit.speakerWire?.designation}`)
     expect(items).toContain(`two-core loudspeaker wire ${circuit.speakerWire?.designation}`)
   })
 
   it('says what it does not draw, on the picture and beside it', () => {
     const { wiring } = half
     if (wiring === undefined) throw new Error('no wiring')
-    const lettering = written.join(' ')
     const page = planPage({ ...inventedPlan(), wiring }, { paper: metric })
     for (const { text } of circuit.notPlanned) {
-      expect(lettering).toContain(`Not drawn: ${text}`)
+      expect(picture).toContain(`Not drawn: ${text}`)
       expect(page).toContain(`<p class="barrier">Not drawn: ${text}</p>`)
     }
     expect(reading.titled('Second battery')).toHaveLength('secondBattery' in half.request.supply ? 1 : 0)

@@ -15,6 +15,8 @@ type Segment = readonly [Point, Point]
 const attributes = (text: string) =>
   Object.fromEntries([...text.matchAll(/([\w-]+)="([^"]*)"/g)].map(m => [m[1], m[2]]))
 
+const near = (a: number, b: number) => Math.abs(a - b) < 0.02
+
 /** What the picture itself says: its lines, the open circles, and the captions of the boxes between them. */
 function read(svg: string) {
   const segments = [...svg.matchAll(/<line ([^>]*)\/>/g)].map((match): Segment => {
@@ -26,14 +28,20 @@ function read(svg: string) {
   })
   const circles = [...svg.matchAll(/<circle ([^>]*)\/>/g)].map(match => attributes(match[1] ?? ''))
   const ends = circles.filter(({ r }) => r === '5').map(({ cx, cy }): Point => ({ x: Number(cx), y: Number(cy) }))
-  const captions = [...svg.matchAll(/<text ([^>]*)>(driver [^<]*)<\/text>/g)].map(match => {
+  const written = [...svg.matchAll(/<text ([^>]*)>([^<]*)<\/text>/g)].map(match => {
     const { x, y } = attributes(match[1] ?? '')
-    return { x: Number(x), y: Number(y) - 4, text: match[2] ?? '' }
+    return { x: Number(x), y: Number(y), text: match[2] ?? '' }
   })
+  // A name in one line stands on the middle of its box, one in two lines about it.
+  const captions = written
+    .filter(({ text }) => /^driver \d+$/.test(text))
+    .map(({ x, y, text }) => {
+      const coil = written.find(each => each.text.startsWith('coil ') && near(each.x, x) && near(each.y - y, 16))
+      return coil === undefined ? { x, y: y - 4, text } : { x, y: y + 4, text: `${text} ${coil.text}` }
+    })
   return { segments, ends, captions }
 }
 
-const near = (a: number, b: number) => Math.abs(a - b) < 0.02
 const on = ({ x, y }: Point, [from, to]: Segment) =>
   near(from.x, to.x)
     ? near(x, from.x) && y > Math.min(from.y, to.y) - 0.02 && y < Math.max(from.y, to.y) + 0.02
@@ -55,7 +63,7 @@ function nets(svg: string): readonly string[] {
   for (const end of ends) {
     const touching = segments.findIndex(segment => on(end, segment))
     expect(touching, 'a terminal without a wire').toBeGreaterThanOrEqual(0)
-    const caption = captions.find(({ x, y }) => near(y, end.y) && near(Math.abs(x - end.x), 66))
+    const caption = captions.find(({ x, y }) => near(y, end.y) && near(Math.abs(x - end.x), 46))
     const name = caption === undefined ? 'amplifier' : `${caption.text} ${end.x < caption.x ? '+' : '-'}`
     named.set(root(touching), [...(named.get(root(touching)) ?? []), name])
   }

@@ -6,6 +6,7 @@ import type { Source } from '../../src/contract/sources/entry.ts'
 import { sources } from '../../src/contract/sources/source.ts'
 import { caution, cautionSources } from '../../src/domain/caution.ts'
 import { fuseFamilies } from '../../src/domain/circuit/fuse/fuse-families-iso-8820.ts'
+import { plainWords } from '../support/plain-words.ts'
 
 const catalogue: readonly (readonly [string, CautionEntry])[] = Object.entries(cautionCatalogue)
 const list: readonly (readonly [string, Source])[] = Object.entries(sources)
@@ -45,7 +46,7 @@ describe('what cautions rest on', () => {
   it('marks a basis no better than its source', () => {
     for (const [code, { basis, sources: ids = [] }] of catalogue.filter(([, { basis }]) => !/\bread\b/.test(basis)))
       for (const id of ids) expect(sources[id].status === 'read' && !/second-hand|memory/.test(basis), code).toBe(false)
-    expect(cautionSources([caution('battery-gas', '')])).toEqual(['33-cfr-183-420'])
+    expect(cautionSources([caution('battery-gas', plainWords(''))])).toEqual(['33-cfr-183-420'])
   })
 
   it('says nothing that is surer than it is', () => {

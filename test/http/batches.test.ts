@@ -48,6 +48,23 @@ describe('batches', () => {
     expect(rest.text.split('\n').slice(0, 3)).toEqual(lines.slice(5, 8))
   })
 
+  it('tell an answer from a problem by a word, and name the operation', async () => {
+    const { items } = JSON.parse((await batch([good, wrong])).text)
+    expect(items.map(({ outcome, operationId }: Record<string, unknown>) => [outcome, operationId])).toEqual([
+      ['answered', 'wireCoils'],
+      ['refused', 'wireCoils']
+    ])
+  })
+
+  it('take ten times as many line by line', async () => {
+    const many = Array.from({ length: 200 }, (_, index) => ({ ...good, id: `call ${index}` }))
+    expect((await batch(many)).status).toBe(400)
+    const { status, text } = await batch(many, { query: '?form=ndjson' })
+    expect(status, text).toBe(200)
+    expect(text.trimEnd().split('\n')).toHaveLength(201)
+    expect((await batch([...many, good], { query: '?form=ndjson' })).status).toBe(400)
+  })
+
   it('are refused whole only where the batch itself is wrong', async () => {
     for (const [calls, query = ''] of [
       [[]],
@@ -57,7 +74,7 @@ describe('batches', () => {
       [Array(21).fill(good)],
       [Array(101).fill(good)],
       [[good], '?fromIndex=x'],
-      [[good], '?fromIndex=101']
+      [[good], '?fromIndex=1001']
     ] as const) {
       const { status, text } = await batch(calls, { query })
       expect(status, text).toBe(400)

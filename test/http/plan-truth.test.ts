@@ -117,7 +117,7 @@ describe('a plan says', () => {
     const { result } = planned({ ...estatePlan, driver: { ...estatePlan.driver, sheet } })
     expect(result.parts.matching.problem.errors[0].pointer).toBe('/driver/sheet/powerW')
     expect(result.summary.reasons).toHaveLength(2)
-    expect(result.summary.reasons[1]).toMatch(/^Waiting for this: wiring, /)
+    expect(result.summary.reasons[1].detail).toMatch(/^Waiting for this: wiring, /)
   })
 
   it('one cause and the ways out where nothing is published for a load of these drivers', () => {
@@ -125,7 +125,7 @@ describe('a plan says', () => {
     const { verdict, reasons } = planned({ ...estatePlan, amplifier }).result.summary
     expect(verdict).toBe('incomplete')
     expect(reasons).toHaveLength(2)
-    expect(reasons[0]).toMatch(/300 W at 16 Ω.*Take an amplifier/)
+    expect(reasons[0].detail).toMatch(/300 W at 16 Ω.*Take an amplifier/)
   })
 
   const low = { ...hatchbackPlan, car: { space: { widthMm: 700, heightMm: 380, depthMm: 420 } } }
@@ -136,7 +136,7 @@ describe('a plan says', () => {
     // 312 mm of flange, 2 × 15 mm beside it, 2 × 17.7 mm of board; 380 mm less 2 × 4 mm of carpet.
     expect(parts.box.problem.errors[0].bounds.minimum).toBeCloseTo(312 + 30 + 35.4, 6)
     expect(summary.verdict).toBe('incomplete')
-    expect(summary.reasons[0]).toMatch(
+    expect(summary.reasons[0].detail).toMatch(
       /^No enclosure fits the space\. The nearest, .*at least 378 mm in height.* 372 mm/
     )
     expect([billOfMaterials, commissioning, buildOrder, parts.sheets.done]).toEqual([[], [], undefined, false])
@@ -160,7 +160,7 @@ describe('a plan says', () => {
     const said = cautions.find(({ code }: Answer) => code === 'not-as-asked')
     expect(said).toMatchObject({ level: 'care', figures: { askedNetVolumeL: asked, builtNetVolumeL: netL } })
     expect(netL).toBeGreaterThan(asked * 0.97)
-    expect(result.summary).toMatchObject({ verdict: 'take-care', reasons: [said.message] })
+    expect(result.summary).toMatchObject({ verdict: 'take-care', reasons: [{ code: said.code, detail: said.message }] })
     for (const form of ['text/plain', 'text/html']) expect(await written(request, form)).toContain(said.message)
   })
 

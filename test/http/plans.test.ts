@@ -171,7 +171,7 @@ describe('a plan', () => {
     expect(parts.matching).toMatchObject({ done: false, problem: { code: 'invalid-request' } })
     expect(parts.matching.problem.errors[0].pointer).toBe('/driver/powerW')
     expect(summary.verdict).toBe('incomplete')
-    expect(summary.reasons.join()).toContain('matching')
+    expect(summary.reasons.map(({ part }: Reply['body']) => part)).toContain('matching')
   })
 
   it('refuses peak power in the place where it stands and waits with what follows', async () => {

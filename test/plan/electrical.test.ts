@@ -1,9 +1,11 @@
 /** The electrical half of a plan: one size for every conductor in parts, bill, picture and steps; the described source. */
 import { describe, expect, it } from 'vitest'
+import { caution } from '../../src/domain/caution.ts'
 import { estatePlan, hatchbackPlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { oneOperatingPoint } from '../../src/plan/answer/one-operating-point.ts'
 import { table5AsPrinted } from '../published/33-cfr-183-425-table-5.ts'
 import { electricalHalf } from '../support/electrical-half.ts'
+import { plainWords } from '../support/plain-words.ts'
 import { expectPrinted } from '../support/printed.ts'
 
 const amplifier = (powerW: number, draw: object = {}) => ({
@@ -413,7 +415,7 @@ describe('the place of the main fuse', () => {
 
 describe('one thing that several parts judge', () => {
   const said = (code: 'breaking-capacity' | 'port-air-speed', level: 'care' | 'stop', message: string) =>
-    ({ code, level, message }) as const
+    caution(code, plainWords(message), { level })
 
   it('is said once, by the part that knows most', () => {
     const told = oneOperatingPoint({

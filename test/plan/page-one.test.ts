@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import type { PlanHazard } from '../../src/contract/systems/safety.ts'
 import { type Caution, caution } from '../../src/domain/caution.ts'
 import { pageOne } from '../../src/plan/answer/page-one.ts'
+import { plainWords } from '../support/plain-words.ts'
 
 const danger = (code: Caution['code'], harm: PlanHazard['harm'], peculiar = true): PlanHazard => ({
   id: code,
@@ -16,17 +17,17 @@ const danger = (code: Caution['code'], harm: PlanHazard['harm'], peculiar = true
   basis: ''
 })
 const figures = { valueMm: 1 }
-const licensed = caution('licensed-work', 'Ask first.')
+const licensed = caution('licensed-work', plainWords('Ask first.'))
 const codes = (cautions: readonly Caution[], dangers: readonly PlanHazard[], said: readonly string[] = []) =>
   pageOne([...cautions, licensed], [], said, dangers).map(({ code }) => code)
 
 describe('page one', () => {
   it('puts death before fire before injury, and what only disappoints between', () => {
     const cautions = [
-      caution('port-air-speed', 'fast', { figures, level: 'care' }),
-      caution('output-touch-voltage', 'live'),
-      caution('lithium-battery', 'strong'),
-      caution('high-voltage-orange', 'orange')
+      caution('port-air-speed', plainWords('fast'), { figures, level: 'care' }),
+      caution('output-touch-voltage', plainWords('live')),
+      caution('lithium-battery', plainWords('strong')),
+      caution('high-voltage-orange', plainWords('orange'))
     ]
     const dangers = [
       danger('output-touch-voltage', 'injury'),
@@ -44,9 +45,9 @@ describe('page one', () => {
 
   it('says nothing there that every plan has, no note, and nothing that the verdict says', () => {
     const cautions = [
-      caution('wood-dust', 'dust', { figures }),
-      caution('port-air-speed', 'heard', { figures, level: 'note' }),
-      caution('box-restraint', 'the reason', { figures })
+      caution('wood-dust', plainWords('dust'), { figures }),
+      caution('port-air-speed', plainWords('heard'), { figures, level: 'note' }),
+      caution('box-restraint', plainWords('the reason'), { figures })
     ]
     const dangers = [danger('wood-dust', 'illness', false), danger('box-restraint', 'death')]
     expect(codes(cautions, dangers, ['the reason'])).toEqual(['licensed-work'])
@@ -62,8 +63,8 @@ describe('page one', () => {
     ] as const
     const design = ['port-air-speed', 'coil-too-hot', 'excursion-above-xmax'] as const
     const cautions = [
-      ...grave.map(code => caution(code, code)),
-      ...design.map(code => caution(code, code, { figures, level: 'care' }))
+      ...grave.map(code => caution(code, plainWords(code))),
+      ...design.map(code => caution(code, plainWords(code), { figures, level: 'care' }))
     ]
     const told = codes(
       cautions,
@@ -81,10 +82,8 @@ describe('page one', () => {
       danger('box-restraint', 'damage', false),
       danger('lithium-battery', 'fire')
     ]
-    expect(codes([caution('lithium-battery', 'a'), caution('box-restraint', 'b')], dangers)).toEqual([
-      'box-restraint',
-      'lithium-battery',
-      'licensed-work'
-    ])
+    expect(
+      codes([caution('lithium-battery', plainWords('a')), caution('box-restraint', plainWords('b'))], dangers)
+    ).toEqual(['box-restraint', 'lithium-battery', 'licensed-work'])
   })
 })

@@ -170,14 +170,15 @@ describe('the card', () => {
     const card = readingCard([told], plan.commissioning)
     expect(card).toEqual([
       {
-        what: 'voltage at the amplifier, plus terminal to ground terminal; engine off, nothing plays',
+        what: 'voltage at the amplifier',
+        how: 'plus terminal to ground terminal; engine off, nothing plays',
         planned: '12.58 V, 12.41 to 12.75 V',
         step: number,
         otherwise: 'Less: a battery that is not full.'
       }
     ])
     const page = planPage({ ...plan, card }, { paper: metric })
-    expect(page).toContain('12.58 V, 12.41 to 12.75 V')
+    expect(page).toContain('12.58 V<br>12.41 to 12.75 V')
     expect(page).toContain('Less: a battery that is not full.')
   })
 })

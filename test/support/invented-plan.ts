@@ -12,6 +12,7 @@ import { workOrder } from '../../src/plan/steps/work-order.ts'
 import { buildFacts } from '../../src/plan/work/build-facts.ts'
 import { buildCautions } from '../../src/plan/work/build-order.ts'
 import { restraint, restraintCautions } from '../../src/plan/work/restraint.ts'
+import { plainWords } from './plain-words.ts'
 
 export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
   const box = layOutBox({
@@ -48,14 +49,14 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
   const order = workOrder(boxNodes(facts))
   const placed = placedCautions(
     [
-      caution('port-air-speed', 'Air moves at 28 m/s in the port.'),
-      caution('cabin-model', 'The level at the seat is a model.'),
-      caution('no-box-suits', 'No box suits all wishes.'),
-      caution('battery-assists', 'The battery gives 20 A.'),
+      caution('port-air-speed', plainWords('Air moves at 28 m/s in the port.')),
+      caution('cabin-model', plainWords('The level at the seat is a model.')),
+      caution('no-box-suits', plainWords('No box suits all wishes.')),
+      caution('battery-assists', plainWords('The battery gives 20 A.')),
       ...buildCautions(facts),
       ...restraintCautions(held),
-      caution('narrow-strip', 'A strip is only 40 mm wide.'),
-      caution('fuse-last', 'Every fuse stays out until the short test has passed.')
+      caution('narrow-strip', plainWords('A strip is only 40 mm wide.')),
+      caution('fuse-last', plainWords('Every fuse stays out until the short test has passed.'))
     ],
     [...order.steps, { id: 'fuse-last', cautions: ['fuse-last'] }],
     []
@@ -125,8 +126,8 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     },
     nearest: [],
     tried: [{ name: 'Vented, tuned to fs', why: 'too large' }],
-    conductors: [{ what: 'positive', size: '1/0 AWG', run: '5 m', fuse: '125 A' }],
-    card: [{ what: 'Loudspeaker terminals at the tone', planned: '40.0 V at 50 Hz', step: 2, otherwise: '' }],
+    conductors: [{ key: 'trunk', what: 'positive', size: '1/0 AWG', run: '5 m', fuse: '125 A' }],
+    card: [{ what: 'Loudspeaker terminals at the tone', planned: '40.0 V at 50 Hz', step: 2, how: '', otherwise: '' }],
     facts: [
       {
         title: 'Electrical',
@@ -164,21 +165,20 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     cutPlan,
     wiring: {
       battery: '12 V, 70 Ah',
-      runs: 1,
       notDrawn: [],
       fuse: '125 A, bolt-down',
       fusePlace: 'within 0.18 m of the battery',
-      positive: '1/0 AWG copper, 5.0 m',
-      negative: '1/0 AWG, 0.5 m to the body',
+      positive: { number: 1, text: '1/0 AWG copper, 5.0 m' },
+      negative: { number: 2, text: '1/0 AWG, 0.5 m to the body' },
       returnBy: 'body',
       amplifier: ['one channel, 2 Ω', 'gain to 40.0 V RMS', 'low-pass 80 Hz'],
-      speakerWire: '2 × 4 mm², 2 m',
+      speakerWire: { number: 5, text: '2 × 4 mm², 2 m' },
       load: '2 Ω in all',
       driverCount: 2,
       joints: ['Each driver: both coils in parallel, plus to plus and minus to minus.', 'The two drivers in series.'],
       source: 'head unit',
-      signal: 'screened signal cable, 5 m',
-      turnOn: 'turn-on wire 0.75 mm²'
+      signal: { number: 3, text: 'screened signal cable, 5 m' },
+      turnOn: { number: 4, text: 'turn-on wire 0.75 mm²' }
     },
     bill: billOfMaterials({
       box,
@@ -220,6 +220,9 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
       {
         number: order.steps.length + 1,
         id: 'no-short',
+        stage: 'power',
+        minutes: 5,
+        tools: ['multimeter'],
         title: 'Look for a short',
         cautions: [],
         text: 'Leave the fuse out. Measure from the amplifier end of the positive cable to the body.',
@@ -228,6 +231,9 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
       {
         number: order.steps.length + 2,
         id: 'fuse-last',
+        stage: 'power',
+        minutes: 5,
+        tools: [],
         title: 'Put the fuse in',
         cautions: ['fuse-last'],
         text: 'Put the fuse in and measure the voltage at the amplifier.',

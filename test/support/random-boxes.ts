@@ -47,7 +47,8 @@ export function randomBoxes(seed: number): () => BoxRequest {
     if (chance(0.2)) return undefined
     if (chance(0.5)) return tube(['front', 'left', 'right', 'back'], 'rear')
     const width = chance(0.5) ? { widthM: mm(0.15, 0.35) } : {}
-    return { kind: 'slot', heightM: mm(0.025, 0.05), lengthM: mm(0.2, 0.7), ...width }
+    const along = chance(0.4) ? { along: one(['left', 'right', 'top'] as const) } : {}
+    return { kind: 'slot', heightM: mm(0.025, 0.05), lengthM: mm(0.2, 0.7), ...width, ...along }
   }
 
   return () => {

@@ -6,10 +6,10 @@ import type {
   PassiveRadiatorRequest,
   PortRequest
 } from '../../src/contract/enclosures/enclosure.ts'
+import type { PresetKind } from '../../src/contract/enclosures/words.ts'
 import type {
   CustomEnclosureRequest,
   EnclosureRequest,
-  PresetKind,
   SystemRequest
 } from '../../src/domain/enclosure/model/request.ts'
 import { randomStream } from '../../src/numeric/random-stream.ts'
@@ -121,7 +121,11 @@ function customEnclosure(draw: Draw): CustomEnclosureRequest {
   const { whole, pick, maybe, between } = draw
   const names = Array.from({ length: whole(1, 5) }, (_, index) => `room ${index + 1}`.replace(' ', ''))
   const places = [...names, 'outside']
-  const chambers = names.map(name => ({ name, ...volume(draw), lossHz: between(20, 80) }))
+  const chambers = names.map(name => {
+    const air = volume(draw)
+    const lossHz = between(20, 80)
+    return { name, ...air, ...given({ lossHz: (air.leakQ ?? air.absorptionQ) ? lossHz : undefined }) }
+  })
   const links = names.map((from, index) => ({ from, to: places[index + 1] as string }))
   const ports = links
     .filter(() => maybe(0.8, () => true))

@@ -83,7 +83,8 @@ export const tenBoxes: Readonly<Record<string, BoxRequest>> = {
     outer: { widthM: 0.7, heightM: 0.4, depthM: 0.45 },
     thicknessM,
     drivers: [bigDriver],
-    port: { kind: 'slot', heightM: 0.04, lengthM: 0.5, along: 'right' }
+    port: { kind: 'slot', heightM: 0.04, lengthM: 0.5, along: 'right' },
+    bracing: { upperHz: 160 }
   },
   'driver on the lid, flanged tube on the left': {
     outer: { widthM: 0.64, heightM: 0.4, depthM: 0.45 },

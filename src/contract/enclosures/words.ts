@@ -24,6 +24,9 @@ export const sizedKinds = [
   'band-pass-6-series'
 ] as const
 export type SizedKind = (typeof sizedKinds)[number]
+/** An infinite baffle needs no sizing. */
+export const presetKinds = ['infinite-baffle', ...sizedKinds] as const
+export type PresetKind = (typeof presetKinds)[number]
 /** `coil-heat`: |i|²·Re ≤ P. `rated-voltage`: voltage ≤ √(P·Z). `lower`: whichever allows less. */
 export const thermalReadings = ['lower', 'coil-heat', 'rated-voltage'] as const
 export const chamberNames = ['rear', 'front'] as const

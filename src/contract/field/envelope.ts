@@ -54,7 +54,7 @@ const BasisBody = component(
   }
 )
 
-const CalculationBody = component('Calculation', 'What an answer is cited by; on paper too.', {
+export const CalculationBody = component('Calculation', 'What an answer is cited by; on paper too.', {
   version: Type.String({ description: 'Version of the service; /v1/changes says which figures each version moved' }),
   digest: Type.String({
     description:
@@ -69,11 +69,9 @@ export function answerOf<Result extends TSchema>(name: string, result: Result) {
     cautions: Type.Array(ref(CautionBody), { description: 'Doubts and dangers, the gravest first' }),
     assumed: Type.Array(ref(AssumedBody), { description: 'Every default that was used' }),
     sources: Type.Array(choice('Id of a source', Object.keys(sources)), {
-      description: 'What the figures rest on; see /v1/reference/sources'
+      description: 'See /v1/reference/sources'
     }),
-    basis: Type.Optional(
-      Type.Array(ref(BasisBody), { description: 'With `?basis=true`: how each figure was reached' })
-    ),
+    basis: Type.Optional(Type.Array(ref(BasisBody), { description: 'With `?basis=true`' })),
     calculation: ref(CalculationBody)
   })
 }

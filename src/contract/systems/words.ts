@@ -138,6 +138,9 @@ export type RemedyId = (typeof remedyIds)[number]
 export const remedyCosts = ['reading', 'setting', 'cable', 'battery', 'alternator', 'driver'] as const
 export type RemedyCost = (typeof remedyCosts)[number]
 /** Where the work goes on. */
+/** Stretches of the first switching-on: up to the running engine, the gain without drivers, first sound, proof under load. */
+export const startStages = ['power', 'gain', 'sound', 'proof'] as const
+export type StartStage = (typeof startStages)[number]
 export const workPlaces = ['table', 'bench', 'car'] as const
 export type WorkPlace = (typeof workPlaces)[number]
 /** The worst a danger can do, the gravest first. */

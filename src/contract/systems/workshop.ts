@@ -8,17 +8,37 @@ import { billGroups, billParts, workItems, workPlaces } from './words.ts'
 
 const texts = (description: string) => Type.Array(Type.String(), { description })
 
+const Specification = component('BillSpecification', 'What a shop looks for; only what says something of the row.', {
+  designation: Type.Optional(Type.String({ description: 'Size of a conductor with its series, as `4 AWG`' })),
+  material: Type.Optional(Type.String({ description: 'Material of a board' })),
+  thread: Type.Optional(Type.String({ description: 'Metric thread' })),
+  fuseType: Type.Optional(Type.String({ description: 'Form of the fuse' })),
+  ratedA: Type.Optional(quantity('A', 'Rated current')),
+  diameterMm: Type.Optional(quantity('mm', 'Diameter; of a tube inside')),
+  lengthMm: Type.Optional(quantity('mm', 'Length of one piece')),
+  widthMm: Type.Optional(quantity('mm', 'Width of one piece')),
+  thicknessMm: Type.Optional(quantity('mm', 'Thickness')),
+  areaMm2: Type.Optional(quantity('mm²', 'Conductor section')),
+  capacitanceF: Type.Optional(quantity('F', 'Capacitance')),
+  resistanceOhm: Type.Optional(quantity('Ω', 'Resistance')),
+  capacityN: Type.Optional(quantity('N', 'Lashing capacity'))
+})
+
 export const BillRowBody = component('BillRow', 'One line of the bill of materials.', {
+  id: Type.String({ description: 'Name of the row in this bill: its part, numbered from the second row on' }),
   group: choice('Where the row belongs', billGroups),
   part: choice('What it is; the steps of the work name it so', billParts),
-  item: Type.String({ description: 'What to buy' }),
+  item: Type.String({ description: 'What to buy, for people' }),
+  specification: Type.Optional(ref(Specification)),
   quantity: quantity('1', 'How much to buy, in `unit`: the need with its spare, rounded up'),
   unit: Type.String({ description: 'Unit of quantity and need' }),
   need: quantity('1', 'The need itself, in `unit`'),
   sparePercent: quantity('%', 'Spare added to the need'),
   basis: Type.String({ description: 'How the need was reached' }),
-  needed: Type.Boolean({ description: 'False where a builder may do without' })
+  needed: Type.Boolean({ description: 'False where a builder may do without' }),
+  insteadOf: Type.Optional(choice('Bought instead of the rows of this part, not besides', billParts))
 })
+export const billSpecificationFields = Object.keys(Specification.properties)
 export interface BillRow extends Si<Static<typeof BillRowBody>> {}
 
 const BuildStepBody = component('BuildStep', 'One step of the work.', {

@@ -90,6 +90,9 @@ export const volumeText = (volumeM3: number, { units }: PaperUnits): string =>
 export const massText = (massKg: number, { units }: PaperUnits): string =>
   units === 'metric' ? `${figure(massKg, 1)} kg` : `${figure(massKg / POUND_KG, 1)} lb`
 
+/** With a capital at the front, as a sentence begins. */
+export const opened = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+
 export function durationText(minutes: number): string {
   const whole = Math.round(minutes)
   if (whole < 60) return `${whole} min`

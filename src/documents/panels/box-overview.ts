@@ -22,7 +22,7 @@ import {
   view
 } from './oblique.ts'
 
-const drawn = { width: 620, height: 380, left: 70, top: 56 } as const
+const drawn = { width: 320, height: 230, left: 10, top: 10 } as const
 
 function scaleOf({ widthM, heightM, depthM }: BoxLayout['outer']): number {
   return Math.min(drawn.width / (widthM + depth.right * depthM), drawn.height / (heightM + depth.up * depthM))
@@ -144,14 +144,10 @@ export function boxOverview(box: BoxLayout, id: string, paper: PaperUnits): stri
       title: 'The box, seen from the front right and above',
       description: `Panels ${box.panels.map(({ name }) => name).join(', ')}; ${sizes}.`
     },
-    { width: drawn.width + 2 * drawn.left, height: bottom + 66 },
-    textAt(20, 30, 'The box', { size: 17, bold: true }),
+    { width: drawn.width + 2 * drawn.left, height: bottom + 10 },
     ...sawn.map(({ svg }) => svg),
     ...front.map(board => outerFace(board, project)),
     ...boards.filter(board => !front.includes(board)).map(board => hidden(board, project)),
-    ...front.map(board => nameAt(board, project)),
-    ...[`${sizes}.`, 'Dashed: panels behind and inside.'].map((line, index) =>
-      textAt(20, bottom + 34 + 18 * index, line, { size: 12, colour: ink.quiet, className: 'quiet' })
-    )
+    ...front.map(board => nameAt(board, project))
   )
 }

@@ -5,7 +5,7 @@ import { levelChart } from '../charts/plan-charts.ts'
 import { type Html, html } from '../draw/html.ts'
 import type { PaperUnits } from '../draw/number-text.ts'
 import { bootPicture } from './boot-picture.ts'
-import { figureOf, list, table } from './page-parts.ts'
+import { figureOf, fold, list, table } from './page-parts.ts'
 import { imprintTexts, type PaperOptions, type PlanPaper, verdictText } from './plan-paper.ts'
 import { askedRows } from './plan-rows.ts'
 
@@ -34,14 +34,15 @@ const misses = ({ nearest, ways }: PlanPaper): Html | undefined =>
     : html`${ways.length === 0 ? undefined : html`<h2>What would make a box fit</h2>${list(ways)}`}<h2>What came nearest</h2><dl class="misses">${nearest.map(({ name, why }) => html`<div><dt>${name}</dt><dd>${why}</dd></div>`)}</dl>`
 
 function askedTable(plan: PlanPaper, paper: PaperUnits): Html | undefined {
-  const rows = askedRows(plan, paper).map(({ what, was, is, kept }) => [
+  const all = askedRows(plan, paper)
+  const rows = all.map(({ what, was, is, kept }) => [
     what,
     was,
     kept ? is : html`<span class="missed">${is}, not as asked</span>`
   ])
-  return rows.length === 0
-    ? undefined
-    : table('Asked and built', [{ title: 'What' }, { title: 'Asked' }, { title: 'Built' }], rows)
+  if (rows.length === 0) return undefined
+  const shown = table('Asked and built', [{ title: 'What' }, { title: 'Asked' }, { title: 'Built' }], rows)
+  return all.every(({ kept }) => kept) ? html`<div>${fold('Asked and built: nothing differs', shown)}</div>` : shown
 }
 
 /** Clause, sentence, and where in the work it counts. */

@@ -27,10 +27,6 @@ export const fold = (line: string, ...content: readonly Part[]): Html =>
 export const figureOf = (svg: string, className = 'drawing'): Html =>
   html`<figure class="${className}">${drawn(svg)}</figure>`
 
-/** A drawing that is wide whatever the page is scrolls in its own frame, also by keyboard. */
-export const scrolling = (svg: string, label: string): Html =>
-  html`<figure class="drawing lying"><div class="scroll" tabindex="0" role="region" aria-label="${label}">${drawn(svg)}</div></figure>`
-
 /** What prevents harm stands open; what is only good to know is folded. */
 export function cautionsOf(cautions: readonly Caution[]): Html | undefined {
   if (cautions.length === 0) return undefined

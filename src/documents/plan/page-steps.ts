@@ -1,7 +1,8 @@
 /** Steps on the page: title, time, what prevents harm and what must be read in sight; how, tools and why folded. */
 import { type Html, html } from '../draw/html.ts'
+import { durationText } from '../draw/number-text.ts'
 import { list } from './page-parts.ts'
-import { barriersOf, daysOf, type PaperStep } from './paper-steps.ts'
+import { barriersOf, type PaperStep, type PaperStretch } from './paper-steps.ts'
 import type { PlanPaper } from './plan-paper.ts'
 
 /** Short sentences one after the other, on as few lines as they need. */
@@ -19,13 +20,13 @@ function stepItem(plan: PlanPaper, step: PaperStep): Html {
   return html`<li id="step-${number}"><input type="checkbox" aria-label="Step ${number} done"><details><summary>${sight}</summary>${list(how)}${named('Tools', tools)}${named('Uses', uses)}${whole.map(text => html`<p class="barrier">${text}</p>`)}</details></li>`
 }
 
-export const stepList = (plan: PlanPaper, steps: readonly PaperStep[]): Html | undefined =>
-  steps.length === 0 ? undefined : html`<ol class="steps">${steps.map(step => stepItem(plan, step))}</ol>`
-
-/** The steps of some places, day by day. */
-export function stepsByDay(plan: PlanPaper, places: Parameters<typeof daysOf>[1]): Html | undefined {
-  const shown = daysOf(plan, places).map(
-    ({ day, steps }) => html`<h3 class="day">Day ${day}</h3>${stepList(plan, steps)}`
-  )
-  return shown.length === 0 ? undefined : html`${shown}`
+/** A stretch of the work folds to one line: who opens it sees of each step what prevents harm and what is read. */
+function stretch(plan: PlanPaper, { title, minutes, steps }: PaperStretch): Html {
+  const [first, last] = [steps[0]?.title, steps.at(-1)?.title]
+  const from = first === last ? first : `${first} … ${last}`
+  const count = steps.length === 1 ? '1 step' : `${steps.length} steps`
+  return html`<details class="stretch"><summary><b>${title}</b> <span class="time">${count}, ${durationText(minutes)}</span><span class="ends">${from}</span></summary><ol class="steps">${steps.map(step => stepItem(plan, step))}</ol></details>`
 }
+
+export const stretches = (plan: PlanPaper, all: readonly PaperStretch[]): Html | undefined =>
+  all.length === 0 ? undefined : html`${all.map(each => stretch(plan, each))}`

@@ -30,13 +30,11 @@ export const drawingStyle = `
 @container (min-width:24rem){.boot text{font-size:10.6px}}
 @container (min-width:32rem){.boot text{font-size:8.6px}}
 @container (min-width:42rem){.boot text{font-size:7px}}
-.lying{max-width:52rem}
-.scroll{overflow-x:auto}
-.scroll svg{min-width:46rem}
+.wiring{max-width:27rem}
 .small text{font-size:12.4px}
 .small .wide{display:none}
 @container (min-width:26rem){.small text{font-size:9.4px}}
-@container (min-width:32rem){.small text{font-size:8px}.small .wide{display:inline}.small .bubble-text{font-size:6.5px}}
+@container (min-width:32rem){.small text{font-size:8px}.small .wide{display:inline}.small .bubble-text.wide{font-size:6.5px}}
 .boot .size{paint-order:stroke;stroke:var(--sheet);stroke-width:2.5px}
 svg .paper,svg .paper-shape,svg .hole{fill:var(--paper)}
 .boot svg .paper{fill:var(--sheet)}
@@ -55,7 +53,8 @@ svg .paper-shape{stroke:var(--ink)}
 svg .hole,svg .rebate,svg .centre,svg .cut{stroke:var(--blue)}
 svg .hatch{stroke:var(--rule)}
 svg .thin,svg .mark,svg .frame{stroke:var(--quiet)}
-svg line.limit{stroke:var(--rust)}
+svg line.limit,svg polyline.limit,svg .fuse{stroke:var(--rust)}
+svg .ink-fill{fill:var(--ink)}
 svg .ink-line,svg .line{stroke:var(--ink)}
 svg .cut-fill{fill:var(--blue)}
 `

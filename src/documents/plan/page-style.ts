@@ -24,7 +24,7 @@ footer a{overflow-wrap:anywhere}
 input[type=checkbox]{flex:none;width:24px;height:24px;margin:0;appearance:none;background:var(--sheet);border:1.5px solid var(--ink);border-radius:2px}
 input[type=checkbox]:checked{background:var(--blue) linear-gradient(var(--blue),var(--blue))}
 input[type=checkbox]:checked::after{content:"✓";display:block;color:var(--sheet);font-weight:600;line-height:21px;text-align:center}
-input[type=text]{width:100%;min-width:3rem;font:inherit;color:inherit;background:none;border:0;border-bottom:1px solid var(--ink);border-radius:0;padding:0}
+input[type=text]{width:100%;min-width:2.6rem;font:inherit;color:inherit;background:none;border:0;border-bottom:1px solid var(--ink);border-radius:0;padding:0}
 `
 
 const cover = `
@@ -43,27 +43,28 @@ const cover = `
 .misses{margin:.4rem 0}.misses div{border-bottom:1px solid var(--rule);padding:.5rem 0}.misses dt{font-weight:600}.misses dd{margin:0}
 .facts h2{margin-top:1rem}
 .cautions{list-style:none;padding:0;margin:0;max-width:none}
-.cautions li{position:relative;padding:.5rem 0 .5rem 1.4rem;border-bottom:1px solid var(--rule)}
+.cautions li{position:relative;font-size:.969rem;line-height:1.38;padding:.4rem 0 .4rem 1.4rem;border-bottom:1px solid var(--rule)}
 .cautions li::before{position:absolute;left:0;color:var(--rust);content:"▲";content:"▲" / "Caution: "}
 .missed{color:var(--rust)}
 .first{margin-bottom:1.4rem}
 nav{position:sticky;top:0;z-index:1;background:var(--paper);border:solid var(--ink);border-width:1px 0;margin:0 -1rem;padding:0 1rem}
-nav ul{display:flex;flex-wrap:wrap;justify-content:space-between;gap:0 .6rem;list-style:none;padding:0;margin:0;max-width:44rem;font-size:.94rem}
+nav ul{display:flex;flex-wrap:wrap;justify-content:space-between;gap:0 .4rem;list-style:none;padding:0;margin:0;max-width:44rem;font-size:.875rem}
 nav a{display:block;padding:.55rem 0;color:var(--ink);text-decoration:none}
 `
 
 const parts = `
-main>section:not(.first){border-top:3px solid var(--ink);padding:1rem 0 1.6rem}
+main>section:not(.first){border-top:3px solid var(--ink);padding:.8rem 0 1.1rem}
+#check td:nth-child(2){white-space:nowrap}
 nav+section:not(.first){border-top:0}
-.name{margin-bottom:.7rem}
-.two,.wide-two,.columns{display:grid;grid-template-columns:minmax(0,1fr);gap:1rem 2rem}
+.name{margin-bottom:.5rem}.name p,p.quiet,.body>p,.body li{font-size:.969rem;line-height:1.38}
+.two,.wide-two{display:grid;grid-template-columns:minmax(0,1fr);gap:1rem 2rem}
 table{border-collapse:collapse;width:100%;margin:.4rem 0 1rem;font-size:.969rem;line-height:1.35}
 caption{text-align:left;font-weight:600;padding:.2rem 0}
 th,td{text-align:left;vertical-align:top;font-weight:400;padding:.35rem .6rem .35rem 0;border-bottom:1px solid var(--rule)}
 thead th{color:var(--quiet);font-size:.9rem;border-bottom:1px solid var(--ink)}
 .figures{text-align:right;white-space:nowrap}
 th:last-child,td:last-child{padding-right:0}
-#look-up th,#look-up td{overflow-wrap:anywhere}
+#look-up th,#look-up td{overflow-wrap:anywhere;white-space:normal}
 details{border-bottom:1px solid var(--rule)}
 summary{cursor:pointer;list-style:none;padding:.5rem 1.6rem .5rem 0;position:relative;color:var(--blue);font-weight:600}
 summary::-webkit-details-marker{display:none}
@@ -85,21 +86,30 @@ summary::after{content:"+";position:absolute;right:.2rem;top:.45rem;color:var(--
 .time{font-size:.9rem}
 .steps>li:has(:checked){opacity:.72}
 .buy{list-style:none;padding:0;margin:0}
-.buy li{display:grid;grid-template-columns:minmax(0,1fr) 1.8rem;border-bottom:1px solid var(--rule);align-items:start}
-.buy a{text-align:right;padding:.22rem 0;font-size:.94rem}
-.buy label{display:grid;grid-template-columns:auto 4.4rem minmax(0,1fr);gap:0 .6rem;padding:.22rem 0;font-size:.969rem;line-height:1.3}
-.many{text-align:right}
-.day{margin:.9rem 0 .1rem;border-bottom:1px solid var(--ink);padding-bottom:.15rem}
-.body>.day:first-child{margin-top:0}
-.shop{margin-bottom:1rem;break-inside:avoid-column}
-footer{border-top:1px solid var(--rule);padding-top:1rem;padding-bottom:2.5rem;color:var(--quiet);font-size:.94rem}
+.buy li{display:grid;grid-template-columns:minmax(0,1fr) 1.6rem;border-bottom:1px solid var(--rule);align-items:start}
+.buy a{text-align:right;padding:.18rem 0;font-size:.9rem}
+.buy label{display:grid;grid-template-columns:auto minmax(0,1fr);gap:0 .5rem;padding:.18rem 0;font-size:.94rem;line-height:1.25;align-items:center}
+.buy b,.ends{font-weight:600}
+.stretch>summary .ends{display:block;color:var(--quiet);font-weight:400;font-size:.94rem;line-height:1.3}
+.stretch>summary .time{color:var(--quiet);font-weight:400}
+.stretch>summary{padding:.4rem 1.6rem .4rem 0;line-height:1.3}
+.stretch[open]{border-bottom-color:var(--ink)}
+.more{border:0;display:inline-block;vertical-align:top}
+.more[open]{display:block}
+.more summary{font-weight:400;font-size:.9rem;padding:0;text-decoration:underline dotted;text-underline-offset:.2em}
+.more summary::after{content:none}
+.more p{font-size:.9rem;color:var(--quiet);line-height:1.3}
+.shop .time{font-weight:400}
+footer{border-top:1px solid var(--rule);padding-top:.6rem;padding-bottom:1.2rem;color:var(--quiet);font-size:.94rem}
+@media (max-width:39.9rem){h2{font-size:1.6rem}table{font-size:.94rem}th,td{padding-right:.45rem}}
+@media (max-width:22rem){th,td{overflow-wrap:anywhere}}
 @media (min-width:40rem){
 .two{grid-template-columns:repeat(2,minmax(0,1fr))}
-.columns{display:block;columns:2;column-gap:2rem}
+.buy{columns:2;column-gap:2rem}.buy li{break-inside:avoid}
 .cautions{columns:2;column-gap:2.2rem}
 .cautions li{break-inside:avoid}
 .wide-two{grid-template-columns:minmax(0,1.4fr) minmax(0,1fr)}
-.steps{columns:2;column-gap:2rem}
+.steps{columns:2;column-gap:2rem;padding-top:.3rem}
 }
 @media (min-width:64rem){
 main,footer{padding:0 2rem}
@@ -121,14 +131,11 @@ main,footer{padding:0;max-width:none}
 .cover{grid-template-columns:98mm minmax(0,1fr);gap:3mm 6mm}
 h2,h3,caption,.name{break-after:avoid}
 figure,tr,.steps>li,.cautions li,.verdict,.buy li{break-inside:avoid}
-table,.buy li{display:grid;grid-template-columns:minmax(0,1fr) 1.8rem;border-bottom:1px solid var(--rule);align-items:start}
-.buy a{text-align:right;padding:.22rem 0;font-size:.94rem}
-.buy label{font-size:8.8pt}
+table,.buy label{font-size:8.8pt}
 th,td{padding:.8mm 2mm .8mm 0}
 main>section:not(.first){display:block;padding:3mm 0}
 .name{position:static}
 .small text{font-size:8px}.small .wide{display:inline}.small .bubble-text{font-size:6.5px}
-.scroll{overflow:visible}.scroll svg{min-width:0}
 input[type=checkbox]{width:3.4mm;height:3.4mm}
 a{color:inherit;text-decoration:none}
 summary::after{display:none}

@@ -1,9 +1,7 @@
 /** Other boxes for the same parts, and what would make one fit: a sentence each. */
 import { goalMeanings } from '../../contract/systems/words.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
-import { figure, lengthText, type PaperUnits, volumeText } from '../draw/number-text.ts'
-
-const opened = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
+import { figure, lengthText, opened, type PaperUnits, volumeText } from '../draw/number-text.ts'
 
 export const otherBoxes = ({ choice }: Pick<SystemPlan, 'choice'>, paper: PaperUnits): readonly string[] =>
   (choice?.alternatives ?? []).map(({ goal, figures, gains, givesUp }) => {

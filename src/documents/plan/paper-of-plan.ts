@@ -1,5 +1,6 @@
 /** Brings a computed plan onto paper: which figures, curves, drawings and lists it has to show. */
 import { sources as sourceCatalogue } from '../../contract/sources/source.ts'
+import type { PlanCover } from '../../contract/systems/plan-cover.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Assumption, Outcome } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
@@ -9,9 +10,9 @@ import type { Part } from '../../plan/request/part.ts'
 import type { ChartLimits } from '../charts/response-charts.ts'
 import { figure, type PaperUnits, significant } from '../draw/number-text.ts'
 import { resultOf } from '../draw/part-result.ts'
+import { conductorsOf } from '../wiring/conductors.ts'
 import { coilsOf, wiringOf } from '../wiring/wiring-of-plan.ts'
 import { otherBoxes, waysToFit } from './paper-choice.ts'
-import { conductorsOf } from './paper-conductors.ts'
 import { boxFacts, greatFigures, powerFacts, soundFacts, supplyFacts } from './paper-facts.ts'
 import type { PlanPaper } from './plan-paper.ts'
 import { readingCard } from './reading-rows.ts'
@@ -55,7 +56,7 @@ function cardOf({ parts, commissioning, readings }: SystemPlan): PlanPaper['card
   const gain = resultOf(parts.signal)?.gain
   const at = (id: string) => commissioning.find(step => step.id === id)?.number
   const row = (what: string, planned: string | undefined, step: number | undefined) =>
-    planned === undefined || step === undefined ? [] : [{ what, planned, step, otherwise: '' }]
+    planned === undefined || step === undefined ? [] : [{ what, how: '', planned, step, otherwise: '' }]
   const hz = (list: readonly { readonly frequencyHz: number }[] = []) =>
     list.length === 0 ? undefined : `${list.map(({ frequencyHz }) => significant(frequencyHz, 2)).join(' and ')} Hz`
   const least = scalars?.impedanceMinima[0]
@@ -77,6 +78,14 @@ function cardOf({ parts, commissioning, readings }: SystemPlan): PlanPaper['card
   ]
 }
 
+/** What the first page says whole is not said again further down. */
+function notOnCover(atChapters: PlanPaper['chapterCautions'], { pageOne }: PlanCover): PlanPaper['chapterCautions'] {
+  const said = new Set(pageOne.map(({ sentence }) => sentence))
+  return new Map(
+    [...atChapters].map(([chapter, cautions]) => [chapter, cautions.filter(({ message }) => !said.has(message))])
+  )
+}
+
 /** So many of what was tried stand on the first page where nothing fits. */
 const SHOWN_MISSES = 3
 
@@ -95,18 +104,17 @@ export function paperOfPlan(
   const cutPlan = resultOf(plan.parts.sheets)
   const wiring = wiringOf(plan, request, paper)
   const coils = coilsOf(plan)
-  const placed = placedCautions(
-    cautions,
-    [...(plan.buildOrder?.steps ?? []), ...plan.commissioning],
-    plan.summary.reasons
-  )
+  const reasons = plan.summary.reasons.map(({ detail }) => detail)
+  const placed = placedCautions(cautions, [...(plan.buildOrder?.steps ?? []), ...plan.commissioning], reasons)
   return {
     title: plan.name ?? 'Bass system',
-    ...plan.summary,
+    verdict: plan.summary.verdict,
+    lines: plan.summary.lines,
+    reasons,
     cover: plan.cover,
     figures,
     stepCautions: placed.atSteps,
-    chapterCautions: placed.atChapters,
+    chapterCautions: notOnCover(placed.atChapters, plan.cover),
     nearest: tried.slice(0, missed),
     tried: tried.slice(missed),
     ways: waysToFit(plan, paper),

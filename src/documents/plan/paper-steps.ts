@@ -1,6 +1,7 @@
 /** The steps of a plan as page and paper show them: day by day, each with what prevents harm, short and whole. */
 import { cautionBriefs } from '../../contract/cautions/briefs.ts'
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
+import { type StartStage, startStages } from '../../contract/systems/words.ts'
 import { durationText } from '../draw/number-text.ts'
 import type { PlanPaper } from './plan-paper.ts'
 
@@ -47,31 +48,50 @@ const paperStep = (
   time: `${durationText(minutes)}${cureMinutes > 0 ? `, then ${durationText(cureMinutes)}` : ''}`,
   readings: checks,
   // How the box is held stands where it is fastened.
-  how: step.cautions.includes('box-restraint') ? [...actions, ...(restraint?.advice ?? [])] : actions
+  how: step.id === 'mount' ? [...actions, ...(restraint?.advice ?? [])] : actions
 })
 
-interface PaperDay {
-  readonly day: number
+/** What is done on one day at some places, or in one stretch of switching on. */
+export interface PaperStretch {
+  readonly title: string
+  readonly minutes: number
   readonly steps: readonly PaperStep[]
 }
 
+const minutesOf = (steps: readonly { readonly minutes: number }[]) =>
+  steps.reduce((sum, { minutes }) => sum + minutes, 0)
+
 /** The steps of some places, day by day; days without any are left out. */
-export function daysOf(plan: PlanPaper, places: readonly BuildStep['place'][]): readonly PaperDay[] {
+export function daysOf(plan: PlanPaper, places: readonly BuildStep['place'][]): readonly PaperStretch[] {
   const { steps = [], days = [] } = plan.buildOrder ?? {}
   const here = steps.filter(({ place }) => places.includes(place))
   return days
-    .map(({ day, steps: ids }) => ({
-      day,
-      steps: here.filter(({ id }) => ids.includes(id)).map(step => paperStep(step, plan))
-    }))
+    .map(({ day, steps: ids }) => {
+      const mine = here.filter(({ id }) => ids.includes(id))
+      return { title: `Day ${day}`, minutes: minutesOf(mine), steps: mine.map(step => paperStep(step, plan)) }
+    })
     .filter(({ steps: some }) => some.length > 0)
 }
 
-export const firstSteps = ({ commissioning }: PlanPaper): readonly PaperStep[] =>
-  commissioning.map(({ text, passIf, ...step }) => ({
-    ...step,
-    warnings: [],
-    readings: [passIf],
-    how: [text],
-    tools: []
-  }))
+const stageTitles: Readonly<Record<StartStage, string>> = {
+  power: 'Battery and fuse',
+  gain: 'Gain, without drivers',
+  sound: 'First sound',
+  proof: 'Proof, and handing over'
+}
+
+/** Switching on, stretch by stretch. */
+export const stagesOf = ({ commissioning }: PlanPaper): readonly PaperStretch[] =>
+  startStages
+    .map(stage => {
+      const mine = commissioning.filter(step => step.stage === stage)
+      const steps = mine.map(({ text, passIf, minutes, ...step }) => ({
+        ...step,
+        time: durationText(minutes),
+        warnings: [],
+        readings: [passIf],
+        how: [text]
+      }))
+      return { title: stageTitles[stage], minutes: minutesOf(mine), steps }
+    })
+    .filter(({ steps }) => steps.length > 0)

@@ -1,9 +1,10 @@
 /** The whole plan as one page: no script, nothing fetched, one style element that the content policy knows by its hash. */
 import { drawn, type Html, html } from '../draw/html.ts'
+import { buy, cut } from './page-buy-cut.ts'
 import { cover } from './page-cover.ts'
 import { lookUp } from './page-look-up.ts'
 import { pageStyle } from './page-style.ts'
-import { build, buy, check, cut, see, switchOn, wire } from './page-work.ts'
+import { build, check, see, switchOn, wire } from './page-work.ts'
 import { calculationText, type PaperOptions, type PlanPaper } from './plan-paper.ts'
 
 const END =

@@ -11,7 +11,8 @@ import type { CommissioningStep } from '../../plan/work/first-start.ts'
 import type { PlanCurves } from '../charts/plan-charts.ts'
 import type { ChartLimits } from '../charts/response-charts.ts'
 import { type PaperUnits, significant } from '../draw/number-text.ts'
-import type { SystemWiring } from '../wiring/system-wiring-layout.ts'
+import type { Conductor } from '../wiring/conductors.ts'
+import type { SystemWiring } from '../wiring/system-wiring-record.ts'
 import type { DrawnWiring } from '../wiring/wiring-diagram.ts'
 import type { PaperTable } from './what-if-rows.ts'
 
@@ -35,18 +36,12 @@ export interface GreatFigure {
 /** One row of the test card. */
 interface CardRow {
   readonly what: string
+  /** Where the probes go, and when; empty where the step says it. */
+  readonly how: string
   readonly planned: string
   readonly step: number
   /** What it may mean if the meter shows something else; empty where nothing is known. */
   readonly otherwise: string
-}
-
-/** A conductor by its number in picture and table. */
-interface Conductor {
-  readonly what: string
-  readonly size: string
-  readonly run: string
-  readonly fuse: string
 }
 
 interface PaperSource {

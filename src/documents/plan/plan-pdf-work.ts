@@ -3,6 +3,7 @@ import type { Content } from 'pdfmake/interfaces.js'
 import type { PlanChapter } from '../../contract/systems/words.ts'
 import { gravestFirst } from '../../domain/caution.ts'
 import { cutText } from '../draw/cut-list-text.ts'
+import { durationText } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
 import { plainFonts } from '../draw/pdf.ts'
 import { heading, lines, plain, table } from '../draw/pdf-text.ts'
@@ -11,9 +12,9 @@ import { holeRows } from '../panels/panel-drawing.ts'
 import { PLAIN_PANELS, panelsToDraw } from '../panels/panel-work.ts'
 import { systemWiring } from '../wiring/system-wiring.ts'
 import { wiringDiagram } from '../wiring/wiring-diagram.ts'
-import { barriersOf, daysOf, firstSteps, type PaperStep } from './paper-steps.ts'
+import { barriersOf, daysOf, type PaperStep, type PaperStretch, stagesOf } from './paper-steps.ts'
 import type { PaperOptions, PlanPaper } from './plan-paper.ts'
-import { buyText, CUT_TO_SIZE, conductorRows, cutListRows, shoppingRows, shops } from './plan-rows.ts'
+import { buyText, CUT_TO_SIZE, cardText, conductorRows, cutListRows, shoppingRows, shops } from './plan-rows.ts'
 
 /** Of no step: in the part of the paper they are about. */
 export const chapterCautions = ({ chapterCautions: all }: PlanPaper, chapter: PlanChapter): Content[] =>
@@ -110,14 +111,19 @@ function inColumns(plan: PlanPaper, steps: readonly PaperStep[]): Content {
   return { columns: [stack(left), stack(steps.slice(left.length))], columnGap: 16 }
 }
 
-const days = (plan: PlanPaper, places: Parameters<typeof daysOf>[1]): Content[] =>
-  daysOf(plan, places).flatMap(({ day, steps }) => [
-    { text: `Day ${day}`, bold: true, fontSize: 10, margin: [0, 6, 0, 2] as [number, number, number, number] },
+const stretches = (plan: PlanPaper, all: readonly PaperStretch[]): Content[] =>
+  all.flatMap(({ title, minutes, steps }) => [
+    {
+      text: `${title}, ${durationText(minutes)}`,
+      bold: true,
+      fontSize: 10,
+      margin: [0, 6, 0, 2] as [number, number, number, number]
+    },
     inColumns(plan, steps)
   ])
 
 export function pdfBuild(plan: PlanPaper): Content[] {
-  const steps = days(plan, ['table', 'bench'])
+  const steps = stretches(plan, daysOf(plan, ['table', 'bench']))
   return steps.length === 0 ? [] : [heading('Build'), ...steps, ...chapterCautions(plan, 'build')]
 }
 
@@ -143,19 +149,19 @@ export function pdfWire(plan: PlanPaper): Content[] {
     },
     ...(remedies.length === 0 ? [] : [{ text: 'What would help the supply', bold: true }, lines(remedies)]),
     ...chapterCautions(plan, 'wire'),
-    ...days(plan, ['car'])
+    ...stretches(plan, daysOf(plan, ['car']))
   ]
 }
 
 export function pdfSwitchOn(plan: PlanPaper): Content[] {
-  const steps = firstSteps(plan)
-  return steps.length === 0 ? [] : [heading('Switch on'), inColumns(plan, steps), ...chapterCautions(plan, 'switch-on')]
+  const steps = stretches(plan, stagesOf(plan))
+  return steps.length === 0 ? [] : [heading('Switch on'), ...steps, ...chapterCautions(plan, 'switch-on')]
 }
 
 export function pdfCheck({ card }: PlanPaper): Content[] {
   if (card.length === 0) return []
-  const rows = card.map(({ what, planned, step, otherwise }) => [
-    [what, otherwise].filter(text => text !== '').join('\n'),
+  const rows = card.map(({ what, how, planned, step, otherwise }) => [
+    [cardText({ what, how }), otherwise].filter(text => text !== '').join('\n'),
     planned,
     String(step),
     '............'

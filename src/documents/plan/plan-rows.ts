@@ -89,6 +89,10 @@ export function restraintRows(restraint: Restraint, paper: PaperUnits): readonly
 export const conductorRows = ({ conductors }: PlanPaper): readonly (readonly string[])[] =>
   conductors.map(({ what, size, run, fuse }, index) => [String(index + 1), what, size, run, fuse])
 
+/** A row of the test card in one sentence: what is read, where the probes go, when. */
+export const cardText = ({ what, how }: { readonly what: string; readonly how: string }): string =>
+  how === '' ? what : `${what}, ${how}`
+
 interface AskedRow {
   readonly what: string
   readonly was: string

@@ -2,12 +2,12 @@
 
 import { gravestFirst } from '../../domain/caution.ts'
 import { cutText } from '../draw/cut-list-text.ts'
-import type { PaperUnits } from '../draw/number-text.ts'
+import { durationText, type PaperUnits } from '../draw/number-text.ts'
 import { holeRows } from '../panels/panel-drawing.ts'
 import { panelWork } from '../panels/panel-work.ts'
-import { barriersOf, daysOf, firstSteps, type PaperStep } from './paper-steps.ts'
+import { barriersOf, daysOf, type PaperStep, type PaperStretch, stagesOf } from './paper-steps.ts'
 import { calculationText, imprintTexts, type PaperOptions, type PlanPaper, verdictText } from './plan-paper.ts'
-import { askedRows, buyText, conductorRows, panelSize, shoppingRows, shops } from './plan-rows.ts'
+import { askedRows, buyText, cardText, conductorRows, panelSize, shoppingRows, shops } from './plan-rows.ts'
 
 /** How a text is marked up: lines of a terminal, or Markdown. */
 interface Marks {
@@ -149,9 +149,9 @@ function stepLines(plan: PlanPaper, step: PaperStep, marks: Marks): readonly str
   ]
 }
 
-const dayLines = (plan: PlanPaper, places: Parameters<typeof daysOf>[1], marks: Marks) =>
-  daysOf(plan, places).flatMap(({ day, steps }) => [
-    ...marks.small(`Day ${day}`),
+const stretchLines = (plan: PlanPaper, stretches: readonly PaperStretch[], marks: Marks) =>
+  stretches.flatMap(({ title, minutes, steps }) => [
+    ...marks.small(`${title}, ${durationText(minutes)}`),
     ...steps.flatMap(step => stepLines(plan, step, marks))
   ])
 
@@ -169,25 +169,24 @@ function written(plan: PlanPaper, options: PaperOptions, marks: Marks): string {
     ...chapterLines(plan, marks),
     ...buyLines(plan, marks),
     ...cutLines(plan, marks, options.paper),
-    ...part(marks, 'Build', dayLines(plan, ['table', 'bench'], marks)),
+    ...part(marks, 'Build', stretchLines(plan, daysOf(plan, ['table', 'bench']), marks)),
     ...part(marks, 'Wire', [
       ...wires,
       ...(plan.wiring?.joints ?? []).map(text => marks.item(text)),
       ...(plan.wiring?.notDrawn ?? []).map(text => marks.item(`Not planned: ${text}`, '! ')),
       ...(plan.remedies.length === 0 ? [] : marks.small('What would help the supply')),
       ...plan.remedies.map(text => marks.item(text)),
-      ...dayLines(plan, ['car'], marks)
+      ...stretchLines(plan, daysOf(plan, ['car']), marks)
     ]),
-    ...part(
-      marks,
-      'Switch on',
-      firstSteps(plan).flatMap(step => stepLines(plan, step, marks))
-    ),
+    ...part(marks, 'Switch on', stretchLines(plan, stagesOf(plan), marks)),
     ...part(
       marks,
       'Check',
-      plan.card.map(({ what, planned, step, otherwise }) =>
-        marks.item([`${what}: ${planned}.`, otherwise].filter(text => text !== '').join(' '), `${step}. `)
+      plan.card.map(({ what, how, planned, step, otherwise }) =>
+        marks.item(
+          [`${cardText({ what, how })}: ${planned}.`, otherwise].filter(text => text !== '').join(' '),
+          `${step}. `
+        )
       )
     ),
     ...part(

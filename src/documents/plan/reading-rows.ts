@@ -1,13 +1,15 @@
 /** What the meter should show, as the test card on page, document and terminal prints it. */
 import type { PlanReading } from '../../contract/systems/readings.ts'
-import { significant } from '../draw/number-text.ts'
+import { figure, significant } from '../draw/number-text.ts'
 
 interface Step {
   readonly id: string
   readonly number: number
 }
 
-const inUnit = (value: number, unit: string) => `${significant(value, unit === 'V' ? 4 : 2)} ${unit}`
+/** A meter shows hundredths of a volt; of what is thousands of them two digits count. */
+const digits = (value: number, unit: string) => (unit === 'V' ? figure(value, 2) : significant(value, 2))
+const inUnit = (value: number, unit: string) => `${digits(value, unit)} ${unit}`
 
 function expectText({ expected, unit }: PlanReading): string {
   return expected === undefined ? '' : inUnit(expected, unit)
@@ -15,9 +17,7 @@ function expectText({ expected, unit }: PlanReading): string {
 
 function limitText({ lowest = 0, highest, unit }: PlanReading): string {
   if (highest === undefined) return lowest === 0 ? '' : `at least ${inUnit(lowest, unit)}`
-  return lowest === 0
-    ? `at most ${inUnit(highest, unit)}`
-    : `${significant(lowest, unit === 'V' ? 4 : 2)} to ${inUnit(highest, unit)}`
+  return lowest === 0 ? `at most ${inUnit(highest, unit)}` : `${digits(lowest, unit)} to ${inUnit(highest, unit)}`
 }
 
 const otherwise = ({ below, above }: PlanReading) =>
@@ -31,6 +31,6 @@ export const readingCard = (readings: readonly PlanReading[], steps: readonly St
     const step = numberOf(reading, steps)
     const planned = [expectText(reading), limitText(reading)].filter(text => text !== '').join(', ')
     if (step === undefined) return []
-    const what = `${reading.what}, ${reading.probes}; ${reading.when}`
-    return [{ what, planned, step, otherwise: otherwise(reading) }]
+    const { what, probes, when } = reading
+    return [{ what, how: `${probes}; ${when}`, planned, step, otherwise: otherwise(reading) }]
   })

@@ -1,167 +1,156 @@
-/** The wiring from battery to drivers as a line drawing: what connects to what, with size and rating at each line. */
+/** The wiring from battery to drivers as a ladder, top to bottom: one picture for every width, a number on every conductor. */
 import { ink } from '../draw/paper.ts'
-import { svgDocument, textAt } from '../draw/svg.ts'
-import { capacitor, secondBattery } from './system-wiring-accessories.ts'
-import { blockSide } from './system-wiring-block.ts'
-import { alarm, device, driversInBox, fitted, note, type Points, run, sign } from './system-wiring-figures.ts'
+import { element, svgDocument } from '../draw/svg.ts'
+import type { SystemWiring, WiringLine } from './system-wiring-record.ts'
+import { systemWiringText } from './system-wiring-text.ts'
 import {
-  BASS_HEIGHT,
-  type SystemWiring,
-  TOP,
-  type WiringBranch,
-  type WiringLayout,
-  wiringLayout
-} from './system-wiring-layout.ts'
-import { returnPath, trunk } from './system-wiring-trunk.ts'
+  bodyPoint,
+  broken,
+  disc,
+  down,
+  driverRow,
+  LABEL_X,
+  LEADING,
+  LINE_X,
+  meetingPoint,
+  WIDTH,
+  words
+} from './wiring-figures.ts'
+import {
+  box,
+  branch,
+  capacitorBeside,
+  capacitorBranch,
+  gap,
+  LEFT,
+  label,
+  past,
+  type Rung,
+  stacked,
+  trunk,
+  wayBack
+} from './wiring-rungs.ts'
 
-function branchText(name: string, { fuse, positive, negative }: WiringBranch): string {
-  return `From the block through ${fuse ?? 'no fuse'} and ${positive} to ${name}, minus by ${negative}.`
-}
+const wide = WIDTH - LEFT - 10
 
-function accessoriesText({
-  secondBattery: second,
-  link,
-  fusedAtEnd,
-  capacitor: stored
-}: SystemWiring): readonly string[] {
-  const { name, fuse, positive, negative } = second ?? {}
-  return [
-    ...(fusedAtEnd === true ? ['The same fuse again at the far end of the trunk.'] : []),
-    ...(link === undefined ? [] : [`Before the block: ${[link.title, ...link.lines].join(', ')}.`]),
-    ...(positive === undefined
-      ? []
-      : [
-          `Second battery ${name}, plus through ${fuse ?? 'no fuse'} and ${positive} to the block, minus by ${negative}.`
-        ]),
-    ...(stored === undefined ? [] : [`Capacitor ${stored.join(', ')}.`])
-  ]
-}
-
-function systemWiringText(diagram: SystemWiring): string {
-  const { battery, fuse, positive, negative, block, speakerWire, load, driverCount, joints, source, signal, turnOn } =
-    diagram
-  return [
-    `${battery}, plus through ${fuse ?? 'no rated fuse'} and ${positive} to the ${block === undefined ? 'amplifier' : 'distribution block'}; minus by ${negative}.`,
-    ...(block === undefined
-      ? []
-      : [
-          ...block.others.map(branch => branchText(branch.amplifier, branch)),
-          branchText('the bass amplifier', block.bass)
-        ]),
-    ...accessoriesText(diagram),
-    `Amplifier by ${speakerWire} to ${driverCount} ${driverCount === 1 ? 'driver' : 'drivers'}, ${load}.`,
-    ...joints,
-    `${source} by ${signal} to the amplifier${diagram.signalEnd === undefined ? '' : ` through a ${diagram.signalEnd}`}${turnOn === undefined ? '' : `, turned on by ${turnOn}`}.`,
-    ...diagram.notDrawn.map(text => `Not drawn: ${text}`)
-  ].join(' ')
-}
-
-/** Breaks a sentence at spaces. */
-function wrapped(text: string, most: number): readonly string[] {
-  const lines: string[] = []
-  for (const word of text.split(' ')) {
-    const last = lines.at(-1)
-    if (last === undefined || last.length + 1 + word.length > most) lines.push(word)
-    else lines[lines.length - 1] = `${last} ${word}`
+/** The battery, and how its minus post leaves it: by a cable that runs on, by the vehicle’s strap, to the common returns. */
+function batteryRung({ battery, returnBy, block, negative }: SystemWiring): Rung {
+  const x = LINE_X.minus
+  const runsOn = returnBy === 'cable' && block === undefined
+  const strap = block === undefined ? { text: 'the vehicle’s own strap' } : negative
+  return top => {
+    const { svg, end } = box('Battery', [battery], 96)(top)
+    const [turn, bottom] = [end + 16, end + 28]
+    const foot = returnBy === 'body' ? bodyPoint(x, turn, false) : meetingPoint(x, turn)
+    const away = runsOn
+      ? down(x, end, bottom, 'minus')
+      : down(x, end, turn, 'minus') + foot + words(x + 20, turn, strap.text)
+    const number = runsOn || strap.number === undefined ? '' : disc(x, end + 9, strap)
+    const plus = down(LINE_X.plus, end, bottom, 'plus') + words(LINE_X.plus - 18, end + 14, '+')
+    return { svg: plus + svg + away + number, end: bottom }
   }
-  return lines
 }
 
-function batteries({ battery }: SystemWiring, { batteryHeight, minusY }: WiringLayout): string {
-  return [
-    device(20, TOP, 110, batteryHeight, 'Battery', [battery]),
-    sign(136, 106, '+', 14),
-    sign(136, minusY - 4, '−', 14)
-  ].join('')
-}
-
-/** The bass amplifier and what it drives. */
-function driverSide(diagram: SystemWiring, { amplifierX, bassY, driversX }: WiringLayout): string {
-  const { amplifier, speakerWire, load, driverCount } = diagram
-  const right = amplifierX + 150
-  const middle = (right + driversX) / 2
-  const plus: Points = [
-    [right, bassY + 26],
-    [driversX, bassY + 26]
-  ]
-  const minus: Points = [
-    [right, bassY + 46],
-    [driversX, bassY + 46]
-  ]
-  return [
-    device(amplifierX, bassY, 150, BASS_HEIGHT, 'Amplifier', amplifier),
-    run(plus, 'plus'),
-    run(minus, 'minus'),
-    sign(right + 6, bassY + 21, '+', 13),
-    sign(right + 6, bassY + 60, '−', 13),
-    driversInBox(driversX, bassY - 28, driverCount),
-    ...wrapped(speakerWire, 15).map((text, index) =>
-      textAt(middle, bassY + 78 + index * 13, text, { size: 10, anchor: 'middle' })
-    ),
-    textAt(middle, bassY + 124, fitted(load, 100), { size: 10, anchor: 'middle' })
-  ].join('')
-}
-
-/** The source, its signal line and, where the amplifier needs one, the turn-on line. */
-function sourceSide(
+/** Source, its signal lead and, where the amplifier needs one, the turn-on wire. */
+function sourceRungs(
   { source, signal, signalEnd, turnOn }: SystemWiring,
-  { sourceY, amplifierX, bassY }: WiringLayout
-): string {
-  const into = bassY + BASS_HEIGHT
-  const signalLine: Points = [
-    [170, sourceY + 20],
-    [amplifierX + 75, sourceY + 20],
-    [amplifierX + 75, into]
-  ]
-  const turnOnLine: Points = [
-    [170, sourceY + 46],
-    [amplifierX + 110, sourceY + 46],
-    [amplifierX + 110, into]
-  ]
-  const width = amplifierX - 110
-  const middle = (170 + amplifierX + 75) / 2
+  passing: readonly ('plus' | 'minus')[]
+): readonly Rung[] {
+  const lead =
+    (line: WiringLine, on: 'signal' | 'turnOn'): Rung =>
+    top => {
+      const lines = broken(line.text, LINE_X.turnOn - LABEL_X - 4)
+      const texts = lines.map((text, index) => words(LINE_X.turnOn - 14, top + 16 + index * LEADING, text, 'end'))
+      return { svg: disc(LINE_X[on], top + 12, line) + texts.join(''), end: top + 10 + lines.length * LEADING }
+    }
+  const lines = [...passing, 'signal' as const, ...(turnOn === undefined ? [] : (['turnOn'] as const))]
   return [
-    device(20, sourceY, 150, 60, 'Source', [source]),
-    run(signalLine, 'thin'),
-    note(middle, sourceY + 13, signal, { width }),
-    signalEnd === undefined ? '' : note(amplifierX + 68, into + 16, signalEnd, { anchor: 'end' }),
-    ...(turnOn === undefined ? [] : [run(turnOnLine, 'thin'), note(middle, sourceY + 40, turnOn, { width })])
-  ].join('')
+    past(passing, box('Source', [source], 148, WIDTH - 158)),
+    past(lines, lead(signal, 'signal')),
+    ...(signalEnd === undefined ? [] : [past(lines, lead({ text: signalEnd }, 'signal'))]),
+    ...(turnOn === undefined ? [] : [past(lines, lead(turnOn, 'turnOn'))])
+  ]
 }
 
-const LEGEND =
-  'Solid lines: positive and signal. Dashed: negative. Power cables are joined with the battery off; the fuse goes in last.'
+/** What the bass amplifier drives. */
+function drivenRungs({ speakerWire, insideWire, load, driverCount }: SystemWiring): readonly Rung[] {
+  const drivers: Rung = top => {
+    const inside = insideWire === undefined ? [] : broken(insideWire.text, WIDTH - LABEL_X - 14)
+    const height = 66 + inside.length * LEADING
+    const frame = element('rect', {
+      x: LEFT,
+      y: top,
+      width: wide,
+      height,
+      rx: 2,
+      fill: 'none',
+      stroke: ink.quiet,
+      class: 'thin',
+      'stroke-dasharray': '4 3'
+    })
+    const texts = inside.map((text, index) => words(LABEL_X, top + 72 + index * LEADING, text))
+    const number = insideWire === undefined ? '' : disc(LABEL_X - 16, top + 68, insideWire)
+    return { svg: frame + driverRow(top + 4, driverCount) + number + texts.join(''), end: top + height }
+  }
+  return [
+    past(['plus', 'minus'], label(speakerWire, 'plus')),
+    past(['plus', 'minus'], label({ text: `${load} in all` }, 'plus')),
+    drivers
+  ]
+}
+
+/** The only amplifier stands right below the battery. */
+function single(diagram: SystemWiring): readonly Rung[] {
+  const { returnBy, negative, capacitor, fuse } = diagram
+  const byCable = returnBy === 'cable'
+  const plus = fuse === undefined ? [] : (['plus'] as const)
+  const both = [...plus, 'minus'] as const
+  const all = trunk(diagram)
+  return [
+    ...(byCable ? all.map(each => past(['minus'], each)) : all),
+    past(plus, byCable ? past(['minus'], label(negative, 'minus')) : wayBack(negative, returnBy)),
+    ...(capacitor === undefined ? [] : [past(both, capacitorBeside(capacitor))]),
+    ...sourceRungs(diagram, both)
+  ]
+}
+
+/** Behind a block: the other amplifiers, second battery and capacitor, the bass amplifier last beside its source. */
+function behindBlock(diagram: SystemWiring, block: NonNullable<SystemWiring['block']>): readonly Rung[] {
+  const { returnBy, secondBattery, capacitor } = diagram
+  const { name, fuse, positive, negative } = secondBattery ?? {}
+  const others = block.others.flatMap(each => [
+    ...branch(each, returnBy),
+    box('Amplifier', [...broken(each.amplifier, 220), 'loudspeakers, signal: not drawn'], 240)
+  ])
+  const lead =
+    positive === undefined || negative === undefined
+      ? []
+      : branch({ positive, negative, ...(fuse === undefined ? {} : { fuse }) }, returnBy)
+  const second = name === undefined ? [] : [...lead, box('Second battery', [name])]
+  const stored = capacitor === undefined ? [] : capacitorBranch(capacitor, returnBy)
+  const passing = block.bass.fuse === undefined ? (['minus'] as const) : (['plus', 'minus'] as const)
+  const before = [...others, gap(8), ...second, gap(8), ...stored, gap(8)]
+  return [
+    ...trunk(diagram),
+    box('Block', [block.ways], 120, 4),
+    ...before.map(each => past(['common'], each)),
+    ...branch(block.bass, returnBy),
+    ...sourceRungs(diagram, passing)
+  ]
+}
 
 export function systemWiring(diagram: SystemWiring, id = 'wiring-diagram'): string {
-  const layout = wiringLayout(diagram)
-  const { width, legendY, plusY } = layout
-  const most = Math.floor(width / 6.8)
-  const missing = diagram.notDrawn.flatMap(text => wrapped(`Not drawn: ${text}`, most))
-  const joints = diagram.joints.flatMap(joint => wrapped(joint, most))
-  const below = legendY + 20 + missing.length * 15
+  const { block, amplifier } = diagram
+  const lines = amplifier.flatMap(text => broken(text, wide - 20))
+  const { svg, end } = stacked([
+    batteryRung(diagram),
+    ...(block === undefined ? single(diagram) : behindBlock(diagram, block)),
+    box('Amplifier', lines, wide),
+    ...drivenRungs(diagram)
+  ])(8)
   return svgDocument(
     { id, title: 'Wiring from battery to drivers', description: systemWiringText(diagram) },
-    { width, height: below + 4 + joints.length * 15 },
-    textAt(20, 30, 'Wiring', { size: 17, bold: true }),
-    trunk(diagram, layout),
-    plusY.length > 1
-      ? run(
-          [
-            [130, 111],
-            [150, 111]
-          ],
-          'plus'
-        )
-      : '',
-    returnPath(diagram, layout),
-    batteries(diagram, layout),
-    secondBattery(diagram, layout),
-    capacitor(diagram, layout),
-    ...(diagram.block === undefined ? [] : [blockSide(diagram, diagram.block, layout)]),
-    driverSide(diagram, layout),
-    sourceSide(diagram, layout),
-    textAt(20, legendY, LEGEND, { size: 10.5, colour: ink.quiet, className: 'quiet' }),
-    ...missing.map((line, index) => alarm(20, legendY + 20 + index * 15, line, 'start')),
-    ...joints.map((line, index) => textAt(20, below + index * 15, line, { size: 11 }))
+    { width: WIDTH, height: end + 8 },
+    svg
   )
 }

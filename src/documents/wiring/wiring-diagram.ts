@@ -3,7 +3,8 @@ import type { Coil, CoilNetwork } from '../../domain/coils/coil-network.ts'
 import { coilName, jointsOf, terminalName } from '../../domain/coils/joints.ts'
 import { toDigits } from '../../domain/digits.ts'
 import { ink } from '../draw/paper.ts'
-import { element, svgDocument, textAt, textWidth } from '../draw/svg.ts'
+import { element, svgDocument, textAt } from '../draw/svg.ts'
+import { broken } from './wiring-figures.ts'
 import {
   coilBox,
   type PlacedCoil,
@@ -21,11 +22,15 @@ export interface DrawnWiring {
   readonly join: string
 }
 
-const MARGIN = 32
-const HEAD = 84
-const AMPLIFIER = { width: 104, height: 96 } as const
-const LEAD = 64
-const RETURN = 54
+/** As wide as a phone has pixels; a network that needs more makes the drawing wider. */
+const WIDTH = 340
+const MARGIN = 12
+const AMPLIFIER_TOP = 8
+const AMPLIFIER_HEIGHT = 46
+/** From the amplifier down to the network. */
+const LEAD = 34
+/** Between the lines of text of the head. */
+const LEADING = 17
 const TERMINAL = 5
 
 const wire = (from: Point, to: Point) =>
@@ -60,9 +65,14 @@ function coilAt({ coil, x, y }: PlacedCoil, coilsPerDriver: number): string {
     }) +
     terminal(x, middle) +
     terminal(x + coilBox.width, middle) +
-    textAt(x + 12, middle + 4.5, '+', { size: 14, bold: true }) +
-    textAt(x + coilBox.width - 12, middle + 4.5, '−', { size: 14, anchor: 'end', bold: true }) +
-    textAt(x + coilBox.width / 2, middle + 4, coilName(coil, coilsPerDriver), { size: 11.5, anchor: 'middle' })
+    textAt(x + 8, middle + 4.5, '+', { size: 14, bold: true }) +
+    textAt(x + coilBox.width - 7, middle + 4.5, '−', { size: 14, anchor: 'end', bold: true }) +
+    coilName(coil, coilsPerDriver)
+      .split(/ (?=coil)/)
+      .map((line, index, { length }) =>
+        textAt(x + coilBox.width / 2, middle + 4 + (2 * index + 1 - length) * 8, line, { size: 11.5, anchor: 'middle' })
+      )
+      .join('')
   )
 }
 
@@ -71,7 +81,7 @@ function jointAt(joint: PlacedJoint): string {
     joint.number === undefined
       ? ''
       : textAt(joint.x, joint.y - 10, `joint ${joint.number}`, {
-          size: 10,
+          size: 11,
           anchor: 'middle',
           colour: ink.quiet,
           className: 'quiet'
@@ -79,63 +89,34 @@ function jointAt(joint: PlacedJoint): string {
   return dot(joint) + label
 }
 
-function amplifierAt(x: number, y: number): string {
-  const right = x + AMPLIFIER.width
+/** Across the network, its terminals over the ends of it. */
+function amplifierAt({ plus, minus }: WiringLayout, top: number): string {
+  const bottom = top + AMPLIFIER_HEIGHT
   return (
     element('rect', {
-      x,
-      y,
-      width: AMPLIFIER.width,
-      height: AMPLIFIER.height,
-      rx: 6,
+      x: plus.x - 8,
+      y: top,
+      width: minus.x - plus.x + 16,
+      height: AMPLIFIER_HEIGHT,
+      rx: 2,
       fill: 'none',
       stroke: ink.text,
       class: 'line',
       'stroke-width': 2
     }) +
-    textAt(x + 12, y + AMPLIFIER.height / 2 + 4, 'amplifier', { size: 13 }) +
-    terminal(right, y + 24) +
-    terminal(right, y + AMPLIFIER.height - 24) +
-    textAt(right - 12, y + 29, '+', { size: 14, anchor: 'end', bold: true }) +
-    textAt(right - 12, y + AMPLIFIER.height - 19, '−', { size: 14, anchor: 'end', bold: true })
+    textAt((plus.x + minus.x) / 2, top + 20, 'amplifier', { size: 13, anchor: 'middle' }) +
+    [
+      { x: plus.x, sign: '+' },
+      { x: minus.x, sign: '−' }
+    ]
+      .map(
+        ({ x, sign }) =>
+          wire({ x, y: bottom }, { x, y: plus.y }) +
+          terminal(x, bottom) +
+          textAt(x, bottom - 10, sign, { size: 14, anchor: 'middle', bold: true })
+      )
+      .join('')
   )
-}
-
-/** Plus straight across to the network, minus round below it. */
-function leads({ plus, minus }: WiringLayout, amplifierY: number, floor: number): string {
-  const x = MARGIN + AMPLIFIER.width
-  const plusY = amplifierY + 24
-  const minusY = amplifierY + AMPLIFIER.height - 24
-  const turn = x + LEAD / 2
-  const points: readonly (readonly [Point, Point])[] = [
-    [
-      { x, y: plusY },
-      { x: turn + LEAD / 4, y: plusY }
-    ],
-    [
-      { x: turn + LEAD / 4, y: plusY },
-      { x: turn + LEAD / 4, y: plus.y }
-    ],
-    [{ x: turn + LEAD / 4, y: plus.y }, plus],
-    [
-      { x, y: minusY },
-      { x: turn, y: minusY }
-    ],
-    [
-      { x: turn, y: minusY },
-      { x: turn, y: floor }
-    ],
-    [
-      { x: turn, y: floor },
-      { x: minus.x + LEAD / 2, y: floor }
-    ],
-    [
-      { x: minus.x + LEAD / 2, y: floor },
-      { x: minus.x + LEAD / 2, y: minus.y }
-    ],
-    [{ x: minus.x + LEAD / 2, y: minus.y }, minus]
-  ]
-  return points.map(([from, to]) => wire(from, to)).join('')
 }
 
 /** The drawing in words, joint by joint, for whoever cannot see it. */
@@ -150,21 +131,23 @@ export function wiringDiagram(wiring: DrawnWiring): string {
   const ohm = toDigits(loadOhm)
   const coils = coilsPerDriver === 1 ? '' : ` with ${coilsPerDriver} coils each`
   const title = `${driverCount} ${driverCount === 1 ? 'driver' : 'drivers'}${coils} wired to ${ohm} Ω`
-  const left = MARGIN + AMPLIFIER.width + LEAD
-  const probe = wiringLayout(network, left, HEAD)
-  const top = HEAD + Math.max(0, (AMPLIFIER.height - probe.height) / 2)
-  const layout = wiringLayout(network, left, top)
-  const floor = top + Math.max(layout.height, (layout.height + AMPLIFIER.height) / 2) + RETURN / 2
-  const amplifierY = layout.plus.y - AMPLIFIER.height / 2
-  const text = Math.max(textWidth(title, 17), textWidth(join, 12))
-  const width = Math.max(layout.minus.x + LEAD / 2, MARGIN + text) + MARGIN
+  const probe = wiringLayout(network, 0, 0)
+  const width = Math.max(WIDTH, probe.width + 4 * MARGIN)
+  const head = [title, join].map((text, index) => broken(text, width - 2 * MARGIN, index === 0 ? 14 : 12))
+  const [titles = [], joins = []] = head
+  const top = AMPLIFIER_TOP + LEADING * (titles.length + joins.length)
+  const layout = wiringLayout(network, (width - probe.width) / 2, top + AMPLIFIER_HEIGHT + LEAD)
+  const said = [...titles, ...joins].map((text, index) => {
+    const y = AMPLIFIER_TOP + 8 + LEADING * index
+    return index < titles.length
+      ? textAt(MARGIN, y, text, { size: 14, bold: true })
+      : textAt(MARGIN, y, text, { size: 12, colour: ink.quiet, className: 'quiet' })
+  })
   return svgDocument(
     { id: 'wiring', title, description: wiringDescription(wiring) },
-    { width, height: floor + MARGIN },
-    textAt(MARGIN, 36, title, { size: 17, bold: true }),
-    textAt(MARGIN, 58, join, { size: 12, colour: ink.quiet, className: 'quiet' }),
-    leads(layout, amplifierY, floor),
-    amplifierAt(MARGIN, amplifierY),
+    { width, height: top + AMPLIFIER_HEIGHT + LEAD + layout.height + MARGIN },
+    ...said,
+    amplifierAt(layout, top),
     ...layout.wires.map(({ from, to }) => wire(from, to)),
     ...layout.joints.map(jointAt),
     ...layout.coils.map(coil => coilAt(coil, coilsPerDriver))

@@ -27,11 +27,11 @@ export interface WiringLayout {
   readonly joints: readonly PlacedJoint[]
 }
 
-export const coilBox = { width: 132, height: 46 } as const
+export const coilBox = { width: 92, height: 46 } as const
 /** Room for a wire between two parts in series, beside a bus, and between two branches. */
-const RUN = 56
-const BUS = 26
-const BRANCH = 26
+const RUN = 46
+const BUS = 20
+const BRANCH = 22
 
 interface Block {
   readonly width: number

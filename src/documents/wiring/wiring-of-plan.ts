@@ -9,7 +9,15 @@ import { TURN_ON_SIZE } from '../../plan/electric/wiring-practice.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import { figure, lengthText, type PaperUnits, runText } from '../draw/number-text.ts'
 import { resultOf } from '../draw/part-result.ts'
-import type { SystemWiring, WiringBattery, WiringBlock, WiringBranch, WiringLink } from './system-wiring-layout.ts'
+import { branchKey, conductorsOf, lineOf } from './conductors.ts'
+import type {
+  SystemWiring,
+  WiringBattery,
+  WiringBlock,
+  WiringBranch,
+  WiringLine,
+  WiringLink
+} from './system-wiring-record.ts'
 import type { DrawnWiring } from './wiring-diagram.ts'
 
 const turnOnTexts: Readonly<Record<string, string>> = {
@@ -28,7 +36,6 @@ type SupplyLines = Pick<
   | 'link'
   | 'fusedAtEnd'
   | 'capacitor'
-  | 'runs'
   | 'fuse'
   | 'fusePlace'
   | 'positive'
@@ -40,6 +47,9 @@ const times = (count: number) => (count === 1 ? '' : `${count} × `)
 const fuseText = ({ runs, fuse }: PowerRun) =>
   fuse === undefined ? undefined : `${times(runs)}${fuse.ratingA} A, ${fuse.form}`
 
+type Conductors = ReturnType<typeof conductorsOf>
+const unplanned = (text: string): WiringLine => ({ text })
+
 /** Where the caller has planned the fuse, else the limit it must keep. */
 function fusePlaceText({ fuse }: PowerRun, { fuseDistanceM, sheathed }: PlanRequest['supply'], paper: PaperUnits) {
   if (fuseDistanceM !== undefined) {
@@ -48,99 +58,93 @@ function fusePlaceText({ fuse }: PowerRun, { fuseDistanceM, sheathed }: PlanRequ
   return fuse === undefined ? undefined : `within ${lengthText(fuse.placement.idealM, paper)} of the source`
 }
 
-function wayBack({ designation, runs, returnBy, returnLengthM }: PowerRun, shared: boolean, paper: PaperUnits): string {
-  const size = `${times(runs)}${designation}, ${runText(returnLengthM, paper)}`
-  if (returnBy === 'cable') return `${size} back to the battery`
-  return shared ? 'to the body: the vehicle’s strap' : `${size} to the body`
+/** Behind a block the ground leads belong to the branches. */
+function wayBack({ returnBy }: PowerRun, all: Conductors): WiringLine {
+  const behind = returnBy === 'cable' ? ' back to the battery' : ' to the body'
+  return lineOf(all, 'trunk minus', '', behind) ?? unplanned('to the body: the vehicle’s strap')
 }
 
-function secondLines(second: NonNullable<PlanCircuit['secondBattery']>, paper: PaperUnits): WiringBattery {
-  const { name, lead } = second
+function secondLines({ name, lead }: NonNullable<PlanCircuit['secondBattery']>, all: Conductors): WiringBattery {
   if (lead === undefined) return { name }
-  const { designation, positiveLengthM, returnLengthM, returnBy } = lead
-  const fuse = fuseText(lead)
+  const behind = lead.returnBy === 'body' ? ' to the ground point' : ' to the returns'
   return {
     name,
-    ...present({ fuse }),
-    positive: `${designation}, ${runText(positiveLengthM, paper)}`,
-    negative: `${designation}, ${runText(returnLengthM, paper)} ${returnBy === 'body' ? 'to the ground point' : 'to the returns'}`
+    ...present({
+      fuse: fuseText(lead),
+      positive: lineOf(all, 'second battery'),
+      negative: lineOf(all, 'second battery minus', '', behind)
+    })
   }
 }
 
-function linkLines({ link, relayA, charger }: NonNullable<PlanCircuit['secondBattery']>): WiringLink | undefined {
+function linkLines(second: NonNullable<PlanCircuit['secondBattery']>, all: Conductors): WiringLink | undefined {
+  const { link, relayA, charger } = second
   if (link === 'relay') return { title: 'Relay', lines: [`${relayA} A`] }
   if (charger === undefined) return undefined
-  const { fuse } = charger.lead
   return {
     title: 'Charger',
     lines: [`${figure(charger.ratedA, 0)} A`, charger.lead.returnBy === 'body' ? '− to body' : '− returns'],
-    ...(fuse === undefined ? {} : { fuse: `${fuse.ratingA} A` })
+    ...present({ fuse: fuseText(charger.lead), output: lineOf(all, 'charger') })
   }
 }
 
 function accessoryLines(
   { secondBattery, capacitor }: PlanCircuit,
   { secondBattery: asked }: PlanRequest['supply'],
-  paper: PaperUnits
+  all: Conductors
 ): Pick<SystemWiring, 'secondBattery' | 'link' | 'capacitor'> {
-  const link = secondBattery === undefined ? undefined : linkLines(secondBattery)
+  const link = secondBattery === undefined ? undefined : linkLines(secondBattery, all)
   const bare = asked === undefined ? undefined : { name: `${figure(asked.capacityAh, 0)} A·h` }
+  const leads = lineOf(all, 'capacitor')
   return {
-    ...present({ secondBattery: secondBattery === undefined ? bare : secondLines(secondBattery, paper), link }),
-    ...(capacitor === undefined
+    ...present({ secondBattery: secondBattery === undefined ? bare : secondLines(secondBattery, all), link }),
+    ...(capacitor === undefined || leads === undefined
       ? {}
-      : {
-          capacitor: [`${figure(capacitor.capacitanceF, 1)} F, ${capacitor.designation}`]
-        })
+      : { capacitor: { text: `${figure(capacitor.capacitanceF, 1)} F`, leads } })
   }
 }
 
-function supplyLines({ circuit }: SystemPlan, { supply }: PlanRequest, paper: PaperUnits): SupplyLines {
-  const { trunk, amplifiers, branches } = circuit
-  const { systemVoltageV, positiveLengthM } = supply
-  const devices = {
-    battery: `${figure(systemVoltageV, 1)} V`,
-    ...accessoryLines(circuit, supply, paper)
-  }
-  if (trunk === undefined) {
+function supplyLines({ circuit }: SystemPlan, supply: PlanRequest['supply'], paper: PaperUnits): SupplyLines {
+  const { trunk } = circuit
+  const all = conductorsOf({ circuit }, paper)
+  const devices = { battery: `${figure(supply.systemVoltageV, 1)} V`, ...accessoryLines(circuit, supply, all) }
+  const positive = lineOf(all, 'trunk')
+  if (trunk === undefined || positive === undefined) {
     const returnBy = supply.return.kind === 'cable' ? 'cable' : 'body'
-    const text = `no cable found, ${runText(positiveLengthM, paper)}`
-    return { ...devices, runs: 1, positive: text, negative: 'no cable found', returnBy }
+    const text = `no cable found, ${runText(supply.positiveLengthM, paper)}`
+    return { ...devices, positive: unplanned(text), negative: unplanned('no cable found'), returnBy }
   }
-  const fuse = fuseText(trunk)
-  const fusePlace = fusePlaceText(trunk, supply, paper)
   return {
     ...devices,
-    runs: trunk.runs,
-    ...present({ fuse, fusePlace }),
-    positive: `${times(trunk.runs)}${trunk.designation}, ${runText(trunk.positiveLengthM, paper)}`,
+    ...present({ fuse: fuseText(trunk), fusePlace: fusePlaceText(trunk, supply, paper) }),
+    positive,
     ...(trunk.endFuse === undefined ? {} : { fusedAtEnd: true }),
-    negative: wayBack(trunk, amplifiers.length > 1 || branches.length > 0, paper),
+    negative: wayBack(trunk, all),
     returnBy: trunk.returnBy
   }
 }
 
-function branchLines(run: BranchRun | undefined, paper: PaperUnits): WiringBranch {
-  if (run === undefined) return { positive: 'no branch cable found', negative: 'no branch cable found' }
-  const { designation, positiveLengthM, returnLengthM, returnBy } = run
-  const fuse = fuseText(run)
+function branchLines(run: BranchRun | undefined, all: Conductors): WiringBranch {
+  const none = unplanned('no branch cable found')
+  if (run === undefined) return { positive: none, negative: none }
+  const behind = run.returnBy === 'body' ? ' to the body' : ' to the returns'
   return {
-    ...present({ fuse }),
-    positive: `${designation}, ${runText(positiveLengthM, paper)}`,
-    negative: `${designation}, ${runText(returnLengthM, paper)}${returnBy === 'body' ? ' to the body' : ''}`
+    ...present({ fuse: fuseText(run) }),
+    positive: lineOf(all, branchKey(run.amplifier)) ?? none,
+    negative: lineOf(all, `${branchKey(run.amplifier)} minus`, '', behind) ?? none
   }
 }
 
-function blockOf(circuit: PlanCircuit, paper: PaperUnits): WiringBlock | undefined {
+function blockOf(circuit: PlanCircuit, all: Conductors): WiringBlock | undefined {
   const { amplifiers, branches } = circuit
   if (amplifiers.length < 2 && branches.length === 0) return undefined
   const linesOf = (name: string | undefined) =>
     branchLines(
       branches.find(({ amplifier }) => amplifier === name),
-      paper
+      all
     )
   return {
-    ways: [`${blockInputs(circuit)} in`, `${amplifiers.length} out`],
+    ways: `${blockInputs(circuit)} in, ${amplifiers.length} out`,
     bass: linesOf(amplifiers[0]),
     others: amplifiers.slice(1).map(amplifier => ({ amplifier, ...linesOf(amplifier) }))
   }
@@ -148,25 +152,29 @@ function blockOf(circuit: PlanCircuit, paper: PaperUnits): WiringBlock | undefin
 
 type SourceLines = Pick<SystemWiring, 'source' | 'signal' | 'signalEnd' | 'turnOn'>
 
-function sourceLines({ parts, circuit: { signalLead, turnOnRelay } }: SystemPlan, paper: PaperUnits): SourceLines {
+function sourceLines({ parts, circuit }: SystemPlan, all: Conductors): SourceLines {
+  const { signalLead, turnOnRelay } = circuit
   const signal = resultOf(parts.signal)
   const turnOn = signal?.turnOn === undefined ? undefined : turnOnTexts[signal.turnOn.method]
-  const { kind, name, count, lengthM, converter } = signalLead
-  const source = signal?.input === undefined ? 'source' : kind === 'screened' ? 'line output' : 'loudspeaker output'
+  const feed = turnOnRelay === undefined ? '' : `, its feed behind ${turnOnRelay.fuseA} A`
+  const number = lineOf(all, 'turn-on')?.number
+  const source =
+    signal?.input === undefined ? 'source' : signalLead.kind === 'screened' ? 'line output' : 'loudspeaker output'
   return {
     source,
-    signal: `${times(count)}${name}, ${runText(lengthM, paper)}`,
-    ...(converter ? { signalEnd: 'line-output converter, screened cable to the amplifier' } : {}),
-    ...(turnOn === undefined
-      ? {}
-      : { turnOn: turnOnRelay === undefined ? turnOn : `${turnOn}, its feed behind ${turnOnRelay.fuseA} A` })
+    signal: lineOf(all, 'signal') ?? unplanned(signalLead.name),
+    ...(signalLead.converter ? { signalEnd: 'line-output converter, screened cable to the amplifier' } : {}),
+    ...(turnOn === undefined ? {} : { turnOn: { ...present({ number }), text: `${turnOn}${feed}` } })
   }
 }
 
-function speakerWireText({ speakerWire }: PlanCircuit, paper: PaperUnits): string {
-  if (speakerWire === undefined) return 'no loudspeaker wire sized'
-  const { designation, lengthM, count } = speakerWire
-  return `${count === 1 ? '' : `on each of ${count} outputs `}2 × ${designation}, ${runText(lengthM, paper)}`
+function drivenLines({ circuit }: SystemPlan, all: Conductors): Pick<SystemWiring, 'speakerWire' | 'insideWire'> {
+  const outputs = circuit.speakerWire?.count ?? 1
+  const each = outputs === 1 ? '' : ', one for each output'
+  return {
+    speakerWire: lineOf(all, 'loudspeaker', '', each) ?? unplanned('no loudspeaker wire sized'),
+    ...present({ insideWire: lineOf(all, 'inside', '', ' inside') })
+  }
 }
 
 /** @returns none for a plan without an amplifier that fits */
@@ -177,16 +185,17 @@ export function wiringOf(plan: SystemPlan, request: PlanRequest, paper: PaperUni
   if (best === undefined) return undefined
   const signal = resultOf(parts.signal)
   const wiring = resultOf(parts.wiring)
-  const block = blockOf(circuit, paper)
+  const all = conductorsOf(plan, paper)
+  const block = blockOf(circuit, all)
   return {
-    ...supplyLines(plan, request, paper),
+    ...supplyLines(plan, request.supply, paper),
     ...present({ block }),
     amplifier: [
       best.amplifier,
       `${figure(best.loadOhm, 2)} Ω${best.bridged ? ', bridged' : ''}`,
       ...(signal === undefined ? [] : [`gain to ${figure(signal.gain.meterVoltageV, 1)} V RMS`])
     ],
-    speakerWire: speakerWireText(circuit, paper),
+    ...drivenLines(plan, all),
     load: `${figure(best.loadOhm, 2)} Ω`,
     driverCount,
     joints: [
@@ -194,7 +203,7 @@ export function wiringOf(plan: SystemPlan, request: PlanRequest, paper: PaperUni
       `${best.join.slice(0, 1).toUpperCase()}${best.join.slice(1)}.`,
       ...(wiring?.chosen?.steps ?? [])
     ].slice(0, MOST_JOINTS),
-    ...sourceLines(plan, paper),
+    ...sourceLines(plan, all),
     notDrawn: circuit.notPlanned.map(({ text }) => text)
   }
 }

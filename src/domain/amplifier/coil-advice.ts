@@ -1,7 +1,9 @@
 /** Which coil version of the same drivers an amplifier would give its published power into. */
 import type { MatchOption } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { MatchVerdict } from '../../contract/amplifiers/words.ts'
-import { inDigits } from '../digits.ts'
+import type { Said } from '../../contract/sentences/template.ts'
+import { toDigits } from '../digits.ts'
+import { say } from '../say.ts'
 import type { ResolvedAmplifier } from './amplifier-sheet.ts'
 import { type DriverSheet, matchOptions } from './match-options.ts'
 
@@ -28,7 +30,7 @@ function versions({ driver }: Bought): readonly DriverSheet[] {
 /**
  * @returns `With dual 4 Ω coils the load would be 4 Ω, where 600 W are published.`, or undefined when no version helps
  */
-export function coilAdvice(amplifier: ResolvedAmplifier, name: string, bought: Bought): string | undefined {
+export function coilAdvice(amplifier: ResolvedAmplifier, name: string, bought: Bought): Said | undefined {
   const { driverCount, amplifierCount } = bought
   const ways = versions(bought).flatMap(driver =>
     matchOptions(amplifier, name, driver, driverCount)
@@ -39,10 +41,16 @@ export function coilAdvice(amplifier: ResolvedAmplifier, name: string, bought: B
   return best && sentence(best.driver, best.option)
 }
 
-function sentence(
-  { coils, coilOhm }: DriverSheet,
-  { loadOhm, bridged, outputs, outputPowerW = 0 }: MatchOption
-): string {
-  const load = `${inDigits(loadOhm)} Ω${bridged ? ' bridged' : ''}${outputs > 1 ? ` on each of ${outputs} outputs` : ''}`
-  return `With ${COUNTED[coils - 1] ?? coils} ${coilOhm} Ω ${coils === 1 ? 'coil versions' : 'coils'} the load would be ${load}, where ${inDigits(outputPowerW, 4)} W are published.`
+function sentence({ coils, coilOhm }: DriverSheet, { loadOhm, bridged, outputs, outputPowerW = 0 }: MatchOption): Said {
+  const counted = COUNTED[coils - 1]
+  return say('coil-advice', {
+    coils:
+      counted === undefined
+        ? say('coil-advice.many', { coilCount: coils, coilOhm })
+        : say(`coil-advice.${counted}`, { coilOhm }),
+    loadOhm: toDigits(loadOhm),
+    bridged: bridged ? say('bridged') : [],
+    each: outputs > 1 ? say('coil-advice.each', { outputCount: outputs }) : [],
+    outputPowerW: toDigits(outputPowerW, 4)
+  })
 }

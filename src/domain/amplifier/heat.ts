@@ -1,11 +1,11 @@
 /** What the amplifiers of a match give off as heat, and whether their fuses could feed what is claimed. */
-
 import type { AmplifierHeat } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { AmplifierClass } from '../../contract/supply/words.ts'
 import type { Assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { type AmplifierDraw, disproved, inputPower, plausiblePower } from '../circuit/load/amplifier-draw.ts'
 import { classDraws, supplyJudgement } from '../circuit/source/supply-judgement.ts'
+import { say } from '../say.ts'
 import { amplifierDefaults, classEfficiency, classIdleDraw } from './defaults.ts'
 
 interface AmplifierEconomy {
@@ -83,7 +83,7 @@ export function heatCautions(heat: AmplifierHeat | undefined): readonly Caution[
   return [
     caution(
       'amplifier-heat',
-      `The amplifiers give off about ${Math.round(averageW)} W with music and ${Math.round(fullSineW)} W with a full-level tone: free air around them, no carpet over them.`,
+      say('amplifier-heat', { averageW: Math.round(averageW), fullSineW: Math.round(fullSineW) }),
       { figures: { averageW, fullSineW } }
     )
   ]
@@ -116,12 +116,18 @@ export function plausibilityCautions(
   if (plausibleW === undefined || !disproved(claimedW, plausibleW)) return []
   const loss =
     efficiency === undefined && named === undefined
-      ? 'even without any loss'
-      : `with efficiency ${fuseEfficiency(amplifier)}`
+      ? say('rating-implausible.no-loss')
+      : say('rating-implausible.efficiency', { efficiencyRatio: fuseEfficiency(amplifier) })
   return [
     caution(
       'rating-implausible',
-      `${Math.round(claimedW)} W are claimed, but ${Math.round(plausibleW)} W is all that on-board fuses of ${onboardFusesA.join(' + ')} A pass at ${ratedVoltageV} V ${loss}: no more than that is reckoned with.`,
+      say('rating-implausible', {
+        claimedW: Math.round(claimedW),
+        plausibleW: Math.round(plausibleW),
+        fuses: onboardFusesA.join(' + '),
+        ratedVoltageV,
+        loss
+      }),
       { at: `${at}onboardFusesA`, figures: { claimedW, plausibleW } }
     )
   ]

@@ -1,11 +1,13 @@
 /** What to mind about an amplifier and its drivers. */
 import type { AmplifierSheet, MatchOption } from '../../contract/amplifiers/amplifier-matching.ts'
+import type { Said } from '../../contract/sentences/template.ts'
 import { type Caution, caution } from '../caution.ts'
-import { inDigits } from '../digits.ts'
+import { toDigits } from '../digits.ts'
+import { listed, say } from '../say.ts'
 import { claimedPower, type ResolvedAmplifier } from './amplifier-sheet.ts'
 import { coilAdvice } from './coil-advice.ts'
 import { plausibilityCautions } from './heat.ts'
-import type { DriverSheet } from './match-options.ts'
+import type { AdvisedOption, DriverSheet } from './match-options.ts'
 import { contradictionCautions } from './rating-contradictions.ts'
 
 /** The modulus may fall this far below the rated impedance (IEC 60268-5, from memory). */
@@ -19,16 +21,16 @@ interface MatchFacts {
     readonly at: string
     readonly name: string
   }[]
-  readonly options: readonly MatchOption[]
-  readonly best: MatchOption | undefined
+  readonly options: readonly AdvisedOption[]
+  readonly best: AdvisedOption | undefined
   readonly amplifierCount: number
 }
 
 /** What to buy instead: the coils with which the amplifier would give what it is rated for. */
-function otherCoils({ request, amplifiers, amplifierCount }: MatchFacts, of?: string): string {
+function otherCoils({ request, amplifiers, amplifierCount }: MatchFacts, of?: string): readonly Said[] {
   const asked = amplifiers.filter(({ name }) => of === undefined || name === of)
   const found = asked.flatMap(({ resolved, name }) => coilAdvice(resolved, name, { ...request, amplifierCount }) ?? [])
-  return found[0] === undefined ? '' : ` ${found[0]}`
+  return found.slice(0, 1)
 }
 
 function withoutBest(facts: MatchFacts): readonly Caution[] {
@@ -41,30 +43,35 @@ function withoutBest(facts: MatchFacts): readonly Caution[] {
     return [
       caution(
         'no-allowed-load',
-        `The highest load of these drivers on ${amplifierCount === 1 ? 'one amplifier' : `${amplifierCount} amplifiers`} is ${inDigits(highest, 4)} Ω; the outputs need ${inDigits(lowest, 4)} Ω or more.${otherCoils(facts)}`,
+        say('no-allowed-load', {
+          amplifiers: amplifierCount === 1 ? say('amplifiers.one') : say('amplifiers.more', { amplifierCount }),
+          highestOhm: toDigits(highest, 4),
+          lowestOhm: toDigits(lowest, 4),
+          otherCoils: otherCoils(facts)
+        }),
         { at: 'amplifier.minimumOhm', figures: { highestOhm: highest, minimumOhm: lowest } }
       )
     ]
   }
-  const loads = [
-    ...new Set(allowed.map(option => `${inDigits(option.loadOhm, 4)} Ω${option.bridged ? ' bridged' : ''}`))
-  ]
+  const loads = [...new Set(allowed.map(({ loadOhm, bridged }) => `${toDigits(loadOhm, 4)}${bridged ? 'b' : ''}`))]
+  const named = loads.map(load =>
+    say(load.endsWith('b') ? 'load.bridged' : 'load.plain', { loadOhm: Number.parseFloat(load) })
+  )
   return [
-    caution(
-      'power-unknown',
-      `No continuous power is published for any load these drivers can present (${loads.join(', ')}). It is not scaled to a lower load, so nothing is matched: ask the maker.${otherCoils(facts)}`,
-      { at: 'amplifier.ratings' }
-    )
+    caution('power-unknown', say('power-unknown', { loads: listed(named), otherCoils: otherCoils(facts) }), {
+      at: 'amplifier.ratings'
+    })
   ]
 }
 
-function powerCautions(best: MatchOption, { request: { driver } }: MatchFacts): readonly Caution[] {
+function powerCautions(best: AdvisedOption, { request: { driver } }: MatchFacts): readonly Caution[] {
   const { powerRatio = 1, driverPowerW = 0 } = best
   const figures = { driverPowerW, ratedPowerW: driver.powerW, powerRatio }
-  if (best.verdict === 'over-powered') return [caution('over-powered', best.advice, { at: 'driver.powerW', figures })]
+  if (best.verdict === 'over-powered')
+    return [caution('over-powered', best.said.advice, { at: 'driver.powerW', figures })]
   if (best.verdict === 'under-powered') {
     return [
-      caution('under-powered', best.advice, {
+      caution('under-powered', best.said.advice, {
         at: 'driver.powerW',
         figures: { ...figures, clippedPowerRatio: 2 * powerRatio },
         level: 2 * powerRatio > 1 ? 'care' : 'note'
@@ -80,7 +87,13 @@ function boundCautions(best: MatchOption, facts: MatchFacts): readonly Caution[]
   return [
     caution(
       'power-bounded',
-      `No power is published for ${inDigits(loadOhm, 4)} Ω. The voltage of ${inDigits(ratedPowerW, 4)} W at ${inDigits(ratedOhm, 4)} Ω is reached there too, so it gives at least ${inDigits(boundW, 4)} W; the supply is sized for ${inDigits(ratedPowerW, 4)} W, for no higher load draws more.${otherCoils(facts, best.amplifier)}`,
+      say('power-bounded', {
+        loadOhm: toDigits(loadOhm, 4),
+        ratedPowerW: toDigits(ratedPowerW, 4),
+        ratedOhm: toDigits(ratedOhm, 4),
+        boundW: toDigits(boundW, 4),
+        otherCoils: otherCoils(facts, best.amplifier)
+      }),
       { at: 'amplifier.ratings', figures: { boundW, loadOhm, ratedPowerW, ratedOhm } }
     )
   ]
@@ -88,16 +101,16 @@ function boundCautions(best: MatchOption, facts: MatchFacts): readonly Caution[]
 
 function bridgeCautions(best: MatchOption): readonly Caution[] {
   if (!best.bridged) return []
-  const live = caution(
-    'bridged-terminals',
-    'Both terminals of a bridged pair are live: neither may touch ground, the body of the car, or a terminal of another output.'
-  )
+  const live = caution('bridged-terminals', say('bridged-terminals'))
   if (best.powerFrom !== 'two-channels') return [live]
   return [
     live,
     caution(
       'bridged-power-derived',
-      `${inDigits(best.outputPowerW ?? 0, 4)} W is twice the published power of one channel at ${inDigits(best.loadOhm / 2, 4)} Ω; it holds if that figure was measured with all channels driven.`,
+      say('bridged-power-derived', {
+        outputPowerW: toDigits(best.outputPowerW ?? 0, 4),
+        channelOhm: toDigits(best.loadOhm / 2, 4)
+      }),
       { at: 'amplifier.ratings', figures: { outputPowerW: best.outputPowerW ?? 0, channelLoadOhm: best.loadOhm / 2 } }
     )
   ]
@@ -113,7 +126,11 @@ function sheetCautions({ amplifiers }: MatchFacts): readonly Caution[] {
       return [
         caution(
           'rating-below-minimum',
-          `A power is published for ${inDigits(loadOhm, 4)} Ω${bridged ? ' bridged' : ''}, below the minimum load of ${inDigits(lowest, 4)} Ω; the minimum is obeyed.`,
+          say('rating-below-minimum', {
+            loadOhm: toDigits(loadOhm, 4),
+            bridged: bridged ? say('bridged') : [],
+            lowestOhm: toDigits(lowest, 4)
+          }),
           { at: `${at}ratings[${index}].loadOhm`, figures: { loadOhm, minimumOhm: lowest } }
         )
       ]
@@ -128,7 +145,11 @@ function loadCautions(best: MatchOption, { request: { driver } }: MatchFacts): r
       ? [
           caution(
             'impedance-dip',
-            `A load rated ${inDigits(best.loadOhm, 4)} Ω may dip to ${inDigits(dip, 4)} Ω, below the ${inDigits(best.lowestOhm, 4)} Ω of the output; amplifiers rated for a nominal load are meant for this, one without thermal protection is not.`,
+            say('impedance-dip', {
+              loadOhm: toDigits(best.loadOhm, 4),
+              dipOhm: toDigits(dip, 4),
+              minimumOhm: toDigits(best.lowestOhm, 4)
+            }),
             { at: 'amplifier.minimumOhm', figures: { dipOhm: dip, minimumOhm: best.lowestOhm } }
           )
         ]
@@ -137,18 +158,13 @@ function loadCautions(best: MatchOption, { request: { driver } }: MatchFacts): r
       ? [
           caution(
             'all-coils-driven',
-            `Connect ${driver.coils === 2 ? 'both coils' : `all ${driver.coils} coils`} of each driver, with the same polarity: an open coil halves the force, a reversed one cancels it.`
+            say('all-coils-driven', {
+              coils: driver.coils === 2 ? say('coils.both') : say('coils.all', { coilCount: driver.coils })
+            })
           )
         ]
       : []),
-    ...(best.outputs > 1
-      ? [
-          caution(
-            'equal-gains',
-            `${best.outputs} outputs share the drivers: set every gain to the same voltage, every filter alike, and check that all cones move the same way.`
-          )
-        ]
-      : [])
+    ...(best.outputs > 1 ? [caution('equal-gains', say('equal-gains', { outputCount: best.outputs }))] : [])
   ]
 }
 

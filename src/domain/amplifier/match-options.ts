@@ -1,14 +1,19 @@
 /** Every balanced way of putting like drivers on the outputs of an amplifier, and how its power fits them. */
 import type { MatchOption } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { MatchVerdict } from '../../contract/amplifiers/words.ts'
+import type { Said } from '../../contract/sentences/template.ts'
 import { numberOf, product, rational, rationalOf } from '../../numeric/rational.ts'
 import { disproved } from '../circuit/load/amplifier-draw.ts'
 import { arrangementWith, divisors, joinText } from '../coils/arrangements.ts'
-import { inDigits } from '../digits.ts'
+import { toDigits } from '../digits.ts'
+import { say, type Worded, worded } from '../say.ts'
 import { type OutputPower, outputPower, type ResolvedAmplifier, ratingsText } from './amplifier-sheet.ts'
 
 /** Amplifier power over the sum of the drivers' ratings. Common practice, no source: equal is the aim, this much is accepted. */
 export const powerBand = { lowest: 0.75, highest: 1.5 } as const
+
+/** An option with the sentence behind its advice. */
+export type AdvisedOption = MatchOption & Worded<{ readonly advice: Said }>
 
 export interface DriverSheet {
   readonly powerW: number
@@ -29,35 +34,44 @@ function verdictOf(ratio: number): MatchVerdict {
   return ratio > powerBand.highest ? 'over-powered' : 'good'
 }
 
-function goodAdvice(ratio: number): string {
-  const percent = Math.round(100 * ratio)
-  if (ratio > 1.01)
-    return `${percent} % of the drivers' rating: set the gain to the drivers' power, not to the amplifier's.`
-  if (ratio >= 0.99) return 'The amplifier gives what the drivers take: set the gain to it, without an allowance.'
-  return `${percent} % of the drivers' rating: set the gain without an allowance, so that loud passages do not clip.`
+function goodAdvice(ratio: number): Said {
+  const ratioPercent = Math.round(100 * ratio)
+  if (ratio > 1.01) return say('match-advice.more', { ratioPercent })
+  return ratio >= 0.99 ? say('match-advice.equal') : say('match-advice.less', { ratioPercent })
 }
 
-function advice(verdict: MatchVerdict, ratio: number): string {
+function advice(verdict: MatchVerdict, ratio: number): Said {
   if (verdict === 'good') return goodAdvice(ratio)
   if (verdict === 'over-powered') {
-    return `${inDigits(ratio)} times the drivers' rating: usable only with the gain set to the drivers' power and a protective high-pass; a slip of the gain overheats the coils.`
+    return say('match-advice.over', { ratioTimes: toDigits(ratio) })
   }
   // A square wave has twice the power of the sine with the same peak.
   return 2 * ratio <= 1
-    ? `${Math.round(100 * ratio)} % of the drivers' rating: quiet for these drivers, yet even a fully clipped output stays within their heat rating. Clipping still sounds bad: set the gain without an allowance.`
-    : `${Math.round(100 * ratio)} % of the drivers' rating: turned up until it clips, the output approaches a square wave of twice the power and can overheat the coils. Set the gain without an allowance.`
+    ? say('match-advice.quiet', { ratioPercent: Math.round(100 * ratio) })
+    : say('match-advice.under', { ratioPercent: Math.round(100 * ratio) })
 }
 
 function unknown(loadOhm: number, bridged: boolean, amplifier: ResolvedAmplifier) {
   return {
     verdict: 'power-unknown' as const,
-    advice: `No continuous power is published for ${inDigits(loadOhm)} Ω${bridged ? ' bridged' : ''} or a load below it that is allowed (published: ${ratingsText(amplifier.sheet)}). It is not scaled to a lower load: ask the maker.`
+    ...worded({
+      advice: say('match-advice.unknown', {
+        loadOhm: toDigits(loadOhm),
+        bridged: bridged ? say('bridged') : [],
+        ratings: ratingsText(amplifier.sheet)
+      })
+    })
   }
 }
 
-function origin({ powerFrom, ratedOhm = 0, ratedPowerW = 0 }: OutputPower, outputPowerW: number): string {
-  if (powerFrom !== 'voltage-bound') return ''
-  return `At least ${inDigits(outputPowerW)} W, by the voltage of ${inDigits(ratedPowerW)} W at ${inDigits(ratedOhm)} Ω. `
+function origin({ powerFrom, ratedOhm = 0, ratedPowerW = 0 }: OutputPower, outputPowerW: number): readonly Said[] {
+  if (powerFrom !== 'voltage-bound') return []
+  const figures = {
+    outputPowerW: toDigits(outputPowerW),
+    ratedPowerW: toDigits(ratedPowerW),
+    ratedOhm: toDigits(ratedOhm)
+  }
+  return [say('match-advice.bound', figures)]
 }
 
 /** The fuses on board feed all outputs of an amplifier together. */
@@ -83,7 +97,7 @@ function powered(
   const verdict = verdictOf(powerRatio)
   return {
     verdict,
-    advice: `${origin(output, outputPowerW)}${advice(verdict, powerRatio)}`,
+    ...worded({ advice: say('sentences', { all: [...origin(output, outputPowerW), advice(verdict, powerRatio)] }) }),
     outputPowerW,
     ...from,
     ...(outputPowerW === claimedPowerW ? {} : { claimedPowerW }),
@@ -100,7 +114,7 @@ function optionOf(
   driver: DriverSheet,
   driverCount: number,
   layout: Layout
-): MatchOption {
+): AdvisedOption {
   const { outputs, bridged, inSeries } = layout
   const { sheet, channels, lowestBridgedOhm } = amplifier
   const driversPerOutput = driverCount / outputs
@@ -112,7 +126,9 @@ function optionOf(
     loadOhm < lowestOhm
       ? {
           verdict: 'below-minimum' as const,
-          advice: `${inDigits(loadOhm)} Ω lies below the ${inDigits(lowestOhm)} Ω this output may drive: not to be wired.`
+          ...worded({
+            advice: say('match-advice.below', { loadOhm: toDigits(loadOhm), lowestOhm: toDigits(lowestOhm) })
+          })
         }
       : powered(amplifier, driver, layout, driversPerOutput, loadOhm, amplifiersNeeded)
   return {
@@ -136,7 +152,7 @@ export function matchOptions(
   name: string,
   driver: DriverSheet,
   driverCount: number
-): readonly MatchOption[] {
+): readonly AdvisedOption[] {
   const modes = amplifier.channels < 2 ? [false] : [false, true]
   return divisors(driverCount).flatMap(outputs =>
     modes.flatMap(bridged =>

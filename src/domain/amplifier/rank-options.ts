@@ -48,11 +48,11 @@ const last: readonly Reason[] = [
  * Usable before unknown before forbidden; what the amplifiers at hand can do before what needs more of them; power closest
  * to the drivers' in ratio (common practice, no source), or price or size among those within the band.
  */
-export function ranked(
-  options: readonly MatchOption[],
+export function ranked<Option extends MatchOption>(
+  options: readonly Option[],
   ranking: Ranking,
   amplifierCount: number
-): readonly MatchOption[] {
+): readonly Option[] {
   const atHand: Reason = (a, b) =>
     Number(a.amplifiersNeeded > amplifierCount) - Number(b.amplifiersNeeded > amplifierCount)
   const reasons: readonly Reason[] = [(a, b) => usable(a) - usable(b), atHand, ...wish[ranking], ...lesser, ...last]

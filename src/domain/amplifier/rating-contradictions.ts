@@ -2,7 +2,8 @@
 import type { AmplifierRating, AmplifierSheet } from '../../contract/amplifiers/amplifier-matching.ts'
 import { type Caution, caution } from '../caution.ts'
 import { DesignError, type Fault } from '../design-error.ts'
-import { inDigits } from '../digits.ts'
+import { inDigits, toDigits } from '../digits.ts'
+import { say } from '../say.ts'
 
 /** Prints of the same load differ by rounding: 2.67 Ω is 8/3 Ω. */
 export const SAME_LOAD = 0.01
@@ -59,7 +60,13 @@ function moreThanDouble({ ratings }: AmplifierSheet, at: string): readonly Cauti
     return [
       caution(
         'ratings-contradict',
-        `${inDigits(powerW, 4)} W at ${inDigits(loadOhm, 4)} Ω is more than ${inDigits(other.powerW, 4)} W at ${inDigits(other.loadOhm, 4)} Ω allow: at most ${inDigits(mostW, 4)} W at the same voltage. One of them is no continuous power; read which of the two was measured as RMS.`,
+        say('ratings-contradict', {
+          powerW: toDigits(powerW, 4),
+          loadOhm: toDigits(loadOhm, 4),
+          otherPowerW: toDigits(other.powerW, 4),
+          otherLoadOhm: toDigits(other.loadOhm, 4),
+          mostW: toDigits(mostW, 4)
+        }),
         { at: `${at}ratings[${index}].powerW`, figures: { powerW, mostW, loadOhm } }
       )
     ]
@@ -80,7 +87,12 @@ export function contradictionCautions(sheet: AmplifierSheet, at: string): readon
     ? [
         caution(
           'bridged-minimum-low',
-          `${inDigits(minimumBridgedOhm, 4)} Ω bridged puts ${inDigits(minimumBridgedOhm / 2, 4)} Ω on each channel, below the ${inDigits(minimumOhm, 4)} Ω of a channel: ${inDigits(2 * minimumOhm, 4)} Ω bridged is taken as the least. If the sheet allows ${inDigits(minimumBridgedOhm / 2, 4)} Ω a channel, give that as minimumOhm.`,
+          say('bridged-minimum-low', {
+            minimumBridgedOhm: toDigits(minimumBridgedOhm, 4),
+            channelOhm: toDigits(minimumBridgedOhm / 2, 4),
+            minimumOhm: toDigits(minimumOhm, 4),
+            leastOhm: toDigits(2 * minimumOhm, 4)
+          }),
           {
             at: `${at}minimumBridgedOhm`,
             figures: { minimumBridgedOhm, channelOhm: minimumBridgedOhm / 2, minimumOhm }

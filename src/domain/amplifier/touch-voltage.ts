@@ -1,5 +1,7 @@
 /** When the output of an amplifier is no longer harmless to touch. */
 import { type Caution, caution } from '../caution.ts'
+import { fixed } from '../digits.ts'
+import { say } from '../say.ts'
 
 /** Upper limit of the voltage class that needs no protection against touch [V AC, RMS]: UN R100, seen in a national copy. */
 export const TOUCH_LIMIT_V = 30
@@ -9,7 +11,7 @@ export function touchVoltageCautions(targetVoltageV: number): readonly Caution[]
   return [
     caution(
       'output-touch-voltage',
-      `The loudspeaker terminals reach ${targetVoltageV.toFixed(0)} V RMS, above the ${TOUCH_LIMIT_V} V below which UN R100 asks no protection: insulate every joint, clip probes on with the amplifier off, hands off while it plays.`,
+      say('output-touch-voltage', { targetVoltageV: fixed(targetVoltageV, 0), touchLimitV: TOUCH_LIMIT_V }),
       { figures: { targetVoltageV, touchLimitV: TOUCH_LIMIT_V } }
     )
   ]

@@ -1,12 +1,13 @@
 /** What the car adds at the seat: the pressure-vessel model, or a curve that was measured in it. */
-
 import type { Cabin, CabinModel } from '../../contract/acoustics/cabin.ts'
 import type { SourceId } from '../../contract/sources/source.ts'
 import type { Assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
 import { DesignError } from '../design-error.ts'
+import { fixed } from '../digits.ts'
 import { explain } from '../formula.ts'
 import type { Basis } from '../outcome.ts'
+import { say } from '../say.ts'
 import type { MeasuredTransfer } from './cabin.ts'
 import { cabinDefaults } from './defaults.ts'
 import { cabinCorner, cabinMode } from './formulas.ts'
@@ -67,7 +68,7 @@ function fromMeasurement(cabin: Cabin, measured: MeasuredTransfer, frequenciesHz
   const lowest = measured.frequencyHz[0] ?? 0
   const highest = measured.frequencyHz.at(-1) ?? 0
   const outside = frequenciesHz.some(frequency => frequency < lowest || frequency > highest)
-  const message = `The measured cabin curve runs from ${lowest} Hz to ${highest} Hz; beyond its ends its last values are held.`
+  const message = say('cabin-curve-held', { lowestHz: lowest, highestHz: highest })
   const place = { at: 'cabin.measured.frequencyHz', figures: { measuredFromHz: lowest, measuredToHz: highest } }
   return {
     model: { model: 'measured', uncertaintyDb: 0 },
@@ -99,14 +100,13 @@ function vesselOf(cabin: Cabin, cornerHz: number, assume: Assumptions): Pressure
 
 function modelCautions(vessel: PressureVessel, modeHz: number | undefined, highestHz: number): readonly Caution[] {
   const uncertaintyDb = cabinDefaults.uncertaintyDb.value
-  const doubt = caution(
-    'cabin-model',
-    `The level at the seat comes from a model of the cabin and is within about ±${uncertaintyDb} dB; a curve measured in the car is better.`,
-    { at: 'cabin', figures: { uncertaintyDb, cornerHz: vessel.cornerHz, leakCornerHz: vessel.leakCornerHz } }
-  )
+  const doubt = caution('cabin-model', say('cabin-model', { uncertaintyDb }), {
+    at: 'cabin',
+    figures: { uncertaintyDb, cornerHz: vessel.cornerHz, leakCornerHz: vessel.leakCornerHz }
+  })
   const limitHz = modeHz ?? vessel.cornerHz
   if (highestHz <= limitHz) return [doubt]
-  const message = `The level at the seat is a model of the cabin: within about ±${uncertaintyDb} dB up to ${limitHz.toFixed(0)} Hz, and up to 10 dB off above, where standing waves begin. Measure the curve in the car and give it.`
+  const message = say('cabin-modes', { uncertaintyDb, limitHz: fixed(limitHz, 0) })
   return [caution('cabin-modes', message, { at: 'cabin', figures: { uncertaintyDb, limitHz, highestHz } })]
 }
 

@@ -1,15 +1,20 @@
 /** Whether the level is one for ears. */
+import type { Said } from '../../contract/sentences/template.ts'
 import type { EarPlace } from '../../contract/systems/words.ts'
 import { type Caution, caution } from '../caution.ts'
+import { fixed } from '../digits.ts'
+import { say } from '../say.ts'
 import { aWeightingDb, EXPOSURE_LIMIT_DB, exposureTimeS, PEAK_LIMIT_DB, peakLevelDb } from './exposure.ts'
 
 /** From here on nobody sits inside: within 6 dB of the peak limit, as far as a model of the cabin may be wrong. Ours. */
 const NOBODY_INSIDE_DB = 134
 
 /** 15 min or 2 h, as a person says it; a dose of less than a minute is no figure to plan with. */
-export function spokenTime(seconds: number): string {
-  if (seconds < 60) return 'under a minute'
-  return seconds < 7200 ? `${Math.round(seconds / 60)} min` : `${(seconds / 3600).toFixed(1)} h`
+export function spokenTime(seconds: number): Said {
+  if (seconds < 60) return say('time.under-a-minute')
+  return seconds < 7200
+    ? say('time.minutes', { minutesMin: Math.round(seconds / 60) })
+    : say('time.hours', { timeHours: fixed(seconds / 3600, 1) })
 }
 
 interface Loudest {
@@ -24,11 +29,16 @@ function loudestOf(frequenciesHz: Float64Array, levelDb: Float64Array): Loudest 
 
 function exposureCaution(top: Loudest, weighted: Loudest, place: EarPlace): Caution {
   const allowedS = exposureTimeS(weighted.levelDb)
-  const where = place === 'seat' ? 'at the seat' : 'in half space at 1 m, and more in the car'
-  const message =
-    `Up to ${top.levelDb.toFixed(0)} dB ${where} (${top.frequencyHz.toFixed(0)} Hz). ` +
-    `The bass alone, ${weighted.levelDb.toFixed(0)} dB A-weighted at ${weighted.frequencyHz.toFixed(0)} Hz, uses up the recommended daily dose in ${spokenTime(allowedS)}${place === 'seat' ? '' : ' or less'}; the rest of the music comes on top. ` +
-    'Sit outside or wear ear protection for tests at full level; children bear less. Ringing or dull ears mean turning it down at once.'
+  const where = place === 'seat' ? say('place.seat') : say('place.half-space-and-more')
+  const message = say('hearing-exposure', {
+    levelDb: fixed(top.levelDb, 0),
+    where,
+    frequencyHz: fixed(top.frequencyHz, 0),
+    weightedDb: fixed(weighted.levelDb, 0),
+    weightedHz: fixed(weighted.frequencyHz, 0),
+    time: spokenTime(allowedS),
+    orLess: place === 'seat' ? [] : say('hearing-exposure.or-less')
+  })
   const level = place === 'seat' ? { seatLevelDb: top.levelDb } : { levelDb: top.levelDb }
   const figures = {
     frequencyHz: top.frequencyHz,
@@ -42,8 +52,13 @@ function exposureCaution(top: Loudest, weighted: Loudest, place: EarPlace): Caut
 
 function extremeCaution({ frequencyHz, levelDb }: Loudest, place: EarPlace): Caution {
   const peakDb = peakLevelDb(frequencyHz, levelDb)
-  const where = place === 'seat' ? 'at the seat' : 'in half space at 1 m'
-  const message = `At full level nobody sits in the car: ${levelDb.toFixed(0)} dB ${where} are ${peakDb.toFixed(0)} dB(C) at the peak of the wave; ${PEAK_LIMIT_DB} dB(C) is the limit at work.`
+  const where = place === 'seat' ? say('place.seat') : say('place.half-space')
+  const message = say('hearing-extreme', {
+    levelDb: fixed(levelDb, 0),
+    where,
+    peakDb: fixed(peakDb, 0),
+    peakLimitDb: PEAK_LIMIT_DB
+  })
   return caution('hearing-extreme', message, { figures: { frequencyHz, levelDb, peakDb, peakLimitDb: PEAK_LIMIT_DB } })
 }
 

@@ -1,5 +1,4 @@
 /** The cable between amplifier and box: the thinnest that is cool enough and loses little, and what its resistance does. */
-
 import type { SourceId } from '../../contract/sources/source.ts'
 import type { SpeakerCable, SpeakerCableRequest } from '../../contract/supply/speaker-cable.ts'
 import type { Assumptions } from '../assume.ts'
@@ -9,11 +8,12 @@ import { cableJudgement } from '../circuit/cable/cable-judgement.ts'
 import { type CableSize, cableSize } from '../circuit/cable/cable-size.ts'
 import { type ConductorLaw, conductorLaw, conductorOhmPerM } from '../circuit/cable/conductor-resistance.ts'
 import { DesignError } from '../design-error.ts'
-import { inDigits } from '../digits.ts'
+import { fixed, toDigits } from '../digits.ts'
 import { qesFactor } from '../driver/series-resistance.ts'
 import { explain } from '../formula.ts'
 import type { Basis } from '../outcome.ts'
 import { present } from '../present.ts'
+import { say } from '../say.ts'
 import { cableLossDb, dampingFactorAtLoad, outputOhm } from './cable-effects.ts'
 import { coilDefaults } from './defaults.ts'
 import { cableLoss, cableShare } from './formulas.ts'
@@ -168,14 +168,15 @@ export function chooseSpeakerCable(
 
 function cableCaution(request: SpeakerCableRequest, { currentA, loadOhm, percent }: Limits, at: string): Caution {
   const figures = { currentA, loadOhm, lengthM: request.lengthM, limitPercent: percent }
-  const need = `${currentA.toFixed(1)} A and at most ${percent} % of ${inDigits(loadOhm)} Ω over ${request.lengthM} m`
+  const need = say('speaker-cable.need', {
+    currentA: fixed(currentA, 1),
+    lossPercent: percent,
+    loadOhm: toDigits(loadOhm),
+    lengthM: request.lengthM
+  })
   return request.designation === undefined
-    ? caution(
-        'no-speaker-cable',
-        `No loudspeaker cable from 16 to 8 AWG carries ${need}: move the amplifier to the box, wire a higher load, or run a pair to each driver.`,
-        { at: `${at}lengthM`, figures }
-      )
-    : caution('speaker-cable-too-thin', `${request.designation} does not manage ${need}.`, {
+    ? caution('no-speaker-cable', say('no-speaker-cable', { need }), { at: `${at}lengthM`, figures })
+    : caution('speaker-cable-too-thin', say('speaker-cable-too-thin', { designation: request.designation, need }), {
         at: `${at}designation`,
         figures
       })

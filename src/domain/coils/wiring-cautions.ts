@@ -1,6 +1,7 @@
 /** What to mind about a load and the way it is joined. */
 import { type Caution, caution } from '../caution.ts'
-import { inDigits } from '../digits.ts'
+import { toDigits } from '../digits.ts'
+import { say } from '../say.ts'
 import { nearestInRatio, type Wanted } from './choose-load.ts'
 import { type NetworkLoad, ohmNumber, type PossibleLoad } from './coil-loads.ts'
 import type { Coil, CoilNetwork } from './coil-network.ts'
@@ -23,7 +24,7 @@ function noAllowedLoad(loads: readonly PossibleLoad[], minimumOhm: number, at: s
   const highestOhm = Math.max(...loads.map(ohmNumber))
   return caution(
     'no-allowed-load',
-    `The highest load of these coils is ${inDigits(highestOhm, 4)} Ω, below the ${inDigits(minimumOhm, 4)} Ω that the output may drive.`,
+    say('no-allowed-load.coils', { highestOhm: toDigits(highestOhm, 4), minimumOhm: toDigits(minimumOhm, 4) }),
     { at, figures: { highestOhm, minimumOhm } }
   )
 }
@@ -34,7 +35,7 @@ function belowMinimum(loads: readonly PossibleLoad[], minimumOhm: number, at: st
   return [
     caution(
       'load-below-minimum',
-      `${below} of ${loads.length} loads lie below ${inDigits(minimumOhm, 4)} Ω and must not be wired to this output.`,
+      say('load-below-minimum', { belowCount: below, loadCount: loads.length, minimumOhm: toDigits(minimumOhm, 4) }),
       { at, figures: { loads: below, minimumOhm } }
     )
   ]
@@ -46,7 +47,11 @@ function impedanceDip(loadOhm: number, minimumOhm: number, at: string): readonly
   return [
     caution(
       'impedance-dip',
-      `A load rated ${inDigits(loadOhm, 4)} Ω may dip to ${inDigits(dipOhm, 4)} Ω at some frequency, below the ${inDigits(minimumOhm, 4)} Ω of the output; amplifiers rated for a nominal load are meant for this, one without thermal protection is not.`,
+      say('impedance-dip', {
+        loadOhm: toDigits(loadOhm, 4),
+        dipOhm: toDigits(dipOhm, 4),
+        minimumOhm: toDigits(minimumOhm, 4)
+      }),
       { at, figures: { dipOhm, minimumOhm } }
     )
   ]
@@ -67,7 +72,10 @@ function shareCautions({ set, loads, chosen }: WiringFacts): readonly Caution[] 
     cautions.push(
       caution(
         'unequal-power',
-        `The hottest coil takes ${inDigits(percent, 4)} % of the power instead of ${inDigits(100 / set.coils.length, 4)} %.`,
+        say('unequal-power', {
+          hottestPercent: toDigits(percent, 4),
+          equalPercent: toDigits(100 / set.coils.length, 4)
+        }),
         { figures: { hottestPercent: percent, equalPercent: 100 / set.coils.length } }
       )
     )
@@ -76,19 +84,17 @@ function shareCautions({ set, loads, chosen }: WiringFacts): readonly Caution[] 
     cautions.push(
       caution(
         'unequal-power',
-        `${uneven.length} of ${loads.length} loads share the power unequally, up to ${inDigits(worst, 4)} times an equal share in one coil; they are listed so that you recognise them; do not wire them.`,
+        say('unequal-power.listed', {
+          unevenCount: uneven.length,
+          loadCount: loads.length,
+          worstTimes: toDigits(worst, 4)
+        }),
         { level: 'note', figures: { loads: uneven.length, timesEqualShare: worst } }
       )
     )
   }
   if (set.alike === undefined) {
-    cautions.push(
-      caution(
-        'unlike-coils',
-        'The coils differ in rated impedance: shares follow the ratings only as far as the drivers are otherwise alike, and unlike drivers should not share a chamber.',
-        { at: 'coilsOhm' }
-      )
-    )
+    cautions.push(caution('unlike-coils', say('unlike-coils'), { at: 'coilsOhm' }))
   }
   return cautions
 }
@@ -113,11 +119,11 @@ function targetOff({ candidates, wanted: { targetOhm, lowestLoadOhm = 0 }, chose
     targetOhm
   )
   const nearestOhm = nearest === undefined ? ohm : ohmNumber(nearest)
-  const off = `${inDigits(percentOff(ohm), 4)} % off the ${inDigits(targetOhm, 4)} Ω asked for`
+  const off = say('target-off.off', { offPercent: toDigits(percentOff(ohm), 4), targetOhm: toDigits(targetOhm, 4) })
   const message =
     nearestOhm === ohm
-      ? `The nearest load that can be used is ${inDigits(ohm, 4)} Ω, ${off}.`
-      : `The most even load that can be used, ${inDigits(ohm, 4)} Ω, is ${off}; the nearest, ${inDigits(nearestOhm, 4)} Ω, shares the power less evenly.`
+      ? say('target-off', { loadOhm: toDigits(ohm, 4), off })
+      : say('target-off.uneven', { loadOhm: toDigits(ohm, 4), off, nearestOhm: toDigits(nearestOhm, 4) })
   return [
     caution('target-off', message, {
       at: 'targetOhm',
@@ -133,17 +139,14 @@ export function wiringCautions(facts: WiringFacts): readonly Caution[] {
     cautions.push(
       caution(
         'all-coils-driven',
-        `Connect ${set.coilsPerDriver === 2 ? 'both coils' : `all ${set.coilsPerDriver} coils`} of each driver, with the same polarity: an open coil halves the force, a reversed one cancels it.`
+        say('all-coils-driven', {
+          coils: set.coilsPerDriver === 2 ? say('coils.both') : say('coils.all', { coilCount: set.coilsPerDriver })
+        })
       )
     )
   }
   if (chosen !== undefined && hasDriversInSeries(chosen.network)) {
-    cautions.push(
-      caution(
-        'drivers-in-series',
-        'The chosen network puts drivers in series: use identical drivers in equal volumes of air.'
-      )
-    )
+    cautions.push(caution('drivers-in-series', say('drivers-in-series')))
   }
   return [...cautions, ...targetOff(facts)]
 }

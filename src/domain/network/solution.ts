@@ -51,17 +51,18 @@ export interface Workspace {
 export const hasSharedCurrent = ({ drivers, connection }: Network): boolean =>
   connection === 'series' && drivers.length > 1
 
-export function workspace(network: Network): Workspace {
+/** @param points  solved together, at most {@link BLOCK} */
+export function workspace(network: Network, points: number): Workspace {
   const { chambers, drivers } = network
   const unknowns = chambers.length + (hasSharedCurrent(network) ? 1 : 0)
   return {
-    omegas: new Float64Array(BLOCK),
-    chambers: complexColumns(chambers.length, BLOCK),
-    drivers: drivers.map(() => driverColumns(BLOCK)),
+    omegas: new Float64Array(points),
+    chambers: complexColumns(chambers.length, points),
+    drivers: drivers.map(() => driverColumns(points)),
     totals: drivers.map(groupTotals),
-    matrix: complexColumns((unknowns * (unknowns + 1)) / 2, BLOCK),
-    sources: complexColumns(unknowns, BLOCK),
-    scratch: complexColumn(BLOCK),
-    zero: complexColumn(BLOCK)
+    matrix: complexColumns((unknowns * (unknowns + 1)) / 2, points),
+    sources: complexColumns(unknowns, points),
+    scratch: complexColumn(points),
+    zero: complexColumn(points)
   }
 }

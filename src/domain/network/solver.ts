@@ -32,9 +32,14 @@ function applySource(sourceOhm: number, w: Workspace, into: Solution, offset: nu
 
 /** @param sourceOhm  resistance of amplifier and cable before the terminals [Ω] ≥ 0 */
 export function networkSolver(network: Network, sourceOhm: number): NetworkSolver {
-  const w = workspace(network)
   const shared = hasSharedCurrent(network)
+  let known: Workspace | undefined
+  const workFor = (points: number) => {
+    if (known === undefined || known.omegas.length < points) known = workspace(network, points)
+    return known
+  }
   const solveBlock = (into: Solution, offset: number, count: number) => {
+    const w = workFor(count)
     for (let k = 0; k < count; k++) w.omegas[k] = into.omegas[offset + k] as number
     assemblePassive(network, w, count)
     if (shared) {

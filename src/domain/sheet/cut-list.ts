@@ -8,12 +8,14 @@ import type {
   SheetStock
 } from '../../contract/boxes/box-sheets.ts'
 import { present } from '../present.ts'
-import { type BoardGroup, toM } from './board-group.ts'
+import { type BoardGroup, toM, toUnits } from './board-group.ts'
 import { areaOf, type CutNode, type DividedNode, offcuts, pieces } from './cut-tree.ts'
-import type { LaidSheet } from './search-layout.ts'
+import { cutTreeOf } from './fill-tree.ts'
+import type { LaidSheet, SheetKind } from './search-layout.ts'
 
 interface Bench {
   readonly group: BoardGroup
+  readonly kerfM: number
   readonly trimM: number
   readonly keepOffcutM: number
 }
@@ -97,8 +99,10 @@ export function sheetLayout(
   bench: Bench
 ): SheetLayout {
   const stock = bench.group.sheets[sheet] as SheetStock
-  const copies = copyNumbers(fill.root, counter)
-  const used = pieces(fill.root).reduce((sum, { region }) => sum + areaOf(region), 0)
+  const { kinds, sheetKinds } = bench.group
+  const root = cutTreeOf(fill, kinds, sheetKinds[sheet] as SheetKind, toUnits(bench.kerfM))
+  const copies = copyNumbers(root, counter)
+  const used = pieces(root).reduce((sum, { region }) => sum + areaOf(region), 0)
   return {
     number,
     sheet: stock.name,
@@ -108,8 +112,8 @@ export function sheetLayout(
     widthM: stock.widthM,
     trimM: bench.trimM,
     usedPercent: (100 * toM(toM(used))) / (stock.lengthM * stock.widthM),
-    pieces: laidPieces(fill.root, copies, bench),
-    cuts: numberedCuts(fill.root, copies, bench),
-    offcuts: laidOffcuts(fill.root, bench)
+    pieces: laidPieces(root, copies, bench),
+    cuts: numberedCuts(root, copies, bench),
+    offcuts: laidOffcuts(root, bench)
   }
 }

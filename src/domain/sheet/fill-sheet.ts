@@ -1,7 +1,4 @@
-/** Fills one sheet with edge-to-edge cuts: the greedy step that the search repeats with many tastes. */
-import { present } from '../present.ts'
-import type { CutNode, Region } from './cut-tree.ts'
-
+/** Fills one sheet with edge-to-edge cuts: the greedy step that the search repeats with many tastes. Where the pieces lie is told by `cutTreeOf`. */
 /** Pieces of one size. Lengths in hundredths of a millimetre. */
 export interface PieceKind {
   readonly length: number
@@ -24,8 +21,18 @@ export interface Taste {
   readonly smallestFirst: boolean
 }
 
+/** What goes into one free part: nothing, or a kind with how it lies and which cut comes first. */
+export interface Placement {
+  readonly kind: number
+  readonly turned: boolean
+  readonly alongFirst: 'length' | 'width'
+}
+
 export interface FilledSheet {
-  readonly root: CutNode
+  /** One number a free part, in the order in which they are filled; see {@link placementOf}. */
+  readonly choices: readonly number[]
+  /** Of the two rests of a cut the smaller is filled first. */
+  readonly smallestFirst: boolean
   /** Copies of each kind on this sheet. */
   readonly taken: Int32Array
   readonly area: number
@@ -36,10 +43,15 @@ export interface FilledSheet {
 /** What finding a free part and joining its tree costs, in placements weighed. */
 const workOfAPart = 40
 
-interface Placement {
-  readonly kind: number
-  readonly turned: boolean
-  readonly alongFirst: 'length' | 'width'
+/** Nothing fits into the part. */
+export const NOTHING = -1
+
+/** A placement as one number: a search weighs millions and keeps a few. */
+const numbered = (kind: number, turn: number, order: number) => 4 * kind + 2 * turn + order
+
+export function placementOf(choice: number): Placement | undefined {
+  if (choice === NOTHING) return undefined
+  return { kind: choice >> 2, turned: (choice & 2) !== 0, alongFirst: (choice & 1) === 0 ? 'length' : 'width' }
 }
 
 interface Bench {
@@ -49,13 +61,15 @@ interface Bench {
   readonly taste: Taste
   /** Shortest side of any kind: a narrower strip is waste. */
   readonly narrowest: number
+  readonly choices: number[]
   work: number
 }
 
-function bestPlacement(bench: Bench, length: number, width: number): Placement | undefined {
+function bestPlacement(bench: Bench, length: number, width: number): number {
   const { kinds, kerf, left, taste, narrowest } = bench
+  const { wastePenalty, largeRest } = taste
   bench.work += workOfAPart
-  let best: Placement | undefined
+  let best = NOTHING
   let bestScore = Number.NEGATIVE_INFINITY
   for (let kind = 0; kind < kinds.length; kind++) {
     const piece = kinds[kind]
@@ -74,10 +88,10 @@ function bestPlacement(bench: Bench, length: number, width: number): Placement |
         const endArea = restL * (order === 0 ? w : width)
         const sideArea = restW * (order === 0 ? length : l)
         const waste = (endDead ? endArea : 0) + (sideDead ? sideArea : 0)
-        const score = worth - taste.wastePenalty * waste + taste.largeRest * Math.max(endArea, sideArea)
+        const score = worth - wastePenalty * waste + largeRest * Math.max(endArea, sideArea)
         if (score > bestScore) {
           bestScore = score
-          best = { kind, turned: turn === 1, alongFirst: order === 0 ? 'length' : 'width' }
+          best = numbered(kind, turn, order)
         }
       }
     }
@@ -85,72 +99,26 @@ function bestPlacement(bench: Bench, length: number, width: number): Placement |
   return best
 }
 
-/** The near part of a cut and what the kerf leaves of the far one. */
-function divide(
-  region: Region,
-  along: 'length' | 'width',
-  distance: number,
-  kerf: number
-): [Region, Region | undefined] {
-  const { x, y, length, width } = region
-  if (along === 'length') {
-    const rest = width - distance - kerf
-    const far = rest > 0 ? { x, y: y + distance + kerf, length, width: rest } : undefined
-    return [{ x, y, length, width: distance }, far]
-  }
-  const rest = length - distance - kerf
-  const far = rest > 0 ? { x: x + distance + kerf, y, length: rest, width } : undefined
-  return [{ x, y, length: distance, width }, far]
-}
-
-/** Cuts the placement free and hands both rests on; nodes are joined once their parts are known. */
-function cutFree(
-  bench: Bench,
-  region: Region,
-  placement: Placement,
-  rest: (parts: readonly Region[]) => CutNode[]
-): CutNode {
-  const piece = bench.kinds[placement.kind] as PieceKind
-  const l = placement.turned ? piece.width : piece.length
-  const w = placement.turned ? piece.length : piece.width
-  const first = placement.alongFirst
-  const second = first === 'length' ? 'width' : 'length'
-  const size = (along: 'length' | 'width') => (along === 'length' ? w : l)
-  const full = (part: Region, along: 'length' | 'width') => (along === 'length' ? part.width : part.length)
-  const [strip, far] =
-    full(region, first) > size(first) ? divide(region, first, size(first), bench.kerf) : [region, undefined]
-  const [exact, end] =
-    full(strip, second) > size(second) ? divide(strip, second, size(second), bench.kerf) : [strip, undefined]
-  const rests = [end, far].filter(part => part !== undefined)
-  const nodes = rest(rests)
-  const nodeOf = (part: Region | undefined) => (part === undefined ? undefined : nodes[rests.indexOf(part)])
-  const freed: CutNode = { kind: 'piece', region: exact, piece: placement.kind, turned: placement.turned }
-  const joined = (whole: Region, along: 'length' | 'width', near: CutNode, farNode: CutNode | undefined): CutNode =>
-    full(whole, along) === size(along)
-      ? near
-      : {
-          kind: 'divided',
-          region: whole,
-          along,
-          distance: size(along),
-          near,
-          ...present({ far: farNode })
-        }
-  return joined(region, first, joined(strip, second, freed, nodeOf(end)), nodeOf(far))
-}
-
-function fillRegion(bench: Bench, region: Region): CutNode {
-  const placement = bestPlacement(bench, region.length, region.width)
-  if (placement === undefined) return { kind: 'offcut', region }
-  bench.left[placement.kind] = (bench.left[placement.kind] ?? 0) - 1
-  return cutFree(bench, region, placement, parts => {
-    const order = parts.map((part, index) => ({ part, index }))
-    const sign = bench.taste.smallestFirst ? 1 : -1
-    order.sort((a, b) => sign * (a.part.length * a.part.width - b.part.length * b.part.width))
-    const nodes: CutNode[] = []
-    for (const { part, index } of order) nodes[index] = fillRegion(bench, part)
-    return nodes
-  })
+/** The placement of most worth goes into a corner; two cuts free it, and what they leave beyond the kerf is filled in turn. */
+function fillPart(bench: Bench, length: number, width: number): void {
+  const choice = bestPlacement(bench, length, width)
+  bench.choices.push(choice)
+  if (choice === NOTHING) return
+  const kind = choice >> 2
+  const piece = bench.kinds[kind] as PieceKind
+  bench.left[kind] = (bench.left[kind] ?? 0) - 1
+  const [turned, alongLength] = [(choice & 2) !== 0, (choice & 1) === 0]
+  const l = turned ? piece.width : piece.length
+  const w = turned ? piece.length : piece.width
+  const [restL, restW] = [length - l - bench.kerf, width - w - bench.kerf]
+  const [endL, endW] = alongLength ? [restL, w] : [l, restW]
+  const [farL, farW] = alongLength ? [length, restW] : [restL, width]
+  const hasEnd = endL > 0 && endW > 0
+  const hasFar = farL > 0 && farW > 0
+  const endFirst = !hasFar || endL * endW === farL * farW || endL * endW < farL * farW === bench.taste.smallestFirst
+  if (hasEnd && endFirst) fillPart(bench, endL, endW)
+  if (hasFar) fillPart(bench, farL, farW)
+  if (hasEnd && !endFirst) fillPart(bench, endL, endW)
 }
 
 /**
@@ -169,15 +137,19 @@ export function fillSheet(
   taste: Taste
 ): FilledSheet {
   let narrowest = Number.POSITIVE_INFINITY
-  kinds.forEach((kind, index) => {
-    if ((left[index] ?? 0) > 0) narrowest = Math.min(narrowest, kind.length, kind.width)
-  })
-  const bench: Bench = { kinds, kerf, left: left.slice(), taste, narrowest, work: 0 }
-  const root = fillRegion(bench, { x: 0, y: 0, length: sheet.length, width: sheet.width })
-  const taken = left.map((count, index) => count - (bench.left[index] ?? 0))
+  for (let kind = 0; kind < kinds.length; kind++) {
+    const { length, width } = kinds[kind] as PieceKind
+    if ((left[kind] ?? 0) > 0) narrowest = Math.min(narrowest, length, width)
+  }
+  const bench: Bench = { kinds, kerf, left: left.slice(), taste, narrowest, choices: [], work: 0 }
+  fillPart(bench, sheet.length, sheet.width)
+  const taken = new Int32Array(left.length)
   let area = 0
-  kinds.forEach((kind, index) => {
-    area += (taken[index] ?? 0) * kind.length * kind.width
-  })
-  return { root, taken, area, work: bench.work }
+  for (let kind = 0; kind < kinds.length; kind++) {
+    const { length, width } = kinds[kind] as PieceKind
+    const count = (left[kind] ?? 0) - (bench.left[kind] ?? 0)
+    taken[kind] = count
+    area += count * length * width
+  }
+  return { choices: bench.choices, smallestFirst: taste.smallestFirst, taken, area, work: bench.work }
 }

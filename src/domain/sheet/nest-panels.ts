@@ -1,5 +1,4 @@
 /** The cut plan: which panel comes from which sheet, cut by cut, and how far that is from the least board possible. */
-
 import type {
   BoardSummary,
   SheetLayout,
@@ -14,6 +13,7 @@ import { DesignError, type Fault } from '../design-error.ts'
 import { explain } from '../formula.ts'
 import type { Basis, Outcome } from '../outcome.ts'
 import { present } from '../present.ts'
+import { say } from '../say.ts'
 import { type BoardGroup, boardGroups, toUnits } from './board-group.ts'
 import { type CopyCounter, sheetLayout } from './cut-list.ts'
 import { sheetDefaults } from './defaults.ts'
@@ -137,7 +137,12 @@ function cautionsOf(boards: readonly BoardSummary[], request: SheetPlanRequest):
       .map(board =>
         caution(
           'sheet-plan-above-bound',
-          `${board.sheetCount} sheets of ${board.thicknessM * 1000} mm board against a lower bound of ${board.leastSheetCount}. ${board.why}`,
+          say('sheet-plan-above-bound', {
+            sheetCount: board.sheetCount,
+            thicknessMm: board.thicknessM * 1000,
+            leastSheetCount: board.leastSheetCount,
+            why: board.why
+          }),
           { figures: { sheetCount: board.sheetCount, leastSheetCount: board.leastSheetCount } }
         )
       ),
@@ -146,7 +151,10 @@ function cautionsOf(boards: readonly BoardSummary[], request: SheetPlanRequest):
       : [
           caution(
             'narrow-strip',
-            `Panel "${panel.name}" is only ${Math.round(Math.min(panel.lengthM, panel.widthM) * 1e4) / 10} mm wide: keep hands off the blade's line, with a push stick or a clamped rail.`,
+            say('narrow-strip', {
+              panel: panel.name,
+              widthMm: Math.round(Math.min(panel.lengthM, panel.widthM) * 1e4) / 10
+            }),
             { at: `panels[${narrow}].widthM`, figures: { widthMm: Math.min(panel.lengthM, panel.widthM) * 1000 } }
           )
         ])

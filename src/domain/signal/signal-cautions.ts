@@ -1,8 +1,9 @@
 /** What to mind about a signal path, its gain and its turn-on. */
 import type { AmplifierInput } from '../../contract/signals/signal-setup.ts'
 import { type Caution, caution } from '../caution.ts'
-import { inDigits } from '../digits.ts'
+import { toDigits } from '../digits.ts'
 import { present } from '../present.ts'
+import { say } from '../say.ts'
 import type { Crossover } from './crossover.ts'
 import type { InputLevel, SignalSource } from './source-level.ts'
 import type { TurnOn } from './turn-on.ts'
@@ -13,11 +14,11 @@ function bridgeCaution(source: SignalSource, level: InputLevel, input: Amplifier
   const danger = direct && input.differential === false
   const remedy = direct
     ? danger
-      ? 'This input ties its minus to ground and would short the source: use an isolated line-output converter.'
-      : 'Connect both wires of each output to a differential input, never one of them to ground.'
-    : 'The line-output converter must be isolated or differential at its input.'
+      ? say('bridge-tied-source.ground')
+      : say('bridge-tied-source.differential')
+    : say('bridge-tied-source.converter')
   return [
-    caution('bridge-tied-source', `Both wires of the loudspeaker output rest at half the supply. ${remedy}`, {
+    caution('bridge-tied-source', say('bridge-tied-source', { remedy }), {
       at: 'source.bridgeTied',
       level: danger ? 'stop' : 'care'
     })
@@ -36,7 +37,11 @@ function rangeCautions({ levelV, connection }: InputLevel, { lowestV, highestV }
     return [
       caution(
         'input-too-low',
-        `${inDigits(levelV)} V reach the input, ${inDigits(lowestV)} V are needed: full gain gives ${Math.round(100 * share)} % of the power, with more noise.`,
+        say('input-too-low', {
+          levelV: toDigits(levelV),
+          lowestV: toDigits(lowestV),
+          sharePercent: Math.round(100 * share)
+        }),
         { at, figures: { ...figures, powerSharePercent: 100 * share } }
       )
     ]
@@ -46,7 +51,7 @@ function rangeCautions({ levelV, connection }: InputLevel, { lowestV, highestV }
     return [
       caution(
         'input-too-high',
-        `${inDigits(levelV)} V reach an input for at most ${inDigits(highestV)} V: it may clip before the gain control; attenuate by ${inDigits(excessDb)} dB.`,
+        say('input-too-high', { levelV: toDigits(levelV), highestV: toDigits(highestV), excessDb: toDigits(excessDb) }),
         { at, figures: { ...figures, excessDb } }
       )
     ]
@@ -56,14 +61,8 @@ function rangeCautions({ levelV, connection }: InputLevel, { lowestV, highestV }
 
 /** The vehicle's own wires and connectors carry dangers of their own. */
 const factoryWiringCautions: readonly Caution[] = [
-  caution(
-    'airbag-looms',
-    'Loudspeaker wires are often picked up in doors and pillars, beside airbag and belt-tensioner looms: identify every wire by the vehicle maker’s plan, touch no yellow connector, and leave the rest to a qualified workshop.'
-  ),
-  caution(
-    'connector-pins',
-    'Most, not all, source connectors follow ISO 10487 (B1 to B8 loudspeakers, A5 switched output; some makes exchange A4 and A7): measure before connecting.'
-  )
+  caution('airbag-looms', say('airbag-looms')),
+  caution('connector-pins', say('connector-pins'))
 ]
 
 function speakerInputCaution({ sourceV }: InputLevel, { speakerLevelV }: AmplifierInput): readonly Caution[] {
@@ -71,29 +70,17 @@ function speakerInputCaution({ sourceV }: InputLevel, { speakerLevelV }: Amplifi
   return [
     caution(
       'input-too-high',
-      `${inDigits(sourceV)} V are more than the ${inDigits(speakerLevelV)} V of the speaker-level input: a line-output converter stands between.`,
+      say('input-too-high.speaker-level', { sourceV: toDigits(sourceV), speakerLevelV: toDigits(speakerLevelV) }),
       { at: 'source', level: 'note', figures: { sourceV, speakerLevelV } }
     )
   ]
 }
 
-const factoryProcessing = caution(
-  'factory-processing',
-  'The vehicle’s own source may equalise, delay and cut bass as the volume rises: measure its response at the volume in use before trusting filters and gain.',
-  { at: 'source.factory' }
-)
+const factoryProcessing = caution('factory-processing', say('factory-processing'), { at: 'source.factory' })
 
-const differentialOutput = caution(
-  'differential-output',
-  'A differential output on a single-ended input: leave its minus open or use an isolator, as the maker says; never tie it to ground.',
-  { at: 'source.differential' }
-)
+const differentialOutput = caution('differential-output', say('differential-output'), { at: 'source.differential' })
 
-const groundLoop = caution(
-  'ground-loop',
-  'If you hear alternator whine: first one ground point for source and amplifier, then a differential input, then an isolator. Never take off a safety or vehicle ground.',
-  { at: 'amplifier.input' }
-)
+const groundLoop = caution('ground-loop', say('ground-loop'), { at: 'amplifier.input' })
 
 export function sourceCautions(
   source: SignalSource,
@@ -113,31 +100,27 @@ export function sourceCautions(
   ]
 }
 
-const signalSensing = caution(
-  'signal-sensing',
-  'Signal sensing may cut the first bars, may not switch off, and may drop out when a start-stop system mutes the source: measure the parked current after a night.'
-)
+const signalSensing = caution('signal-sensing', say('signal-sensing'))
 
-const accessoryTurnOn = caution(
-  'accessory-turn-on',
-  'An accessory feed turns the amplifier on with the ignition, music or not; tap it behind a fuse of its own and never at an airbag, engine or brake circuit.'
-)
+const accessoryTurnOn = caution('accessory-turn-on', say('accessory-turn-on'))
+
+const milli = (currentA: number) => Math.round(currentA * 1000)
 
 function relayCoilCaution(coilCurrentA: number, limitA: number): Caution {
-  const milli = (currentA: number) => Math.round(currentA * 1000)
   return caution(
     'relay-coil-load',
-    `The relay coil draws ${milli(coilCurrentA)} mA, more than the ${milli(limitA)} mA of the switched output: take a relay with a coil of higher resistance or a transistor switch.`,
+    say('relay-coil-load', { coilCurrentMa: milli(coilCurrentA), limitMa: milli(limitA) }),
     { at: 'turnOn.relayCoilOhm', figures: { coilCurrentA, limitA } }
   )
 }
 
 export function turnOnCautions(turnOn: TurnOn | undefined): readonly Caution[] {
   if (turnOn === undefined) return []
-  const { method, relay, limitA, loadA, why } = turnOn
+  const { method, relay, limitA, loadA } = turnOn
   const cautions: Caution[] = []
   if (method === 'relay' && limitA !== undefined) {
-    cautions.push(caution('turn-on-overload', why, { at: 'turnOn.loadsA', figures: { loadA, limitA } }))
+    const message = say('turn-on-overload', { loadMa: milli(loadA), limitMa: milli(limitA) })
+    cautions.push(caution('turn-on-overload', message, { at: 'turnOn.loadsA', figures: { loadA, limitA } }))
   }
   if (relay !== undefined && limitA !== undefined && relay.coilCurrentA > limitA) {
     cautions.push(relayCoilCaution(relay.coilCurrentA, limitA))
@@ -155,34 +138,27 @@ interface GainFacts {
 }
 
 function allowanceCaution(quietRecordingDb: number): Caution {
-  return caution(
-    'allowance-clips',
-    `An allowance of ${inDigits(quietRecordingDb)} dB for quiet recordings clips loud ones: average power, and the heat in the coils, can rise by up to ${inDigits(quietRecordingDb)} dB.`,
-    { at: 'tone.quietRecordingDb', figures: { quietRecordingDb } }
-  )
+  return caution('allowance-clips', say('allowance-clips', { quietRecordingDb: toDigits(quietRecordingDb) }), {
+    at: 'tone.quietRecordingDb',
+    figures: { quietRecordingDb }
+  })
 }
 
 function boostCaution(boostDb: number): Caution {
-  return caution(
-    'boost-after-gain',
-    `The reading leaves ${inDigits(boostDb)} dB for a boost that is switched on later; any further boost needs the gain lower by as much.`,
-    { at: 'tone.boostDb', figures: { boostDb } }
-  )
+  return caution('boost-after-gain', say('boost-after-gain', { boostDb: toDigits(boostDb) }), {
+    at: 'tone.boostDb',
+    figures: { boostDb }
+  })
 }
 
 function toneCaution(toneHz: number, lowPassHz: number): Caution {
-  return caution(
-    'tone-outside-band',
-    `A tone of ${inDigits(toneHz)} Hz lies outside the band of the filters: switch them off for the setting, or the gain comes out too high.`,
-    { at: 'tone.frequencyHz', figures: { toneHz, lowPassHz } }
-  )
+  return caution('tone-outside-band', say('tone-outside-band', { toneHz: toDigits(toneHz) }), {
+    at: 'tone.frequencyHz',
+    figures: { toneHz, lowPassHz }
+  })
 }
 
-const noHighPass = caution(
-  'no-protective-high-pass',
-  'Nothing says below which frequency the cone needs protection: give the tuning or the excursion limit of the response. A vented box without a high-pass lets the cone run away below its tuning.',
-  { at: 'filters.acoustic' }
-)
+const noHighPass = caution('no-protective-high-pass', say('no-protective-high-pass'), { at: 'filters.acoustic' })
 
 export function gainCautions({ quietRecordingDb, boostDb, toneHz, crossover }: GainFacts): readonly Caution[] {
   const { lowPass, highPass } = crossover

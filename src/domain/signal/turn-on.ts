@@ -1,6 +1,7 @@
 /** How the amplifier learns that it shall be on. */
 import type { TurnOnRequest } from '../../contract/signals/signal-setup.ts'
 import type { Assumptions } from '../assume.ts'
+import { say, worded } from '../say.ts'
 import { twelves } from '../twelves.ts'
 import { signalDefaults } from './defaults.ts'
 
@@ -21,7 +22,7 @@ export interface TurnOn {
   }
 }
 
-const milli = (ampere: number) => `${Math.round(ampere * 1000)} mA`
+const milli = (ampere: number) => Math.round(ampere * 1000)
 
 /** The smallest of the usual feed fuses that the load fills to no more than three quarters; the largest for anything beyond. */
 function turnOnFuse(loadA: number): number {
@@ -64,12 +65,17 @@ export function turnOn(request: TurnOnRequest, nominalV: number, assumed: Assump
     const limitA = assumed.take(request.limitA, 'turnOn.limitA', remoteLimitA)
     // Three times 0.05 is a little more than 0.15 in binary.
     if (loadA <= limitA * (1 + 1e-9)) {
-      return { method: 'remote-line', why: `${milli(loadA)} of ${milli(limitA)} are drawn.`, loadA, limitA }
+      return {
+        method: 'remote-line',
+        ...worded({ why: say('turn-on.drawn', { loadMa: milli(loadA), limitMa: milli(limitA) }) }),
+        loadA,
+        limitA
+      }
     }
-    const why = `${milli(loadA)} are more than the ${milli(limitA)} of the switched output: it drives a relay instead.`
+    const why = say('turn-on-overload', { loadMa: milli(loadA), limitMa: milli(limitA) })
     return {
       method: 'relay',
-      why,
+      ...worded({ why }),
       loadA,
       limitA,
       relay: relayOf(request, loadA, 'switched output of the source', nominalV, assumed)
@@ -78,13 +84,13 @@ export function turnOn(request: TurnOnRequest, nominalV: number, assumed: Assump
   if (request.amplifierSenses === true) {
     return {
       method: 'signal-sensing',
-      why: 'The source has no switched output; the amplifier senses the signal.',
+      ...worded({ why: say('turn-on.sensing') }),
       loadA
     }
   }
   return {
     method: 'accessory-relay',
-    why: 'The source has no switched output and the amplifier does not sense: an accessory feed switches a relay.',
+    ...worded({ why: say('turn-on.accessory') }),
     loadA,
     relay: relayOf(request, loadA, 'fused accessory feed (75, or 15 where there is none)', nominalV, assumed)
   }

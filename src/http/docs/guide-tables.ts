@@ -1,7 +1,7 @@
 /** Chapters of the guide that derive from the code's own tables: errors, limits, settings, cautions. */
 
 import { html, phrase, table } from '../../documents/draw/html.ts'
-import { MOST_CALLS } from '../serving/batch/batch-schema.ts'
+import { MOST_CALLS, MOST_LINES } from '../serving/batch/batch-schema.ts'
 import { cautionList, problemList } from '../serving/catalogue/catalogues.ts'
 import { type Settings, settingTable } from '../serving/settings.ts'
 import { MOST_DEPTH } from '../wire/json-reader.ts'
@@ -36,7 +36,8 @@ ${table(
     ['Nesting of a body', `${MOST_DEPTH} levels`, '400'],
     ['Request line and headers', '16 KiB', '431'],
     ['Time to send a request', '10 s', '408'],
-    ['Calls in a batch', String(Math.min(batchItemsMax, MOST_CALLS)), '400'],
+    ['Calls in a batch', String(batchItemsMax), '400'],
+    ['The same, answered line by line', String((batchItemsMax * MOST_LINES) / MOST_CALLS), '400'],
     ['Time for one heavy call', `${workTimeoutMs / 1000} s`, '503'],
     ['Requests per address', perWindow(rateLimitMax), '429'],
     ['Requests per API key', perWindow(keyRateLimitMax), '429']

@@ -93,9 +93,9 @@ const caching = html`
 <h3>Several forms</h3>
 <p>Some results have other forms than JSON, such as drawings or a printable plan. <code>Accept</code> chooses, by q-value; without a wish it is JSON; where nothing fits, 406 lists what there is. Where a client cannot set it, <code>?form=pdf</code> names the form.</p>
 <p>Answers of 1 kB and more leave compressed (<code>br</code>, <code>gzip</code>) for who says <code>Accept-Encoding</code>.</p>
-<p>A plan is long. <code>?parts=billOfMaterials,parts.box</code> gives these parts of it with the verdict and all cautions; an unknown part is refused.</p>
+<p>A plan is long. <code>?parts=billOfMaterials,parts.box</code> gives these parts of it with the verdict and all cautions; an unknown part is refused. <code>?form=compact</code> is the plan for the screen of a phone: verdict, figures, every caution in short, what to buy and the titles of the steps, in about 5 kB. <code>summary.figures</code> holds the chief figures, so that nothing need be dug out of the parts; rows of the bill have an <code>id</code>, their <code>part</code> as a word and a <code>specification</code> in figures.</p>
 <h3>Batches</h3>
-<p>${ref('runBatch', 'A batch')} holds up to 100 calls. Each has its own status; one bad call spoils only itself. With <code>Accept: application/x-ndjson</code> each item leaves as a line when it and those before it are done, and the last line is the summary. A stream without that line was cut: ask again with <code>?fromIndex=</code> the number of lines you have.</p>
+<p>${ref('runBatch', 'A batch')} holds up to 100 calls, or 1,000 line by line. Each has its own status; one bad call spoils only itself. With <code>Accept: application/x-ndjson</code> or <code>?form=ndjson</code> each item leaves as a line when it and those before it are done, and the last line is the summary. A stream without that line was cut: ask again with <code>?fromIndex=</code> the number of lines you have.</p>
 <h3>Versions</h3>
 <p><code>/v1</code> is kept compatible: new optional fields, new operations and new codes may appear, so accept fields you do not know in answers. Whatever is to go carries <code>Deprecation</code> (RFC 9745), <code>Sunset</code> (RFC 8594) and a <code>Link</code> to its successor at least six months before; a breaking change lives under <code>/v2</code>.</p>`
 

@@ -31,7 +31,7 @@ import {
   metricResistances,
   runSpaces
 } from '../../contract/supply/words.ts'
-import { designGoals, plannedKinds, portShapes, rejectionRules } from '../../contract/systems/words.ts'
+import { billParts, designGoals, plannedKinds, portShapes, rejectionRules } from '../../contract/systems/words.ts'
 import { problemKinds } from '../wire/problem.ts'
 import type { JsonObject } from './json-tree.ts'
 
@@ -46,6 +46,7 @@ const vocabularies: Readonly<Record<string, Vocabulary>> = {
   AlignmentId: { words: alignmentIds, description: 'An alignment; /v1/reference/alignments describes each.' },
   AmplifierClass: { words: amplifierClasses, description: 'Class of an output stage.' },
   BatteryChemistry: { words: batteryChemistries, description: 'What a battery is made of.' },
+  BillPart: { words: billParts, description: 'What a row of the bill is.', open: true },
   BoardId: { words: boardIds, description: 'A board; /v1/reference/materials describes each.' },
   BoxKind: { words: plannedKinds, description: 'Kind of box a plan can be made for.' },
   BoxShape: { words: boxShapes, description: 'Shape of a box.' },

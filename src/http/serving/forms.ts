@@ -10,6 +10,7 @@ import { varyBy } from './vary.ts'
 /** The one place where a form has its short name and its media type. */
 const mediaTypeByName = {
   json: 'application/json',
+  compact: 'application/vnd.cabinbass.compact+json',
   ndjson: 'application/x-ndjson',
   html: 'text/html',
   pdf: 'application/pdf',
@@ -49,7 +50,8 @@ export const mediaTypes = ({ forms }: Operation): Forms => [
   ...forms.map(({ mediaType }) => mediaType)
 ]
 
-export const isText = (form: string) => /^(text\/|application\/json|application\/x-ndjson|image\/svg)/.test(form)
+export const isText = (form: string) =>
+  /^(text\/|application\/([\w.]+\+)?json|application\/x-ndjson|image\/svg)/.test(form)
 
 /** Text leaves in UTF-8 and says so; bytes say nothing of it. */
 export const contentType = (form: string) => (isText(form) ? `${form}; charset=utf-8` : form)

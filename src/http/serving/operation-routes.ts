@@ -1,6 +1,6 @@
 /** Mounts the operations: schema, form, one call, the answer. */
 import type { FastifyInstance, FastifyReply } from 'fastify'
-import Type from 'typebox'
+import Type, { type TSchema } from 'typebox'
 import { ref } from '../../contract/field/component.ts'
 import { choice } from '../../contract/field/quantities.ts'
 import { deprecationHeaders } from '../wire/deprecation.ts'
@@ -86,10 +86,15 @@ const binary = (contentMediaType: string, description: string) => ({
   description
 })
 
+function shape(mediaType: string, description: string, schema: TSchema | undefined) {
+  if (schema !== undefined) return ref(schema)
+  return isText(mediaType) ? { type: 'string', description } : binary(mediaType, description)
+}
+
 export function successOf({ answer, forms }: Operation) {
-  const others = forms.map(({ mediaType, description }) => [
+  const others = forms.map(({ mediaType, description, schema }) => [
     mediaType,
-    { schema: isText(mediaType) ? { type: 'string', description } : binary(mediaType, description) }
+    { schema: shape(mediaType, description, schema) }
   ])
   return {
     description: 'The result',

@@ -15,6 +15,9 @@ function numberText(value: number, perSi: number, digits: Digits): string {
   return digits === 'full' ? String(scaled) : sixDigitText(scaled)
 }
 
+/** The sentences behind the texts of an object: for whoever says it in another language, not for the answer. */
+const SAID = 'said'
+
 /** What JSON escapes; half a surrogate pair among it. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what must be escaped
 const escapes = /["\\\u0000-\u001f\ud800-\udfff]/
@@ -26,7 +29,7 @@ function writePlain(value: unknown, digits: Digits): string {
   if (typeof value === 'number') return numberText(value, 1, digits)
   if (Array.isArray(value)) return `[${value.map(item => writePlain(item, digits)).join(',')}]`
   if (typeof value !== 'object' || value === null) return JSON.stringify(value)
-  const members = Object.entries(value).filter(([, inner]) => inner !== undefined)
+  const members = Object.entries(value).filter(([name, inner]) => inner !== undefined && name !== SAID)
   return `{${members.map(([name, inner]) => `${JSON.stringify(name)}:${writePlain(inner, digits)}`).join(',')}}`
 }
 
@@ -43,7 +46,7 @@ function objectWriter(schema: JsonSchema, writers: WeakMap<object, Write>): Writ
     let text = ''
     for (const name of Object.keys(object)) {
       const inner = object[name]
-      if (inner === undefined) continue
+      if (inner === undefined || name === SAID) continue
       if (text !== '') text += ','
       const member = members.get(name)
       if (member !== undefined) text += member.key + member.write(inner, digits)

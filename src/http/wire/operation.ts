@@ -56,6 +56,8 @@ interface FormText {
   /** Bare type, e.g. `application/pdf`; text types leave in UTF-8. */
   readonly mediaType: string
   readonly description: string
+  /** Of a form that is JSON too. */
+  readonly schema?: TSchema
   /** Runs in a worker thread although the JSON form does not. */
   readonly heavy?: boolean
   /** What it costs beside the calculation [ms]; little where absent. */

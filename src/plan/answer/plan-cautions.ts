@@ -1,8 +1,8 @@
 /** What a person must know before starting, over the whole plan. */
-import { type CautionCode, cautionCatalogue } from '../../contract/cautions/catalogue.ts'
+import type { CautionCode } from '../../contract/cautions/catalogue.ts'
 import { driverCautions } from '../../contract/cautions/driver.ts'
 import type { Restraint } from '../../contract/systems/workshop.ts'
-import { type Caution, caution } from '../../domain/caution.ts'
+import { type Caution, catalogued } from '../../domain/caution.ts'
 import type { Part } from '../request/part.ts'
 import { restraintCautions } from '../work/restraint.ts'
 import { oneOperatingPoint } from './one-operating-point.ts'
@@ -56,6 +56,6 @@ export function planCautions(
     ...ofParts(parts),
     ...(restraint === undefined ? [] : restraintCautions(restraint)),
     ...work,
-    ...always.map(code => caution(code, cautionCatalogue[code].meaning))
+    ...always.map(code => catalogued(code))
   ])
 }

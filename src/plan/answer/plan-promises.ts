@@ -2,8 +2,9 @@
 import type { PlanSignal } from '../../contract/systems/plan-request.ts'
 import type { DesignGoal } from '../../contract/systems/words.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
-import { inDigits } from '../../domain/digits.ts'
+import { toDigits } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
+import { say } from '../../domain/say.ts'
 import type { BoxPart } from '../enclosure/plan-box.ts'
 import type { ResponsePart } from '../enclosure/plan-response.ts'
 import type { JoinedDrivers } from '../load/plan-load.ts'
@@ -24,38 +25,45 @@ interface Built {
 }
 
 interface Wish {
-  readonly what: string
-  readonly unit: string
   readonly figure: string
   readonly asked?: number | undefined
   readonly built?: number | undefined
   readonly of: keyof typeof SAME
 }
 
-function broken({ what, unit, figure, asked, built, of }: Wish): readonly Caution[] {
+function broken({ figure, asked, built, of }: Wish): readonly Caution[] {
   if (asked === undefined || built === undefined || isKept(of, asked, built)) return []
-  const [a, b] = [`${inDigits(asked)}${unit}`, `${inDigits(built)}${unit}`]
+  const figured = (value: number) => say(`figure.${of}`, { value: toDigits(value) })
   const figures = { [`asked${figure}`]: asked, [`built${figure}`]: built }
-  return [caution('not-as-asked', `${what}: ${a} asked, ${b} built.`, { figures })]
+  return [
+    caution(
+      'not-as-asked',
+      say('not-as-asked', { what: say(`what.${of}`), asked: figured(asked), built: figured(built) }),
+      { figures }
+    )
+  ]
 }
 
 function unportedCaution({ tuningHz, portShape }: PlanEnclosure): readonly Caution[] {
   if (tuningHz === undefined && portShape === undefined) return []
-  const asked = tuningHz === undefined ? `a ${portShape} port was` : `a tuning of ${inDigits(tuningHz)} Hz was`
+  const asked =
+    tuningHz === undefined
+      ? say('not-as-asked.port', { portShape: portShape === undefined ? [] : say(`port-shape.${portShape}`) })
+      : say('not-as-asked.tuning', { tuningHz: toDigits(tuningHz) })
   const figures = tuningHz === undefined ? {} : { askedTuningHz: tuningHz }
-  return [caution('not-as-asked', `Kind: ${asked} asked, a closed box is built.`, { figures })]
+  return [caution('not-as-asked', say('not-as-asked.closed', { asked }), { figures })]
 }
 
 function unclosedCaution({ qtc }: PlanEnclosure): readonly Caution[] {
   if (qtc === undefined) return []
-  const message = `Kind: a closed box with Qtc ${inDigits(qtc)} was asked, a vented one is built.`
+  const message = say('not-as-asked.vented', { askedQ: toDigits(qtc) })
   return [caution('not-as-asked', message, { figures: { askedQtc: qtc } })]
 }
 
 /** A wish that nobody uttered is not broken. */
 function wishCaution({ goal: asked }: PlanEnclosure, goal: DesignGoal | undefined): readonly Caution[] {
   if (goal === undefined || asked === undefined) return []
-  const message = `Wish: of the boxes searched for \`${goal}\` none could be laid out in this space; an alignment of the textbooks is built instead.`
+  const message = say('not-as-asked.wish', { goal })
   return [caution('not-as-asked', message)]
 }
 
@@ -63,7 +71,7 @@ function wishCaution({ goal: asked }: PlanEnclosure, goal: DesignGoal | undefine
 export function gainAbove({ gainPowerW }: PlanSignal, joined: JoinedDrivers | undefined): readonly Caution[] {
   if (gainPowerW === undefined || joined === undefined || gainPowerW <= joined.bornePowerW) return []
   const { bornePowerW } = joined
-  const message = `Gain: ${inDigits(gainPowerW)} W asked, ${inDigits(bornePowerW)} W set; amplifier and drivers bear no more.`
+  const message = say('not-as-asked.gain', { askedW: toDigits(gainPowerW), setW: toDigits(bornePowerW) })
   return [caution('not-as-asked', message, { figures: { askedPowerW: gainPowerW, setPowerW: bornePowerW } })]
 }
 
@@ -77,18 +85,16 @@ export function notAsAsked(
   const { tuningHz, qtc } = response.done ? response.outcome.result.scalars : {}
   const litres = (volumeM3: number | undefined) => (volumeM3 === undefined ? undefined : volumeM3 * 1000)
   const volume = broken({
-    what: 'Net volume',
-    unit: ' l',
     figure: 'NetVolumeL',
     asked: litres(asked.netVolumeM3),
     built: litres(netM3),
     of: 'volume' as const
   })
   if (chosen.kind === 'closed') {
-    const damping = { what: 'Qtc', unit: '', figure: 'Qtc', asked: asked.qtc, built: qtc, of: 'qtc' as const }
+    const damping = { figure: 'Qtc', asked: asked.qtc, built: qtc, of: 'qtc' as const }
     return [...wishCaution(asked, goalMissed), ...unportedCaution(asked), ...volume, ...broken(damping)]
   }
-  const tuned = { what: 'Tuning', unit: ' Hz', figure: 'TuningHz', asked: asked.tuningHz, built: tuningHz }
+  const tuned = { figure: 'TuningHz', asked: asked.tuningHz, built: tuningHz }
   return [
     ...wishCaution(asked, goalMissed),
     ...unclosedCaution(asked),

@@ -2,25 +2,37 @@
 import type { CircuitLevel, EngineState } from '../../contract/supply/words.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import type { PlanFigures, planVerdicts } from '../../contract/systems/plan-summary.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { inDigits } from '../../domain/digits.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
+import { present } from '../../domain/present.ts'
 import { leastVoltage } from '../electric/circuit-figures.ts'
 import { sizeOfRun } from '../electric/plan-run.ts'
 import type { SheetSaving } from '../enclosure/sheet-saving.ts'
 import type { JoinedDrivers } from '../load/plan-load.ts'
 import type { Part } from '../request/part.ts'
+import { planFigures } from './plan-figures.ts'
 import type { PlanParts } from './plan-parts.ts'
 
 /** `incomplete`: a part was refused. `stop`: a caution says do not build or switch this on. */
-type Verdict = 'ready' | 'take-care' | 'incomplete' | 'stop'
+type Verdict = (typeof planVerdicts)[number]
+
+export interface PlanReason {
+  readonly code: string
+  readonly part?: string
+  /** Path in the request of the plan. */
+  readonly at?: string
+  readonly detail: string
+}
 
 export interface PlanSummary {
   readonly verdict: Verdict
   /** Why not `ready`, the gravest first. */
-  readonly reasons: readonly string[]
+  readonly reasons: readonly PlanReason[]
   /** What will be built, a sentence a part. */
   readonly lines: readonly string[]
+  readonly figures: PlanFigures
 }
 
 const whole = (value: number) => value.toFixed(0)
@@ -38,28 +50,36 @@ interface Outcomes {
 }
 
 /** Each cause once: what waits for another part is only named. Parts of an enclosure that does not fit say no more than it does. */
-function refusals(parts: PlanParts, misfit: string | undefined): readonly string[] {
+function refusals(parts: PlanParts, misfit: string | undefined): readonly PlanReason[] {
   const refused = Object.entries<Part<unknown, unknown>>({ ...parts }).flatMap(([name, part]) =>
-    part.done ? [] : [{ name, ...part.refusal }]
+    part.done ? [] : [{ name, asked: part.request !== undefined, ...part.refusal }]
   )
   const causes = refused.filter(
     ({ waiting, name }) => !waiting && !(misfit !== undefined && ofEnclosure.includes(name))
   )
   const waiting = refused.filter(({ waiting: waits }) => waits).map(({ name }) => name)
   return [
-    ...causes.map(({ name, message }) => `${name}: ${message}`),
-    ...(waiting.length === 0 ? [] : [`Waiting for this: ${waiting.join(', ')}.`])
+    ...causes.map(({ name, asked, code, message, faults }) => ({
+      code,
+      part: name,
+      // A part that was asked something points into that, not into what the plan was asked.
+      ...present({ at: asked ? undefined : faults[0]?.field || undefined }),
+      detail: `${name}: ${message}`
+    })),
+    ...(waiting.length === 0 ? [] : [{ code: 'waiting', detail: `Waiting for this: ${waiting.join(', ')}.` }])
   ]
 }
 
 const ofEnclosure: readonly string[] = ['port', 'box', 'response']
 
+const cautionReason = ({ code, at, message }: Caution): PlanReason => ({ code, ...present({ at }), detail: message })
+
 /** The worst of all parts. */
 function verdictOf(parts: PlanParts, { misfit, unkept, cautions }: Outcomes): Pick<PlanSummary, 'verdict' | 'reasons'> {
-  const stops = cautions.filter(({ level }) => level === 'stop').map(({ message }) => message)
+  const stops = cautions.filter(({ level }) => level === 'stop').map(cautionReason)
   const refused = refusals(parts, misfit)
-  const misfits = misfit === undefined ? [] : [misfit]
-  const reasons = [...misfits, ...unkept.map(({ message }) => message), ...stops, ...refused]
+  const misfits = misfit === undefined ? [] : [{ code: 'no-box-fits', detail: misfit }]
+  const reasons = [...misfits, ...unkept.map(cautionReason), ...stops, ...refused]
   if (stops.length > 0) return { verdict: 'stop', reasons }
   if (refused.length + misfits.length > 0) return { verdict: 'incomplete', reasons }
   return { verdict: cautions.some(({ level }) => level === 'care') ? 'take-care' : 'ready', reasons }
@@ -185,6 +205,7 @@ export function planSummary(
       : []
   return {
     ...verdictOf(parts, outcomes),
-    lines: [...loadLine(request, joined), ...enclosure, ...supplyLine(parts, circuit)]
+    lines: [...loadLine(request, joined), ...enclosure, ...supplyLine(parts, circuit)],
+    figures: planFigures(parts, circuit, joined, misfit === undefined)
   }
 }

@@ -1,7 +1,7 @@
 /** Where a caution is said whole, once: at the first step it belongs to, or in the part of the paper it is about. */
-import { type CautionCode, cautionCatalogue } from '../../contract/cautions/catalogue.ts'
+import type { CautionCode } from '../../contract/cautions/catalogue.ts'
 import type { PlanChapter } from '../../contract/systems/words.ts'
-import { type Caution, caution } from '../../domain/caution.ts'
+import { type Caution, catalogued } from '../../domain/caution.ts'
 import { chapterOf } from './page-one.ts'
 
 interface CarefulStep {
@@ -62,5 +62,5 @@ const onlyWhenFound: readonly CautionCode[] = [
 export function withStepCautions(cautions: readonly Caution[], steps: readonly CarefulStep[]): readonly Caution[] {
   const said = new Set<CautionCode>([...cautions.map(({ code }) => code), ...onlyWhenFound])
   const missing = new Set(steps.flatMap(step => step.cautions.filter(code => !said.has(code))))
-  return [...cautions, ...[...missing].map(code => caution(code, cautionCatalogue[code].meaning))]
+  return [...cautions, ...[...missing].map(code => catalogued(code))]
 }

@@ -19,31 +19,38 @@ function leadRows(name: string, run: PowerRun, ends: { readonly lugs: number; re
       'power-cable',
       `power cable ${designation}, ${name}`,
       positiveLengthM,
-      `${inDecimals(positiveLengthM)} m`
+      `${inDecimals(positiveLengthM)} m`,
+      { designation }
     ),
     ...offTheReel(
       'return-cable',
       `power cable ${designation}, ${name}, minus`,
       returnLengthM,
-      `${inDecimals(returnLengthM)} m to ${to}, the same size`
+      `${inDecimals(returnLengthM)} m to ${to}, the same size`,
+      { designation }
     ),
     ...(fuse === undefined
       ? []
       : [
           ...fuseRow(fuse, 1, `, ${name}`, 'as rated for this cable; one in reserve, of the same rating only'),
-          ...wiringPieces('fuse-holder', `fuse holder for ${fuse.type}, covered, for ${designation}`, 1, name)
+          ...wiringPieces('fuse-holder', `fuse holder for ${fuse.type}, covered, for ${designation}`, 1, name, {
+            fuseType: fuse.type,
+            designation
+          })
         ]),
     ...wiringPieces(
       'ring-lug',
       `crimp ring lug for ${designation}, ${name}`,
       ends.lugs,
-      'posts, both sides of the fuse holder, body'
+      'posts, both sides of the fuse holder, body',
+      { designation }
     ),
     ...wiringPieces(
       'power-ferrule',
       `ferrule or reducing pin for ${designation}, ${name}`,
       ends.pins,
-      'into the clamps'
+      'into the clamps',
+      { designation }
     ),
     ...sleeveRows(ends.lugs + ends.pins)
   ]
@@ -55,21 +62,24 @@ function relayRows(relayA: number, designation: string): readonly BillRow[] {
       'second-battery-link',
       `isolating relay, ${relayA} A for good, with quenching diode`,
       1,
-      'between trunk and block; its coil on a feed that is live only while the engine runs'
+      'between trunk and block; its coil on a feed that is live only while the engine runs',
+      { ratedA: relayA }
     ),
     ...offTheReel(
       'power-cable',
       `power cable ${designation}, relay to block`,
       RELAY_PIECE_M,
-      `${inDecimals(RELAY_PIECE_M)} m`
+      `${inDecimals(RELAY_PIECE_M)} m`,
+      { designation }
     ),
-    ...wiringPieces('ring-lug', `crimp ring lug for ${designation}, relay`, 2, 'its studs'),
+    ...wiringPieces('ring-lug', `crimp ring lug for ${designation}, relay`, 2, 'its studs', { designation }),
     ...sleeveRows(2),
     ...wiringPieces(
       'fuse-holder',
       'blade fuse 1 A in a holder, coil of the isolating relay',
       1,
-      'where its feed begins'
+      'where its feed begins',
+      { ratedA: 1, fuseType: 'blade' }
     )
   ]
 }
@@ -83,7 +93,8 @@ function linkRows({ link, relayA, charger }: Second, trunk: PowerRun | undefined
       'second-battery-link',
       `charger from battery to battery, ${ratedA} A, made for the second one, with ignition signal`,
       1,
-      `between trunk and block; draws up to ${inDecimals(inputA, 0)} A`
+      `between trunk and block; draws up to ${inDecimals(inputA, 0)} A`,
+      { ratedA }
     ),
     // its minus goes to the same point as that of the battery
     ...leadRows('charger', lead, { lugs: 3, pins: 1 })
@@ -115,9 +126,12 @@ function capacitorLeadRows(capacitor: PlanCircuit['capacitor']): readonly BillRo
       'power-cable',
       `power cable ${designation}, capacitor`,
       2 * lengthM,
-      `two leads of ${inDecimals(lengthM)} m, plus and minus, at ${at}`
+      `two leads of ${inDecimals(lengthM)} m, plus and minus, at ${at}`,
+      { designation }
     ),
-    ...wiringPieces('ring-lug', `crimp ring lug for ${designation}, capacitor`, 4, `both ends of both leads at ${at}`),
+    ...wiringPieces('ring-lug', `crimp ring lug for ${designation}, capacitor`, 4, `both ends of both leads at ${at}`, {
+      designation
+    }),
     ...sleeveRows(4)
   ]
 }
@@ -141,6 +155,7 @@ function turnOnRows(relay: PlanCircuit['turnOnRelay']): readonly BillRow[] {
     ...billRow({
       group: 'wiring',
       part: 'turn-on-fuse',
+      specification: { ratedA: fuseA, fuseType: 'blade' },
       item: `blade fuse ${fuseA} A, feed of the turn-on relay`,
       need: 1,
       unit: 'piece',

@@ -6,6 +6,7 @@ import type { BillRow } from '../../contract/systems/workshop.ts'
 import { screwRule, screwSizeFor, screwsAlong } from '../../domain/box/assembly/joint-screws.ts'
 import { driverFixing, HEAVY_DRIVER_KG, USUAL_SCREW_COUNT } from '../../domain/box/request/driver-fixing.ts'
 import { inDecimals, inMm } from '../../domain/digits.ts'
+import { present } from '../../domain/present.ts'
 import {
   gasketRule,
   glueRule,
@@ -29,14 +30,21 @@ export interface BillDriver {
 }
 
 export function sheetRows(plan: SheetPlan): readonly BillRow[] {
-  const names = new Map<string, { count: number; basis: string }>()
+  const names = new Map<
+    string,
+    { count: number; basis: string; specification: NonNullable<BillRow['specification']> }
+  >()
   for (const { sheet, lengthM, widthM } of plan.layouts) {
     const item = `sheet of ${sheet}, ${inDecimals(lengthM * 1e3, 1)} × ${inMm(widthM, 1)}`
     const count = (names.get(item)?.count ?? 0) + 1
-    names.set(item, { count, basis: `cut plan: panels fill ${inDecimals(plan.total.yieldPercent, 1)} % of the sheets` })
+    names.set(item, {
+      count,
+      basis: `cut plan: panels fill ${inDecimals(plan.total.yieldPercent, 1)} % of the sheets`,
+      specification: { lengthM, widthM }
+    })
   }
-  return [...names].flatMap(([item, { count, basis }]) =>
-    billRow({ group: 'board', part: 'sheet', item, need: count, unit: 'sheet', basis })
+  return [...names].flatMap(([item, { count, ...row }]) =>
+    billRow({ group: 'board', part: 'sheet', item, need: count, unit: 'sheet', ...row })
   )
 }
 
@@ -46,6 +54,8 @@ export function panelRows(panels: readonly Panel[], cutFromSheets: boolean): rea
     billRow({
       group: 'board',
       part: 'panel',
+      specification: { lengthM, widthM, thicknessM, material },
+      ...(cutFromSheets ? { insteadOf: 'sheet' as const } : {}),
       item: `${cutFromSheets ? 'or, instead of sheets, cut to size' : 'panel'}: ${name}, ${inDecimals(lengthM * 1e3, 1)} × ${inMm(widthM, 1)}`,
       need: quantity,
       unit: 'piece',
@@ -62,6 +72,7 @@ function screwRow(joints: readonly Joint[]): readonly BillRow[] {
   return billRow({
     group: 'joining',
     part: 'wood-screw',
+    specification: { diameterM: diameterMm / 1e3, lengthM: lengthMm / 1e3 },
     item: `countersunk wood screw ${diameterMm} × ${lengthMm} mm, parallel thread`,
     need: screwed.reduce((sum, { count, lengthM }) => sum + count * screwsAlong(lengthM), 0),
     unit: 'piece',
@@ -119,6 +130,7 @@ function laminationRow(panels: readonly Panel[]): readonly BillRow[] {
   return billRow({
     group: 'joining',
     part: 'layer-screw',
+    specification: { diameterM: diameterMm / 1e3, lengthM: lengthMm / 1e3 },
     item: `countersunk wood screw ${diameterMm} × ${lengthMm} mm, for the layers of the front only`,
     need: (layers - 1) * screwsAlong(longM) * screwsAlong(shortM),
     unit: 'piece',
@@ -143,8 +155,21 @@ function fixingRows({
 }: BillDriver): readonly BillRow[] {
   const { kind, screw, pilotM } = driverFixing(massKg)
   const holes = `${screwCount} holes a driver, pilots of ${inMm(pilotM, 1)}`
-  const fitting = (part: 'driver-screw' | 't-nut', item: string, basis: string) =>
-    billRow({ group: 'fittings', part, item, need: count * screwCount, unit: 'piece', basis })
+  const fitting = (
+    part: 'driver-screw' | 't-nut',
+    item: string,
+    basis: string,
+    specification?: BillRow['specification']
+  ) =>
+    billRow({
+      group: 'fittings',
+      part,
+      ...present({ specification }),
+      item,
+      need: count * screwCount,
+      unit: 'piece',
+      basis
+    })
   if (kind === 'wood-screw') return fitting('driver-screw', screw, holes)
   const leastMm = (baffleThicknessM + MACHINE_SCREW_EXTRA_M) * 1e3 - 1e-6
   const lengthMm = machineScrewLengthsMm.find(length => length >= leastMm) ?? Math.ceil(leastMm / 10) * 10
@@ -152,12 +177,14 @@ function fixingRows({
     ...fitting(
       'driver-screw',
       `machine screw M5 × ${lengthMm} mm with washer`,
-      `${screwCount} holes a driver; the driver weighs more than ${HEAVY_DRIVER_KG} kg`
+      `${screwCount} holes a driver; the driver weighs more than ${HEAVY_DRIVER_KG} kg`,
+      { thread: 'M5', lengthM: lengthMm / 1e3 }
     ),
     ...fitting(
       't-nut',
       'T-nut M5',
-      `one for each machine screw, glued in from behind: pilots of ${inMm(pilotM, 1)} opened to its barrel`
+      `one for each machine screw, glued in from behind: pilots of ${inMm(pilotM, 1)} opened to its barrel`,
+      { thread: 'M5' }
     )
   ]
 }
@@ -171,6 +198,7 @@ function gasketRow({
   return billRow({
     group: 'fittings',
     part: 'gasket',
+    specification: { widthM: 0.01, thicknessM: 0.003 },
     item: 'closed-cell gasket strip 10 × 3 mm',
     need: count * (Math.PI * middleM + gasketRule.overlapM),
     unit: 'm',

@@ -10,12 +10,15 @@ export function capacitorRows(current: CurrentPart): readonly BillRow[] {
   if (capacitor === undefined || effect?.prechargeOhm === undefined || effect.prechargePeakW === undefined) return []
   const { prechargeOhm, prechargePeakW } = effect
   return [
-    ...wiringPieces('capacitor', `capacitor ${capacitor.capacitanceF} F with covered terminals`, 1, 'as asked for'),
+    ...wiringPieces('capacitor', `capacitor ${capacitor.capacitanceF} F with covered terminals`, 1, 'as asked for', {
+      capacitanceF: capacitor.capacitanceF
+    }),
     ...wiringPieces(
       'charging-resistor',
       `charging resistor ${resistorText(prechargeOhm, prechargePeakW)}, with two insulated clips`,
       1,
-      `first charge and discharge of the capacitor; ${prechargePeakW.toPrecision(2)} W at first`
+      `first charge and discharge of the capacitor; ${prechargePeakW.toPrecision(2)} W at first`,
+      { resistanceOhm: prechargeOhm }
     )
   ]
 }

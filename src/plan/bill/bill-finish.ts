@@ -63,6 +63,7 @@ export function coveringRows(outline: ShellOutline, carpet: BillCarpet): readonl
     ...billRow({
       group: 'finish',
       part: 'carpet',
+      specification: { widthM: rollWidthM },
       item: `carpet off a roll ${inMm(rollWidthM, 1)} wide`,
       need: need.lengthM,
       unit: 'm',
@@ -87,6 +88,7 @@ export function liningRows({ thicknessM, areaM2 }: BillLining): readonly BillRow
     ...billRow({
       group: 'finish',
       part: 'lining',
+      specification: { thicknessM },
       item: `acoustic lining, ${inMm(thicknessM, 1)}`,
       need: areaM2,
       unit: 'm²',

@@ -20,6 +20,7 @@ function tubeRow({ panels, port }: BoxLayout): readonly BillRow[] {
   return billRow({
     group: 'fittings',
     part: 'port-tube',
+    specification: { diameterM: insideM, lengthM: port.lengthM },
     item: `port tube, ${inMm(insideM, 1)} inside${fits}, ${inMm(port.lengthM, 1)} long`,
     need: port.count,
     unit: 'piece',

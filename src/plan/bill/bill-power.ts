@@ -59,13 +59,15 @@ function powerCableRows(cable: BillCable): readonly BillRow[] {
       'power-cable',
       `power cable ${designation}, positive`,
       positiveLengthM * runs,
-      `${inDecimals(positiveLengthM)} m as routed${each(runs)}`
+      `${inDecimals(positiveLengthM)} m as routed${each(runs)}`,
+      { designation }
     ),
     ...offTheReel(
       'return-cable',
       `power cable ${designation}, ${back}`,
       returnLengthM * runs,
-      `${inDecimals(returnLengthM)} m, the same size as the positive cable${each(runs)}`
+      `${inDecimals(returnLengthM)} m, the same size as the positive cable${each(runs)}`,
+      { designation }
     )
   ]
 }
@@ -75,6 +77,7 @@ export const fuseRow = ({ ratingA, type }: BillFuse, need: number, place: string
   billRow({
     group: 'wiring',
     part: 'fuse',
+    specification: { ratedA: ratingA, fuseType: type },
     item: `fuse ${ratingA} A, ${type}${place}`,
     need,
     unit: 'piece',
@@ -97,7 +100,8 @@ function fuseRows({ designation, runs = 1, fuse, endFuse }: BillCable): readonly
       'fuse-holder',
       `fuse holder for ${fuse.type}, covered, for ${designation}`,
       runs * ends,
-      `within the distance from the battery that the fuse rating states${both}`
+      `within the distance from the battery that the fuse rating states${both}`,
+      { fuseType: fuse.type, designation }
     )
   ]
 }
@@ -151,8 +155,8 @@ export function cableRows(cable: BillCable, branches: readonly BillBranch[] = []
   return [
     ...powerCableRows(cable),
     ...fuseRows(cable),
-    ...wiringPieces('ring-lug', `crimp ring lug for ${designation}`, lugs, at),
-    ...wiringPieces('power-ferrule', `ferrule or reducing pin for ${designation}`, pins, pinsAt),
+    ...wiringPieces('ring-lug', `crimp ring lug for ${designation}`, lugs, at, { designation }),
+    ...wiringPieces('power-ferrule', `ferrule or reducing pin for ${designation}`, pins, pinsAt, { designation }),
     ...sleeveRows(lugs + pins),
     ...cableRunRows(cable),
     ...blockRows(cable, branches),
@@ -189,23 +193,26 @@ function branchRows(branch: BillBranch): readonly BillRow[] {
       'power-cable',
       `power cable ${designation}, ${place}`,
       positiveLengthM,
-      `${inDecimals(positiveLengthM)} m from the block`
+      `${inDecimals(positiveLengthM)} m from the block`,
+      { designation }
     ),
     ...offTheReel(
       'return-cable',
       `power cable ${designation}, ${body ? 'ground lead' : 'return'} of ${amplifier}`,
       returnLengthM,
-      `${inDecimals(returnLengthM)} m ${body ? 'to the body' : 'to the block of the returns'}, the same size as its positive cable`
+      `${inDecimals(returnLengthM)} m ${body ? 'to the body' : 'to the block of the returns'}, the same size as its positive cable`,
+      { designation }
     ),
     ...(fuse === undefined
       ? []
       : fuseRow(fuse, 1, `, ${place}`, 'in the block; one in reserve, of the same rating only')),
-    ...wiringPieces('ring-lug', `crimp ring lug for ${designation}, ${amplifier}`, lugs, 'body'),
+    ...wiringPieces('ring-lug', `crimp ring lug for ${designation}, ${amplifier}`, lugs, 'body', { designation }),
     ...wiringPieces(
       'power-ferrule',
       `ferrule or reducing pin for ${designation}, ${amplifier}`,
       pins,
-      body ? 'block, positive and return at the amplifier' : 'both blocks, positive and return at the amplifier'
+      body ? 'block, positive and return at the amplifier' : 'both blocks, positive and return at the amplifier',
+      { designation }
     ),
     ...sleeveRows(lugs + pins)
   ]

@@ -8,6 +8,7 @@ export function restraintRows({ strapCount, strapCapacityN }: Restraint): readon
     ...billRow({
       group: 'fittings',
       part: 'strap',
+      specification: { capacityN: strapCapacityN },
       item: `lashing strap with label, at least ${Math.round(strapCapacityN / 10)} daN`,
       need: strapCount,
       unit: 'piece',
@@ -16,6 +17,8 @@ export function restraintRows({ strapCount, strapCapacityN }: Restraint): readon
     ...billRow({
       group: 'fittings',
       part: 'anchor-bolt',
+      specification: { thread: 'M8' },
+      insteadOf: 'strap',
       item: 'or, instead of straps: bolt M8 with washer, self-locking nut and load plate of 50 × 50 mm',
       need: 4,
       unit: 'piece',

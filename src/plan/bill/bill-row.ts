@@ -13,6 +13,9 @@ interface BillNeed {
   readonly step?: number
   readonly basis: string
   readonly needed?: boolean
+  readonly specification?: NonNullable<BillRow['specification']>
+  /** Bought instead of the rows of this part. */
+  readonly insteadOf?: BillPart
 }
 
 /** @param row  need ≥ 0; a row of nothing is left out */
@@ -20,5 +23,15 @@ export function billRow({ step = 1, sparePercent = 0, needed = true, ...row }: B
   if (!(row.need > 0)) return []
   const steps = Math.ceil((row.need * (1 + sparePercent / 100)) / step - 1e-9)
   const digits = Math.max(0, Math.ceil(-Math.log10(step)))
-  return [{ ...row, quantity: Number((steps * step).toFixed(digits)), sparePercent, needed }]
+  return [{ id: row.part, ...row, quantity: Number((steps * step).toFixed(digits)), sparePercent, needed }]
+}
+
+/** A row is named by its part, and from the second row of the part on by a number as well. */
+export function namedRows(rows: readonly BillRow[]): readonly BillRow[] {
+  const seen = new Map<BillPart, number>()
+  return rows.map(row => {
+    const count = (seen.get(row.part) ?? 0) + 1
+    seen.set(row.part, count)
+    return { ...row, id: count === 1 ? row.part : `${row.part}-${count}` }
+  })
 }

@@ -25,13 +25,15 @@ export function vehicleRows(circuit: PlanCircuit, tailM: number): readonly BillR
       'amplifier-bolt',
       'bolt M5 with two washers and self-locking nut, for an amplifier',
       BOLTS_AN_AMPLIFIER * amplifiers.length,
-      'four an amplifier, through the board or bracket that is bolted to the body (common practice, no source)'
+      'four an amplifier, through the board or bracket that is bolted to the body (common practice, no source)',
+      { thread: 'M5' }
     ),
     ...wiringPieces(
       'ground-bolt',
       'bolt M8 with toothed washer and nut, for a ground point',
       points,
-      'one for each lead to the body; not where a ground stud of the maker is taken'
+      'one for each lead to the body; not where a ground stud of the maker is taken',
+      { thread: 'M8' }
     ),
     ...wiringPieces(
       'metal-guard',

@@ -3,6 +3,7 @@
 import type { BillPart } from '../../contract/systems/words.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals } from '../../domain/digits.ts'
+import { present } from '../../domain/present.ts'
 import { CONVERTER_TAIL_M, LEAD_MM2, type SignalLead } from '../electric/plan-lead.ts'
 import type { SpeakerWire } from '../electric/plan-wires.ts'
 import { TURN_ON_SIZE, wiringRule } from '../electric/wiring-practice.ts'
@@ -25,10 +26,17 @@ const sizeText = ({ designation, areaM2 }: Pick<SpeakerWire, 'designation' | 'ar
   designation.includes('mm²') ? designation : `${designation} (${inDecimals(areaM2 * 1e6)} mm²)`
 
 /** Wire and cable are sold by the half metre. */
-export const offTheReel = (part: BillPart, item: string, lengthM: number, basis: string): readonly BillRow[] =>
+export const offTheReel = (
+  part: BillPart,
+  item: string,
+  lengthM: number,
+  basis: string,
+  specification?: BillRow['specification']
+): readonly BillRow[] =>
   billRow({
     group: 'wiring',
     part,
+    ...present({ specification }),
     item,
     need: lengthM,
     unit: 'm',
@@ -37,8 +45,14 @@ export const offTheReel = (part: BillPart, item: string, lengthM: number, basis:
     basis
   })
 
-export const wiringPieces = (part: BillPart, item: string, need: number, basis: string): readonly BillRow[] =>
-  billRow({ group: 'wiring', part, item, need, unit: 'piece', basis })
+export const wiringPieces = (
+  part: BillPart,
+  item: string,
+  need: number,
+  basis: string,
+  specification?: BillRow['specification']
+): readonly BillRow[] =>
+  billRow({ group: 'wiring', part, ...present({ specification }), item, need, unit: 'piece', basis })
 
 export function terminalRows({ cupCount, driverCount, wire }: BillTerminals): readonly BillRow[] {
   return [
@@ -64,7 +78,8 @@ export function terminalRows({ cupCount, driverCount, wire }: BillTerminals): re
           'inside-wire',
           `two-core wire inside the box, ${sizeText(wire)}`,
           wire.count * wire.lengthM,
-          `${inDecimals(wire.lengthM)} m for each driver, sized for its share of the current`
+          `${inDecimals(wire.lengthM)} m for each driver, sized for its share of the current`,
+          { designation: wire.designation, areaM2: wire.areaM2 }
         )),
     ...wiringPieces(
       'receptacle',
@@ -124,7 +139,8 @@ export function wireRows({ speaker, lead }: BillWire): readonly BillRow[] {
           'speaker-wire',
           `two-core loudspeaker wire ${sizeText(speaker)}`,
           speaker.lengthM * speaker.count,
-          `${inDecimals(speaker.lengthM)} m from ${speaker.count === 1 ? 'the amplifier' : `each of ${speaker.count} outputs`} to the terminal cup`
+          `${inDecimals(speaker.lengthM)} m from ${speaker.count === 1 ? 'the amplifier' : `each of ${speaker.count} outputs`} to the terminal cup`,
+          { designation: speaker.designation, areaM2: speaker.areaM2 }
         )),
     ...offTheReel(
       'turn-on-wire',

@@ -13,13 +13,14 @@ import type { BoxPart } from '../enclosure/plan-box.ts'
 import { planSheets, type SheetsPart } from '../enclosure/plan-sheets.ts'
 import { waitingFor } from '../request/part.ts'
 import { type Finish, LINING } from '../request/plan-finish.ts'
-import { type BuildFacts, buildFacts } from '../work/build-facts.ts'
+import { type BuildFacts, boardsOfFront, buildFacts } from '../work/build-facts.ts'
 import { restraint } from '../work/restraint.ts'
 import { accessoryRows } from './bill-accessories.ts'
 import type { BillDriver } from './bill-box.ts'
 import { capacitorRows } from './bill-capacitor.ts'
 import { billOfMaterials } from './bill-of-materials.ts'
 import type { BillCable } from './bill-power.ts'
+import { namedRows } from './bill-row.ts'
 import { vehicleRows } from './bill-vehicle.ts'
 
 export interface PlannedBuild {
@@ -29,22 +30,20 @@ export interface PlannedBuild {
   readonly restraint?: Restraint
 }
 
-function billedDriver({ driver, driverCount, board }: PlanRequest): BillDriver | undefined {
+function billedDriver({ driver, driverCount, board }: PlanRequest, { panels }: BoxLayout): BillDriver | undefined {
   const { cutOutDiameterM, flangeDiameterM, screwCount, massKg } = driver.mounting ?? {}
   if (cutOutDiameterM === undefined) return undefined
   return {
     count: driverCount,
     cutOutDiameterM,
-    baffleThicknessM: board.thicknessM * (board.frontLayers ?? 1),
+    baffleThicknessM: board.thicknessM * boardsOfFront(panels),
     ...present({ flangeDiameterM, screwCount, massKg })
   }
 }
 
 /** Unknown where the bill knows no driver. */
-const fixingOf = (request: PlanRequest): BuildFacts['fixing'] => {
-  const driver = billedDriver(request)
-  return driver === undefined ? undefined : driverFixing(driver.massKg).kind
-}
+const fixingOf = ({ driver: { mounting } }: PlanRequest): BuildFacts['fixing'] =>
+  mounting?.cutOutDiameterM === undefined ? undefined : driverFixing(mounting.massKg).kind
 
 const billedRun = ({ returnBy, ...run }: PowerRun): Omit<BillCable, 'grommetCount'> => ({
   ...run,
@@ -59,7 +58,7 @@ function billed(
   circuit: PlanCircuit,
   held: Restraint
 ) {
-  const driver = billedDriver(request)
+  const driver = billedDriver(request, box)
   const { trunk, branches, speakerWire, insideWire, signalLead } = circuit
   return billOfMaterials({
     box,
@@ -121,12 +120,12 @@ export function planBuild(
   )
   return {
     sheets,
-    billOfMaterials: [
+    billOfMaterials: namedRows([
       ...billed(request, finish, layout, sheets, circuit, held),
       ...accessoryRows(circuit),
       ...vehicleRows(circuit, sheathedTailM(request, circuit)),
       ...capacitorRows(current)
-    ],
+    ]),
     facts,
     restraint: held
   }

@@ -8,6 +8,7 @@ import { type Assumptions, assumptions } from '../../domain/assume.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
+import { say } from '../../domain/say.ts'
 import { rememberingParts } from '../request/part.ts'
 import { resolvedFields } from '../request/resolved-plan.ts'
 import { scoreBasis } from './score-basis.ts'
@@ -163,7 +164,7 @@ function sharedCautions(designs: readonly Design[]): readonly Caution[] {
   if (first !== undefined) {
     return first.cautions.filter(each => others.every(({ cautions }) => cautions.some(sameAs(each))))
   }
-  const meaning = 'No combination keeps every limit; the rejections name the limit each breaks and by how much.'
+  const meaning = say('no-design-found')
   return [caution('no-design-found', meaning)]
 }
 

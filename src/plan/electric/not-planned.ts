@@ -1,19 +1,22 @@
 /** What belongs to the system and is not planned: said, so that nobody takes bill and picture for the whole. */
 import type { CautionLevel } from '../../contract/cautions/entry.ts'
+import type { Said } from '../../contract/sentences/template.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
+import { say, worded } from '../../domain/say.ts'
 import type { PowerRuns } from './plan-supply.ts'
 
 interface NotPlanned {
   readonly what: string
   readonly text: string
+  readonly said: { readonly text: Said }
   readonly level: CautionLevel
 }
 
 /** Where no size passes for the lead of a second battery, what it would need is not bought either. */
 const SECOND_BATTERY: NotPlanned = {
   what: 'second battery',
-  text: 'No cable passes for the lead of the second battery: its lead, fuse and ground are not planned and not in this bill. It is a source and needs its own fuse. The voltages are those without it.',
+  ...worded({ text: say('not-planned.second-battery') }),
   level: 'care'
 }
 
@@ -21,7 +24,7 @@ function others(amplifiers: readonly string[]): NotPlanned {
   const names = amplifiers.join(', ')
   return {
     what: `loudspeakers of ${names}`,
-    text: `Signal leads, turn-on wire, loudspeakers and their wires of ${names} are not planned and not in this bill.`,
+    ...worded({ text: say('not-planned.others', { names }) }),
     level: 'note'
   }
 }
@@ -39,4 +42,4 @@ export function notPlanned(
 }
 
 export const notPlannedCautions = (parts: readonly NotPlanned[]): readonly Caution[] =>
-  parts.map(({ text, level }) => caution('not-planned', text, { level }))
+  parts.map(({ said, level }) => caution('not-planned', said.text, { level }))

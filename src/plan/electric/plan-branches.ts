@@ -4,11 +4,13 @@ import type { CableChoice, CableChoiceRequest } from '../../contract/supply/supp
 import type { AmplifierOnSupply, SupplyCurrent } from '../../contract/supply/supply-current.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Caution } from '../../domain/caution.ts'
+import { resaid } from '../../domain/caution.ts'
 import { cableJudgement } from '../../domain/circuit/cable/cable-judgement.ts'
 import type { ReturnPath } from '../../domain/circuit/choice/cable-request.ts'
 import { chooseCable } from '../../domain/circuit/choice/choose-cable.ts'
 import { supplyJudgement } from '../../domain/circuit/source/supply-judgement.ts'
 import { present } from '../../domain/present.ts'
+import { say } from '../../domain/say.ts'
 import { type Part, runPart } from '../request/part.ts'
 import { usual } from '../request/plan-usual.ts'
 import { conductorOf } from './plan-conductor.ts'
@@ -102,7 +104,7 @@ export function cautionsOf(part: Part<CableChoiceRequest, CableChoice>, name: st
   if (!part.done) return []
   return part.outcome.cautions
     .filter(({ code }) => ofTheBranch.includes(code))
-    .map(({ at: _, ...caution }) => ({ ...caution, message: `${name}: ${caution.message}` }))
+    .map(({ at: _, ...caution }) => resaid(caution, say('of-branch', { name, message: caution.said.message })))
 }
 
 /** @param dropLimitV  what the trunk leaves of the drop allowed [V] */

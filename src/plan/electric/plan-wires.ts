@@ -2,6 +2,8 @@
 import { assumptions } from '../../domain/assume.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import { chooseSpeakerCable } from '../../domain/coils/speaker-cable.ts'
+import { fixed } from '../../domain/digits.ts'
+import { say } from '../../domain/say.ts'
 import type { PlannedLoad } from '../load/plan-load.ts'
 import { wiringRule } from './wiring-practice.ts'
 
@@ -45,7 +47,7 @@ function insideWire({ matching, wiring, joined }: PlannedLoad): Pick<SpeakerWire
   const { cable } = chooseSpeakerCable({ lengthM }, share.loadOhm, share.powerW, assumptions())
   if (cable === undefined) {
     const currentA = Math.sqrt(share.powerW / share.loadOhm)
-    const message = `No wire from 16 to 8 AWG carries the ${currentA.toFixed(1)} A of each driver inside the box: it is not in this bill. Take drivers or an amplifier that work at a higher load.`
+    const message = say('no-speaker-cable.inside', { currentA: fixed(currentA, 1) })
     return { cautions: [caution('no-speaker-cable', message, { figures: { currentA, lengthM } })] }
   }
   const { designation, areaM2, currentA } = cable

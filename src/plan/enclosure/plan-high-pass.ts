@@ -1,8 +1,9 @@
 /** What the protective high-pass of a closed box costs, and the power that needs none. */
 import { type Caution, caution } from '../../domain/caution.ts'
-import { inDigits } from '../../domain/digits.ts'
+import { toDigits } from '../../domain/digits.ts'
 import { computeResponse } from '../../domain/enclosure/answer/compute-response.ts'
 import type { ResponseRequest } from '../../domain/enclosure/model/request.ts'
+import { say } from '../../domain/say.ts'
 import type { JoinedDrivers } from '../load/plan-load.ts'
 import { runPart } from '../request/part.ts'
 import type { ResponsePart } from './plan-response.ts'
@@ -37,12 +38,17 @@ export function closedHighPass(response: ResponsePart, { powerW }: Pick<JoinedDr
   const unfilteredPowerW = powerW / ofXmax ** 2
   const grave = cornerHz > BASS_SHARE * fcHz
   const cost = grave
-    ? `It lies above half the resonance of the box, ${inDigits(fcHz, 2)} Hz, and takes bass that the cabin would have given: a smaller box or less power keeps it.`
-    : `The box resonates at ${inDigits(fcHz, 2)} Hz.`
+    ? say('closed-box-high-pass.takes-bass', { fcHz: toDigits(fcHz, 2) })
+    : say('closed-box-high-pass.resonance', { fcHz: toDigits(fcHz, 2) })
   return [
     caution(
       'closed-box-high-pass',
-      `At ${inDigits(powerW, 2)} W the cone of this closed box needs the high-pass at ${inDigits(cornerHz, 2)} Hz; without it the cone reaches Xmax at ${inDigits(unfilteredPowerW, 2)} W. ${cost}`,
+      say('closed-box-high-pass', {
+        powerW: toDigits(powerW, 2),
+        cornerHz: toDigits(cornerHz, 2),
+        unfilteredPowerW: toDigits(unfilteredPowerW, 2),
+        cost
+      }),
       { level: grave ? 'care' : 'note', figures: { cornerHz, fcHz, powerW, unfilteredPowerW } }
     )
   ]

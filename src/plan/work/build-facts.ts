@@ -18,6 +18,9 @@ interface BuildChoice {
 const countOf = (panels: readonly Panel[], role: Panel['role']) =>
   panels.reduce((sum, panel) => (panel.role === role ? sum + panel.quantity : sum), 0)
 
+/** As built: a plan that leaves it open may get two. */
+export const boardsOfFront = (panels: readonly Panel[]) => Math.max(1, countOf(panels, 'front'))
+
 function portOf(panels: readonly Panel[]): BuildFacts['port'] {
   if (countOf(panels, 'port-wall') > 0) return 'slot'
   const tubes = panels.some(panel => panel.cutOuts.some(({ purpose }) => purpose === 'port'))
@@ -43,7 +46,7 @@ export function buildFacts({ panels, massKg, boardMassKg }: BoxLayout, choice: B
     ...choice,
     panelCount: panels.reduce((sum, panel) => sum + panel.quantity, 0),
     cutOutCount: panels.reduce((sum, panel) => sum + panel.quantity * panel.cutOuts.length, 0),
-    frontLayers: Math.max(1, countOf(panels, 'front')),
+    frontLayers: boardsOfFront(panels),
     port: portOf(panels),
     braceCount: countOf(panels, 'brace'),
     bevelsDeg: bevelsOf(panels),

@@ -1,6 +1,7 @@
 /** The order of work, as steps with tools, times and checks. */
 import type { SourceId } from '../../contract/sources/source.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
+import { say } from '../../domain/say.ts'
 import type { BuildFacts } from './build-facts.ts'
 import { type BuildNode, type BuildStep, inOrder } from './build-step.ts'
 
@@ -46,27 +47,14 @@ export const buildSources: readonly SourceId[] = ['wood-dust-osha', 'wood-dust-e
 /** Dangers of the work itself. */
 export function buildCautions({ lined, covered, closing }: BuildFacts): readonly Caution[] {
   return [
-    caution(
-      'wood-dust',
-      'Wood dust can cause asthma and, hardwood above all, cancer of the nose: extract it at the tool, wear a P3 (P100) mask, work out of doors where you can. Recommended limit 1 mg/m³ (NIOSH), hardwood 2 mg/m³ in the EU; board also gives off a little formaldehyde.',
-      { figures: { nioshMgPerM3: 1, euHardwoodMgPerM3: 2 } }
-    ),
-    ...(lined || covered
-      ? [
-          caution(
-            'solvent-vapour',
-            'Spray adhesive and paint are extremely flammable and their vapour is heavier than air: use them outdoors, no flame, no smoking, no powered amplifier near; let them flash off before the box or the car is closed.'
-          )
-        ]
-      : []),
+    caution('wood-dust', say('wood-dust'), { figures: { nioshMgPerM3: 1, euHardwoodMgPerM3: 2 } }),
+    ...(lined || covered ? [caution('solvent-vapour', say('solvent-vapour'))] : []),
     ...(closing.reachable
       ? []
       : [
-          caution(
-            'seams-out-of-reach',
-            `The last seams cannot be reached once "${closing.name}" is on: lay a full bead of sealant before it goes on.`,
-            { figures: { openingMm: closing.openingM * 1000 } }
-          )
+          caution('seams-out-of-reach', say('seams-out-of-reach', { name: closing.name }), {
+            figures: { openingMm: closing.openingM * 1000 }
+          })
         ])
   ]
 }

@@ -6,6 +6,7 @@ import type { PlanReading } from '../../contract/systems/readings.ts'
 import { resistorText, waitText } from '../../domain/circuit/source/capacitor-cautions.ts'
 import { dropSteps, fuseLast, running, tieSteps } from './commissioning-power.ts'
 import { type CommissioningStep, titles, type UnnumberedStep } from './first-start.ts'
+import { startWork } from './first-start-work.ts'
 import { handOver } from './hand-over.ts'
 
 const noShort: UnnumberedStep = {
@@ -110,5 +111,10 @@ function stepsOf(
  * @param first  number of the first of them
  */
 export function commissioning(first: number, ...facts: Parameters<typeof stepsOf>): readonly CommissioningStep[] {
-  return stepsOf(...facts).map((step, index) => ({ ...step, number: first + index, title: titles[step.id] }))
+  return stepsOf(...facts).map((step, index) => ({
+    ...step,
+    ...startWork[step.id],
+    number: first + index,
+    title: titles[step.id]
+  }))
 }

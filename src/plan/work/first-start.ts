@@ -1,7 +1,7 @@
 /** A step of the first start, and what it is called in a few words. */
 import type { CautionCode } from '../../contract/cautions/catalogue.ts'
 import type { SignalStep } from '../../contract/signals/signal-result.ts'
-import type { BillPart } from '../../contract/systems/words.ts'
+import type { BillPart, StartStage } from '../../contract/systems/words.ts'
 
 const ownTitles = {
   'cable-seen': 'Look along the whole cable',
@@ -54,6 +54,9 @@ export interface UnnumberedStep {
 }
 
 export interface CommissioningStep extends UnnumberedStep {
+  readonly stage: StartStage
+  readonly minutes: number
+  readonly tools: readonly string[]
   /** Place in the whole work: the numbers of the build go on. */
   readonly number: number
   readonly title: string

@@ -4,7 +4,8 @@ import type { Restraint } from '../../contract/systems/workshop.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import { STANDARD_GRAVITY_M_PER_S2 } from '../../domain/constants.ts'
-import { inDigits } from '../../domain/digits.ts'
+import { fixed, inDigits, toDigits } from '../../domain/digits.ts'
+import { say } from '../../domain/say.ts'
 
 /** Share of the weight to hold while driving, by mass of the vehicle. */
 const drivingShares = [
@@ -120,11 +121,16 @@ export function restraint({ massKg, vehicleMassKg, ...given }: RestraintRequest,
 
 export function restraintCautions(held: Restraint): readonly Caution[] {
   const { massKg, crashForceN, drivingForwardN, strapCount, strapCapacityN, eyeStrengthN } = held
-  const weakest = inDigits(Math.min(strapCapacityN, eyeStrengthN), 2)
-  const message =
-    `Fasten the box: in a crash at 20 g its ${massKg.toFixed(0)} kg pull with ${inDigits(crashForceN, 2)} N, under hard braking with ${inDigits(drivingForwardN, 2)} N. ` +
-    `Bolt it through load plates to the body structure; of straps it takes at least ${strapCount}, each with its eyes good for ${weakest} N, none steeper than ${held.strapSlopeDeg}° to the floor or more than ${held.strapSpreadDeg}° aside. ` +
-    'Never use child-seat anchors, belt or seat bolts. A yardstick, not proved for a crash.'
+  const weakestN = toDigits(Math.min(strapCapacityN, eyeStrengthN), 2)
+  const message = say('box-restraint', {
+    massKg: fixed(massKg, 0),
+    crashForceN: toDigits(crashForceN, 2),
+    drivingForwardN: toDigits(drivingForwardN, 2),
+    strapCount,
+    weakestN,
+    strapSlopeDeg: held.strapSlopeDeg,
+    strapSpreadDeg: held.strapSpreadDeg
+  })
   return [
     caution('box-restraint', message, {
       figures: { massKg, crashForceN, drivingForwardN, strapCount, strapCapacityN, eyeStrengthN }

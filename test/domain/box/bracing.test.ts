@@ -5,6 +5,7 @@ import { layOutBox } from '../../../src/domain/box/layout/lay-out-box.ts'
 import { cutVolume } from '../../../src/domain/box/solids/finish-panels.ts'
 import { battenedFrequency } from '../../../src/domain/box/stiffness/batten.ts'
 import { signedArea } from '../../../src/numeric/geometry/polygon.ts'
+import { randomStream } from '../../../src/numeric/random-stream.ts'
 
 const driver = {
   cutOutDiameterM: 0.282,
@@ -134,5 +135,82 @@ describe('battens', () => {
       expect(Math.min(...walls.map(distance => Math.abs(distance - 0.018)))).toBeLessThan(1e-9)
     }
     expect(massKg).toBeCloseTo(boardMassKg, 9)
+  })
+})
+
+describe('beside a slot that runs along a side', () => {
+  const sideways: BoxRequest = {
+    outer: { widthM: 0.97, heightM: 0.45, depthM: 0.41 },
+    thicknessM: 0.018,
+    frontLayers: 2,
+    drivers: [{ ...driver, count: 2 }],
+    port: { kind: 'slot', heightM: 0.065, widthM: 0.363, lengthM: 0.326, along: 'right' }
+  }
+  const lacks = ({ result }: ReturnType<typeof layOutBox>) =>
+    Math.max(...result.vibration.faces.map(({ builtHz, wantedHz }) => 1 - builtHz / wantedHz))
+
+  it('braces stand too, clear of its channel, and make every panel pass', () => {
+    const [bare, braced] = [layOutBox(sideways), layOutBox({ ...sideways, bracing: { upperHz: 80 } })]
+    expect(bare.result.vibration.faces.every(({ passes }) => passes)).toBe(false)
+    expect(braced.result.vibration.faces.filter(({ passes }) => !passes)).toEqual([])
+    expect(lacks(braced)).toBeLessThan(lacks(bare))
+    expect(braced.result.clearances.filter(({ passes }) => !passes)).toEqual([])
+    const reachM = 0.97 - 0.018 - 0.065 - 0.018
+    const braces = braced.result.panels.filter(({ role }) => role === 'brace')
+    expect(braces.length).toBeGreaterThan(0)
+    for (const { place, lengthM } of braces) {
+      if (place === undefined) throw new Error('no place')
+      expect(place.origin.xM + Math.max(0, place.uAxis.x) * lengthM).toBeLessThan(reachM)
+    }
+  })
+
+  it('the worst panel never falls when more is asked (random boxes)', () => {
+    const { uniform } = randomStream(11)
+    for (let turn = 0; turn < 8; turn++) {
+      const outer = { widthM: 0.9 + 0.2 * uniform(), heightM: 0.42 + 0.06 * uniform(), depthM: 0.4 + 0.1 * uniform() }
+      const along = uniform() < 0.5 ? ('left' as const) : ('right' as const)
+      const port = { kind: 'slot' as const, heightM: 0.06, widthM: 0.3, lengthM: 0.3, along }
+      const worst = [60, 90, 120, 180].map(upperHz => {
+        const { faces } = layOutBox({ ...sideways, outer, port, bracing: { upperHz } }).result.vibration
+        return Math.min(...faces.map(({ builtHz, wantedHz }) => Math.min(builtHz, wantedHz)))
+      })
+      worst.forEach((hz, i) => {
+        // Shortfalls are compared in steps of half a per cent.
+        expect(hz).toBeGreaterThanOrEqual(0.99 * Math.max(...worst.slice(0, i), 0))
+      })
+    }
+  })
+})
+
+describe('a front of one board that braces leave short', () => {
+  const open: BoxRequest = {
+    netVolumeM3: 0.12,
+    limits: { widthM: 0.98, heightM: 0.46, depthM: 0.52 },
+    thicknessM: 0.018,
+    drivers: [{ ...driver, count: 2 }],
+    bracing: { upperHz: 80 }
+  }
+  const front = (request: BoxRequest) => {
+    const { result, assumed } = layOutBox(request)
+    const boards = result.panels.filter(({ role }) => role === 'front').reduce((sum, { quantity }) => sum + quantity, 0)
+    return { boards, assumed, face: result.vibration.faces.find(({ face }) => face === 'front'), result }
+  }
+
+  it('gets a second one by itself, said among the assumptions, at the same volume', () => {
+    const [one, chosen] = [front({ ...open, frontLayers: 1 }), front(open)]
+    expect([one.face?.passes, one.boards]).toEqual([false, 1])
+    expect([chosen.face?.passes, chosen.boards]).toEqual([true, 2])
+    expect(chosen.assumed.filter(({ field }) => field === 'frontLayers').map(({ value }) => value)).toEqual([2])
+    expect(Math.abs(chosen.result.volume.errorPercent ?? 9)).toBeLessThan(0.5)
+    expect(chosen.result).toEqual(front({ ...open, frontLayers: 2 }).result)
+  })
+
+  it('stays as it is where a number was given, the sizes are fixed, or one board does', () => {
+    expect(front({ ...open, frontLayers: 1 }).boards).toBe(1)
+    const { netVolumeM3: _, limits: _limits, ...rest } = open
+    expect(front({ ...rest, outer: { widthM: 0.98, heightM: 0.46, depthM: 0.45 } }).boards).toBe(1)
+    const small = { ...open, netVolumeM3: 0.03, limits: { widthM: 0.5 }, drivers: [{ ...driver, massKg: 2 }] }
+    expect(front(small).face?.passes).toBe(true)
+    expect(front(small).boards).toBe(1)
   })
 })

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { aWeightingDb, cWeightingDb, exposureTimeS, peakLevelDb } from '../../../src/domain/cabin/exposure.ts'
 import { hearingCautions, spokenTime } from '../../../src/domain/cabin/hearing.ts'
+import { inEnglish } from '../../../src/domain/say.ts'
 import { expectPrinted } from '../../support/printed.ts'
 
 describe('hearing', () => {
@@ -84,5 +85,10 @@ describe('hearing', () => {
     expect(hearingCautions(Float64Array.of(31.623), Float64Array.of(124), 'seat')).toEqual([]))
 
   it('speaks of time as a person does', () =>
-    expect([0.2, 45, 900, 10_800].map(spokenTime)).toEqual(['under a minute', 'under a minute', '15 min', '3.0 h']))
+    expect([0.2, 45, 900, 10_800].map(seconds => inEnglish(spokenTime(seconds)))).toEqual([
+      'under a minute',
+      'under a minute',
+      '15 min',
+      '3.0 h'
+    ]))
 })

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { fuseTypes } from '../../../src/contract/supply/words.ts'
 import { batteryOhmFromCranking, faultCurrent, fuseOhm } from '../../../src/domain/circuit/fuse/battery-source.ts'
 import { cableFault } from '../../../src/domain/circuit/fuse/cable-fault.ts'
 import { fuseFamilies } from '../../../src/domain/circuit/fuse/fuse-families-iso-8820.ts'
@@ -14,6 +15,9 @@ import {
 import { expectPrinted } from '../../support/printed.ts'
 
 describe('fuse tables', () => {
+  it('hold each family that may be asked for once', () =>
+    expect(fuseFamilies.map(({ type }) => type).toSorted()).toEqual(fuseTypes.toSorted()))
+
   for (const [type, volts, breaking, ratings] of fuseFamiliesAsListed) {
     it(`holds type ${type} as listed`, () => {
       const family = fuseFamilies.find(candidate => candidate.type === type)

@@ -94,7 +94,9 @@ describe('a 14.4 V amplifier in a vehicle of 24 V', () => {
   it('makes a plan a stop that names the converter, whatever else the plan lacks', async () => {
     const { body } = await post('/v1/plans', on24(closed))
     expect(body.result.summary.verdict).toBe('stop')
-    expect(body.result.summary.reasons.join(' ')).toMatch(/14\.4 V.*converter/)
+    expect(body.result.summary.reasons.map(({ detail }: { detail: string }) => detail).join(' ')).toMatch(
+      /14\.4 V.*converter/
+    )
     const { powerW: _, ...sheet } = estatePlan.driver.sheet
     const bare = await post('/v1/plans', on24({ ...closed, driver: { ...estatePlan.driver, sheet } }))
     expect(bare.body.result.summary.verdict).toBe('stop')

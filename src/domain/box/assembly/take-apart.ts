@@ -3,6 +3,7 @@ import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import { type Convex, type Vector3, vector } from '../../../numeric/geometry/convex-distance.ts'
 import { swept } from '../../../numeric/geometry/convex-sweep.ts'
 import { type Caution, caution } from '../../caution.ts'
+import { say } from '../../say.ts'
 import { solidsOverlap } from '../solids/body-pairs.ts'
 import type { AssemblyUnit } from './assembly-units.ts'
 
@@ -91,4 +92,4 @@ export function takeApart(units: readonly AssemblyUnit[]): Assembly {
 }
 
 export const assemblyCautions = ({ stuck }: Assembly): readonly Caution[] =>
-  stuck.length === 0 ? [] : [caution('no-way-in', `No straight way leads ${stuck.join(', ')} into place.`)]
+  stuck.length === 0 ? [] : [caution('no-way-in', say('no-way-in', { stuck: stuck.join(', ') }))]

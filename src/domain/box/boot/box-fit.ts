@@ -1,9 +1,9 @@
 /** A box of settled sizes against the space it was given. */
-
 import type { BoxLimits } from '../../../contract/boxes/box-panels.ts'
 import { type Caution, caution } from '../../caution.ts'
-import { inMm } from '../../digits.ts'
+import { toMm } from '../../digits.ts'
 import { present } from '../../present.ts'
+import { say } from '../../say.ts'
 import type { OuterSize } from '../shell/outer-size.ts'
 import { placeInBoot } from './boot-place.ts'
 import { type OpeningFit, openingFit } from './pass-opening.ts'
@@ -67,7 +67,7 @@ export function fitCautions({ spare, opening, clearOfKeepOuts }: BoxFit): readon
     ...over.map(({ axis, sizeM, limitM, spareM }) =>
       caution(
         'box-over-limit',
-        `The ${axis} is ${inMm(sizeM)} where ${inMm(limitM)} are free: ${inMm(-spareM)} too much.`,
+        say('box-over-limit', { axis, sizeMm: toMm(sizeM), limitMm: toMm(limitM), spareMm: toMm(-spareM) }),
         {
           at: `limits.${axis}M`,
           figures: { sizeMm: sizeM * 1e3, limitMm: limitM * 1e3 }
@@ -77,19 +77,19 @@ export function fitCautions({ spare, opening, clearOfKeepOuts }: BoxFit): readon
     ...(opening === undefined || opening.passes
       ? []
       : [
-          caution('box-not-through-opening', 'No face of the box passes the opening, straight or tilted.', {
+          caution('box-not-through-opening', say('box-not-through-opening'), {
             at: 'limits.opening'
           })
         ]),
     ...(opening?.tilted
       ? [
-          caution('box-tilted-through-opening', `The box passes the opening only tilted, its ${opening.face} first.`, {
+          caution('box-tilted-through-opening', say('box-tilted-through-opening', { face: opening.face }), {
             at: 'limits.opening'
           })
         ]
       : []),
     ...(clearOfKeepOuts === false
-      ? [caution('box-hits-keep-out', 'The box stands nowhere clear of the blocks given.', { at: 'limits.keepOuts' })]
+      ? [caution('box-hits-keep-out', say('box-hits-keep-out'), { at: 'limits.keepOuts' })]
       : [])
   ]
 }

@@ -1,7 +1,8 @@
 /** What a laid-out box gives cause to say, in the order of its parts. */
 import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import { type Caution, caution } from '../../caution.ts'
-import { inDigits } from '../../digits.ts'
+import { toDigits } from '../../digits.ts'
+import { say } from '../../say.ts'
 import { assemblyCautions } from '../assembly/take-apart.ts'
 import { fitCautions } from '../boot/box-fit.ts'
 import { boardsOf } from '../request/boards-of-face.ts'
@@ -22,17 +23,18 @@ function driverCautions({ request, fixed }: BoxTask): readonly Caution[] {
     const one = oneDriver(driver, boardsOf(driver, fixed))
     const at = `drivers[${i}]`
     if (one === undefined) {
-      return [
-        caution('driver-volume-missing', 'Nothing tells how much air this driver takes; it counts as nothing.', { at })
-      ]
+      return [caution('driver-volume-missing', say('driver-volume-missing'), { at })]
     }
     const figures = { volumeL: one.volumeM3 * 1e3 }
     return one.known === 'estimated'
       ? [
           caution(
             'driver-volume-estimated',
-            `The driver takes about ${inDigits(one.volumeM3 * 1e3, 2)} L, within some 30 %.`,
-            { at, figures }
+            say('driver-volume-estimated', { volumeL: toDigits(one.volumeM3 * 1e3, 2) }),
+            {
+              at,
+              figures
+            }
           )
         ]
       : []

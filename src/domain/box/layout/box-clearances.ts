@@ -37,28 +37,47 @@ function isSaid(row: Clearance, rows: readonly Clearance[]): boolean {
 }
 const wallNames = ['front', 'back', 'top', 'bottom', 'left', 'right', 'wall ']
 
-export function boxClearances(
-  built: BuiltBox,
-  resolved: BoxTask,
-  { standing, braces }: BoxContents
-): readonly Clearance[] {
+/** Things on faces against walls, a slot and their holes. */
+function faceClearances(built: BuiltBox, { standing }: BoxContents): readonly Clearance[] {
   const { mounted } = built
   const chamber = chamberOf(built)
   const bends = mounted.flatMap(each =>
     each.kind === 'tube' && each.port.elbowRadiusM !== undefined ? elbowClearances(chamber(each), each) : []
   )
-  const onFaces = [
+  return [
     ...clearanceRows(chamber, mounted),
     ...slotClearances(standing.bodies),
     ...bends,
     ...cupClearances(standing.cup)
   ]
+}
+
+/** Every two bodies, but for what the rows of the faces say already. */
+function otherClearances(
+  built: BuiltBox,
+  resolved: BoxTask,
+  { standing, braces }: BoxContents,
+  onFaces: readonly Clearance[]
+): readonly Clearance[] {
   const bodies: readonly Body[] = [
     ...standing.bodies,
     ...braceBodies(braces, built.inside, resolved),
     ...wallBodies(built)
   ]
-  const pairs = pairClearances(bodies).filter(row => !isSaid(row, onFaces))
-  // What meets no wall ahead lies outside the box: the row of its hole says so, and this one has no figure.
-  return [...onFaces, ...pairs].filter(row => Number.isFinite(row.availableM))
+  return pairClearances(bodies).filter(row => !isSaid(row, onFaces))
+}
+
+/** What meets no wall ahead lies outside the box: the row of its hole says so, and this one has no figure. */
+const hasFigure = ({ availableM }: Clearance) => Number.isFinite(availableM)
+
+export function boxClearances(built: BuiltBox, resolved: BoxTask, contents: BoxContents): readonly Clearance[] {
+  const onFaces = faceClearances(built, contents)
+  return [...onFaces, ...otherClearances(built, resolved, contents, onFaces)].filter(hasFigure)
+}
+
+/** Whether any row that fails has less than so much room: the bodies are compared only where the faces do not tell. */
+export function isTouched(built: BuiltBox, resolved: BoxTask, contents: BoxContents, lessM: number): boolean {
+  const touches = (row: Clearance) => hasFigure(row) && !row.passes && row.availableM < lessM
+  const onFaces = faceClearances(built, contents)
+  return onFaces.some(touches) || otherClearances(built, resolved, contents, onFaces).some(touches)
 }

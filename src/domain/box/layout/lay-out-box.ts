@@ -3,33 +3,28 @@ import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import type { BoxLayout } from '../../../contract/boxes/box-result.ts'
 import type { Panel } from '../../../contract/boxes/panel.ts'
 import { bounds } from '../../../numeric/geometry/polygon.ts'
-import { type Assumptions, assumptions } from '../../assume.ts'
 import type { Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
 import { assemblyUnits } from '../assembly/assembly-units.ts'
 import { boardMarks } from '../assembly/board-marks.ts'
 import { assemblyOf } from '../assembly/take-apart.ts'
 import { boxFit } from '../boot/box-fit.ts'
-import { boxTask } from '../request/box-task.ts'
 import { outerSize } from '../shell/outer-size.ts'
 import { clearLength } from '../shell/shell.ts'
 import { portLayout } from '../slot/port-layout.ts'
 import type { Body } from '../solids/bodies.ts'
 import { blankArea, gathered } from '../solids/finish-panels.ts'
 import { boxVibration } from '../stiffness/box-vibration.ts'
-import { type BracedTask, joined, noBraces, planBraces, samePlan } from '../stiffness/brace-plan.ts'
 import { standingWaves } from '../stiffness/standing-waves.ts'
 import { boxBasis, boxSources } from './box-basis.ts'
 import { boxCautions } from './box-cautions.ts'
 import { boxClearances } from './box-clearances.ts'
-import { type BoxContents, boxContents } from './box-contents.ts'
 import { boxMass } from './box-mass.ts'
-import { boxParts } from './box-parts.ts'
-import { type BuiltBox, buildBox } from './build-box.ts'
+import type { BuiltBox } from './build-box.ts'
 import { airOfPort } from './chambers.ts'
 import { displacedTotals } from './displaced.ts'
+import { type LaidOutBox, laidOut } from './laid-out-box.ts'
 import { leaveAir } from './size-refusals.ts'
-import { solveSizes } from './solve-sizes.ts'
 
 function innerSize({ shell, inner }: BuiltBox['inside']) {
   const box = bounds(inner)
@@ -51,42 +46,6 @@ function volumeBalance(built: BuiltBox, target: number | undefined): BoxLayout['
     netM3: built.netM3,
     ...(target === undefined ? {} : { targetM3: target, errorPercent: (built.netM3 / target - 1) * 100 })
   }
-}
-
-/** Turns of planning and sizing after which the braces at hand are kept; each turn only adds. */
-const MOST_TURNS = 8
-
-/** Braces by turns: their volume changes the size of the box, its size what it needs. */
-function bracedBox(resolved: BracedTask): { readonly resolved: BracedTask; readonly built: BuiltBox } {
-  let turn: { resolved: BracedTask; built: BuiltBox } = {
-    resolved,
-    built: buildBox(resolved, solveSizes(resolved))
-  }
-  const { bracing, displacement } = resolved.request
-  if (bracing === undefined || displacement?.bracesM3 !== undefined) return turn
-  for (let count = 0; count < MOST_TURNS; count++) {
-    const before = turn.resolved.plan ?? noBraces
-    const plan = joined(before, planBraces(turn.built, turn.resolved))
-    if (samePlan(before, plan)) break
-    const next = { ...resolved, plan }
-    turn = { resolved: next, built: buildBox(next, solveSizes(next)) }
-  }
-  return turn
-}
-
-/** A box with its task, and everything that its answers are read from. */
-interface LaidOutBox {
-  readonly built: BuiltBox
-  readonly resolved: BracedTask
-  readonly contents: BoxContents
-  /** One by one, before equal parts are gathered. */
-  readonly parts: readonly Panel[]
-}
-
-function laidOut(request: BoxRequest, assume: Assumptions): LaidOutBox {
-  const { resolved, built } = bracedBox(boxTask(request, assume))
-  const contents = boxContents(built, resolved)
-  return { built, resolved, contents, parts: boxParts(built, resolved, contents) }
 }
 
 /** The second layer of a board bears a 2 behind its name, as in the order of assembly. */
@@ -128,13 +87,13 @@ function layoutOf({ built, resolved, contents, parts }: LaidOutBox): BoxLayout {
   }
 }
 
-function outcomeOf<Result>(box: LaidOutBox, assume: Assumptions, view: (layout: BoxLayout) => Result): Outcome<Result> {
-  const { built, resolved } = box
+function outcomeOf<Result>(box: LaidOutBox, view: (layout: BoxLayout) => Result): Outcome<Result> {
+  const { built, resolved, assumed } = box
   const layout = layoutOf(box)
   return {
     result: view(layout),
     cautions: boxCautions(layout, built, resolved),
-    assumed: assume.list,
+    assumed,
     sources: boxSources(layout, resolved),
     basis: boxBasis(layout, resolved)
   }
@@ -150,10 +109,7 @@ function outcomeOf<Result>(box: LaidOutBox, assume: Assumptions, view: (layout: 
  * @source derived: plane and solid geometry; clearances are common practice, no source
  * @check  640 × 400 × 380 mm of 18 mm board → 75.630464 l inside, 16.24 kg at 750 kg/m³
  */
-export function layOutBox(request: BoxRequest): Outcome<BoxLayout> {
-  const assume: Assumptions = assumptions()
-  return outcomeOf(laidOut(request, assume), assume, layout => layout)
-}
+export const layOutBox = (request: BoxRequest): Outcome<BoxLayout> => outcomeOf(laidOut(request), layout => layout)
 
 /** A box as what it is put together from: its boards one by one, and what is set into them. */
 export interface BoxSolids {
@@ -164,8 +120,7 @@ export interface BoxSolids {
 
 /** @throws DesignError as `layOutBox` */
 export function layOutSolids(request: BoxRequest): Outcome<BoxSolids> {
-  const assume: Assumptions = assumptions()
-  const box = laidOut(request, assume)
+  const box = laidOut(request)
   const { parts: boards, contents } = box
-  return outcomeOf(box, assume, layout => ({ layout, boards, bodies: contents.standing.bodies }))
+  return outcomeOf(box, layout => ({ layout, boards, bodies: contents.standing.bodies }))
 }

@@ -1,5 +1,8 @@
 /** How many people carry a box over the sill, and what to leave out of it until it stands in the car. */
+import type { Said } from '../../../contract/sentences/template.ts'
 import { type Caution, caution } from '../../caution.ts'
+import { fixed } from '../../digits.ts'
+import { inEnglish, say } from '../../say.ts'
 
 /** What one man and one woman lift near the body at waist height [kg]; filters, not limits. HSE lifting guidance, second-hand. */
 const ONE_MAN_KG = 25
@@ -26,22 +29,25 @@ export function peopleFor(massKg: number): number {
   return massKg <= THREE_SHARE * (2 * ONE_MAN_KG + ONE_WOMAN_KG) ? 3 : 4
 }
 
-const spoken = ['', 'one person', 'two people', 'three people', 'four people, or two with a hoist'] as const
+const words = ['one', 'two', 'three', 'four'] as const
 
-export const spokenPeople = (count: number): string => spoken[count] ?? `${count} people`
-const kg = (massKg: number) => `${massKg.toFixed(0)} kg`
+function saidPeople(count: number): Said {
+  const word = words[count - 1]
+  return word === undefined ? say('people.more', { peopleCount: count }) : say(`people.${word}`)
+}
+export const spokenPeople = (count: number): string => inEnglish(saidPeople(count))
 
 /** @param emptyKg  without drivers and fittings */
 export function liftCautions(massKg: number, emptyKg: number): readonly Caution[] {
   if (massKg <= ONE_WOMAN_KG) return []
   if (massKg <= HEAVY_BOX_KG) {
-    const message = `The box weighs ${kg(massKg)}: ${spokenPeople(peopleFor(massKg))} over a boot sill, sliding it on a board.`
+    const message = say('heavy-box', { massKg: fixed(massKg, 0), people: saidPeople(peopleFor(massKg)) })
     return [caution('heavy-box', message, { figures: { massKg } })]
   }
   const lighter = emptyKg < massKg - 0.5
   const way = lighter
-    ? `carry it without its drivers (${kg(emptyKg)}, ${spokenPeople(peopleFor(emptyKg))}), slide it on a board and fit them when it stands in the car.`
-    : `${spokenPeople(peopleFor(massKg))}, sliding it on a board.`
-  const message = `The box weighs ${kg(massKg)}, more than two people should lift over a boot sill: ${way}`
+    ? say('heavy-box.empty', { emptyKg: fixed(emptyKg, 0), people: saidPeople(peopleFor(emptyKg)) })
+    : say('heavy-box.slide', { people: saidPeople(peopleFor(massKg)) })
+  const message = say('heavy-box.more', { massKg: fixed(massKg, 0), way })
   return [caution('heavy-box', message, { level: 'care', figures: { massKg, emptyKg } })]
 }

@@ -15,20 +15,22 @@ const lastOf: Record<Exclude<Strategy, 'balanced'>, Axis> = {
 
 /** A way from the smallest to the largest box on which the volume only grows; s from 0 to 1. */
 export function pathOf(strategy: Strategy, ranges: Ranges, thicknessM: number): (s: number) => Three {
-  const three = (size: (axis: Axis) => number): Three => ({
-    width: size('width'),
-    height: size('height'),
-    depth: size('depth')
-  })
+  const { width, height, depth } = ranges
   if (strategy === 'balanced') {
     const longest = Math.max(...axes.map(axis => ranges[axis].max / preferredRatio[axis]))
-    return s =>
-      three(axis => between(2 * thicknessM + preferredRatio[axis] * longest * s, ranges[axis].min, ranges[axis].max))
+    const size = (axis: Axis, s: number) =>
+      between(2 * thicknessM + preferredRatio[axis] * longest * s, ranges[axis].min, ranges[axis].max)
+    return s => ({ width: size('width', s), height: size('height', s), depth: size('depth', s) })
   }
   const last = lastOf[strategy]
-  return s =>
-    three(axis => {
-      const { min, max } = ranges[axis]
-      return min + (max - min) * between(axis === last ? 2 * s - 1 : 2 * s, 0, 1)
-    })
+  return s => {
+    const [early, late] = [between(2 * s, 0, 1), between(2 * s - 1, 0, 1)]
+    return {
+      width: grown(width, last === 'width' ? late : early),
+      height: grown(height, last === 'height' ? late : early),
+      depth: grown(depth, last === 'depth' ? late : early)
+    }
+  }
 }
+
+const grown = ({ min, max }: Ranges[Axis], share: number) => min + (max - min) * share

@@ -13,7 +13,7 @@ import {
 } from '../boot/size-limits.ts'
 import type { ShellSizes } from '../request/shell-sizes.ts'
 import type { BracedTask } from '../stiffness/brace-plan.ts'
-import { boxClearances } from './box-clearances.ts'
+import { isTouched } from './box-clearances.ts'
 import { boxContents } from './box-contents.ts'
 import { buildBox } from './build-box.ts'
 import { netOf, sizeReaching, sizesOf } from './net-volume.ts'
@@ -78,13 +78,12 @@ const nudges = Array.from({ length: 16 }, (_, i) => (i % 2 === 0 ? 1 : -1) * 0.0
 /** Less room than this round a driver is worth another box [m]. */
 const TOUCH_M = 10e-3
 
-/** The port fits, no driver touches, and the volume is met. */
+/** The volume is met, the port fits, and no driver touches. */
 function holds(resolved: BracedTask, { three, netM3 }: Candidate, target: number): boolean {
+  if (!(Math.abs(netM3 / target - 1) < SAME_VOLUME)) return false
   try {
     const built = buildBox(resolved, sizesOf(resolved, three))
-    const rows = boxClearances(built, resolved, boxContents(built, resolved))
-    const touches = rows.some(({ availableM, passes }) => !passes && availableM < TOUCH_M)
-    return !touches && Math.abs(netM3 / target - 1) < SAME_VOLUME
+    return !isTouched(built, resolved, boxContents(built, resolved), TOUCH_M)
   } catch (error) {
     if (error instanceof DesignError && error.code === 'no-solution') return false
     throw error

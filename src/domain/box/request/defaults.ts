@@ -5,6 +5,10 @@ import { USUAL_CUP_M } from './usual-cup.ts'
 export const boxDefaults = {
   shape: { value: 'rectangular', unit: 'word', why: 'the plain case', source: 'practice' },
   frontLayers: { value: 1, unit: '1', why: 'a single front', source: 'practice' },
+  secondFront: {
+    why: 'braces leave a front of one board within the band, or bending too far; two are stiffer',
+    source: 'derived'
+  },
   slopedFace: { value: 'front', unit: 'word', why: 'upright back, sloped front', source: 'practice' },
   corners: { value: 'butt', unit: 'word', why: 'square cuts wherever the angle allows', source: 'practice' },
   sidesBetween: {

@@ -1,7 +1,9 @@
 /** The port as built: its length along the air, what it tunes to, and how much its place in the box shifts that. */
 import { type Caution, caution } from '../../caution.ts'
+import { fixed } from '../../digits.ts'
 import { conventionalEndFactor, fullWidthSlotEndM, gapEnd } from '../../port/end-correction.ts'
 import { endLengthM, pipeResonanceHz, tuningHz } from '../../port/port-length.ts'
+import { say } from '../../say.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import { type BuiltPort, cutOff, openingOf } from './built-port.ts'
 import type { BuiltSlot } from './slot-port.ts'
@@ -84,13 +86,18 @@ export function portLayout(built: BuiltPort, netM3: number, { resolved }: { reso
 const SHIFT_PERCENT = 2
 
 function placeShift({ tuningHz: plainHz, placedTuningHz }: PortLayout): readonly Caution[] {
-  const shift = placedTuningHz === undefined ? 0 : (placedTuningHz / plainHz - 1) * 100
+  if (placedTuningHz === undefined) return []
+  const shift = (placedTuningHz / plainHz - 1) * 100
   if (Math.abs(shift) < SHIFT_PERCENT) return []
   return [
     caution(
       'port-place-shift',
-      `Walls round the inner mouth shift the tuning from ${plainHz.toFixed(1)} to about ${placedTuningHz?.toFixed(1)} Hz (${shift.toFixed(1)} %); measure before the last board goes on and trim the plate.`,
-      { at: 'port', figures: { tuningHz: plainHz, placedTuningHz: placedTuningHz ?? 0 } }
+      say('port-place-shift', {
+        plainHz: fixed(plainHz, 1),
+        placedTuningHz: fixed(placedTuningHz, 1),
+        shiftPercent: fixed(shift, 1)
+      }),
+      { at: 'port', figures: { tuningHz: plainHz, placedTuningHz } }
     )
   ]
 }
@@ -100,7 +107,7 @@ function nearWall({ run, space }: BuiltSlot): readonly Caution[] {
   return [
     caution(
       'port-mouth-near-wall',
-      `The inner mouth keeps ${Math.round(run.gapM * 1e3)} mm from the wall it faces; it should keep at least its height, ${Math.round(space.heightM * 1e3)} mm.`,
+      say('port-mouth-near-wall', { gapMm: Math.round(run.gapM * 1e3), heightMm: Math.round(space.heightM * 1e3) }),
       { at: 'port', figures: { gapMm: run.gapM * 1e3, heightMm: space.heightM * 1e3 } }
     )
   ]
@@ -108,13 +115,7 @@ function nearWall({ run, space }: BuiltSlot): readonly Caution[] {
 
 function shortLeg({ run, space }: BuiltSlot): readonly Caution[] {
   if (run.legs < 2 || run.lastLegM >= space.heightM - 1e-6) return []
-  return [
-    caution(
-      'port-short-leg',
-      'The last leg of the slot is shorter than the slot is high, so that its bend and its mouth are one; the length is less certain.',
-      { at: 'port' }
-    )
-  ]
+  return [caution('port-short-leg', say('port-short-leg'), { at: 'port' })]
 }
 
 export const portCautions = (port: PortLayout, built: BuiltPort): readonly Caution[] => [

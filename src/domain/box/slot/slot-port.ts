@@ -19,7 +19,9 @@ interface SlotSpace {
   /** Whether the slot is narrower than the box and closed by a cheek. */
   readonly hasCheek: boolean
   /** One leg, two, as many as there are walls for. */
-  readonly paths: readonly SlotPath[]
+  readonly mostLegs: number
+  /** Its way with so many legs, from 1; worked out when it is first asked for: most slots need one or two. */
+  readonly pathWith: (legs: number) => SlotPath
 }
 
 export interface BuiltSlot {
@@ -68,9 +70,13 @@ export function slotSpace(inside: Inside, slot: SlotPort, boardM: number): SlotS
   }
   requireFront(placed, slot.heightM, wallM)
   const size = { heightM: slot.heightM, wallM }
-  const most = Math.min(MOST_LEGS, placed.plane.inner.length - 1)
-  const paths = Array.from({ length: most }, (_, k) => slotPath(placed.plane, size, k + 1))
-  return { placed, ...size, widthM, hasCheek, paths }
+  const mostLegs = Math.min(MOST_LEGS, placed.plane.inner.length - 1)
+  const known: SlotPath[] = []
+  const pathWith = (legs: number) => {
+    known[legs] ??= slotPath(placed.plane, size, legs)
+    return known[legs]
+  }
+  return { placed, ...size, widthM, hasCheek, mostLegs, pathWith }
 }
 
 interface ChosenLegs {
@@ -85,7 +91,8 @@ const longest = ({ roomM, size }: SlotPath, gapShare: number) => roomM - gapShar
 /** The fewest legs that hold a length; when none does, the nearest length that would. */
 function chooseLegs(space: SlotSpace, lengthM: number): ChosenLegs {
   for (const gapShare of [1, LEAST_GAP_SHARE]) {
-    for (const path of space.paths) {
+    for (let legs = 1; legs <= space.mostLegs; legs++) {
+      const path = space.pathWith(legs)
       if (lengthM >= path.shortestM - 1e-9 && lengthM <= longest(path, gapShare) + 1e-9)
         return { path, lengthM, fits: true }
     }
@@ -97,13 +104,13 @@ function chooseLegs(space: SlotSpace, lengthM: number): ChosenLegs {
         best === undefined || Math.abs(next.lengthM - lengthM) < Math.abs(best.lengthM - lengthM) ? next : best,
       undefined
     )
-  const bare = { path: space.paths[0] as SlotPath, lengthM: space.placed.plane.frontM }
+  const bare = { path: space.pathWith(1), lengthM: space.placed.plane.frontM }
   return { ...(nearest ?? bare), fits: false }
 }
 
 /** Bands of length that find a place. */
-const bandsOf = ({ paths, placed }: SlotSpace) =>
-  paths
+const bandsOf = ({ mostLegs, pathWith, placed }: SlotSpace) =>
+  Array.from({ length: mostLegs }, (_, k) => pathWith(k + 1))
     .map(path => ({ path, longestM: longest(path, LEAST_GAP_SHARE) }))
     .filter(({ path, longestM }) => longestM > Math.max(path.shortestM, placed.plane.frontM))
 

@@ -1,7 +1,7 @@
 /** Every two bodies of a box against each other: how far apart, or how deep in each other. */
 import { type Convex, convexDistance, overlapDepth, wayOutByAxes } from '../../../numeric/geometry/convex-distance.ts'
 import type { Body } from './bodies.ts'
-import { type Clearance, clearanceRow, clearanceRules } from './clearances.ts'
+import { type Clearance, clearanceRow, clearanceRules, passes } from './clearances.ts'
 
 /** A depth up to which glued or leaning bodies only touch [m]. */
 const CONTACT_M = 1e-5
@@ -12,12 +12,7 @@ function boundsApart(a: Convex, b: Convex): number {
   return Math.hypot(gap('x'), gap('y'), gap('z'))
 }
 
-interface Gap {
-  /** Negative: how deep they stand in each other. */
-  readonly gapM: number
-  readonly names: string
-}
-
+/** Negative: how deep they stand in each other. */
 function gapOf(a: Convex, b: Convex, withinM: number): number {
   const least = boundsApart(a, b)
   if (least > withinM) return least
@@ -43,20 +38,27 @@ function ruleFor(a: Body, b: Body, motorMotor: boolean): Rule {
   return motorMotor ? motors : apart
 }
 
-/** The pair of pieces that falls shortest of its rule. */
-function worstPair(a: Body, b: Body): (Gap & Rule) | undefined {
-  const pairs = a.pieces.flatMap(one =>
-    b.pieces.map(other => {
+type Piece = Body['pieces'][number]
+
+interface PairGap {
+  /** Negative: how deep they stand in each other. */
+  readonly gapM: number
+  readonly rule: Rule
+  readonly one: Piece
+  readonly other: Piece
+}
+
+/** The pair of pieces that falls shortest of its rule; none where a body has no pieces. */
+function worstPair(a: Body, b: Body): PairGap | undefined {
+  let worst: PairGap | undefined
+  for (const one of a.pieces) {
+    for (const other of b.pieces) {
       const rule = ruleFor(a, b, one.what === 'motor' && other.what === 'motor')
-      const named = (body: Body, what: string | undefined) => (what === undefined ? body.name : `${body.name}, ${what}`)
       const gapM = gapOf(one.solid, other.solid, rule.needM)
-      return { ...rule, gapM, names: `${named(a, one.what)} and ${named(b, other.what)}` }
-    })
-  )
-  return pairs.reduce<(Gap & Rule) | undefined>(
-    (worst, next) => (worst === undefined || next.gapM - next.needM < worst.gapM - worst.needM ? next : worst),
-    undefined
-  )
+      if (worst === undefined || gapM - rule.needM < worst.gapM - worst.rule.needM) worst = { gapM, rule, one, other }
+    }
+  }
+  return worst
 }
 
 /** Whether the boxes round two bodies reach into each other in every direction: most boards lie square and need no more. */
@@ -80,15 +82,17 @@ export function overlaps(a: Body, b: Body): boolean {
 export const bodyGap = (a: Body, b: Body, withinM: number): number =>
   Math.min(...a.pieces.flatMap(one => b.pieces.map(other => gapOf(one.solid, other.solid, withinM))))
 
+const named = ({ name }: Body, { what }: Piece) => (what === undefined ? name : `${name}, ${what}`)
+
 /** A row for each pair that comes closer than it may; boards of the shell are made for each other and not compared. */
 export function pairClearances(bodies: readonly Body[]): readonly Clearance[] {
   return bodies.flatMap((a, i) =>
     bodies.slice(i + 1).flatMap(b => {
       if (a.kind === 'wall' && b.kind === 'wall') return []
       const worst = worstPair(a, b)
-      if (worst === undefined) return []
-      const row = clearanceRow(worst.names, worst.gapM, worst)
-      return row.passes ? [] : [row]
+      if (worst === undefined || passes(worst.gapM, worst.rule.needM)) return []
+      const { gapM, rule, one, other } = worst
+      return [clearanceRow(`${named(a, one)} and ${named(b, other)}`, gapM, rule)]
     })
   )
 }

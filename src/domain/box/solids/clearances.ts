@@ -1,9 +1,9 @@
 /** What comes too close to what: motors to walls, flanges to edges, mouths to what they face. */
-
 import type { Point3 } from '../../../contract/boxes/panel.ts'
 import { insideDistance } from '../../../numeric/geometry/polygon-distance.ts'
 import { type Caution, caution } from '../../caution.ts'
-import { inMm } from '../../digits.ts'
+import { toMm } from '../../digits.ts'
+import { say } from '../../say.ts'
 import { type Inside, moved, onFace, roomAhead, roomForHole } from '../shell/face.ts'
 import { frontGaps } from './front-gaps.ts'
 import type { Mounted, MountedDriver, MountedTube } from './mounting.ts'
@@ -29,6 +29,8 @@ export const clearanceRules = {
   motorToTube: { needM: 20e-3, why: 'motor to the wall of a port (common practice)' }
 } as const
 
+export const passes = (availableM: number, neededM: number): boolean => availableM >= neededM - 1e-9
+
 export const clearanceRow = (
   between: string,
   availableM: number,
@@ -37,7 +39,7 @@ export const clearanceRow = (
   between,
   availableM,
   neededM: needM,
-  passes: availableM >= needM - 1e-9,
+  passes: passes(availableM, needM),
   why
 })
 
@@ -159,9 +161,15 @@ export function clearanceCautions(rows: readonly Clearance[]): readonly Caution[
     .map(({ between, availableM, neededM, why }) => {
       const figures = { availableMm: availableM * 1e3, neededMm: neededM * 1e3 }
       return availableM < 0
-        ? caution('driver-hits-box', `${between}: ${inMm(-availableM, 1)} too little room even to touch.`, { figures })
-        : caution('box-clearance', `${between}: ${inMm(availableM, 1)}, wanted ${inMm(neededM, 1)}: ${why}.`, {
+        ? caution('driver-hits-box', say('driver-hits-box', { between, availableMm: toMm(-availableM, 1) }), {
             figures
           })
+        : caution(
+            'box-clearance',
+            say('box-clearance', { between, availableMm: toMm(availableM, 1), neededMm: toMm(neededM, 1), why }),
+            {
+              figures
+            }
+          )
     })
 }

@@ -149,13 +149,29 @@ export function terminalHole(
   let best: { readonly found: TerminalHole; readonly lacksM: number } | undefined
   for (const centre of terminal.centre === undefined ? places(built, face, panel) : [terminal.centre]) {
     const found = { face, panel, hole: holeAt(centre), ...roomAt(built, face, centre, half) }
-    const cups = cupBody(face, found.hole, terminal)
-    const gaps = cups.flatMap(cup => inside.map(body => bodyGap(cup, body, 0)))
-    const lacksM = -Math.min(0, found.edgeM - rules.edge.needM, found.webM - rules.hole.needM, ...gaps)
+    const onPanelM = -Math.min(0, found.edgeM - rules.edge.needM, found.webM - rules.hole.needM)
+    const lacksM = lackBeside(inside, cupBody(face, found.hole, terminal), onPanelM, best?.lacksM)
     if (lacksM === 0) return found
     if (best === undefined || lacksM < best.lacksM) best = { found, lacksM }
   }
   return best?.found
+}
+
+/** What the cup lacks, on its panel or in the box; no further than to know that another place lacks no more. */
+function lackBeside(
+  inside: readonly Body[],
+  cups: readonly Body[],
+  onPanelM: number,
+  enoughM = Number.POSITIVE_INFINITY
+): number {
+  let lacksM = onPanelM
+  for (const cup of cups) {
+    for (const body of inside) {
+      if (lacksM >= enoughM) return lacksM
+      lacksM = Math.max(lacksM, -bodyGap(cup, body, 0))
+    }
+  }
+  return lacksM
 }
 
 /** Centres at which a cup is tried on the part of a panel that the slot leaves free. */

@@ -8,7 +8,7 @@ import type { Body } from '../solids/bodies.ts'
 import { overlaps } from '../solids/body-pairs.ts'
 import type { FittedBox } from '../solids/fitted-box.ts'
 import { block, toVector } from '../solids/solids.ts'
-import { type FreeFace, type Span, slotWalls, spansOf, takesBattens } from './free-face.ts'
+import { crossingReach, type FreeFace, type Span, slotWalls, spansOf, takesBattens } from './free-face.ts'
 
 export const BATTEN_HEIGHT_M = 60e-3
 /** Play between a batten and the next wall or batten [m]. */
@@ -87,10 +87,12 @@ function lieOnWall({ built, face, thicknessM }: FaceSite, span: Span, place: num
   const start = shell.caps.low.thicknessM + span.from
   const inwards = flat({ x: -line.along.y, y: line.along.x })
   if (face.acrossM >= span.length) {
-    const end = (isCap: boolean) => (isCap ? BATTEN_HEIGHT_M + PLAY_M : thicknessM / 2)
+    const reach = crossingReach(built)
+    const end = (isCap: boolean, reachM: number) =>
+      isCap ? Math.max(BATTEN_HEIGHT_M, reachM) + PLAY_M : thicknessM / 2
     return {
-      from: end(span.from < 1e-9),
-      to: span.length - end(span.from + span.length > face.alongM - 1e-9),
+      from: end(span.from < 1e-9, reach.low),
+      to: span.length - end(span.from + span.length > face.alongM - 1e-9, reach.high),
       at: along => point(foot(place), start + along),
       along: axis,
       across: flat(line.along),

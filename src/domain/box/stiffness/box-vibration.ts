@@ -1,6 +1,8 @@
 /** How stiff a built box is, face by face, and what still falls short. */
 import { type Caution, caution } from '../../caution.ts'
+import { precise } from '../../digits.ts'
 import { present } from '../../present.ts'
+import { say } from '../../say.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import type { FittedBox } from '../solids/fitted-box.ts'
 import { boxPressure, type PlacedBraces, wantedFrequency } from './brace-plan.ts'
@@ -88,7 +90,11 @@ export function vibrationCautions(
       : [
           caution(
             'panel-in-band',
-            `${low.map(({ face, builtHz }) => `${face} ${Math.round(builtHz)} Hz`).join(', ')}: below the ${Math.round(wantedHz)} Hz that keep panels out of the band. ${wasBraced ? 'Braces alone do not reach it: take a thicker board or a second front board, a smaller box, or a lower top of the band.' : 'Bracing, a thicker board or a second front board raises them.'}`,
+            say('panel-in-band', {
+              faces: low.map(({ face, builtHz }) => `${face} ${Math.round(builtHz)} Hz`).join(', '),
+              wantedHz: Math.round(wantedHz),
+              remedy: wasBraced ? say('panel-in-band.braced') : say('panel-in-band.plain')
+            }),
             { figures: { lowestHz: lowest, wantedHz } }
           )
         ]),
@@ -97,7 +103,7 @@ export function vibrationCautions(
       : [
           caution(
             'panels-move-air',
-            `The panels flex: at full power they move ${movedSharePercent.toPrecision(2)} % as much air as the cones. Aim for under ${share} %: add a brace or a second layer.`,
+            say('panels-move-air', { movedSharePercent: precise(movedSharePercent, 2), sharePercent: share }),
             { ...(movedSharePercent > FELT_PERCENT ? { level: 'care' as const } : {}), figures: { movedSharePercent } }
           )
         ])

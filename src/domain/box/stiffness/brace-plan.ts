@@ -10,7 +10,7 @@ import { frameBodies } from './brace-bodies.ts'
 import { type Frame, framePlaces, frameSections, framesAt } from './brace-windows.ts'
 import { bracingDefaults } from './defaults.ts'
 import { bracedFrequency, faceBending } from './face-strength.ts'
-import { type FreeFace, freeFaces } from './free-face.ts'
+import { alongSlot, crossingReach, crossingSlot, type FreeFace, freeFaces } from './free-face.ts'
 
 /** How many, not where: places follow from the sizes of the box. */
 export interface BracePlan {
@@ -48,20 +48,25 @@ function placeFrames(
   others: readonly Body[]
 ): readonly Frame[] | undefined {
   if (count === 0) return []
-  const slot = built.port?.kind === 'slot' ? built.port : undefined
   const { inside, divider } = built
+  const slot = alongSlot(built)
   const sections = frameSections({ inside, thicknessM: fixed.thicknessM, ...present({ slot, divider }) })
   // Frames are cut round slot and divider, and stand beside the whole depth of a driver or a straight tube anyway.
   const bent = built.mounted.filter(each => each.kind === 'tube' && each.port.elbowRadiusM !== undefined)
   const inTheWay = others.filter(
-    ({ kind, name }) => kind === 'cup' || kind === 'amplifier' || bent.some(({ label }) => label === name)
+    ({ kind, name }) =>
+      kind === 'cup' ||
+      kind === 'amplifier' ||
+      (kind === 'slot' && slot === undefined) ||
+      bent.some(({ label }) => label === name)
   )
   const standsClear = (place: number) => {
     if (inTheWay.length === 0) return true
     const bodies = framesAt(sections, place)?.map(frame => frameBodies(inside, frame, fixed.thicknessM, 'brace'))
     return bodies?.every(frame => !inTheWay.some(other => overlaps(frame, other))) ?? false
   }
-  const places = framePlaces(inside, built.mounted, slot, fixed.thicknessM, count, standsClear)
+  const beside = { ...present({ slot }), ...crossingReach(built) }
+  const places = framePlaces(inside, built.mounted, beside, fixed.thicknessM, count, standsClear)
   const frames = places?.map(place => framesAt(sections, place))
   return frames?.every(each => each !== undefined) ? frames.flat() : undefined
 }
@@ -106,7 +111,8 @@ function woodOf({ frames, faces }: PlacedBraces, built: FittedBox, { fixed }: Bo
 }
 
 /** Only what is asked for can stand where a frame would: without it nobody has to know what stands in the box. */
-function framesGiveWay({ fittings, port }: BoxTask['request']): boolean {
+function framesGiveWay(built: FittedBox, { fittings, port }: BoxTask['request']): boolean {
+  if (crossingSlot(built) !== undefined) return true
   const isBent = port?.kind === 'round' && port.elbowRadiusM !== undefined
   return isBent || fittings?.terminal !== undefined || fittings?.amplifier !== undefined
 }
@@ -116,7 +122,7 @@ function framesGiveWay({ fittings, port }: BoxTask['request']): boolean {
  * along their face keep their wood.
  */
 export function planVolume(built: FittedBox, resolved: BoxTask, plan: BracePlan): BraceAir {
-  const others = plan.frames > 0 && framesGiveWay(resolved.request) ? standingIn(built, resolved).bodies : []
+  const others = plan.frames > 0 && framesGiveWay(built, resolved.request) ? standingIn(built, resolved).bodies : []
   const frames = placeFrames(built, resolved, plan.frames, others) ?? []
   const faces = freeFaces(built, placesOf(frames)).map(face => {
     const site = { built, face, thicknessM: resolved.fixed.thicknessM }

@@ -25,8 +25,15 @@ const STEPS = 12
 const widest = ({ driver, face }: MountedDriver) =>
   Math.max(driver.cutOutDiameterM ?? 0, face.name === 'divider' ? (driver.flangeDiameterM ?? 0) : 0)
 
+/** A slot in the plane of the frames, and how far one that crosses it reaches from each end [m]. */
+interface Beside {
+  readonly slot?: BuiltSlot
+  readonly low: number
+  readonly high: number
+}
+
 /** Stretches of the axis, from the inner face of the low cap, where a frame would cut into something. */
-function keptClear(inside: Inside, mounted: readonly Mounted[], slot: BuiltSlot | undefined, thicknessM: number) {
+function keptClear(inside: Inside, mounted: readonly Mounted[], { slot, low, high }: Beside, thicknessM: number) {
   const start = inside.shell.caps.low.thicknessM
   const clear = clearLength(inside.shell)
   const half = thicknessM / 2 + PLAY_M
@@ -46,28 +53,32 @@ function keptClear(inside: Inside, mounted: readonly Mounted[], slot: BuiltSlot 
         ? { from: -half, to: depth + half }
         : { from: clear - depth - half, to: clear + half }
   })
-  if (slot === undefined || !slot.space.hasCheek) return items
+  const ends = [
+    { from: -half, to: low === 0 ? -half : low + half },
+    { from: high === 0 ? clear + half : clear - high - half, to: clear + half }
+  ]
+  if (slot === undefined || !slot.space.hasCheek) return [...items, ...ends]
   const edge = slot.space.widthM + slot.space.wallM / 2
-  return [...items, { from: edge - slot.space.wallM - half, to: edge + slot.space.wallM + half }]
+  return [...items, ...ends, { from: edge - slot.space.wallM - half, to: edge + slot.space.wallM + half }]
 }
 
 /**
  * Places of n frames, as even as what stands in the box allows.
  *
+ * @param beside  slots whose reach is known
  * @param standsClear  whether a frame there is clear of what `mounted` does not tell: elbows, a cup, an amplifier
  * @returns distances from the inner face of the low cap, or none when a frame finds no place
  */
 export function framePlaces(
   inside: Inside,
   mounted: readonly Mounted[],
-  slot: BuiltSlot | undefined,
+  beside: Beside,
   thicknessM: number,
   count: number,
   standsClear: (place: number) => boolean
 ): readonly number[] | undefined {
-  if (slot !== undefined && slot.space.placed.axis !== inside.shell.axis) return count === 0 ? [] : undefined
   const clear = clearLength(inside.shell)
-  const taken = keptClear(inside, mounted, slot, thicknessM)
+  const taken = keptClear(inside, mounted, beside, thicknessM)
   const isFree = (place: number) =>
     place > thicknessM &&
     place < clear - thicknessM &&

@@ -1,6 +1,8 @@
 /** Faces of a box free between the other panels, and the lines that hold them. */
 import { bounds, edgeLength, edgeLine, leftOf } from '../../../numeric/geometry/polygon.ts'
 import { clearLength, wallOf } from '../shell/shell.ts'
+import { unmirrored } from '../slot/slot-plane.ts'
+import type { BuiltSlot } from '../slot/slot-port.ts'
 import type { FittedBox } from '../solids/fitted-box.ts'
 import type { Mounted, MountedDriver } from '../solids/mounting.ts'
 
@@ -21,9 +23,31 @@ export interface FreeFace {
 const sameWall = ({ panels }: FittedBox, wall: FreeFace['wall']) =>
   panels.filter(panel => panel.wall === wall).map(({ place }) => place)
 
+/** A slot that runs in the plane of the profile. */
+export const alongSlot = ({ port, inside }: FittedBox): BuiltSlot | undefined =>
+  port?.kind === 'slot' && port.space.placed.axis === inside.shell.axis ? port : undefined
+
+/** A slot that runs along an end of the box, in another plane than the profile. */
+export const crossingSlot = ({ port, inside }: FittedBox): BuiltSlot | undefined =>
+  port?.kind === 'slot' && port.space.placed.axis !== inside.shell.axis ? port : undefined
+
+/** How far from each end of the box a crossing slot reaches along the axis, with its wall [m]. */
+export function crossingReach(built: FittedBox): { readonly low: number; readonly high: number } {
+  const slot = crossingSlot(built)
+  const first = slot?.run.taken[0]
+  if (slot === undefined || first === undefined) return { low: 0, high: 0 }
+  const { placed, heightM, wallM } = slot.space
+  const reachM = heightM + wallM
+  const isHigh = unmirrored(placed, first).x > built.inside.shell.lengthM / 2
+  const isBoth = slot.run.legs > 2
+  return { low: isHigh && !isBoth ? 0 : reachM, high: isHigh || isBoth ? reachM : 0 }
+}
+
 /** Walls of the box that a slot runs along, as edges of the profile; empty for one that runs in another plane. */
-export function slotWalls({ port, inside }: FittedBox): readonly number[] {
-  if (port?.kind !== 'slot' || port.space.placed.axis !== inside.shell.axis) return []
+export function slotWalls(built: FittedBox): readonly number[] {
+  const port = alongSlot(built)
+  if (port === undefined) return []
+  const { inside } = built
   const n = inside.inner.length
   const { plane, isMirrored } = port.space.placed
   return Array.from({ length: port.run.legs }, (_, k) => {
@@ -39,14 +63,12 @@ function mountedOn(built: FittedBox, wall: FreeFace['wall']): readonly Mounted[]
 }
 
 /**
- * Where battens start on a face that has `reach` of a slot before it; nowhere beside drivers, tubes, a slot that crosses, or on
- * a face that a divider meets.
+ * Where battens start on a face that has `reach` of a slot before it; nowhere beside drivers and tubes, or on a face that a
+ * divider meets.
  */
 function battensFrom(built: FittedBox, wall: FreeFace['wall'], here: readonly Mounted[], reach: number): number {
-  const { port, inside, divider } = built
-  const crosses = port?.kind === 'slot' && port.space.placed.axis !== inside.shell.axis
-  const isParted = divider !== undefined && !(typeof wall === 'number' && isWhole(built, wall))
-  return here.length > 0 || crosses || isParted ? Number.POSITIVE_INFINITY : reach
+  const isParted = built.divider !== undefined && !(typeof wall === 'number' && isWhole(built, wall))
+  return here.length > 0 || isParted ? Number.POSITIVE_INFINITY : reach
 }
 
 /** Whether a wall lies in one chamber: no corner of the divider lies on it. */

@@ -1,5 +1,4 @@
 /** One panel by itself: where it rings, how far it bends, what a brace changes. */
-
 import type {
   Bending,
   EdgePair,
@@ -12,6 +11,7 @@ import { requireWithin } from '../../design-error.ts'
 import { explain } from '../../formula.ts'
 import { type BoardProperties, boardProperties } from '../../material/board-properties.ts'
 import type { Basis, Outcome } from '../../outcome.ts'
+import { say } from '../../say.ts'
 import { bracingDefaults } from './defaults.ts'
 import { frequencyWithDrivers } from './driver-on-plate.ts'
 import { supportedPanel } from './formulas.ts'
@@ -88,13 +88,11 @@ function remarks(result: PanelVibration, thin: boolean): readonly Caution[] {
       : [
           caution(
             'panel-in-band',
-            `The panel rings at ${Math.round(low)} Hz or above; ${Math.round(wantedHz)} Hz keep it out of the band. ${spans} equal spans of its longer side would do.`,
+            say('panel-in-band.panel', { lowHz: Math.round(low), wantedHz: Math.round(wantedHz), spanCount: spans }),
             { figures: { panelHz: low, wantedHz } }
           )
         ]),
-    ...(thin
-      ? []
-      : [caution('thick-plate', 'The board is so thick for its size that the thin-plate figures are too high.')])
+    ...(thin ? [] : [caution('thick-plate', say('thick-plate'))])
   ]
 }
 

@@ -1,5 +1,6 @@
 /** The first standing wave along each inside size, against the band. */
 import { type Caution, caution } from '../../caution.ts'
+import { say } from '../../say.ts'
 
 interface StandingWave {
   readonly along: 'width' | 'height' | 'depth'
@@ -37,14 +38,19 @@ export function standingWaveCautions(waves: readonly StandingWave[], upperHz: nu
       : [
           caution(
             'standing-wave-near-band',
-            `A standing wave along the inside ${lowest.along} of ${Math.round(lowest.insideM * 1e3)} mm falls at ${Math.round(lowest.frequencyHz)} Hz, close to the band (up to ${Math.round(upperHz)} Hz). Line both ends.`,
+            say('standing-wave-near-band', {
+              along: lowest.along,
+              insideMm: Math.round(lowest.insideM * 1e3),
+              frequencyHz: Math.round(lowest.frequencyHz),
+              upperHz: Math.round(upperHz)
+            }),
             { figures: { frequencyHz: lowest.frequencyHz, upperHz } }
           )
         ]),
     ...alike.map(([a, b]) =>
       caution(
         'inside-sizes-alike',
-        `Inside ${a.along} and ${b.along} differ by less than a tenth, so that their standing waves fall together near ${Math.round(a.frequencyHz)} Hz, well above the bass.`,
+        say('inside-sizes-alike', { along: a.along, otherAlong: b.along, frequencyHz: Math.round(a.frequencyHz) }),
         { figures: { firstHz: a.frequencyHz, secondHz: b.frequencyHz } }
       )
     )

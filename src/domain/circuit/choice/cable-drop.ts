@@ -1,14 +1,16 @@
 /** What a cable choice says of its drop: what is lost in all, what of it was assumed, and the size that just misses. */
+import type { Said } from '../../../contract/sentences/template.ts'
 import type { CableChoice, ChosenCable } from '../../../contract/supply/supply-cables.ts'
 import { type Caution, caution } from '../../caution.ts'
-import { inDigits } from '../../digits.ts'
+import { fixed, toDigits } from '../../digits.ts'
+import { say } from '../../say.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import type { Circuit } from './cable-circuit.ts'
 
 /** What would settle a drop whose body was assumed. */
-function bodyRemedy(bodyV: number, assumedOhm: number): string {
-  if (assumedOhm === 0) return ''
-  return ` ${bodyV.toFixed(2)} V of it is the body, assumed at ${inDigits(assumedOhm * 1000)} mΩ: measure from ground point to negative post and plan with that, or run a return cable.`
+function bodyRemedy(bodyV: number, assumedOhm: number): Said | readonly [] {
+  if (assumedOhm === 0) return []
+  return say('total-drop.body', { bodyV: fixed(bodyV, 2), assumedMohm: toDigits(assumedOhm * 1000) })
 }
 
 /** The body counts into a stop only where its resistance was given. */
@@ -24,7 +26,13 @@ function totalDrop(cable: ChosenCable, { heavyA, assumedOhm, criteria, task }: C
   return [
     caution(
       'total-drop',
-      `The whole run, fuse, joints and return with it, loses ${hotTotalDropV.toFixed(2)} V (${inDigits(percent, 2)} %) at full level with the conductor at ${conductorC.toFixed(0)} °C, and ${inDigits(heavyPercent, 2)} % with dense bass.${bodyRemedy(bodyV, assumedOhm)}`,
+      say('total-drop.cable', {
+        dropV: fixed(hotTotalDropV, 2),
+        dropPercent: toDigits(percent, 2),
+        conductorC: fixed(conductorC, 0),
+        heavyPercent: toDigits(heavyPercent, 2),
+        body: bodyRemedy(bodyV, assumedOhm)
+      }),
       {
         at: assumedOhm > 0 ? 'return.resistanceOhm' : 'dropLimitPercent',
         level: given ? 'stop' : 'care',
@@ -41,11 +49,9 @@ export function dropCautions(cable: ChosenCable, circuit: Circuit): readonly Cau
     ...totalDrop(cable, circuit),
     ...(conductorC > insulationC
       ? [
-          caution(
-            'conductor-hot',
-            `At a sustained full sine the conductor is estimated at ${conductorC.toFixed(0)} °C, above its ${insulationC} °C insulation.`,
-            { figures: { conductorC, insulationC } }
-          )
+          caution('conductor-hot', say('conductor-hot.cable', { conductorC: fixed(conductorC, 0), insulationC }), {
+            figures: { conductorC, insulationC }
+          })
         ]
       : [])
   ]
@@ -63,7 +69,14 @@ export function nearMiss({ task }: Circuit, result: CableChoice): readonly Cauti
   return [
     caution(
       'near-miss',
-      `${below.designation} misses the drop limit by ${inDigits(missPercent)} %: ${below.dropV.toFixed(3)} V for ${task.dropLimitV.toFixed(3)} V. It would do with ${lengthM.toFixed(2)} m of conductor out and back instead of ${task.conductorLengthM.toFixed(2)} m.`,
+      say('near-miss', {
+        designation: below.designation,
+        missPercent: toDigits(missPercent),
+        dropV: fixed(below.dropV, 3),
+        dropLimitV: fixed(task.dropLimitV, 3),
+        lengthM: fixed(lengthM, 2),
+        conductorLengthM: fixed(task.conductorLengthM, 2)
+      }),
       { at: 'sizes', figures: { missPercent, dropV: below.dropV, dropLimitV: task.dropLimitV } }
     )
   ]

@@ -1,15 +1,14 @@
 /** Cautions of a cable choice, each with the figures that triggered it. */
-import { cautionCatalogue } from '../../../contract/cautions/catalogue.ts'
 import type { CableChoice, CableChoiceRequest } from '../../../contract/supply/supply-cables.ts'
 import type { Assumptions } from '../../assume.ts'
-import { type Caution, caution } from '../../caution.ts'
-import { inDigits } from '../../digits.ts'
+import { type Caution, catalogued, caution } from '../../caution.ts'
+import { fixed, toDigits } from '../../digits.ts'
 import { present } from '../../present.ts'
+import { listed, say } from '../../say.ts'
 import { twelves } from '../../twelves.ts'
 import { ampacity } from '../cable/ampacity.ts'
 import { breakingCaution, makerCautions, overcurrentCautions } from '../fuse/fuse-cautions.ts'
 import { compositionCaution } from '../fuse/protected-cable.ts'
-import { say } from '../load/supply-cautions.ts'
 import { voltageClassCautions } from '../load/voltage-class.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import type { JudgedSize } from './cable-candidate.ts'
@@ -23,12 +22,24 @@ function noCable(result: CableChoice, task: CableTask): readonly Caution[] {
   const parallel = result.parallel
   const way =
     parallel === undefined
-      ? 'Not even four parallel runs do: shorten the way, raise the voltage or lower the power.'
-      : `${parallel.runs} runs of ${parallel.designation}, each with a ${parallel.fuseRatingA} A fuse, would.`
+      ? say('no-cable-fits.nothing')
+      : say('no-cable-fits.runs', {
+          runCount: parallel.runs,
+          designation: parallel.designation,
+          fuseRatingA: parallel.fuseRatingA
+        })
   return [
     caution(
       'no-cable-fits',
-      `No listed size carries ${inDigits(task.currentA)} A within every limit; ${largest?.designation ?? 'the largest'} fails ${largest?.fails.join(', ') ?? 'all'}. ${way}`,
+      say('no-cable-fits', {
+        currentA: toDigits(task.currentA),
+        largest: largest?.designation ?? say('no-cable-fits.largest'),
+        limits:
+          largest === undefined
+            ? say('no-cable-fits.all')
+            : listed(largest.fails.map(limit => say(`cable-limit.${limit}`))),
+        way
+      }),
       {
         at: 'sizes',
         level: parallel === undefined ? 'stop' : 'care',
@@ -43,7 +54,11 @@ function noCable(result: CableChoice, task: CableTask): readonly Caution[] {
       : [
           caution(
             'parallel-runs',
-            `${parallel.runs} runs share ${inDigits(task.currentA)} A only if they are alike; each gets its own ${parallel.fuseRatingA} A fuse at the source.`,
+            say('parallel-runs', {
+              runCount: parallel.runs,
+              currentA: toDigits(task.currentA),
+              fuseRatingA: parallel.fuseRatingA
+            }),
             { figures: { runs: parallel.runs, fuseRatingA: parallel.fuseRatingA } }
           )
         ])
@@ -64,7 +79,7 @@ function insulationCaution(request: CableChoiceRequest, circuit: Circuit, result
   return [
     caution(
       'insulation-unknown',
-      `${insulationC} °C insulation was assumed and decided the size. With 105 °C printed on the insulation ${better?.designation ?? 'no listed size'} would do.`,
+      say('insulation-unknown', { insulationC, size: better?.designation ?? say('insulation-unknown.none') }),
       { at: 'insulationC', figures: { assumedC: insulationC, comparedC: 105 } }
     )
   ]
@@ -78,11 +93,9 @@ function voltageCautions(request: CableChoiceRequest, result: CableChoice, assum
   const margin = collapseMargin ?? Number.POSITIVE_INFINITY
   if (amplifierVoltageV === undefined) {
     return [
-      caution(
-        'feed-collapse',
-        `The load asks for ${inDigits(1 / margin)} times what this loop can carry: the voltage collapses.`,
-        { figures: { collapseMargin: margin } }
-      )
+      caution('feed-collapse', say('feed-collapse.loop', { askedTimes: toDigits(1 / margin) }), {
+        figures: { collapseMargin: margin }
+      })
     ]
   }
   return [
@@ -90,14 +103,17 @@ function voltageCautions(request: CableChoiceRequest, result: CableChoice, assum
       ? [
           caution(
             'below-drop-out',
-            `${amplifierVoltageV.toFixed(2)} V are left at the amplifier; it stops below ${inDigits(dropOutV)} V.`,
+            say('below-drop-out.cable', {
+              amplifierVoltageV: fixed(amplifierVoltageV, 2),
+              dropOutV: toDigits(dropOutV)
+            }),
             { figures: { amplifierVoltageV, dropOutV } }
           )
         ]
       : []),
     ...(margin < supplyJudgement.collapseMargin
       ? [
-          caution('collapse-margin', `The supply would collapse at ${inDigits(margin)} times this power.`, {
+          caution('collapse-margin', say('collapse-margin.loop', { marginTimes: toDigits(margin) }), {
             figures: { collapseMargin: margin }
           })
         ]
@@ -109,9 +125,9 @@ function returnCautions(request: CableChoiceRequest): readonly Caution[] {
   const path = request.return
   if (path.kind === 'cable') return []
   if (path.body === 'composite' || path.body === 'unknown') {
-    return [caution('chassis-no-return', cautionCatalogue['chassis-no-return'].meaning, { at: 'return.body' })]
+    return [catalogued('chassis-no-return', 'return.body')]
   }
-  return path.resistanceOhm === undefined ? [say('chassis-unmeasured', 'return')] : []
+  return path.resistanceOhm === undefined ? [catalogued('chassis-unmeasured', 'return')] : []
 }
 
 function fuseCautions(
@@ -123,7 +139,7 @@ function fuseCautions(
   const { fuse, load } = result
   if (fuse === undefined) {
     return [
-      caution('no-fuse-rating', `No fuse-link of the allowed families reaches ${inDigits(circuit.lowestA)} A.`, {
+      caution('no-fuse-rating', say('no-fuse-rating', { lowestA: toDigits(circuit.lowestA) }), {
         at: 'fuseTypes',
         figures: { lowestA: circuit.lowestA }
       })
@@ -139,14 +155,14 @@ function fuseCautions(
       : [
           caution(
             'fault-current-low',
-            `A short circuit at the amplifier drives ${inDigits(fault.faultA)} A, ${inDigits(fault.multiple)} times the fuse; three times is wanted.`,
+            say('fault-current-low.cable', { faultA: toDigits(fault.faultA), multipleTimes: toDigits(fault.multiple) }),
             { figures: { faultA: fault.faultA, multiple: fault.multiple } }
           )
         ])
   ]
 }
 
-const READ_IT = ' Its insulation class or place is assumed: read the print on the cable, say where it lies.'
+const READ_IT = say('read-the-print')
 
 /** Held whatever limits the caller named: naming them chooses a size, it makes none safe. A stop rests on a given class and place. */
 function guardCautions(
@@ -168,7 +184,12 @@ function guardCautions(
       : [
           caution(
             'cable-overloaded',
-            `${designation} carries ${inDigits(ampacityA)} A for good here, the load draws ${inDigits(currentA)} A.${readIt}`,
+            say('cable-overloaded.chosen', {
+              designation,
+              ampacityA: toDigits(ampacityA),
+              currentA: toDigits(currentA),
+              readIt
+            }),
             { at: 'checks', level, figures: { ampacityA, currentA } }
           )
         ]),
@@ -178,8 +199,8 @@ function guardCautions(
           caution(
             'cable-unguarded',
             ratingA === undefined
-              ? `${designation} has no fuse before it.`
-              : `${designation} may be fused at ${inDigits(highestFuseA)} A here, the fuse before it is ${ratingA} A.${readIt}`,
+              ? say('cable-unguarded.no-fuse', { designation })
+              : say('cable-unguarded.chosen', { designation, highestFuseA: toDigits(highestFuseA), ratingA, readIt }),
             {
               at: 'checks',
               level: ratingA === undefined ? 'stop' : level,
@@ -206,20 +227,20 @@ export function cableCautions(
   return [
     ...cableVoltageClass(request, result),
     ...noCable(result, task),
-    ...(task.law.compositionUnknown ? [compositionCaution('conductor', result.cable?.designation ?? 'The cable')] : []),
+    ...(task.law.compositionUnknown ? [compositionCaution('conductor', result.cable?.designation)] : []),
     ...voltageCautions(request, result, assumed),
     ...(result.cable === undefined ? [] : dropCautions(result.cable, circuit)),
     ...guardCautions(request, circuit, winner, result),
     ...nearMiss(circuit, result),
     ...fuseCautions(request, circuit, winner, result),
     ...returnCautions(request),
-    ...(request.systemVoltageV > 36 ? [say('forty-eight-volt', 'systemVoltageV')] : []),
-    say('battery-disconnect'),
-    say('fuse-last'),
-    say('airbag-looms'),
-    ...(inside ? [] : [say('bulkhead-grommet')]),
-    say('cable-routing'),
+    ...(request.systemVoltageV > 36 ? [catalogued('forty-eight-volt', 'systemVoltageV')] : []),
+    catalogued('battery-disconnect'),
+    catalogued('fuse-last'),
+    catalogued('airbag-looms'),
+    ...(inside ? [] : [catalogued('bulkhead-grommet')]),
+    catalogued('cable-routing'),
     ...insulationCaution(request, circuit, result),
-    say('licensed-work')
+    catalogued('licensed-work')
   ]
 }

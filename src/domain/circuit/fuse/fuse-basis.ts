@@ -7,21 +7,19 @@ import { explain } from '../../formula.ts'
 import type { Basis } from '../../outcome.ts'
 import type { FuseHeating } from './chosen-fuse.ts'
 import { cableAmpacity, thermalFuse } from './formulas.ts'
+import { fuseFamily } from './fuse-families-iso-8820.ts'
 import type { ProtectedCable } from './protected-cable.ts'
 
+const familySource = (type: FuseType): readonly SourceId[] => {
+  const family = fuseFamily(type)
+  return family === undefined ? [] : [family.source]
+}
+
 export function fuseSources(request: FuseRequest, type: FuseType): readonly SourceId[] {
-  const byType: Readonly<Record<FuseType, SourceId>> = {
-    F: 'iso-8820-3',
-    C: 'iso-8820-3',
-    E: 'iso-8820-3',
-    SF30: 'iso-8820-5',
-    SF51: 'iso-8820-5',
-    'single-bolt': 'iso-8820-6'
-  }
   return [
     '33-cfr-183-425',
     'ambient-square-root',
-    byType[type],
+    ...familySource(type),
     'battery-short-circuit',
     'fuse-cold-resistance',
     'fuse-load-ratio',

@@ -1,9 +1,10 @@
 /** Cautions on a chosen fuse, each with the figures that triggered it. */
-import { cautionCatalogue } from '../../../contract/cautions/catalogue.ts'
+import type { Said } from '../../../contract/sentences/template.ts'
 import type { Selectivity } from '../../../contract/supply/supply-fuses.ts'
 import type { FuseType } from '../../../contract/supply/words.ts'
-import { type Caution, caution } from '../../caution.ts'
-import { inDigits } from '../../digits.ts'
+import { type Caution, catalogued, caution } from '../../caution.ts'
+import { fixed, toDigits } from '../../digits.ts'
+import { say } from '../../say.ts'
 import { type Breaking, breakingCurrent } from './battery-source.ts'
 import { familyThatBreaks } from './fuse-rating.ts'
 import { type TimeBand, timeBand, timeTable } from './fuse-time-current.ts'
@@ -15,10 +16,8 @@ interface Rated {
 }
 
 /** Why the battery is taken to be as strong as it is. */
-function strengthOf({ stated }: Breaking): string {
-  return stated
-    ? 'by the resistance given for the battery'
-    : 'if the battery is as strong as it may be (its measured resistance or its maker’s short-circuit current settles it)'
+function strengthOf({ stated }: Breaking): Said {
+  return stated ? say('battery-strength.given') : say('battery-strength.assumed')
 }
 
 /** A stop only where the resistance was given and a family of the list would do: what is assumed is for the caller to settle. */
@@ -28,12 +27,19 @@ export function breakingCaution(fuse: Rated, breaking: Breaking, systemVoltageV:
   const other = familyThatBreaks(breaking, fuse.ratingA, systemVoltageV)
   const way =
     other === undefined
-      ? `None of the families listed here breaks that at this rating: use a fuse-link whose maker states at least ${inDigits(Math.ceil(prospectiveA / 100) * 100, 4)} A of direct current at this voltage, or feed the load from behind a larger fuse and a length of cable.`
-      : `A ${other.form} (${other.standard}) breaks ${other.breakingA} A.`
+      ? say('breaking-capacity.none', { leastA: toDigits(Math.ceil(prospectiveA / 100) * 100, 4) })
+      : say('breaking-capacity.family', { form: other.form, standard: other.standard, breakingA: other.breakingA })
   return [
     caution(
       'breaking-capacity',
-      `Up to ${inDigits(prospectiveA, 3)} A flow into a dead short right behind the ${fuse.ratingA} A fuse, ${strengthOf(breaking)}; type ${fuse.type} breaks ${fuse.breakingA} A. ${way}`,
+      say('breaking-capacity', {
+        prospectiveA: toDigits(prospectiveA, 3),
+        ratingA: fuse.ratingA,
+        strength: strengthOf(breaking),
+        type: fuse.type,
+        breakingA: fuse.breakingA,
+        way
+      }),
       {
         at: 'source',
         level: breaking.stated && other !== undefined ? 'stop' : 'care',
@@ -44,11 +50,10 @@ export function breakingCaution(fuse: Rated, breaking: Breaking, systemVoltageV:
 }
 
 function makerUsed(makerA: number, loadA: number): Caution {
-  return caution(
-    'maker-fuse-used',
-    `The maker's ${makerA} A carries the full sine of ${inDigits(loadA, 4)} A and is what is chosen.`,
-    { at: 'makerFuseA', figures: { makerA, loadA } }
-  )
+  return caution('maker-fuse-used', say('maker-fuse-used', { makerA, loadA: toDigits(loadA, 4) }), {
+    at: 'makerFuseA',
+    figures: { makerA, loadA }
+  })
 }
 
 /** A maker's fuse that contradicts is reported; it is obeyed only where it is smaller and still carries the load. */
@@ -62,15 +67,15 @@ export function makerCautions(
   if (makerA === ratingA) return [makerUsed(makerA, loadA)]
   const figures = { makerA, ratingA, loadA, cableA }
   if (makerA < loadA) {
-    const message = `The maker states ${makerA} A, the wired load draws ${inDigits(loadA, 4)} A at full sine: it would open. ${ratingA} A was chosen; check load and power.`
+    const message = say('maker-fuse-too-small.chosen', { makerA, loadA: toDigits(loadA, 4), ratingA })
     return [caution('maker-fuse-too-small', message, { at: 'makerFuseA', figures })]
   }
   const reason =
     makerA > cableA
-      ? `the cable carries only ${inDigits(cableA, 4)} A`
-      : `${ratingA} A carries the load and protects the cable sooner`
+      ? say('maker-fuse-not-obeyed.cable', { cableA: toDigits(cableA, 4) })
+      : say('maker-fuse-not-obeyed.sooner', { ratingA })
   return [
-    caution('maker-fuse-not-obeyed', `The maker states ${makerA} A; ${ratingA} A was chosen: ${reason}.`, {
+    caution('maker-fuse-not-obeyed', say('maker-fuse-not-obeyed', { makerA, ratingA, reason }), {
       at: 'makerFuseA',
       level: makerA > cableA ? 'care' : 'note',
       figures
@@ -81,10 +86,10 @@ export function makerCautions(
 function overcurrentCaution({ type, ratingA }: Rated): Caution {
   const at135PercentA = 1.35 * ratingA
   const longestS = timeBand(type, ratingA, at135PercentA).maximumS
-  const long = longestS === undefined ? 'for minutes' : `for up to ${longestS} s`
+  const long = longestS === undefined ? say('fuse-overcurrent.minutes') : say('fuse-overcurrent.seconds', { longestS })
   return caution(
     'fuse-overcurrent',
-    `${ratingA} A is not a current limit: ${inDigits(at135PercentA, 4)} A may flow ${long} before it opens.`,
+    say('fuse-overcurrent', { ratingA, at135PercentA: toDigits(at135PercentA, 4), long }),
     { at: 'overcurrentA', figures: { ratingA, at135PercentA } }
   )
 }
@@ -93,11 +98,10 @@ function aboveOnboard(ratingA: number, onboardFusesA: readonly number[]): readon
   const onboardA = onboardFusesA.reduce((sum, fuseA) => sum + fuseA, 0)
   if (ratingA <= onboardA) return []
   return [
-    caution(
-      'fuse-above-onboard',
-      `The cable's fuse, ${ratingA} A, is above the amplifier's own, ${inDigits(onboardA, 4)} A together.`,
-      { at: 'onboardFusesA', figures: { ratingA, onboardA } }
-    )
+    caution('fuse-above-onboard', say('fuse-above-onboard', { ratingA, onboardA: toDigits(onboardA, 4) }), {
+      at: 'onboardFusesA',
+      figures: { ratingA, onboardA }
+    })
   ]
 }
 
@@ -110,9 +114,7 @@ export function overcurrentCautions(
   return [
     ...(onboardA === undefined ? [] : aboveOnboard(fuse.ratingA, onboardA)),
     ...(band === undefined ? [] : [overcurrentCaution(fuse)]),
-    ...(band !== undefined && recalled
-      ? [caution('time-current-uncertain', cautionCatalogue['time-current-uncertain'].meaning, { at: 'overcurrentA' })]
-      : [])
+    ...(band !== undefined && recalled ? [catalogued('time-current-uncertain', 'overcurrentA')] : [])
   ]
 }
 
@@ -121,14 +123,10 @@ export function selectivityCautions(mainA: number, branches: readonly Selectivit
     selective
       ? []
       : [
-          caution(
-            'selectivity-poor',
-            `Main ${mainA} A over branch ${branchRatingA} A is a ratio of ${ratio.toFixed(2)}, below 1.6: a fault behind the branch may open the main fuse too.`,
-            {
-              at: `branchFusesA[${index}]`,
-              figures: { mainA, branchA: branchRatingA, ratio }
-            }
-          )
+          caution('selectivity-poor', say('selectivity-poor', { mainA, branchRatingA, ratio: fixed(ratio, 2) }), {
+            at: `branchFusesA[${index}]`,
+            figures: { mainA, branchA: branchRatingA, ratio }
+          })
         ]
   )
 }

@@ -1,5 +1,6 @@
 /** Where the fuse sits: every centimetre between source and fuse is a cable nothing protects. */
 import { type Caution, caution } from '../../caution.ts'
+import { say } from '../../say.ts'
 import { fuseJudgement } from './fuse-judgement.ts'
 
 interface Placement {
@@ -37,26 +38,20 @@ export function placementCautions(
 ): readonly Caution[] {
   const { idealM, usualM, sheathedM } = fuseJudgement
   const link = linksTwoBatteries
-    ? [
-        caution(
-          'link-both-ends',
-          'Both batteries can feed a fault on this link: fit a fuse of this rating at each end.',
-          { at: 'linksTwoBatteries', figures: { fuses: 2 } }
-        )
-      ]
+    ? [caution('link-both-ends', say('link-both-ends'), { at: 'linksTwoBatteries', figures: { fuses: 2 } })]
     : []
   if (distanceM === undefined || distanceM <= idealM) return link
   const mm = Math.round(distanceM * 1000)
   const allowed = sheathed ? sheathedM : usualM
   const level = distanceM > allowed ? 'stop' : distanceM > usualM ? 'care' : 'note'
   const advice = {
-    note: sheathed ? 'its sheath must stay whole' : 'sleeve this piece against chafing',
-    care: sheathed ? 'its sheath must be a conduit over the whole length' : 'only with a conduit over its whole length',
-    stop: sheathed ? 'move the fuse nearer' : 'move the fuse nearer, or sheath the piece and stay within 1016 mm'
+    note: sheathed ? say('fuse-too-far.sheath-whole') : say('fuse-too-far.sleeve'),
+    care: sheathed ? say('fuse-too-far.sheath-conduit') : say('fuse-too-far.conduit'),
+    stop: sheathed ? say('fuse-too-far.move') : say('fuse-too-far.move-or-sheath')
   }[level]
   return [
     ...link,
-    caution('fuse-too-far', `${mm} mm of conductor before the fuse are unprotected: ${advice}.`, {
+    caution('fuse-too-far', say('fuse-too-far', { distanceMm: mm, advice }), {
       at: 'distanceM',
       level,
       figures: { distanceMm: mm, idealMm: idealM * 1000, usualMm: usualM * 1000, sheathedMm: sheathedM * 1000 }

@@ -4,6 +4,7 @@ import type { Conductor, FusePolicy, KnownConductor, RunSpace } from '../../../c
 import type { Assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import { type Ampacity, ampacity, type Surroundings } from '../cable/ampacity.ts'
 import { cableJudgement } from '../cable/cable-judgement.ts'
 import { type CableSize, cableSize } from '../cable/cable-size.ts'
@@ -92,10 +93,10 @@ export function protectedCable(
   }
 }
 
-export function compositionCaution(at: string, designation: string): Caution {
-  return caution(
-    'composition-unknown',
-    `${designation}: the metal is not known, so it was reckoned as aluminium with 10 % copper: 59 % more resistance and 21 % less current than full copper of the size.`,
-    { at, figures: { resistanceRatio: 1.59, ampacityRatio: 0.793 } }
-  )
+export function compositionCaution(at: string, designation: string | undefined): Caution {
+  const named = designation ?? say('cable.the')
+  return caution('composition-unknown', say('composition-unknown', { designation: named }), {
+    at,
+    figures: { resistanceRatio: 1.59, ampacityRatio: 0.793 }
+  })
 }

@@ -1,13 +1,12 @@
 /** Cautions of a solved feeder, each with the figures that triggered it. */
 import type { AmplifierAnswer, Feeder, FeederRequest } from '../../../contract/supply/supply-feeder.ts'
-import { type Caution, caution } from '../../caution.ts'
-import { inDigits } from '../../digits.ts'
+import { type Caution, catalogued, caution, resaid } from '../../caution.ts'
+import { toDigits } from '../../digits.ts'
 import { present } from '../../present.ts'
-import { compositionCaution } from '../fuse/protected-cable.ts'
-import { say } from '../load/supply-cautions.ts'
+import { say } from '../../say.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import { feederAmplifierCautions } from './feeder-amplifier-cautions.ts'
-import type { StageTask } from './feeder-stage.ts'
+import { atAmplifier, protection, returns, stretchCautions } from './feeder-cable-cautions.ts'
 import type { FeederTask } from './solve-feeder.ts'
 
 const named = (amplifier: AmplifierAnswer, index: number) => amplifier.name ?? `amplifier ${index + 1}`
@@ -20,8 +19,7 @@ export interface Comparisons {
   readonly heavy?: Feeder
 }
 
-const SETTLES =
-  'It rests on an assumed body: measure the resistance from ground point to negative post and plan with it, or run a return cable.'
+const SETTLES = say('assumed-body')
 
 function collapse(
   { feasible, collapseMargin: margin, maximumPowerW, sourceVoltageV }: Feeder,
@@ -29,9 +27,7 @@ function collapse(
 ): readonly Caution[] {
   if (margin === undefined || (margin <= 0 && feasible)) return []
   const most =
-    maximumPowerW === undefined
-      ? ''
-      : ` The source drives at most ${inDigits(maximumPowerW, 4)} W through these resistances.`
+    maximumPowerW === undefined ? [] : say('feed-collapse.most', { maximumPowerW: toDigits(maximumPowerW, 4) })
   if (!feasible) {
     const figures = {
       collapseMargin: margin,
@@ -42,19 +38,17 @@ function collapse(
       caution(
         'feed-collapse',
         margin > 0
-          ? `There is no steady state: the amplifiers ask for ${inDigits(1 / margin, 4)} times what this feeder carries.${most}`
-          : 'There is no steady state: the source has nothing left for the amplifiers.',
+          ? say('feed-collapse', { askedTimes: toDigits(1 / margin, 4), most })
+          : say('feed-collapse.nothing-left'),
         { level: bare?.feasible ? 'care' : 'stop', figures }
       )
     ]
   }
   if (margin >= supplyJudgement.collapseMargin) return []
   return [
-    caution(
-      'collapse-margin',
-      `The supply would collapse at ${inDigits(margin, 4)} times this power; the ripple of bass peaks at twice the mean.`,
-      { figures: { collapseMargin: margin } }
-    )
+    caution('collapse-margin', say('collapse-margin', { marginTimes: toDigits(margin, 4) }), {
+      figures: { collapseMargin: margin }
+    })
   ]
 }
 
@@ -67,116 +61,36 @@ function amplifierVoltage(amplifier: AmplifierAnswer, index: number, { bare, hea
   const name = named(amplifier, index)
   const bass =
     music?.voltageV === undefined
-      ? ''
-      : ` Dense bass leaves ${inDigits(music.voltageV, 4)} V and loses ${inDigits(music.dropPercent ?? 0, 4)} %.`
+      ? []
+      : say('dense-bass.voltage-and-drop', {
+          voltageV: toDigits(music.voltageV, 4),
+          dropPercent: toDigits(music.dropPercent ?? 0, 4)
+        })
   const settles = (fails: boolean) => (without !== undefined && !fails ? ` ${SETTLES}` : '')
   const stays = { low: !(without?.runs ?? false), lossy: (without?.dropPercent ?? dropPercent) > totalDropStopPercent }
   const low = caution(
     'below-drop-out',
-    `${inDigits(voltageV, 4)} V are left at ${name}; its converter stops below ${inDigits(dropOutV, 4)} V.${bass}${settles(stays.low)}`,
+    say('below-drop-out', {
+      voltageV: toDigits(voltageV, 4),
+      name,
+      dropOutV: toDigits(dropOutV, 4),
+      bass,
+      settles: settles(stays.low)
+    }),
     { at, level: stays.low ? 'stop' : 'care', figures: { voltageV, dropOutV } }
   )
   const drop = caution(
     'total-drop',
-    `${inDigits(dropV, 4)} V, ${inDigits(dropPercent, 4)} % of nominal, are lost on the way to ${name}.${bass}${settles(stays.lossy)}`,
+    say('total-drop', {
+      dropV: toDigits(dropV, 4),
+      dropPercent: toDigits(dropPercent, 4),
+      name,
+      bass,
+      settles: settles(stays.lossy)
+    }),
     { at, level: stays.lossy ? 'stop' : 'care', figures: { dropV, dropPercent } }
   )
   return [...(runs ? [] : [low]), ...(dropPercent > totalDropCarePercent ? [drop] : [])]
-}
-
-/** The amplifier's own terminal and its maker's fuse, at the stretch that ends in it. */
-function atAmplifier(request: FeederRequest, feeder: FeederTask, index: number): readonly Caution[] {
-  const { terminalAreaM2, makerFuseA, branch } = request.amplifiers[index] ?? {}
-  const alone = request.amplifiers.length === 1 && branch === undefined
-  const stage = alone ? feeder.trunk : feeder.branches[index]
-  const areaM2 = stage?.cable === undefined ? 0 : stage.cable.size.areaM2 * stage.cable.runs
-  const ratingA = stage?.fuse?.ratingA ?? feeder.trunk.fuse?.ratingA
-  const at = `amplifiers[${index}]`
-  const loadA = feeder.loads[index]?.nominalA ?? 0
-  return [
-    ...(terminalAreaM2 === undefined || areaM2 <= terminalAreaM2
-      ? []
-      : [
-          caution(
-            'terminal-too-small',
-            `${stage?.cable?.size.designation}, ${inDigits(areaM2 * 1e6, 4)} mm² in all, ends in a terminal for ${inDigits(terminalAreaM2 * 1e6, 4)} mm².`,
-            { at: `${at}.terminalAreaM2`, figures: { areaMm2: areaM2 * 1e6, terminalAreaMm2: terminalAreaM2 * 1e6 } }
-          )
-        ]),
-    ...(makerFuseA === undefined || ratingA === undefined || ratingA <= makerFuseA
-      ? []
-      : [
-          caution(
-            makerFuseA < loadA ? 'maker-fuse-too-small' : 'maker-fuse-not-obeyed',
-            `The maker states ${makerFuseA} A, the fuse before this amplifier is ${ratingA} A; it draws ${inDigits(loadA, 4)} A at full sine.`,
-            { at: `${at}.makerFuseA`, level: 'care', figures: { makerA: makerFuseA, ratingA, loadA } }
-          )
-        ])
-  ]
-}
-
-function stretchCautions(stage: StageTask, conductorC: number | undefined, at: string): readonly Caution[] {
-  const { cable } = stage
-  if (cable === undefined) return []
-  const { insulationC } = cable.surroundings
-  return [
-    ...(cable.law.compositionUnknown ? [compositionCaution(`${at}.cable.conductor`, cable.size.designation)] : []),
-    ...(conductorC !== undefined && conductorC > insulationC
-      ? [
-          caution(
-            'conductor-hot',
-            `${cable.size.designation} is estimated at ${inDigits(conductorC, 4)} °C at a sustained load, above its ${insulationC} °C insulation.`,
-            { at, figures: { conductorC, insulationC } }
-          )
-        ]
-      : [])
-  ]
-}
-
-function protection({ protection: { cables, branches, mainRatingA = 0 } }: Feeder): readonly Caution[] {
-  const place = (stretch: string) => (stretch === 'trunk' ? 'trunk' : `amplifiers[${stretch}].branch`)
-  return [
-    ...cables
-      .filter(({ guarded }) => !guarded)
-      .map(({ stretch, designation, ampacityA, fuseRatingA }) =>
-        fuseRatingA === undefined
-          ? caution('branch-unprotected', `${designation} has no fuse before it at all.`, {
-              at: place(stretch),
-              figures: present({ ampacityA })
-            })
-          : caution(
-              fuseRatingA === mainRatingA && stretch !== 'trunk' ? 'branch-unprotected' : 'cable-unguarded',
-              `${designation} carries ${ampacityA === undefined ? 'an unknown current' : `${inDigits(ampacityA, 4)} A`} here, the fuse before it is ${fuseRatingA} A.`,
-              { at: place(stretch), figures: { fuseRatingA, ...present({ ampacityA }) } }
-            )
-      ),
-    ...branches
-      .filter(({ selective }) => !selective)
-      .map(({ stretch, branchRatingA, ratio }) =>
-        caution(
-          'selectivity-poor',
-          `Main ${mainRatingA} A over branch ${branchRatingA} A is a ratio of ${ratio.toFixed(2)}, below 1.6: a fault behind the branch may open the main fuse too.`,
-          {
-            at: place(stretch),
-            figures: { mainA: mainRatingA, branchA: branchRatingA, ratio }
-          }
-        )
-      )
-  ]
-}
-
-function returns(request: FeederRequest): readonly Caution[] {
-  const stages = [
-    { at: 'trunk', stage: request.trunk },
-    ...request.amplifiers.map(({ branch }, index) => ({ at: `amplifiers[${index}].branch`, stage: branch }))
-  ]
-  return stages.flatMap(({ at, stage }) => {
-    const path = stage?.cable?.return
-    if (path?.kind !== 'chassis') return []
-    if (path.body === 'composite' || path.body === 'unknown')
-      return [say('chassis-no-return', `${at}.cable.return.body`)]
-    return path.resistanceOhm === undefined ? [say('chassis-unmeasured', `${at}.cable.return`)] : []
-  })
 }
 
 function noise({ groundNoise }: Feeder): readonly Caution[] {
@@ -185,18 +99,17 @@ function noise({ groundNoise }: Feeder): readonly Caution[] {
   return [
     caution(
       'ground-noise',
-      `Supply ripple puts ${inDigits(noiseV * 1000, 4)} mV into the shared ground, ${inDigits(-levelDb, 4)} dB under the signal: share one ground point with the source unit or use differential inputs.`,
+      say('ground-noise', { noiseMv: toDigits(noiseV * 1000, 4), levelDb: toDigits(-levelDb, 4) }),
       { at: 'groundNoise', figures: { noiseMv: noiseV * 1000, levelDb } }
     )
   ]
 }
 
-const levelNames = { 'full-sine': 'full sine', heavy: 'dense bass', average: 'ordinary music' } as const
-
 /** A voltage belongs to the level it was worked out at. */
 const atLevel =
   ({ level = 'full-sine' }: FeederRequest) =>
-  (voltage: Caution): Caution => ({ ...voltage, message: `At ${levelNames[level]}: ${voltage.message}` })
+  (voltage: Caution): Caution =>
+    resaid(voltage, say('at-level', { level: say(`circuit-level.${level}`), message: voltage.said.message }))
 
 export function feederCautions(
   request: FeederRequest,
@@ -211,7 +124,11 @@ export function feederCautions(
       ? [
           caution(
             'battery-assists',
-            `The alternator gives ${inDigits(feeder.source.limit?.currentA ?? 0, 4)} A; amplifiers (${inDigits(result.totalCurrentA ?? 0, 4)} A) and vehicle take more, so the battery helps and the supply falls to ${inDigits(result.nodeVoltageV ?? 0, 4)} V.`,
+            say('battery-assists', {
+              currentA: toDigits(feeder.source.limit?.currentA ?? 0, 4),
+              totalCurrentA: toDigits(result.totalCurrentA ?? 0, 4),
+              nodeVoltageV: toDigits(result.nodeVoltageV ?? 0, 4)
+            }),
             {
               at: 'source',
               figures: { totalCurrentA: result.totalCurrentA ?? 0, nodeVoltageV: result.nodeVoltageV ?? 0 }
@@ -231,8 +148,8 @@ export function feederCautions(
     ),
     ...returns(request),
     ...noise(result),
-    ...(request.systemVoltageV > 36 ? [say('forty-eight-volt', 'systemVoltageV')] : []),
-    say('fuse-last'),
-    say('licensed-work')
+    ...(request.systemVoltageV > 36 ? [catalogued('forty-eight-volt', 'systemVoltageV')] : []),
+    catalogued('fuse-last'),
+    catalogued('licensed-work')
   ]
 }

@@ -1,24 +1,20 @@
 /** Cautions on amplifiers, charging and battery, each with the figures that triggered it. */
-import { type CautionCode, cautionCatalogue } from '../../../contract/cautions/catalogue.ts'
 import type {
   AmplifierCurrents,
   AmplifierOnSupply,
   ChargingBalance,
   EngineOff
 } from '../../../contract/supply/supply-current.ts'
-import { type Caution, caution } from '../../caution.ts'
+import { type Caution, catalogued, caution } from '../../caution.ts'
+import { fixed } from '../../digits.ts'
+import { say } from '../../say.ts'
 import { twelves } from '../../twelves.ts'
 import { classDraws, supplyJudgement } from '../source/supply-judgement.ts'
 import { type AmplifierDraw, inputPower } from './amplifier-draw.ts'
 import { claimCautions } from './claim-cautions.ts'
 import { voltageClassCautions } from './voltage-class.ts'
 
-/** A caution whose text needs no figures. */
-export function say(code: CautionCode, at?: string): Caution {
-  return caution(code, cautionCatalogue[code].meaning, at === undefined ? {} : { at })
-}
-
-const one = (value: number) => value.toFixed(1)
+const one = (value: number) => fixed(value, 1)
 
 function efficiencyCaution(amplifier: AmplifierOnSupply, draw: AmplifierDraw, at: string): readonly Caution[] {
   const stated = amplifier.efficiency !== undefined || amplifier.inputCurrentA !== undefined
@@ -27,7 +23,12 @@ function efficiencyCaution(amplifier: AmplifierOnSupply, draw: AmplifierDraw, at
   return [
     caution(
       'efficiency-implausible',
-      `Efficiency ${draw.efficiency.toFixed(2)} lies outside ${lowest} to ${highest}, which class ${draw.class} amplifiers reach at rated output; check at which load and output it was measured.`,
+      say('efficiency-implausible', {
+        efficiencyRatio: fixed(draw.efficiency, 2),
+        lowestRatio: lowest,
+        highestRatio: highest,
+        class: draw.class
+      }),
       { at, figures: { efficiency: draw.efficiency, lowest, highest } }
     )
   ]
@@ -37,7 +38,7 @@ function efficiencyCaution(amplifier: AmplifierOnSupply, draw: AmplifierDraw, at
 export function drainCaution({ standbyA = 0 }: Pick<AmplifierOnSupply, 'standbyA'>, at: string): readonly Caution[] {
   if (standbyA <= supplyJudgement.standbyLimitA) return []
   const standbyMa = standbyA * 1000
-  const message = `${standbyMa.toFixed(1)} mA flow while switched off; 1 mA is the aim.`
+  const message = say('parasitic-drain', { standbyMa: fixed(standbyMa, 1) })
   return [caution('parasitic-drain', message, { at, figures: { standbyMa } })]
 }
 
@@ -47,7 +48,11 @@ function aboveNominalCaution(systemVoltageV: number): readonly Caution[] {
   return [
     caution(
       'sizing-above-nominal',
-      `Currents are given at ${systemVoltageV} V; at nominal ${nominalV} V a regulated amplifier draws ${one((systemVoltageV / nominalV - 1) * 100)} % more.`,
+      say('sizing-above-nominal', {
+        systemVoltageV,
+        nominalV,
+        morePercent: one((systemVoltageV / nominalV - 1) * 100)
+      }),
       { at: 'systemVoltageV', figures: { systemVoltageV, nominalV } }
     )
   ]
@@ -64,7 +69,7 @@ export function amplifierCautions(
     ...claimCautions(amplifier, draw, at),
     ...efficiencyCaution(amplifier, draw, at),
     ...drainCaution(amplifier, at),
-    ...(draw.regulationKnown ? [] : [say('supply-type-unknown', at)]),
+    ...(draw.regulationKnown ? [] : [catalogued('supply-type-unknown', at)]),
     // One voltage for all amplifiers: said once.
     ...(at === 'amplifiers[0]' ? aboveNominalCaution(systemVoltageV) : [])
   ]
@@ -79,7 +84,12 @@ export function unregulatedCaution(
   return [
     caution(
       'unregulated-sizing',
-      `${name ?? 'The amplifier'} does not regulate, so it draws most while the battery is being charged: ${one(sizingA)} A at ${one(voltageV)} V against ${one(fullSineA)} A at nominal voltage. Fuse and cable follow the ${one(sizingA)} A.`,
+      say('unregulated-sizing', {
+        amplifier: name ?? say('amplifier.the'),
+        sizingA: one(sizingA),
+        voltageV: one(voltageV),
+        fullSineA: one(fullSineA)
+      }),
       { at, figures: { sizingA, voltageV, nominalA: fullSineA } }
     )
   ]
@@ -88,7 +98,11 @@ export function unregulatedCaution(
 function cruiseCaution({ cruiseAverageSurplusA, cruiseAvailableA }: ChargingBalance, source: string): Caution {
   return caution(
     'charge-deficit-cruise',
-    `Driving with ordinary music leaves ${one(-cruiseAverageSurplusA)} A short: ${one(cruiseAvailableA)} A come from the ${source}. Fit a larger one; batteries and capacitors do not mend a mean deficit.`,
+    say('charge-deficit-cruise', {
+      shortA: one(-cruiseAverageSurplusA),
+      availableA: one(cruiseAvailableA),
+      source
+    }),
     { at: 'charging', figures: { surplusA: cruiseAverageSurplusA, availableA: cruiseAvailableA } }
   )
 }
@@ -96,13 +110,17 @@ function cruiseCaution({ cruiseAverageSurplusA, cruiseAvailableA }: ChargingBala
 function idleCaution({ idleAverageSurplusA, idleAvailableA, baseLoadA }: ChargingBalance): Caution {
   return caution(
     'charge-deficit-idle',
-    `At idle with ordinary music ${one(-idleAverageSurplusA)} A come out of the battery: ${one(idleAvailableA)} A are available, the vehicle takes ${one(baseLoadA)} A.`,
+    say('charge-deficit-idle', {
+      shortA: one(-idleAverageSurplusA),
+      availableA: one(idleAvailableA),
+      baseLoadA: one(baseLoadA)
+    }),
     { at: 'charging', figures: { surplusA: idleAverageSurplusA, availableA: idleAvailableA, baseLoadA } }
   )
 }
 
 function heavyCaution({ cruiseHeavySurplusA: surplusA }: ChargingBalance): Caution {
-  const message = `With dense bass even driving leaves ${one(-surplusA)} A short.`
+  const message = say('charge-deficit-heavy', { shortA: one(-surplusA) })
   return caution('charge-deficit-heavy', message, { at: 'charging', figures: { surplusA } })
 }
 
@@ -118,7 +136,11 @@ export function chargingCautions(balance: ChargingBalance, kind: 'alternator' | 
 export function engineOffCaution(off: EngineOff): Caution {
   return caution(
     'engine-off-time',
-    `With the engine off the battery lasts about ${one(off.usableHours)} h at ${one(off.currentA)} A before its usable share is gone (${one(off.hoursToEmpty)} h to empty).`,
+    say('engine-off-time', {
+      usableHours: one(off.usableHours),
+      currentA: one(off.currentA),
+      emptyHours: one(off.hoursToEmpty)
+    }),
     { at: 'battery', figures: { usableHours: off.usableHours, hoursToEmpty: off.hoursToEmpty, currentA: off.currentA } }
   )
 }

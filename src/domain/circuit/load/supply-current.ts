@@ -8,10 +8,12 @@ import type {
   SupplyCurrent
 } from '../../../contract/supply/supply-current.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
-import { type Caution, caution } from '../../caution.ts'
+import { type Caution, catalogued, caution } from '../../caution.ts'
 import { DesignError } from '../../design-error.ts'
+import { fixed } from '../../digits.ts'
 import type { Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
+import { say } from '../../say.ts'
 import { twelves } from '../../twelves.ts'
 import { batteryOhm } from '../fuse/battery-source.ts'
 import { capacitorEffect, usualPrechargeOhm } from '../source/capacitor.ts'
@@ -24,7 +26,7 @@ import { amplifierCurrents, totalCurrents, totalSizing } from './amplifier-curre
 import { type AmplifierDraw, amplifierDraw } from './amplifier-draw.ts'
 import { currentBasis } from './current-basis.ts'
 import { driveCautions } from './drive-cautions.ts'
-import { amplifierCautions, chargingCautions, engineOffCaution, say, unregulatedCaution } from './supply-cautions.ts'
+import { amplifierCautions, chargingCautions, engineOffCaution, unregulatedCaution } from './supply-cautions.ts'
 
 function listening(request: CurrentRequest, currents: Currents, assumed: Assumptions): EngineOff | undefined {
   const { battery, secondBattery, systemVoltageV } = request
@@ -121,14 +123,16 @@ function cautionsOf(
     ...driveCautions(request.drive),
     ...(result.engineOff === undefined ? [] : [engineOffCaution(result.engineOff)]),
     ...unlikeCautions(request),
-    ...(secondBattery === undefined ? [] : [say('second-battery'), say('battery-gas')]),
-    ...([request.battery?.chemistry, secondBattery?.chemistry].includes('lithium') ? [say('lithium-battery')] : []),
+    ...(secondBattery === undefined ? [] : [catalogued('second-battery'), catalogued('battery-gas')]),
+    ...([request.battery?.chemistry, secondBattery?.chemistry].includes('lithium')
+      ? [catalogued('lithium-battery')]
+      : []),
     ...(capacitor === undefined || result.capacitor === undefined
       ? []
       : [
           caution(
             'capacitor-no-energy',
-            `The capacitor holds the full sine for ${(result.capacitor.holdUpS * 1000).toFixed(0)} ms; it smooths bass ripple and gives no energy.`,
+            say('capacitor-no-energy', { holdUpMs: fixed(result.capacitor.holdUpS * 1000, 0) }),
             {
               at: 'capacitor',
               figures: { holdUpMs: result.capacitor.holdUpS * 1000, usableJ: result.capacitor.usableJ }
@@ -136,8 +140,8 @@ function cautionsOf(
           ),
           ...prechargeCautions(capacitor.capacitanceF, result.capacitor)
         ]),
-    ...(systemVoltageV > 36 && request.drive !== 'mild-hybrid' ? [say('forty-eight-volt')] : []),
-    say('amplifier-heat')
+    ...(systemVoltageV > 36 && request.drive !== 'mild-hybrid' ? [catalogued('forty-eight-volt')] : []),
+    catalogued('amplifier-heat')
   ]
 }
 

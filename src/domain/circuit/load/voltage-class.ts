@@ -1,5 +1,8 @@
 /** Whether an amplifier is made for the supply it is put on: one of another class dies, or never starts. */
+import type { Said } from '../../../contract/sentences/template.ts'
 import { type Caution, caution } from '../../caution.ts'
+import { fixed } from '../../digits.ts'
+import { say } from '../../say.ts'
 
 /** Rated over nominal supply voltage. Amplifiers of a class are rated from nominal to 1.2 of it; the rest is allowance, our choice. */
 const SUITED = { lowest: 0.8, highest: 1.35 } as const
@@ -46,27 +49,31 @@ export function suitsSupply(amplifier: RatedSupply, systemVoltageV: number): boo
   return share >= SUITED.lowest && share <= SUITED.highest
 }
 
-function remedy(converterV: number, nominalV: number, inputW: number | undefined): string {
-  const between = `Put a DC-DC converter from ${nominalV} to ${converterV} V between`
+function remedy(converterV: number, nominalV: number, inputW: number | undefined): Said {
+  const between = say('amplifier-voltage-class.between', { nominalV, converterV })
   if (inputW === undefined) {
-    return `${between}, rated for the full draw of the amplifier at ${converterV} V, with a fuse on both sides`
+    return say('amplifier-voltage-class.converter', { between, converterV })
   }
   const outA = inputW / converterV
   const inA = inputW / CONVERTER_EFFICIENCY / nominalV
-  return `${between}, rated for at least ${outA.toFixed(1)} A at ${converterV} V, with a fuse on both sides: the next rating above ${outA.toFixed(1)} A at its output and above ${inA.toFixed(1)} A at its input, near the battery`
+  return say('amplifier-voltage-class.rated-converter', {
+    between,
+    outA: fixed(outA, 1),
+    converterV,
+    inA: fixed(inA, 1)
+  })
 }
 
 function unsuited(amplifier: RatedSupply, systemVoltageV: number, inputW: number | undefined, at: string): Caution {
   const ratedV = statedV(amplifier) ?? 0
   const nominalV = nominalVoltage(systemVoltageV)
   const converterV = nominalVoltage((12 * ratedV) / RATING_V)
-  const { name = 'The amplifier', ratedVoltageV } = amplifier
-  const fate =
-    ratedV < nominalV ? 'the higher voltage destroys it and may set it on fire' : 'it does not start on so little'
+  const { name = say('amplifier.the'), ratedVoltageV } = amplifier
+  const fate = ratedV < nominalV ? say('amplifier-voltage-class.too-high') : say('amplifier-voltage-class.too-low')
   const field = ratedVoltageV === undefined ? 'inputVoltageV' : 'ratedVoltageV'
   return caution(
     'amplifier-voltage-class',
-    `${name} is rated at ${ratedV} V, the system has ${nominalV} V: ${fate}. ${remedy(converterV, nominalV, inputW)}; or take an amplifier for ${nominalV} V. If its sheet allows ${nominalV} V, give the supply voltage and power it is rated at there.`,
+    say('amplifier-voltage-class', { name, ratedV, nominalV, fate, remedy: remedy(converterV, nominalV, inputW) }),
     {
       at: `${at}${field}`,
       figures: {
@@ -96,7 +103,7 @@ export function voltageClassCautions(
   return [
     caution(
       'amplifier-voltage-unknown',
-      `Most vehicle amplifiers are made for 12 V, and ${nominalV} V destroys those. ${amplifier.name ?? 'This one'} was reckoned as made for ${nominalV} V: read the supply range on its rating plate or data sheet before it is connected.`,
+      say('amplifier-voltage-unknown', { nominalV, amplifier: amplifier.name ?? say('amplifier.this') }),
       { at: `${at}ratedVoltageV`, figures: { nominalV } }
     )
   ]

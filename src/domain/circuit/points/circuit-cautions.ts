@@ -1,7 +1,9 @@
 /** What a solved circuit says to the one who builds it. */
 import type { Circuit, CircuitState } from '../../../contract/supply/supply-circuit.ts'
+import type { BatteryChemistry } from '../../../contract/supply/words.ts'
 import { type Caution, caution } from '../../caution.ts'
-import { inDigits } from '../../digits.ts'
+import { toDigits } from '../../digits.ts'
+import { say } from '../../say.ts'
 import { fuseJudgement } from '../fuse/fuse-judgement.ts'
 import { inputPower } from '../load/amplifier-draw.ts'
 import { drainCaution } from '../load/supply-cautions.ts'
@@ -23,8 +25,13 @@ function bankCautions({ request }: CircuitParts): readonly Caution[] {
     const first = batteries.find(({ plus }) => bank.has(plus))
     if (first === undefined || first === second || !unlike(first, second)) return []
     const stated = first.chemistry !== undefined && second.chemistry !== undefined
-    const said = (chemistry: string | undefined) => chemistry ?? 'kind not said'
-    const message = `${first.id} (${said(first.chemistry)}) and ${second.id} (${said(second.chemistry)}) are tied together: they do not want the same charging voltage. Join them by a charger made for the second one, with a fuse at each end, or take two of one kind.`
+    const said = (chemistry: BatteryChemistry | undefined) => say(`chemistry.${chemistry ?? 'unknown'}`)
+    const message = say('unlike-batteries-parallel.circuit', {
+      id: first.id,
+      chemistry: said(first.chemistry),
+      otherId: second.id,
+      otherChemistry: said(second.chemistry)
+    })
     return [
       caution('unlike-batteries-parallel', message, { at: `batteries[${index}]`, level: stated ? 'stop' : 'care' })
     ]
@@ -33,7 +40,7 @@ function bankCautions({ request }: CircuitParts): readonly Caution[] {
 
 function marginCautions({ collapseMargin }: Circuit): readonly Caution[] {
   if (collapseMargin === undefined) return []
-  const message = `At full sine, driving: the supply would collapse at ${inDigits(collapseMargin)} times this power; the ripple of bass peaks at twice the mean.`
+  const message = say('collapse-margin.driving', { collapseMarginTimes: toDigits(collapseMargin) })
   return [caution('collapse-margin', message, { at: 'amplifiers', figures: { collapseMargin } })]
 }
 
@@ -58,7 +65,7 @@ export function circuitCautions(
   return [
     ...result.bareSources.map(bare => {
       const index = batteries.findIndex(({ id }) => id === bare)
-      const message = `No fuse at the end of ${bare}: put one within ${1000 * fuseJudgement.idealM} mm of its plus pole, before any branch.`
+      const message = say('bare-source', { bare, idealMm: 1000 * fuseJudgement.idealM })
       return caution('bare-source', message, { at: `batteries[${index}]` })
     }),
     ...bankCautions(parts),

@@ -1,7 +1,9 @@
 /** What cables and fuses of a circuit carry and break, said where it is too much. */
+import type { Said } from '../../../contract/sentences/template.ts'
 import type { Circuit, CircuitFuse } from '../../../contract/supply/supply-circuit.ts'
 import { type Caution, caution } from '../../caution.ts'
-import { inDigits } from '../../digits.ts'
+import { fixed, toDigits } from '../../digits.ts'
+import { listed, say } from '../../say.ts'
 import { type FuseFamily, fuseFamilies, voltageClass } from '../fuse/fuse-families-iso-8820.ts'
 import { fuseJudgement } from '../fuse/fuse-judgement.ts'
 import { circuitJudgement } from './circuit-judgement.ts'
@@ -9,25 +11,37 @@ import type { CablePart, CircuitParts } from './circuit-parts.ts'
 import { lastingAt } from './circuit-states.ts'
 
 /** A name that says what it is stands alone. */
-const called = (kind: 'cable' | 'fuse', id: string) => (id.toLowerCase().includes(kind) ? id : `${kind} ${id}`)
-const start = (text: string) => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`
+const called = (kind: 'cable' | 'fuse', id: string): Said =>
+  id.toLowerCase().includes(kind) ? say('part.own-name', { id }) : say(`part.${kind}`, { id })
+const start = (kind: 'cable' | 'fuse', id: string): Said =>
+  id.toLowerCase().includes(kind)
+    ? say('part.own-name', { id: `${id.slice(0, 1).toUpperCase()}${id.slice(1)}` })
+    : say(`part.${kind}-first`, { id })
 
 /** A stop rests on a given class and place. */
 const isGiven = ({ asked }: CablePart) =>
   asked.insulationC !== undefined && (asked.ambientC !== undefined || asked.spaces !== undefined)
-const readIt = (given: boolean) =>
-  given ? '' : ' Its insulation class or place is assumed: read the print on the cable, say where it lies.'
+const readIt = (given: boolean) => (given ? [] : say('read-the-print'))
 
 function guardCautions({ cables: guards }: Circuit, { cables }: CircuitParts): readonly Caution[] {
   return guards.flatMap(({ id, guarded, ampacityA, fromStartA, fromEndA }) => {
     const index = cables.findIndex(({ asked }) => asked.id === id)
     const cable = cables[index]
     if (guarded || cable === undefined) return []
-    const flows = [fromStartA, fromEndA].map(flow => (flow === undefined ? 'no limit' : `${inDigits(flow, 4)} A`))
-    const carries = ampacityA === undefined ? 'an unknown current' : `${inDigits(ampacityA, 4)} A`
+    const [first = [], second = []] = [fromStartA, fromEndA].map(flow =>
+      flow === undefined ? say('fault-flow.no-limit') : say('current.flowing', { flowA: toDigits(flow, 4) })
+    )
+    const carries =
+      ampacityA === undefined ? say('current.unknown') : say('current.known', { ampacityA: toDigits(ampacityA, 4) })
     const endless = fromStartA === undefined || fromEndA === undefined
     const certain = endless || isGiven(cable)
-    const message = `${start(called('cable', id))} carries ${carries}; with every fuse whole a fault on it draws ${flows[0]} from its first end, ${flows[1]} from its second.${readIt(certain)}`
+    const message = say('cable-unguarded', {
+      cable: start('cable', id),
+      carries,
+      first,
+      second,
+      readIt: readIt(certain)
+    })
     return [caution('cable-unguarded', message, { at: `cables[${index}]`, level: certain ? 'stop' : 'care' })]
   })
 }
@@ -42,7 +56,13 @@ function loadCautions({ states }: Circuit, parts: CircuitParts): readonly Cautio
     if (ampacityA === undefined || currentA <= ampacityA * (1 + 1e-12)) return []
     const given = isGiven(cable)
     const far = currentA > ampacityA * circuitJudgement.fuseOverload
-    const message = `${start(called('cable', id))}, ${designation}, carries ${inDigits(ampacityA)} A for good here; at full sine ${inDigits(currentA)} A flow in it.${readIt(given)}`
+    const message = say('cable-overloaded', {
+      cable: start('cable', id),
+      designation,
+      ampacityA: toDigits(ampacityA),
+      currentA: toDigits(currentA),
+      readIt: readIt(given)
+    })
     const level = given && far ? 'stop' : 'care'
     return [caution('cable-overloaded', message, { at: `cables[${index}]`, level, figures: { ampacityA, currentA } })]
   })
@@ -53,7 +73,12 @@ function fuseLoadCautions({ fuses }: Circuit, { request }: CircuitParts): readon
     const ratingA = request.fuses?.[index]?.ratingA ?? Number.POSITIVE_INFINITY
     const mostA = circuitJudgement.fuseOverload * ratingA
     if (loadA <= mostA && heavyA <= fuseJudgement.loadRatio.value * mostA) return []
-    const message = `${start(called('fuse', id))}, ${ratingA} A, carries ${inDigits(loadA)} A at full sine and ${inDigits(heavyA)} A with dense bass: it opens while it is used. Take the next rating that its cable carries, or a lower gain.`
+    const message = say('fuse-below-load', {
+      fuse: start('fuse', id),
+      ratingA,
+      loadA: toDigits(loadA),
+      heavyA: toDigits(heavyA)
+    })
     return [caution('fuse-below-load', message, { at: `fuses[${index}]`, figures: { ratingA, loadA, heavyA } })]
   })
 }
@@ -79,16 +104,15 @@ function breakingCautions({ fuses }: Circuit, { batteries, request }: CircuitPar
   const { prospectiveA, breakingA, index, asked } = worst
   const family = stronger(asked, prospectiveA, request.systemVoltageV)
   const stated = batteries.every(({ strong }) => strong.stated)
-  const each = weak.map(
-    ({ id, prospectiveA: flowA, breakingA: brokenA }) =>
-      `${called('fuse', id)} ${inDigits(flowA, 3)} A, breaks ${brokenA} A`
+  const each = weak.map(({ id, prospectiveA: flowA, breakingA: brokenA = 0 }) =>
+    say('breaking-capacity.each', { fuse: called('fuse', id), flowA: toDigits(flowA, 3), brokenA })
   )
-  const why = stated ? 'by the resistance given for the battery' : 'if the battery is as strong as it may be'
+  const why = stated ? say('battery-strength.given') : say('battery-strength.may-be')
   const way =
     family === undefined
-      ? `None of the families listed here breaks that: use a fuse-link whose maker states at least ${inDigits(Math.ceil(prospectiveA / 100) * 100, 4)} A of direct current at this voltage.`
-      : `A ${family.form} (${family.standard}) breaks ${family.breakingA} A.`
-  const message = `A dead short right behind a fuse may drive more than it breaks, ${why}: ${each.join('; ')}. ${way}`
+      ? say('breaking-capacity.none-listed', { leastA: toDigits(Math.ceil(prospectiveA / 100) * 100, 4) })
+      : say('breaking-capacity.family', { form: family.form, standard: family.standard, breakingA: family.breakingA })
+  const message = say('breaking-capacity.several', { strength: why, each: listed(each, 'list.clauses'), way })
   return [
     caution('breaking-capacity', message, {
       at: `fuses[${index}]`,
@@ -105,8 +129,13 @@ function faultCautions({ farFaults }: Circuit, { request }: CircuitParts): reado
     const { name = amplifier } = request.amplifiers[index] ?? {}
     const message =
       fuse === undefined
-        ? `A dead short at ${name} drives no current through any fuse: none can open.`
-        : `A dead short at ${name} drives ${inDigits(currentA, 3)} A through ${called('fuse', fuse)}, ${inDigits(multiple, 3)} times its rating: too little to open it in time.`
+        ? say('fault-current-low', { name })
+        : say('fault-current-low.through', {
+            name,
+            currentA: toDigits(currentA, 3),
+            fuse: called('fuse', fuse),
+            multipleTimes: toDigits(multiple, 3)
+          })
     return [caution('fault-current-low', message, { at: `amplifiers[${index}]`, figures: { currentA } })]
   })
 }
@@ -114,7 +143,12 @@ function faultCautions({ farFaults }: Circuit, { request }: CircuitParts): reado
 function seriesCautions({ series }: Circuit): readonly Caution[] {
   return series.flatMap(({ before, behind, ratio }) => {
     if (ratio >= fuseJudgement.selectivityRatio) return []
-    const message = `${start(called('fuse', before))} over ${called('fuse', behind)} is a ratio of ${ratio.toFixed(2)}, below ${fuseJudgement.selectivityRatio}: a fault behind the second may open the first too.`
+    const message = say('selectivity-poor.series', {
+      before: start('fuse', before),
+      behind: called('fuse', behind),
+      ratio: fixed(ratio, 2),
+      wantedRatio: fuseJudgement.selectivityRatio
+    })
     return [caution('selectivity-poor', message, { at: 'fuses', figures: { ratio } })]
   })
 }

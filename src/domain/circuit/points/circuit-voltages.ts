@@ -1,29 +1,18 @@
 /** What the voltages of a solved circuit say: collapse, drop-out, losses, batteries that help. */
+import type { Said } from '../../../contract/sentences/template.ts'
 import type { CircuitRequest, CircuitState } from '../../../contract/supply/supply-circuit.ts'
 import type { CircuitLevel, EngineState } from '../../../contract/supply/words.ts'
 import { type Caution, caution } from '../../caution.ts'
-import { inDigits } from '../../digits.ts'
+import { toDigits } from '../../digits.ts'
+import { listed, say } from '../../say.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import type { CircuitParts } from './circuit-parts.ts'
 import { sideOf } from './sides.ts'
 
 type States = readonly CircuitState[]
 
-const levelTexts: Readonly<Record<CircuitLevel, string>> = {
-  silence: 'silence',
-  average: 'ordinary music',
-  heavy: 'dense bass',
-  'full-sine': 'full sine',
-  'cold-start': 'a cold start'
-}
-const engineTexts: Readonly<Record<EngineState, string>> = {
-  idling: 'engine idling',
-  driving: 'driving',
-  cranking: 'engine cranking',
-  off: 'engine off'
-}
-const when = ({ level, engine }: CircuitState) => `${levelTexts[level]}, ${engineTexts[engine]}`
-const atWhen = (state: CircuitState) => `At ${when(state)}: `
+const when = ({ level, engine }: CircuitState): Said =>
+  say('circuit-state', { level: say(`circuit-level.${level}`), engine: say(`engine.${engine}`) })
 
 /** Music while driving or idling must play, the test tone while driving; the rest is told. */
 const mustHold = ({ level, engine }: CircuitState) =>
@@ -46,21 +35,22 @@ function gravest(failed: States, left: (state: CircuitState) => number): Circuit
   return failed.toSorted((one, other) => Number(mustHold(other)) - Number(mustHold(one)) || left(one) - left(other))[0]
 }
 
-const SETTLES = ' It rests on an assumed resistance: measure it and ask again, or run a return cable.'
+const SETTLES = say('assumed-resistance')
 
 /** A stop only where music must play so and no guess causes it. */
-function judged(state: CircuitState, guessed: boolean): { readonly level: 'care' | 'stop'; readonly settles: string } {
+function judged(
+  state: CircuitState,
+  guessed: boolean
+): { readonly level: 'care' | 'stop'; readonly settles: Said | readonly [] } {
   const level = mustHold(state) && !guessed ? 'stop' : 'care'
-  return { level, settles: mustHold(state) && guessed ? SETTLES : '' }
+  return { level, settles: mustHold(state) && guessed ? SETTLES : [] }
 }
 
-function limitsText({ converters = [] }: CircuitRequest): string {
-  const limits = converters.map(
-    ({ id, ratedA, setV }) => `${id} gives at most ${inDigits(ratedA)} A at ${inDigits(setV)} V`
+function saidLimits({ converters = [] }: CircuitRequest): Said | readonly [] {
+  const limits = converters.map(({ id, ratedA, setV }) =>
+    say('circuit-collapse.limit', { id, ratedA: toDigits(ratedA), setV: toDigits(setV) })
   )
-  return limits.length === 0
-    ? ''
-    : ` The ${limits.join(', the ')}: above that its voltage falls until the amplifier stops.`
+  return limits.length === 0 ? [] : say('circuit-collapse.limits', { limits: listed(limits) })
 }
 
 function collapseCautions(states: States, { request }: CircuitParts, certain: States | undefined): readonly Caution[] {
@@ -71,15 +61,20 @@ function collapseCautions(states: States, { request }: CircuitParts, certain: St
   if (state === undefined) return []
   const { sustainableShare = 0 } = state
   const { level, settles } = judged(state, sameIn(certain, state)?.stands === true)
-  const message = `${atWhen(state)}no steady voltage; about ${inDigits(100 * sustainableShare, 3)} % of the power of the regulated amplifiers could be fed.${limitsText(request)}${settles}`
+  const message = say('circuit-collapse', {
+    when: when(state),
+    sustainableSharePercent: toDigits(100 * sustainableShare, 3),
+    limits: saidLimits(request),
+    settles
+  })
   return [caution('circuit-collapse', message, { at: 'amplifiers', level, figures: { sustainableShare } })]
 }
 
 /** What dense bass leaves, beside a test tone that fails. */
-function musicText(state: CircuitState, states: States, id: string | undefined): string {
-  if (state.level !== 'full-sine') return ''
+function musicText(state: CircuitState, states: States, id: string | undefined): Said | readonly [] {
+  if (state.level !== 'full-sine') return []
   const voltageV = voltageOf(stateAt(states, 'heavy', state.engine), id)
-  return voltageV === undefined ? '' : ` Dense bass leaves ${inDigits(voltageV, 4)} V.`
+  return voltageV === undefined ? [] : say('dense-bass.voltage', { voltageV: toDigits(voltageV, 4) })
 }
 
 function dropOutCautions(states: States, parts: CircuitParts, certain: States | undefined): readonly Caution[] {
@@ -90,7 +85,14 @@ function dropOutCautions(states: States, parts: CircuitParts, certain: States | 
     const voltageV = voltageOf(state, id)
     if (state === undefined || voltageV === undefined) return []
     const { level, settles } = judged(state, certain !== undefined && !low(sameIn(certain, state)))
-    const message = `${atWhen(state)}${inDigits(voltageV, 4)} V are left at ${named(parts, index)}; its converter stops below ${inDigits(dropOutV, 4)} V.${musicText(state, states, id)}${settles}`
+    const message = say('below-drop-out.circuit', {
+      when: when(state),
+      voltageV: toDigits(voltageV, 4),
+      name: named(parts, index),
+      dropOutV: toDigits(dropOutV, 4),
+      bass: musicText(state, states, id),
+      settles
+    })
     return [caution('below-drop-out', message, { at: `amplifiers[${index}]`, level, figures: { voltageV, dropOutV } })]
   })
 }
@@ -115,8 +117,15 @@ function dropCautions(states: States, parts: CircuitParts, certain: States | und
     if (dropPercent <= totalDropCarePercent) return []
     const known = sameIn(certain, state)
     const sure = known === undefined ? dropPercent : percent(lostV(known, id, parts.request))
-    const settles = dropPercent > totalDropStopPercent && sure <= totalDropStopPercent ? SETTLES : ''
-    const message = `${atWhen(state)}${inDigits(dropV, 4)} V, ${inDigits(dropPercent, 4)} % of nominal, are lost on the way to ${named(parts, index)}.${musicText(state, states, id)}${settles}`
+    const settles = dropPercent > totalDropStopPercent && sure <= totalDropStopPercent ? SETTLES : []
+    const message = say('total-drop.circuit', {
+      when: when(state),
+      dropV: toDigits(dropV, 4),
+      dropPercent: toDigits(dropPercent, 4),
+      name: named(parts, index),
+      bass: musicText(state, states, id),
+      settles
+    })
     const level = sure > totalDropStopPercent ? 'stop' : 'care'
     return [caution('total-drop', message, { at: `amplifiers[${index}]`, level, figures: { dropV, dropPercent } })]
   })
@@ -134,16 +143,20 @@ function assistCautions(states: States, { request }: CircuitParts): readonly Cau
   if (state === undefined) return []
   const batteriesA = given(state, request.batteries)
   const chargedA = given(state, request.alternators)
-  const message = `${atWhen(state)}the charging system gives ${inDigits(chargedA)} A, the batteries ${inDigits(batteriesA)} A more, so they discharge.`
+  const message = say('battery-assists.circuit', {
+    when: when(state),
+    chargedA: toDigits(chargedA),
+    batteriesA: toDigits(batteriesA)
+  })
   return [caution('battery-assists', message, { at: 'alternators', figures: { batteriesA, chargedA } })]
 }
 
 function darkCautions(states: States): readonly Caution[] {
   return states.flatMap(state => {
     const { stopped = [] } = state
-    const why = stopped.length === 0 ? '' : ` The input of ${stopped.join(', ')} is too low: it stops.`
-    return state.withoutSupply.map(id =>
-      caution('no-supply', `Nothing feeds ${id} at ${when(state)}.${why}`, { at: 'links' })
+    const why = stopped.length === 0 ? [] : say('no-supply.stopped', { names: listed(stopped) })
+    return state.withoutSupply.map(name =>
+      caution('no-supply', say('no-supply', { name, when: when(state), why }), { at: 'links' })
     )
   })
 }

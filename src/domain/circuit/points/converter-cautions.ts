@@ -1,7 +1,8 @@
 /** What the input of a converter may not see. */
 import type { Circuit, CircuitState } from '../../../contract/supply/supply-circuit.ts'
 import { type Caution, caution } from '../../caution.ts'
-import { inDigits } from '../../digits.ts'
+import { toDigits } from '../../digits.ts'
+import { say } from '../../say.ts'
 import { inputOf } from './circuit-elements.ts'
 import type { CircuitParts } from './circuit-parts.ts'
 
@@ -12,7 +13,7 @@ export function converterCautions({ states }: Circuit, { converters }: CircuitPa
   return converters.flatMap(({ asked: { id, highestInputV } }, index) => {
     const highest = Math.max(...states.map(state => inputV(state, id)))
     if (highestInputV === undefined || highest <= highestInputV) return []
-    const message = `${inDigits(highest, 4)} V reach the input of the ${id}; its sheet allows ${inDigits(highestInputV, 4)} V.`
+    const message = say('converter-input', { highestV: toDigits(highest, 4), id, allowedV: toDigits(highestInputV, 4) })
     return [
       caution('converter-input', message, { at: `converters[${index}].highestInputV`, figures: { highestInputV } })
     ]

@@ -2,6 +2,8 @@
 import type { BatteryChemistry } from '../../../contract/supply/words.ts'
 import { assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'
+import { fixed } from '../../digits.ts'
+import { say } from '../../say.ts'
 import { twelves } from '../../twelves.ts'
 import { batteryOhm } from '../fuse/battery-source.ts'
 import type { BatteryRequest } from './engine-off.ts'
@@ -36,8 +38,7 @@ function equalisingA(first: BatteryRequest, second: BatteryRequest, systemVoltag
   return (twelves(systemVoltageV) * (REST_V.lithium - REST_V.lead)) / (ohm(first) + ohm(second))
 }
 
-const REMEDY =
-  'Join them by a DC-DC charger made for the second battery, with a fuse at each end (arrangement `isolated`), or take two of one kind.'
+const REMEDY = say('unlike-batteries-parallel.remedy')
 
 /** @returns nothing for two of a kind; a stop rests on two given chemistries */
 export function unlikeCautions({ battery, secondBattery, systemVoltageV }: Batteries): readonly Caution[] {
@@ -48,22 +49,31 @@ export function unlikeCautions({ battery, secondBattery, systemVoltageV }: Batte
 function tiedTogether(first: BatteryRequest, second: BatteryRequest, systemVoltageV: number): Caution {
   const [one, other] = [first.chemistry, second.chemistry]
   if (one === undefined || other === undefined) {
-    const [which, known] = one === undefined ? ['battery', other] : ['secondBattery', one]
+    const [which, known = 'flooded'] =
+      one === undefined ? (['battery', other] as const) : (['secondBattery', one] as const)
     return caution(
       'unlike-batteries-parallel',
-      `One battery is ${known}, the chemistry of the other is not said: read it on its label. Unless both are alike they must not be joined in parallel, so they were not reckoned as one. ${REMEDY}`,
-      { at: `${which}.chemistry`, level: 'care' }
+      say('unlike-batteries-parallel', { known: say(`chemistry.${known}`), remedy: REMEDY }),
+      {
+        at: `${which}.chemistry`,
+        level: 'care'
+      }
     )
   }
   const crossed = kindOf(one) !== kindOf(other)
   const flow = crossed ? equalisingA(first, second, systemVoltageV) : undefined
   const why =
     flow === undefined
-      ? 'they want different charging voltages, so one is overcharged or the other never fills'
-      : `about ${flow.toFixed(0)} A flow between them at rest, for hours, and the lead battery never fills`
+      ? say('unlike-batteries-parallel.charging')
+      : say('unlike-batteries-parallel.equalising', { flowA: fixed(flow, 0) })
   return caution(
     'unlike-batteries-parallel',
-    `A ${one} and a ${other} battery must not be joined in parallel: ${why}. They were not reckoned as one. ${REMEDY}`,
+    say('unlike-batteries-parallel.known', {
+      one: say(`chemistry.${one}`),
+      other: say(`chemistry.${other}`),
+      why,
+      remedy: REMEDY
+    }),
     { at: 'secondBattery.chemistry', ...(flow === undefined ? {} : { figures: { equalisingA: flow } }) }
   )
 }

@@ -1,7 +1,8 @@
 /** What a person should know before trusting a driver's data sheet. */
 import type { DriverParameters, DriverSheet } from '../../../contract/drivers/driver-parameters.ts'
 import { type Caution, caution } from '../../caution.ts'
-import { inDigits } from '../../digits.ts'
+import { inDigits, toDigits } from '../../digits.ts'
+import { say } from '../../say.ts'
 import { surfaceDensityIsUnusual, unusualValues } from './consistency.ts'
 import { driverDefaults } from './defaults.ts'
 import type { SetJudgement } from './judge-set.ts'
@@ -27,7 +28,7 @@ function disagreements({ checks }: SetJudgement): readonly Caution[] {
     verdict === 'agrees'
       ? []
       : [
-          caution('driver-figures-disagree', `${relation} does not hold on this sheet: ${detail}.`, {
+          caution('driver-figures-disagree', say('driver-figures-disagree', { relation, detail }), {
             at: 'driver',
             level: verdict,
             figures: { deviationPercent: Math.abs(ratio - 1) * 100 }
@@ -39,7 +40,7 @@ function disagreements({ checks }: SetJudgement): readonly Caution[] {
 function slipCautions({ slips }: SetJudgement): readonly Caution[] {
   return slips.map(({ detail, mended }) => {
     const [name = ''] = Object.keys(mended)
-    return caution('driver-unit-slip', `${detail}. Nothing was changed: check the sheet and send the right figure.`, {
+    return caution('driver-unit-slip', say('driver-unit-slip', { detail }), {
       at: `driver.${name}`
     })
   })
@@ -49,14 +50,14 @@ function unusual(known: PartialSmallSignalSet): readonly Caution[] {
   const values = unusualValues(known).map(({ name, value, usual: [low, high] }) => {
     const { perSi, unit } = printedQuantities[name]
     const range = `${inDigits(low * perSi)} to ${inDigits(high * perSi)} ${unit}`.trim()
-    return caution('driver-value-unusual', `${printedValue(name, value)} lies outside the usual ${range}.`, {
+    return caution('driver-value-unusual', say('driver-value-unusual', { value: printedValue(name, value), range }), {
       at: `driver.${name}`
     })
   })
   const { mmsKg, sdM2 } = known
   if (mmsKg === undefined || sdM2 === undefined || !surfaceDensityIsUnusual(known)) return values
   const density = mmsKg / sdM2
-  const message = `Mms over Sd is ${inDigits(density)} kg/m²: unusual for a bass driver; Vas, Sd or Mms may be wrong.`
+  const message = say('driver-value-unusual.density', { densityKgPerM2: toDigits(density) })
   return [...values, caution('driver-value-unusual', message, { at: 'driver', figures: { densityKgPerM2: density } })]
 }
 
@@ -65,11 +66,15 @@ function impedance({ driver }: DriverParameters, { ratedImpedanceOhm, reOhm }: D
   const ratio = reOhm / ratedImpedanceOhm
   const [low, high] = driverDefaults.resistanceRatioRange.value
   if (ratio >= low && ratio <= high) return []
-  const hint =
-    ratio > high
-      ? 'a rating per coil beside the Re of coils in series'
-      : 'a rating in series beside the Re of coils in parallel or of one'
-  const message = `Re ${inDigits(reOhm)} Ω is ${inDigits(ratio)} of the rated ${inDigits(ratedImpedanceOhm)} Ω, usually ${low} to ${high}: perhaps ${hint}.`
+  const hint = ratio > high ? say('rated-impedance-odd.series') : say('rated-impedance-odd.parallel')
+  const message = say('rated-impedance-odd', {
+    reOhm: toDigits(reOhm),
+    ratio: toDigits(ratio),
+    ratedImpedanceOhm: toDigits(ratedImpedanceOhm),
+    lowRatio: low,
+    highRatio: high,
+    hint
+  })
   return [
     caution('rated-impedance-odd', message, { at: 'driver.ratedImpedanceOhm', figures: { reOhm: driver.reOhm, ratio } })
   ]
@@ -82,13 +87,13 @@ function level({ figures }: DriverParameters, { level1WDb, level2V83Db }: Driver
   ]
   return pairs.flatMap(({ stated, computed, at, name }) => {
     if (stated === undefined || Math.abs(stated - computed) <= 3) return []
-    const message = `The sheet says ${stated} dB at ${name}, its parameters give ${inDigits(computed, 4)} dB in half space at 1 m: 1 W and 2.83 V may be mixed up, or the figure is a peak or an in-car one.`
+    const message = say('sensitivity-disagrees', { statedDb: stated, drive: name, computedDb: toDigits(computed, 4) })
     return [caution('sensitivity-disagrees', message, { at, figures: { computedDb: computed } })]
   })
 }
 
 function inductance({ leH }: DriverSheet): readonly Caution[] {
   if (leH !== undefined) return []
-  const message = 'No coil inductance is given: levels above about 80 Hz will look better than they are.'
+  const message = say('inductance-missing')
   return [caution('inductance-missing', message, { at: 'driver' })]
 }

@@ -1,8 +1,8 @@
 /** What a person should know before trusting or building a response at its drive. */
-
 import { type Caution, caution } from '../../caution.ts'
 import { toDigits } from '../../digits.ts'
 import { airSpeedLevel } from '../../port/air-speed.ts'
+import { say } from '../../say.ts'
 import { loadedFromHz } from '../limits/protection.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
 import type { ResponseCurves } from '../response/curves.ts'
@@ -63,10 +63,14 @@ function excursionCautions(system: ResponseSystem, { coneM, frequencyHz }: Trace
     if (worst === undefined || worst.value <= xmaxM) return []
     const where = { excursionMm: toDigits(worst.value * 1e3), frequencyHz: toDigits(worst.frequencyHz) }
     const figures = { ...where, xmaxMm: toDigits(xmaxM * 1e3) }
-    const travel = `The cone would travel ${figures.excursionMm} mm one way at ${figures.frequencyHz} Hz; its Xmax is ${figures.xmaxMm} mm.`
+    const travel = say('excursion-above-xmax', {
+      excursionMm: figures.excursionMm,
+      frequencyHz: figures.frequencyHz,
+      xmaxMm: figures.xmaxMm
+    })
     if (worst !== below) return [caution('excursion-above-xmax', travel, { at: 'driver.xmaxM', figures })]
     const tuningHz = toDigits(loadedHz)
-    const message = `${travel} Below ${tuningHz} Hz nothing holds it: a high-pass filter must.`
+    const message = say('unprotected-below-tuning', { travel, tuningHz })
     const level = worst.value > DESTRUCTIVE * xmaxM ? 'stop' : 'care'
     const place = { at: 'driver.xmaxM', figures: { ...figures, tuningHz }, level } as const
     return [caution('unprotected-below-tuning', message, place)]
@@ -79,7 +83,11 @@ function airSpeedCautions({ custom }: ResponseSystem, { ports, frequencyHz: at }
     const level = airSpeedLevel(value)
     if (level === undefined) return []
     const figures = { airSpeedMPerS: toDigits(value), frequencyHz: toDigits(frequencyHz) }
-    const message = `Air in the ${name} port reaches ${figures.airSpeedMPerS} m/s at ${figures.frequencyHz} Hz.`
+    const message = say('port-air-speed', {
+      name,
+      airSpeedMPerS: figures.airSpeedMPerS,
+      frequencyHz: figures.frequencyHz
+    })
     return [caution('port-air-speed', message, { at: custom ? 'enclosure' : `enclosure.${name}.port`, figures, level })]
   })
 }

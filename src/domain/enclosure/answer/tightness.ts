@@ -1,8 +1,9 @@
 /** Chambers without losses: what that assumption makes of an opened box. */
-
 import { type ChamberName, chamberNames } from '../../../contract/enclosures/words.ts'
 import { assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'
+import { precise } from '../../digits.ts'
+import { say } from '../../say.ts'
 import { enclosureDefaults } from '../model/defaults.ts'
 import { pressureQuantity } from '../model/extremes.ts'
 import type { ResponseRequest } from '../model/request.ts'
@@ -36,7 +37,12 @@ export function tightnessCautions(request: ResponseRequest, system: ResponseSyst
       leakQ: enclosureDefaults.openedLeakQ.value,
       tuningHz: parts.lossHz
     }
-    const message = `No leak was stated, so the ${name} chamber counts as tight: at its tuning of ${parts.lossHz.toPrecision(3)} Hz that is ${louderDb.toPrecision(2)} dB louder than with a leak of Q ${enclosureDefaults.openedLeakQ.value}, which opened boxes usually measure.`
+    const message = say('chamber-taken-as-tight', {
+      name,
+      lossHz: precise(parts.lossHz, 3),
+      louderDb: precise(louderDb, 2),
+      leakQ: enclosureDefaults.openedLeakQ.value
+    })
     return [caution('chamber-taken-as-tight', message, { at: `enclosure.${name}.leakQ`, figures })]
   })
 }

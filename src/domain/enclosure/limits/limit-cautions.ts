@@ -1,8 +1,9 @@
 /** What the limits of a system say about the drive it is given. */
 import { goldenMaximum } from '../../../numeric/golden-maximum.ts'
 import { type Caution, caution } from '../../caution.ts'
-import { inDigits, toDigits } from '../../digits.ts'
+import { toDigits } from '../../digits.ts'
 import { chainGain } from '../../filter/filter-transfer.ts'
+import { say } from '../../say.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
 import { jetsCanBeSolved, type LargeSignalAnswer } from './large-signal.ts'
 
@@ -24,17 +25,25 @@ function thermalCautions(system: ResponseSystem, { bounds, programme, limits }: 
   const said: Caution[] = []
   if (heatW !== undefined && heat > heatW) {
     const figures = { heatW: toDigits(heat), ratedW: toDigits(heatW), frequencyHz: current.frequencyHz }
-    const message = `At ${figures.frequencyHz} Hz the coils would take ${figures.heatW} W of heat; they are rated for ${figures.ratedW} W.`
+    const message = say('drive-above-thermal-rating', {
+      frequencyHz: figures.frequencyHz,
+      heatW: figures.heatW,
+      ratedW: figures.ratedW
+    })
     said.push(caution('drive-above-thermal-rating', message, { at: 'driver.powerW', figures }))
   } else if (ratedV !== undefined && voltage > ratedV * (1 + 1e-9)) {
     const figures = { voltageV: toDigits(voltage), ratedV: toDigits(ratedV), frequencyHz: terminal.frequencyHz }
-    const message = `At ${figures.frequencyHz} Hz the drivers see ${figures.voltageV} V; their rating, read as a voltage, is ${figures.ratedV} V.`
+    const message = say('drive-above-thermal-rating.voltage', {
+      frequencyHz: figures.frequencyHz,
+      voltageV: figures.voltageV,
+      ratedV: figures.ratedV
+    })
     said.push(caution('drive-above-thermal-rating', message, { at: 'driver.powerW', figures }))
   }
   const { heating } = limits
   if (heating !== undefined && heating.steadyCoilC > heating.maximumCoilC) {
     const figures = { coilC: toDigits(heating.steadyCoilC), maximumCoilC: toDigits(heating.maximumCoilC) }
-    const message = `The coil would settle at ${figures.coilC} °C; ${figures.maximumCoilC} °C is what it stands.`
+    const message = say('coil-too-hot', { coilC: figures.coilC, maximumCoilC: figures.maximumCoilC })
     said.push(caution('coil-too-hot', message, { at: 'limits.heating', figures }))
   }
   return said
@@ -72,15 +81,19 @@ function amplifierCautions(
       ...(filtered ? { frequencyHz: toDigits(asked.frequencyHz) } : {})
     }
     const drive = filtered
-      ? `With the filters before it the drive asks for ${figures.voltageV} V at ${inDigits(asked.frequencyHz)} Hz`
-      : `The drive is ${figures.voltageV} V`
-    const message = `${drive}; the amplifier gives ${figures.amplifierV} V.`
+      ? say('amplifier-out-of-reach.filtered', { voltageV: figures.voltageV, frequencyHz: toDigits(asked.frequencyHz) })
+      : say('amplifier-out-of-reach.plain', { voltageV: figures.voltageV })
+    const message = say('amplifier-out-of-reach', { drive, amplifierV: figures.amplifierV })
     said.push(caution('amplifier-out-of-reach', message, { at: filtered ? 'filters' : 'source', figures }))
   }
   const { currentA, currentHz } = limits.atDrive
   if (amplifierA !== undefined && currentA > amplifierA * (1 + 1e-9)) {
     const figures = { currentA: toDigits(currentA), amplifierA: toDigits(amplifierA), frequencyHz: toDigits(currentHz) }
-    const message = `The drivers take ${figures.currentA} A at ${figures.frequencyHz} Hz; the amplifier gives ${figures.amplifierA} A.`
+    const message = say('amplifier-out-of-reach.current', {
+      currentA: figures.currentA,
+      frequencyHz: figures.frequencyHz,
+      amplifierA: figures.amplifierA
+    })
     said.push(caution('amplifier-out-of-reach', message, { at: 'limits.amplifierCurrentA', figures }))
   }
   return said
@@ -91,7 +104,10 @@ function radiatorCautions({ bounds, limits }: LargeSignalAnswer): readonly Cauti
   const { radiatorM } = bounds
   if (travel !== undefined && radiatorM === undefined) {
     const figures = { excursionMm: toDigits(travel * 1e3), frequencyHz: toDigits(at ?? 0) }
-    const message = `A passive radiator would travel ${figures.excursionMm} mm one way at ${figures.frequencyHz} Hz; compare that with its data sheet and give its travel.`
+    const message = say('passive-radiator-travel-unknown', {
+      excursionMm: figures.excursionMm,
+      frequencyHz: figures.frequencyHz
+    })
     return [caution('passive-radiator-travel-unknown', message, { at: 'limits.passiveRadiatorXmaxM', figures })]
   }
   if (travel === undefined || at === undefined || radiatorM === undefined || travel <= radiatorM) return []
@@ -100,7 +116,11 @@ function radiatorCautions({ bounds, limits }: LargeSignalAnswer): readonly Cauti
     travelMm: toDigits(radiatorM * 1e3),
     frequencyHz: toDigits(at)
   }
-  const message = `A passive radiator would travel ${figures.excursionMm} mm one way at ${figures.frequencyHz} Hz; it can travel ${figures.travelMm} mm.`
+  const message = say('passive-radiator-excursion', {
+    excursionMm: figures.excursionMm,
+    frequencyHz: figures.frequencyHz,
+    travelMm: figures.travelMm
+  })
   return [caution('passive-radiator-excursion', message, { at: 'limits.passiveRadiatorXmaxM', figures })]
 }
 
@@ -111,14 +131,14 @@ function lossCautions({ curves }: LargeSignalAnswer, frequenciesHz: ArrayLike<nu
   const { value, frequencyHz } = worst(total, frequenciesHz)
   if (value <= NOTEWORTHY_DB) return []
   const figures = { lossDb: toDigits(value), frequencyHz }
-  const message = `At ${frequencyHz} Hz warm coils and fast air in the ports take about ${figures.lossDb} dB from the level (an estimate).`
+  const message = say('level-lost-at-drive', { frequencyHz, lossDb: figures.lossDb })
   return [caution('level-lost-at-drive', message, { figures })]
 }
 
 function jetCautions(system: ResponseSystem, frequencies: number): readonly Caution[] {
   const ports = system.ports.length
   if (ports === 0 || jetsCanBeSolved(system, frequencies)) return []
-  const message = `The losses of the jets in ${ports} ports at ${frequencies} frequencies were left out; ask for fewer frequencies.`
+  const message = say('port-jets-left-out', { portCount: ports, frequencyCount: frequencies })
   return [caution('port-jets-left-out', message, { figures: { ports, frequencies } })]
 }
 

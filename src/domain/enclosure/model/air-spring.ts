@@ -2,6 +2,7 @@
 import { type Caution, caution } from '../../caution.ts'
 import { toDigits } from '../../digits.ts'
 import type { Solution } from '../../network/solution.ts'
+import { say } from '../../say.ts'
 import { type ResponseSystem, solveGrid } from './response-system.ts'
 
 /** Compression from which the second harmonic of the air is worth a word (5 %), and from which it is a fault (10 %). Ours. */
@@ -64,7 +65,13 @@ export function springCautions(system: ResponseSystem, frequenciesHz: ArrayLike<
       pressureKpa: toDigits((share * system.air.stiffnessPa) / Math.SQRT2 / 1e3),
       frequencyHz
     }
-    const message = `The air in the ${name} chamber is squeezed by ${figures.sharePercent} % of its volume at ${frequencyHz} Hz: about ${figures.harmonicPercent} % of second harmonic from the air alone, ${figures.pressureKpa} kPa RMS on the walls.`
+    const message = say('air-spring-stiffens', {
+      name,
+      sharePercent: figures.sharePercent,
+      frequencyHz,
+      harmonicPercent: figures.harmonicPercent,
+      pressureKpa: figures.pressureKpa
+    })
     const level = share > STIFF_FROM ? 'care' : 'note'
     return [caution('air-spring-stiffens', message, { at: placeOf(system, name), figures, level })]
   })
@@ -91,9 +98,9 @@ export function smallChamberCautions(system: ResponseSystem): readonly Caution[]
     const figures = { volumeL: toDigits(volumeM3 * 1e3), leastL: toDigits(leastM3 * 1e3) }
     const measure =
       driver.xmaxM === undefined
-        ? 'the cones themselves take about'
-        : `${SWEPT_VOLUMES} times what the cones sweep to Xmax is`
-    const message = `The ${name} chamber holds ${figures.volumeL} L; ${measure} ${figures.leastL} L. The drivers hardly fit in it, and its spring is far from linear.`
+        ? say('chamber-too-small.cones')
+        : say('chamber-too-small.sweep', { sweptTimes: SWEPT_VOLUMES })
+    const message = say('chamber-too-small', { name, volumeL: figures.volumeL, measure, leastL: figures.leastL })
     return [caution('chamber-too-small', message, { at: placeOf(system, name), figures })]
   })
 }

@@ -1,6 +1,5 @@
 /** Every enclosure kind: where the two faces of the cone look and where each chamber opens to. A new kind is a line. */
-import type { ChamberName } from '../../../contract/enclosures/words.ts'
-import type { PresetKind } from './request.ts'
+import type { ChamberName, PresetKind } from '../../../contract/enclosures/words.ts'
 
 export type PlaceName = ChamberName | 'outside' | 'behind'
 

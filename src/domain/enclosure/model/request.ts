@@ -11,19 +11,9 @@ import type {
 } from '../../../contract/enclosures/enclosure.ts'
 import type { LimitsRequest } from '../../../contract/enclosures/limits.ts'
 import type { TimeResponseRequest } from '../../../contract/enclosures/time-response.ts'
+import type { PresetKind } from '../../../contract/enclosures/words.ts'
 import type { Filter } from '../../filter/filter.ts'
 import type { Connection } from '../../network/network.ts'
-
-const presetKinds = [
-  'infinite-baffle',
-  'closed',
-  'vented',
-  'passive-radiator',
-  'band-pass-4',
-  'band-pass-6-parallel',
-  'band-pass-6-series'
-] as const
-export type PresetKind = (typeof presetKinds)[number]
 
 export interface PresetEnclosureRequest {
   readonly kind: PresetKind

@@ -1,5 +1,4 @@
 /** POST /v1/enclosures/sizing: boxes that suit a driver, what each gives and costs, and which do not suit and why. */
-
 import type { EnclosureSizing, SizingRequest } from '../../../contract/enclosures/enclosure-sizing.ts'
 import type { SizedKind } from '../../../contract/enclosures/words.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
@@ -10,6 +9,7 @@ import { inDigits } from '../../digits.ts'
 import { givenDriverCautions } from '../../driver/given-driver-cautions.ts'
 import { explain } from '../../formula.ts'
 import type { Basis, Outcome } from '../../outcome.ts'
+import { say } from '../../say.ts'
 import { sizingDefaults } from './defaults.ts'
 import { closedResonanceByQ, closedVolume, tuningByRatio, volumeByAlpha } from './formulas.ts'
 import { sizeBandPass } from './size-band-pass.ts'
@@ -130,16 +130,15 @@ function roughOuterM3(netVolumeM3: number): number {
 function sizingCautions({ request }: SizingProblem, candidates: readonly EnclosureCandidate[]): readonly Caution[] {
   const cautions: Caution[] = []
   if (candidates.every(({ suits }) => !suits)) {
-    cautions.push(caution('no-box-suits', 'None of the boxes asked for suits this driver and space; each says why.'))
+    cautions.push(caution('no-box-suits', say('no-box-suits')))
   }
   const opened = candidates.some(({ kind }) => kind !== 'closed')
   if (opened && request.lining?.amount === 'filled') {
-    const message = 'A filled box with an opening loses most of what the opening adds: line the walls only.'
+    const message = say('lining-in-opened-box')
     cautions.push(caution('lining-in-opened-box', message, { at: 'lining.amount' }))
   }
   if (candidates.some(({ kind }) => kind === 'vented' || kind === 'passive-radiator')) {
-    const message =
-      'Below the tuning of a vented or passive-radiator box nothing holds the cone: plan a high-pass there.'
+    const message = say('cone-unloaded-below-tuning')
     cautions.push(caution('cone-unloaded-below-tuning', message))
   }
   return cautions

@@ -6,11 +6,13 @@ import { type Assumptions, assumptions } from '../../assume.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { CELSIUS_ZERO_K } from '../../constants.ts'
 import { DesignError } from '../../design-error.ts'
+import { fixed } from '../../digits.ts'
 import { identityFormula } from '../../driver/formulas.ts'
 import { givenDriverCautions } from '../../driver/given-driver-cautions.ts'
 import { explain } from '../../formula.ts'
 import type { Basis, Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
+import { say } from '../../say.ts'
 import type { SystemRequest } from '../model/request.ts'
 import { frequenciesOf } from '../response/frequencies.ts'
 import { FIGURE_POINTS, MOST_POINTS, spreadDefaults, toleranceDefaults } from './defaults.ts'
@@ -141,12 +143,16 @@ function figuresOf(nominal: Figures, samples: readonly Figures[], percents: read
 }
 
 function cautionsOf({ system }: Sample, within: number | undefined): readonly Caution[] {
-  const held = 'The parts of a custom enclosure are held at their nominal size; only drivers and air vary.'
-  const few = `Only ${within?.toFixed(0)} % of such systems keep to Xmax at this drive.`
+  const held = say('dimensions-held')
   return [
     ...(system.custom ? [caution('dimensions-held', held, { at: 'enclosure' })] : []),
     ...(within !== undefined && within < 95
-      ? [caution('excursion-by-chance', few, { at: 'driver.xmaxM', figures: { withinXmaxPercent: within } })]
+      ? [
+          caution('excursion-by-chance', say('excursion-by-chance', { withinPercent: fixed(within, 0) }), {
+            at: 'driver.xmaxM',
+            figures: { withinXmaxPercent: within }
+          })
+        ]
       : [])
   ]
 }

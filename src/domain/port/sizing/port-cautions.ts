@@ -1,8 +1,8 @@
 /** What a person should know before cutting a port. */
-
 import type { PortSizing } from '../../../contract/ports/port-sizing.ts'
 import { type Caution, caution } from '../../caution.ts'
-import { inDigits } from '../../digits.ts'
+import { toDigits } from '../../digits.ts'
+import { say } from '../../say.ts'
 import { airSpeedLevel } from '../air-speed.ts'
 import { portSizingDefaults } from './defaults.ts'
 import type { PortSetting } from './port-design.ts'
@@ -19,13 +19,17 @@ export function portCautions(result: PortSizing, setting: PortSetting): readonly
 function fitCautions({ fits, recommended, waysOut }: PortSizing): readonly Caution[] {
   if (fits) return []
   const ways = waysOut.map(({ detail }) => detail).join('; ')
-  const message = `No port of the kind asked for keeps all limits; nearest: ${recommended.name}, ${recommended.why[0] ?? ''}. What would: ${ways || 'nothing found'}.`
+  const message = say('port-does-not-fit', {
+    name: recommended.name,
+    why: recommended.why[0] ?? '',
+    ways: ways || 'nothing found'
+  })
   return [caution('port-does-not-fit', message, { at: 'port' })]
 }
 
 function speedCautions({ demand, recommended }: PortSizing): readonly Caution[] {
   if (demand === undefined) {
-    const message = 'Nothing tells how much air the port carries: its speed was not checked.'
+    const message = say('port-speed-unchecked')
     return [caution('port-speed-unchecked', message)]
   }
   const { airSpeedMPerS: speed = 0 } = recommended
@@ -33,8 +37,12 @@ function speedCautions({ demand, recommended }: PortSizing): readonly Caution[] 
   const level = airSpeedLevel(speed)
   // A note says no more than the limit that was kept already does.
   if (kept && (level === undefined || level === 'note')) return []
-  const judged = kept ? 'within' : 'above'
-  const message = `${inDigits(speed)} m/s peak in the port at full drive, ${judged} the ${inDigits(demand.limitMPerS)} m/s asked for.`
+  const judged = kept ? say('judged.within') : say('judged.above')
+  const message = say('port-air-speed.sizing', {
+    speedMPerS: toDigits(speed),
+    judged,
+    limitMPerS: toDigits(demand.limitMPerS)
+  })
   return [
     caution('port-air-speed', message, {
       figures: { airSpeedMPerS: speed, limitMPerS: demand.limitMPerS },
@@ -46,7 +54,10 @@ function speedCautions({ demand, recommended }: PortSizing): readonly Caution[] 
 function resonanceCautions({ recommended }: PortSizing, { lowPassHz }: PortSetting): readonly Caution[] {
   const { pipeResonanceHz: resonance } = recommended
   if (resonance >= portSizingDefaults.resonanceClear.value * lowPassHz) return []
-  const message = `The port also resonates at ${inDigits(resonance)} Hz, like an organ pipe: a low-pass of ${inDigits(resonance / portSizingDefaults.resonanceClear.value)} Hz or below keeps it quiet, a shorter port moves it up.`
+  const message = say('port-pipe-resonance', {
+    resonanceHz: toDigits(resonance),
+    cornerHz: toDigits(resonance / portSizingDefaults.resonanceClear.value)
+  })
   return [caution('port-pipe-resonance', message, { figures: { resonanceHz: resonance, lowPassHz } })]
 }
 
@@ -54,11 +65,17 @@ function modelCautions({ recommended }: PortSizing, { volumeM3, walls }: PortSet
   const cautions: Caution[] = []
   const { totalAreaM2, effectiveLengthM, tuningHz, waveguideTuningHz, otherEnds, kind } = recommended
   if ((totalAreaM2 * effectiveLengthM) / volumeM3 > portSizingDefaults.largePortShare.value) {
-    const message = `The port is large against the box: as a waveguide it tunes to ${inDigits(waveguideTuningHz)} Hz instead of ${inDigits(tuningHz)} Hz.`
+    const message = say('port-large-for-box', {
+      waveguideTuningHz: toDigits(waveguideTuningHz),
+      tuningHz: toDigits(tuningHz)
+    })
     cautions.push(caution('port-large-for-box', message))
   }
   if (kind === 'slot' && walls !== 'own') {
-    const message = `The exact length of a slot beside a wall is uncertain: by two methods the same length tunes to ${inDigits(otherEnds.tuningHz)} or ${inDigits(tuningHz)} Hz. Cut it long, measure, trim.`
+    const message = say('slot-end-uncertain', {
+      tuningHz: toDigits(otherEnds.tuningHz),
+      otherTuningHz: toDigits(tuningHz)
+    })
     cautions.push(caution('slot-end-uncertain', message))
   }
   return cautions

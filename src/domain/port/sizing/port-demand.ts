@@ -16,7 +16,7 @@ import { filterSections } from '../../filter/filter-sections.ts'
 import { branchFlow } from '../../network/branch-flow.ts'
 import { filteredSolver } from '../../network/filtered-solver.ts'
 import type { Branch } from '../../network/network.ts'
-import { emptySolution } from '../../network/solution.ts'
+import { emptySolution, type Solution } from '../../network/solution.ts'
 import { networkSolver } from '../../network/solver.ts'
 import { effectiveLengthM } from '../port-length.ts'
 import { belowTuning, portSizingDefaults } from './defaults.ts'
@@ -95,10 +95,17 @@ function lowestHz({ highPassHz, filters = [] }: PortSizingRequest, tuningHz: num
   throw new DesignError('out-of-range', { field: 'highPassHz', value: fromHz, maximum, unit: 'Hz' })
 }
 
+/** Peak flow in a port, and as much of it as the cones may move within their excursion [m³/s]. */
+interface Flow {
+  readonly full: number
+  readonly held: number
+}
+
+type FlowName = keyof Flow
+
 /** The flow may have a peak below, at and above the tuning: looked for on a grid, then refined. */
-function highestFlow(flow: (frequencyHz: number) => number, fromHz: number, toHz: number) {
-  const grid = logarithmicGrid(fromHz, toHz, POINTS)
-  const flows = grid.map(flow)
+function highestFlow(grid: readonly number[], flows: readonly number[], flow: (frequencyHz: number) => number) {
+  const [fromHz = 0] = grid
   const best = flows.indexOf(Math.max(...flows))
   const at = goldenMaximum(flow, grid[Math.max(0, best - 1)] ?? fromHz, grid[best + 1] ?? fromHz)
   const refined = flow(at)
@@ -109,22 +116,34 @@ function highestFlow(flow: (frequencyHz: number) => number, fromHz: number, toHz
 function drivenDemand(request: PortSizingRequest, driver: Driver, setting: Setting, assume: Assumptions): PortDemand {
   const { tuningHz, limitMPerS } = setting
   const wiring = driverWiring(request.drivers, driver, assume)
-  const flow = flowAtDrive(request, driver, wiring, setting, assume)
+  const flowsAt = flowAtDrive(request, driver, wiring, setting, assume)
   const fromHz = lowestHz(request, tuningHz, assume)
-  const highest = (held: boolean) => highestFlow(hz => flow(hz, held), fromHz, SPAN * tuningHz)
-  const full = highest(false)
+  const grid = logarithmicGrid(fromHz, SPAN * tuningHz, POINTS)
+  const onGrid = flowsAt(grid)
+  const one = new Float64Array(1)
+  const flow = (frequencyHz: number, name: FlowName) => {
+    one[0] = frequencyHz
+    return (flowsAt(one)[0] as Flow)[name]
+  }
+  const highest = (name: FlowName) =>
+    highestFlow(
+      grid,
+      onGrid.map(each => each[name]),
+      hz => flow(hz, name)
+    )
+  const full = highest('full')
   const swept = driver.xmaxM === undefined ? undefined : wiring.faces * driver.sdM2 * driver.xmaxM
   return {
     by: 'network',
     peakFlowM3PerS: full.flow,
     peakFlowHz: full.at,
-    flowAtTuningM3PerS: flow(tuningHz, false),
+    flowAtTuningM3PerS: flow(tuningHz, 'full'),
     limitMPerS,
     areaM2: full.flow / limitMPerS,
     ...(swept === undefined
       ? {}
       : {
-          excursionLimitedAreaM2: highest(true).flow / limitMPerS,
+          excursionLimitedAreaM2: highest('held').flow / limitMPerS,
           ruleAreaM2: displacementRuleAreaM2(tuningHz, swept)
         })
   }
@@ -153,7 +172,7 @@ function ventedNetwork(
   return presetNetwork({ kind: 'vented', rear }, driver, wiring, air, assumptions())
 }
 
-/** Peak flow through the port [m³/s], the filters before the amplifier in it. */
+/** The flow through the port over frequencies, the filters before the amplifier in it. */
 function flowAtDrive(
   request: PortSizingRequest,
   driver: Driver,
@@ -165,16 +184,25 @@ function flowAtDrive(
   const port = ports[0]?.branch as Branch
   const sourceOhm = assume.take(request.source?.seriesOhm, 'source.seriesOhm', enclosureDefaults.seriesOhm)
   const solver = filteredSolver(networkSolver(network, sourceOhm), filterSections(request.filters ?? [], 'filters'))
-  const solution = emptySolution(network, new Float64Array(1))
+  const single = emptySolution(network, new Float64Array(1))
   const peak = Math.SQRT2 * driveV(request, driver, wiring.groupOhm, wiring.count, assume)
-  return (frequencyHz: number, heldToXmax: boolean): number => {
-    solution.omegas[0] = 2 * Math.PI * frequencyHz
+  return (frequenciesHz: ArrayLike<number>): readonly Flow[] => {
+    const { length } = frequenciesHz
+    const solution = length === 1 ? single : emptySolution(network, new Float64Array(length))
+    for (let k = 0; k < length; k++) solution.omegas[k] = 2 * Math.PI * (frequenciesHz[k] as number)
     solver.solve(solution)
-    const speeds = solution.velocities.map(({ re, im }) => Math.hypot(re[0] ?? 0, im[0] ?? 0))
-    const excursion = (peak * Math.max(...speeds)) / (2 * Math.PI * frequencyHz)
-    const held = heldToXmax && driver.xmaxM !== undefined ? Math.min(1, driver.xmaxM / excursion) : 1
-    return held * peak * (branchFlow(solution, port)[0] ?? 0)
+    return Array.from(branchFlow(solution, port), (perVolt, k) => {
+      const share = heldShare(solution, k, peak, driver.xmaxM)
+      return { full: peak * perVolt, held: share * peak * perVolt }
+    })
   }
+}
+
+/** What the excursion of the cone that moves most leaves of a drive. */
+function heldShare({ velocities, omegas }: Solution, k: number, peak: number, xmaxM: number | undefined): number {
+  if (xmaxM === undefined) return 1
+  const speeds = velocities.map(({ re, im }) => Math.hypot(re[k] ?? 0, im[k] ?? 0))
+  return Math.min(1, xmaxM / ((peak * Math.max(...speeds)) / (omegas[k] as number)))
 }
 
 /** @returns RMS over the group, before the series resistance */

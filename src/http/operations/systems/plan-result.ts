@@ -1,16 +1,17 @@
 /** What a plan answers, on the wire. */
 import Type from 'typebox'
-import { component, ref } from '../../../contract/field/component.ts'
+import { byTag, component, ref } from '../../../contract/field/component.ts'
 import { CautionBody } from '../../../contract/field/envelope.ts'
 import { choice, quantity } from '../../../contract/field/quantities.ts'
 import { PlanChoiceBody, PlanWaysOutBody } from '../../../contract/systems/plan-choice.ts'
 import { PlanCircuitBody } from '../../../contract/systems/plan-circuit.ts'
 import { PlanCoverBody } from '../../../contract/systems/plan-cover.ts'
 import { PlanHeadroomBody, PlanWhatIfBody } from '../../../contract/systems/plan-margins.ts'
+import { PlanSummaryBody } from '../../../contract/systems/plan-summary.ts'
 import { PlanReadingBody } from '../../../contract/systems/readings.ts'
 import { PlanRemedyBody } from '../../../contract/systems/remedies.ts'
 import { HazardBody } from '../../../contract/systems/safety.ts'
-import { billParts } from '../../../contract/systems/words.ts'
+import { billParts, startStages } from '../../../contract/systems/words.ts'
 import { BillRowBody, BuildOrderBody, RestraintBody } from '../../../contract/systems/workshop.ts'
 import { partNames } from '../../wire/chosen-parts.ts'
 import type { Operation } from '../../wire/operation.ts'
@@ -47,16 +48,42 @@ export const partOperations = {
 } as const satisfies Record<string, Operation>
 export type PartName = keyof typeof partOperations
 
+const resource = Type.String({ description: 'Path of the resource behind the part' })
+const undone = Type.Literal(false, { description: 'There is no answer' })
+
+const WaitingPart = component('WaitingPart', 'A part that could not begin.', {
+  status: Type.Literal('waiting', { description: 'Waits for what another part should give' }),
+  done: undone,
+  resource,
+  problem: ref(ProblemBody, 'What it waits for')
+})
+
+const FailedPart = component('FailedPart', 'A part that its resource refuses.', {
+  status: Type.Literal('failed', { description: 'The resource refuses what the plan leads to' }),
+  done: undone,
+  resource,
+  request: Type.Optional(
+    Type.Unsafe<Readonly<Record<string, unknown>>>({
+      type: 'object',
+      description: 'The request, as the resource reads it',
+      additionalProperties: true
+    })
+  ),
+  problem: ref(ProblemBody, 'Why this part could not be done')
+})
+
+/** Told apart by `status`, so that a reader of types finds the answer where there is one. */
 function partBody(name: PartName) {
   const { path, operationId, body, answer } = partOperations[name]
-  const title = `${operationId[0]?.toUpperCase()}${operationId.slice(1)}Part`
-  return component(title, `What ${path} gives for the request shown, or why it could not be done.`, {
-    resource: Type.String({ description: `Always ${path}` }),
-    done: Type.Boolean({ description: 'Whether there is an answer' }),
-    request: Type.Optional(ref(body, 'The request; the resource gives the same answer for it')),
-    answer: Type.Optional(ref(answer)),
-    problem: Type.Optional(ref(ProblemBody, 'Why this part could not be done'))
+  const title = `${operationId[0]?.toUpperCase()}${operationId.slice(1)}`
+  const done = component(`${title}Done`, `What ${path} gives.`, {
+    status: Type.Literal('done', { description: 'There is an answer' }),
+    done: Type.Literal(true, { description: 'There is an answer' }),
+    resource,
+    request: ref(body, 'The resource gives the same answer for it'),
+    answer: ref(answer)
   })
+  return byTag(`${title}Part`, `What ${path} gives, or why not.`, 'status', [done, FailedPart, WaitingPart])
 }
 
 const PartsBody = component(
@@ -79,15 +106,6 @@ const PartsBody = component(
   }
 )
 
-const SummaryBody = component('PlanSummary', 'The plan in a few lines.', {
-  verdict: choice(
-    '`ready`; `take-care`: read the cautions first; `incomplete`: a part could not be done; `stop`: do not build or switch this on',
-    ['ready', 'take-care', 'incomplete', 'stop']
-  ),
-  reasons: Type.Array(Type.String(), { description: 'Why it is stopped or incomplete, the gravest first' }),
-  lines: Type.Array(Type.String(), { description: 'What will be built, a sentence a part' })
-})
-
 const TriedBody = component('PlanTried', 'An enclosure that was tried before the chosen one.', {
   name: Type.String({ description: 'Alignment' }),
   netVolumeL: quantity('L', 'Net volume'),
@@ -99,6 +117,12 @@ const CommissioningBody = component('CommissioningStep', 'One step of switching 
   number: Type.Integer({ description: 'Place in the whole work; the numbers of the build go on' }),
   title: Type.String({ description: 'The step in a few words' }),
   id: Type.String({ description: 'Name of the step' }),
+  stage: choice(
+    '`power` up to the running engine; `gain`, without drivers; `sound`, the first; `proof` under load, and handing over',
+    startStages
+  ),
+  minutes: quantity('min', 'Work of a careful first build'),
+  tools: Type.Array(Type.String(), { description: 'Tools' }),
   text: Type.String({ description: 'What to do' }),
   passIf: Type.String({ description: 'What must be seen before the next step' }),
   uses: Type.Optional(Type.Array(choice('Part', billParts), { description: 'Rows of the bill it takes' })),
@@ -128,7 +152,7 @@ export const PlanResultBody = component(
   'A system that can be bought, cut, wired and switched on. All of it comes, but what its description says is absent; with `?parts=` the summary and what was asked for.',
   {
     name: Type.Optional(Type.String({ description: 'Title; absent where none was given' })),
-    summary: ref(SummaryBody),
+    summary: ref(PlanSummaryBody),
     cover: Type.Optional(ref(PlanCoverBody)),
     parts: Type.Optional(ref(PartsBody)),
     circuit: Type.Optional(ref(PlanCircuitBody)),

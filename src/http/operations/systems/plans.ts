@@ -1,8 +1,9 @@
 /** POST /v1/plans */
 import type { JsonSchema } from '../../../contract/field/component.ts'
+import { CompactPlanBody } from '../../../contract/systems/plan-compact.ts'
 import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
 import { PlanBody } from '../../../contract/systems/plan-request.ts'
-import { BillRowBody } from '../../../contract/systems/workshop.ts'
+import { BillRowBody, billSpecificationFields } from '../../../contract/systems/workshop.ts'
 import { plainOrder } from '../../../documents/draw/plain-order.ts'
 import { paperOfPlan } from '../../../documents/plan/paper-of-plan.ts'
 import { planPage } from '../../../documents/plan/plan-page.ts'
@@ -14,10 +15,16 @@ import type { Calculation } from '../../wire/calculation.ts'
 import { csvOfRecords } from '../../wire/csv-form.ts'
 import { jsonWriter } from '../../wire/json-writer.ts'
 import { defineOperation } from '../../wire/operation.ts'
+import { compactPlan } from './compact-plan.ts'
 import { PlanResultBody, planPartNames } from './plan-result.ts'
 import { estatePlan, hatchbackPlan, leaningPlan } from './plans-examples.ts'
 import { presentedPlan } from './presented-plan.ts'
 import { planLaws } from './system-laws.ts'
+
+/** The specification of a row stands in columns of its own. */
+const billColumns = Object.keys(BillRowBody.properties).flatMap(name =>
+  name === 'specification' ? billSpecificationFields : [name]
+)
 
 const bodyWriter = jsonWriter(PlanBody as JsonSchema)
 
@@ -44,6 +51,13 @@ export const planSystem = defineOperation({
   heavy: true,
   forms: [
     {
+      mediaType: 'application/vnd.cabinbass.compact+json',
+      description:
+        'What the screen of a phone shows: verdict, figures, every caution, what to buy, titles of the steps',
+      schema: CompactPlanBody,
+      render: (outcome, _request, options) => compactPlan(outcome, options)
+    },
+    {
       mediaType: 'text/html',
       description: 'The plan as one printable page without script',
       render: (outcome, request, { calculation }) => {
@@ -64,7 +78,11 @@ export const planSystem = defineOperation({
       mediaType: 'text/csv',
       description: 'The bill of materials; the curves come as CSV from the request shown in the part `response`',
       render: ({ result }, _request, { digits }) =>
-        csvOfRecords(result.billOfMaterials, Object.keys(BillRowBody.properties), digits)
+        csvOfRecords(
+          result.billOfMaterials.map(({ specification, ...row }) => ({ ...row, ...specification })),
+          billColumns,
+          digits
+        )
     },
     {
       mediaType: 'text/plain',

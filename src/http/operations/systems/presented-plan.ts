@@ -4,6 +4,7 @@ import type { Ajv2020 } from 'ajv/dist/2020.js'
 import type { JsonSchema } from '../../../contract/field/component.ts'
 import { PlanBody } from '../../../contract/systems/plan-request.ts'
 import type { Outcome } from '../../../domain/outcome.ts'
+import type { PlanReason } from '../../../plan/answer/plan-summary.ts'
 import type { SystemPlan } from '../../../plan/plan-system.ts'
 import type { Part } from '../../../plan/request/part.ts'
 import { calculationOf } from '../../wire/calculation.ts'
@@ -14,15 +15,19 @@ import { type Problem, type ProblemError, problem } from '../../wire/problem.ts'
 import { requestValidator } from '../../wire/request-validator.ts'
 import { schemaFaults } from '../../wire/schema-faults.ts'
 import { wireOutcome } from '../../wire/wire-outcome.ts'
+import { wirePath } from '../../wire/wire-path.ts'
 import { type PartName, partOperations } from './plan-result.ts'
 
-interface PresentedPart {
-  readonly resource: string
-  readonly done: boolean
+interface Refused {
+  readonly status: 'failed' | 'waiting'
+  readonly done: false
   readonly request?: unknown
-  readonly answer?: unknown
-  readonly problem?: Problem
+  readonly problem: Problem
 }
+type PresentedPart = { readonly resource: string } & (
+  | Refused
+  | { readonly status: 'done'; readonly done: true; readonly request: unknown; readonly answer: unknown }
+)
 
 let validator: Ajv2020 | undefined
 
@@ -44,29 +49,36 @@ function presentedPart(operation: Operation, part: Part<unknown, unknown>): Pres
   const faults = wire === undefined ? [] : faultsOf(operation, wire)
   if (faults.length > 0) {
     const detail = `The other parts lead to a request that ${resource} does not take.`
-    return { resource, done: false, problem: problem('invalid-request', detail, faults) }
+    return { resource, status: 'failed', done: false, problem: problem('invalid-request', detail, faults) }
   }
-  const asked = request === undefined ? {} : { request }
-  const schema = body as JsonSchema
+  if (part.done)
+    return { resource, status: 'done', done: true, request, answer: answerOf(operation, part.outcome, wire) }
   // What has no request of its own was turned down for what the plan's request says.
-  const pointedInto = request === undefined ? (PlanBody as JsonSchema) : schema
-  return part.done
-    ? { resource, done: true, ...asked, answer: answerOf(operation, part.outcome, wire) }
-    : { resource, done: false, ...asked, problem: designProblem(part.refusal, pointedInto) }
+  const pointedInto = request === undefined ? PlanBody : body
+  const status = part.refusal.waiting === true ? 'waiting' : 'failed'
+  const asked = wire === undefined ? {} : { request: wire }
+  return { resource, status, done: false, ...asked, problem: designProblem(part.refusal, pointedInto as JsonSchema) }
 }
+
+const presentedReason = ({ at, ...reason }: PlanReason) => ({
+  ...reason,
+  ...(at === undefined ? {} : { pointer: wirePath(PlanBody as JsonSchema, at).pointer })
+})
 
 export function presentedPlan({ parts, summary, ...plan }: SystemPlan) {
   const given = Object.entries<Part<unknown, unknown> | undefined>({ ...parts })
   const rows = given.flatMap(([name, part]) =>
     part === undefined ? [] : [[name, part, presentedPart(partOperations[name as PartName], part)] as const]
   )
-  const turnedDown = rows.flatMap(([name, part, { done, problem: why }]) =>
-    part.done && !done ? [`${name}: ${why?.detail ?? ''}`] : []
+  const turnedDown = rows.flatMap(([name, part, shown]) =>
+    part.done && !shown.done
+      ? [{ code: shown.problem.code, part: name, detail: `${name}: ${shown.problem.detail}` }]
+      : []
   )
   const verdict = turnedDown.length > 0 && summary.verdict !== 'stop' ? 'incomplete' : summary.verdict
   return {
     ...plan,
-    summary: { ...summary, verdict, reasons: [...summary.reasons, ...turnedDown] },
+    summary: { ...summary, verdict, reasons: [...summary.reasons.map(presentedReason), ...turnedDown] },
     parts: Object.fromEntries(rows.map(([name, , presented]) => [name, presented]))
   }
 }

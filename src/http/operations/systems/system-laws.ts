@@ -45,7 +45,9 @@ export const searchLaws: readonly Law<Search, Found>[] = [
 
 /** The answers of parts are of many kinds; all carry their cautions alike. */
 const stopped = ({ parts }: Plan) =>
-  Object.entries(parts ?? {}).find(([, part]) => JSON.stringify(part?.answer ?? '').includes('"level":"stop"'))?.[0]
+  Object.entries(parts ?? {}).find(([, part]) =>
+    JSON.stringify(part.done ? part.answer : '').includes('"level":"stop"')
+  )?.[0]
 
 export const planLaws: readonly Law<Static<typeof PlanBody>, Plan>[] = [
   {

@@ -12,7 +12,7 @@ import type { Observed } from '../observability.ts'
 import { AnswerQuery, clientGone, refusals } from '../operation-routes.ts'
 import type { Settings } from '../settings.ts'
 import { type BatchCall, type BatchMeans, type BatchText, inOrder, runCall } from './batch.ts'
-import { BatchAnswer, BatchBody, MOST_CALLS } from './batch-schema.ts'
+import { BatchAnswer, BatchBody, MOST_CALLS, MOST_LINES } from './batch-schema.ts'
 
 const forms = ['application/json', NDJSON] as const
 
@@ -24,8 +24,8 @@ const BatchQuery = Type.Object(
     fromIndex: Type.Optional(
       Type.String({
         description: 'Leaves out the calls before this index: where a stream was cut, go on behind its last whole line',
-        pattern: '^(0|[1-9]\\d?|100)$',
-        maxLength: 3
+        pattern: '^(0|[1-9]\\d{0,2}|1000)$',
+        maxLength: 4
       })
     )
   },
@@ -36,6 +36,9 @@ interface BatchRoute {
   Body: { readonly calls: readonly BatchCall[] }
   Querystring: { digits?: AnswerOptions['digits']; basis?: string; fromIndex?: string }
 }
+
+/** A thousand small calls fit; read and checked within a few milliseconds. */
+const LARGER_BODY = 2
 
 /** A batch may take as long as this many single calls. */
 const BUDGETS = 3
@@ -78,7 +81,7 @@ async function whole({ texts, summary }: Lines): Promise<string> {
 
 function refuseTooMany(calls: number, most: number): void {
   if (calls <= most) return
-  throw new Refusal('invalid-request', `This service takes at most ${most} calls in a batch.`, {
+  throw new Refusal('invalid-request', `This service takes at most ${most} calls in such a batch.`, {
     errors: [
       { pointer: '/calls', code: 'too-many', detail: `Takes at most ${most} entries.`, bounds: { maxItems: most } }
     ]
@@ -89,7 +92,7 @@ const documentation = {
   operationId: 'runBatch',
   tags: ['Batches'],
   summary: 'Many calls in one',
-  description: `Up to ${MOST_CALLS} calls, each with its own status and answer or problem, in the order of the request; one bad call spoils only itself. Calls run in parallel in worker threads. With \`Accept: application/x-ndjson\` each item leaves as a line of its own as soon as it and those before it are done, and the last line is \`{"summary": …}\`; a stream without it was cut. Every call is pure, so a client may ask again, with \`fromIndex\` for the rest only. Each call counts against the rate limit.`,
+  description: `Up to ${MOST_CALLS} calls, or ${MOST_LINES} answered line by line, each with its own status and answer or problem, in the order of the request; one bad call spoils only itself. Calls run in parallel in worker threads. With \`Accept: application/x-ndjson\` or \`?form=ndjson\` each item leaves as a line of its own as soon as it and those before it are done, and the last line is \`{"summary": …}\`; a stream without it was cut. Every call is pure, so a client may ask again, with \`fromIndex\` for the rest only. Each call counts against the rate limit.`,
   querystring: BatchQuery,
   body: ref(BatchBody),
   response: {
@@ -138,13 +141,16 @@ export function registerBatches(app: FastifyInstance, operations: readonly Opera
     '/v1/batches',
     {
       schema: documentation,
+      bodyLimit: settings.bodyLimitBytes * LARGER_BODY,
       onRequest: async (request, reply) => {
         negotiated(forms, request, reply)
       }
     },
     async (request, reply) => {
       const { calls } = request.body
-      refuseTooMany(calls.length, settings.batchItemsMax)
+      const form = negotiated(forms, request, reply)
+      const most = form === NDJSON ? (settings.batchItemsMax * MOST_LINES) / MOST_CALLS : settings.batchItemsMax
+      refuseTooMany(calls.length, most)
       const from = Math.min(Number(request.query.fromIndex ?? 0), calls.length)
       await app.spend(request, reply, calls.length - from - 1)
       const options = { digits: request.query.digits ?? 'six', basis: request.query.basis === 'true' } as const
@@ -154,7 +160,6 @@ export function registerBatches(app: FastifyInstance, operations: readonly Opera
         if (call === undefined) throw new RangeError('a batch has no such call')
         return runCall(call, index, options, means)
       })
-      const form = negotiated(forms, request, reply)
       reply.type(contentType(form)).header('cache-control', 'no-store')
       return reply.send(form === NDJSON ? Readable.from(ndjson(lines)) : await whole(lines))
     }

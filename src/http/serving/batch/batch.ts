@@ -55,10 +55,11 @@ export async function runCall(
 ): Promise<BatchText> {
   const found = await answerOf(call, options, means)
   const answered = typeof found === 'string'
-  const head = `{"index":${index},${call.id === undefined ? '' : `"id":${JSON.stringify(call.id)},`}`
+  const id = call.id === undefined ? '' : `"id":${JSON.stringify(call.id)},`
+  const head = `"index":${index},${id}"operationId":${JSON.stringify(call.operationId)},`
   return answered
-    ? { answered, text: `${head}"status":200,"answer":${found}}` }
-    : { answered, text: `${head}"status":${found.status},"problem":${JSON.stringify(found)}}` }
+    ? { answered, text: `{"outcome":"answered",${head}"status":200,"answer":${found}}` }
+    : { answered, text: `{"outcome":"refused",${head}"status":${found.status},"problem":${JSON.stringify(found)}}` }
 }
 
 /** Yields results in order while at most `parallel` of them are being worked on. */

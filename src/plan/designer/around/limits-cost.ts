@@ -86,7 +86,7 @@ export function costedWays(problem: CostProblem): readonly CostedWay[] {
   }
   const allowed2 = ear.allowed2(spot)
   const unfilteredV = Math.min(borneV, Math.sqrt(Math.min(...allowed2)))
-  const highPassHz = cornerFor(ear.frequenciesHz, allowed2, borneV ** 2)
+  const highPassHz = cornerFor(ear.played, allowed2, borneV ** 2)
   const smallerM3 = holdingM3(problem)
   const isFiltered = drive.highPassHz !== undefined
   return [

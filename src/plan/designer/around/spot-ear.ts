@@ -43,9 +43,9 @@ export interface SpotEar {
   readonly hear: (spot: Spot, drive: SpotDrive) => HeardSpot
   /** Gain at which these limits alone are reached, without a high-pass. */
   readonly reached: (spot: Spot, limits: EarLimits) => Reached
-  /** Square of the gain each frequency of {@link frequenciesHz} allows. */
+  /** Square of the gain each frequency of {@link played} allows. */
   readonly allowed2: (spot: Spot) => Float64Array
-  readonly frequenciesHz: Float64Array
+  readonly played: Programme
   readonly limits: DriveLimits
   readonly soundSpeedMPerS: number
 }
@@ -157,7 +157,7 @@ export function spotEar(problem: EarProblem): SpotEar {
     hear,
     reached: (spot, of) => least(earGridHz, allowed(grid, spot, of), 0),
     allowed2: spot => allowed(grid, spot, all),
-    frequenciesHz: earGridHz,
+    played: grid.played,
     limits,
     soundSpeedMPerS
   }

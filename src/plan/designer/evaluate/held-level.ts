@@ -4,6 +4,8 @@ import { type BoxCurves, portLimit2 } from './box-response.ts'
 /** What the filters that are set anyway and the music itself leave of the voltage, per frequency, squared. */
 export interface Programme {
   readonly frequenciesHz: Float64Array
+  /** f⁴: a second-order filter asks for it at every step of the gain. */
+  readonly fourthHz4: Float64Array
   readonly weight2: Float64Array
 }
 
@@ -46,7 +48,7 @@ export function programme(
     if (frequency >= music.fromHz) return played
     return music.slopeOrder === 0 ? 0 : played * (frequency / music.fromHz) ** (2 * music.slopeOrder)
   })
-  return { frequenciesHz, weight2 }
+  return { frequenciesHz, fourthHz4: frequenciesHz.map(frequency => frequency ** 4), weight2 }
 }
 
 /** Filled again and again: square of the largest gain per frequency. */
@@ -67,15 +69,15 @@ export function gainLimit2(curves: BoxCurves, programme: Programme, areaSpeed2: 
  * @source derived: |H|² = 1/(1 + (f_h/f)⁴) (Butterworth 1930, from memory)
  * @check  E = 2·e at 30 Hz alone → 30·3^(1/4) = 39.48 Hz
  */
-export function cornerFor(frequenciesHz: Float64Array, limit2: Float64Array, gain2: number): number {
+export function cornerFor({ fourthHz4 }: Pick<Programme, 'fourthHz4'>, limit2: Float64Array, gain2: number): number {
   let worst = 0
-  for (let k = 0; k < frequenciesHz.length; k++) {
+  for (let k = 0; k < fourthHz4.length; k++) {
     const excess = gain2 / (limit2[k] as number) - 1
     if (excess <= 0) continue
-    const corner4 = (frequenciesHz[k] as number) ** 4 * excess
+    const corner4 = (fourthHz4[k] as number) * excess
     if (corner4 > worst) worst = corner4
   }
-  return worst ** 0.25
+  return Math.sqrt(Math.sqrt(worst))
 }
 
 /**
@@ -103,7 +105,8 @@ export function gainAt2(frequenciesHz: Float64Array, limit2: Float64Array, corne
  *
  * @param limit2  from {@link gainLimit2}
  */
-export function heldLevel(curves: BoxCurves, { frequenciesHz }: Programme, limit2: Float64Array, wish: HeldWish): Held {
+export function heldLevel(curves: BoxCurves, programme: Programme, limit2: Float64Array, wish: HeldWish): Held {
+  const { frequenciesHz, fourthHz4 } = programme
   const [first, last] = bandOf(frequenciesHz, wish)
   let [lowest2, highest2] = [Infinity, 0]
   for (let k = 0; k < limit2.length; k++) {
@@ -119,8 +122,8 @@ export function heldLevel(curves: BoxCurves, { frequenciesHz }: Programme, limit
   let best: Held = { levelDb: 10 * (own + Math.log10(from2)), voltageV: Math.sqrt(from2), highPassHz: 0 }
   for (let gain2 = from2 * step; gain2 < to2 * step; gain2 *= step) {
     const tried2 = Math.min(gain2, to2)
-    const highPassHz = cornerFor(frequenciesHz, limit2, tried2)
-    const levelDb = 10 * (own + Math.log10(tried2) - filterLoss(frequenciesHz, first, last, highPassHz))
+    const highPassHz = cornerFor(programme, limit2, tried2)
+    const levelDb = 10 * (own + Math.log10(tried2) - filterLoss(fourthHz4, first, last, highPassHz))
     if (levelDb > best.levelDb) best = { levelDb, voltageV: Math.sqrt(tried2), highPassHz }
   }
   return best
@@ -159,8 +162,9 @@ function meanLog(values: Float64Array, first: number, last: number): number {
   return (sum + Math.log10(product)) / (last - first + 1)
 }
 
-function filterLoss(frequenciesHz: Float64Array, first: number, last: number, cornerHz: number): number {
+function filterLoss(fourthHz4: Float64Array, first: number, last: number, cornerHz: number): number {
+  const corner4 = cornerHz ** 4
   let product = 1
-  for (let k = first; k <= last; k++) product *= 1 + (cornerHz / (frequenciesHz[k] as number)) ** 4
+  for (let k = first; k <= last; k++) product *= 1 + corner4 / (fourthHz4[k] as number)
   return Math.log10(product) / (last - first + 1)
 }

@@ -5,6 +5,7 @@ import { portDefaults } from '../../../domain/port/defaults.ts'
 import { effectiveLengthM, equivalentRadiusM } from '../../../domain/port/port-length.ts'
 import { portSizingDefaults } from '../../../domain/port/sizing/defaults.ts'
 import type { Place, Room } from '../search/design-problem.ts'
+import { remembered } from '../search/remembered.ts'
 import { type BoxFacts, type RowRanges, rangesWith } from './box-facts.ts'
 import { outerM3, type Sides, sidesFor } from './box-sides.ts'
 import { slotEndsM, slotOfArea, tubesOfArea } from './ports-of-area.ts'
@@ -80,21 +81,6 @@ function tubeRoom(facts: BoxFacts, longestM: number): PortRoom {
 const deepened = (choice: RowRanges, leastM: number): RowRanges => {
   const { min, max } = choice.ranges.depth
   return { ...choice, ranges: { ...choice.ranges, depth: { min: Math.max(min, leastM + choice.leanM), max } } }
-}
-
-/** Answers asked again come from memory: the ends of a slot cost much, and goals ask for the same boxes. */
-export function remembered<Answer>(
-  ask: (...asked: readonly number[]) => Answer
-): (...asked: readonly number[]) => Answer {
-  const known = new Map<string, Answer>()
-  return (...asked) => {
-    const key = asked.join(' ')
-    const found = known.get(key)
-    if (found !== undefined || known.has(key)) return found as Answer
-    const answer = ask(...asked)
-    known.set(key, answer)
-    return answer
-  }
 }
 
 function slotRoom(facts: BoxFacts, side: SlotSide, longestM: number): PortRoom {

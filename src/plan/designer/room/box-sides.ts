@@ -17,9 +17,13 @@ export interface Walls {
   readonly leanRad: number
 }
 
-/** Clear depth at half the height. */
-export const innerDepthM = ({ boardM, frontM, leanRad }: Walls, { height, depth }: Sides): number =>
-  depth - frontM - boardM / Math.cos(leanRad) - (height / 2) * Math.tan(leanRad)
+/** Clear depth at half the height, for walls that many sizes are tried with. */
+function innerDepth({ boardM, frontM, leanRad }: Walls): (sides: Sides) => number {
+  const [backM, slope] = [boardM / Math.cos(leanRad), Math.tan(leanRad)]
+  return ({ height, depth }) => depth - frontM - backM - (height / 2) * slope
+}
+
+export const innerDepthM = (walls: Walls, sides: Sides): number => innerDepth(walls)(sides)
 
 /**
  * Empty inside of a box or a wedge that leans back.
@@ -31,9 +35,19 @@ export const innerDepthM = ({ boardM, frontM, leanRad }: Walls, { height, depth 
  * @check  1000 × 400 × 500 mm of 18 mm: 964 × 364 × 464 mm = 162.8 L
  */
 export function insideM3(walls: Walls, sides: Sides): number {
+  return inside(walls)(sides)
+}
+
+/** {@link insideM3} of walls that many sizes are tried with. */
+function inside(walls: Walls): (sides: Sides) => number {
   const { boardM } = walls
-  const [w, h, d] = [sides.width - 2 * boardM, sides.height - 2 * boardM, innerDepthM(walls, sides)]
-  return w > 0 && h > 0 && d > 0 ? w * h * d : 0
+  const depthOf = innerDepth(walls)
+  return sides => {
+    const w = sides.width - 2 * boardM
+    const h = sides.height - 2 * boardM
+    const d = depthOf(sides)
+    return w > 0 && h > 0 && d > 0 ? w * h * d : 0
+  }
 }
 
 /** What the box takes of the space. */
@@ -51,13 +65,14 @@ const MOST_STEPS = 40
 export function sidesFor(walls: Walls, volumeM3: number, ranges: Ranges, strategy: Strategy): Sides | undefined {
   if (!isSpan(ranges)) return undefined
   const path = pathOf(strategy, ranges, walls.boardM)
+  const heldM3 = inside(walls)
   let [low, high] = [0, 1]
-  if (insideM3(walls, path(high)) < volumeM3) return undefined
-  if (insideM3(walls, path(low)) > volumeM3 * (1 + SAME_VOLUME)) return undefined
+  if (heldM3(path(high)) < volumeM3) return undefined
+  if (heldM3(path(low)) > volumeM3 * (1 + SAME_VOLUME)) return undefined
   for (let step = 0; step < MOST_STEPS; step++) {
     const middle = (low + high) / 2
     const sides = path(middle)
-    const ratio = insideM3(walls, sides) / volumeM3
+    const ratio = heldM3(sides) / volumeM3
     if (Math.abs(ratio - 1) < SAME_VOLUME) return sides
     if (ratio < 1) low = middle
     else high = middle

@@ -1,6 +1,7 @@
 /** The search itself: a coarse grid on fixed nodes, the best regions refined by halving steps. Counted, never timed. */
 import type { PlannedKind } from '../../../contract/systems/words.ts'
 import type { DesignProblem, FoundDesign, Place } from './design-problem.ts'
+import { remembered } from './remembered.ts'
 import { designScale } from './weigh-design.ts'
 
 /** Nodes stand on absolute values: a grid that hung on the request would let a wider limit find a worse box. */
@@ -74,9 +75,10 @@ export function byScore<Placed extends Place>(a: FoundDesign<Placed>, b: FoundDe
 export function searchBoxes<Placed extends Place>(problem: DesignProblem<Placed>): readonly FoundDesign<Placed>[] {
   const scale = designScale(problem)
   const found: { readonly spot: Spot; readonly design: FoundDesign<Placed> }[] = []
+  const closed = remembered((volume = 0) => scale.closed(Math.exp(volume)))
+  const vented = remembered((volume = 0, tuning = 0) => scale.vented(Math.exp(volume), Math.exp(tuning)))
   const weigh = (spot: Spot): FoundDesign<Placed> | undefined => {
-    const volume = Math.exp(spot.volume)
-    const design = spot.kind === 'closed' ? scale.closed(volume) : scale.vented(volume, Math.exp(spot.tuning))
+    const design = spot.kind === 'closed' ? closed(spot.volume) : vented(spot.volume, spot.tuning)
     if (design !== undefined) found.push({ spot, design })
     return design
   }

@@ -1,0 +1,26 @@
+/** Every sentence of the service in British English, by id; a caution's sentence has its code as id, or the code with a dot. */
+import { amplifierSentences } from './english/amplifier.ts'
+import { boxSentences } from './english/box.ts'
+import { cabinSentences } from './english/cabin.ts'
+import { circuitSentences } from './english/circuit.ts'
+import { coilsSentences } from './english/coils.ts'
+import { driverSentences } from './english/driver.ts'
+import { enclosureSentences } from './english/enclosure.ts'
+import { planSentences } from './english/plan.ts'
+import { portSentences } from './english/port.ts'
+import { sheetSentences } from './english/sheet.ts'
+import { signalSentences } from './english/signal.ts'
+
+export const english = {
+  ...amplifierSentences,
+  ...boxSentences,
+  ...cabinSentences,
+  ...circuitSentences,
+  ...coilsSentences,
+  ...driverSentences,
+  ...enclosureSentences,
+  ...planSentences,
+  ...portSentences,
+  ...sheetSentences,
+  ...signalSentences
+} as const

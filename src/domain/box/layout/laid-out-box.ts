@@ -1,0 +1,85 @@
+/** A box with its braces, and a second board on its front where one does not do. */
+import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
+import type { Panel } from '../../../contract/boxes/panel.ts'
+import { type Assumptions, assumptions } from '../../assume.ts'
+import { DesignError } from '../../design-error.ts'
+import type { Assumption } from '../../outcome.ts'
+import { boxTask } from '../request/box-task.ts'
+import { boxDefaults } from '../request/defaults.ts'
+import { boxVibration } from '../stiffness/box-vibration.ts'
+import { type BracedTask, joined, noBraces, planBraces, samePlan } from '../stiffness/brace-plan.ts'
+import { boxClearances } from './box-clearances.ts'
+import { type BoxContents, boxContents } from './box-contents.ts'
+import { boxParts } from './box-parts.ts'
+import { type BuiltBox, buildBox } from './build-box.ts'
+import { solveSizes } from './solve-sizes.ts'
+
+/** Turns of planning and sizing after which the braces at hand are kept; each turn only adds. */
+const MOST_TURNS = 8
+
+/** Braces by turns: their volume changes the size of the box, its size what it needs. */
+function bracedBox(resolved: BracedTask): { readonly resolved: BracedTask; readonly built: BuiltBox } {
+  let turn: { resolved: BracedTask; built: BuiltBox } = {
+    resolved,
+    built: buildBox(resolved, solveSizes(resolved))
+  }
+  const { bracing, displacement } = resolved.request
+  if (bracing === undefined || displacement?.bracesM3 !== undefined) return turn
+  for (let count = 0; count < MOST_TURNS; count++) {
+    const before = turn.resolved.plan ?? noBraces
+    const plan = joined(before, planBraces(turn.built, turn.resolved))
+    if (samePlan(before, plan)) break
+    const next = { ...resolved, plan }
+    turn = { resolved: next, built: buildBox(next, solveSizes(next)) }
+  }
+  return turn
+}
+
+/** A box with its task, and everything that its answers are read from. */
+export interface LaidOutBox {
+  readonly built: BuiltBox
+  readonly resolved: BracedTask
+  readonly contents: BoxContents
+  /** One by one, before equal parts are gathered. */
+  readonly parts: readonly Panel[]
+  readonly assumed: readonly Assumption[]
+}
+
+function asAsked(request: BoxRequest, assume: Assumptions): LaidOutBox {
+  const { resolved, built } = bracedBox(boxTask(request, assume))
+  const contents = boxContents(built, resolved)
+  return { built, resolved, contents, parts: boxParts(built, resolved, contents), assumed: assume.list }
+}
+
+const frontOf = ({ built, resolved, contents }: LaidOutBox) =>
+  boxVibration(built, resolved, contents.braces).faces.find(({ face }) => face === 'front')
+
+const failures = ({ built, resolved, contents }: LaidOutBox) =>
+  boxClearances(built, resolved, contents).filter(({ passes }) => !passes).length
+
+/** The same with two boards on its front; none where they leave no room, or another fault. */
+function withSecondFront(request: BoxRequest): LaidOutBox | undefined {
+  const assume = assumptions()
+  try {
+    const box = asAsked({ ...request, frontLayers: 2 }, assume)
+    assume.note('frontLayers', 2, boxDefaults.secondFront)
+    return box
+  } catch (error) {
+    if (error instanceof DesignError) return undefined
+    throw error
+  }
+}
+
+/** Whether nobody has said of how many boards the front is, and the box may grow by one. */
+const isOpen = ({ frontLayers, bracing, netVolumeM3 }: BoxRequest) =>
+  frontLayers === undefined && bracing !== undefined && netVolumeM3 !== undefined
+
+/** Where braces leave a front of one board short, two are taken if that is stiffer and everything still clears. */
+export function laidOut(request: BoxRequest): LaidOutBox {
+  const single = asAsked(request, assumptions())
+  const front = isOpen(request) ? frontOf(single) : undefined
+  if (front === undefined || front.passes) return single
+  const double = withSecondFront(request)
+  const isStiffer = (frontOf(double ?? single)?.builtHz ?? 0) > front.builtHz
+  return double !== undefined && isStiffer && failures(double) <= failures(single) ? double : single
+}

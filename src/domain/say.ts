@@ -1,0 +1,74 @@
+/** What the service says: a sentence of the catalogue with its values, and its English text. */
+import { cautionCatalogue } from '../contract/cautions/catalogue.ts'
+import { english } from '../contract/sentences/english.ts'
+import type { Said, SaidFields, ValuesOf } from '../contract/sentences/template.ts'
+import { type Printable, printed, type Writing } from './template.ts'
+
+type English = typeof english
+export type SentenceId = keyof English
+
+type Values<Id extends SentenceId> = ValuesOf<English[Id]>
+
+/** @returns the sentence with its values; a value that its template wants and does not get does not compile */
+export function say<Id extends SentenceId>(
+  id: Id,
+  ...[values]: Record<never, never> extends Values<Id> ? [] : [Values<Id>]
+): Said {
+  return values === undefined ? { id } : { id, values: values as NonNullable<Said['values']> }
+}
+
+type SaidValue = NonNullable<Said['values']>[string]
+
+/** The words of a language: templates by id, and how it writes figures. */
+export interface Language extends Writing {
+  readonly templates: Readonly<Record<string, string>>
+}
+
+function valueText(value: SaidValue | undefined, language: Language): Printable {
+  if (value === undefined) throw new RangeError('a sentence lacks a value')
+  if (typeof value !== 'object') return value
+  return 'id' in value ? spoken(value, language) : value.map(each => spoken(each, language)).join(' ')
+}
+
+/** @throws RangeError where the language has no such sentence */
+export function spoken({ id, values = {} }: Said, language: Language): string {
+  const template = language.templates[id]
+  if (template === undefined) throw new RangeError(`no sentence ${id}`)
+  return printed(template, name => valueText(values[name], language), language)
+}
+
+const englishPlurals = new Intl.PluralRules('en')
+
+/** What the catalogue says of each caution stands with the sentences, under an id of its own. */
+const meanings = Object.fromEntries(
+  Object.entries(cautionCatalogue).map(([code, { meaning }]) => [`meaning.${code}`, meaning])
+)
+
+export const englishLanguage: Language = {
+  templates: { ...english, ...meanings },
+  decimalMark: '.',
+  pluralOf: count => englishPlurals.select(count)
+}
+
+/** Texts of an object beside the sentences behind them: what stands under `said` is said again in another language. */
+export type Worded<Fields extends SaidFields> = {
+  readonly [Name in keyof Fields]: Fields[Name] extends Said ? string : readonly string[]
+} & { readonly said: Fields }
+
+export const inEnglish = (said: Said): string => spoken(said, englishLanguage)
+
+/** @returns the English texts of these fields, and their sentences under `said` */
+export function worded<const Fields extends SaidFields>(said: Fields): Worded<Fields> {
+  const texts = Object.entries(said).map(([name, one]) => [name, 'id' in one ? inEnglish(one) : one.map(inEnglish)])
+  return { ...Object.fromEntries(texts), said }
+}
+
+type Item = string | Said
+
+/** One item after another, with commas; the empty list says nothing. */
+export function listed(items: readonly Item[], id: 'list.commas' | 'list.clauses' = 'list.commas'): Item | readonly [] {
+  const [first, ...rest] = items
+  if (first === undefined) return []
+  const others = listed(rest, id)
+  return rest.length === 0 ? first : say(id, { first, rest: others })
+}

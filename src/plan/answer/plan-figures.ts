@@ -1,0 +1,47 @@
+/** The chief figures of a plan, each from the part that has it. */
+import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
+import type { PlanFigures } from '../../contract/systems/plan-summary.ts'
+import { present } from '../../domain/present.ts'
+import type { JoinedDrivers } from '../load/plan-load.ts'
+import type { PlanParts } from './plan-parts.ts'
+
+function ofBox({ box }: PlanParts): PlanFigures {
+  if (!box.done) return {}
+  const { outer, volume, massKg } = box.outcome.result
+  return { netVolumeM3: volume.netM3, widthM: outer.widthM, heightM: outer.heightM, depthM: outer.depthM, massKg }
+}
+
+function ofResponse({ response }: PlanParts): PlanFigures {
+  if (!response.done) return {}
+  const { scalars, limits } = response.outcome.result
+  const { coneExcursionM, portAirSpeedMPerS } = limits?.atDrive ?? {}
+  return {
+    peakLevelDb: scalars.peakLevelDb,
+    ...present({ tuningHz: scalars.tuningHz, f3Hz: scalars.f3Hz, coneExcursionM, airSpeedMPerS: portAirSpeedMPerS })
+  }
+}
+
+function ofSupply({ current }: PlanParts, { trunk }: PlanCircuit): PlanFigures {
+  const { fullSineA, averageA } = current.done ? current.outcome.result.currents : {}
+  return present({
+    fullSineA,
+    averageA,
+    powerCable: trunk?.designation,
+    cableRuns: trunk?.runs,
+    fuseA: trunk?.fuse?.ratingA
+  })
+}
+
+/** @param fits  whether a box fits: of one that does not nothing is told */
+export function planFigures(
+  parts: PlanParts,
+  circuit: PlanCircuit,
+  joined: JoinedDrivers | undefined,
+  fits: boolean
+): PlanFigures {
+  return {
+    ...present({ loadOhm: joined?.loadOhm, powerW: joined?.powerW, gainV: joined?.targetVoltageV }),
+    ...(fits ? { ...ofBox(parts), ...ofResponse(parts) } : {}),
+    ...ofSupply(parts, circuit)
+  }
+}
