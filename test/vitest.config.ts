@@ -12,6 +12,7 @@ const thorough = [
   'test/effects.test.ts',
   'test/fuzz.test.ts',
   'test/client.test.ts',
+  'test/examples.test.ts',
   'test/main.test.ts',
   'test/released.test.ts',
   'test/documents/{plan-page,page-screens}.test.ts',

@@ -94,7 +94,12 @@ describe('compression', () => {
         url: query,
         headers: { origin: 'https://shop.example', 'accept-encoding': accepted }
       })
-      expect(String(headers.vary).split(', ').sort()).toEqual(['Accept', 'Accept-Encoding', 'Origin'])
+      expect(String(headers.vary).split(', ').sort()).toEqual([
+        'Accept',
+        'Accept-Encoding',
+        'Accept-Language',
+        'Origin'
+      ])
     }
     await open.close()
   })

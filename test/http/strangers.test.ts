@@ -73,12 +73,12 @@ describe('headers', () => {
     expect(await exchange(service.port, bytes)).toMatch(/^HTTP\/1.1 200 /)
   })
 
-  it('Vary names Origin and Accept, each once, where forms are negotiated (RFC 9110 §12.5.5)', async () => {
+  it('Vary names Origin and what is negotiated, each once, where forms are negotiated (RFC 9110 §12.5.5)', async () => {
     const query = `${service.url}${coils.url}?driverCount=2&coilsPerDriver=1&coilOhm=4`
     for (const origin of ['https://shop.example', 'https://other.example']) {
       const response = await fetch(query, { headers: { origin } })
       const vary = (response.headers.get('vary') ?? '').split(',').map(name => name.trim())
-      expect(vary.toSorted()).toEqual(['Accept', 'Origin'])
+      expect(vary.toSorted()).toEqual(['Accept', 'Accept-Encoding', 'Accept-Language', 'Origin'])
       expect(response.headers.get('access-control-allow-origin')).toBe(origin)
     }
   })

@@ -44,6 +44,8 @@ const fuse = {
   placement: { idealM: 0.175, usualM: 0.45, sheathedM: 1, bothEnds: false, text: '' }
 } as const
 
+const converter = { inputV: 24, nominalV: 12, outputV: 13.6, ratedA: 70, ratedInputA: 45 }
+
 function randomVehicle(seed: number): VehicleFacts {
   const draw = draws(seed + 50_000)
   const returnBy = draw.pick(['body', 'cable'] as const)
@@ -77,7 +79,8 @@ function randomVehicle(seed: number): VehicleFacts {
       ...draw.pick([
         {},
         { secondBattery: { name: '95 A·h, agm', link: 'relay' as const, relayA: 300, lead: { ...run, fuse } } },
-        { secondBattery: { name: '95 A·h, lithium', link: 'joined' as const } }
+        { secondBattery: { name: '95 A·h, lithium', link: 'joined' as const } },
+        ...(trunk === undefined ? [] : [{ converter }])
       ]),
       notPlanned: []
     },

@@ -64,14 +64,15 @@ export const workStates: Readonly<Record<string, StepState>> = {
   'fit-block': state('cable-laid boot-empty', 'connected', 'block'),
   'mount-amplifier': state('boot-empty battery-off', 'connected', 'amplifier-in'),
   'mount-second': state('boot-empty battery-off', 'connected', 'second-in'),
+  'mount-converter': state('boot-empty battery-off cable-laid', 'connected', 'converter-in'),
   'mount-capacitor': state('amplifier-in', 'connected', 'capacitor-in'),
   'lay-signal': state('trim-open', 'connected', 'signal'),
   'tap-speaker-level': state('trim-open battery-off', 'connected', 'signal'),
   'lay-turn-on': state('trim-open', 'connected', 'turn-on-laid'),
   'lay-speaker-cable': state('amplifier-in box-in', '', 'speaker-cable'),
-  label: state('holder-in block second-in cable-laid', '', 'labelled'),
+  label: state('holder-in block second-in converter-in cable-laid', '', 'labelled'),
   'connect-amplifier': state(
-    'amplifier-in lugs holder-in ground return-laid block capacitor-in second-in signal turn-on-laid',
+    'amplifier-in lugs holder-in ground return-laid block capacitor-in second-in converter-in signal turn-on-laid',
     '',
     'connected'
   )

@@ -47,6 +47,12 @@ export const conductorCautions = {
       'The vehicle holds more volts than the converter allows at its input: it is destroyed, and may let them through to a 12 V amplifier. Take one whose sheet allows the charging voltage and its surges.',
     basis: 'data sheet of the converter; surges of 24 V vehicles: ISO 16750-2 (from memory)'
   },
+  'converter-too-small': {
+    level: 'care',
+    meaning:
+      'The amplifiers take more than the converter gives: its voltage falls until they stop, and no fuse notices. Take the next rating, less gain, or amplifiers for the voltage of the vehicle.',
+    basis: 'a converter at its limit holds its current, not its voltage: data sheets, common practice'
+  },
   'no-supply': {
     level: 'care',
     meaning: 'In this state nothing feeds this unit: an open relay parts it from every source.',

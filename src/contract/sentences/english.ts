@@ -2,6 +2,7 @@
 import { amplifierSentences } from './english/amplifier.ts'
 import { boxSentences } from './english/box.ts'
 import { cabinSentences } from './english/cabin.ts'
+import { cableSentences } from './english/cable.ts'
 import { circuitSentences } from './english/circuit.ts'
 import { coilsSentences } from './english/coils.ts'
 import { driverSentences } from './english/driver.ts'
@@ -15,6 +16,7 @@ export const english = {
   ...amplifierSentences,
   ...boxSentences,
   ...cabinSentences,
+  ...cableSentences,
   ...circuitSentences,
   ...coilsSentences,
   ...driverSentences,

@@ -132,7 +132,12 @@ export const SignalSetupRequest = component(
     tone: Type.Optional(ref(TestTone)),
     filters: Type.Optional(ref(SignalFilters)),
     turnOn: Type.Optional(ref(TurnOnRequest)),
-    systemVoltageV: Type.Optional(quantity('V', 'Nominal voltage of the vehicle, 12, 24 or 48', { from: 6, to: 58 }))
+    systemVoltageV: Type.Optional(
+      quantity('V', 'Nominal voltage of the amplifier’s supply, 12, 24 or 48', { from: 6, to: 58 })
+    ),
+    vehicleVoltageV: Type.Optional(
+      quantity('V', 'Nominal voltage of the vehicle, where a converter feeds the amplifier', { from: 6, to: 58 })
+    )
   }
 )
 export interface SignalSetupRequest extends Si<Static<typeof SignalSetupRequest>> {}

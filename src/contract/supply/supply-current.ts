@@ -55,6 +55,19 @@ export const SecondBatteryRequest = component('SecondBatteryRequest', 'A further
   ...batteryFields
 })
 
+export const ConverterRequest = component(
+  'ConverterRequest',
+  'A converter from the voltage of the vehicle to that of the amplifiers, as in a lorry of 24 V; it stands beside them.',
+  {
+    outputV: Type.Optional(quantity('V', 'Voltage it holds', { from: 11, to: 30 })),
+    ratedA: Type.Optional(quantity('A', 'Most it gives for good', { above: 0, to: 500 })),
+    efficiency: Type.Optional(quantity('1', 'Output over input', { from: 0.3, to: 1 })),
+    lowestInputV: Type.Optional(quantity('V', 'Input below which it stops', { from: 5, to: 58 })),
+    highestInputV: Type.Optional(quantity('V', 'Input that its maker allows', { from: 5, to: 100 }))
+  }
+)
+export interface ConverterRequest extends Si<Static<typeof ConverterRequest>> {}
+
 export const CapacitorRequest = component('CapacitorRequest', 'A stiffening capacitor at the amplifiers.', {
   capacitanceF: quantity('F', 'Capacitance', { above: 0, to: 1000 }),
   esrOhm: Type.Optional(quantity('Ω', 'Series resistance of the capacitor', { above: 0, to: 1 })),
@@ -69,6 +82,7 @@ export const SupplyCurrentRequest = component('SupplyCurrentRequest', 'Amplifier
   amplifiers: list('Amplifiers fed from this supply', ref(SupplyAmplifier), 1, 32),
   systemVoltageV,
   drive: Type.Optional(drive),
+  converter: Type.Optional(ref(ConverterRequest)),
   charging: Type.Optional(ref(ChargingRequest)),
   battery: Type.Optional(ref(BatteryRequest)),
   secondBattery: Type.Optional(ref(SecondBatteryRequest)),
@@ -149,6 +163,18 @@ export const EngineOff = component('EngineOff', 'Playing with the engine off.', 
 })
 export interface EngineOff extends Si<Static<typeof EngineOff>> {}
 
+const ConverterLoad = component('ConverterLoad', 'The converter between vehicle and amplifiers.', {
+  nominalV: quantity('V', 'What the amplifiers behind it are made for'),
+  outputV: quantity('V', 'Voltage it holds'),
+  ratedA: quantity('A', 'Its rating: as given, or the next that is sold above the full sine'),
+  efficiency: quantity('1', 'Efficiency used'),
+  ratedInputA: quantity('A', 'What it draws at its rating; its cable and fuse follow that'),
+  averageInputA: quantity('A', 'What it draws for ordinary music'),
+  heavyInputA: quantity('A', 'What it draws for dense bass'),
+  fullSineInputA: quantity('A', 'What it draws for the test tone')
+})
+export interface ConverterLoad extends Si<Static<typeof ConverterLoad>> {}
+
 export const CapacitorEffect = component('CapacitorEffect', 'What the capacitor does.', {
   storedJ: quantity('J', 'Energy stored'),
   usableJ: quantity('J', 'Energy between the two voltages'),
@@ -167,6 +193,7 @@ export const SupplyCurrentResult = component('SupplyCurrentResult', 'Currents an
   currents: ref(SupplyCurrents),
   sizing: ref(SizingCurrents),
   amplifiers: list('Each amplifier in the order of the request', ref(AmplifierCurrents), 1, 32),
+  converter: Type.Optional(ref(ConverterLoad, 'With it the currents above are those at the voltage of the amplifiers')),
   charging: Type.Optional(ref(ChargingBalance)),
   engineOff: Type.Optional(ref(EngineOff, 'Absent for batteries of unlike chemistry in parallel: they are no bank')),
   capacitor: Type.Optional(ref(CapacitorEffect))

@@ -57,6 +57,19 @@ const SecondBattery = component('PlanSecondBattery', 'The second battery, beside
   charger: Type.Optional(ref(Charger)),
   lead: Type.Optional(ref(Lead, 'From it to the block; absent where no size passes'))
 })
+const GroundLead = component('PlanGroundLead', 'A lead to the ground point.', {
+  designation: Type.String({ description: 'Size with its series' }),
+  lengthM: quantity('m', 'Its length')
+})
+const Converter = component('PlanConverter', 'Between the vehicle and amplifiers of another voltage, beside them.', {
+  inputV: quantity('V', 'Nominal voltage of the vehicle'),
+  nominalV: quantity('V', 'Nominal voltage of the amplifiers'),
+  outputV: quantity('V', 'Voltage it holds'),
+  ratedA: quantity('A', 'Its output'),
+  ratedInputA: quantity('A', 'What it draws for that; the trunk and its fuse follow it'),
+  lead: Type.Optional(ref(Lead, 'To the block, its fuse at the converter; one amplifier has its branch there instead')),
+  ground: Type.Optional(ref(GroundLead, 'From its minus, where the body is the return and it has no lead to a block'))
+})
 const Capacitor = component('PlanCapacitor', 'The capacitor, beside the amplifier or the block.', {
   capacitanceF: quantity('F', 'Capacitance'),
   designation: Type.String({ description: 'Size of its leads' }),
@@ -86,6 +99,7 @@ export const PlanCircuitBody = component(
     insideWire: Type.Optional(ref(SpeakerWire, 'To each driver inside the box, by its share of the current')),
     signalLead: ref(SignalLead),
     secondBattery: Type.Optional(ref(SecondBattery)),
+    converter: Type.Optional(ref(Converter)),
     capacitor: Type.Optional(ref(Capacitor)),
     turnOnRelay: Type.Optional(ref(TurnOnRelay)),
     notPlanned: Type.Array(ref(NotPlanned), { description: 'In no bill and no picture' })

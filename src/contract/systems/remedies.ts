@@ -30,6 +30,11 @@ const SupplyPatch = component('SupplyPatch', 'Fields of the supply.', {
   dropLimitPercent: figure('%', 'Largest drop, of nominal voltage'),
   return: Type.Optional(ref(ReturnPatch)),
   secondBattery: Type.Optional(ref(SecondPatch)),
+  converter: Type.Optional(
+    component('ConverterPatch', 'A converter before the amplifiers.', {
+      ratedA: figure('A', 'Its output; chosen where absent')
+    })
+  ),
   charging: Type.Optional(component('ChargingPatch', 'The charging system.', { ratedA: quantity('A', 'Rated output') }))
 })
 const CoilsPatch = component('CoilsPatch', 'Another version of the driver.', {

@@ -107,6 +107,7 @@ export const billParts = [
   'second-battery',
   'battery-tray',
   'second-battery-link',
+  'converter',
   'turn-on-relay',
   'turn-on-fuse',
   'amplifier-bolt',
@@ -123,6 +124,7 @@ export const suppliedItems = ['driver', 'amplifier'] as const
 export const workItems = [...billParts, ...madeItems, ...suppliedItems] as const
 export type WorkItem = (typeof workItems)[number]
 export const remedyIds = [
+  'converter',
   'measure-body',
   'lower-gain',
   'other-insulation',
@@ -135,7 +137,7 @@ export const remedyIds = [
 ] as const
 export type RemedyId = (typeof remedyIds)[number]
 /** In the order of what they cost. */
-export const remedyCosts = ['reading', 'setting', 'cable', 'battery', 'alternator', 'driver'] as const
+export const remedyCosts = ['reading', 'setting', 'cable', 'converter', 'battery', 'alternator', 'driver'] as const
 export type RemedyCost = (typeof remedyCosts)[number]
 /** Where the work goes on. */
 /** Stretches of the first switching-on: up to the running engine, the gain without drivers, first sound, proof under load. */

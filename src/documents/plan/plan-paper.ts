@@ -44,6 +44,11 @@ interface CardRow {
   readonly otherwise: string
 }
 
+/** Of the request where no part is named, else what that part took by itself. */
+export interface PaperAssumption extends Assumption {
+  readonly part?: string
+}
+
 interface PaperSource {
   readonly id: string
   readonly title: string
@@ -91,7 +96,7 @@ export interface PlanPaper {
   readonly restraint?: Restraint
   readonly commissioning: readonly CommissioningStep[]
   readonly card: readonly CardRow[]
-  readonly assumed: readonly Assumption[]
+  readonly assumed: readonly PaperAssumption[]
   readonly sources: readonly PaperSource[]
 }
 

@@ -38,6 +38,12 @@ export const buyText = (quantity: number, unit: string): string =>
 export const shoppingRows = (bill: readonly BillRow[]): readonly BillRow[] =>
   bill.filter(({ group, needed }) => group !== 'board' || needed)
 
+/** Number of the step that uses a thing first, at the bench, in the car or when it is switched on. */
+export function stepUsing({ buildOrder, commissioning }: PlanPaper, part: BillRow['part']): number | undefined {
+  const steps = [...(buildOrder?.steps ?? []), ...commissioning.map(({ uses = [], ...step }) => ({ ...step, uses }))]
+  return steps.find(({ uses }) => uses.some(each => each === part))?.number
+}
+
 export const CUT_TO_SIZE =
   'Or buy the panels cut to size instead of sheets: the cut list is what a cutting service asks for.'
 

@@ -140,11 +140,11 @@ function cutLines({ box, cutPlan }: PlanPaper, marks: Marks, paper: PaperUnits):
 
 function stepLines(plan: PlanPaper, step: PaperStep, marks: Marks): readonly string[] {
   const { number, title, time, how, readings } = step
-  const { short, whole } = barriersOf(plan, step)
+  const { once } = barriersOf(plan, step)
   const end = time === undefined ? '' : ` (${time})`
   return [
     marks.item([`${title}${end}.`, ...how].join(' '), `${number}. `),
-    ...[...short, ...whole].map(text => marks.item(text, '    ! ')),
+    ...once.map(text => marks.item(text, '    ! ')),
     ...readings.map(text => marks.item(text, '    = '))
   ]
 }

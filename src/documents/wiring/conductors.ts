@@ -37,7 +37,7 @@ function pair(key: string, what: readonly [string, string], laid: PowerRun, pape
   return returnLengthM > 0 ? [plus, minus] : [plus]
 }
 
-function powerConductors({ trunk, branches, secondBattery, capacitor }: Circuit, paper: PaperUnits) {
+function powerConductors({ trunk, branches, secondBattery, converter, capacitor }: Circuit, paper: PaperUnits) {
   const lead = (key: string, what: string, laid: PowerRun | undefined) =>
     laid === undefined ? [] : pair(key, [what, `${what}, minus`], laid, paper)
   const back = trunk?.returnBy === 'body' ? 'ground lead' : 'negative'
@@ -45,6 +45,18 @@ function powerConductors({ trunk, branches, secondBattery, capacitor }: Circuit,
     ...(trunk === undefined ? [] : pair('trunk', ['positive', back], trunk, paper)),
     ...branches.flatMap(each => lead(branchKey(each.amplifier), `branch to ${each.amplifier}`, each)),
     ...lead('second battery', 'second battery', secondBattery?.lead),
+    ...lead('converter', 'converter to block', converter?.lead),
+    ...(converter?.ground === undefined
+      ? []
+      : [
+          {
+            key: 'converter minus',
+            what: 'converter, minus',
+            size: converter.ground.designation,
+            run: length(converter.ground.lengthM, paper),
+            fuse: ''
+          }
+        ]),
     ...lead('charger', 'charger to block', secondBattery?.charger?.lead),
     ...(capacitor === undefined
       ? []

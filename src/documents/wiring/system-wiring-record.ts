@@ -15,7 +15,9 @@ export interface WiringBranch {
   readonly negative: WiringLine
 }
 export interface WiringBlock {
-  readonly ways: string
+  /** A converter stands in its place before a single amplifier. */
+  readonly title: 'Block' | 'Converter'
+  readonly lines: readonly string[]
   readonly bass: WiringBranch
   readonly others: readonly (WiringBranch & { readonly amplifier: string })[]
 }

@@ -1,8 +1,8 @@
 /** The wiring picture in words, for whoever cannot see it. */
 import type { SystemWiring, WiringBranch } from './system-wiring-record.ts'
 
-function branchText(name: string, { fuse, positive, negative }: WiringBranch): string {
-  return `From the block through ${fuse ?? 'no fuse'} and ${positive.text} to ${name}, minus by ${negative.text}.`
+function branchText(name: string, { fuse, positive, negative }: WiringBranch, from = 'block'): string {
+  return `From the ${from} through ${fuse ?? 'no fuse'} and ${positive.text} to ${name}, minus by ${negative.text}.`
 }
 
 function accessoriesText({
@@ -30,12 +30,12 @@ const signalText = ({ source, signal, signalEnd, turnOn }: SystemWiring): string
 export function systemWiringText(diagram: SystemWiring): string {
   const { battery, fuse, positive, negative, block, speakerWire, load, driverCount, joints, notDrawn } = diagram
   return [
-    `${battery}, plus through ${fuse ?? 'no rated fuse'} and ${positive.text} to the ${block === undefined ? 'amplifier' : 'distribution block'}; minus by ${negative.text}.`,
+    `${battery}, plus through ${fuse ?? 'no rated fuse'} and ${positive.text} to the ${block === undefined ? 'amplifier' : block.title === 'Block' ? 'distribution block' : `converter, ${block.lines.join(', ')}`}; minus by ${negative.text}.`,
     ...(block === undefined
       ? []
       : [
           ...block.others.map(branch => branchText(branch.amplifier, branch)),
-          branchText('the bass amplifier', block.bass)
+          branchText('the bass amplifier', block.bass, block.title.toLowerCase())
         ]),
     ...accessoriesText(diagram),
     `Amplifier by ${speakerWire.text} to ${driverCount} ${driverCount === 1 ? 'driver' : 'drivers'}, ${load}.`,

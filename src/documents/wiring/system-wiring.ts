@@ -132,7 +132,7 @@ function behindBlock(diagram: SystemWiring, block: NonNullable<SystemWiring['blo
   const before = [...others, gap(8), ...second, gap(8), ...stored, gap(8)]
   return [
     ...trunk(diagram),
-    box('Block', [block.ways], 120, 4),
+    box(block.title, block.lines, 120, 4),
     ...before.map(each => past(['common'], each)),
     ...branch(block.bass, returnBy),
     ...sourceRungs(diagram, passing)

@@ -4,7 +4,7 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { ohmNumber } from '../../domain/coils/coil-loads.ts'
 import { chosenNetwork } from '../../domain/coils/wire-coils.ts'
 import { present } from '../../domain/present.ts'
-import { type BranchRun, blockInputs, type PowerRun } from '../../plan/electric/plan-run.ts'
+import { type BranchRun, blockInputs, hasBlock, type PowerRun } from '../../plan/electric/plan-run.ts'
 import { TURN_ON_SIZE } from '../../plan/electric/wiring-practice.ts'
 import type { SystemPlan } from '../../plan/plan-system.ts'
 import { figure, lengthText, type PaperUnits, runText } from '../draw/number-text.ts'
@@ -29,6 +29,7 @@ const turnOnTexts: Readonly<Record<string, string>> = {
 /** Most sentences on how the coils are joined. */
 const MOST_JOINTS = 12
 
+type Converter = NonNullable<PlanCircuit['converter']>
 type SupplyLines = Pick<
   SystemWiring,
   | 'battery'
@@ -77,23 +78,36 @@ function secondLines({ name, lead }: NonNullable<PlanCircuit['secondBattery']>, 
   }
 }
 
+const backWords = ({ returnBy }: PowerRun) => (returnBy === 'body' ? '− to body' : '− returns')
+
+/** Before the block; in its place it is drawn there. */
+function converterLink({ converter }: PlanCircuit, all: Conductors): WiringLink | undefined {
+  if (converter?.lead === undefined) return undefined
+  return {
+    title: 'Converter',
+    lines: converterWords(converter, all),
+    ...present({ fuse: fuseText(converter.lead), output: lineOf(all, 'converter') })
+  }
+}
+
 function linkLines(second: NonNullable<PlanCircuit['secondBattery']>, all: Conductors): WiringLink | undefined {
   const { link, relayA, charger } = second
   if (link === 'relay') return { title: 'Relay', lines: [`${relayA} A`] }
   if (charger === undefined) return undefined
   return {
     title: 'Charger',
-    lines: [`${figure(charger.ratedA, 0)} A`, charger.lead.returnBy === 'body' ? '− to body' : '− returns'],
+    lines: [`${figure(charger.ratedA, 0)} A`, backWords(charger.lead)],
     ...present({ fuse: fuseText(charger.lead), output: lineOf(all, 'charger') })
   }
 }
 
 function accessoryLines(
-  { secondBattery, capacitor }: PlanCircuit,
+  circuit: PlanCircuit,
   { secondBattery: asked }: PlanRequest['supply'],
   all: Conductors
 ): Pick<SystemWiring, 'secondBattery' | 'link' | 'capacitor'> {
-  const link = secondBattery === undefined ? undefined : linkLines(secondBattery, all)
+  const { secondBattery, capacitor } = circuit
+  const link = secondBattery === undefined ? converterLink(circuit, all) : linkLines(secondBattery, all)
   const bare = asked === undefined ? undefined : { name: `${figure(asked.capacityAh, 0)} A·h` }
   const leads = lineOf(all, 'capacitor')
   return {
@@ -124,10 +138,10 @@ function supplyLines({ circuit }: SystemPlan, supply: PlanRequest['supply'], pap
   }
 }
 
-function branchLines(run: BranchRun | undefined, all: Conductors): WiringBranch {
+function branchLines(run: BranchRun | undefined, all: Conductors, returns: string): WiringBranch {
   const none = unplanned('no branch cable found')
   if (run === undefined) return { positive: none, negative: none }
-  const behind = run.returnBy === 'body' ? ' to the body' : ' to the returns'
+  const behind = run.returnBy === 'body' ? ' to the body' : ` to the ${returns}`
   return {
     ...present({ fuse: fuseText(run) }),
     positive: lineOf(all, branchKey(run.amplifier)) ?? none,
@@ -135,16 +149,31 @@ function branchLines(run: BranchRun | undefined, all: Conductors): WiringBranch 
   }
 }
 
+/** Volts in and out, amperes, and where its minus goes. */
+function converterWords({ inputV, nominalV, ratedA, lead }: Converter, all: Conductors): readonly string[] {
+  const ground = lineOf(all, 'converter minus')
+  const minus = ground === undefined ? '− to both returns' : `− to body (${ground.number})`
+  return [
+    `${figure(inputV, 0)} to ${figure(nominalV, 0)} V`,
+    `${figure(ratedA, 0)} A`,
+    lead === undefined ? minus : backWords(lead)
+  ]
+}
+
 function blockOf(circuit: PlanCircuit, all: Conductors): WiringBlock | undefined {
   const { amplifiers, branches } = circuit
   if (amplifiers.length < 2 && branches.length === 0) return undefined
+  const between = hasBlock(circuit) ? undefined : circuit.converter
   const linesOf = (name: string | undefined) =>
     branchLines(
       branches.find(({ amplifier }) => amplifier === name),
-      all
+      all,
+      between === undefined ? 'returns' : 'minus of the converter'
     )
   return {
-    ways: `${blockInputs(circuit)} in, ${amplifiers.length} out`,
+    title: between === undefined ? 'Block' : 'Converter',
+    lines:
+      between === undefined ? [`${blockInputs(circuit)} in, ${amplifiers.length} out`] : converterWords(between, all),
     bass: linesOf(amplifiers[0]),
     others: amplifiers.slice(1).map(amplifier => ({ amplifier, ...linesOf(amplifier) }))
   }

@@ -17,6 +17,8 @@ interface SignalStepFacts {
   readonly crossover: Crossover
   readonly turnOn?: TurnOn
   readonly systemVoltageV: number
+  /** The same but for a converter between. */
+  readonly vehicleVoltageV: number
 }
 
 /** Common practice, no source: for each 12 V, what a charger holds and what still counts as switched on. */
@@ -29,10 +31,10 @@ const volts = (value: number) => `${value.toPrecision(3)} V`
 const hertz = (value: number) => `${Math.round(value)} Hz`
 
 /** No load: a slip of the gain must reach no driver. */
-function speakersOff({ bridged, targetVoltageV, toneHz, systemVoltageV }: SignalStepFacts): SignalStep {
+function speakersOff({ bridged, targetVoltageV, toneHz, vehicleVoltageV }: SignalStepFacts): SignalStep {
   return {
     id: 'speakers-off',
-    text: `The loudspeaker leads stay off the amplifier, insulated. Engine running, or a charger holding ${bankVolts(HELD_V, systemVoltageV)}. A true-RMS meter that is right at ${hertz(toneHz)} goes on the ${bridged ? 'two terminals of the bridged pair' : 'loudspeaker terminals'}.`,
+    text: `The loudspeaker leads stay off the amplifier, insulated. Engine running, or a charger holding ${bankVolts(HELD_V, vehicleVoltageV)}. A true-RMS meter that is right at ${hertz(toneHz)} goes on the ${bridged ? 'two terminals of the bridged pair' : 'loudspeaker terminals'}.`,
     passIf:
       'No driver is connected; the meter reads near 0 V without signal. An amplifier without a regulated supply reads a few percent high without its load.',
     cautions: [

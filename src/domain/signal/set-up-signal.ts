@@ -97,7 +97,9 @@ export function setUpSignal(request: SignalSetupRequest): Outcome<SignalSetup> {
   const filters = crossover(request.filters ?? {}, assumed)
   const gain = gainSetting(request, filters, input, assumed)
   const systemVoltageV = assumed.take(request.systemVoltageV, 'systemVoltageV', signalDefaults.nominalVoltageV)
-  const on = request.turnOn === undefined ? undefined : turnOn(request.turnOn, systemVoltageV, assumed)
+  const { vehicleVoltageV = systemVoltageV } = request
+  const volts = { amplifierV: systemVoltageV, vehicleV: vehicleVoltageV }
+  const on = request.turnOn === undefined ? undefined : turnOn(request.turnOn, volts, assumed)
   const switched = on === undefined ? {} : { turnOn: on }
   const bridged = gain.channelMeterVoltageV !== undefined
   const result: SignalSetup = {
@@ -105,7 +107,7 @@ export function setUpSignal(request: SignalSetupRequest): Outcome<SignalSetup> {
     gain,
     filters,
     ...switched,
-    steps: signalSteps({ ...gain, bridged, crossover: filters, systemVoltageV, ...switched })
+    steps: signalSteps({ ...gain, bridged, crossover: filters, systemVoltageV, vehicleVoltageV, ...switched })
   }
   const basis = signalBasis(gain, input)
   return {

@@ -33,19 +33,29 @@ function turnOnFuse(loadA: number): number {
   )
 }
 
-function relayOf(request: TurnOnRequest, loadA: number, coilFrom: string, nominalV: number, assumed: Assumptions) {
+/** Nominal: of the amplifier's supply, and of the vehicle, which feeds the coil. */
+type TurnOnVolts = Readonly<Record<'amplifierV' | 'vehicleV', number>>
+
+const differ = ({ amplifierV, vehicleV }: TurnOnVolts) => twelves(amplifierV) !== twelves(vehicleV)
+
+function relayOf(request: TurnOnRequest, loadA: number, coilFrom: string, volts: TurnOnVolts, assumed: Assumptions) {
   const { relayCoilOhm, systemVoltageV } = signalDefaults
-  const usualV = systemVoltageV.value * twelves(nominalV)
-  const ohm = assumed.take(request.relayCoilOhm, 'turnOn.relayCoilOhm', relayCoilOhm)
-  const volts = assumed.work(request.systemVoltageV, 'turnOn.systemVoltageV', usualV, systemVoltageV)
+  const usualV = systemVoltageV.value * twelves(volts.vehicleV)
+  // the same watts at a higher voltage
+  const usualOhm = relayCoilOhm.value * twelves(volts.vehicleV) ** 2
+  const ohm = assumed.work(request.relayCoilOhm, 'turnOn.relayCoilOhm', usualOhm, relayCoilOhm)
+  const coilV = assumed.work(request.systemVoltageV, 'turnOn.systemVoltageV', usualV, systemVoltageV)
   const fuseA = turnOnFuse(loadA)
   return {
-    coilCurrentA: volts / ohm,
+    coilCurrentA: coilV / ohm,
     fuseA,
     terminals: [
       { terminal: '86', to: `${coilFrom}; cathode (ring) of the quenching diode` },
       { terminal: '85', to: 'ground (31); anode of the quenching diode' },
-      { terminal: '30', to: `battery positive behind a fuse of ${fuseA} A` },
+      {
+        terminal: '30',
+        to: `${differ(volts) ? 'output of the converter' : 'battery positive'} behind a fuse of ${fuseA} A`
+      },
       { terminal: '87', to: 'turn-on terminals of the amplifiers' }
     ] as const satisfies readonly RelayTerminal[]
   }
@@ -57,14 +67,15 @@ function relayOf(request: TurnOnRequest, loadA: number, coilFrom: string, nomina
  * @source ISO 10487 for the switched output (second-hand), DIN 72552 for the relay (second-hand); the order is common practice
  * @check  4 amplifiers of 50 mA on an output of 150 mA → relay
  */
-export function turnOn(request: TurnOnRequest, nominalV: number, assumed: Assumptions): TurnOn {
+export function turnOn(request: TurnOnRequest, volts: TurnOnVolts, assumed: Assumptions): TurnOn {
   const { remoteLoadA, remoteLimitA } = signalDefaults
   const loads = request.loadsA ?? [assumed.take<number>(undefined, 'turnOn.loadsA', remoteLoadA)]
   const loadA = loads.reduce((sum, load) => sum + load, 0)
   if (request.remoteOutput) {
     const limitA = assumed.take(request.limitA, 'turnOn.limitA', remoteLimitA)
     // Three times 0.05 is a little more than 0.15 in binary.
-    if (loadA <= limitA * (1 + 1e-9)) {
+    const other = differ(volts)
+    if (!other && loadA <= limitA * (1 + 1e-9)) {
       return {
         method: 'remote-line',
         ...worded({ why: say('turn-on.drawn', { loadMa: milli(loadA), limitMa: milli(limitA) }) }),
@@ -72,13 +83,15 @@ export function turnOn(request: TurnOnRequest, nominalV: number, assumed: Assump
         limitA
       }
     }
-    const why = say('turn-on-overload', { loadMa: milli(loadA), limitMa: milli(limitA) })
+    const why = other
+      ? say('turn-on.other-voltage', volts)
+      : say('turn-on-overload', { loadMa: milli(loadA), limitMa: milli(limitA) })
     return {
       method: 'relay',
       ...worded({ why }),
       loadA,
       limitA,
-      relay: relayOf(request, loadA, 'switched output of the source', nominalV, assumed)
+      relay: relayOf(request, loadA, 'switched output of the source', volts, assumed)
     }
   }
   if (request.amplifierSenses === true) {
@@ -92,6 +105,6 @@ export function turnOn(request: TurnOnRequest, nominalV: number, assumed: Assump
     method: 'accessory-relay',
     ...worded({ why: say('turn-on.accessory') }),
     loadA,
-    relay: relayOf(request, loadA, 'fused accessory feed (75, or 15 where there is none)', nominalV, assumed)
+    relay: relayOf(request, loadA, 'fused accessory feed (75, or 15 where there is none)', volts, assumed)
   }
 }

@@ -1,5 +1,4 @@
 /** Chapters of the guide that derive from the code's own tables: errors, limits, settings, cautions. */
-
 import { html, phrase, table } from '../../documents/draw/html.ts'
 import { MOST_CALLS, MOST_LINES } from '../serving/batch/batch-schema.ts'
 import { cautionList, problemList } from '../serving/catalogue/catalogues.ts'
@@ -63,7 +62,7 @@ const cautions = html`
 <p>Every caution the service can give, with where its threshold comes from.</p>
 ${table(
   ['Level', 'Code', 'Meaning', 'Basis'],
-  cautionList.map(({ level, code, meaning, basis }) => [
+  cautionList('en').map(({ level, code, meaning, basis }) => [
     level,
     html`<code>${code}</code>`,
     phrase(meaning),

@@ -1,5 +1,4 @@
 /** The guide: what a shop's or an app's developer must know before the reference is of use. */
-
 import { code, type Html, html } from '../../documents/draw/html.ts'
 import { operations } from '../operations.ts'
 import type { Chapter } from './page.ts'
@@ -100,9 +99,9 @@ const caching = html`
 <p><code>/v1</code> is kept compatible: new optional fields, new operations and new codes may appear, so accept fields you do not know in answers. Whatever is to go carries <code>Deprecation</code> (RFC 9745), <code>Sunset</code> (RFC 8594) and a <code>Link</code> to its successor at least six months before; a breaking change lives under <code>/v2</code>.</p>`
 
 const clients = html`
-<p>The contract is <a href="/openapi.yaml">openapi.yaml</a> (OpenAPI 3.1, JSON Schema 2020-12); any generator reads it. A typed TypeScript client is part of the package:</p>
+<p>The contract is <a href="/openapi.yaml">openapi.yaml</a> (OpenAPI 3.1, JSON Schema 2020-12); any generator reads it. The typed TypeScript client is a package of its own with one dependency:</p>
 ${code(
-  `import { createClient } ${'from'} 'cabinbass/client'
+  `import { createClient } ${'from'} 'cabinbass-client'
 
 const cabinbass = createClient({ baseUrl: 'http://localhost:3000' })
 const { data, error } = await cabinbass.POST('/v1/coils/wiring', {

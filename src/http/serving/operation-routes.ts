@@ -11,6 +11,7 @@ import { ClientGone } from '../wire/refusal.ts'
 import type { Work } from '../work/pool.ts'
 import { taskOf } from '../work/task.ts'
 import { contentType, type FormQuery, formChoice, isText, mediaTypes, negotiated } from './forms.ts'
+import { speaking } from './language.ts'
 import { pagePolicy } from './page-policy.ts'
 import { askedParts, type PartsQuery, partsParameter } from './parts-query.ts'
 
@@ -131,7 +132,8 @@ function mount(app: FastifyInstance, operation: Operation, answer: AnswerCall): 
     async (request, reply) => {
       const { digits = 'six', basis } = request.query
       const form = negotiated(accepted, request, reply)
-      const options = { digits, basis: basis === 'true', form, ...askedParts(operation, request.query, form) }
+      const language = speaking(form, request, reply)
+      const options = { digits, basis: basis === 'true', form, language, ...askedParts(operation, request.query, form) }
       const { body } = await answer(operation, request.body, options, reply)
       if (form === 'text/html') reply.header('content-security-policy', pagePolicy)
       return reply.type(contentType(form)).header('cache-control', 'no-store').send(body)

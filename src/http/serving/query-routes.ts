@@ -8,6 +8,7 @@ import { type QueryValues, queryFields, requestFromQuery } from '../wire/query-r
 import { Refusal } from '../wire/refusal.ts'
 import { entityTag, sendCacheable } from './etag.ts'
 import { contentType, mediaTypes, negotiated } from './forms.ts'
+import { speaking } from './language.ts'
 import { type AnswerCall, queryOf, refusals, successOf } from './operation-routes.ts'
 
 const MOST_REPEATED_SHOWN = 50
@@ -132,7 +133,7 @@ function mount(app: FastifyInstance, operation: Operation, answer: AnswerCall, s
       const query = accepted.length > 1 ? rest : { ...rest, ...present({ form: named }) }
       const given = present({ digits, basis })
       const form = negotiated(accepted, request, reply)
-      const options = { ...optionsOf(given), form }
+      const options = { ...optionsOf(given), form, language: speaking(form, request, reply) }
       const spelled = requestOf(app, operation, query)
       const tag = entityTag(operation.path, [spelled, options])
       return sendCacheable(request, reply, { tag, shared, type: contentType(form) }, async () => {

@@ -7,6 +7,9 @@ import type { CautionCode } from '../../contract/cautions/catalogue.ts'
 import type { JsonSchema } from '../../contract/field/component.ts'
 import { answerOf } from '../../contract/field/envelope.ts'
 import type { Si } from '../../contract/field/wire-units.ts'
+import type { LanguageCode } from '../../contract/sentences/words.ts'
+import { inLanguage } from '../../domain/in-language.ts'
+import { languages } from '../../domain/languages.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import { type Calculation, calculationOf } from './calculation.ts'
 import { chosenParts } from './chosen-parts.ts'
@@ -41,6 +44,8 @@ export interface AnswerOptions {
   readonly basis: boolean
   /** Media type of the form asked for; JSON where absent. */
   readonly form?: string
+  /** English where absent. */
+  readonly language?: LanguageCode
   /** Names among `parts` of the operation: only these of the result; all of it where absent. */
   readonly parts?: readonly string[]
 }
@@ -106,6 +111,12 @@ interface Definition<Body extends TObject, Result extends TSchema, Domain> exten
 type Presented<Body extends TObject, Result extends TSchema, Domain> = Definition<Body, Result, Domain> &
   (Domain extends Si<Static<Result>> ? unknown : { readonly present: (result: Domain) => unknown })
 
+/** What was found out, once each, in the language asked for. */
+function saidIn<Result>(outcome: Outcome<Result>, { language = 'en' }: AnswerOptions): Outcome<Result> {
+  const once = saidOnce(outcome)
+  return language === 'en' ? once : inLanguage(once, languages[language])
+}
+
 /** The answer component takes the operation's name with `Answer` behind it. */
 export function defineOperation<Body extends TObject, Result extends TSchema, Domain = Si<Static<Result>>>(
   presented: Presented<Body, Result, Domain>
@@ -141,10 +152,10 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
     laws,
     costMs: (request, { form }) =>
       costMs(request as Static<Body>) + (forms.find(({ mediaType }) => mediaType === form)?.moreMs ?? 0),
-    answerText: (request, options) => text(request, saidOnce(compute(toSi(request as Static<Body>))), options),
+    answerText: (request, options) => text(request, saidIn(compute(toSi(request as Static<Body>)), options), options),
     run: async (request, options) => {
       const si = toSi(request as Static<Body>)
-      const outcome = saidOnce(compute(si))
+      const outcome = saidIn(compute(si), options)
       const form = forms.find(({ mediaType }) => mediaType === options.form)
       return {
         body:

@@ -1,5 +1,4 @@
 /** Second battery with what ties it to the first, leads of the capacitor, turn-on relay: every piece with its specification. */
-
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals } from '../../domain/digits.ts'
@@ -118,6 +117,43 @@ function secondBatteryRows({ secondBattery: second, trunk }: PlanCircuit): reado
   ]
 }
 
+function converterRows({ converter }: PlanCircuit): readonly BillRow[] {
+  if (converter === undefined) return []
+  const { inputV, nominalV, outputV, ratedA, ratedInputA, lead, ground } = converter
+  return [
+    ...wiringPieces(
+      'converter',
+      `converter from ${inDecimals(inputV, 0)} to ${inDecimals(nominalV, 0)} V, ${inDecimals(ratedA, 0)} A for good, minus common to both sides`,
+      1,
+      `holds ${inDecimals(outputV, 1)} V; draws up to ${inDecimals(ratedInputA, 0)} A`
+    ),
+    // both sides of the fuse holder, body or none; converter twice, block
+    ...(lead === undefined ? [] : leadRows('converter', lead, { lugs: lead.returnBy === 'body' ? 3 : 2, pins: 4 })),
+    ...(ground === undefined
+      ? []
+      : [
+          ...offTheReel(
+            'return-cable',
+            `power cable ${ground.designation}, converter, minus`,
+            ground.lengthM,
+            `${inDecimals(ground.lengthM)} m to the ground point`,
+            { designation: ground.designation }
+          ),
+          ...wiringPieces('ring-lug', `crimp ring lug for ${ground.designation}, converter`, 1, 'body', {
+            designation: ground.designation
+          }),
+          ...wiringPieces(
+            'power-ferrule',
+            `ferrule or reducing pin for ${ground.designation}, converter`,
+            1,
+            'its minus',
+            { designation: ground.designation }
+          ),
+          ...sleeveRows(2)
+        ])
+  ]
+}
+
 function capacitorLeadRows(capacitor: PlanCircuit['capacitor']): readonly BillRow[] {
   if (capacitor === undefined) return []
   const { designation, lengthM, at } = capacitor
@@ -171,5 +207,10 @@ function turnOnRows(relay: PlanCircuit['turnOnRelay']): readonly BillRow[] {
 
 export function accessoryRows(circuit: PlanCircuit): readonly BillRow[] {
   const { capacitor, turnOnRelay } = circuit
-  return [...secondBatteryRows(circuit), ...capacitorLeadRows(capacitor), ...turnOnRows(turnOnRelay)]
+  return [
+    ...secondBatteryRows(circuit),
+    ...converterRows(circuit),
+    ...capacitorLeadRows(capacitor),
+    ...turnOnRows(turnOnRelay)
+  ]
 }

@@ -1,5 +1,4 @@
 /** Board, screws, glue, sealant and fittings of the box. */
-
 import type { SheetPlan } from '../../contract/boxes/box-sheets.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'

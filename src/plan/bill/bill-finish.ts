@@ -1,5 +1,4 @@
 /** Lining, covering and surface of the box. */
-
 import type { Panel } from '../../contract/boxes/panel.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals, inMm } from '../../domain/digits.ts'

@@ -1,5 +1,4 @@
 /** The tube of a round port, and the paint that hides the inside of any. */
-
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inMm } from '../../domain/digits.ts'

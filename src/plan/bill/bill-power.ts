@@ -1,5 +1,4 @@
 /** Power cables with their fuses, blocks, lugs, sleeves and clips, from the battery to every amplifier. */
-
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals, inMm } from '../../domain/digits.ts'
 import { wiringRule } from '../electric/wiring-practice.ts'
@@ -24,14 +23,16 @@ export interface BillCable {
   readonly fuse?: BillFuse
   /** Of each cable at its far end, where a second battery feeds that too. */
   readonly endFuse?: BillFuse
-  /** Ways into the block at its end; as many as cables where absent. */
+  /** Ways into the block behind it; as many as cables where absent. */
   readonly blockInputs?: number
+  /** Where a converter stands between it and the block, or in place of the block. */
+  readonly converter?: 'before-block' | 'no-block'
   /** Sheet-metal walls the positive cable passes. */
   readonly grommetCount: number
 }
 
 /** From the distribution block to one amplifier. */
-export interface BillBranch extends Omit<BillCable, 'grommetCount' | 'runs' | 'blockInputs'> {
+export interface BillBranch extends Omit<BillCable, 'grommetCount' | 'runs' | 'blockInputs' | 'converter'> {
   readonly amplifier: string
 }
 
@@ -117,16 +118,15 @@ interface Ends {
 }
 
 /** Battery, both sides of the fuse holder, and the far end of the return; the rest goes into clamps. */
-function endsOf({ runs = 1, returnKind, returnLengthM, fuse, endFuse }: BillCable, toBlock: boolean): Ends {
+function endsOf(cable: BillCable, toBlock: boolean): Ends {
+  const { runs = 1, returnKind, returnLengthM, fuse, endFuse, converter } = cable
   const back = returnLengthM > 0 ? 1 : 0
   const returned = back === 0 ? '' : returnKind === 'chassis' ? ', body' : ', battery return'
   return {
     lugs: ((fuse === undefined ? 1 : 3) + (endFuse === undefined ? 0 : 2) + back) * runs,
     pins: (1 + back) * runs,
     at: `battery${fuse === undefined ? '' : `, both sides of the fuse holder${endFuse === undefined ? '' : 's'}`}${returned}; ${STUDS}`,
-    pinsAt: toBlock
-      ? `positive${back === 0 ? '' : ' and return'} at the distribution block`
-      : `positive${back === 0 ? '' : ' and return'} at the amplifier`
+    pinsAt: `positive${back === 0 ? '' : ' and return'} at the ${converter === undefined ? (toBlock ? 'distribution block' : 'amplifier') : 'converter'}`
   }
 }
 
@@ -160,15 +160,15 @@ export function cableRows(cable: BillCable, branches: readonly BillBranch[] = []
     ...sleeveRows(lugs + pins),
     ...cableRunRows(cable),
     ...blockRows(cable, branches),
-    ...branches.flatMap(branchRows)
+    ...branches.flatMap(branch => branchRows(branch, cable.converter === 'no-block'))
   ]
 }
 
 function blockRows(
-  { runs = 1, blockInputs = runs, returnKind }: BillCable,
+  { runs = 1, blockInputs = runs, returnKind, converter }: BillCable,
   branches: readonly BillBranch[]
 ): readonly BillRow[] {
-  if (branches.length === 0) return []
+  if (branches.length === 0 || converter === 'no-block') return []
   const ways = `${blockInputs} in, ${branches.length} out`
   return [
     ...wiringPieces('distribution-block', `distribution block, ${ways}, fused`, 1, 'one branch an amplifier'),
@@ -183,35 +183,64 @@ function blockRows(
   ]
 }
 
-function branchRows(branch: BillBranch): readonly BillRow[] {
-  const { amplifier, designation, positiveLengthM, returnKind, returnLengthM, fuse } = branch
+/** Without a block the branch begins at a converter, with a holder of its own. */
+function branchFuseRows({ amplifier, designation, fuse }: BillBranch, noBlock: boolean): readonly BillRow[] {
+  if (fuse === undefined) return []
+  const where = noBlock ? 'at the output of the converter' : 'in the block'
+  return [
+    ...fuseRow(fuse, 1, `, branch to ${amplifier}`, `${where}; one in reserve, of the same rating only`),
+    ...(noBlock
+      ? wiringPieces(
+          'fuse-holder',
+          `fuse holder for ${fuse.type}, covered, for ${designation}, ${amplifier}`,
+          1,
+          where,
+          { fuseType: fuse.type, designation }
+        )
+      : [])
+  ]
+}
+
+/** At the body; and, without a block, on both sides of the fuse holder. */
+const branchEnds = (body: boolean, noBlock: boolean) => ({
+  lugs: (body ? 1 : 0) + (noBlock ? 2 : 0),
+  pins: body ? 3 : 4
+})
+
+function branchRows(branch: BillBranch, noBlock: boolean): readonly BillRow[] {
+  const { amplifier, designation, positiveLengthM, returnKind, returnLengthM } = branch
   const place = `branch to ${amplifier}`
   const body = returnKind === 'chassis'
-  const [lugs, pins] = body ? [1, 3] : [0, 4]
+  const { lugs, pins } = branchEnds(body, noBlock)
+  const start = noBlock ? 'converter' : 'block'
   return [
     ...offTheReel(
       'power-cable',
       `power cable ${designation}, ${place}`,
       positiveLengthM,
-      `${inDecimals(positiveLengthM)} m from the block`,
+      `${inDecimals(positiveLengthM)} m from the ${start}`,
       { designation }
     ),
     ...offTheReel(
       'return-cable',
       `power cable ${designation}, ${body ? 'ground lead' : 'return'} of ${amplifier}`,
       returnLengthM,
-      `${inDecimals(returnLengthM)} m ${body ? 'to the body' : 'to the block of the returns'}, the same size as its positive cable`,
+      `${inDecimals(returnLengthM)} m to the ${body ? 'body' : noBlock ? 'minus of the converter' : 'block of the returns'}, the same size as its positive cable`,
       { designation }
     ),
-    ...(fuse === undefined
-      ? []
-      : fuseRow(fuse, 1, `, ${place}`, 'in the block; one in reserve, of the same rating only')),
-    ...wiringPieces('ring-lug', `crimp ring lug for ${designation}, ${amplifier}`, lugs, 'body', { designation }),
+    ...branchFuseRows(branch, noBlock),
+    ...wiringPieces(
+      'ring-lug',
+      `crimp ring lug for ${designation}, ${amplifier}`,
+      lugs,
+      `${body ? 'body' : ''}${body && noBlock ? ', ' : ''}${noBlock ? 'both sides of the fuse holder' : ''}`,
+      { designation }
+    ),
     ...wiringPieces(
       'power-ferrule',
       `ferrule or reducing pin for ${designation}, ${amplifier}`,
       pins,
-      body ? 'block, positive and return at the amplifier' : 'both blocks, positive and return at the amplifier',
+      `${body || noBlock ? start : 'both blocks'}, positive and return at the amplifier`,
       { designation }
     ),
     ...sleeveRows(lugs + pins)

@@ -8,11 +8,12 @@ import { offTheReel, wiringPieces } from './bill-wiring.ts'
 const BOLTS_AN_AMPLIFIER = 4
 
 /** A bolt for each lead that goes to the body. */
-function groundPoints({ trunk, branches }: PlanCircuit): number {
+function groundPoints({ trunk, branches, converter }: PlanCircuit): number {
+  const own = converter?.ground !== undefined || converter?.lead?.returnBy === 'body' ? 1 : 0
   const leads = [...(trunk === undefined ? [] : [trunk]), ...branches]
   return leads
     .filter(({ returnBy, returnLengthM }) => returnBy === 'body' && returnLengthM > 0)
-    .reduce((sum, { runs }) => sum + runs, 0)
+    .reduce((sum, { runs }) => sum + runs, own)
 }
 
 /** @param tailM  cable before the fuse that lies in a sheath; 0 where none does */

@@ -1,5 +1,4 @@
 /** Loudspeaker wire, signal and turn-on leads, and what is sold by the metre or piece among them. */
-
 import type { BillPart } from '../../contract/systems/words.ts'
 import type { BillRow } from '../../contract/systems/workshop.ts'
 import { inDecimals } from '../../domain/digits.ts'

@@ -1,13 +1,13 @@
 /** From the laid-out box to the workshop: sheets to cut, things to buy, steps in their order, how the box is held. */
-
 import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
 import type { Assumptions } from '../../domain/assume.ts'
+import { boardsOf } from '../../domain/box/request/boards-of-face.ts'
 import { driverFixing } from '../../domain/box/request/driver-fixing.ts'
 import { present } from '../../domain/present.ts'
-import { blockInputs, fuseTailM, type PowerRun } from '../electric/plan-run.ts'
+import { blockInputs, fuseTailM, hasBlock, type PowerRun } from '../electric/plan-run.ts'
 import type { PlannedSupply } from '../electric/plan-supply.ts'
 import type { BoxPart } from '../enclosure/plan-box.ts'
 import { planSheets, type SheetsPart } from '../enclosure/plan-sheets.ts'
@@ -36,7 +36,7 @@ function billedDriver({ driver, driverCount, board }: PlanRequest, { panels }: B
   return {
     count: driverCount,
     cutOutDiameterM,
-    baffleThicknessM: board.thicknessM * boardsOfFront(panels),
+    baffleThicknessM: boardsOf(driver.mounting ?? {}, { ...board, frontLayers: boardsOfFront(panels) }),
     ...present({ flangeDiameterM, screwCount, massKg })
   }
 }
@@ -49,6 +49,16 @@ const billedRun = ({ returnBy, ...run }: PowerRun): Omit<BillCable, 'grommetCoun
   ...run,
   returnKind: returnBy === 'body' ? 'chassis' : 'cable'
 })
+
+function billedTrunk(trunk: PowerRun, circuit: PlanCircuit): BillCable {
+  const between = hasBlock(circuit) ? 'before-block' : 'no-block'
+  return {
+    ...billedRun(trunk),
+    grommetCount: 1,
+    blockInputs: blockInputs(circuit),
+    ...(circuit.converter === undefined ? {} : { converter: between })
+  }
+}
 
 function billed(
   request: PlanRequest,
@@ -72,9 +82,7 @@ function billed(
     restraint: held,
     ...(finish.lined ? { lining: { thicknessM: LINING.thicknessM, areaM2: liningAreaM2(box) } } : {}),
     ...(finish.covered ? { carpet: {} } : {}),
-    ...(trunk === undefined
-      ? {}
-      : { cable: { ...billedRun(trunk), grommetCount: 1, blockInputs: blockInputs(circuit) } }),
+    ...(trunk === undefined ? {} : { cable: billedTrunk(trunk, circuit) }),
     branches: branches.map(branch => ({ ...billedRun(branch), amplifier: branch.amplifier })),
     wire: { ...present({ speaker: speakerWire }), lead: signalLead }
   })

@@ -3,6 +3,7 @@ import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { present } from '../../domain/present.ts'
 import { usual } from '../request/plan-usual.ts'
+import { hasBlock } from './plan-run.ts'
 import type { SignalPart } from './plan-signal.ts'
 import type { PowerRuns } from './plan-supply.ts'
 import { relayRating } from './second-battery.ts'
@@ -23,12 +24,12 @@ function secondBatteryOf({ supply }: PlanRequest, runs: PowerRuns): PlanCircuit[
 }
 
 /** Its leads carry the ripple of the amplifiers: the size of the cable that ends beside it. */
-function capacitorOf({ supply }: PlanRequest, { trunk, branches }: PowerRuns): PlanCircuit['capacitor'] {
+function capacitorOf({ supply }: PlanRequest, { trunk, branches, converter }: PowerRuns): PlanCircuit['capacitor'] {
   const { capacitor } = supply
   const designation = branches[0]?.designation ?? trunk?.designation
   if (capacitor === undefined || designation === undefined) return undefined
   const { capacitanceF } = capacitor
-  const at = branches.length > 0 ? 'the distribution block' : 'the amplifier'
+  const at = hasBlock({ branches, ...present({ converter }) }) ? 'the distribution block' : 'the amplifier'
   return { capacitanceF, designation, lengthM: usual.capacitorLeadM.value, at }
 }
 

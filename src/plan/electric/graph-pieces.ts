@@ -21,6 +21,9 @@ export const points = {
   chargerIn: 'charger input',
   chargerOut: 'charger output',
   chargerMinus: 'charger minus',
+  converterIn: 'converter input',
+  converterOut: 'converter output',
+  converterMinus: 'converter minus',
   secondPlus: 'second battery plus',
   secondMinus: 'second battery minus',
   amplifier,
@@ -124,13 +127,19 @@ function trunkReturn(request: PlanRequest, trunk: PowerRun, from: string): Parti
 /** Named after the amplifier, since the person knows it by that. */
 export const branchName = (index: number) => `branch ${index + 1}`
 
-function branchPieces(request: PlanRequest, branch: BranchRun, index: number): Partial<Pieces> {
+/** Where branches begin, and where returns by cable come together. */
+export interface Hub {
+  readonly plus: string
+  readonly returns: string
+}
+
+function branchPieces(request: PlanRequest, branch: BranchRun, index: number, hub: Hub): Partial<Pieces> {
   const { designation, returnBy, returnLengthM } = branch
   const { plus, minus } = points.amplifierPoles(index)
   const laid = { designation, ...bootSurroundings(request) }
   const name = branchName(index)
-  const way = fusedWay(name, [points.block, plus], branch, laid, { lengthM: 0 })
-  const to = returnBy === 'body' ? points.ground : points.returns
+  const way = fusedWay(name, [hub.plus, plus], branch, laid, { lengthM: 0 })
+  const to = returnBy === 'body' ? points.ground : hub.returns
   return together([way, { cables: [cable(`${name} return`, [minus, to], returnLengthM, laid)] }])
 }
 
@@ -150,14 +159,15 @@ export function powerPieces(
   request: PlanRequest,
   trunk: PowerRun,
   branches: readonly BranchRun[],
-  end: string
+  end: string,
+  hub: Hub
 ): Pieces {
   const { minus } = points.amplifierPoles(0)
   const shared = branches.length > 0
   return together([
     trunkPieces(request, trunk, end),
-    trunkReturn(request, trunk, shared ? points.returns : minus),
-    ...branches.map((branch, index) => branchPieces(request, branch, index)),
+    trunkReturn(request, trunk, shared ? hub.returns : minus),
+    ...branches.map((branch, index) => branchPieces(request, branch, index, hub)),
     bodyPieces(request)
   ])
 }

@@ -5,7 +5,7 @@ import { cable, fuseBetween, type Pieces, points, together } from './graph-piece
 import { bootSurroundings } from './plan-branches.ts'
 import { type PowerRun, RELAY_PIECE_M } from './plan-run.ts'
 import type { PowerRuns } from './plan-supply.ts'
-import { CHARGER_OVER_NOMINAL, chargerInputA, secondSource } from './second-battery.ts'
+import { CHARGER_OVER_NOMINAL, secondSource } from './second-battery.ts'
 
 /** A closed contact with its two lugs [Ω]. Common practice, no source. */
 const RELAY_OHM = 0.0004
@@ -13,7 +13,8 @@ const RELAY_OHM = 0.0004
 const backOf = ({ returnBy }: PowerRun) => (returnBy === 'body' ? points.ground : points.returns)
 
 /** Where the trunk ends: in the block, or before what ties the batteries together. */
-export function trunkEndsAt({ link, branches }: PowerRuns): string {
+export function trunkEndsAt({ link, branches, converter }: PowerRuns): string {
+  if (converter !== undefined) return points.converterIn
   if (link?.kind === 'relay') return points.relay
   if (link?.kind === 'charger') return points.chargerIn
   return branches.length > 0 ? points.block : points.amplifierPoles(0).plus
@@ -63,20 +64,23 @@ export function secondPieces(request: PlanRequest, runs: PowerRuns): Partial<Pie
   return together([leadPieces(request, secondLead), tied])
 }
 
-type Sources = Pick<CircuitRequest, 'batteries'> & Required<Pick<CircuitRequest, 'alternators' | 'accessories'>>
+type Sources = Pick<CircuitRequest, 'batteries'> & Required<Pick<CircuitRequest, 'converters'>>
 
-/** The battery itself, and the two sides of a charger: what it takes of the first, what it gives to the second. */
+/** The battery itself, and the charger between it and the first. */
 export function secondSources({ supply }: PlanRequest, { link, secondLead }: PowerRuns): Sources {
-  if (link === undefined || secondLead === undefined) return { batteries: [], alternators: [], accessories: [] }
+  if (link === undefined || secondLead === undefined) return { batteries: [], converters: [] }
   const id = 'second battery'
   const battery = { id, plus: points.secondPlus, minus: points.secondMinus, ...secondSource(supply) }
-  if (link.kind !== 'charger') return { batteries: [battery], alternators: [], accessories: [] }
-  const { ratedA } = link
-  const minus = points.chargerMinus
-  const setV = supply.systemVoltageV * CHARGER_OVER_NOMINAL
-  return {
-    batteries: [battery],
-    alternators: [{ id: 'charger', plus: points.chargerOut, minus, setV, idleA: ratedA, drivingA: ratedA }],
-    accessories: [{ id: 'charger input', plus: points.chargerIn, minus, currentA: chargerInputA(ratedA) }]
+  if (link.kind !== 'charger') return { batteries: [battery], converters: [] }
+  const charger = {
+    id: 'charger',
+    inPlus: points.chargerIn,
+    inMinus: points.chargerMinus,
+    outPlus: points.chargerOut,
+    outMinus: points.chargerMinus,
+    setV: supply.systemVoltageV * CHARGER_OVER_NOMINAL,
+    ratedA: link.ratedA,
+    onlyWithEngine: true
   }
+  return { batteries: [battery], converters: [charger] }
 }

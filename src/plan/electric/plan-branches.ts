@@ -8,6 +8,7 @@ import { resaid } from '../../domain/caution.ts'
 import { cableJudgement } from '../../domain/circuit/cable/cable-judgement.ts'
 import type { ReturnPath } from '../../domain/circuit/choice/cable-request.ts'
 import { chooseCable } from '../../domain/circuit/choice/choose-cable.ts'
+import { amplifierVoltage } from '../../domain/circuit/load/converter-load.ts'
 import { supplyJudgement } from '../../domain/circuit/source/supply-judgement.ts'
 import { present } from '../../domain/present.ts'
 import { say } from '../../domain/say.ts'
@@ -47,7 +48,7 @@ export function branchReturnM({ supply }: OnSupply): number {
 /** Drop allowed over trunk and branch together [V]. */
 export function dropAllowedV({ supply }: OnSupply): number {
   const percent = supply.dropLimitPercent ?? supplyJudgement.dropLimitPercent.value
-  return (percent / 100) * supply.systemVoltageV
+  return (percent / 100) * amplifierVoltage(supply.systemVoltageV, supply.converter)
 }
 
 /** The boot, unless the caller knows the run to be cooler than that. */
@@ -75,7 +76,8 @@ function branchRequest(
   sizing: SupplyCurrent['sizing'],
   dropLimitV: number
 ): CableChoiceRequest {
-  const { systemVoltageV, gaugeSystem, insulationMaterial, source } = request.supply
+  const { gaugeSystem, insulationMaterial, source, converter } = request.supply
+  const systemVoltageV = amplifierVoltage(request.supply.systemVoltageV, converter)
   const path: ReturnPath = { kind: 'cable', lengthM: branchReturnM(request) }
   return {
     currentA: sizing.fullSineA,
@@ -86,7 +88,8 @@ function branchRequest(
     dropLimitV,
     ...bootSurroundings(request),
     ...sheetOf(request, amplifier, index),
-    ...present({ gaugeSystem, insulationMaterial, source })
+    // behind a converter the battery drives no fault
+    ...present({ gaugeSystem, insulationMaterial, source: converter === undefined ? source : undefined })
   }
 }
 

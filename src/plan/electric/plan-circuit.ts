@@ -24,7 +24,7 @@ export function planCircuit(
   runs: PowerRuns,
   signal: SignalPart
 ): PlannedCircuit {
-  const { trunk, branches, amplifiers, cautions, assumed } = runs
+  const { trunk, branches, amplifiers, cautions, assumed, converter } = runs
   const wires = planWires(load)
   const missing = notPlanned(request, amplifiers, runs)
   return {
@@ -34,6 +34,7 @@ export function planCircuit(
       branches,
       ...present({ speakerWire: wires.toBox, insideWire: wires.inside }),
       signalLead: planLead(request, signal),
+      ...present({ converter }),
       ...accessories(request, runs, signal),
       notPlanned: missing
     },

@@ -10,8 +10,10 @@ import type { Assumption } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
 import { type Part, runPart, waitingFor } from '../request/part.ts'
 import { RUNNING_OVER_NOMINAL, usual } from '../request/plan-usual.ts'
-import { type Pieces, points, powerPieces, together } from './graph-pieces.ts'
+import { converterPieces, converterSources } from './graph-converter.ts'
+import { type Hub, type Pieces, points, powerPieces, together } from './graph-pieces.ts'
 import { secondPieces, secondSources, trunkEndsAt } from './graph-second.ts'
+import { hasBlock } from './plan-run.ts'
 import type { CurrentPart, PowerRuns } from './plan-supply.ts'
 
 export type CircuitPart = Part<CircuitRequest, Circuit>
@@ -71,15 +73,17 @@ function graphRequest(
   const { supply } = request
   const { cables, fuses, links } = pieces
   const second = secondSources(request, runs)
+  const converters = [...second.converters, ...converterSources(request, runs)]
   return {
     systemVoltageV: supply.systemVoltageV,
     batteries: [batteryOf(supply), ...second.batteries],
-    alternators: [chargingOf(supply, charging), ...second.alternators],
+    alternators: [chargingOf(supply, charging)],
+    ...(converters.length === 0 ? {} : { converters }),
     cables,
     ...(fuses.length === 0 ? {} : { fuses }),
     ...(links.length === 0 ? {} : { links }),
     amplifiers: amplifiers.map((amplifier, index) => amplifierOf(amplifier, index, runs.amplifiers)),
-    accessories: [vehicleOf(supply, charging), ...second.accessories]
+    accessories: [vehicleOf(supply, charging)]
   }
 }
 
@@ -98,6 +102,12 @@ function graphAssumed({ supply }: PlanRequest, { charging }: SupplyCurrent): rea
   ]
 }
 
+/** One amplifier behind a converter has no block: its branch begins and ends there. */
+const hubOf = ({ converter, branches }: PowerRuns): Hub =>
+  converter === undefined || hasBlock({ branches, converter })
+    ? { plus: points.block, returns: points.returns }
+    : { plus: points.converterOut, returns: points.converterMinus }
+
 /** @returns the part, and what it takes for granted */
 export function planGraph(
   request: PlanRequest,
@@ -107,9 +117,13 @@ export function planGraph(
   const { trunk, missing } = runs
   if (!current.done || trunk === undefined) return { circuit: waitingFor('a cable that passes'), assumed: [] }
   if (missing !== undefined) return { circuit: waitingFor(`a branch cable to ${missing} that passes`), assumed: [] }
+  if (request.supply.converter !== undefined && runs.converter === undefined) {
+    return { circuit: waitingFor('a cable that passes for the output of the converter'), assumed: [] }
+  }
   const drawn = current.outcome.result
-  const power = powerPieces(request, trunk, runs.branches, trunkEndsAt(runs))
-  const pieces = together([power, secondPieces(request, runs)])
+  const hub = hubOf(runs)
+  const power = powerPieces(request, trunk, runs.branches, trunkEndsAt(runs), hub)
+  const pieces = together([power, secondPieces(request, runs), converterPieces(request, runs)])
   const circuit = runPart(graphRequest(request, current.request, drawn, pieces, runs), computeCircuit)
   return { circuit, assumed: [...pieces.assumed, ...graphAssumed(request, drawn)] }
 }

@@ -32,8 +32,17 @@ export interface BranchRun extends PowerRun {
   readonly amplifier: string
 }
 
+/** With one amplifier behind a converter its branch begins there: no block between. */
+export const hasBlock = ({ branches, converter }: Pick<PlanCircuit, 'branches' | 'converter'>): boolean =>
+  branches.length > 1 || (branches.length > 0 && converter === undefined)
+
 /** Ways into the distribution block: each cable of the trunk, or the one from a relay or charger, and the second battery. */
-export function blockInputs({ trunk, secondBattery }: Pick<PlanCircuit, 'trunk' | 'secondBattery'>): number {
+export function blockInputs({
+  trunk,
+  secondBattery,
+  converter
+}: Pick<PlanCircuit, 'trunk' | 'secondBattery' | 'converter'>): number {
+  if (converter !== undefined) return 1
   const runs = trunk?.runs ?? 1
   if (secondBattery === undefined) return runs
   return (secondBattery.link === 'joined' ? runs : 1) + 1

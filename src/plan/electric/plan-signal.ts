@@ -8,6 +8,7 @@ import { CROSSOVER_ORDER, crossoverHz } from '../enclosure/plan-crossover.ts'
 import { protectiveCornerHz, type ResponsePart } from '../enclosure/plan-response.ts'
 import type { JoinedDrivers } from '../load/plan-load.ts'
 import { type Part, runPart, waitingFor } from '../request/part.ts'
+import { amplifierV } from './converter.ts'
 
 export type SignalPart = Part<SignalSetupRequest, SignalSetup>
 
@@ -24,7 +25,8 @@ export function planSignal(
   return runPart(
     {
       ...signal,
-      systemVoltageV: request.supply.systemVoltageV,
+      systemVoltageV: amplifierV(request),
+      ...(request.supply.converter === undefined ? {} : { vehicleVoltageV: request.supply.systemVoltageV }),
       amplifier: {
         powerW: joined.amplifierPowerW / joined.outputs,
         loadOhm: joined.loadOhm,

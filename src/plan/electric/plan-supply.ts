@@ -11,6 +11,7 @@ import { present } from '../../domain/present.ts'
 import type { JoinedDrivers } from '../load/plan-load.ts'
 import { type Part, runPart, waitingFor } from '../request/part.ts'
 import { drawSheet } from '../request/plan-amplifier.ts'
+import { converterOf, type PlannedConverter } from './converter.ts'
 import { type Branches, dropAllowedV, namesOf, planBranches } from './plan-branches.ts'
 import { type BranchRun, dropOf, type PowerRun, sizeOf } from './plan-run.ts'
 import { dropAssumed, type FusePart, trunkCable, trunkFuse, trunkRun } from './plan-trunk.ts'
@@ -35,6 +36,8 @@ export interface PowerRuns {
   readonly link?: SecondLink
   /** In place of a relay, for a battery of another kind. */
   readonly charger?: Charger
+  /** Between the vehicle and amplifiers of another voltage. */
+  readonly converter?: PlannedConverter
   /** From the second battery to the block; absent without one, or where no size passes. */
   readonly secondLead?: PowerRun
   /** Of the amplifiers on the run, the bass amplifier first. */
@@ -50,11 +53,11 @@ function bassAmplifier(amplifier: PlanAmplifier, { supplyPowerW, loadOhm }: Join
 }
 
 function currentRequest({ amplifier, car, supply }: PlanRequest, joined: JoinedDrivers): CurrentRequest {
-  const { systemVoltageV, charging, battery, secondBattery, capacitor, otherAmplifiers = [] } = supply
+  const { systemVoltageV, charging, battery, secondBattery, capacitor, converter, otherAmplifiers = [] } = supply
   return {
     amplifiers: [bassAmplifier(amplifier, joined), ...otherAmplifiers],
     systemVoltageV,
-    ...present({ drive: car.drive, charging, battery, secondBattery, capacitor })
+    ...present({ drive: car.drive, converter, charging, battery, secondBattery, capacitor })
   }
 }
 
@@ -68,15 +71,17 @@ function laidOut(request: PlanRequest, current: CurrentPart & { readonly done: t
   const { amplifiers } = current.request
   const names = namesOf(amplifiers)
   const link = secondLink(request, drawn)
-  const task = { current: drawn, shared: amplifiers.length > 1 || link !== undefined, ...present({ link }) }
+  const shared = amplifiers.length > 1 || link !== undefined || drawn.converter !== undefined
+  const task = { current: drawn, shared, ...present({ link }) }
   const cable = runPart(trunkCable(request, task), chooseCable)
   if (!cable.done) return { parts: { current, cable, fuse: waitingFor('a cable') }, runs: undone(names) }
   const size = sizeOf(cable.outcome.result)
   const fuse =
     size === undefined ? waitingFor('a cable that passes') : runPart(trunkFuse(request, task, size), rateFuse)
   const trunk = size === undefined ? undefined : trunkRun(request, size, fuse, task)
-  // behind a charger the trunk takes nothing of the drop
-  const leftV = dropAllowedV(request) - (link?.kind === 'charger' ? 0 : dropOf(cable.outcome.result))
+  // behind a charger or a converter the trunk takes nothing of the drop
+  const apart = link?.kind === 'charger' || drawn.converter !== undefined
+  const leftV = dropAllowedV(request) - (apart ? 0 : dropOf(cable.outcome.result))
   const branches = task.shared ? planBranches(request, amplifiers, drawn, leftV) : NO_BRANCHES
   const second = link === undefined ? undefined : secondLead(request, drawn)
   return {
@@ -87,7 +92,8 @@ function laidOut(request: PlanRequest, current: CurrentPart & { readonly done: t
         missing: branches.missing,
         link,
         secondLead: second?.run,
-        charger: chargerOf(request, link)
+        charger: chargerOf(request, link),
+        converter: converterOf(request, drawn, branches.runs)
       }),
       branches: branches.runs,
       amplifiers: names,

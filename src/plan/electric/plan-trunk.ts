@@ -37,8 +37,9 @@ function trunkReturn(path: ReturnPath, shared: boolean): ReturnPath {
 
 /** Of the drop allowed, the trunk's share by its length; with one amplifier all of it. */
 function trunkDrop(request: PlanRequest, shared: boolean): Pick<CableChoiceRequest, 'dropLimitPercent' | 'dropLimitV'> {
-  const { dropLimitPercent, positiveLengthM, return: path } = request.supply
-  if (!shared) return dropLimitPercent === undefined ? {} : { dropLimitPercent }
+  const { dropLimitPercent, positiveLengthM, return: path, converter } = request.supply
+  // a converter holds its output, whatever the trunk loses
+  if (!shared || converter !== undefined) return dropLimitPercent === undefined ? {} : { dropLimitPercent }
   const trunkM = positiveLengthM + (path.kind === 'cable' ? path.lengthM : 0)
   return { dropLimitV: (dropAllowedV(request) * trunkM) / (trunkM + branchLengthM(request) + branchReturnM(request)) }
 }
@@ -51,8 +52,9 @@ function trunkEnd({ supply, amplifier }: PlanRequest, shared: boolean) {
   return present({ makerFuseA, terminalAreaM2, onboardFusesA })
 }
 
-/** A charger takes its current for hours; else that of all amplifiers. */
-function trunkLoad({ current: { sizing }, link }: TrunkTask) {
+/** A charger takes its current for hours, a converter at most its rating; else that of all amplifiers. */
+function trunkLoad({ current: { sizing, converter }, link }: TrunkTask) {
+  if (converter !== undefined) return { currentA: converter.ratedInputA, heavyCurrentA: converter.heavyInputA }
   const inputA = link?.kind === 'charger' ? chargerInputA(link.ratedA) : undefined
   return { currentA: inputA ?? sizing.fullSineA, heavyCurrentA: inputA ?? sizing.heavyA }
 }
@@ -60,7 +62,7 @@ function trunkLoad({ current: { sizing }, link }: TrunkTask) {
 export function trunkCable(request: PlanRequest, task: TrunkTask): CableChoiceRequest {
   const { systemVoltageV, positiveLengthM, return: path, gaugeSystem, source } = request.supply
   const { current, shared } = task
-  const sourceVoltageV = sizedAtV(current, systemVoltageV)
+  const sourceVoltageV = current.converter === undefined ? sizedAtV(current, systemVoltageV) : systemVoltageV
   return {
     systemVoltageV,
     ...(sourceVoltageV === systemVoltageV ? {} : { sourceVoltageV }),

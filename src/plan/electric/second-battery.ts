@@ -4,6 +4,7 @@ import type { SupplyCurrent } from '../../contract/supply/supply-current.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { Caution } from '../../domain/caution.ts'
 import { chooseCable } from '../../domain/circuit/choice/choose-cable.ts'
+import { converterJudgement } from '../../domain/circuit/load/converter-judgement.ts'
 import type { BatteryRequest } from '../../domain/circuit/source/engine-off.ts'
 import { unlike } from '../../domain/circuit/source/unlike-batteries.ts'
 import type { Assumption } from '../../domain/outcome.ts'
@@ -27,8 +28,6 @@ const chargersA = [20, 30, 40, 50, 60] as const
 /** Contacts that are sold for good [A]. Common practice, no source. */
 const relaysA = [100, 200, 300, 500] as const
 
-/** Output over input of a charger. Data sheets of converters 0.82 to 0.92; our choice. */
-const CHARGER_EFFICIENCY = 0.88
 /** What it holds over what it is fed with: 14.4 V from 12 V. */
 export const CHARGER_OVER_NOMINAL = 1.2
 
@@ -40,7 +39,8 @@ export const CHARGER_OVER_NOMINAL = 1.2
  * @source conservation of energy; η and the voltages common practice, no source
  * @check  30 A → 40.9 A
  */
-export const chargerInputA = (ratedA: number): number => (ratedA * CHARGER_OVER_NOMINAL) / CHARGER_EFFICIENCY
+export const chargerInputA = (ratedA: number): number =>
+  (ratedA * CHARGER_OVER_NOMINAL) / converterJudgement.efficiency.value
 
 /** Ordinary music decides, since that is what it replaces on the whole. */
 export function secondLink({ supply }: PlanRequest, { currents }: SupplyCurrent): SecondLink | undefined {

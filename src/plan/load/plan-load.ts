@@ -10,6 +10,7 @@ import type { SpeakerCableRequest } from '../../contract/supply/speaker-cable.ts
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { ratingsText } from '../../domain/amplifier/amplifier-sheet.ts'
 import { matchAmplifier } from '../../domain/amplifier/match-amplifier.ts'
+import { amplifierVoltage } from '../../domain/circuit/load/converter-load.ts'
 import { usualRatedVoltageV } from '../../domain/circuit/load/voltage-class.ts'
 import { type Arrangement, arrangementWith } from '../../domain/coils/arrangements.ts'
 import { wireCoils } from '../../domain/coils/wire-coils.ts'
@@ -54,7 +55,8 @@ export interface JoinedDrivers {
 function matchingRequest(request: PlanRequest, powerW: number): AmplifierMatchRequest {
   const { amplifier, driver, driverCount, supply } = request
   const sheet = matchedSheet(amplifier)
-  const ratedVoltageV = sheet.ratedVoltageV ?? usualRatedVoltageV(supply.systemVoltageV)
+  const ratedVoltageV =
+    sheet.ratedVoltageV ?? usualRatedVoltageV(amplifierVoltage(supply.systemVoltageV, supply.converter))
   return {
     // its fuses pass the more power the higher the supply
     amplifier: sheet.onboardFusesA === undefined ? sheet : { ...sheet, ratedVoltageV },

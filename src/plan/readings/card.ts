@@ -2,11 +2,13 @@
 import type { CircuitRequest } from '../../contract/supply/supply-circuit.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { circuitParts } from '../../domain/circuit/points/circuit-parts.ts'
+import { sideOf } from '../../domain/circuit/points/sides.ts'
 import { type SolvedLevel, solvedLevel } from '../../domain/circuit/readings/solved-level.ts'
 
 export interface Card {
   readonly request: CircuitRequest
-  readonly systemVoltageV: number
+  /** By amplifier: what feeds it, as the poles a meter goes to. */
+  readonly feeding: readonly Feeding[]
   /** Of the amplifiers, as the plan calls them. */
   readonly names: readonly string[]
   /** Absent where no state stands. */
@@ -22,6 +24,23 @@ export interface Card {
   readonly capacitor: boolean
 }
 
+/** The battery, or the converter between it and the amplifier. */
+export interface Feeding {
+  readonly name: string
+  readonly plus: string
+  readonly minus: string
+  readonly nominalV: number
+}
+
+function feedingOf(request: CircuitRequest, plus: string): Feeding {
+  const { converters = [], batteries, systemVoltageV } = request
+  const { converter, nominalV } = sideOf(request, plus)
+  const between = converters.find(({ id }) => id === converter)
+  if (between !== undefined) return { name: 'converter', plus: between.outPlus, minus: between.outMinus, nominalV }
+  const [first] = batteries
+  return { name: 'battery', plus: first?.plus ?? '', minus: first?.minus ?? '', nominalV: systemVoltageV }
+}
+
 const cablesAt = ({ cables = [] }: CircuitRequest, end: 'from' | 'to', point: string) =>
   cables.filter(each => each[end] === point).map(({ id }) => id)
 
@@ -33,7 +52,7 @@ export function cardOf(request: CircuitRequest, capacitor: boolean): Card {
   const trunk = cables.filter(({ id }) => /^trunk( \d+)?$/.test(id)).map(({ id }) => id)
   return {
     request,
-    systemVoltageV: request.systemVoltageV,
+    feeding: amplifiers.map(({ plus }) => feedingOf(request, plus)),
     names: amplifiers.map(({ id, name = id }) => name),
     silentOff: solvedLevel(parts, { level: 'silence', engine: 'off' }, reference),
     silentIdling: solvedLevel(parts, { level: 'silence', engine: 'idling' }, reference),

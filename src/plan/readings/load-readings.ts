@@ -3,7 +3,7 @@ import type { PlanReading } from '../../contract/systems/readings.ts'
 import { circuitJudgement } from '../../domain/circuit/points/circuit-judgement.ts'
 import type { Probe } from '../../domain/circuit/readings/measured.ts'
 import type { SolvedLevel } from '../../domain/circuit/readings/solved-level.ts'
-import type { Card } from './card.ts'
+import type { Card, Feeding } from './card.ts'
 import { limitOf, type Row, readingOf } from './reading.ts'
 
 const MUSIC = 'dense bass at full level, engine idling'
@@ -27,43 +27,49 @@ function dropAndRatio(
   ]
 }
 
-function plusDrops({ heavy, request, names, feedIds }: Card): readonly PlanReading[] {
-  const [battery] = request.batteries
-  if (heavy === undefined || battery === undefined) return []
+/** Clamp amperes of this amplifier alone flow in all of the way. */
+const alone = ({ request: { amplifiers, batteries } }: Card) => amplifiers.length === 1 && batteries.length === 1
+
+const post = (pole: 'plus' | 'minus', { name }: Feeding) =>
+  name === 'converter' ? `${pole} output of the converter` : `${pole} post of the battery`
+
+function plusDrops(card: Card): readonly PlanReading[] {
+  const { heavy, request, names, feedIds, feeding } = card
+  if (heavy === undefined) return []
   const below = 'it does not play at full level, or the probes sit on the wrong side of a joint'
   return request.amplifiers.flatMap(({ plus }, index) => {
+    const from = feeding[index]
+    if (from === undefined) return []
     const row = {
       step: 'plus-drop',
       what: `plus side to ${names[index]}`,
-      probes: 'plus post of the battery to the plus terminal of the amplifier',
+      probes: `${post('plus', from)} to the plus terminal of the amplifier`,
       when: MUSIC,
       below,
       above: 'measure on from joint to joint: the one with the most millivolts is to be remade'
     }
-    const drop = (see: Probe) => see.between(battery.plus, plus)
+    const drop = (see: Probe) => see.between(from.plus, plus)
     const ids = feedIds[index] ?? []
-    return request.amplifiers.length === 1 && request.batteries.length === 1
-      ? dropAndRatio(heavy, drop, ids, row)
-      : [readingOf(heavy, 'mV', drop, row)]
+    return alone(card) ? dropAndRatio(heavy, drop, ids, row) : [readingOf(heavy, 'mV', drop, row)]
   })
 }
 
-function minusDrops({ heavy, request, names, backIds }: Card): readonly PlanReading[] {
-  const [battery] = request.batteries
-  if (heavy === undefined || battery === undefined) return []
+function minusDrops(card: Card): readonly PlanReading[] {
+  const { heavy, request, names, backIds, feeding } = card
+  if (heavy === undefined) return []
   return request.amplifiers.flatMap(({ minus }, index) => {
+    const to = feeding[index]
+    if (to === undefined) return []
     const row = {
       step: 'ground-drop',
       what: `minus side of ${names[index]}`,
-      probes: 'ground terminal of the amplifier to the minus post of the battery',
+      probes: `ground terminal of the amplifier to the ${post('minus', to)}`,
       when: MUSIC,
       above: 'a joint to remake, or a body that conducts worse than the plan took it: measure and plan again'
     }
-    const drop = (see: Probe) => see.between(minus, battery.minus)
+    const drop = (see: Probe) => see.between(minus, to.minus)
     const ids = backIds[index] ?? []
-    return request.amplifiers.length === 1 && request.batteries.length === 1
-      ? dropAndRatio(heavy, drop, ids, row)
-      : [readingOf(heavy, 'mV', drop, row)]
+    return alone(card) ? dropAndRatio(heavy, drop, ids, row) : [readingOf(heavy, 'mV', drop, row)]
   })
 }
 

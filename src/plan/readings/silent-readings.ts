@@ -37,7 +37,7 @@ function idleDraw({ silentOff, mainIds, mainName }: Card): readonly PlanReading[
   return [{ ...reading, expected, lowest: 0, highest: 3 * expected + 1 }]
 }
 
-function chargingReadings({ silentIdling, request, names }: Card): readonly PlanReading[] {
+function chargingReadings({ silentIdling, request, names, feeding }: Card): readonly PlanReading[] {
   const [battery] = request.batteries
   if (silentIdling === undefined || battery === undefined) return []
   return [
@@ -49,20 +49,17 @@ function chargingReadings({ silentIdling, request, names }: Card): readonly Plan
       below: 'charging is weak or held back: 12.2 to 15 V are usual where a battery sensor governs it',
       above: 'as below; above 15 V for each 12 V the regulator is to be looked at'
     }),
-    ...request.amplifiers.map(({ plus, minus }, index) => {
-      const lost = readingOf(
-        silentIdling,
-        'mV',
-        see => see.between(battery.plus, battery.minus) - see.between(plus, minus),
-        {
-          step: 'running',
-          what: `lost on the way to ${names[index]}`,
-          probes: 'difference of the readings at the battery and at the amplifier',
-          when: RUNNING,
-          above: 'a joint that is not tight, or a battery that is being charged through this cable'
-        }
-      )
-      return { ...lost, lowest: 0, highest: Math.max(20, lost.highest ?? 0) }
+    ...request.amplifiers.flatMap(({ plus, minus }, index) => {
+      const from = feeding[index]
+      if (from === undefined) return []
+      const lost = readingOf(silentIdling, 'mV', see => see.between(from.plus, from.minus) - see.between(plus, minus), {
+        step: 'running',
+        what: `lost on the way to ${names[index]}`,
+        probes: `difference of the readings at the ${from.name} and at the amplifier`,
+        when: RUNNING,
+        above: 'a joint that is not tight, or a battery that is being charged through this cable'
+      })
+      return [{ ...lost, lowest: 0, highest: Math.max(20, lost.highest ?? 0) }]
     })
   ]
 }
@@ -84,11 +81,11 @@ function continuity({ names }: Card): readonly PlanReading[] {
   )
 }
 
-function switching({ systemVoltageV }: Card): readonly PlanReading[] {
+function switching({ feeding }: Card): readonly PlanReading[] {
   return [
     limitOf(
       'V',
-      { lowest: 0.8 * systemVoltageV },
+      { lowest: 0.8 * Math.min(...feeding.map(({ nominalV }) => nominalV)) },
       {
         step: 'turn-on',
         what: 'turn-on of the amplifier',
@@ -124,8 +121,24 @@ function tieReadings({ silentIdling, request }: Card): readonly PlanReading[] {
   return [{ ...closed, lowest: 0 }]
 }
 
+/** Before the amplifier may see it: with 24 V on it, it burns. */
+function converterReading({ silentOff, request }: Card): readonly PlanReading[] {
+  const converter = request.converters?.find(({ id }) => id === 'converter')
+  if (silentOff === undefined || converter === undefined) return []
+  return [
+    readingOf(silentOff, 'V', see => see.between(converter.outPlus, converter.outMinus), {
+      step: 'converter-check',
+      what: 'output of the converter',
+      probes: 'its plus output to its minus output',
+      when: 'main fuse in, the fuse of the output out',
+      below: 'its input is missing, or turned round',
+      above: 'input and output are exchanged, or it is set for another voltage: the fuse of the output stays out'
+    })
+  ]
+}
+
 function chargerReading({ silentIdling, request }: Card): readonly PlanReading[] {
-  const charger = request.alternators?.find(({ id }) => id === 'charger')
+  const charger = request.converters?.find(({ id }) => id === 'charger')
   if (silentIdling === undefined || charger === undefined) return []
   const given = readingOf(silentIdling, 'A', see => -see.through(['charger']), {
     step: 'charger-check',
@@ -136,12 +149,13 @@ function chargerReading({ silentIdling, request }: Card): readonly PlanReading[]
     above: 'more than its rating: look at its settings'
   })
   // a flat battery takes all it gives, a full one nothing
-  return [{ ...given, lowest: 0, highest: 1.05 * charger.drivingA }]
+  return [{ ...given, lowest: 0, highest: 1.05 * charger.ratedA }]
 }
 
 export const silentReadings = (card: Card): readonly PlanReading[] => [
   ...continuity(card),
   ...restReadings(card),
+  ...converterReading(card),
   ...idleDraw(card),
   ...chargingReadings(card),
   ...tieReadings(card),

@@ -2,6 +2,7 @@
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { RemedyPatch } from '../../contract/systems/remedies.ts'
 import type { RemedyCost, RemedyId } from '../../contract/systems/words.ts'
+import { converterJudgement } from '../../domain/circuit/load/converter-judgement.ts'
 import { inDecimals, inDigits, toDigits } from '../../domain/digits.ts'
 import type { ElectricOutcome } from './electric-outcome.ts'
 
@@ -74,6 +75,21 @@ function alternator({ supply: { charging } }: PlanRequest): readonly Candidate[]
   return [{ id: 'stronger-alternator', cost: 'alternator', what, patch: { supply: { charging: { ratedA } } } }]
 }
 
+/** Between a vehicle and amplifiers made for less; one that is too small gives way to the next above the full sine. */
+function converter({ supply }: PlanRequest, { problems, fullSineA = Infinity }: ElectricOutcome): readonly Candidate[] {
+  const { secondBattery, converter: given, systemVoltageV } = supply
+  if (secondBattery !== undefined) return []
+  const base = { id: 'converter', cost: 'converter' } as const
+  if (given === undefined) {
+    const what = `Put a converter from ${inDigits(systemVoltageV)} to 12 V beside the amplifiers, with a fuse on both sides`
+    return problems.has('amplifier-voltage-class') ? [{ ...base, what, patch: { supply: { converter: {} } } }] : []
+  }
+  if (!problems.has('converter-too-small') || given.ratedA === undefined) return []
+  const ratedA = converterJudgement.ratingsA.find(each => each >= fullSineA)
+  if (ratedA === undefined) return []
+  return [{ ...base, what: `Take a converter of ${ratedA} A`, patch: { supply: { converter: { ratedA } } } }]
+}
+
 /** Only where this version gives no load that the amplifier can drive. */
 function otherCoils({ driver: { coils } }: PlanRequest, { joined }: ElectricOutcome): readonly Candidate[] {
   if (joined) return []
@@ -91,6 +107,7 @@ export function candidates(request: PlanRequest, now: ElectricOutcome): readonly
   const coils = otherCoils(request, now)
   if (coils.length > 0) return coils
   return [
+    ...converter(request, now),
     ...body(request),
     ...insulation(request),
     ...nextSize(now),

@@ -17,6 +17,8 @@ import { resolvedPlan } from '../request/resolved-plan.ts'
 
 /** What a remedy is sought for. */
 const sought: readonly CautionCode[] = [
+  'amplifier-voltage-class',
+  'converter-too-small',
   'below-drop-out',
   'circuit-collapse',
   'cable-overloaded',
@@ -39,6 +41,8 @@ export interface ElectricOutcome {
   readonly joined: boolean
   readonly circuit?: CircuitRequest
   readonly lossPercent?: number
+  /** Of all amplifiers, at their own voltage. */
+  readonly fullSineA?: number
 }
 
 function figuresOf(circuit: CircuitPart, { trunk }: Partial<PowerRuns>): RemedyFigures {
@@ -75,11 +79,12 @@ export function outcomeOf({ supply, circuit, joined }: PlannedElectrics): Electr
   const { runs, current, cable, fuse } = supply
   const cautions = [current, cable, fuse, circuit].flatMap(part => (part.done ? part.outcome.cautions : []))
   const lossPercent = cable.done ? cable.outcome.result.cable?.dropPercent : undefined
+  const fullSineA = current.done ? current.outcome.result.sizing.fullSineA : undefined
   return {
     figures: figuresOf(circuit, runs),
     problems: problemsOf([...cautions, ...runs.cautions]),
     joined,
-    ...present({ circuit: circuit.done ? circuit.request : undefined, lossPercent })
+    ...present({ circuit: circuit.done ? circuit.request : undefined, lossPercent, fullSineA })
   }
 }
 

@@ -61,14 +61,15 @@ function remedyOf({ id, cost, what, patch, after }: Tried, before: ElectricOutco
 }
 
 /** Whether it cures something and makes nothing worse, or gives volts or a thinner cable. */
-function helps({ after }: Tried, before: ElectricOutcome): boolean {
+function helps({ id, after }: Tried, before: ElectricOutcome): boolean {
   if (!before.joined) return after.joined
   const worse = [...after.problems].some(([code, grave]) => grave > (before.problems.get(code) ?? 0) && grave > 1)
   const [was, is] = [before.figures, after.figures]
   const better =
     gain(was.fullSineV, is.fullSineV) > WORTH_V || gain(was.heavyV, is.heavyV) > WORTH_V || was.cable !== is.cable
-  // volts that fall at both levels are no remedy, whatever they cure on paper
-  const sinks = gain(was.fullSineV, is.fullSineV) < -WORTH_V && gain(was.heavyV, is.heavyV) < -WORTH_V
+  // volts that fall at both levels are no remedy, whatever they cure on paper; behind a converter they are meant to
+  const sinks =
+    id !== 'converter' && gain(was.fullSineV, is.fullSineV) < -WORTH_V && gain(was.heavyV, is.heavyV) < -WORTH_V
   return !worse && !sinks && (curesOf(before, after).length > 0 || better)
 }
 

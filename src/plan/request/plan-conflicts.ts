@@ -3,6 +3,7 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { DesignError, type Fault } from '../../domain/design-error.ts'
 import { contradictions } from './plan-amplifier.ts'
 import type { PlanEnclosure } from './plan-request.ts'
+import { hasBranches } from './resolved-plan.ts'
 
 const closedOnly = ['qtc'] as const
 /** What only a box with a port can be asked for. */
@@ -54,11 +55,16 @@ function enclosureFaults(enclosure: PlanEnclosure): readonly Fault[] {
 
 function supplyFaults({ supply }: PlanRequest): readonly Fault[] {
   const detail =
-    'One amplifier on one battery has no distribution block and no branch; leave this out, or give the other amplifiers or a second battery.'
-  const { branchLengthM, otherAmplifiers, secondBattery } = supply
-  return branchLengthM !== undefined && otherAmplifiers === undefined && secondBattery === undefined
-    ? [{ field: 'supply.branchLengthM', detail }]
-    : []
+    'One amplifier on one battery has no distribution block and no branch; leave this out, or give the other amplifiers, a second battery or a converter.'
+  return supply.branchLengthM !== undefined && !hasBranches(supply) ? [{ field: 'supply.branchLengthM', detail }] : []
+}
+
+/** A battery behind a converter would need a charger of its own kind, which is not planned. */
+function converterFaults({ supply: { converter, secondBattery } }: PlanRequest): readonly Fault[] {
+  if (converter === undefined || secondBattery === undefined) return []
+  const detail =
+    'A second battery behind a converter from another voltage is not planned: leave one of the two out, or charge that battery by a charger for it and plan the amplifiers without the converter.'
+  return ['converter', 'secondBattery'].map(field => ({ field: `supply.${field}`, detail }))
 }
 
 /** @throws DesignError `conflicting-input` naming every field that contradicts another or that this plan cannot use */
@@ -67,7 +73,8 @@ export function requireUsable(request: PlanRequest): void {
     ...contradictions(request.amplifier, 'amplifier.'),
     ...goalFaults(request.enclosure ?? {}),
     ...enclosureFaults(request.enclosure ?? {}),
-    ...supplyFaults(request)
+    ...supplyFaults(request),
+    ...converterFaults(request)
   ]
   if (first !== undefined) throw new DesignError('conflicting-input', first, ...others)
 }

@@ -7,6 +7,7 @@ export const usual = {
   branchM: { value: 1, why: 'distribution block and amplifiers stand together' },
   groundLeadM: { value: 0.5, why: 'ground lead of half a metre' },
   secondLeadM: { value: 0.5, why: 'metres of lead from the second battery to the block, and to its ground point' },
+  converterLeadM: { value: 0.5, why: 'metres of lead from the converter to the block, and to its ground point' },
   capacitorLeadM: { value: 0.3, why: 'metres of lead from the block or the amplifier to the capacitor' },
   goal: {
     value: 'everyday',

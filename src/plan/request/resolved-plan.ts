@@ -18,6 +18,10 @@ interface ResolvedFields {
 }
 export type ResolvedPlan = PlanRequest & ResolvedFields
 
+/** A block, or a converter, stands before the amplifiers. */
+export const hasBranches = ({ otherAmplifiers, secondBattery, converter }: PlanSupply): boolean =>
+  otherAmplifiers !== undefined || secondBattery !== undefined || converter !== undefined
+
 function resolvedSupply(supply: PlanSupply, assumed: Assumptions): PlanSupply {
   const { branchM, groundLeadM } = usual
   const { return: path } = supply
@@ -27,7 +31,7 @@ function resolvedSupply(supply: PlanSupply, assumed: Assumptions): PlanSupply {
   return {
     ...supply,
     return: path.kind === 'chassis' ? { ...path, leadLengthM: lead(path.leadLengthM) } : path,
-    ...(supply.otherAmplifiers === undefined && supply.secondBattery === undefined ? {} : { branchLengthM: branch() })
+    ...(hasBranches(supply) ? { branchLengthM: branch() } : {})
   }
 }
 

@@ -1,6 +1,7 @@
 /** The supply in the vehicle: cable, lugs, fuse holder, ground, block; every fuse stays out. */
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import { inDecimals, inMm } from '../../domain/digits.ts'
+import { hasBlock } from '../electric/plan-run.ts'
 import { type BuildNode, step } from '../work/build-step.ts'
 import type { VehicleFacts } from './vehicle-facts.ts'
 
@@ -149,6 +150,6 @@ export function powerNodes(facts: VehicleFacts): readonly BuildNode[] {
     crimpLugs(lugCount, returned),
     ...(fuseTailM === undefined ? [] : [fitFuseHolder(facts, trunk, fuseTailM)]),
     ...(trunk.returnBy === 'body' ? [makeGround(circuit, returned)] : []),
-    ...(branches.length > 0 ? [fitBlock(circuit)] : [])
+    ...(hasBlock(circuit) ? [fitBlock(circuit)] : [])
   ]
 }

@@ -5,6 +5,7 @@ import { inDecimals } from '../../domain/digits.ts'
 import { type BuildNode, step } from '../work/build-step.ts'
 import type { VehicleFacts } from './vehicle-facts.ts'
 
+type Converter = NonNullable<PlanCircuit['converter']>
 type SecondBattery = NonNullable<PlanCircuit['secondBattery']>
 
 const mountAmplifier = ({ circuit: { amplifiers } }: VehicleFacts): BuildNode =>
@@ -55,6 +56,33 @@ const mountSecond = (second: SecondBattery): BuildNode =>
       'Each fuse lies within its distance of its own battery.'
     ],
     cautions: ['second-battery', 'battery-gas']
+  })
+
+function converterCables({ branches, converter }: PlanCircuit): string {
+  const lead = converter?.lead
+  if (lead !== undefined) return `From its output ${lead.designation} over its fuse holder to the block.`
+  return branches
+    .map(
+      ({ designation, amplifier }) => `From its output ${designation} over the fuse holder beside it to ${amplifier}.`
+    )
+    .join(' ')
+}
+
+const mountConverter = (circuit: PlanCircuit, { inputV, nominalV, ratedA }: Converter): BuildNode =>
+  step({
+    id: 'mount-converter',
+    place: 'car',
+    title: 'Mount the converter',
+    actions: [
+      `Beside the amplifier, upright, with air round its fins, ${inDecimals(ratedA, 0)} A: its ${inDecimals(inputV, 0)} V side to the trunk, its ${inDecimals(nominalV, 0)} V side to the amplifier. Mark both.`,
+      `${converterCables(circuit)} All fuses stay out.`
+    ],
+    needs: ['empty-boot', 'battery-off', 'lay-power-cable'],
+    tools: ['drill with depth stop', 'spanner', 'label pen'],
+    uses: ['converter', 'fuse-holder', 'power-cable', 'ring-lug', 'power-ferrule'],
+    minutes: 60,
+    checks: ['Input and output are not exchanged; no cable of one side can reach a terminal of the other.'],
+    cautions: ['amplifier-heat']
   })
 
 const mountCapacitor = step({
@@ -160,7 +188,7 @@ const label = step({
     'Write each fuse rating beside its holder and "power cable" where it enters the cabin.',
     'A copy of the wiring picture goes into the folder of the handbook.'
   ],
-  needs: ['fit-fuse-holder', 'fit-block', 'mount-second', 'lay-power-cable'],
+  needs: ['fit-fuse-holder', 'fit-block', 'mount-second', 'mount-converter', 'lay-power-cable'],
   tools: ['label pen'],
   uses: ['cable-label'],
   minutes: 15,
@@ -178,7 +206,15 @@ const connectAmplifier = ({ circuit: { trunk, amplifiers } }: VehicleFacts): Bui
       'Every fuse is out, and the loudspeaker cable stays off.'
     ],
     needs: [
-      ...['mount-amplifier', 'make-ground', 'lay-return', 'fit-block', 'mount-capacitor', 'mount-second'],
+      ...[
+        'mount-amplifier',
+        'make-ground',
+        'lay-return',
+        'fit-block',
+        'mount-capacitor',
+        'mount-second',
+        'mount-converter'
+      ],
       ...['fit-fuse-holder', 'lay-signal', 'tap-speaker-level', 'lay-turn-on', 'lay-power-cable', 'crimp-lugs']
     ],
     tools: ['hex key', 'screwdriver'],
@@ -193,6 +229,7 @@ export function signalNodes(facts: VehicleFacts): readonly BuildNode[] {
   return [
     mountAmplifier(facts),
     ...(facts.circuit.secondBattery === undefined ? [] : [mountSecond(facts.circuit.secondBattery)]),
+    ...(facts.circuit.converter === undefined ? [] : [mountConverter(facts.circuit, facts.circuit.converter)]),
     ...(facts.capacitor ? [mountCapacitor] : []),
     twisted ? tapLoudspeaker(facts) : layLine(facts),
     ...(facts.turnOn?.method === 'signal-sensing' ? [] : [layTurnOn(facts)]),

@@ -7,7 +7,7 @@ import type { UnnumberedStep } from './first-start.ts'
 const READINGS = 'The readings of this step lie within their limits.'
 
 /** The fuse of a second battery, and each end of the trunk, are sources of their own. */
-export function fuseLast({ trunk, branches, secondBattery }: PlanCircuit): UnnumberedStep {
+export function fuseLast({ trunk, branches, secondBattery, converter }: PlanCircuit): UnnumberedStep {
   const { fuse, endFuse, runs = 1 } = trunk ?? {}
   const rated = fuse === undefined ? 'main' : `${fuse.ratingA} A`
   const ends = endFuse === undefined ? '' : ' at each end'
@@ -23,11 +23,41 @@ export function fuseLast({ trunk, branches, secondBattery }: PlanCircuit): Unnum
   const second = own === undefined ? '' : ` Last the ${own.ratingA} A fuse of the second battery.`
   return {
     id: 'fuse-last',
-    text: `${block}Put ${main}.${second}`,
+    text: converter === undefined ? `${block}Put ${main}.${second}` : outputLast({ branches, converter }),
     passIf: 'No more than a small spark as the amplifier charges; no smell, nothing warm.',
     uses: [trunk, ...branches, secondBattery?.lead].every(run => run?.fuse === undefined) ? [] : ['fuse'],
     cautions: ['fuse-last']
   }
+}
+
+/** The main fuse was in already, for the reading of the output. */
+function outputLast({
+  branches,
+  converter: { lead }
+}: Pick<PlanCircuit, 'branches'> & { readonly converter: NonNullable<PlanCircuit['converter']> }): string {
+  const behind = branches.flatMap(({ amplifier, fuse }) =>
+    fuse === undefined ? [] : [`${fuse.ratingA} A for ${amplifier}`]
+  )
+  const own = lead?.fuse === undefined ? '' : ` and the ${lead.fuse.ratingA} A fuse at the converter`
+  const where =
+    lead === undefined ? 'the fuse at the output of the converter' : 'the fuses of the branches in the block'
+  return `Main fuse out, put ${where}: ${behind.join(', ')}${own}. Then the main fuse again.`
+}
+
+/** An amplifier of 12 V that meets 24 V is gone in a moment: the output is read before it is joined. */
+export function converterSteps({ trunk, converter }: PlanCircuit): readonly UnnumberedStep[] {
+  if (converter === undefined) return []
+  const { outputV, nominalV, inputV } = converter
+  const main = trunk?.fuse === undefined ? 'the main fuse' : `the ${trunk.fuse.ratingA} A main fuse`
+  return [
+    {
+      id: 'converter-check',
+      text: `Only ${main} in, every fuse behind the converter out: measure at its input and at its output. Then take the main fuse out again.`,
+      passIf: `The voltage of the ${inDigits(inputV)} V battery at the input, about ${inDigits(outputV, 3)} V at the output. Anything else: nothing behind it is joined, for an amplifier made for ${inDigits(nominalV)} V does not survive ${inDigits(inputV)} V. ${READINGS}`,
+      uses: trunk?.fuse === undefined ? [] : ['fuse'],
+      cautions: []
+    }
+  ]
 }
 
 /** How the two batteries are tied together, tried before any load. */
@@ -61,7 +91,9 @@ export const running: UnnumberedStep = {
 }
 
 /** Under load: a drop that no current makes says nothing. */
-export function dropSteps(readings: readonly PlanReading[]): readonly UnnumberedStep[] {
+export function dropSteps({ converter }: PlanCircuit, readings: readonly PlanReading[]): readonly UnnumberedStep[] {
+  const from = (pole: string) =>
+    converter === undefined ? `${pole} post of the battery` : `${pole} output of the converter`
   const minus = readings.find(({ step, unit }) => step === 'ground-drop' && unit === 'mV')
   const about =
     minus?.expected === undefined || minus.highest === undefined
@@ -70,13 +102,13 @@ export function dropSteps(readings: readonly PlanReading[]): readonly Unnumbered
   return [
     {
       id: 'plus-drop',
-      text: 'Nobody inside, or everybody with ear protection. With dense bass music at full level, engine idling, measure from the positive post of the battery to the positive terminal of the amplifier, over the fuse holder and at the amplifier.',
+      text: `Nobody inside, or everybody with ear protection. With dense bass music at full level, engine idling, measure from the ${from('positive')} to the positive terminal of the amplifier, over the fuse holder and at the amplifier.`,
       passIf: `${READINGS} No joint is warm.`,
       cautions: ['amplifier-heat', 'hearing-exposure', 'engine-running']
     },
     {
       id: 'ground-drop',
-      text: 'With the same music, measure from the amplifier’s ground terminal to the negative post of the battery.',
+      text: `With the same music, measure from the amplifier’s ground terminal to the ${from('negative')}.`,
       passIf: about,
       cautions: ['amplifier-heat']
     }

@@ -4,7 +4,7 @@ import type { CapacitorEffect } from '../../contract/supply/supply-current.ts'
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanReading } from '../../contract/systems/readings.ts'
 import { resistorText, waitText } from '../../domain/circuit/source/capacitor-cautions.ts'
-import { dropSteps, fuseLast, running, tieSteps } from './commissioning-power.ts'
+import { converterSteps, dropSteps, fuseLast, running, tieSteps } from './commissioning-power.ts'
 import { type CommissioningStep, titles, type UnnumberedStep } from './first-start.ts'
 import { startWork } from './first-start-work.ts'
 import { handOver } from './hand-over.ts'
@@ -53,12 +53,19 @@ const batteryOn: UnnumberedStep = {
 }
 
 /** The empty fuse holder is where the resistor goes: between battery and capacitor. */
-function precharge({ prechargeOhm, prechargePeakW, prechargeDoneS }: CapacitorEffect): readonly UnnumberedStep[] {
+function precharge(
+  { prechargeOhm, prechargePeakW, prechargeDoneS }: CapacitorEffect,
+  { converter }: PlanCircuit
+): readonly UnnumberedStep[] {
   if (prechargeOhm === undefined || prechargePeakW === undefined || prechargeDoneS === undefined) return []
+  const holder =
+    converter === undefined
+      ? 'the empty fuse holder'
+      : 'the empty fuse holder behind the converter, the main fuse in for this,'
   return [
     {
       id: 'precharge',
-      text: `Hold the resistor (${resistorText(prechargeOhm, prechargePeakW)}) across the empty fuse holder with insulated clips for about ${waitText(prechargeDoneS)}; it gets hot.`,
+      text: `Hold the resistor (${resistorText(prechargeOhm, prechargePeakW)}) across ${holder} with insulated clips for about ${waitText(prechargeDoneS)}; it gets hot.`,
       passIf: 'Less than 1 V across the resistor; only then the fuse.',
       uses: ['charging-resistor'],
       cautions: ['capacitor-charge']
@@ -93,12 +100,13 @@ function stepsOf(
     ...(circuit.signalLead.kind === 'twisted-pair' ? [speakerLead] : []),
     trimBack,
     batteryOn,
-    ...(capacitor === undefined ? [] : precharge(capacitor)),
+    ...converterSteps(circuit),
+    ...(capacitor === undefined ? [] : precharge(capacitor, circuit)),
     fuseLast(circuit),
     ...tieSteps(circuit),
     running,
     ...signal,
-    ...dropSteps(readings),
+    ...dropSteps(circuit, readings),
     ...handOver,
     ...(capacitor === undefined ? [] : discharge(capacitor))
   ]

@@ -20,6 +20,7 @@ export const startWork: Readonly<Record<keyof typeof titles, StartWork>> = {
   'fuse-last': work('power', 5, 'extinguisher'),
   'relay-check': work('power', 10, 'multimeter'),
   'charger-check': work('power', 15, 'multimeter'),
+  'converter-check': work('power', 10, 'multimeter'),
   running: work('power', 10, 'multimeter'),
   'start-safe': work('gain', 5),
   'speaker-resistance': work('gain', 5, 'multimeter'),

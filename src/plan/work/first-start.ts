@@ -13,6 +13,7 @@ const ownTitles = {
   'fuse-last': 'Put the fuse in',
   'relay-check': 'Try the isolating relay',
   'charger-check': 'Try the charger',
+  'converter-check': 'Output of the converter, before anything hangs on it',
   running: 'Voltages with the engine running',
   'plus-drop': 'Drop of the plus side',
   'ground-drop': 'Drop of the ground',

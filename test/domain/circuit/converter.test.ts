@@ -1,8 +1,8 @@
 /** A converter between two voltages: against two solvers written elsewhere, its own energy balance, and what it limits. */
 import { describe, expect, it } from 'vitest'
 import type { CircuitRequest } from '../../../src/contract/supply/supply-circuit.ts'
+import { converterInputA, converterInputW } from '../../../src/domain/circuit/load/converter-input.ts'
 import { computeCircuit } from '../../../src/domain/circuit/points/compute-circuit.ts'
-import { takenW } from '../../../src/domain/circuit/points/feed-circuit.ts'
 
 const link = (id: string, from: string, to: string, resistanceOhm: number) => ({ id, from, to, resistanceOhm })
 const converter = {
@@ -76,7 +76,8 @@ describe('a lorry whose converter feeds a car amplifier', () => {
   })
 
   it('takes at its input what it gives, its losses and what it needs idle, at every level', () => {
-    expect(takenW(13.6 * 50, 0.88, 4)).toBeCloseTo(776.7, 1)
+    expect(converterInputW({ outputW: 680, efficiency: 0.88, idleW: 4 })).toBeCloseTo(776.7, 1)
+    expect(converterInputA({ outputW: 70 * 13.6, efficiency: 0.88, idleW: 4, inputV: 24 })).toBeCloseTo(45.24, 2)
     for (const state of computeCircuit(lorry).result.states) {
       const [given, taken] = [part(state, 'converter'), part(state, 'converter input')]
       expect(taken.voltageV * taken.currentA).toBeCloseTo((given.voltageV * given.currentA) / 0.9 + 4, 3)

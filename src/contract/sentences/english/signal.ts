@@ -40,5 +40,7 @@ export const signalSentences = {
   'turn-on.accessory':
     'The source has no switched output and the amplifier does not sense: an accessory feed switches a relay.',
   'turn-on.drawn': '{loadMa} mA of {limitMa} mA are drawn.',
+  'turn-on.other-voltage':
+    'The switched output carries {vehicleV} V, the turn-on terminal takes {amplifierV} V: it drives a relay that is fed by the converter.',
   'turn-on.sensing': 'The source has no switched output; the amplifier senses the signal.'
 } as const

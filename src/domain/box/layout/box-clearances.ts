@@ -1,5 +1,4 @@
 /** All clearances of a box in one pass: things on faces against walls, and every two bodies against each other. */
-
 import type { BoxTask } from '../request/box-task.ts'
 import { chamberAt } from '../shell/divider.ts'
 import { moved, profilePoint } from '../shell/face.ts'

@@ -1,5 +1,4 @@
 /** A slot port in a box: chosen legs, the air it takes, its plates, and its mouth in the front. */
-
 import { edgeLine, leftOf, meeting, signedArea, vertex } from '../../../numeric/geometry/polygon.ts'
 import { DesignError } from '../../design-error.ts'
 import { inMm } from '../../digits.ts'

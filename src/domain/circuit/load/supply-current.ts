@@ -2,6 +2,7 @@
 import type { SourceId } from '../../../contract/sources/source.ts'
 import type {
   CapacitorEffect,
+  ConverterLoad,
   CurrentRequest,
   Currents,
   EngineOff,
@@ -24,11 +25,24 @@ import { supplyJudgement } from '../source/supply-judgement.ts'
 import { unlike, unlikeCautions } from '../source/unlike-batteries.ts'
 import { amplifierCurrents, totalCurrents, totalSizing } from './amplifier-currents.ts'
 import { type AmplifierDraw, amplifierDraw } from './amplifier-draw.ts'
+import { amplifierVoltage, converterCautions, converterLoad } from './converter-load.ts'
 import { currentBasis } from './current-basis.ts'
 import { driveCautions } from './drive-cautions.ts'
 import { amplifierCautions, chargingCautions, engineOffCaution, unregulatedCaution } from './supply-cautions.ts'
 
-function listening(request: CurrentRequest, currents: Currents, assumed: Assumptions): EngineOff | undefined {
+type Taken = Pick<Currents, 'averageA' | 'heavyA' | 'fullSineA'>
+
+/** From the batteries and the charging system: what the converter takes, where one stands between. */
+const takenOfVehicle = (currents: Currents, converter: ConverterLoad | undefined): Taken =>
+  converter === undefined
+    ? currents
+    : {
+        averageA: converter.averageInputA,
+        heavyA: converter.heavyInputA,
+        fullSineA: converter.fullSineInputA
+      }
+
+function listening(request: CurrentRequest, currents: Taken, assumed: Assumptions): EngineOff | undefined {
   const { battery, secondBattery, systemVoltageV } = request
   if (battery === undefined) {
     if (secondBattery === undefined) return undefined
@@ -71,8 +85,9 @@ function parallelBank(
 }
 
 function holdUp(request: CurrentRequest, currents: Currents, assumed: Assumptions): CapacitorEffect | undefined {
-  const { capacitor, systemVoltageV } = request
+  const { capacitor } = request
   if (capacitor === undefined) return undefined
+  const systemVoltageV = amplifierVoltage(request.systemVoltageV, request.converter)
   const inSeries = twelves(systemVoltageV)
   const fromV = assumed.or(capacitor.fromV, 'capacitor.fromV', 14.4 * inSeries, 'charged to running voltage')
   const toV = assumed.or(capacitor.toV, 'capacitor.toV', 12 * inSeries, 'let down to nominal voltage')
@@ -111,12 +126,14 @@ function cautionsOf(
   result: SupplyCurrent,
   draws: readonly AmplifierDraw[]
 ): readonly Caution[] {
-  const { charging, secondBattery, capacitor, systemVoltageV } = request
+  const { charging, secondBattery, capacitor, systemVoltageV, converter } = request
+  const amplifierV = amplifierVoltage(systemVoltageV, converter)
   return [
     ...draws.flatMap((draw, index) =>
-      amplifierCautions(request.amplifiers[index] ?? {}, draw, systemVoltageV, `amplifiers[${index}]`)
+      amplifierCautions(request.amplifiers[index] ?? {}, draw, amplifierV, `amplifiers[${index}]`)
     ),
     ...result.amplifiers.flatMap((drawn, index) => unregulatedCaution(drawn, `amplifiers[${index}]`)),
+    ...(result.converter === undefined ? [] : converterCautions(result.converter, result.currents)),
     ...(charging === undefined || result.charging === undefined
       ? []
       : chargingCautions(result.charging, charging.kind)),
@@ -158,25 +175,27 @@ function cautionsOf(
  */
 export function supplyCurrent(request: CurrentRequest): Outcome<SupplyCurrent> {
   const assumed = assumptions()
-  const { systemVoltageV } = request
+  const amplifierV = amplifierVoltage(request.systemVoltageV, request.converter)
   const draws = request.amplifiers.map((amplifier, index) =>
-    amplifierDraw(amplifier, systemVoltageV, assumed, `amplifiers[${index}].`)
+    amplifierDraw(amplifier, amplifierV, assumed, `amplifiers[${index}].`)
   )
-  const amplifiers = draws.map((draw, index) =>
-    amplifierCurrents(request.amplifiers[index] ?? {}, draw, systemVoltageV)
-  )
+  const amplifiers = draws.map((draw, index) => amplifierCurrents(request.amplifiers[index] ?? {}, draw, amplifierV))
   const currents = totalCurrents(amplifiers)
+  const sizing = totalSizing(amplifiers)
+  const converter =
+    request.converter && converterLoad(request.converter, currents, sizing, request.systemVoltageV, assumed)
+  const taken = takenOfVehicle(currents, converter)
   const charging =
     request.charging === undefined
       ? undefined
-      : chargingBalance(request.charging, currents.averageA, currents.heavyA, assumed, 'charging.')
-  const off = listening(request, currents, assumed)
+      : chargingBalance(request.charging, taken.averageA, taken.heavyA, assumed, 'charging.')
+  const off = listening(request, taken, assumed)
   const capacitor = holdUp(request, currents, assumed)
   const result: SupplyCurrent = {
     currents,
-    sizing: totalSizing(amplifiers),
+    sizing,
     amplifiers,
-    ...present({ charging, engineOff: off, capacitor })
+    ...present({ converter, charging, engineOff: off, capacitor })
   }
   return {
     result,

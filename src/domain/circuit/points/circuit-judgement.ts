@@ -4,8 +4,6 @@ export const circuitJudgement = {
   slopeOhm: { value: 0.002, why: 'the regulator lets its voltage fall by 2 mV per ampere' },
   jointOhm: { value: 0.0002, why: 'a good lug or contact, 0.2 mΩ' },
   converterOhm: { value: 0.002, why: 'a converter lets its voltage fall by 2 mV per ampere' },
-  converterEfficiency: { value: 0.88, why: 'output over input of a converter: data sheets say 0.82 to 0.92' },
-  converterIdleW: { value: 4, why: 'a converter takes about 4 W with nothing at its output' },
   converterLowestShare: {
     value: 0.75,
     why: 'a converter stops below three quarters of the nominal input: 18 V of 24 V in the data sheets seen'

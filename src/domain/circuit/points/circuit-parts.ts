@@ -15,6 +15,7 @@ import { type ConductorLaw, conductorLaw } from '../cable/conductor-resistance.t
 import { batteryOhm, fuseOhm, openCircuit, strongestSource } from '../fuse/battery-source.ts'
 import { surroundings } from '../fuse/protected-cable.ts'
 import { type AmplifierDraw, amplifierDraw } from '../load/amplifier-draw.ts'
+import { converterJudgement } from '../load/converter-judgement.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import { circuitJudgement } from './circuit-judgement.ts'
 import { sideOf } from './sides.ts'
@@ -86,14 +87,14 @@ function resolveBattery(asked: CircuitBattery, systemVoltageV: number, assumed: 
 }
 
 function resolveConverter(asked: CircuitConverter, inputV: number, assumed: Assumptions, at: string): ConverterPart {
-  const { converterOhm, converterEfficiency, converterIdleW, converterLowestShare: lowest } = circuitJudgement
+  const { converterOhm, converterLowestShare: lowest } = circuitJudgement
   const or = (field: 'slopeOhm' | 'efficiency' | 'idleW', usual: { readonly value: number; readonly why: string }) =>
     assumed.or(asked[field], `${at}${field}`, usual.value, usual.why)
   return {
     asked,
     slopeOhm: or('slopeOhm', converterOhm),
-    efficiency: or('efficiency', converterEfficiency),
-    idleW: or('idleW', converterIdleW),
+    efficiency: or('efficiency', converterJudgement.efficiency),
+    idleW: or('idleW', converterJudgement.idleW),
     lowestInputV: assumed.or(asked.lowestInputV, `${at}lowestInputV`, lowest.value * inputV, lowest.why)
   }
 }

@@ -1,4 +1,6 @@
 /** A circuit in one situation, each converter taking from its input what its output needs. */
+
+import { converterInputW } from '../load/converter-input.ts'
 import { elementsIn, inputOf, type Situation, type Taken } from './circuit-elements.ts'
 import type { CircuitParts, ConverterPart } from './circuit-parts.ts'
 import { drawnA, type Element } from './element.ts'
@@ -19,23 +21,11 @@ const SETTLED_W = 1e-4
 const across = (voltages: PointVoltages, from: string, to: string) =>
   (voltages.get(from) ?? 0) - (voltages.get(to) ?? 0)
 
-/**
- * What a converter takes for what it gives.
- *
- *   Pin = Uout·Iout/η + P0
- *
- * @source conservation of energy
- * @check  13.6 V, 50 A, η 0.88, 4 W → 776.7 W
- */
-export function takenW(outputW: number, efficiency: number, idleW: number): number {
-  return outputW / efficiency + idleW
-}
-
 function takenBy({ asked, efficiency, idleW }: ConverterPart, elements: readonly Element[], voltages: PointVoltages) {
   const output = elements.find(({ id }) => id === asked.id)
   const voltageV = across(voltages, asked.outPlus, asked.outMinus)
   const givenA = output === undefined ? 0 : Math.max(0, -drawnA(output.law, voltageV))
-  return takenW(voltageV * givenA, efficiency, idleW)
+  return converterInputW({ outputW: voltageV * givenA, efficiency, idleW })
 }
 
 function nextTaken(parts: CircuitParts, taken: Taken, elements: readonly Element[], voltages: PointVoltages): Taken {

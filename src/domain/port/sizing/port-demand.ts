@@ -1,5 +1,4 @@
 /** How much air a port has to carry at full drive, and the area an air-speed limit asks for. */
-
 import type { PortSizingRequest } from '../../../contract/ports/port-sizing.ts'
 import { goldenMaximum } from '../../../numeric/golden-maximum.ts'
 import { logarithmicGrid } from '../../../numeric/grid.ts'

@@ -67,7 +67,7 @@ export const planSystem = defineOperation({
     },
     {
       mediaType: 'application/pdf',
-      description: 'The plan as a document, its drawings to scale',
+      description: 'The plan as a document of about a dozen pages',
       moreMs: 1_000,
       render: (outcome, request, { calculation }) => {
         const options = paperOptions(request, calculation)

@@ -8,6 +8,7 @@ import { Refusal } from '../../wire/refusal.ts'
 import type { Work } from '../../work/pool.ts'
 import { taskOf } from '../../work/task.ts'
 import { contentType, formChoice, NDJSON, negotiated } from '../forms.ts'
+import { speaking } from '../language.ts'
 import type { Observed } from '../observability.ts'
 import { AnswerQuery, clientGone, refusals } from '../operation-routes.ts'
 import type { Settings } from '../settings.ts'
@@ -153,7 +154,12 @@ export function registerBatches(app: FastifyInstance, operations: readonly Opera
       refuseTooMany(calls.length, most)
       const from = Math.min(Number(request.query.fromIndex ?? 0), calls.length)
       await app.spend(request, reply, calls.length - from - 1)
-      const options = { digits: request.query.digits ?? 'six', basis: request.query.basis === 'true' } as const
+      const language = speaking('application/json', request, reply)
+      const options = {
+        digits: request.query.digits ?? 'six',
+        basis: request.query.basis === 'true',
+        language
+      } as const
       const means = meansOf(app, byId, mounting, request, reply)
       const lines = linesOf(calls, from, settings.workers, index => {
         const call = calls[index]

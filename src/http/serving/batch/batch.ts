@@ -39,7 +39,12 @@ async function answerOf(call: BatchCall, options: AnswerOptions, means: BatchMea
   const operation = means.operations.get(call.operationId)
   if (operation === undefined) return problem('not-found', 'There is no such operation.')
   const faults = means.faultsOf(operation.body, call.request)
-  if (faults.length > 0) return problem('invalid-request', `The call has ${faults.length} faults.`, faults)
+  if (faults.length > 0)
+    return problem(
+      'invalid-request',
+      `The call has ${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}.`,
+      faults
+    )
   try {
     return String((await means.answer(operation, call.request, options)).body)
   } catch (error) {

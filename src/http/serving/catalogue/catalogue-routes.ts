@@ -2,10 +2,12 @@
 import type { FastifyInstance, FastifySchema } from 'fastify'
 import Type, { type TSchema } from 'typebox'
 import { ref } from '../../../contract/field/component.ts'
+import type { LanguageCode } from '../../../contract/sentences/words.ts'
 import { referenceTables } from '../../reference/reference-tables.ts'
 import { Refusal } from '../../wire/refusal.ts'
 import { type FixedText, fixedText, sendFixed } from '../fixed-text.ts'
 import { negotiated } from '../forms.ts'
+import { speaking } from '../language.ts'
 import { refusals } from '../operation-routes.ts'
 import {
   CautionCatalogueBody,
@@ -25,7 +27,9 @@ interface Reading {
   readonly description: string
   readonly schema: TSchema
   /** undefined where there is no such entry. */
-  readonly text: (code: string | undefined) => FixedText | undefined
+  readonly text: (code: string | undefined, language: LanguageCode) => FixedText | undefined
+  /** Whether it is there in every language. */
+  readonly spoken?: boolean
 }
 
 const json = ['application/json'] as const
@@ -63,7 +67,8 @@ function read(app: FastifyInstance, reading: Reading): void {
     },
     async (request, reply) => {
       const { code } = request.params
-      const text = reading.text(code)
+      const language = reading.spoken === true ? speaking('application/json', request, reply) : 'en'
+      const text = reading.text(code, language)
       if (text === undefined) throw new Refusal('not-found', 'The catalogue has no such entry.')
       return sendFixed(request, reply, text, { shared: true })
     }
@@ -76,7 +81,19 @@ function entry(list: readonly { readonly code: string }[]) {
 }
 
 const problems = fixedText('/v1/problems', JSON.stringify({ problems: problemList }))
-const cautions = fixedText('/v1/cautions', JSON.stringify({ cautions: cautionList }))
+/** One of each language: path, tag and text differ. */
+const inEach = <Made>(make: (language: LanguageCode) => Made): Readonly<Record<LanguageCode, Made>> => ({
+  en: make('en'),
+  de: make('de')
+})
+
+const cautions = inEach(language =>
+  fixedText(
+    language === 'en' ? '/v1/cautions' : `/v1/cautions;${language}`,
+    JSON.stringify({ cautions: cautionList(language) })
+  )
+)
+const cautionEntries = inEach(language => entry(cautionList(language)))
 
 const moved = fixedText('/v1/changes', JSON.stringify({ versions: changes }))
 
@@ -116,7 +133,8 @@ const catalogues: readonly Reading[] = [
     summary: 'Every kind of caution',
     description: 'What each caution code means, how grave it is and where its threshold comes from.',
     schema: CautionCatalogueBody,
-    text: () => cautions
+    text: (_, language) => cautions[language],
+    spoken: true
   },
   {
     path: '/v1/cautions/:code',
@@ -125,7 +143,8 @@ const catalogues: readonly Reading[] = [
     summary: 'One kind of caution',
     description: 'What the code means and what to do.',
     schema: CautionKindBody,
-    text: entry(cautionList)
+    text: (code, language) => cautionEntries[language](code),
+    spoken: true
   }
 ]
 

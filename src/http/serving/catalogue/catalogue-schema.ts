@@ -14,6 +14,11 @@ export const ProblemCatalogue = component('ProblemCatalogue', 'Every kind of ref
   problems: Type.Array(ref(ProblemKindBody), { description: 'By code' })
 })
 
+const SentenceBody = component('SentenceTemplate', 'One sentence of the service.', {
+  id: Type.String({ description: 'Stable id: the code, or the code with a dot' }),
+  text: Type.String({ description: 'The sentence with its values in braces' })
+})
+
 export const CautionKindBody = component('CautionKind', 'One kind of caution.', {
   code: Type.String({ description: 'Stable code, as in the caution' }),
   level: Type.String({
@@ -25,7 +30,10 @@ export const CautionKindBody = component('CautionKind', 'One kind of caution.', 
     })
   ),
   meaning: Type.String({ description: 'What it means and what to do' }),
-  basis: Type.String({ description: 'Where its threshold comes from' })
+  basis: Type.String({ description: 'Where its threshold comes from' }),
+  templates: Type.Array(ref(SentenceBody), {
+    description: 'Its sentences, as messages of ICU with named values; empty where it says its meaning'
+  })
 })
 
 export const CautionCatalogueBody = component('CautionCatalogue', 'Every kind of caution.', {

@@ -1,7 +1,11 @@
 /** The catalogues as they are served: derived from the tables that the code itself uses, so that none is missing. */
 import { cautionBriefs } from '../../../contract/cautions/briefs.ts'
 import { type CautionCode, cautionCatalogue } from '../../../contract/cautions/catalogue.ts'
+import { germanMeanings } from '../../../contract/sentences/german.ts'
+import type { LanguageCode } from '../../../contract/sentences/words.ts'
+import { languages } from '../../../domain/languages.ts'
 import { present } from '../../../domain/present.ts'
+import type { Language } from '../../../domain/say.ts'
 import { problemKinds } from '../../wire/problem.ts'
 
 const byCode = ({ code: a }: { code: string }, { code: b }: { code: string }) => (a < b ? -1 : 1)
@@ -10,12 +14,21 @@ export const problemList = Object.entries(problemKinds)
   .map(([code, { status, title, meaning }]) => ({ code, type: `/v1/problems/${code}`, status, title, meaning }))
   .sort(byCode)
 
-export const cautionList = Object.entries(cautionCatalogue)
-  .map(([code, { level, meaning, basis }]) => ({
-    code,
-    level,
-    ...present({ brief: cautionBriefs[code as CautionCode] }),
-    meaning,
-    basis
-  }))
-  .sort(byCode)
+/** The sentences of a code: its own, and its code with a dot. */
+function templatesOf(code: string, { templates }: Language) {
+  return Object.entries(templates)
+    .filter(([id]) => id === code || id.startsWith(`${code}.`))
+    .map(([id, text]) => ({ id, text }))
+}
+
+export const cautionList = (language: LanguageCode) =>
+  Object.entries(cautionCatalogue)
+    .map(([code, { level, meaning, basis }]) => ({
+      code,
+      level,
+      ...present({ brief: language === 'en' ? cautionBriefs[code as CautionCode] : undefined }),
+      meaning: language === 'en' ? meaning : germanMeanings[code as CautionCode],
+      basis,
+      templates: templatesOf(code, languages[language])
+    }))
+    .sort(byCode)

@@ -1,0 +1,54 @@
+/** Every sentence in German; what is missing or takes other values than the English one does not compile. */
+import { germanAmplifier } from './german/amplifier.ts'
+import { germanBox } from './german/box.ts'
+import { germanCabin } from './german/cabin.ts'
+import { germanCable } from './german/cable.ts'
+import { germanCircuit } from './german/circuit.ts'
+import { germanCoils } from './german/coils.ts'
+import { germanDriver } from './german/driver.ts'
+import { germanEnclosure } from './german/enclosure.ts'
+import { germanPlan } from './german/plan.ts'
+import { germanPort } from './german/port.ts'
+import { germanSheet } from './german/sheet.ts'
+import { germanSignal } from './german/signal.ts'
+import { acousticMeanings } from './german-meanings/acoustic.ts'
+import { amplifierMeanings } from './german-meanings/amplifier.ts'
+import { boxMeanings } from './german-meanings/box.ts'
+import { conductorMeanings } from './german-meanings/conductor.ts'
+import { driverMeanings } from './german-meanings/driver.ts'
+import { electricalMeanings } from './german-meanings/electrical.ts'
+import { loadMeanings } from './german-meanings/load.ts'
+import { planMeanings } from './german-meanings/plan.ts'
+import { safetyMeanings } from './german-meanings/safety.ts'
+import { signalMeanings } from './german-meanings/signal.ts'
+import { workshopMeanings } from './german-meanings/workshop.ts'
+
+export const german = {
+  ...germanAmplifier,
+  ...germanBox,
+  ...germanCabin,
+  ...germanCable,
+  ...germanCircuit,
+  ...germanCoils,
+  ...germanDriver,
+  ...germanEnclosure,
+  ...germanPlan,
+  ...germanPort,
+  ...germanSheet,
+  ...germanSignal
+} as const
+
+/** What the catalogue says of each caution. */
+export const germanMeanings = {
+  ...acousticMeanings,
+  ...amplifierMeanings,
+  ...boxMeanings,
+  ...conductorMeanings,
+  ...driverMeanings,
+  ...electricalMeanings,
+  ...loadMeanings,
+  ...planMeanings,
+  ...safetyMeanings,
+  ...signalMeanings,
+  ...workshopMeanings
+} as const

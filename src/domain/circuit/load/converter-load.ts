@@ -1,0 +1,93 @@
+/** A converter between the vehicle and amplifiers of another voltage: its rating, and what it takes of the vehicle. */
+import type {
+  ConverterLoad,
+  ConverterRequest,
+  Currents,
+  SizingCurrents
+} from '../../../contract/supply/supply-current.ts'
+import type { Assumptions } from '../../assume.ts'
+import { type Caution, caution } from '../../caution.ts'
+import { DesignError } from '../../design-error.ts'
+import { toDigits } from '../../digits.ts'
+import { say } from '../../say.ts'
+import { converterInputA } from './converter-input.ts'
+import { converterJudgement } from './converter-judgement.ts'
+import { nominalVoltage } from './voltage-class.ts'
+
+/** What the amplifiers behind it are made for [V]. */
+export function amplifierVoltage(systemVoltageV: number, converter: ConverterRequest | undefined): number {
+  if (converter === undefined) return systemVoltageV
+  return nominalVoltage(converter.outputV ?? converterJudgement.outputV.value)
+}
+
+/** @throws DesignError `conflicting-input` for a converter from one voltage to the same */
+function requireStep(systemVoltageV: number, nominalV: number, at: string): void {
+  if (nominalVoltage(systemVoltageV) !== nominalV) return
+  throw new DesignError('conflicting-input', {
+    field: at,
+    detail: `The vehicle has ${systemVoltageV} V and the converter gives the same voltage; leave it out. A second battery is charged by what secondBattery asks for.`
+  })
+}
+
+/** The next rating that is sold above the full sine; the largest where none is. */
+function ratingFor(fullSineA: number): number {
+  const { ratingsA } = converterJudgement
+  return ratingsA.find(ratedA => ratedA >= fullSineA) ?? Math.max(...ratingsA)
+}
+
+/**
+ * @param currents  of the amplifiers at their own nominal voltage
+ * @throws DesignError `conflicting-input`
+ * @validity regulated amplifiers; losses at any load by one efficiency, what it takes idle beside them
+ */
+export function converterLoad(
+  asked: ConverterRequest,
+  currents: Currents,
+  { fullSineA: sizedA }: SizingCurrents,
+  systemVoltageV: number,
+  assumed: Assumptions
+): ConverterLoad {
+  const at = 'converter'
+  const { outputV: usualV, efficiency: usual, idleW } = converterJudgement
+  const nominalV = amplifierVoltage(systemVoltageV, asked)
+  requireStep(systemVoltageV, nominalV, at)
+  const outputV = assumed.or(asked.outputV, `${at}.outputV`, usualV.value, usualV.why)
+  const efficiency = assumed.or(asked.efficiency, `${at}.efficiency`, usual.value, usual.why)
+  const why = 'amperes of the next rating that is sold above the full sine'
+  const ratedA = assumed.or(asked.ratedA, `${at}.ratedA`, ratingFor(sizedA), why)
+  const inputA = (givenA: number) =>
+    converterInputA({ outputW: givenA * nominalV, efficiency, idleW: idleW.value, inputV: systemVoltageV })
+  return {
+    nominalV,
+    outputV,
+    ratedA,
+    efficiency,
+    ratedInputA: converterInputA({
+      outputW: ratedA * outputV,
+      efficiency,
+      idleW: idleW.value,
+      inputV: systemVoltageV
+    }),
+    averageInputA: inputA(currents.averageA),
+    heavyInputA: inputA(currents.heavyA),
+    fullSineInputA: inputA(currents.fullSineA)
+  }
+}
+
+/** Of a rating that is given; the one chosen here is the next above, or there is none. */
+export function converterCautions(
+  { nominalV, outputV, ratedA }: ConverterLoad,
+  { heavyA, fullSineA }: Currents
+): readonly Caution[] {
+  const most = (fullSineA * nominalV) / outputV
+  if (most <= ratedA) return []
+  const heavy = (heavyA * nominalV) / outputV
+  const message = say('converter-too-small', {
+    mostA: toDigits(most),
+    outputV: toDigits(outputV),
+    ratedA: toDigits(ratedA),
+    heavy: heavy > ratedA ? say('converter-too-small.heavy', { heavyA: toDigits(heavy) }) : []
+  })
+  const level = heavy > ratedA ? 'stop' : 'care'
+  return [caution('converter-too-small', message, { at: 'converter', level, figures: { ratedA, fullSineA: most } })]
+}

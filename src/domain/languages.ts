@@ -1,0 +1,13 @@
+/** The languages, each with its templates and how it writes figures. */
+import { german, germanMeanings } from '../contract/sentences/german.ts'
+import type { LanguageCode } from '../contract/sentences/words.ts'
+import { englishLanguage, type Language } from './say.ts'
+
+const germanPlurals = new Intl.PluralRules('de')
+
+const meanings = Object.fromEntries(Object.entries(germanMeanings).map(([code, text]) => [`meaning.${code}`, text]))
+
+export const languages: Readonly<Record<LanguageCode, Language>> = {
+  en: englishLanguage,
+  de: { templates: { ...german, ...meanings }, decimalMark: ',', pluralOf: count => germanPlurals.select(count) }
+}

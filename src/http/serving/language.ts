@@ -1,0 +1,53 @@
+/** Which language a caller reads: the Accept-Language header against the languages there are. */
+import type { FastifyReply, FastifyRequest } from 'fastify'
+import { type LanguageCode, languageCodes } from '../../contract/sentences/words.ts'
+import { withoutQuoted } from './negotiate.ts'
+import { varyBy } from './vary.ts'
+
+interface Range {
+  readonly tag: string
+  readonly quality: number
+}
+
+function rangeOf(text: string): Range | undefined {
+  const [tag = '', weight] = text.split(';').map(part => part.trim().toLowerCase())
+  if (weight === undefined) return { tag, quality: 1 }
+  const found = /^q\s*=\s*(0(?:\.\d{0,3})?|1(?:\.0{0,3})?)$/.exec(weight)?.[1]
+  return found === undefined ? undefined : { tag, quality: Number(found) }
+}
+
+const fits = ({ tag }: Range, code: LanguageCode): boolean => tag === code || tag.startsWith(`${code}-`)
+
+/**
+ * The language to answer in; English where none of those asked for is spoken, for an answer in a foreign language is better
+ * than none.
+ *
+ * @source RFC 9110 §12.5.4, RFC 4647 §3.4 (both from memory): the weights, and lookup by the first part of a tag
+ * @check  `de-AT, en;q=0.8` → de; `fr` → en; `en, de` → en; `de;q=0` → en
+ */
+export function acceptedLanguage(header: string | undefined): LanguageCode {
+  const ranges = withoutQuoted(header ?? '')
+    .split(',')
+    .flatMap(text => rangeOf(text) ?? [])
+  const asked = languageCodes
+    .map(code => ({
+      code,
+      quality: Math.max(0, ...ranges.filter(range => fits(range, code)).map(({ quality }) => quality))
+    }))
+    .filter(({ quality }) => quality > 0)
+    .toSorted((a, b) => b.quality - a.quality)
+  const [first, second] = asked
+  if (first === undefined) return 'en'
+  if (second === undefined || second.quality < first.quality) return first.code
+  // Of two as welcome the one named first.
+  return ranges.flatMap(range => languageCodes.find(code => fits(range, code)) ?? [])[0] ?? 'en'
+}
+
+/** The language of this answer, said in its headers; pages, papers and drawings are English. */
+export function speaking(form: string, { headers }: FastifyRequest, reply: FastifyReply): LanguageCode {
+  varyBy(reply, 'Accept-Language')
+  const code = form === 'application/json' ? acceptedLanguage(headers['accept-language']) : 'en'
+  // Cautions are German, the rest of such an answer is English still.
+  reply.header('content-language', code === 'en' ? code : `${code}, en`)
+  return code
+}
