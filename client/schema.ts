@@ -3210,7 +3210,7 @@ export interface components {
          * @description Type of a fuse
          * @enum {string}
          */
-        FuseType: "F" | "C" | "E" | "SF30" | "SF51" | "single-bolt";
+        FuseType: "F" | "C" | "E" | "SF30" | "SF51" | "single-bolt" | "marine-strip" | "class-t" | "knife-blade";
         GainSetting: {
             boostDb: number;
             channelLoadOhm?: number;

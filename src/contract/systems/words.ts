@@ -57,7 +57,7 @@ export type BillGroup = (typeof billGroups)[number]
 export const earPlaces = ['seat', 'half-space'] as const
 export type EarPlace = (typeof earPlaces)[number]
 /** Parts of a plan on paper, in the order of the work. */
-export const planChapters = ['see', 'buy', 'cut', 'build', 'wire', 'switch-on', 'check'] as const
+const planChapters = ['see', 'buy', 'cut', 'build', 'wire', 'switch-on', 'check'] as const
 export type PlanChapter = (typeof planChapters)[number]
 /** What a row of the bill is; the steps of the work name the parts they use by these words. */
 export const billParts = [

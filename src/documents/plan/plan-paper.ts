@@ -105,7 +105,7 @@ export const valueText = (value: Assumption['value']): string =>
   typeof value === 'number' ? significant(value, 4) : String(value)
 
 /** Who publishes the plan, when and where, as the caller says. */
-export interface Imprint {
+interface Imprint {
   readonly author?: string
   readonly date?: string
   readonly licence?: string

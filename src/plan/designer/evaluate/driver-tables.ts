@@ -23,12 +23,12 @@ export interface DriverTables {
   readonly seriesOhm: number
 }
 
-export interface ComplexTable {
+interface ComplexTable {
   readonly re: Float64Array
   readonly im: Float64Array
 }
 
-export interface DriverWish {
+interface DriverWish {
   readonly driver: Driver
   readonly count: number
   /** Drivers that share one current from terminal to terminal. */

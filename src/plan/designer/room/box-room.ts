@@ -102,7 +102,7 @@ function slotRoom(facts: BoxFacts, side: SlotSide, longestM: number): PortRoom {
   }
 }
 
-export interface RoomWish {
+interface RoomWish {
   readonly shapes: readonly (typeof portShapes)[number][]
   /** Net volumes of the smallest and the largest box worth a look. */
   readonly fromM3: number

@@ -65,7 +65,7 @@ function neighbours<Placed extends Place>(problem: DesignProblem<Placed>, spot: 
 /** Scores that differ by less are equal; then closed first, the smaller, the lower: no order of lists decides. */
 const SAME_SCORE = 1e-6
 
-export function byScore<Placed extends Place>(a: FoundDesign<Placed>, b: FoundDesign<Placed>): number {
+function byScore<Placed extends Place>(a: FoundDesign<Placed>, b: FoundDesign<Placed>): number {
   const better = b.score - a.score
   if (Math.abs(better) > SAME_SCORE) return better
   return a.kind.localeCompare(b.kind, 'en') || a.netVolumeM3 - b.netVolumeM3 || (a.tuningHz ?? 0) - (b.tuningHz ?? 0)
