@@ -22,7 +22,7 @@ const thorough = [
   'test/domain/enclosure/{sizing-agrees,tolerance}.test.ts',
   'test/domain/sheet/{nest-panels,sheet-bound}.test.ts',
   'test/http/longest-body.test.ts',
-  'test/http/{batches,callers,design-search,docs,forms,front-browser,observability,plan-pages}.test.ts',
+  'test/http/{batches,callers,design-merge,design-search,docs,forms,front-browser,observability,plan-pages}.test.ts',
   'test/http/{shared-limits,snippets,strangers}.test.ts',
   'test/http/work/*.test.ts'
 ]

@@ -1,7 +1,13 @@
 /** Words that requests and answers of this resource choose from. */
 
-/** Systems in one call, each kind of box counted: one takes 30 to 90 ms to build. */
-export const MOST_WEIGHED = 36
+/** Systems in one search, each count and kind of box counted: 200 drivers on 100 amplifiers in both kinds. */
+export const MOST_WEIGHED = 40_000
+/** Designs that are built and shown, and rejections that are shown, at most. */
+export const MOST_SHOWN = 50
+/** Unbeaten systems that are kept; steps of what is noticed leave a tenth of it of a full shelf. */
+export const MOST_UNBEATEN = 800
+/** Parts that a search is split into, at most. */
+export const MOST_SHARDS = 64
 export const designLimitNames = [
   'price',
   'full-sine-current',

@@ -56,7 +56,7 @@ export const wantedKind = ({ kind, ...enclosure }: PlanEnclosure) =>
   ventedOnly.some(field => enclosure[field] !== undefined) ? 'vented' : kind
 
 /** The question of the search, with what the caller has fixed. */
-function problemOf(
+export function wishProblem(
   request: PlanRequest,
   drivers: DriverPart & { readonly done: true },
   joined: JoinedDrivers,
@@ -80,7 +80,8 @@ function problemOf(
   }
 }
 
-function isAnother(a: FoundDesign<PlacedBox>, b: FoundDesign<PlacedBox>): boolean {
+/** Far enough apart to be worth a layout of its own. */
+export function isAnother(a: FoundDesign<PlacedBox>, b: FoundDesign<PlacedBox>): boolean {
   const ratio = (one = 1, other = 1) => Math.max(one / other, other / one)
   return (
     a.kind !== b.kind ||
@@ -96,7 +97,7 @@ export function wishDesigner(
   joined: JoinedDrivers,
   largestM3: number
 ): (wish: DesignGoal) => readonly FoundDesign<PlacedBox>[] {
-  const problem = problemOf(request, drivers, joined, largestM3)
+  const problem = wishProblem(request, drivers, joined, largestM3)
   const { qts } = problem.tables
   const known = new Map<DesignGoal, readonly FoundDesign<PlacedBox>[]>()
   const found = (wish: DesignGoal): readonly FoundDesign<PlacedBox>[] => {

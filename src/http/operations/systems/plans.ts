@@ -5,12 +5,15 @@ import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
 import { PlanBody } from '../../../contract/systems/plan-request.ts'
 import { BillRowBody, billSpecificationFields } from '../../../contract/systems/workshop.ts'
 import { plainOrder } from '../../../documents/draw/plain-order.ts'
+import { modelBox } from '../../../documents/model/model-box.ts'
+import { modelGlb } from '../../../documents/model/model-glb.ts'
 import { paperOfPlan } from '../../../documents/plan/paper-of-plan.ts'
 import { planPage } from '../../../documents/plan/plan-page.ts'
 import type { PaperOptions } from '../../../documents/plan/plan-paper.ts'
 import { planPdf } from '../../../documents/plan/plan-pdf.ts'
 import { planMarkdown, planText } from '../../../documents/plan/plan-text.ts'
-import { planSystem as compute } from '../../../plan/plan-system.ts'
+import { DesignError } from '../../../domain/design-error.ts'
+import { planSystem as compute, type SystemPlan } from '../../../plan/plan-system.ts'
 import type { Calculation } from '../../wire/calculation.ts'
 import { csvOfRecords } from '../../wire/csv-form.ts'
 import { jsonWriter } from '../../wire/json-writer.ts'
@@ -32,6 +35,13 @@ const bodyWriter = jsonWriter(PlanBody as JsonSchema)
 function paperOptions(request: PlanRequest, calculation: Calculation): PaperOptions {
   const { units = 'metric', inches = 'sixteenths', ...imprint } = request.paper ?? {}
   return { paper: { units, inches }, imprint, calculation, requestJson: bodyWriter(request, 'full') }
+}
+
+/** @throws DesignError `no-solution` where there is no box to build */
+function boxOfPlan({ parts: { box }, buildOrder, summary }: SystemPlan) {
+  if (box.done && buildOrder !== undefined) return box.request
+  const [reason] = summary.reasons
+  throw new DesignError('no-solution', { field: 'car.space', detail: reason?.detail ?? 'No box fits.' })
 }
 
 export const planSystem = defineOperation({
@@ -99,6 +109,12 @@ export const planSystem = defineOperation({
         const options = paperOptions(request, calculation)
         return plainOrder(planMarkdown(paperOfPlan(outcome, request, options.paper), options))
       }
+    },
+    {
+      mediaType: 'model/gltf-binary',
+      description: 'The box of the plan in 3D, as the model of a box gives it; refused where no box fits',
+      moreMs: 100,
+      render: ({ result }) => modelGlb(modelBox(boxOfPlan(result)).result)
     }
   ],
   examples: {
