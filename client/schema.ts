@@ -4255,6 +4255,7 @@ export interface components {
             band?: components["schemas"]["PlanBand"];
             pageOne: components["schemas"]["PlanFirstCaution"][];
             portAir?: components["schemas"]["PlanPortAir"];
+            powerW?: number;
             sentence: string;
             travel?: components["schemas"]["PlanTravel"];
         };
