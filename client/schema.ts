@@ -2721,6 +2721,15 @@ export interface components {
             /** @description Linear excursion, one way, peak */
             xmaxMm?: number;
         };
+        DriveWay: {
+            againstPlanDb: number;
+            highPassHz?: number;
+            levelDb: number[];
+            netVolumeL?: number;
+            powerW: number;
+            /** @enum {string} */
+            way: "as-planned" | "less-power" | "higher-filter" | "smaller-box";
+        };
         /** @description An enclosure, told apart by its kind. */
         Enclosure: components["schemas"]["InfiniteBaffle"] | components["schemas"]["ClosedBox"] | components["schemas"]["VentedBox"] | components["schemas"]["PassiveRadiatorBox"] | components["schemas"]["BandPass4"] | components["schemas"]["BandPass6Parallel"] | components["schemas"]["BandPass6Series"] | components["schemas"]["CustomEnclosure"];
         EnclosureCandidate: {
@@ -4246,6 +4255,7 @@ export interface components {
             band?: components["schemas"]["PlanBand"];
             pageOne: components["schemas"]["PlanFirstCaution"][];
             portAir?: components["schemas"]["PlanPortAir"];
+            powerW?: number;
             sentence: string;
             travel?: components["schemas"]["PlanTravel"];
         };
@@ -4329,6 +4339,11 @@ export interface components {
             peculiar: boolean;
             proof: string;
             steps: string[];
+        };
+        PlanHeadroom: {
+            limits: components["schemas"]["ReachedLimit"][];
+            text: string;
+            ways: components["schemas"]["DriveWay"][];
         };
         PlanLead: {
             designation: string;
@@ -4453,6 +4468,7 @@ export interface components {
             circuit?: components["schemas"]["PlanCircuit"];
             commissioning?: components["schemas"]["CommissioningStep"][];
             cover?: components["schemas"]["PlanCover"];
+            headroom?: components["schemas"]["PlanHeadroom"];
             name?: string;
             parts?: components["schemas"]["PlanParts"];
             readings?: components["schemas"]["PlanReading"][];
@@ -4462,6 +4478,7 @@ export interface components {
             summary: components["schemas"]["PlanSummary"];
             tried?: components["schemas"]["PlanTried"][];
             waysOut?: components["schemas"]["PlanWaysOut"];
+            whatIf?: components["schemas"]["WhatIfRow"][];
         };
         PlanSecondBattery: {
             charger?: components["schemas"]["PlanCharger"];
@@ -4921,6 +4938,11 @@ export interface components {
          * @enum {string}
          */
         RatingKind: "rms" | "peak" | "max" | "total";
+        ReachedLimit: {
+            atHz: number;
+            limit: components["schemas"]["LimitName"];
+            powerW: number;
+        };
         /** @description A system that was dropped, and why. */
         RejectedDesign: {
             /** @description Name of the amplifier */
@@ -6207,6 +6229,19 @@ export interface components {
             driverCount?: number;
             enclosure?: null;
         };
+        WhatIfRow: {
+            againstPlanDb: number;
+            airSpeedMPerS?: number;
+            /** @enum {string} */
+            change: "none" | "volume" | "tuning" | "port-length" | "port-area" | "power";
+            coneOfXmax?: number;
+            f3Hz?: number;
+            factor: number;
+            heldPowerW: number;
+            levelDb: number[];
+            netVolumeL: number;
+            tuningHz?: number;
+        };
         WireCoilsAnswer: {
             assumed: components["schemas"]["Assumed"][];
             basis?: components["schemas"]["Basis"][];
@@ -7379,7 +7414,7 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
-                form?: "json" | "compact" | "html" | "pdf" | "csv" | "text" | "markdown";
+                form?: "json" | "compact" | "html" | "pdf" | "csv" | "text" | "markdown" | "gltf";
                 parts?: string;
             };
             header?: never;
