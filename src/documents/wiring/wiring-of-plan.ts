@@ -60,8 +60,9 @@ function fusePlaceText({ fuse }: PowerRun, { fuseDistanceM, sheathed }: PlanRequ
 }
 
 /** Behind a block the ground leads belong to the branches. */
-function wayBack({ returnBy }: PowerRun, all: Conductors): WiringLine {
-  const behind = returnBy === 'cable' ? ' back to the battery' : ' to the body'
+function wayBack({ returnBy }: PowerRun, all: Conductors, sensor: boolean): WiringLine {
+  const home = sensor ? ' back to the body side of the sensor' : ' back to the battery'
+  const behind = returnBy === 'cable' ? home : ' to the body'
   return lineOf(all, 'trunk minus', '', behind) ?? unplanned('to the body: the vehicle’s strap')
 }
 
@@ -121,7 +122,10 @@ function accessoryLines(
 function supplyLines({ circuit }: SystemPlan, supply: PlanRequest['supply'], paper: PaperUnits): SupplyLines {
   const { trunk } = circuit
   const all = conductorsOf({ circuit }, paper)
-  const devices = { battery: `${figure(supply.systemVoltageV, 1)} V`, ...accessoryLines(circuit, supply, all) }
+  const devices = {
+    battery: [`${figure(supply.systemVoltageV, 1)} V`, ...(circuit.batterySensor === true ? ['sensor on −'] : [])],
+    ...accessoryLines(circuit, supply, all)
+  }
   const positive = lineOf(all, 'trunk')
   if (trunk === undefined || positive === undefined) {
     const returnBy = supply.return.kind === 'cable' ? 'cable' : 'body'
@@ -133,7 +137,7 @@ function supplyLines({ circuit }: SystemPlan, supply: PlanRequest['supply'], pap
     ...present({ fuse: fuseText(trunk), fusePlace: fusePlaceText(trunk, supply, paper) }),
     positive,
     ...(trunk.endFuse === undefined ? {} : { fusedAtEnd: true }),
-    negative: wayBack(trunk, all),
+    negative: wayBack(trunk, all, circuit.batterySensor === true),
     returnBy: trunk.returnBy
   }
 }
