@@ -15,7 +15,7 @@ const APART = { volume: Math.log(1.25), tuning: Math.log(1.12) } as const
 const HALVINGS = 6
 const MOST_MOVES = 3
 
-interface Spot {
+export interface Spot {
   readonly kind: PlannedKind
   /** Logarithms. */
   readonly volume: number
@@ -39,7 +39,8 @@ function tunings<Placed extends Place>({ tuningHz }: DesignProblem<Placed>): rea
   return [...steps].map(node => Math.log(LOWEST_TUNING_HZ) + node)
 }
 
-function grid<Placed extends Place>(problem: DesignProblem<Placed>): readonly Spot[] {
+/** Where the search looks first. */
+export function grid<Placed extends Place>(problem: DesignProblem<Placed>): readonly Spot[] {
   const [across, tuned] = [volumes(problem), tunings(problem)]
   const closed = problem.kind === 'vented' || problem.tuningHz !== undefined ? [] : across
   const vented = problem.kind === 'closed' ? [] : across
