@@ -4,6 +4,7 @@ import { code, type Html, html, phrase, prose } from '../../documents/draw/html.
 import { type ContractDocument, type ContractOperation, spelledOut } from '../openapi/reading.ts'
 import { generalLaws } from '../operations/general-laws.ts'
 import { operations } from '../operations.ts'
+import { spelledQuery } from '../wire/query-request.ts'
 import type { Chapter } from './page.ts'
 import { fields, schemaLink, schemaName } from './schema-table.ts'
 
@@ -28,6 +29,18 @@ function named(document: ContractDocument): readonly Named[] {
 
 function choice(name: string, label: string, values: readonly string[]): Html {
   return html`<label>${label} <select name="${name}">${values.map(value => html`<option>${value}</option>`)}</select></label>`
+}
+
+/** The example of the calculation, a parameter a line. */
+function queryForm({ path, operation }: Named): Html | undefined {
+  const same = operations.find(({ operationId }) => `${operationId}ByQuery` === operation.operationId)
+  const [example] = Object.values(same?.examples ?? {})
+  if (example === undefined) return undefined
+  const lines = spelledQuery(example.request).join('\n')
+  const forms = Object.keys(operation.responses['200']?.content ?? {})
+  return html`<form data-path="${path}" data-method="GET"><h4>Try it</h4>${forms.length > 1 ? choice('accept', 'Form', forms) : undefined}
+<label>Parameters, one a line <textarea name="body" spellcheck="false">${lines}</textarea></label>
+<button type="submit">Send</button><output aria-live="polite"></output></form>`
 }
 
 function tryForm({ path, operation }: Named): Html | undefined {
@@ -85,7 +98,7 @@ ${prose(operation.description ?? '')}
 ${parameters.length > 0 ? html`<details class="more"><summary>Parameters</summary>${fields(asFields, document.components.schemas)}</details>` : undefined}
 ${body === undefined ? undefined : html`<h4>Request: ${schemaLink(body)}</h4>${fields(schemaOf(document, body), document.components.schemas)}`}
 ${answer === undefined ? undefined : html`<p>Answer: ${schemaLink(answer)}</p>`}
-${holds(entry)}${answerExamples(entry)}${statuses(entry)}${tryForm(entry)}</article>`
+${holds(entry)}${answerExamples(entry)}${statuses(entry)}${method === 'GET' ? queryForm(entry) : tryForm(entry)}</article>`
 }
 
 function schemaOf({ components }: ContractDocument, schema: JsonSchema): JsonSchema {
@@ -93,9 +106,9 @@ function schemaOf({ components }: ContractDocument, schema: JsonSchema): JsonSch
   return name === undefined ? schema : (components.schemas[name] ?? schema)
 }
 
-/** Calculations in the order of the job, then the rest as mounted. */
+/** The whole job first, its calculations in their order, then the rest as mounted. */
 function tagsInOrder(all: readonly Named[]): readonly string[] {
-  const tags = [...operations.map(({ tag }) => tag), ...all.flatMap(({ operation }) => operation.tags ?? [])]
+  const tags = ['Plans', ...operations.map(({ tag }) => tag), ...all.flatMap(({ operation }) => operation.tags ?? [])]
   return [...new Set(tags)]
 }
 
