@@ -1,6 +1,7 @@
 /** The reference, generated from the contract: every operation with its fields, examples and a form to try it. */
 import type { JsonSchema } from '../../contract/field/component.ts'
 import { code, type Html, html, phrase, prose } from '../../documents/draw/html.ts'
+import { examplesPath } from '../openapi/contract-document.ts'
 import { type ContractDocument, type ContractOperation, spelledOut } from '../openapi/reading.ts'
 import { generalLaws } from '../operations/general-laws.ts'
 import { operations } from '../operations.ts'
@@ -57,9 +58,9 @@ function tryForm({ path, operation }: Named): Html | undefined {
 
 function answerExamples({ operation }: Named): Html | undefined {
   const [first] = Object.values(operation.responses['200']?.content?.['application/json']?.examples ?? {})
-  const { externalDocs } = operation
-  if (externalDocs === undefined) return undefined
-  const all = html`<p><a href="${externalDocs.url}">${externalDocs.description}</a></p>`
+  const calculation = operations.find(({ operationId }) => operationId === operation.operationId)
+  if (calculation === undefined) return undefined
+  const all = html`<p><a href="${examplesPath(calculation)}">The examples with their answers</a></p>`
   if (first === undefined) return all
   return html`<details class="more"><summary>Answer to “${first.summary}”</summary>${code(pretty(first.value), 'Answer')}</details>${all}`
 }
@@ -94,7 +95,7 @@ function describe(document: ContractDocument, entry: Named): Html {
   }
   return html`<article id="${operation.operationId}"><h3>${operation.summary}</h3>
 <p><span class="method">${method}</span> <span class="path">${path}</span> <code>${operation.operationId}</code></p>
-${prose(operation.description ?? '')}
+${prose(operations.find(({ operationId }) => operationId === operation.operationId)?.description ?? operation.description ?? '')}
 ${parameters.length > 0 ? html`<details class="more"><summary>Parameters</summary>${fields(asFields, document.components.schemas)}</details>` : undefined}
 ${body === undefined ? undefined : html`<h4>Request: ${schemaLink(body)}</h4>${fields(schemaOf(document, body), document.components.schemas)}`}
 ${answer === undefined ? undefined : html`<p>Answer: ${schemaLink(answer)}</p>`}
