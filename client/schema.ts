@@ -176,6 +176,22 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/designs/merge": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post: operations["mergeDesigns"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/designs/search": {
         parameters: {
             query?: never;
@@ -811,7 +827,7 @@ export interface components {
              * @description Which calculation
              * @enum {string}
              */
-            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "sizePort" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "drawBox" | "modelBox" | "wireCoils" | "matchAmplifier" | "computeCurrent" | "chooseCable" | "rateFuse" | "computeFeeder" | "computeCircuit" | "setUpSignal" | "planSystem" | "searchDesigns";
+            operationId: "completeDriverParameters" | "sizeEnclosure" | "computeResponse" | "computeTolerance" | "sizePort" | "layOutBox" | "checkPanelVibration" | "nestPanels" | "drawBox" | "modelBox" | "wireCoils" | "matchAmplifier" | "computeCurrent" | "chooseCable" | "rateFuse" | "computeFeeder" | "computeCircuit" | "setUpSignal" | "planSystem" | "searchDesigns" | "mergeDesigns";
             /** @description Body of the call, as the operation takes it */
             request: {
                 [key: string]: unknown;
@@ -2326,7 +2342,6 @@ export interface components {
             widthMm?: number;
         };
         Design: {
-            alignment: string;
             amplifier: string;
             cautions: components["schemas"]["Caution"][];
             driver: string;
@@ -2338,21 +2353,37 @@ export interface components {
             rank: number;
             score: number;
             tightest?: components["schemas"]["LimitReading"];
+            unbeaten: boolean;
         };
+        /** @description The figures a design is judged by, at the voltage the gain is set to. */
         DesignFigures: {
+            /** @description Largest air speed in the port, peak */
             airSpeedMPerS?: number;
+            /** @description Current on average with music */
             averageA: number;
+            /** @description Largest excursion, peak, one way */
             coneExcursionMm: number;
+            /** @description Largest excursion over Xmax */
             excursionOfXmax: number;
+            /** @description Half power */
             f3Hz: number;
+            /** @description Current at full sine */
             fullSineA: number;
+            /** @description Level at levelHz, held back where a limit of the parts would be passed there */
             levelDb: number;
+            /** @description Load on each output */
             loadOhm: number;
+            /** @description Box with its drivers */
             massKg: number;
+            /** @description Air in the box */
             netVolumeL: number;
+            /** @description Space the box takes */
             outerVolumeL: number;
+            /** @description Continuous power of all outputs together after the gain is set */
             powerW: number;
+            /** @description Drivers and amplifier */
             price?: number;
+            /** @description Tuning of a vented box */
             tuningHz?: number;
         };
         /**
@@ -2381,6 +2412,13 @@ export interface components {
             /** @description Most that drivers and amplifier may cost together */
             pricePerSystem?: number;
         };
+        /** @description A search and all its parts. */
+        DesignMergeRequest: {
+            /** @description Every part once, in any order */
+            parts: components["schemas"]["SearchPart"][];
+            /** @description The request that was split */
+            request: components["schemas"]["DesignSearchRequest"];
+        };
         DesignPoints: {
             box: number;
             current: number;
@@ -2400,6 +2438,8 @@ export interface components {
             /** @description Drivers to choose from */
             drivers: components["schemas"]["SearchDriver"][];
             finish?: components["schemas"]["PlanFinish"];
+            /** @description What each box is made for */
+            goal?: components["schemas"]["DesignGoal"];
             /** @description Kinds of box to try */
             kinds?: components["schemas"]["BoxKind"][];
             /** @description Where the level is compared */
@@ -2411,7 +2451,9 @@ export interface components {
              * @enum {string}
              */
             rankBy?: "balance" | "level" | "reach" | "box" | "price" | "current";
-            /** @description Most designs, and most rejections, in the answer */
+            /** @description Only this part */
+            shard?: components["schemas"]["SearchShard"];
+            /** @description Most designs, and most of every other list, in the answer */
             show?: number;
             signal?: components["schemas"]["PlanSignal"];
             supply: components["schemas"]["PlanSupply"];
@@ -2419,11 +2461,16 @@ export interface components {
         };
         DesignSearchResult: {
             designs: components["schemas"]["Design"][];
+            goal: components["schemas"]["DesignGoal"];
             levelHz: number;
+            part?: components["schemas"]["SearchPart"];
             rankedCount: number;
             rejected: components["schemas"]["RejectedDesign"][];
             rejectedBy: components["schemas"]["RejectionCount"][];
             rejectedCount: number;
+            relaxation?: components["schemas"]["SearchRelaxation"];
+            unbeaten: components["schemas"]["UnbeatenSystem"][];
+            unbeatenCount: number;
             weighed: number;
             weights: components["schemas"]["DesignWeights"];
         };
@@ -2564,6 +2611,11 @@ export interface components {
             cutOutDiameterMm?: number;
             /** @description Air one driver takes from the box */
             displacementL?: number;
+            /**
+             * @description Face of the box that carries the drivers
+             * @enum {string}
+             */
+            face?: "front" | "back" | "top" | "bottom" | "left" | "right";
             /** @description Outer diameter */
             flangeDiameterMm?: number;
             /** @description Diameter of the motor */
@@ -2668,6 +2720,15 @@ export interface components {
             vasL?: number;
             /** @description Linear excursion, one way, peak */
             xmaxMm?: number;
+        };
+        DriveWay: {
+            againstPlanDb: number;
+            highPassHz?: number;
+            levelDb: number[];
+            netVolumeL?: number;
+            powerW: number;
+            /** @enum {string} */
+            way: "as-planned" | "less-power" | "higher-filter" | "smaller-box";
         };
         /** @description An enclosure, told apart by its kind. */
         Enclosure: components["schemas"]["InfiniteBaffle"] | components["schemas"]["ClosedBox"] | components["schemas"]["VentedBox"] | components["schemas"]["PassiveRadiatorBox"] | components["schemas"]["BandPass4"] | components["schemas"]["BandPass6Parallel"] | components["schemas"]["BandPass6Series"] | components["schemas"]["CustomEnclosure"];
@@ -3024,6 +3085,33 @@ export interface components {
             /** @description To the rear */
             yMm: number;
         };
+        /** @description In closed form, before a box is laid out */
+        ForeseenFigures: {
+            /** @description Largest air speed in the port, peak */
+            airSpeedMPerS?: number;
+            /** @description Current on average with music */
+            averageA: number;
+            /** @description Largest excursion over Xmax */
+            excursionOfXmax?: number;
+            /** @description Half power */
+            f3Hz: number;
+            /** @description Current at full sine */
+            fullSineA: number;
+            /** @description Level at levelHz, held back where a limit of the parts would be passed there */
+            levelDb: number;
+            /** @description Load on each output */
+            loadOhm: number;
+            /** @description Air in the box */
+            netVolumeL: number;
+            /** @description Space the box takes */
+            outerVolumeL: number;
+            /** @description Continuous power of all outputs together after the gain is set */
+            powerW: number;
+            /** @description Drivers and amplifier */
+            price?: number;
+            /** @description Tuning of a vented box */
+            tuningHz?: number;
+        };
         FormulaCheck: {
             from: string;
             given: components["schemas"]["FormulaGiven"][];
@@ -3196,7 +3284,7 @@ export interface components {
          * @description Type of a fuse
          * @enum {string}
          */
-        FuseType: "F" | "C" | "E" | "SF30" | "SF51" | "single-bolt";
+        FuseType: "F" | "C" | "E" | "SF30" | "SF51" | "single-bolt" | "marine-strip" | "class-t" | "knife-blade";
         GainSetting: {
             boostDb: number;
             channelLoadOhm?: number;
@@ -3428,12 +3516,20 @@ export interface components {
          * @enum {string}
          */
         LimitName: "cone-excursion" | "passive-radiator-excursion" | "coil-heat" | "rated-voltage" | "amplifier-voltage" | "amplifier-current" | "port-air-speed";
+        /** @description A figure beside its limit. */
         LimitReading: {
+            /** @description The limit, in `unit` */
             bound: number;
+            /** @description What is left up to the limit, in `unit` */
             left: number;
-            /** @enum {string} */
+            /**
+             * @description Which limit
+             * @enum {string}
+             */
             limit: "price" | "full-sine-current" | "average-current" | "box-size" | "mass" | "reach" | "level" | "excursion" | "air-speed";
+            /** @description Unit of both */
             unit: string;
+            /** @description The figure, in `unit` */
             value: number;
         };
         /** @description What the system must not exceed, beside `xmaxMm` and `powerW` of the driver */
@@ -3644,6 +3740,14 @@ export interface components {
             vasL?: number;
             xmaxMm?: number;
         };
+        MergeDesignsAnswer: {
+            assumed: components["schemas"]["Assumed"][];
+            basis?: components["schemas"]["Basis"][];
+            calculation: components["schemas"]["Calculation"];
+            cautions: components["schemas"]["Caution"][];
+            result: components["schemas"]["DesignSearchResult"];
+            sources: components["schemas"]["SourceId"][];
+        };
         /**
          * @description Where the resistance of a metric cable comes from.
          * @enum {string}
@@ -3669,6 +3773,23 @@ export interface components {
             figures: string[];
             operationId: string;
             text: string;
+        };
+        /** @description A system that comes near to the limits, and what would let it in. */
+        NearSystem: {
+            /** @description Name of the amplifier */
+            amplifier: string;
+            /** @description Beyond the limit it breaks most, as a share of it */
+            beyond: number;
+            /** @description Name of the driver */
+            driver: string;
+            /** @description Drivers */
+            driverCount: number;
+            /** @description By which it was taken in turn */
+            foreseen: components["schemas"]["ForeseenFigures"];
+            /** @description Absent where it cannot be built */
+            found?: components["schemas"]["SearchRelaxation"];
+            /** @description Kind of box */
+            kind: components["schemas"]["BoxKind"];
         };
         NestPanelsAnswer: {
             assumed: components["schemas"]["Assumed"][];
@@ -3857,6 +3978,19 @@ export interface components {
             sdCm2: components["schemas"]["ParameterOrigin"];
             vasL: components["schemas"]["ParameterOrigin"];
         };
+        /** @description A caution of a design of the part. */
+        PartCaution: {
+            /** @description Path in the request */
+            at?: string;
+            /** @description Code of the caution */
+            code: string;
+            /** @description The figures that triggered it */
+            figures?: components["schemas"]["PartFigure"][];
+            /** @description `note` */
+            level: components["schemas"]["CautionLevel"];
+            /** @description The sentence with its values, as JSON */
+            sentence: string;
+        };
         PartCurrent: {
             currentA: number;
             id: string;
@@ -3869,6 +4003,13 @@ export interface components {
             /** @enum {string} */
             part: "chamber" | "port" | "passive-radiator" | "drivers";
             pressurePa?: number[];
+        };
+        /** @description A figure of a caution. */
+        PartFigure: {
+            /** @description Name, which ends in the unit */
+            name: string;
+            /** @description The figure */
+            value: number;
         };
         /** @description One chamber behind the cone with passive radiators. */
         PassiveRadiatorBox: {
@@ -4017,6 +4158,8 @@ export interface components {
             material?: components["schemas"]["BoardId"];
             /** @description Poisson ratio, strain along to stress across */
             poisson?: number;
+            /** @description Front set back behind the edges round it, for a grille or against knocks */
+            recessMm?: number;
             /** @description Shear modulus in the plane of the board */
             shearModulusGpa?: number;
             sheet?: components["schemas"]["PlanSheetSize"];
@@ -4112,6 +4255,7 @@ export interface components {
             band?: components["schemas"]["PlanBand"];
             pageOne: components["schemas"]["PlanFirstCaution"][];
             portAir?: components["schemas"]["PlanPortAir"];
+            powerW?: number;
             sentence: string;
             travel?: components["schemas"]["PlanTravel"];
         };
@@ -4142,6 +4286,9 @@ export interface components {
             qtc?: number;
             /** @description Tuning wanted of a vented box */
             tuningHz?: number;
+        };
+        PlanFacePatch: {
+            mounting: components["schemas"]["PlanMountingPatch"];
         };
         PlanFigures: {
             airSpeedMPerS?: number;
@@ -4193,6 +4340,11 @@ export interface components {
             proof: string;
             steps: string[];
         };
+        PlanHeadroom: {
+            limits: components["schemas"]["ReachedLimit"][];
+            text: string;
+            ways: components["schemas"]["DriveWay"][];
+        };
         PlanLead: {
             designation: string;
             endFuse?: components["schemas"]["ChosenFuse"];
@@ -4202,6 +4354,9 @@ export interface components {
             returnBy: "body" | "cable";
             returnLengthM: number;
             runs: number;
+        };
+        PlanMountingPatch: {
+            face: null;
         };
         PlanNotPlanned: {
             level: components["schemas"]["CautionLevel"];
@@ -4313,6 +4468,7 @@ export interface components {
             circuit?: components["schemas"]["PlanCircuit"];
             commissioning?: components["schemas"]["CommissioningStep"][];
             cover?: components["schemas"]["PlanCover"];
+            headroom?: components["schemas"]["PlanHeadroom"];
             name?: string;
             parts?: components["schemas"]["PlanParts"];
             readings?: components["schemas"]["PlanReading"][];
@@ -4322,6 +4478,7 @@ export interface components {
             summary: components["schemas"]["PlanSummary"];
             tried?: components["schemas"]["PlanTried"][];
             waysOut?: components["schemas"]["PlanWaysOut"];
+            whatIf?: components["schemas"]["WhatIfRow"][];
         };
         PlanSecondBattery: {
             charger?: components["schemas"]["PlanCharger"];
@@ -4781,21 +4938,41 @@ export interface components {
          * @enum {string}
          */
         RatingKind: "rms" | "peak" | "max" | "total";
+        ReachedLimit: {
+            atHz: number;
+            limit: components["schemas"]["LimitName"];
+            powerW: number;
+        };
+        /** @description A system that was dropped, and why. */
         RejectedDesign: {
+            /** @description Name of the amplifier */
             amplifier: string;
+            /** @description By how much the limit is broken, in `unit` */
             beyond?: number;
+            /** @description The limit, in `unit` */
             bound?: number;
+            /** @description Why, with figures */
             detail: string;
+            /** @description Name of the driver */
             driver: string;
+            /** @description Drivers */
             driverCount: number;
-            figures?: components["schemas"]["DesignFigures"];
+            /** @description Of the box that came nearest */
+            figures?: components["schemas"]["ForeseenFigures"];
+            /** @description Kind of box */
             kind: components["schemas"]["BoxKind"];
+            /** @description `match` */
             rule: components["schemas"]["RejectionRule"];
+            /** @description Unit of the figure */
             unit?: string;
+            /** @description The figure that breaks the limit, in `unit` */
             value?: number;
         };
+        /** @description How many systems one reason dropped. */
         RejectionCount: {
+            /** @description Systems */
             count: number;
+            /** @description Reason */
             rule: components["schemas"]["RejectionRule"];
         };
         /** @description Why a system was not chosen */
@@ -5056,12 +5233,61 @@ export interface components {
             /** @description Its data sheet */
             sheet: components["schemas"]["DriverSheet"];
         };
+        /** @description One part of a search */
+        SearchPart: {
+            /** @description What they are warned of, each once */
+            cautions: components["schemas"]["PartCaution"][];
+            /** @description The others by their reason */
+            dropped: components["schemas"]["RejectionCount"][];
+            /** @description Of the request */
+            fingerprint: string;
+            /** @description The first of those dropped */
+            rejected: components["schemas"]["RejectedDesign"][];
+            /** @description Where nothing stands */
+            relaxations: components["schemas"]["NearSystem"][];
+            shard: components["schemas"]["SearchShard"];
+            /** @description Of them those that are foreseen to keep every limit */
+            standing: number;
+            /** @description What was built in figures, in turn */
+            tried: components["schemas"]["TriedSystem"][];
+            /** @description What no other system of the part is foreseen to equal */
+            unbeaten: components["schemas"]["UnbeatenSystem"][];
+            /** @description Systems weighed */
+            weighed: number;
+        };
         /** @description How ports are sized, as in a plan. */
         SearchPort: {
             /** @description Peak air speed it is sized for */
             airSpeedMPerS?: number;
             /** @description Shape of the port */
             shape?: components["schemas"]["PortShape"];
+        };
+        /** @description The least that has to be given way for one system to be left. */
+        SearchRelaxation: {
+            /** @description Name of the amplifier */
+            amplifier: string;
+            /** @description Name of the driver */
+            driver: string;
+            /** @description Drivers */
+            driverCount: number;
+            /** @description Of the system as it was built in figures */
+            figures: components["schemas"]["DesignFigures"];
+            /** @description Each limit that gives way, beside the figure it has to reach */
+            gives: components["schemas"]["LimitReading"][];
+            /** @description Kind of box */
+            kind: components["schemas"]["BoxKind"];
+            /** @description JSON Merge Patch (RFC 7396) onto the request */
+            patch: {
+                /** @description Only the bounds that change */
+                limits: components["schemas"]["DesignLimits"];
+            };
+        };
+        /** @description One of several equal parts of a search. */
+        SearchShard: {
+            /** @description Which part, from 0 */
+            index: number;
+            /** @description How many parts there are */
+            of: number;
         };
         SecondBatteryPatch: {
             /** @enum {string} */
@@ -5855,6 +6081,25 @@ export interface components {
             percentilesMm: number[];
             standardDeviationMm: number;
         };
+        /** @description A system that was built in figures */
+        TriedSystem: {
+            /** @description Name of the amplifier */
+            amplifier: string;
+            /** @description Places in the cautions of the part */
+            cautions: number[];
+            /** @description Name of the driver */
+            driver: string;
+            /** @description Drivers */
+            driverCount: number;
+            enclosure?: components["schemas"]["PlanEnclosure"];
+            figures?: components["schemas"]["DesignFigures"];
+            /** @description By which it was taken in turn */
+            foreseen: components["schemas"]["ForeseenFigures"];
+            /** @description Kind of box */
+            kind: components["schemas"]["BoxKind"];
+            /** @description Why it is no design */
+            rejection?: components["schemas"]["RejectedDesign"];
+        };
         TurnOn: {
             limitA?: number;
             loadA: number;
@@ -5882,6 +6127,18 @@ export interface components {
             remoteOutput: boolean;
             /** @description Highest voltage with the engine running */
             systemVoltageV?: number;
+        };
+        /** @description A system of which no other is foreseen to be as good in every figure. */
+        UnbeatenSystem: {
+            /** @description Name of the amplifier */
+            amplifier: string;
+            /** @description Name of the driver */
+            driver: string;
+            /** @description Drivers */
+            driverCount: number;
+            figures: components["schemas"]["ForeseenFigures"];
+            /** @description Kind of box */
+            kind: components["schemas"]["BoxKind"];
         };
         UnitSlip: {
             detail: string;
@@ -5968,8 +6225,22 @@ export interface components {
         };
         WayOutPatch: {
             car?: components["schemas"]["PlanCarPatch"];
+            driver?: components["schemas"]["PlanFacePatch"];
             driverCount?: number;
             enclosure?: null;
+        };
+        WhatIfRow: {
+            againstPlanDb: number;
+            airSpeedMPerS?: number;
+            /** @enum {string} */
+            change: "none" | "volume" | "tuning" | "port-length" | "port-area" | "power";
+            coneOfXmax?: number;
+            f3Hz?: number;
+            factor: number;
+            heldPowerW: number;
+            levelDb: number[];
+            netVolumeL: number;
+            tuningHz?: number;
         };
         WireCoilsAnswer: {
             assumed: components["schemas"]["Assumed"][];
@@ -6811,6 +7082,46 @@ export interface operations {
             503: components["responses"]["Unavailable"];
         };
     };
+    mergeDesigns: {
+        parameters: {
+            query?: {
+                /** @description `true` adds how each figure was reached */
+                basis?: components["parameters"]["Basis"];
+                /** @description `six` significant digits (the default) or `full` precision */
+                digits?: components["parameters"]["Digits"];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DesignMergeRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    RateLimit: components["headers"]["RateLimit"];
+                    "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                    "X-Request-Id": components["headers"]["X-Request-Id"];
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MergeDesignsAnswer"];
+                };
+            };
+            400: components["responses"]["InvalidRequest"];
+            401: components["responses"]["Unauthorised"];
+            406: components["responses"]["NotAcceptable"];
+            413: components["responses"]["BodyTooLarge"];
+            415: components["responses"]["UnsupportedMediaType"];
+            422: components["responses"]["NoSuchDesign"];
+            429: components["responses"]["TooManyRequests"];
+            500: components["responses"]["InternalError"];
+            503: components["responses"]["Unavailable"];
+        };
+    };
     searchDesigns: {
         parameters: {
             query?: {
@@ -7103,7 +7414,7 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
-                form?: "json" | "compact" | "html" | "pdf" | "csv" | "text" | "markdown";
+                form?: "json" | "compact" | "html" | "pdf" | "csv" | "text" | "markdown" | "gltf";
                 parts?: string;
             };
             header?: never;

@@ -15,14 +15,14 @@ const thorough = [
   'test/examples.test.ts',
   'test/main.test.ts',
   'test/released.test.ts',
-  'test/documents/{plan-page,page-screens}.test.ts',
+  'test/documents/{plan-page,page-screens,plan-contradictions}.test.ts',
   'test/plan/random-plans.test.ts',
   'test/plan/designer/{search-bounds,sweep}.test.ts',
   'test/domain/box/mesh-kernel.test.ts',
   'test/domain/enclosure/{sizing-agrees,tolerance}.test.ts',
   'test/domain/sheet/{nest-panels,sheet-bound}.test.ts',
   'test/http/longest-body.test.ts',
-  'test/http/{batches,callers,design-search,docs,forms,front-browser,observability,plan-pages}.test.ts',
+  'test/http/{batches,callers,design-merge,design-search,docs,forms,front-browser,observability,plan-pages}.test.ts',
   'test/http/{shared-limits,snippets,strangers}.test.ts',
   'test/http/work/*.test.ts'
 ]

@@ -35,7 +35,7 @@ function nameOf(mediaType: string): string {
   return name
 }
 
-export type Forms = readonly [string, ...string[]]
+type Forms = readonly [string, ...string[]]
 
 export interface FormQuery {
   readonly form?: string

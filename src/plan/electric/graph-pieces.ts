@@ -52,7 +52,7 @@ export const together = (all: readonly Partial<Pieces>[]): Pieces =>
     NOTHING
   )
 
-export type Laid = Pick<CircuitCable, 'designation'> & Omit<Partial<CircuitCable>, 'id' | 'from' | 'to' | 'lengthM'>
+type Laid = Pick<CircuitCable, 'designation'> & Omit<Partial<CircuitCable>, 'id' | 'from' | 'to' | 'lengthM'>
 
 /** The shortest cable a circuit knows [m]. */
 const SHORTEST_M = 0.01
@@ -125,7 +125,7 @@ function trunkReturn(request: PlanRequest, trunk: PowerRun, from: string): Parti
 }
 
 /** Named after the amplifier, since the person knows it by that. */
-export const branchName = (index: number) => `branch ${index + 1}`
+const branchName = (index: number) => `branch ${index + 1}`
 
 /** Where branches begin, and where returns by cable come together. */
 export interface Hub {

@@ -1,15 +1,15 @@
 /** The whole system as one circuit between named points: what was sized is laid into it once, every current and voltage is read from it. */
 
-import type { Circuit, CircuitBattery, CircuitRequest } from '../../contract/supply/supply-circuit.ts'
+import type { Circuit, CircuitRequest } from '../../contract/supply/supply-circuit.ts'
 import type { AmplifierOnSupply, CurrentRequest, SupplyCurrent } from '../../contract/supply/supply-current.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { computeCircuit } from '../../domain/circuit/points/compute-circuit.ts'
-import type { BatteryRequest } from '../../domain/circuit/source/engine-off.ts'
 import { supplyJudgement } from '../../domain/circuit/source/supply-judgement.ts'
 import type { Assumption } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
 import { type Part, runPart, waitingFor } from '../request/part.ts'
 import { RUNNING_OVER_NOMINAL, usual } from '../request/plan-usual.ts'
+import { starterSource } from './battery-sources.ts'
 import { converterPieces, converterSources } from './graph-converter.ts'
 import { type Hub, type Pieces, points, powerPieces, together } from './graph-pieces.ts'
 import { secondPieces, secondSources, trunkEndsAt } from './graph-second.ts'
@@ -18,24 +18,7 @@ import type { CurrentPart, PowerRuns } from './plan-supply.ts'
 
 export type CircuitPart = Part<CircuitRequest, Circuit>
 
-/** Of a kind that says too little of its resistance the capacity would be refused. */
-function capacityOf({ chemistry, capacityAh }: Pick<CircuitBattery, 'chemistry' | 'capacityAh'>) {
-  return chemistry === undefined || chemistry === 'flooded' ? {} : present({ capacityAh })
-}
-
-/** The battery, from what is said of it in either place. */
-function batteryOf({ source = {}, battery }: Pick<PlanRequest['supply'], 'source' | 'battery'>) {
-  const said: Partial<BatteryRequest> = { ...battery, ...source }
-  const { chemistry, capacityAh, resistanceOhm, coldCrankingA } = said
-  const { openCircuitV } = source
-  return {
-    id: 'battery',
-    plus: points.batteryPlus,
-    minus: points.batteryMinus,
-    ...present({ openCircuitV, chemistry, resistanceOhm, coldCrankingA }),
-    ...capacityOf(present({ chemistry, capacityAh }))
-  }
-}
+const starterPoles = { id: 'battery', plus: points.batteryPlus, minus: points.batteryMinus }
 
 /** The plan's own charging system; where none is described it is stiff and gives whatever is asked. */
 function chargingOf({ systemVoltageV }: PlanRequest['supply'], charging: SupplyCurrent['charging']) {
@@ -76,7 +59,7 @@ function graphRequest(
   const converters = [...second.converters, ...converterSources(request, runs)]
   return {
     systemVoltageV: supply.systemVoltageV,
-    batteries: [batteryOf(supply), ...second.batteries],
+    batteries: [{ ...starterPoles, ...starterSource(supply) }, ...second.batteries],
     alternators: [chargingOf(supply, charging)],
     ...(converters.length === 0 ? {} : { converters }),
     cables,
