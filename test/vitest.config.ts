@@ -23,7 +23,7 @@ const thorough = [
   'test/domain/sheet/{nest-panels,sheet-bound}.test.ts',
   'test/http/longest-body.test.ts',
   'test/http/{batches,callers,design-merge,design-search,docs,forms,front-browser,observability,plan-pages}.test.ts',
-  'test/http/{shared-limits,snippets,strangers}.test.ts',
+  'test/http/{search-lines,shared-limits,snippets,strangers}.test.ts',
   'test/http/work/*.test.ts'
 ]
 // The circuit simulator keeps state between netlists of different files, so each file has it alone.
