@@ -6,6 +6,7 @@ import { defineConfig } from 'vitest/config'
 import { inner } from './inner-files.ts'
 
 const thorough = [
+  'test/deploy/search-job.test.ts',
   'test/contract-reads.test.ts',
   'test/contract-served.test.ts',
   'test/defaults.test.ts',
