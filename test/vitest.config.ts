@@ -16,7 +16,7 @@ const thorough = [
   'test/examples.test.ts',
   'test/main.test.ts',
   'test/released.test.ts',
-  'test/documents/{plan-page,page-screens}.test.ts',
+  'test/documents/{plan-page,page-screens,plan-contradictions}.test.ts',
   'test/plan/random-plans.test.ts',
   'test/plan/designer/{search-bounds,sweep}.test.ts',
   'test/domain/box/mesh-kernel.test.ts',
