@@ -152,6 +152,11 @@ export const PlanSupplyBody = component('PlanSupply', 'Battery, cable run, charg
   source: Type.Optional(ref(BatterySource)),
   fuseDistanceMm: Type.Optional(quantity('mm', 'Battery terminal to fuse, along the cable', { from: 0, to: 5000 })),
   sheathed: Type.Optional(Type.Boolean({ description: 'Whether that stretch lies in a sheath all the way' })),
+  batterySensor: Type.Optional(
+    Type.Boolean({
+      description: 'Whether the negative post wears a battery sensor: then every return ends on its body side'
+    })
+  ),
   otherAmplifiers: Type.Optional(list('Further amplifiers on the same run', ref(SupplyAmplifier), 1, 8)),
   branchLengthM: Type.Optional(
     quantity('m', 'Conductor length from the distribution block to each amplifier', { from: 0.1, to: 10 })
