@@ -2721,6 +2721,15 @@ export interface components {
             /** @description Linear excursion, one way, peak */
             xmaxMm?: number;
         };
+        DriveWay: {
+            againstPlanDb: number;
+            highPassHz?: number;
+            levelDb: number[];
+            netVolumeL?: number;
+            powerW: number;
+            /** @enum {string} */
+            way: "as-planned" | "less-power" | "higher-filter" | "smaller-box";
+        };
         /** @description An enclosure, told apart by its kind. */
         Enclosure: components["schemas"]["InfiniteBaffle"] | components["schemas"]["ClosedBox"] | components["schemas"]["VentedBox"] | components["schemas"]["PassiveRadiatorBox"] | components["schemas"]["BandPass4"] | components["schemas"]["BandPass6Parallel"] | components["schemas"]["BandPass6Series"] | components["schemas"]["CustomEnclosure"];
         EnclosureCandidate: {
@@ -4207,6 +4216,7 @@ export interface components {
         };
         PlanCircuit: {
             amplifiers: string[];
+            batterySensor?: boolean;
             branches: components["schemas"]["PlanBranch"][];
             capacitor?: components["schemas"]["PlanCapacitor"];
             converter?: components["schemas"]["PlanConverter"];
@@ -4246,6 +4256,7 @@ export interface components {
             band?: components["schemas"]["PlanBand"];
             pageOne: components["schemas"]["PlanFirstCaution"][];
             portAir?: components["schemas"]["PlanPortAir"];
+            powerW?: number;
             sentence: string;
             travel?: components["schemas"]["PlanTravel"];
         };
@@ -4329,6 +4340,11 @@ export interface components {
             peculiar: boolean;
             proof: string;
             steps: string[];
+        };
+        PlanHeadroom: {
+            limits: components["schemas"]["ReachedLimit"][];
+            text: string;
+            ways: components["schemas"]["DriveWay"][];
         };
         PlanLead: {
             designation: string;
@@ -4453,6 +4469,7 @@ export interface components {
             circuit?: components["schemas"]["PlanCircuit"];
             commissioning?: components["schemas"]["CommissioningStep"][];
             cover?: components["schemas"]["PlanCover"];
+            headroom?: components["schemas"]["PlanHeadroom"];
             name?: string;
             parts?: components["schemas"]["PlanParts"];
             readings?: components["schemas"]["PlanReading"][];
@@ -4462,6 +4479,7 @@ export interface components {
             summary: components["schemas"]["PlanSummary"];
             tried?: components["schemas"]["PlanTried"][];
             waysOut?: components["schemas"]["PlanWaysOut"];
+            whatIf?: components["schemas"]["WhatIfRow"][];
         };
         PlanSecondBattery: {
             charger?: components["schemas"]["PlanCharger"];
@@ -4555,6 +4573,8 @@ export interface components {
             /** @description Hottest surroundings along the run */
             ambientC?: number;
             battery?: components["schemas"]["BatteryRequest"];
+            /** @description Whether the negative post wears a battery sensor */
+            batterySensor?: boolean;
             /** @description Conductor length from the distribution block to each amplifier */
             branchLengthM?: number;
             /** @description Current-carrying power conductors in the same loom, this one included */
@@ -4921,6 +4941,11 @@ export interface components {
          * @enum {string}
          */
         RatingKind: "rms" | "peak" | "max" | "total";
+        ReachedLimit: {
+            atHz: number;
+            limit: components["schemas"]["LimitName"];
+            powerW: number;
+        };
         /** @description A system that was dropped, and why. */
         RejectedDesign: {
             /** @description Name of the amplifier */
@@ -6207,6 +6232,19 @@ export interface components {
             driverCount?: number;
             enclosure?: null;
         };
+        WhatIfRow: {
+            againstPlanDb: number;
+            airSpeedMPerS?: number;
+            /** @enum {string} */
+            change: "none" | "volume" | "tuning" | "port-length" | "port-area" | "power";
+            coneOfXmax?: number;
+            f3Hz?: number;
+            factor: number;
+            heldPowerW: number;
+            levelDb: number[];
+            netVolumeL: number;
+            tuningHz?: number;
+        };
         WireCoilsAnswer: {
             assumed: components["schemas"]["Assumed"][];
             basis?: components["schemas"]["Basis"][];
@@ -7094,6 +7132,7 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                form?: "json" | "ndjson";
             };
             header?: never;
             path?: never;

@@ -50,6 +50,12 @@ export const goalMeanings: Readonly<Record<DesignGoal, string>> = {
   tight: 'a closed box that starts and stops quickly',
   small: 'the least room for at most 6 dB less than the loudest'
 }
+/** Ways to keep within the limits of the parts. */
+export const driveWays = ['as-planned', 'less-power', 'higher-filter', 'smaller-box'] as const
+export type DriveWay = (typeof driveWays)[number]
+/** What is changed a little to see what moves. */
+export const whatIfs = ['none', 'volume', 'tuning', 'port-length', 'port-area', 'power'] as const
+export type WhatIfChange = (typeof whatIfs)[number]
 export const plannedShapes = ['rectangular', 'wedge'] as const
 export const billGroups = ['board', 'joining', 'fittings', 'finish', 'wiring'] as const
 export type BillGroup = (typeof billGroups)[number]

@@ -16,6 +16,7 @@ import { otherBoxes, waysToFit } from './paper-choice.ts'
 import { boxFacts, greatFigures, powerFacts, soundFacts, supplyFacts } from './paper-facts.ts'
 import type { PaperAssumption, PlanPaper } from './plan-paper.ts'
 import { readingCard } from './reading-rows.ts'
+import { whatIfTable } from './what-if-rows.ts'
 
 function limitsOf({ parts }: SystemPlan): ChartLimits {
   const response = resultOf(parts.response)
@@ -116,6 +117,8 @@ export function paperOfPlan(
     tried: tried.slice(missed),
     ways: waysToFit(plan, paper),
     others: fits ? otherBoxes(plan, paper) : [],
+    ...present({ headroom: plan.headroom?.text }),
+    whatIf: whatIfTable(plan),
     conductors: conductorsOf(plan, paper),
     card: cardOf(plan),
     facts: [...(fits ? [boxFacts(plan, paper), soundFacts(plan)] : []), powerFacts(plan), supplyFacts(plan)].filter(

@@ -14,6 +14,7 @@ import { type PaperUnits, significant } from '../draw/number-text.ts'
 import type { Conductor } from '../wiring/conductors.ts'
 import type { SystemWiring } from '../wiring/system-wiring-record.ts'
 import type { DrawnWiring } from '../wiring/wiring-diagram.ts'
+import type { PaperTable } from './what-if-rows.ts'
 
 export interface PaperFact {
   readonly label: string
@@ -73,6 +74,10 @@ export interface PlanPaper {
   readonly ways: readonly string[]
   /** Other boxes for the same parts, what each does better and worse. */
   readonly others: readonly string[]
+  /** What the limits of the parts cost; absent where no box fits. */
+  readonly headroom?: string
+  /** The planned box with each figure a tenth down and up. */
+  readonly whatIf: PaperTable
   /** Where nothing fits: the boxes that came nearest, in place of the six figures. */
   readonly nearest: PaperTries
   /** What else was tried. */

@@ -60,6 +60,7 @@ export function pdfLookUp(plan: PlanPaper, options: PaperOptions): Content[] {
     heading('Look up'),
     ...figures(plan),
     ...box(plan, options),
+    ...small('What the limits cost', plan.headroom === undefined ? [] : [plan.headroom]),
     ...small(
       'Tried and passed over',
       tried.map(({ name, why }) => `${name}: ${why}`)

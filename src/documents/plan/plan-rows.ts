@@ -4,6 +4,7 @@ import type { Panel } from '../../contract/boxes/panel.ts'
 import type { BillGroup } from '../../contract/systems/words.ts'
 import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
 import {
+  balanceText,
   dimension,
   figure,
   lengthText,
@@ -56,9 +57,9 @@ export const cutListRows = ({ panels }: BoxLayout, paper: PaperUnits): readonly 
 
 /** The balance of the air: part, volume, how known, how reached. */
 export const airRows = ({ volume }: BoxLayout, paper: PaperUnits): readonly (readonly string[])[] => [
-  ['inside of the panels, empty', volumeText(volume.grossM3, paper), 'computed', 'from the panels'],
-  ...volume.rows.map(({ item, volumeM3, known, how }) => [item, `−${volumeText(volumeM3, paper)}`, known, how]),
-  ['net air volume', volumeText(volume.netM3, paper), 'computed', 'the balance of the rows above']
+  ['inside of the panels, empty', balanceText(volume.grossM3, paper), 'computed', 'from the panels'],
+  ...volume.rows.map(({ item, volumeM3, known, how }) => [item, `−${balanceText(volumeM3, paper)}`, known, how]),
+  ['net air volume', balanceText(volume.netM3, paper), 'computed', 'the balance of the rows above']
 ]
 
 /** Equal rows, as two drivers alike make them, stand once with their number. */

@@ -194,6 +194,7 @@ function written(plan: PlanPaper, options: PaperOptions, marks: Marks): string {
       'Other boxes for the same parts',
       plan.others.map(text => marks.item(text))
     ),
+    ...part(marks, 'What the limits cost', plan.headroom === undefined ? [] : [marks.item(plan.headroom)]),
     ...part(
       marks,
       'Tried and passed over',

@@ -16,7 +16,7 @@ export interface DriveLimits {
   readonly springShare?: number
 }
 
-interface BoxDesign {
+export interface BoxDesign {
   readonly netVolumeM3: number
   /** Absent: closed. */
   readonly tuningHz?: number

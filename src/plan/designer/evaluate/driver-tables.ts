@@ -28,7 +28,7 @@ interface ComplexTable {
   readonly im: Float64Array
 }
 
-interface DriverWish {
+export interface DriverWish {
   readonly driver: Driver
   readonly count: number
   /** Drivers that share one current from terminal to terminal. */

@@ -69,7 +69,7 @@ export function gainLimit2(curves: BoxCurves, programme: Programme, areaSpeed2: 
  * @source derived: |H|² = 1/(1 + (f_h/f)⁴) (Butterworth 1930, from memory)
  * @check  E = 2·e at 30 Hz alone → 30·3^(1/4) = 39.48 Hz
  */
-function cornerFor({ fourthHz4 }: Pick<Programme, 'fourthHz4'>, limit2: Float64Array, gain2: number): number {
+export function cornerFor({ fourthHz4 }: Pick<Programme, 'fourthHz4'>, limit2: Float64Array, gain2: number): number {
   let worst = 0
   for (let k = 0; k < fourthHz4.length; k++) {
     const excess = gain2 / (limit2[k] as number) - 1
