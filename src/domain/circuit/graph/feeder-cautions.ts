@@ -66,7 +66,7 @@ function amplifierVoltage(amplifier: AmplifierAnswer, index: number, { bare, hea
           voltageV: toDigits(music.voltageV, 4),
           dropPercent: toDigits(music.dropPercent ?? 0, 4)
         })
-  const settles = (fails: boolean) => (without !== undefined && !fails ? ` ${SETTLES}` : '')
+  const settles = (fails: boolean) => (without !== undefined && !fails ? SETTLES : [])
   const stays = { low: !(without?.runs ?? false), lossy: (without?.dropPercent ?? dropPercent) > totalDropStopPercent }
   const low = caution(
     'below-drop-out',
