@@ -16,6 +16,15 @@ function keep(name: string, text: string): void {
   }
 }
 
+interface Contract {
+  readonly paths: Record<string, Record<string, { responses?: Answers }>>
+  readonly components: {
+    readonly schemas: Record<string, { readonly additionalProperties?: unknown; readonly properties?: object }>
+    readonly responses: object
+    readonly headers: object
+  }
+}
+
 type Answers = Record<string, { content?: Record<string, unknown> }>
 
 /** The typed client speaks JSON; other forms of a resource are fetched by their Accept header. */
@@ -28,11 +37,42 @@ function keepJsonOnly(paths: Record<string, Record<string, { responses?: Answers
   }
 }
 
+/**
+ * A program writes requests and reads answers by their names: what each field of a request means stays beside it, the rest is on the
+ * reference page. With every description the package would be twice as large.
+ */
+function keepWordsOfRequests(document: Contract): void {
+  for (const schema of Object.values(document.components.schemas)) {
+    if (schema.additionalProperties !== false && schema.properties !== undefined) dropWords(schema)
+    else shortenWords(schema)
+  }
+  dropWords(document.paths)
+  dropWords(document.components.responses)
+  dropWords(document.components.headers)
+}
+
+/** The first sentence; units stand in the names. */
+function shortenWords(node: unknown): void {
+  if (typeof node !== 'object' || node === null) return
+  const members = node as Record<string, unknown>
+  if (typeof members.description === 'string') members.description = members.description.split(/[.:;](?= )| \[/)[0]
+  for (const inner of Object.values(members)) shortenWords(inner)
+}
+
+/** A property that is itself called description is a schema, no text. */
+function dropWords(node: unknown): void {
+  if (typeof node !== 'object' || node === null) return
+  const members = node as Record<string, unknown>
+  for (const name of ['description', 'summary']) if (typeof members[name] === 'string') delete members[name]
+  for (const inner of Object.values(members)) dropWords(inner)
+}
+
 /** A property with a default stays optional: this service puts no defaults into schemas, another generator might. */
 async function clientTypes(yaml: string): Promise<string> {
-  const document = parse(yaml)
+  const document: Contract = parse(yaml)
   keepJsonOnly(document.paths)
-  const types = await openapiTypes(document, {
+  keepWordsOfRequests(document)
+  const types = await openapiTypes(document as unknown as Parameters<typeof openapiTypes>[0], {
     defaultNonNullable: false,
     alphabetize: true
   })

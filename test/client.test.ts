@@ -1,10 +1,11 @@
 /** The typed client compiles in strict mode, refuses a wrong call at compile time, and talks to the running service. */
 import { execFileSync } from 'node:child_process'
-import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, symlinkSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import path from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { createClient, type Problem } from '../client/index.ts'
+import { version } from '../src/http/wire/version.ts'
 import { listening } from './support/service.ts'
 
 const wiring = '/v1/coils/wiring'
@@ -66,14 +67,39 @@ describe('client', () => {
     expect([withKey.response.status, without.response.status]).toEqual([200, 401])
   })
 
-  it('builds into what the package exports', async () => {
-    const outDir = mkdtempSync(path.join(tmpdir(), 'cabinbass-client-'))
+  it('is a package of its own: small, one dependency, strict for who uses it', () => {
+    const folder = mkdtempSync(path.join(tmpdir(), 'cabinbass-client-'))
+    const run = (file: string, args: readonly string[], cwd: string) =>
+      execFileSync(file, args, { cwd, encoding: 'utf8', stdio: 'pipe' })
+    const tar = run('npm', ['pack', '--silent', '--pack-destination', folder], path.join(root, 'client')).trim()
+    expect(statSync(path.join(folder, tar)).size).toBeLessThan(50_000)
+    const modules = path.join(folder, 'node_modules')
+    const own = path.join(modules, 'cabinbass-client')
+    mkdirSync(own, { recursive: true })
+    run('tar', ['-xzf', tar, '--strip-components=1', '-C', own], folder)
+    const { dependencies, version: ownVersion } = JSON.parse(readFileSync(path.join(own, 'package.json'), 'utf8'))
+    expect([Object.keys(dependencies), ownVersion]).toEqual([['openapi-fetch'], version])
+    expect(existsSync(path.join(own, 'README.md'))).toBe(true)
+    for (const name of ['openapi-fetch', 'openapi-typescript-helpers'])
+      symlinkSync(path.join(root, 'node_modules', name), path.join(modules, name))
+    writeFileSync(path.join(folder, 'package.json'), '{"type":"module"}')
+    const [, example = ''] = /```ts\n([\s\S]*?)```/.exec(readFileSync(path.join(own, 'README.md'), 'utf8')) ?? []
+    writeFileSync(path.join(folder, 'use.ts'), example.replace('http://localhost:3000', service.url) + narrowing)
+    const strict = ['--strict', '--exactOptionalPropertyTypes', '--noUncheckedIndexedAccess', '--skipLibCheck', 'false']
+    const shape = ['--module', 'nodenext', '--target', 'es2022', '--lib', 'es2024,dom']
     const tsc = path.join(root, 'node_modules/typescript/bin/tsc')
-    execFileSync(process.execPath, [tsc, '-p', path.join(root, 'client/tsconfig.json'), '--outDir', outDir])
-    const exported = JSON.parse(readFileSync(path.join(root, 'package.json'), 'utf8')).exports['./client']
-    for (const target of Object.values<string>(exported)) {
-      expect(existsSync(path.join(outDir, path.relative('./dist/client', target))), target).toBe(true)
-    }
-    rmSync(outDir, { recursive: true })
+    run(process.execPath, [tsc, ...strict, ...shape, 'use.ts'], folder)
+    rmSync(folder, { recursive: true })
   })
 })
+
+/** What the words `status` and `outcome` are for: the compiler finds the answer behind them. */
+const narrowing = `
+import { answerIn, batchCall, type AnswerOf, type Schemas } from 'cabinbass-client'
+export const boxOf = ({ result }: AnswerOf<'planSystem'>): number | undefined => {
+  const box = result.parts?.box
+  return box?.status === 'done' ? box.answer.result.volume.netL : undefined
+}
+export const call = batchCall('wireCoils', { driverCount: 1, coilsPerDriver: 2, coilOhm: 4 })
+export const loads = (item: Schemas['BatchItem']) => answerIn(item, 'wireCoils')?.result.loads.map(({ ohm }) => ohm)
+`

@@ -2,7 +2,7 @@
 import type { SourceId } from '../contract/sources/source.ts'
 
 /** A source of the catalogue; or, where there is none: common practice without a source, a choice of this service, or derived. */
-export type Grounds = SourceId | 'practice' | 'ours' | 'derived'
+type Grounds = SourceId | 'practice' | 'ours' | 'derived'
 
 /** Why a value is taken; the value itself is worked out from the request. */
 export interface Rule {

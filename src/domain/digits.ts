@@ -10,7 +10,7 @@ export const toDigits = (value: number, digits = USUAL_DIGITS): number => Number
 export const inDigits = (value: number, digits = USUAL_DIGITS): string => String(toDigits(value, digits))
 
 /** For a need that is counted out, as a number. */
-export const toDecimals = (value: number, decimals = 2): number => Number(value.toFixed(decimals))
+const toDecimals = (value: number, decimals = 2): number => Number(value.toFixed(decimals))
 
 /** With its trailing noughts, where figures are compared or the last place is meant. */
 export const fixed = (value: number, decimals: number): Figure => value.toFixed(decimals) as Figure

@@ -17,6 +17,7 @@ import { supplyCircuit } from './operations/supply/supply-circuit.ts'
 import { supplyCurrent } from './operations/supply/supply-current.ts'
 import { supplyFeeder } from './operations/supply/supply-feeder.ts'
 import { supplyFuses } from './operations/supply/supply-fuses.ts'
+import { mergeDesigns } from './operations/systems/design-merge.ts'
 import { searchDesigns } from './operations/systems/design-search.ts'
 import { planSystem } from './operations/systems/plans.ts'
 import type { Operation } from './wire/operation.ts'
@@ -43,4 +44,5 @@ export const operations: readonly Operation[] = [
   setUpSignal,
   planSystem,
   searchDesigns,
+  mergeDesigns,
 ]

@@ -3,6 +3,7 @@ import type { SourceId } from '../contract/sources/source.ts'
 import type { PlanChoice, PlanWaysOut } from '../contract/systems/plan-choice.ts'
 import type { PlanCircuit } from '../contract/systems/plan-circuit.ts'
 import type { PlanCover } from '../contract/systems/plan-cover.ts'
+import type { PlanHeadroom, PlanWhatIf } from '../contract/systems/plan-margins.ts'
 import type { PlanRequest } from '../contract/systems/plan-request.ts'
 import type { PlanReading } from '../contract/systems/readings.ts'
 import type { PlanRemedy } from '../contract/systems/remedies.ts'
@@ -27,6 +28,8 @@ import { planChoice } from './enclosure/alternatives.ts'
 import { planDrivers } from './enclosure/plan-drivers.ts'
 import { planEnclosure, type Tried } from './enclosure/plan-enclosure.ts'
 import { closedHighPass } from './enclosure/plan-high-pass.ts'
+import { planMargins } from './enclosure/plan-margins.ts'
+import { systemFigures } from './enclosure/system-figures.ts'
 import { planLoad } from './load/plan-load.ts'
 import { planWaysOut, withWayOut } from './plan-ways-out.ts'
 import { planWork } from './plan-work.ts'
@@ -49,6 +52,8 @@ export interface SystemPlan {
   readonly circuit: PlanCircuit
   readonly choice?: PlanChoice
   readonly waysOut?: PlanWaysOut
+  readonly headroom?: PlanHeadroom
+  readonly whatIf?: PlanWhatIf
   readonly tried: readonly Tried[]
   readonly billOfMaterials: readonly BillRow[]
   readonly buildOrder?: WorkOrder
@@ -90,7 +95,12 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
   const driver = planDrivers(resolved, borne)
   const { tried, chosen, fits, misfit, goalMissed, wished, saving, ...planned } = planEnclosure(resolved, driver, borne)
   const { driven: joined = borne, ...enclosure } = planned
-  const choice = wished && joined && planChoice(wished, enclosure.box, enclosure.response, joined)
+  const figures = fits && joined ? systemFigures(enclosure.box, enclosure.response, joined) : undefined
+  const choice = wished && figures && planChoice(wished, figures)
+  const margins =
+    figures && joined && enclosure.response.done
+      ? planMargins(resolved, driver, { figures, joined, response: enclosure.response })
+      : undefined
   const waysOut = fits || joined === undefined ? undefined : planWaysOut(request)
   const { runs, ...supply } = planSupply(resolved, joined)
   const signal = planSignal(resolved, joined, enclosure.response)
@@ -128,6 +138,7 @@ export function planSystem(request: PlanRequest): Outcome<SystemPlan> {
       parts,
       circuit,
       ...present({ choice, waysOut }),
+      ...margins,
       tried,
       billOfMaterials: build.billOfMaterials,
       ...present({ buildOrder, restraint: build.restraint }),

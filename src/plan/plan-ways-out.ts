@@ -61,10 +61,20 @@ function stands(request: PlanRequest): boolean {
   return standsAny({ ...shellRequest(resolved), limits }, asked)
 }
 
+const isOnFront = ({ driver }: PlanRequest) => (driver.mounting?.face ?? 'front') === 'front'
+
+/** Drivers where most room is; the closed question knows no other place for them. */
+function frontwards({ driver, ...request }: PlanRequest): readonly PlanChange[] {
+  const { face, ...mounting } = driver.mounting ?? {}
+  if (face === undefined || face === 'front') return []
+  const patch = { driver: { mounting: { face: null } } }
+  return change('Set the drivers into the front.', { ...request, driver: { ...driver, mounting } }, patch)
+}
+
 /** The least by which one side must grow. */
 function roomier(request: PlanRequest, side: Side): readonly PlanChange[] {
   const given = request.car.space[side]
-  if (given === undefined || !stands(grown(request, side, MOST_STEPS * STEP_M))) return []
+  if (given === undefined || !isOnFront(request) || !stands(grown(request, side, MOST_STEPS * STEP_M))) return []
   let [low, high] = [0, MOST_STEPS]
   while (high - low > 1) {
     const middle = (low + high) >> 1
@@ -117,6 +127,7 @@ function largestDriver(request: PlanRequest): PlanWaysOut['largestDriver'] {
 export function planWaysOut(request: PlanRequest): PlanWaysOut {
   const changes = [
     ...opened(request),
+    ...frontwards(request),
     ...(Object.keys(sides) as readonly Side[]).flatMap(side => roomier(request, side)),
     ...fewer(request)
   ]

@@ -4,6 +4,9 @@ import { describe, expect, it } from 'vitest'
 import type { Mesh } from '../../src/documents/model/mesh.ts'
 import { type BoxModel, listedBodies, modelBox } from '../../src/documents/model/model-box.ts'
 import { modelGlb } from '../../src/documents/model/model-glb.ts'
+import { modelBox as modelBox3d } from '../../src/http/operations/boxes/box-model.ts'
+import { planSystem } from '../../src/http/operations/systems/plans.ts'
+import { estatePlan, hatchbackPlan, leaningPlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { tenBoxes } from '../support/ten-boxes.ts'
 
 /** Of each edge between two places, how often it is run one way more than the other. */
@@ -88,5 +91,30 @@ describe('the file of a model', () => {
     const text = Buffer.from(one).toString('latin1')
     expect(text).toContain('"put together"')
     expect(text).toContain('"taken apart"')
+  })
+})
+
+describe('the model of a plan', () => {
+  const options = { digits: 'six', basis: false } as const
+  const model = async (request: unknown) =>
+    (await planSystem.run(request, { ...options, form: 'model/gltf-binary' })).body as Uint8Array
+
+  it.each([
+    ['estate', estatePlan],
+    ['hatchback', hatchbackPlan],
+    ['leaning', leaningPlan]
+  ])('is that of its box, to the byte, and has no fault: %s', { timeout: 60_000 }, async (_name, request) => {
+    const found = await model(request)
+    const { result } = JSON.parse(planSystem.answerText(request, { ...options, digits: 'full' }))
+    const form = { ...options, form: 'model/gltf-binary' }
+    const own = (await modelBox3d.run(result.parts.box.request, form)).body as Uint8Array
+    expect(Buffer.from(found).equals(Buffer.from(own))).toBe(true)
+    const { issues } = (await validateBytes(found)) as { issues: Record<string, number> }
+    expect([issues.numErrors, issues.numWarnings]).toEqual([0, 0])
+  })
+
+  it('is refused where no box fits', async () => {
+    const small = { ...estatePlan, car: { ...estatePlan.car, space: { widthMm: 400, heightMm: 300, depthMm: 250 } } }
+    await expect(model(small)).rejects.toMatchObject({ code: 'no-solution' })
   })
 })

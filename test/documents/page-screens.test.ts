@@ -28,7 +28,7 @@ const plans = {
       car: { ...estatePlan.car, space: { widthMm: 1700, heightMm: 800, depthMm: 1000 } },
       supply: { ...estatePlan.supply, otherAmplifiers: [{ name: 'doors', powerW: 300, class: 'D' }] }
     },
-    most: 16.5
+    most: 18
   }
 } as const
 

@@ -135,6 +135,7 @@ describe('the page of a plan', () => {
         figures: [],
         stepCautions: new Map(),
         chapterCautions: new Map(),
+        whatIf: { headings: [], rows: [] },
         ways: ['Give the space 12 mm more height: a closed box of 30 L.'],
         others: [],
         nearest: [{ name: 'Closed', why: '12 mm too high' }],

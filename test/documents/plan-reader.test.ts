@@ -4,7 +4,7 @@ import type { PlanRequest } from '../../src/contract/systems/plan-request.ts'
 import { paperOfPlan } from '../../src/documents/plan/paper-of-plan.ts'
 import { planPage } from '../../src/documents/plan/plan-page.ts'
 import { pdfCover } from '../../src/documents/plan/plan-pdf-cover.ts'
-import { pdfBuy, pdfCheck, pdfSwitchOn, pdfWire } from '../../src/documents/plan/plan-pdf-work.ts'
+import { pdfBuy, pdfCheck, pdfWire } from '../../src/documents/plan/plan-pdf-work.ts'
 import { planMarkdown, planText } from '../../src/documents/plan/plan-text.ts'
 import { estatePlan, hatchbackPlan, leaningPlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { toSi } from '../../src/http/wire/to-si.ts'
@@ -78,7 +78,7 @@ for (const [name, wire] of Object.entries({ estatePlan, hatchbackPlan, leaningPl
     const { result } = outcome
     const paper = paperOfPlan(outcome, request, options.paper)
     const page = planPage(paper, options)
-    const pdf = [pdfCover(paper, options), pdfBuy(paper), pdfWire(paper), pdfSwitchOn(paper), pdfCheck(paper)]
+    const pdf = [pdfCover(paper, options), pdfBuy(paper), pdfWire(paper), pdfCheck(paper)]
     const forms: Forms = {
       page: bare(page),
       text: bare(planText(paper, options)),

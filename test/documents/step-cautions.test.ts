@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import type { PlanRequest } from '../../src/contract/systems/plan-request.ts'
 import { paperOfPlan } from '../../src/documents/plan/paper-of-plan.ts'
 import { planPage } from '../../src/documents/plan/plan-page.ts'
-import { pdfBuild, pdfSwitchOn, pdfWire } from '../../src/documents/plan/plan-pdf-work.ts'
+import { pdfBuild, pdfWire } from '../../src/documents/plan/plan-pdf-work.ts'
 import { planText } from '../../src/documents/plan/plan-text.ts'
 import { estatePlan, hatchbackPlan } from '../../src/http/operations/systems/plans-examples.ts'
 import { toSi } from '../../src/http/wire/to-si.ts'
@@ -124,7 +124,7 @@ describe('a capacitor', () => {
 describe('cautions at their steps in the PDF', () => {
   it('stand once, at a step of the work or of the first start', () => {
     const paper = inventedPlan()
-    const printed = JSON.stringify([...pdfBuild(paper), ...pdfWire(paper), ...pdfSwitchOn(paper)])
+    const printed = JSON.stringify([...pdfBuild(paper), ...pdfWire(paper)])
     const said = [...paper.stepCautions.values()].flat()
     expect(said.length).toBeGreaterThan(3)
     for (const { message } of said) expect(printed.split(JSON.stringify(message).slice(1, -1)), message).toHaveLength(2)

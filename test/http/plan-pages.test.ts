@@ -66,6 +66,16 @@ describe('POST /v1/plans on paper', () => {
     expect(inches.body).toMatch(/\d+ \d+\/16 in/)
   })
 
+  it('takes at most twelve pages for each example, as many as its footer says', async () => {
+    for (const { request: example } of Object.values(planSystem.examples)) {
+      const pdf = (await plan('application/pdf', example)).rawPayload.toString('latin1')
+      const pages = pdf.match(/\/Type \/Page\b(?!s)/g) ?? []
+      expect(pages.length).toBeGreaterThan(6)
+      expect(pages.length).toBeLessThanOrEqual(12)
+      expect(pdf).toContain(`/Count ${pages.length}`)
+    }
+  })
+
   it('prints who publishes it, when and where, and carries the request inside the PDF', async () => {
     const link = 'https://plans.example/plan?fs=29.5'
     const imprint = { author: 'R. Example', date: '14 March 2026', licence: 'CC BY-SA 4.0', revision: '2', link }

@@ -9,7 +9,33 @@ import { billOfMaterials } from '../../src/plan/bill/bill-of-materials.ts'
 import { portRows } from '../../src/plan/bill/bill-port.ts'
 import { boxJoints, jointLengthM, shellJoints, shellOutline } from '../../src/plan/bill/joints.ts'
 import { restraint } from '../../src/plan/work/restraint.ts'
-import { inventedBox } from '../support/invented-box.ts'
+import { inventedBox as unmarked } from '../support/invented-box.ts'
+
+const place = { origin: { xM: 0, yM: 0, zM: 0 }, uAxis: { x: 1, y: 0, z: 0 }, vAxis: { x: 0, y: 0, z: 1 } }
+
+/** The wall of the port stands on both sides and on the bottom, screwed. */
+const standsOn = {
+  bottom: [['bottom'], 0.3],
+  side: [['left', 'right'], 0.364],
+  'port wall': [['port wall'], 0]
+} as const
+const inventedBox: typeof unmarked = {
+  ...unmarked,
+  panels: unmarked.panels.map(panel => {
+    const [names, lengthM] = standsOn[panel.name as keyof typeof standsOn] ?? [[], 0]
+    const mark = {
+      part: 'port wall',
+      face: 'inner' as const,
+      from: { uM: 0.1, vM: 0 },
+      to: { uM: 0.1, vM: lengthM },
+      widthM: 0.018,
+      screws: [{ uM: 0.1, vM: lengthM / 2 }]
+    }
+    return panel.name in standsOn === false
+      ? panel
+      : { ...panel, copies: names.map(name => ({ name, place, marks: panel.name === 'port wall' ? [] : [mark] })) }
+  })
+}
 
 describe('joints', () => {
   it('of a plain box are its twelve inner edges: 4·(W + H + D) inside', () => {
@@ -34,6 +60,39 @@ describe('joints', () => {
     const panels = inventedBox.panels.map(panel => (panel.role === 'top' ? { ...panel, outline: square } : panel))
     const prism = { ...inventedBox, shape: 'prism' as const, panels }
     expect(jointLengthM(shellJoints(shellOutline(prism)))).toBeCloseTo(4 * (0.344 + 0.344 + 0.364), 12)
+  })
+
+  it('inside are where a part touches another, read from its marks (worked by hand)', () => {
+    const box = layOutBox({
+      outer: { widthM: 0.8, heightM: 0.4, depthM: 0.5 },
+      thicknessM: 0.018,
+      port: { kind: 'slot', widthM: 0.3, heightM: 0.05, lengthM: 0.3 }
+    }).result
+    const inner = boxJoints(box).slice(5)
+    // Channel of 300 × 50 mm, a plate on the left side and on the cheek, the cheek on the floor; both butt against the front.
+    expect(inner.map(({ name, lengthM }) => `${name} ${Math.round(lengthM * 1e3)}`).toSorted()).toEqual([
+      'port cheek 282',
+      'port cheek 282',
+      'port cheek 50',
+      'port plate 282',
+      'port plate 318'
+    ])
+    expect(inner.every(({ sealed }) => sealed)).toBe(true)
+  })
+
+  it('of a brace are glued, not sealed', () => {
+    const box = layOutBox({
+      outer: { widthM: 1, heightM: 0.4, depthM: 0.4 },
+      thicknessM: 0.018,
+      bracing: { upperHz: 120 }
+    }).result
+    const braces = box.panels.filter(({ role }) => role === 'brace').flatMap(({ copies = [] }) => copies)
+    const inner = boxJoints(box).slice(5)
+    expect(new Set(inner.map(({ name }) => name))).toEqual(new Set(braces.map(({ name }) => name)))
+    expect(inner.some(({ sealed }) => sealed)).toBe(false)
+    const battens = box.panels.filter(({ name }) => name.startsWith('batten'))
+    for (const { name, lengthM } of battens)
+      expect(inner.filter(each => each.name === name).map(joint => joint.lengthM)).toEqual([expect.closeTo(lengthM, 9)])
   })
 
   it('of a port wall are both sides and one end', () => {

@@ -7,7 +7,11 @@ export const fuseFamiliesAsListed = [
   ['E', '32 58', '1000', '20 30 40 50 60 70 80 100'],
   ['SF30', '32', '2000', '30 40 50 60 70 80 100 125 150 175 200'],
   ['SF51', '32', '2000', '100 125 150 175 200 225 250 300 350 400 450 500'],
-  ['single-bolt', '58', '2000', '30 40 50 60 70 75 80 100 125 150 175 200 225 250 300']
+  ['single-bolt', '58', '2000', '30 40 50 60 70 75 80 100 125 150 175 200 225 250 300'],
+  // breaking of these three second-hand, ratings from memory
+  ['marine-strip', '32', '6000', '35 40 50 60 80 100 130 150 175 200 225 250 275 300'],
+  ['class-t', '125', '20000', '30 35 40 45 50 60 70 80 90 100 110 125 150 175 200 225 250 300 350 400'],
+  ['knife-blade', '250', '25000', '16 20 25 32 35 40 50 63 80 100 125 160 200 224 250']
 ] as const
 
 /** Operating-time limits quoted from data sheets (second-hand), seconds: percent, shortest, longest. '-' where none is given. */

@@ -116,6 +116,14 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     others: [
       'A closed box that starts and stops quickly: closed, 59 L. Better: 0.5 times the room. Worse: 4.2 dB less.'
     ],
+    headroom: 'Without a high-pass the cone reaches Xmax at 320 W, at 33 Hz.',
+    whatIf: {
+      headings: ['Change', '25 Hz, dB', 'Held, W'],
+      rows: [
+        ['as planned', '112.4', '640'],
+        ['power −10 %', '111.9', '640']
+      ]
+    },
     nearest: [],
     tried: [{ name: 'Vented, tuned to fs', why: 'too large' }],
     conductors: [{ key: 'trunk', what: 'positive', size: '1/0 AWG', run: '5 m', fuse: '125 A' }],
@@ -156,7 +164,7 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     box,
     cutPlan,
     wiring: {
-      battery: '12 V, 70 Ah',
+      battery: ['12 V, 70 Ah'],
       notDrawn: [],
       fuse: '125 A, bolt-down',
       fusePlace: 'within 0.18 m of the battery',

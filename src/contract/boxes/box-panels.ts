@@ -93,7 +93,13 @@ export const BoxRequest = component('BoxRequest', 'A box by its outer sizes, or 
   slopeDeg: Type.Optional(quantity('°', 'Lean of that face from the vertical', { from: -60, to: 60 })),
   prism: Type.Optional(ref(Prism)),
   thicknessMm: quantity('mm', 'Board of all panels, as measured', { from: 3, to: 60 }),
-  frontLayers: Type.Optional(count('Boards of the front', 1, 3)),
+  frontLayers: Type.Optional(
+    count(
+      'Boards of the front; one when absent, or two where it is braced, sized by its volume, and one falls short',
+      1,
+      3
+    )
+  ),
   recessMm: Type.Optional(quantity('mm', 'Front set back behind the edges round it', { from: 0, to: 200 })),
   board: Type.Optional(ref(BoardBody)),
   joints: Type.Optional(ref(Joints)),

@@ -1,7 +1,8 @@
 /** Words that requests and answers of this resource choose from. */
 export const boardIds = ['mdf', 'birch-plywood', 'poplar-plywood', 'particleboard'] as const
 export type BoardId = (typeof boardIds)[number]
-export const faceNames = ['front', 'back', 'top', 'bottom', 'left', 'right', 'divider'] as const
+export const shellFaces = ['front', 'back', 'top', 'bottom', 'left', 'right'] as const
+export const faceNames = [...shellFaces, 'divider'] as const
 export type FaceName = (typeof faceNames)[number]
 /** Which way a box grows when its sizes are free. */
 export const strategies = ['balanced', 'lowest', 'shallowest', 'narrowest'] as const

@@ -20,6 +20,13 @@ export const boxCautions = {
     basis:
       'geometry of the sizes given: each thing taken off straight along the normal of its board or an axis of the box'
   },
+  'cone-needs-room': {
+    level: 'note',
+    meaning:
+      'A driver does not fire from the front, and what it fires at may stand near: floor, trim, load. The free ring round the cone should be no smaller than the cone; nearer, it is throttled and the load on it changes. No limit of the space leaves this room by itself. In the bottom it is `care`: it needs feet.',
+    basis:
+      'derived: the ring π·d·h is as large as the cone π·d²/4 at h = d/4; that it should be is common practice, no source'
+  },
   'driver-volume-missing': {
     level: 'care',
     meaning:

@@ -25,7 +25,7 @@ export const sizedKinds = [
 ] as const
 export type SizedKind = (typeof sizedKinds)[number]
 /** An infinite baffle needs no sizing. */
-export const presetKinds = ['infinite-baffle', ...sizedKinds] as const
+const presetKinds = ['infinite-baffle', ...sizedKinds] as const
 export type PresetKind = (typeof presetKinds)[number]
 /** `coil-heat`: |i|²·Re ≤ P. `rated-voltage`: voltage ≤ √(P·Z). `lower`: whichever allows less. */
 export const thermalReadings = ['lower', 'coil-heat', 'rated-voltage'] as const

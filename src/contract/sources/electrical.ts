@@ -148,6 +148,21 @@ export const electricalSources = {
       'ISO 8820-6, single-bolt fuse-links: 58 V, up to 300 A, breaking 2000 A; scope second-hand, list of ratings from memory',
     status: 'from memory'
   },
+  'marine-strip-fuse': {
+    title:
+      'Bolt-down strip fuse-links for boats: 32 V, 6000 A, 35 to 300 A; breaking second-hand, list of ratings from memory',
+    status: 'from memory'
+  },
+  'ul-248-15': {
+    title:
+      'UL 248-15, class T fuses: 20 kA of direct current at 125 V, second-hand; list of ratings and times from memory',
+    status: 'from memory'
+  },
+  'iec-60269-2': {
+    title:
+      'IEC 60269-2, knife-blade fuse-links gG: 25 kA of direct current, second-hand; voltage, ratings and times from memory',
+    status: 'from memory'
+  },
   'fuse-time-current': {
     title: 'Operating-time limits of blade fuse-links, as quoted in notes from data sheets',
     status: 'second-hand'

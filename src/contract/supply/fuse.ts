@@ -59,7 +59,7 @@ export const designation = Type.String({
 })
 
 export const gaugeSystem = choice('Series of the size; AWG, SAE and mm² are different sizes', gaugeSystems)
-export const fuseTypeList = list('Fuse families allowed', choice('Family', fuseTypes), 1, 6)
+export const fuseTypeList = list('Fuse families allowed', choice('Family', fuseTypes), 1, 9)
 export const policy = choice(
   '`strict`: rating at most the ampacity; `cfr-150`: at most 150 % of the table value under 50 V',
   fusePolicies

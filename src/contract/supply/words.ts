@@ -16,7 +16,17 @@ export const insulationMaterials = ['pvc', 'cross-linked-pvc', 'xlpe', 'epr', 'r
 export type InsulationMaterial = (typeof insulationMaterials)[number]
 export const batteryChemistries = ['flooded', 'agm', 'gel', 'lithium'] as const
 export type BatteryChemistry = (typeof batteryChemistries)[number]
-export const fuseTypes = ['F', 'C', 'E', 'SF30', 'SF51', 'single-bolt'] as const
+export const fuseTypes = [
+  'F',
+  'C',
+  'E',
+  'SF30',
+  'SF51',
+  'single-bolt',
+  'marine-strip',
+  'class-t',
+  'knife-blade'
+] as const
 export type FuseType = (typeof fuseTypes)[number]
 export const fusePolicies = ['strict', 'cfr-150'] as const
 export type FusePolicy = (typeof fusePolicies)[number]

@@ -69,8 +69,16 @@ const SpacePatch = component('PlanSpacePatch', 'Larger room for the box.', {
   depthMm: size('Depth')
 })
 const CarPatch = component('PlanCarPatch', 'Of the vehicle only the room for the box.', { space: ref(SpacePatch) })
+const FacePatch = component('PlanFacePatch', 'Of the drivers only the face they are on.', {
+  mounting: ref(
+    component('PlanMountingPatch', 'Of their mounting only that.', {
+      face: Type.Null({ description: 'Takes out the face asked for' })
+    })
+  )
+})
 const WayOutPatch = component('WayOutPatch', 'JSON Merge Patch (RFC 7396) onto the request of the plan.', {
   driverCount: Type.Optional(Type.Integer({ description: 'Drivers in the box' })),
+  driver: Type.Optional(ref(FacePatch)),
   enclosure: Type.Optional(Type.Null({ description: 'Takes out what the box was asked to be' })),
   car: Type.Optional(ref(CarPatch))
 })

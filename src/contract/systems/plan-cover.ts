@@ -84,6 +84,9 @@ export const PlanCoverBody = component(
   'The first page: one sentence, the band of use, what it rests on, what to know before anything else.',
   {
     sentence: Type.String({ description: 'The system in one sentence' }),
+    powerW: Type.Optional(
+      quantity('W', 'What all drivers get at the gain of the plan; absent where nothing is matched')
+    ),
     band: Type.Optional(ref(Band)),
     travel: Type.Optional(ref(Travel)),
     portAir: Type.Optional(ref(PortAir)),

@@ -6,7 +6,7 @@ import { AmplifierSheet } from '../amplifiers/amplifier-matching.ts'
 import { BoardBody } from '../boxes/board.ts'
 import { BoxDriverBody, TerminalBody } from '../boxes/box-hardware.ts'
 import { BoxLimits } from '../boxes/box-panels.ts'
-import { strategies } from '../boxes/words.ts'
+import { shellFaces, strategies } from '../boxes/words.ts'
 import { DriverSheet } from '../drivers/driver-parameters.ts'
 import { coilConnections } from '../drivers/words.ts'
 import { component, ref } from '../field/component.ts'
@@ -43,7 +43,10 @@ const {
   face: _face,
   ...mounting
 } = BoxDriverBody.properties
-const Mounting = component('DriverMounting', 'Sizes of one driver, for the box.', mounting)
+const Mounting = component('DriverMounting', 'Sizes of one driver, for the box.', {
+  ...mounting,
+  face: Type.Optional(choice('Face of the box that carries the drivers; the front when absent', shellFaces))
+})
 
 const Coils = component('PlanCoils', 'The voice coils of one driver and the connection its sheet speaks of.', {
   count: Type.Unsafe<1 | 2 | 4>({ type: 'integer', enum: [1, 2, 4], description: 'Voice coils' }),
@@ -95,7 +98,10 @@ const PlanBracing = component(
 export const PlanBoardBody = component('PlanBoard', 'What the box is made of.', {
   ...BoardBody.properties,
   thicknessMm: quantity('mm', 'Thickness as measured', { from: 6, to: 40 }),
-  frontLayers: Type.Optional(count('Boards of the front', 1, 2)),
+  frontLayers: Type.Optional(count('Boards of the front; a second one is taken where braces leave one short', 1, 2)),
+  recessMm: Type.Optional(
+    quantity('mm', 'Front set back behind the edges round it, for a grille or against knocks', { from: 0, to: 100 })
+  ),
   bracing: Type.Optional(ref(PlanBracing)),
   terminal: Type.Optional(ref(TerminalBody)),
   sheet: Type.Optional(ref(SheetSize))
@@ -146,6 +152,11 @@ export const PlanSupplyBody = component('PlanSupply', 'Battery, cable run, charg
   source: Type.Optional(ref(BatterySource)),
   fuseDistanceMm: Type.Optional(quantity('mm', 'Battery terminal to fuse, along the cable', { from: 0, to: 5000 })),
   sheathed: Type.Optional(Type.Boolean({ description: 'Whether that stretch lies in a sheath all the way' })),
+  batterySensor: Type.Optional(
+    Type.Boolean({
+      description: 'Whether the negative post wears a battery sensor: then every return ends on its body side'
+    })
+  ),
   otherAmplifiers: Type.Optional(list('Further amplifiers on the same run', ref(SupplyAmplifier), 1, 8)),
   branchLengthM: Type.Optional(
     quantity('m', 'Conductor length from the distribution block to each amplifier', { from: 0.1, to: 10 })

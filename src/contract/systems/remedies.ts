@@ -40,7 +40,7 @@ const SupplyPatch = component('SupplyPatch', 'Fields of the supply.', {
 const CoilsPatch = component('CoilsPatch', 'Another version of the driver.', {
   coils: component('CoilPatch', 'Its coils.', { ratedOhm: quantity('Ω', 'Rated impedance of one coil') })
 })
-export const RemedyPatchBody = component('RemedyPatch', 'JSON Merge Patch (RFC 7396) on the request of the plan.', {
+const RemedyPatchBody = component('RemedyPatch', 'JSON Merge Patch (RFC 7396) on the request of the plan.', {
   supply: Type.Optional(ref(SupplyPatch)),
   driver: Type.Optional(ref(CoilsPatch))
 })

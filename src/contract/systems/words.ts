@@ -1,7 +1,13 @@
 /** Words that requests and answers of this resource choose from. */
 
-/** Systems in one call, each kind of box counted: one takes 30 to 90 ms to build. */
-export const MOST_WEIGHED = 36
+/** Systems in one search, each count and kind of box counted: 200 drivers on 100 amplifiers in both kinds. */
+export const MOST_WEIGHED = 40_000
+/** Designs that are built and shown, and rejections that are shown, at most. */
+export const MOST_SHOWN = 50
+/** Unbeaten systems that are kept; steps of what is noticed leave a tenth of it of a full shelf. */
+export const MOST_UNBEATEN = 800
+/** Parts that a search is split into, at most. */
+export const MOST_SHARDS = 64
 export const designLimitNames = [
   'price',
   'full-sine-current',
@@ -44,6 +50,12 @@ export const goalMeanings: Readonly<Record<DesignGoal, string>> = {
   tight: 'a closed box that starts and stops quickly',
   small: 'the least room for at most 6 dB less than the loudest'
 }
+/** Ways to keep within the limits of the parts. */
+export const driveWays = ['as-planned', 'less-power', 'higher-filter', 'smaller-box'] as const
+export type DriveWay = (typeof driveWays)[number]
+/** What is changed a little to see what moves. */
+export const whatIfs = ['none', 'volume', 'tuning', 'port-length', 'port-area', 'power'] as const
+export type WhatIfChange = (typeof whatIfs)[number]
 export const plannedShapes = ['rectangular', 'wedge'] as const
 export const billGroups = ['board', 'joining', 'fittings', 'finish', 'wiring'] as const
 export type BillGroup = (typeof billGroups)[number]
@@ -51,7 +63,7 @@ export type BillGroup = (typeof billGroups)[number]
 export const earPlaces = ['seat', 'half-space'] as const
 export type EarPlace = (typeof earPlaces)[number]
 /** Parts of a plan on paper, in the order of the work. */
-export const planChapters = ['see', 'buy', 'cut', 'build', 'wire', 'switch-on', 'check'] as const
+const planChapters = ['see', 'buy', 'cut', 'build', 'wire', 'switch-on', 'check'] as const
 export type PlanChapter = (typeof planChapters)[number]
 /** What a row of the bill is; the steps of the work name the parts they use by these words. */
 export const billParts = [

@@ -6,7 +6,7 @@ import { present } from '../../domain/present.ts'
 const layers = { SHEET: 8, CUT: 5, HOLES: 1, MARK: 4, TEXT: 7 } as const
 /** A layer for each depth, diameter or angle, in millimetres or degrees with one decimal. */
 const graded = { POCKET: 3, DRILL: 6, BEVEL: 2 } as const
-export type DxfLayer = keyof typeof layers | `${keyof typeof graded}_${string}`
+type DxfLayer = keyof typeof layers | `${keyof typeof graded}_${string}`
 
 export const gradedLayer = (kind: keyof typeof graded, value: number): DxfLayer => `${kind}_${value.toFixed(1)}`
 

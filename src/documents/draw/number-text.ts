@@ -84,7 +84,12 @@ export function lengthText(lengthM: number, paper: PaperUnits): string {
 export const runText = (lengthM: number, { units }: PaperUnits): string =>
   units === 'metric' ? `${figure(lengthM, 2)} m` : `${figure(lengthM / FOOT_M, 1)} ft`
 
+/** As it is said: three digits. */
 export const volumeText = (volumeM3: number, { units }: PaperUnits): string =>
+  units === 'metric' ? `${significant(volumeM3 * 1000)} L` : `${significant(volumeM3 / CUBIC_FOOT_M3)} ft³`
+
+/** In a balance, where rows add up. */
+export const balanceText = (volumeM3: number, { units }: PaperUnits): string =>
   units === 'metric' ? `${figure(volumeM3 * 1000, 2)} L` : `${figure(volumeM3 / CUBIC_FOOT_M3, 3)} ft³`
 
 export const massText = (massKg: number, { units }: PaperUnits): string =>

@@ -43,6 +43,10 @@ export function scaledSvg(svg: string, widthMm: number, heightMm: number) {
 export const plainFonts = (svg: string): string =>
   svg.replace(/font-family="[^"]*"/g, `font-family="${fontFamily}"`).replaceAll(`fill="${ink.paper}"`, 'fill="#ffffff"')
 
+/** A drawing that is printed small keeps its lettering readable. */
+export const largerText = (svg: string, factor: number): string =>
+  svg.replace(/font-size="([\d.]+)"/g, (_, size: string) => `font-size="${(Number(size) * factor).toFixed(1)}"`)
+
 interface PdfHead {
   readonly title: string
   readonly author?: string

@@ -107,7 +107,7 @@ export function panelDrawings(panels: readonly Panel[], paper: PaperUnits, prefi
   }))
 }
 
-export function cutSheetDrawings({ layouts }: SheetPlan, paper: PaperUnits, prefix: string): readonly BoxDrawing[] {
+function cutSheetDrawings({ layouts }: SheetPlan, paper: PaperUnits, prefix: string): readonly BoxDrawing[] {
   return layouts.map(layout => ({
     subject: 'cut-sheet' as const,
     ...cutSheet(layout, `${prefix}-sheet-${layout.number}`, paper, a4Lying)

@@ -29,6 +29,8 @@ function mirrored(panel: Panel): Pick<Panel, 'outline' | 'edges' | 'cutOuts'> {
   }
 }
 
+export const sameHoles = (a: Panel, b: Panel): boolean => JSON.stringify(a.cutOuts) === JSON.stringify(b.cutOuts)
+
 /** One drawing serves all copies that are marked alike; a twin is drawn by itself where its marks are not the mirror image. */
 export function drawnApart(panel: Panel): readonly Panel[] {
   const { copies = [] } = panel

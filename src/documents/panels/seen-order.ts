@@ -27,7 +27,7 @@ export function nearer(a: Convex, b: Convex, eye: Vector3): number {
   return found
 }
 
-export interface Seen {
+interface Seen {
   readonly pieces: readonly Convex[]
   /** Box round it on paper. */
   readonly left: number

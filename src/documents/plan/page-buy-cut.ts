@@ -8,21 +8,17 @@ import { dimension, lengthText, type PaperUnits } from '../draw/number-text.ts'
 import { boxOverview } from '../panels/box-overview.ts'
 import { pagePanel } from '../panels/page-panel.ts'
 import { pageSheet } from '../panels/page-sheet.ts'
-import { drawnApart } from '../panels/panel-copies.ts'
+import { drawnApart, sameHoles } from '../panels/panel-copies.ts'
 import { countText, holeRows, materialTitle, seenFrom } from '../panels/panel-drawing.ts'
 import { markTexts } from '../panels/panel-marks.ts'
 import { PLAIN_PANELS, panelsToDraw } from '../panels/panel-work.ts'
 import { chapter, figureOf, fold, list, table } from './page-parts.ts'
 import type { PaperOptions, PlanPaper } from './plan-paper.ts'
-import { buyText, CUT_TO_SIZE, clearanceRows, cutListRows, shoppingRows, shops } from './plan-rows.ts'
+import { buyText, CUT_TO_SIZE, clearanceRows, cutListRows, shoppingRows, shops, stepUsing } from './plan-rows.ts'
 
-/** Where a thing is used first, at the bench, in the car or when it is switched on. */
-function stepOf({ buildOrder, commissioning }: PlanPaper, part: BillRow['part']): Html | undefined {
-  const steps = [...(buildOrder?.steps ?? []), ...commissioning.map(({ uses = [], ...step }) => ({ ...step, uses }))]
-  const step = steps.find(({ uses }) => uses.some(each => each === part))
-  return step === undefined
-    ? undefined
-    : html`<a href="#step-${step.number}" aria-label="step ${step.number}">${step.number}</a>`
+function stepOf(plan: PlanPaper, part: BillRow['part']): Html | undefined {
+  const number = stepUsing(plan, part)
+  return number === undefined ? undefined : html`<a href="#step-${number}" aria-label="step ${number}">${number}</a>`
 }
 
 export function buy(plan: PlanPaper): Html | undefined {
@@ -87,15 +83,13 @@ function sheet(layout: SheetLayout, paper: PaperUnits): Html {
   }</div>`
 }
 
-const holesOf = ({ cutOuts }: Panel) => JSON.stringify(cutOuts)
-
 /** Panels that a size alone does not describe. In sight once for each set of holes; copies marked unlike, and mere marks, folded. */
 function panelFigures(all: readonly Panel[], paper: PaperUnits): Html {
   const drawn = all.map((each, index) => {
     const title = `${each.name}${countText(each)}, ${seenFrom(each)}`
     const picture = figureOf(pagePanel(each, `panel-${index + 1}`, paper), 'drawing small')
     const words = list([...holeRows(each, paper), ...markTexts(each, paper)])
-    const open = each.cutOuts.length > 0 && all.findIndex(other => holesOf(other) === holesOf(each)) === index
+    const open = each.cutOuts.length > 0 && all.findIndex(other => sameHoles(other, each)) === index
     return open ? { open: html`<div><h3>${title}</h3>${picture}${words}</div>` } : { shut: fold(title, picture, words) }
   })
   return html`<div class="two">${drawn.map(({ open }) => open)}</div>${drawn.map(({ shut }) => shut)}`

@@ -1,6 +1,6 @@
 /** The colours of the page by day, in the dark and on paper; a test computes the contrast of every pair that carries meaning. */
 
-export interface Tokens {
+interface Tokens {
   readonly paper: string
   readonly sheet: string
   readonly ink: string

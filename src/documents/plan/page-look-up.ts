@@ -31,12 +31,20 @@ function air({ box }: PlanPaper, paper: PaperUnits): Html | undefined {
 function forces({ restraint }: PlanPaper, paper: PaperUnits): Html | undefined {
   if (restraint === undefined) return undefined
   const columns = [{ title: 'Case' }, { title: 'Figure', figures: true as const }]
-  return fold('Forces on the box', table('Forces on the box', columns, restraintRows(restraint, paper)))
+  return fold(
+    'Forces on the box',
+    table('Forces on the box', columns, restraintRows(restraint, paper)),
+    list(restraint.advice)
+  )
 }
 
 function assumed({ assumed: all }: PlanPaper): Html | undefined {
   if (all.length === 0) return undefined
-  const rows = all.map(({ field, value, why }) => [field, valueText(value), why])
+  const rows = all.map(({ part, field, value, why }) => [
+    part === undefined ? field : `${part}: ${field}`,
+    valueText(value),
+    why
+  ])
   const columns = [{ title: 'Field' }, { title: 'Value' }, { title: 'Why' }]
   return fold(`What was assumed (${rows.length})`, table('Assumed because nothing was said (SI units)', columns, rows))
 }

@@ -10,6 +10,7 @@ import { stretches } from './page-steps.ts'
 import { daysOf, stagesOf } from './paper-steps.ts'
 import type { PlanPaper } from './plan-paper.ts'
 import { conductorRows } from './plan-rows.ts'
+import { WHAT_IF_CAPTION } from './what-if-rows.ts'
 
 export function see(plan: PlanPaper): Html | undefined {
   const { curves, cover } = plan
@@ -21,7 +22,14 @@ export function see(plan: PlanPaper): Html | undefined {
     plan.others.length === 0
       ? undefined
       : fold(`Other boxes for the same parts (${plan.others.length})`, list(plan.others))
-  return chapter(plan, { id: 'see', title: 'See', line }, two, others)
+  return chapter(plan, { id: 'see', title: 'See', line }, two, others, whatMoves(plan))
+}
+
+function whatMoves({ headroom, whatIf: { headings, rows } }: PlanPaper): Html | undefined {
+  if (rows.length === 0) return undefined
+  const columns = headings.map((title, index) => (index === 0 ? { title } : { title, figures: true as const }))
+  const cost = headroom === undefined ? undefined : html`<p>${headroom}</p>`
+  return fold('What the limits cost, and what moves', cost, table(WHAT_IF_CAPTION, columns, rows))
 }
 
 export function build(plan: PlanPaper): Html | undefined {

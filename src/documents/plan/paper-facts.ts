@@ -62,7 +62,7 @@ export function boxFacts({ parts }: SystemPlan, paper: PaperUnits): PaperFacts {
   }
 }
 
-export function powerFacts({ parts }: SystemPlan): PaperFacts {
+export function powerFacts({ parts, cover }: SystemPlan): PaperFacts {
   const best = resultOf(parts.matching)?.best
   const gain = resultOf(parts.signal)?.gain
   const filters = resultOf(parts.signal)?.filters
@@ -70,7 +70,8 @@ export function powerFacts({ parts }: SystemPlan): PaperFacts {
     title: 'Amplifier',
     rows: [
       ...row('Load on an output', unit(best?.loadOhm, 'Ω', 2)),
-      ...row('Power in all', unit(best?.totalPowerW, 'W RMS', 0)),
+      ...row('Power in all, at this gain', unit(cover.powerW, 'W RMS', 0)),
+      ...row('Power that it could give', unit(best?.totalPowerW, 'W RMS', 0)),
       ...row(
         'Set the gain to',
         gain === undefined
@@ -148,12 +149,12 @@ function outside({ cover: { asked }, parts }: SystemPlan, paper: PaperUnits): re
   ]
 }
 
-function power({ parts }: SystemPlan): readonly GreatFigure[] {
+function power({ parts, cover: { powerW } }: SystemPlan): readonly GreatFigure[] {
   const best = resultOf(parts.matching)?.best
   const gain = resultOf(parts.signal)?.gain
-  if (best?.totalPowerW === undefined) return []
+  if (best === undefined || powerW === undefined) return []
   const note = gain === undefined ? 'in all' : `set the gain to ${figure(gain.meterVoltageV, 1)} V`
-  return [{ value: figure(best.totalPowerW, 0), unit: `W at ${figure(best.loadOhm, 2)} Ω`, note }]
+  return [{ value: figure(powerW, 0), unit: `W at ${figure(best.loadOhm, 2)} Ω`, note }]
 }
 
 function cable({ circuit: { trunk } }: SystemPlan, { supply }: PlanRequest, paper: PaperUnits): readonly GreatFigure[] {

@@ -14,8 +14,9 @@ import { conductorsOf } from '../wiring/conductors.ts'
 import { coilsOf, wiringOf } from '../wiring/wiring-of-plan.ts'
 import { otherBoxes, waysToFit } from './paper-choice.ts'
 import { boxFacts, greatFigures, powerFacts, soundFacts, supplyFacts } from './paper-facts.ts'
-import type { PlanPaper } from './plan-paper.ts'
+import type { PaperAssumption, PlanPaper } from './plan-paper.ts'
 import { readingCard } from './reading-rows.ts'
+import { whatIfTable } from './what-if-rows.ts'
 
 function limitsOf({ parts }: SystemPlan): ChartLimits {
   const response = resultOf(parts.response)
@@ -35,16 +36,14 @@ function limitsOf({ parts }: SystemPlan): ChartLimits {
 }
 
 /** What the plan and its parts assumed: each once, with the part that was first to, since one name can mean two things. */
-function assumptionsOf(parts: SystemPlan['parts'], own: readonly Assumption[]): readonly Assumption[] {
+function assumptionsOf(parts: SystemPlan['parts'], own: readonly Assumption[]): PlanPaper['assumed'] {
   const ofParts = Object.entries<Part<unknown, unknown> | undefined>({ ...parts }).flatMap(([name, part]) =>
-    part?.done
-      ? part.outcome.assumed.map(entry => ({ entry, shown: { ...entry, field: `${name}: ${entry.field}` } }))
-      : []
+    part?.done ? part.outcome.assumed.map(entry => ({ ...entry, part: name })) : []
   )
-  const found = new Map<string, Assumption>()
-  for (const { entry, shown } of [...own.map(entry => ({ entry, shown: entry })), ...ofParts]) {
+  const found = new Map<string, PaperAssumption>()
+  for (const entry of [...own, ...ofParts]) {
     const key = JSON.stringify([entry.field, entry.value, entry.why])
-    if (!found.has(key)) found.set(key, shown)
+    if (!found.has(key)) found.set(key, entry)
   }
   return [...found.values()]
 }
@@ -118,6 +117,8 @@ export function paperOfPlan(
     tried: tried.slice(missed),
     ways: waysToFit(plan, paper),
     others: fits ? otherBoxes(plan, paper) : [],
+    ...present({ headroom: plan.headroom?.text }),
+    whatIf: whatIfTable(plan),
     conductors: conductorsOf(plan, paper),
     card: cardOf(plan),
     facts: [...(fits ? [boxFacts(plan, paper), soundFacts(plan)] : []), powerFacts(plan), supplyFacts(plan)].filter(

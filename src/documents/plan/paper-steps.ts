@@ -23,32 +23,35 @@ interface Barriers {
   readonly short: readonly string[]
   /** What a short form stands for, where it is said whole. */
   readonly whole: readonly string[]
+  /** All of it once: the whole where it is said here, else the short form. */
+  readonly once: readonly string[]
 }
 
 const ended = (text: string) => (/[.!?]$/.test(text) ? text : `${text}.`)
 
 export function barriersOf({ stepCautions }: PlanPaper, { id, cautions, warnings }: PaperStep): Barriers {
   const given = new Set([...stepCautions.values()].flat().map(({ code }) => code))
-  const briefs = cautions.filter(code => given.has(code)).flatMap(code => cautionBriefs[code] ?? [])
   const here = stepCautions.get(id) ?? []
-  const unshortened = here.filter(({ code }) => cautionBriefs[code] === undefined)
+  const briefsOf = (codes: readonly CautionCode[]) => codes.flatMap(code => cautionBriefs[code] ?? [])
+  const said = new Set(here.map(({ code }) => code))
+  const named = cautions.filter(code => given.has(code))
+  const elsewhere = briefsOf(named.filter(code => !said.has(code)))
+  const unshortened = here.filter(({ code }) => cautionBriefs[code] === undefined).map(({ message }) => message)
+  const sentences = (texts: readonly string[]) => [...new Set(texts)].map(ended)
   return {
-    short: [...new Set([...warnings, ...briefs, ...unshortened.map(({ message }) => message)])].map(ended),
-    whole: here.filter(({ code }) => cautionBriefs[code] !== undefined).map(({ message }) => message)
+    short: sentences([...warnings, ...briefsOf(named), ...unshortened]),
+    whole: here.filter(({ code }) => cautionBriefs[code] !== undefined).map(({ message }) => message),
+    once: sentences([...warnings, ...elsewhere, ...here.map(({ message }) => message)])
   }
 }
 
 type BuildStep = NonNullable<PlanPaper['buildOrder']>['steps'][number]
 
-const paperStep = (
-  { actions, checks, minutes, cureMinutes, ...step }: BuildStep,
-  { restraint }: PlanPaper
-): PaperStep => ({
+const paperStep = ({ actions, checks, minutes, cureMinutes, ...step }: BuildStep): PaperStep => ({
   ...step,
   time: `${durationText(minutes)}${cureMinutes > 0 ? `, then ${durationText(cureMinutes)}` : ''}`,
   readings: checks,
-  // How the box is held stands where it is fastened.
-  how: step.id === 'mount' ? [...actions, ...(restraint?.advice ?? [])] : actions
+  how: actions
 })
 
 /** What is done on one day at some places, or in one stretch of switching on. */
@@ -68,7 +71,7 @@ export function daysOf(plan: PlanPaper, places: readonly BuildStep['place'][]): 
   return days
     .map(({ day, steps: ids }) => {
       const mine = here.filter(({ id }) => ids.includes(id))
-      return { title: `Day ${day}`, minutes: minutesOf(mine), steps: mine.map(step => paperStep(step, plan)) }
+      return { title: `Day ${day}`, minutes: minutesOf(mine), steps: mine.map(paperStep) }
     })
     .filter(({ steps: some }) => some.length > 0)
 }

@@ -14,6 +14,7 @@ import { type PaperUnits, significant } from '../draw/number-text.ts'
 import type { Conductor } from '../wiring/conductors.ts'
 import type { SystemWiring } from '../wiring/system-wiring-record.ts'
 import type { DrawnWiring } from '../wiring/wiring-diagram.ts'
+import type { PaperTable } from './what-if-rows.ts'
 
 export interface PaperFact {
   readonly label: string
@@ -43,6 +44,11 @@ interface CardRow {
   readonly otherwise: string
 }
 
+/** Of the request where no part is named, else what that part took by itself. */
+export interface PaperAssumption extends Assumption {
+  readonly part?: string
+}
+
 interface PaperSource {
   readonly id: string
   readonly title: string
@@ -68,6 +74,10 @@ export interface PlanPaper {
   readonly ways: readonly string[]
   /** Other boxes for the same parts, what each does better and worse. */
   readonly others: readonly string[]
+  /** What the limits of the parts cost; absent where no box fits. */
+  readonly headroom?: string
+  /** The planned box with each figure a tenth down and up. */
+  readonly whatIf: PaperTable
   /** Where nothing fits: the boxes that came nearest, in place of the six figures. */
   readonly nearest: PaperTries
   /** What else was tried. */
@@ -86,7 +96,7 @@ export interface PlanPaper {
   readonly restraint?: Restraint
   readonly commissioning: readonly CommissioningStep[]
   readonly card: readonly CardRow[]
-  readonly assumed: readonly Assumption[]
+  readonly assumed: readonly PaperAssumption[]
   readonly sources: readonly PaperSource[]
 }
 
@@ -95,7 +105,7 @@ export const valueText = (value: Assumption['value']): string =>
   typeof value === 'number' ? significant(value, 4) : String(value)
 
 /** Who publishes the plan, when and where, as the caller says. */
-export interface Imprint {
+interface Imprint {
   readonly author?: string
   readonly date?: string
   readonly licence?: string

@@ -105,10 +105,13 @@ export function pdfCover(plan: PlanPaper, { paper, imprint }: PaperOptions): Con
   ]
 }
 
+/** The cover stands alone: where the charts begin is not found by laying the whole document twice. */
+const seeHeading = { ...(heading('See') as object), pageBreak: 'before' } as Content
+
 export function pdfSee({ curves, cover }: PlanPaper): Content[] {
   const charts = curves === undefined ? [] : [travelChart(cover, curves), portAirChart(cover, curves)]
   const shown = charts.flatMap(chart =>
     chart === undefined ? [] : [{ svg: plainFonts(fixedChart(chart)), width: 250 }]
   )
-  return shown.length === 0 ? [] : [heading('See'), { columns: shown, columnGap: 10 }]
+  return shown.length === 0 ? [] : [seeHeading, { columns: shown, columnGap: 10 }]
 }

@@ -1,84 +1,78 @@
 /** What is looked up, and the end of the paper: who published it, and how to make the plan again. */
 import type { Content } from 'pdfmake/interfaces.js'
 import { ink } from '../draw/paper.ts'
-import { heading, lines, plain, table } from '../draw/pdf-text.ts'
+import { heading, plain, table } from '../draw/pdf-text.ts'
 import { calculationText, imprintTexts, type PaperOptions, type PlanPaper, valueText } from './plan-paper.ts'
-import { airRows, clearanceRows, restraintRows } from './plan-rows.ts'
+import { airRows, restraintRows } from './plan-rows.ts'
 
-/** A list that is only searched: small, in three columns. */
-function small(title: string, items: readonly string[]): Content[] {
-  if (items.length === 0) return []
-  const third = Math.ceil(items.length / 3)
-  const column = (from: number) => ({
-    text: items
-      .slice(from, from + third)
-      .map(plain)
-      .join('\n')
-  })
-  return [
-    { text: title, bold: true, margin: [0, 6, 0, 2] },
-    {
-      columns: [column(0), column(third), column(2 * third)],
-      columnGap: 10,
-      fontSize: 5.8,
-      lineHeight: 1.02,
-      color: ink.quiet
-    }
-  ]
-}
+/** A list that is only searched: one after the other. */
+const small = (title: string, items: readonly string[]): Content[] =>
+  items.length === 0
+    ? []
+    : [
+        { text: title, bold: true, margin: [0, 6, 0, 2] },
+        { text: plain(items.join('; ')), fontSize: 7, lineHeight: 1.05, color: ink.quiet }
+      ]
 
-function figures({ facts, lines: said }: PlanPaper): Content[] {
+function figures({ facts }: PlanPaper): Content[] {
   const tables = facts.map(({ title, rows }) =>
     table(
       title,
       ['Figure', 'Value'],
       ['*', 'auto'],
       rows.map(({ label, value }) => [label, value]),
-      [1]
+      [1],
+      7
     )
   )
   const half = Math.ceil(tables.length / 2)
-  return [
-    ...(said.length === 0 ? [] : [lines(said)]),
-    { columns: [{ stack: tables.slice(0, half) }, { stack: tables.slice(half) }], columnGap: 14 }
-  ]
+  return [{ columns: [{ stack: tables.slice(0, half) }, { stack: tables.slice(half) }], columnGap: 14 }]
 }
 
 function box({ box: layout, restraint }: PlanPaper, { paper }: PaperOptions): Content[] {
   if (layout === undefined) return []
   // How each was reached stands on the page.
   const air = airRows(layout, paper).map(cells => cells.slice(0, 3))
-  const left = [table('Air in the box', ['Part', 'Volume', 'How known'], ['*', 'auto', 'auto'], air, [1])]
+  const left = [table('Air in the box', ['Part', 'Volume', 'How known'], ['*', 'auto', 'auto'], air, [1], 7)]
   const right =
     restraint === undefined
       ? []
-      : [table('Forces on the box', ['Case', 'Figure'], ['*', 'auto'], restraintRows(restraint, paper), [1])]
+      : [table('Forces on the box', ['Case', 'Figure'], ['*', 'auto'], restraintRows(restraint, paper), [1], 7)]
   return [{ columns: [{ stack: left }, { stack: right }], columnGap: 14 }]
+}
+
+/** `read: one, another`, for each way of knowing what others published. */
+const byStatus = (sources: PlanPaper['sources']): readonly string[] =>
+  ['read', 'second-hand', 'from memory'].map(
+    status => `${status}: ${sources.flatMap(each => (each.status === status ? [each.id] : [])).join(', ')}`
+  )
+
+/** What parts took by themselves is looked up where there is room for it. */
+function onTheWay(assumed: PlanPaper['assumed']): Content[] {
+  const count = assumed.filter(({ part }) => part !== undefined).length
+  const text = `${count} more values were taken on the way; they stand with their reasons on the page and in the answer.`
+  return count === 0 ? [] : [{ text, fontSize: 7, color: ink.quiet }]
 }
 
 export function pdfLookUp(plan: PlanPaper, options: PaperOptions): Content[] {
   const { assumed, sources, tried } = plan
-  const clearances = plan.box === undefined ? [] : clearanceRows(plan.box, options.paper)
   return [
     heading('Look up'),
     ...figures(plan),
     ...box(plan, options),
-    ...small(
-      'Clearances',
-      clearances.map(([between, is, needed, verdict]) => `${between}: ${is} of ${needed}, ${verdict}`)
-    ),
-    ...small('Other boxes for the same parts', plan.others),
+    ...small('What the limits cost', plan.headroom === undefined ? [] : [plan.headroom]),
     ...small(
       'Tried and passed over',
       tried.map(({ name, why }) => `${name}: ${why}`)
     ),
     ...small(
-      'Assumed because nothing was said (SI units; the reasons stand on the page and in the answer)',
-      assumed.map(({ field, value }) => `${field}: ${valueText(value)}`)
+      'Assumed because nothing was said (SI units)',
+      assumed.flatMap(({ part, field, value }) => (part === undefined ? [`${field}: ${valueText(value)}`] : []))
     ),
+    ...onTheWay(assumed),
     ...small(
-      'Sources, and how well we know them',
-      sources.map(({ title, status }) => `${title} (${status})`)
+      'Published sources, by how well we know them (titles stand on the page and in the answer)',
+      byStatus(sources)
     )
   ]
 }

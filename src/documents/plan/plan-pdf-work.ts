@@ -1,20 +1,34 @@
 /** Buy, cut, build, wire, switch on and check as parts of a PDF document. */
 import type { Content } from 'pdfmake/interfaces.js'
+import type { Panel } from '../../contract/boxes/panel.ts'
 import type { PlanChapter } from '../../contract/systems/words.ts'
 import { gravestFirst } from '../../domain/caution.ts'
 import { cutText } from '../draw/cut-list-text.ts'
-import { durationText } from '../draw/number-text.ts'
+import { opened, type PaperUnits } from '../draw/number-text.ts'
 import { ink } from '../draw/paper.ts'
-import { plainFonts } from '../draw/pdf.ts'
+import { largerText, plainFonts } from '../draw/pdf.ts'
 import { heading, lines, plain, table } from '../draw/pdf-text.ts'
+import { pagePanel } from '../panels/page-panel.ts'
 import { pageSheet } from '../panels/page-sheet.ts'
-import { holeRows } from '../panels/panel-drawing.ts'
+import { drawnApart, sameHoles } from '../panels/panel-copies.ts'
+import { countText, holeRows, seenFrom } from '../panels/panel-drawing.ts'
+import { markTexts } from '../panels/panel-marks.ts'
 import { PLAIN_PANELS, panelsToDraw } from '../panels/panel-work.ts'
 import { systemWiring } from '../wiring/system-wiring.ts'
 import { wiringDiagram } from '../wiring/wiring-diagram.ts'
-import { barriersOf, daysOf, type PaperStep, type PaperStretch, stagesOf } from './paper-steps.ts'
+import { daysOf, stagesOf } from './paper-steps.ts'
 import type { PaperOptions, PlanPaper } from './plan-paper.ts'
-import { buyText, CUT_TO_SIZE, cardText, conductorRows, cutListRows, shoppingRows, shops } from './plan-rows.ts'
+import { PAGE_PT, stepColumns } from './plan-pdf-steps.ts'
+import {
+  buyText,
+  CUT_TO_SIZE,
+  cardText,
+  conductorRows,
+  cutListRows,
+  shoppingRows,
+  shops,
+  stepUsing
+} from './plan-rows.ts'
 
 /** Of no step: in the part of the paper they are about. */
 export const chapterCautions = ({ chapterCautions: all }: PlanPaper, chapter: PlanChapter): Content[] =>
@@ -25,147 +39,166 @@ export const chapterCautions = ({ chapterCautions: all }: PlanPaper, chapter: Pl
     color: level === 'note' ? ink.quiet : ink.limit
   }))
 
-function shop(plan: PlanPaper, { title, groups }: (typeof shops)[number]): Content[] {
-  const rows = shoppingRows(plan.bill)
-    .filter(({ group }) => groups.includes(group))
-    .map(({ item, quantity, unit, needed }) => ['☐', buyText(quantity, unit), item + (needed ? '' : ' (optional)')])
-  return rows.length === 0 ? [] : [table(title, ['', 'How many', 'What'], ['auto', 46, '*'], rows, [1])]
+function shop(plan: PlanPaper, { title, groups }: (typeof shops)[number]): Content {
+  const rows = shoppingRows(plan.bill).filter(({ group }) => groups.includes(group))
+  const items = rows.map(({ item, quantity, unit, needed, part }) => {
+    const step = stepUsing(plan, part)
+    return {
+      text: [
+        '☐ ',
+        { text: buyText(quantity, unit), bold: true },
+        ` ${plain(item)}${needed ? '' : ' (optional)'}`,
+        { text: step === undefined ? '' : `  step ${step}`, color: ink.quiet }
+      ],
+      margin: [0, 0, 0, 2.5] as [number, number, number, number]
+    }
+  })
+  return { stack: [{ text: title, bold: true, fontSize: 9, margin: [0, 0, 0, 3] }, ...items], fontSize: 7.8 }
 }
 
+/** Three columns, one a shop. */
 export function pdfBuy(plan: PlanPaper): Content[] {
-  const [timber = [], fittings = [], car = []] = shops.map(each => shop(plan, each))
   if (plan.bill.length === 0) return []
   const half = shoppingRows(plan.bill).length < plan.bill.length ? [{ text: CUT_TO_SIZE, fontSize: 8 }] : []
-  return [heading('Buy'), { columns: [{ stack: [...timber, ...half, ...fittings] }, { stack: car }], columnGap: 16 }]
+  return [heading('Buy'), { columns: shops.map(each => shop(plan, each)), columnGap: 14 }, ...half]
+}
+
+/** Side by side, so many in a row, none parted by the end of a page. */
+function inRows(cells: readonly Content[], across: number): Content[] {
+  const rows = Array.from({ length: Math.ceil(cells.length / across) }, (_, index) =>
+    cells.slice(across * index, across * (index + 1))
+  )
+  return rows.map(row => ({
+    table: {
+      widths: Array.from({ length: across }, () => '*'),
+      dontBreakRows: true,
+      body: [[...row, ...Array.from({ length: across - row.length }, () => '')]]
+    },
+    layout: 'noBorders'
+  }))
+}
+
+const PANEL_PT = 158
+/** So that what is 12 of 340 units reads at 7 pt. */
+const PANEL_TEXT = 1.26
+const SHEET_PT = 240
+
+/** @param twin  a panel before it with the same holes, which are not listed twice */
+function panelCell(panel: Panel, index: number, paper: PaperUnits, twin: Panel | undefined): Content {
+  const holes = twin === undefined ? holeRows(panel, paper) : [`holes as ${twin.name}`]
+  const title = `${panel.name}${countText(panel)}, ${seenFrom(panel)}`
+  return {
+    stack: [
+      { text: plain(title), bold: true, fontSize: 8 },
+      { svg: largerText(plainFonts(pagePanel(panel, `panel-${index + 1}`, paper)), PANEL_TEXT), width: PANEL_PT },
+      { text: plain([...holes, ...markTexts(panel, paper)].join('; ')), fontSize: 7, lineHeight: 1.05 }
+    ]
+  }
 }
 
 export function pdfCut(plan: PlanPaper, { paper }: PaperOptions): Content[] {
   const { box, cutPlan } = plan
   if (box === undefined) return []
-  const layouts = cutPlan?.layouts ?? []
-  const sheets = layouts.map(layout => ({
-    stack: [
-      { text: `Sheet ${layout.number}`, bold: true },
-      { svg: plainFonts(pageSheet(layout, `sheet-${layout.number}`, paper)), width: 245 },
-      { ol: layout.cuts.map(each => plain(cutText(each, paper))), fontSize: 7 }
-    ]
-  }))
-  const pairs = Array.from({ length: Math.ceil(sheets.length / 2) }, (_, index) => ({
-    columns: sheets.slice(2 * index, 2 * index + 2),
-    columnGap: 14
-  }))
-  const holed = panelsToDraw(box)
-  const holes = holed.flatMap(panel => holeRows(panel, paper).map(row => `${panel.name}: ${row}`))
+  const sheets = (cutPlan?.layouts ?? []).flatMap(layout => [
+    { svg: plainFonts(pageSheet(layout, `sheet-${layout.number}`, paper)), width: SHEET_PT },
+    {
+      stack: [
+        { text: `Sheet ${layout.number}, cuts in order`, bold: true },
+        { ol: layout.cuts.map(each => plain(cutText(each, paper))), fontSize: 7, lineHeight: 1.05 }
+      ]
+    }
+  ])
+  const shown = panelsToDraw(box)
+  const apart = shown.flatMap(drawnApart)
+  const twinOf = (panel: Panel, index: number) =>
+    panel.cutOuts.length === 0 ? undefined : apart.slice(0, index).find(each => sameHoles(each, panel))
   return [
-    heading('Cut'),
-    ...pairs,
+    heading('Cut', true),
+    ...inRows(sheets, 2),
     table(
       `Cut list, ${paper.units === 'metric' ? 'mm' : 'in'}`,
       ['Panel', 'No.', 'Size', 'Work'],
       ['auto', 'auto', 'auto', '*'],
       cutListRows(box, paper),
-      [1, 2]
+      [1, 2],
+      7.5
     ),
-    ...(holes.length === 0 ? [] : [lines(holes)]),
-    ...(holed.length < box.panels.length ? [{ text: PLAIN_PANELS, fontSize: 8 }] : []),
+    ...inRows(
+      apart.map((each, index) => panelCell(each, index, paper, twinOf(each, index))),
+      3
+    ),
+    ...(shown.length < box.panels.length ? [{ text: PLAIN_PANELS, fontSize: 8 }] : []),
     ...chapterCautions(plan, 'cut')
   ]
 }
 
-function stepBlock(plan: PlanPaper, step: PaperStep): Content {
-  const { number, title, time, readings, how, tools } = step
-  const { short, whole } = barriersOf(plan, step)
-  const warned = [...short, ...whole]
-  return {
-    unbreakable: true,
-    margin: [0, 1, 0, 2],
-    fontSize: 7.4,
-    lineHeight: 1.08,
-    stack: [
-      {
-        text: [
-          { text: `☐ ${number}  ${plain(title)}`, bold: true, fontSize: 8.4 },
-          { text: time === undefined ? '' : `   ${time}`, color: ink.quiet, fontSize: 7.5 }
-        ]
-      },
-      ...(warned.length === 0 ? [] : [{ text: `▲ ${plain(warned.join(' '))}`, color: ink.limit }]),
-      plain(how.join(' ')),
-      ...(tools.length === 0 ? [] : [{ text: `Tools: ${plain(tools.join(', '))}.`, color: ink.quiet, fontSize: 7.5 }]),
-      ...(readings.length === 0 ? [] : [{ text: `= ${plain(readings.join(' '))}` }])
-    ]
-  }
-}
+/** What a heading takes [pt]. */
+const HEADING_PT = 34
 
-/** Two columns, the first no shorter than the second. */
-function inColumns(plan: PlanPaper, steps: readonly PaperStep[]): Content {
-  const length = ({ how, readings, warnings, tools }: PaperStep) =>
-    [...how, ...readings, ...warnings, ...tools].join(' ').length + 120
-  const all = steps.reduce((sum, step) => sum + length(step), 0)
-  let sum = 0
-  const left = steps.filter(step => {
-    const before = sum
-    sum += length(step)
-    return before < all / 2
-  })
-  const stack = (some: readonly PaperStep[]) => ({ stack: some.map(step => stepBlock(plan, step)) })
-  return { columns: [stack(left), stack(steps.slice(left.length))], columnGap: 16 }
-}
-
-const stretches = (plan: PlanPaper, all: readonly PaperStretch[]): Content[] =>
-  all.flatMap(({ title, minutes, steps }) => [
-    {
-      text: `${title}, ${durationText(minutes)}`,
-      bold: true,
-      fontSize: 10,
-      margin: [0, 6, 0, 2] as [number, number, number, number]
-    },
-    inColumns(plan, steps)
-  ])
-
+/** The bench begins a page, so that its sheets can be taken along. */
 export function pdfBuild(plan: PlanPaper): Content[] {
-  const steps = stretches(plan, daysOf(plan, ['table', 'bench']))
-  return steps.length === 0 ? [] : [heading('Build'), ...steps, ...chapterCautions(plan, 'build')]
+  const stretches = daysOf(plan, ['table', 'bench'])
+  if (stretches.length === 0) return []
+  const { content } = stepColumns(plan, stretches, HEADING_PT)
+  return [heading('Build', true), ...content, ...chapterCautions(plan, 'build')]
 }
 
-export function pdfWire(plan: PlanPaper): Content[] {
+const WIRING_PT = 236
+
+/** The sheet of the electrician: picture, conductors, coils, all on one page. */
+function wiringSheet(plan: PlanPaper): Content[] {
   const { wiring, coils, remedies } = plan
-  if (wiring === undefined && coils === undefined) return []
+  const joints = wiring?.joints ?? []
+  const conductors = table(
+    'Conductors',
+    ['No.', 'What', 'Size', 'Run', 'Fuse'],
+    ['auto', '*', 'auto', 'auto', 'auto'],
+    conductorRows(plan),
+    [3, 4]
+  )
+  const right = [
+    conductors,
+    ...(coils === undefined ? [] : [{ svg: plainFonts(wiringDiagram(coils)), width: WIRING_PT }]),
+    ...(joints.length === 0 ? [] : [{ stack: [lines(joints)], fontSize: 7 }])
+  ]
+  const left = wiring === undefined ? [] : [{ svg: plainFonts(systemWiring(wiring)), width: WIRING_PT }]
   return [
-    heading('Wire'),
-    ...(wiring === undefined ? [] : [{ svg: plainFonts(systemWiring(wiring)), width: 420 }]),
+    heading('Wire', true),
+    { columns: [{ width: WIRING_PT, stack: left }, { stack: right }], columnGap: 18 },
     ...(wiring?.notDrawn ?? []).map(text => ({ text: plain(`Not drawn: ${text}`), color: ink.limit })),
-    {
-      columns: [
-        table(
-          'Conductors',
-          ['No.', 'What', 'Size', 'Run', 'Fuse'],
-          ['auto', '*', '*', 'auto', 'auto'],
-          conductorRows(plan),
-          [3, 4]
-        ),
-        ...(coils === undefined ? [] : [{ svg: plainFonts(wiringDiagram(coils)), width: 190 }])
-      ],
-      columnGap: 14
-    },
-    ...(remedies.length === 0 ? [] : [{ text: 'What would help the supply', bold: true }, lines(remedies)]),
-    ...chapterCautions(plan, 'wire'),
-    ...stretches(plan, daysOf(plan, ['car']))
+    ...(remedies.length === 0
+      ? []
+      : [
+          { text: 'What would help the supply', bold: true },
+          { stack: [lines(remedies)], fontSize: 8 }
+        ]),
+    ...chapterCautions(plan, 'wire')
   ]
 }
 
-export function pdfSwitchOn(plan: PlanPaper): Content[] {
-  const steps = stretches(plan, stagesOf(plan))
-  return steps.length === 0 ? [] : [heading('Switch on'), ...steps, ...chapterCautions(plan, 'switch-on')]
+/** From where on a page a part begins on the next [pt]. */
+const LATE_PT = 0.8 * PAGE_PT
+
+/** The car: the sheet of the electrician, then the steps in it, from the handbook to the first drive. */
+export function pdfWire(plan: PlanPaper): Content[] {
+  const sheet = plan.wiring === undefined && plan.coils === undefined ? [] : wiringSheet(plan)
+  const wire = stepColumns(plan, daysOf(plan, ['car']), 0)
+  const stages = stagesOf(plan)
+  const fresh = wire.endPt > LATE_PT || wire.content.length === 0
+  const start = stepColumns(plan, stages, (fresh ? 0 : wire.endPt) + HEADING_PT)
+  const first = stages.length === 0 ? [] : [heading('Switch on', fresh), ...start.content]
+  return [...sheet, ...wire.content, ...first, ...chapterCautions(plan, 'switch-on')]
 }
 
+/** The card to take along: what, what is planned, and a line for what was read. */
 export function pdfCheck({ card }: PlanPaper): Content[] {
   if (card.length === 0) return []
   const rows = card.map(({ what, how, planned, step, otherwise }) => [
-    [cardText({ what, how }), otherwise].filter(text => text !== '').join('\n'),
+    [`${opened(cardText({ what, how }))}.`, otherwise].filter(text => text !== '').join(' '),
     planned,
     String(step),
-    '............'
+    '................'
   ])
   const titles = ['What', 'Planned', 'Step', 'Yours']
-  return [heading('Check'), { fontSize: 7, stack: [table('Test card', titles, ['*', 130, 'auto', 60], rows)] }]
+  return [heading('Check'), table('Test card', titles, ['*', 112, 'auto', 60], rows, [], 7)]
 }

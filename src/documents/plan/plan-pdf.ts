@@ -1,27 +1,14 @@
-/** The whole plan as a document to print, in the order of the page; drawings to scale at the end, lying. */
-import type { Content } from 'pdfmake/interfaces.js'
+/** The whole plan as a document to print, in the order of the page. */
 import { ink } from '../draw/paper.ts'
-import { mmToPoints, pdfBytes, scaledSvg } from '../draw/pdf.ts'
+import { mmToPoints, pdfBytes } from '../draw/pdf.ts'
 import { plain } from '../draw/pdf-text.ts'
-import { panelDrawings } from '../panels/draw-box.ts'
-import { panelsToDraw } from '../panels/panel-work.ts'
 import { imprintTexts, type PaperOptions, type PlanPaper } from './plan-paper.ts'
 import { pdfCover, pdfSee } from './plan-pdf-cover.ts'
 import { pdfEnd, pdfLookUp } from './plan-pdf-look-up.ts'
-import { chapterCautions, pdfBuild, pdfBuy, pdfCheck, pdfCut, pdfSwitchOn, pdfWire } from './plan-pdf-work.ts'
+import { chapterCautions, pdfBuild, pdfBuy, pdfCheck, pdfCut, pdfWire } from './plan-pdf-work.ts'
 
 /** A type area that A4 and Letter both hold. */
-const margins = { side: 15, top: 17, bottom: 16 } as const
-
-function drawingPages({ box }: PlanPaper, { paper }: PaperOptions): Content[] {
-  const drawings = box === undefined ? [] : panelDrawings(panelsToDraw(box), paper, 'box')
-  return drawings.map(({ svg, widthM, heightM }) => ({
-    ...scaledSvg(svg, widthM * 1000, heightM * 1000),
-    absolutePosition: { x: mmToPoints(10), y: mmToPoints(9) },
-    pageBreak: 'before',
-    pageOrientation: 'landscape'
-  }))
-}
+const margins = { side: 15, top: 16, bottom: 14 } as const
 
 export function planPdf(plan: PlanPaper, options: PaperOptions): Promise<Uint8Array> {
   const [side, top, bottom] = [margins.side, margins.top, margins.bottom].map(mmToPoints) as [number, number, number]
@@ -37,7 +24,6 @@ export function planPdf(plan: PlanPaper, options: PaperOptions): Promise<Uint8Ar
     ...pdfCut(plan, options),
     ...pdfBuild(plan),
     ...pdfWire(plan),
-    ...pdfSwitchOn(plan),
     ...pdfCheck(plan),
     ...pdfLookUp(plan, options),
     ...pdfEnd(options)
@@ -53,7 +39,7 @@ export function planPdf(plan: PlanPaper, options: PaperOptions): Promise<Uint8Ar
     {
       pageSize: 'A4',
       pageMargins: [side, top, side, bottom],
-      content: [...parts, ...drawingPages(plan, options)],
+      content: parts,
       pageBreakBefore: (node, { getFollowingNodesOnPage }) =>
         node.headlineLevel === 1 && getFollowingNodesOnPage().length < 4,
       header: page =>

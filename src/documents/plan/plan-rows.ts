@@ -4,6 +4,7 @@ import type { Panel } from '../../contract/boxes/panel.ts'
 import type { BillGroup } from '../../contract/systems/words.ts'
 import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
 import {
+  balanceText,
   dimension,
   figure,
   lengthText,
@@ -38,6 +39,12 @@ export const buyText = (quantity: number, unit: string): string =>
 export const shoppingRows = (bill: readonly BillRow[]): readonly BillRow[] =>
   bill.filter(({ group, needed }) => group !== 'board' || needed)
 
+/** Number of the step that uses a thing first, at the bench, in the car or when it is switched on. */
+export function stepUsing({ buildOrder, commissioning }: PlanPaper, part: BillRow['part']): number | undefined {
+  const steps = [...(buildOrder?.steps ?? []), ...commissioning.map(({ uses = [], ...step }) => ({ ...step, uses }))]
+  return steps.find(({ uses }) => uses.some(each => each === part))?.number
+}
+
 export const CUT_TO_SIZE =
   'Or buy the panels cut to size instead of sheets: the cut list is what a cutting service asks for.'
 
@@ -50,9 +57,9 @@ export const cutListRows = ({ panels }: BoxLayout, paper: PaperUnits): readonly 
 
 /** The balance of the air: part, volume, how known, how reached. */
 export const airRows = ({ volume }: BoxLayout, paper: PaperUnits): readonly (readonly string[])[] => [
-  ['inside of the panels, empty', volumeText(volume.grossM3, paper), 'computed', 'from the panels'],
-  ...volume.rows.map(({ item, volumeM3, known, how }) => [item, `−${volumeText(volumeM3, paper)}`, known, how]),
-  ['net air volume', volumeText(volume.netM3, paper), 'computed', 'the balance of the rows above']
+  ['inside of the panels, empty', balanceText(volume.grossM3, paper), 'computed', 'from the panels'],
+  ...volume.rows.map(({ item, volumeM3, known, how }) => [item, `−${balanceText(volumeM3, paper)}`, known, how]),
+  ['net air volume', balanceText(volume.netM3, paper), 'computed', 'the balance of the rows above']
 ]
 
 /** Equal rows, as two drivers alike make them, stand once with their number. */

@@ -139,11 +139,11 @@ function cutLines({ box, cutPlan }: PlanPaper, marks: Marks, paper: PaperUnits):
 
 function stepLines(plan: PlanPaper, step: PaperStep, marks: Marks): readonly string[] {
   const { number, title, time, how, readings } = step
-  const { short, whole } = barriersOf(plan, step)
+  const { once } = barriersOf(plan, step)
   const end = time === undefined ? '' : ` (${time})`
   return [
     marks.item([`${title}${end}.`, ...how].join(' '), `${number}. `),
-    ...[...short, ...whole].map(text => marks.item(text, '    ! ')),
+    ...once.map(text => marks.item(text, '    ! ')),
     ...readings.map(text => marks.item(text, '    = '))
   ]
 }
@@ -193,6 +193,7 @@ function written(plan: PlanPaper, options: PaperOptions, marks: Marks): string {
       'Other boxes for the same parts',
       plan.others.map(text => marks.item(text))
     ),
+    ...part(marks, 'What the limits cost', plan.headroom === undefined ? [] : [marks.item(plan.headroom)]),
     ...part(
       marks,
       'Tried and passed over',

@@ -6,7 +6,7 @@ import type { WiringLine } from './system-wiring-record.ts'
 export const WIDTH = 340
 /** Where the lines run down: common plus of a block, plus, minus, turn-on and signal. */
 export const LINE_X = { common: 12, plus: 46, minus: 82, turnOn: 306, signal: 322 } as const
-export const TEXT = 12
+const TEXT = 12
 /** From one line of text to the next. */
 export const LEADING = 15
 /** Beside the lines, behind the number. */

@@ -71,7 +71,7 @@ const warning =
   }
 
 /** A fuse in the plus line, its rating and place beside it. */
-export const fused =
+const fused =
   (rating: string, place?: string): Rung =>
   top => {
     const x = LINE_X.plus

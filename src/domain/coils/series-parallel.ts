@@ -1,4 +1,5 @@
 /** Every series-parallel network of a few coils, each once. */
+import { MOST_COILS_LISTED_IN_FULL } from '../../contract/coils/words.ts'
 import { type CoilNetwork, joined } from './coil-network.ts'
 
 /** A leaf is the index of a kind of coil; coils of a kind are alike and not told apart. */
@@ -55,6 +56,16 @@ function fill(parts: readonly Parts[], left: readonly number[], from: Place): re
  * @check  alike: 1, 2, 4, 10, 24, 66 networks of 1 to 6 coils; all different: 1, 2, 8, 52
  */
 export function seriesParallelNetworks(counts: readonly number[]): readonly Kinds[] {
+  const [count = 0] = counts
+  if (counts.length > 1 || count > MOST_COILS_LISTED_IN_FULL) return enumerated(counts)
+  alike[count] ??= enumerated(counts)
+  return alike[count]
+}
+
+/** By the number of like coils: what most calls ask, and six lists in all. */
+const alike: (readonly Kinds[])[] = []
+
+function enumerated(counts: readonly number[]): readonly Kinds[] {
   const known = new Map<string, readonly Kinds[]>()
   const endingIn = (join: 'series' | 'parallel', uses: readonly number[]): readonly Kinds[] => {
     if (total(uses) === 1) return [{ join: 'coil', leaf: uses.indexOf(1) }]

@@ -94,7 +94,7 @@ export const bentPortLength = formula({
   of: given => given.Leff - given.k * given.r + given.b * given.m
 })
 
-export const mitreCut = formula({
+const mitreCut = formula({
   id: 'mitre-cut',
   gives: 'what a mitred right-angle bend cuts off the centre line',
   unit: 'm',

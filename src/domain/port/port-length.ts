@@ -1,6 +1,6 @@
 /** Length of a port for a tuning, and the tuning of a length. */
 
-export interface PortOpening {
+interface PortOpening {
   readonly count: number
   /** Of one port. */
   readonly areaM2: number

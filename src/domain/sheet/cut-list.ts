@@ -57,7 +57,16 @@ function laidOffcuts(root: CutNode, { trimM, keepOffcutM }: Bench): Offcut[] {
     .sort((a, b) => b.lengthM * b.widthM - a.lengthM * a.widthM)
 }
 
-/** Every cut in the order of sawing: a part is only cut once it is free. */
+/** Of the parts that are free the next one to cut: at the setting that the fence has, else the oldest. */
+function nextOf<Part extends { readonly node: DividedNode }>(
+  waiting: Part[],
+  set: DividedNode | undefined
+): Part | undefined {
+  const same = waiting.findIndex(({ node }) => node.along === set?.along && node.distance === set.distance)
+  return waiting.splice(Math.max(0, same), 1)[0]
+}
+
+/** Every cut in the order of sawing: a part is only cut once it is free, and equal settings of the fence follow each other. */
 function numberedCuts(root: CutNode, copies: ReadonlyMap<CutNode, number>, bench: Bench): SheetCut[] {
   const cuts: SheetCut[] = []
   const waiting: { node: DividedNode; part: number }[] = root.kind === 'divided' ? [{ node: root, part: 1 }] : []
@@ -72,7 +81,7 @@ function numberedCuts(root: CutNode, copies: ReadonlyMap<CutNode, number>, bench
     waiting.push({ node, part: parts })
     return { is: 'part', part: parts, ...size }
   }
-  for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
+  for (let next = nextOf(waiting, undefined); next !== undefined; next = nextOf(waiting, next.node)) {
     const { node, part } = next
     const { x, y, length, width } = node.region
     const rip = node.along === 'length'

@@ -23,7 +23,7 @@ interface SignalStepFacts {
 
 /** Common practice, no source: for each 12 V, what a charger holds and what still counts as switched on. */
 const HELD_V = 13.8
-const SWITCHED_ON_V = 10
+export const SWITCHED_ON_V = 10
 
 const bankVolts = (perTwelveV: number, systemVoltageV: number) =>
   `${Number((perTwelveV * twelves(systemVoltageV)).toFixed(1))} V`

@@ -33,19 +33,26 @@ function within(node: Json | undefined, path: Member, more: JsonObject): JsonObj
   return name === undefined ? { ...here, ...more } : { ...here, [name]: within(here[name], rest, more) }
 }
 
+/** The one request that the contract itself shows, the shortest: the others are led to. */
+function shownRequest({ examples }: Operation): JsonObject {
+  const [shortest] = Object.entries(examples)
+    .map(([name, { summary, request }]) => ({ name, summary, text: JSON.stringify(request) }))
+    .toSorted((a, b) => a.text.length - b.text.length)
+  if (shortest === undefined) return {}
+  const { name, summary, text } = shortest
+  return { [name]: { summary, value: JSON.parse(text) } }
+}
+
 function withExamples(paths: JsonObject, operation: Operation): JsonObject {
-  const { path, examples } = operation
-  const requests = Object.entries(examples).map(([name, { summary, request }]): [string, Json] => [
-    name,
-    { summary, value: JSON.parse(JSON.stringify(request)) }
-  ])
+  const { path } = operation
   const shown = shownAnswer(operation)
   const post = [path, 'post']
   const asked = within(paths, [...post, 'requestBody', 'content', 'application/json'], {
-    examples: Object.fromEntries(requests)
+    examples: shownRequest(operation)
   })
   const led = within(asked, post, {
-    externalDocs: { description: 'The examples with their answers', url: examplesPath(operation) }
+    // As a link in the text: the format of a URL that validators ask of externalDocs has a host, which no contract of ours knows.
+    description: `${operation.description} [The examples with their answers](${examplesPath(operation)}).`
   })
   if (shown === undefined) return led
   const { name, summary, text } = shown

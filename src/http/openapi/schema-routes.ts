@@ -26,7 +26,7 @@ const inside = (schema: JsonObject): JsonObject => {
   return typeof $ref === 'string' ? { ...rest, $ref: `#/$defs/${$ref.split('/').pop()}` } : rest
 }
 
-export function selfContained(name: string, schemas: JsonObject): Json | undefined {
+function selfContained(name: string, schemas: JsonObject): Json | undefined {
   const schema = Object.hasOwn(schemas, name) ? schemas[name] : undefined
   if (schema === undefined || !isObject(schema)) return undefined
   const names = [...reached(schema, schemas)].sort()

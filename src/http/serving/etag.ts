@@ -31,7 +31,7 @@ interface Cacheable {
 }
 
 /** Says how long a cache may keep the answer, and under which tag. */
-export function describeCacheable(reply: FastifyReply, { tag, shared }: Cacheable): FastifyReply {
+function describeCacheable(reply: FastifyReply, { tag, shared }: Cacheable): FastifyReply {
   const who = shared ? 'public' : 'private'
   return reply.header('etag', tag).header('cache-control', `${who}, max-age=${LIFETIME_S}, must-revalidate`)
 }

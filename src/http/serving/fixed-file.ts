@@ -4,7 +4,7 @@ import type { Encoding } from './encoding.ts'
 
 /** Paths whose text depends on nothing but the version. */
 export const fixedPaths = ['/openapi.json', '/openapi.yaml', '/docs/reference'] as const
-export type FixedPath = (typeof fixedPaths)[number]
+type FixedPath = (typeof fixedPaths)[number]
 
 /** Where the build keeps the text of a path, seen from the folder of the bundle. */
 export const fixedFileName = (path: FixedPath) => `fixed${path.replaceAll('/', '-')}`

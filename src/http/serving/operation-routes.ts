@@ -118,7 +118,7 @@ function documentation(operation: Operation) {
 }
 
 function mount(app: FastifyInstance, operation: Operation, answer: AnswerCall): void {
-  const { path, deprecation } = operation
+  const { path, deprecation, bodyLimits = 1 } = operation
   const accepted = mediaTypes(operation)
   app.post<{ Querystring: AnswerQueryValues }>(
     path,
@@ -127,7 +127,8 @@ function mount(app: FastifyInstance, operation: Operation, answer: AnswerCall): 
         if (deprecation !== undefined) reply.headers(deprecationHeaders(deprecation))
         negotiated(accepted, request, reply)
       },
-      schema: documentation(operation)
+      schema: documentation(operation),
+      bodyLimit: bodyLimits * (app.initialConfig.bodyLimit ?? 0)
     },
     async (request, reply) => {
       const { digits = 'six', basis } = request.query

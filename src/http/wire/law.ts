@@ -2,7 +2,7 @@
  * What always holds for an operation: about one answer, or about two questions that differ in one thing. The reference page
  * shows the sentences, the adversary (`npm run adversary`) looks for a request that breaks them.
  */
-export interface Told<Request, Result> {
+interface Told<Request, Result> {
   readonly request: Request
   readonly result: Result
 }

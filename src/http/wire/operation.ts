@@ -35,6 +35,8 @@ interface OperationText {
   readonly examples: Readonly<Record<string, Example>>
   /** Runs in a worker thread, for whatever can hold the event loop longer than a few milliseconds. */
   readonly heavy?: boolean
+  /** How many times the body of another call may be sent; 1 where absent. */
+  readonly bodyLimits?: number
   /** Where the resource is on its way out; says so in headers and contract. */
   readonly deprecation?: Deprecation
 }
@@ -105,6 +107,12 @@ interface Definition<Body extends TObject, Result extends TSchema, Domain> exten
   readonly parts?: readonly string[]
   readonly laws?: readonly Law<Static<Body>, Static<Result>>[]
   readonly costMs: (request: Static<Body>) => number
+  /** Whose answer this gives: paths lead into the body of that call, and it is cited as that. */
+  readonly answersFor?: {
+    readonly operationId: string
+    readonly body: TObject
+    readonly request: (request: Static<Body>) => unknown
+  }
 }
 
 /** The result is the domain's own, or `present` says how it goes into the contract's shape. */
@@ -126,6 +134,7 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
     costMs,
     forms = [],
     laws = [],
+    answersFor = { ...presented, request: (request: Static<Body>): unknown => request },
     parts = [],
     ...definition
   }: Definition<Body, Result, Domain> = presented
@@ -133,14 +142,15 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
   const name = `${definition.operationId[0]?.toUpperCase()}${definition.operationId.slice(1)}Answer`
   const answer = answerOf(name, definition.result)
   const write = jsonWriter(answer as JsonSchema)
+  const cited = (request: unknown) => calculationOf(answersFor.operationId, answersFor.request(request as Static<Body>))
   const text = (request: unknown, outcome: Outcome<Domain>, { digits, basis, parts: chosen }: AnswerOptions) =>
     write(
       wireOutcome(
         { ...outcome, result: chosenParts(present(outcome.result), chosen) },
-        definition.body as JsonSchema,
+        answersFor.body as JsonSchema,
         definition.result as JsonSchema,
         basis,
-        calculationOf(definition.operationId, request)
+        cited(request)
       ),
       digits
     )
@@ -163,7 +173,7 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
             ? text(request, outcome, options)
             : await form.render(outcome, si, {
                 ...options,
-                calculation: calculationOf(definition.operationId, request)
+                calculation: cited(request)
               }),
         cautions: outcome.cautions.map(({ code }) => code)
       }

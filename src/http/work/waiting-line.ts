@@ -27,7 +27,7 @@ interface Sizes {
   readonly now?: () => number
 }
 
-export interface WaitingLine {
+interface WaitingLine {
   /** @throws Refusal `overloaded` where the wait is or grows too long; whatever `work` throws */
   readonly enter: <Result>(call: Call, nobodyWaits: AbortSignal, work: () => Promise<Result>) => Promise<Result>
   readonly waiting: () => number

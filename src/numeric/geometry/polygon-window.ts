@@ -2,7 +2,7 @@
 import { alongLine, leftOf, leftPart, type Point2, type Polygon, signedArea, vertex } from './polygon.ts'
 import { triangles } from './triangles.ts'
 
-export interface Window {
+interface Window {
   readonly x: number
   readonly y: number
   readonly width: number

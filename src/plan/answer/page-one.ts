@@ -18,7 +18,7 @@ import { type HazardHarm, hazardHarms, type PlanChapter } from '../../contract/s
 import type { Caution } from '../../domain/caution.ts'
 import { present } from '../../domain/present.ts'
 
-export const MOST_ON_PAGE_ONE = 7
+const MOST_ON_PAGE_ONE = 7
 
 /** Ours: what can hurt a person, then what can burn, then what can break, then what disappoints. */
 const gravestRooms: readonly (readonly [PlanChapter, object])[] = [

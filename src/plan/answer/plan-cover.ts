@@ -155,6 +155,7 @@ export function planCover(request: ResolvedPlan, parts: PlanParts, outcomes: Out
   const xmaxM = driver.done ? driver.outcome.result.driver.xmaxM : undefined
   return {
     sentence: sentence(request, parts, outcomes),
+    ...present({ powerW: outcomes.joined?.powerW }),
     ...(played === undefined ? {} : { band: bandOf(played), ...travelOf(played, xmaxM), ...portAirOf(played) }),
     ...(outcomes.fits ? askedOf(request, parts) : {}),
     pageOne: pageOne(outcomes.cautions, outcomes.steps, outcomes.reasons, outcomes.safety)

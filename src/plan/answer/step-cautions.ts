@@ -9,7 +9,7 @@ interface CarefulStep {
   readonly cautions: readonly CautionCode[]
 }
 
-export interface PlacedCautions {
+interface PlacedCautions {
   /** By the id of the step. */
   readonly atSteps: ReadonlyMap<string, readonly Caution[]>
   /** What belongs to no step, by the part of the paper. */

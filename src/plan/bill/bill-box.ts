@@ -96,7 +96,7 @@ function glueRow(joints: readonly Joint[], laminatedM2: number): readonly BillRo
 }
 
 function sealantRow(joints: readonly Joint[]): readonly BillRow[] {
-  const seamM = jointLengthM(joints)
+  const seamM = jointLengthM(joints.filter(({ sealed }) => sealed))
   return billRow({
     group: 'joining',
     part: 'sealant',

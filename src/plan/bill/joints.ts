@@ -10,6 +10,8 @@ export interface Joint {
   readonly faceM: number
   /** Held by screws through the outer panel while the glue sets. */
   readonly screwed: boolean
+  /** Keeps air from air. */
+  readonly sealed: boolean
 }
 
 /** A straight prism: its end outline, pushed along the span. Rectangles and wedges are prisms too. */
@@ -58,28 +60,45 @@ export function shellJoints({ sidesM, spanM, thicknessM }: ShellOutline): readon
       count: 2,
       lengthM: inner(lengthM),
       faceM: thicknessM,
-      screwed: true
+      screwed: true,
+      sealed: true
     })),
-    { name: 'corner of the shell', count: sidesM.length, lengthM: inner(spanM), faceM: thicknessM, screwed: true }
+    {
+      name: 'corner of the shell',
+      count: sidesM.length,
+      lengthM: inner(spanM),
+      faceM: thicknessM,
+      screwed: true,
+      sealed: true
+    }
   ]
 }
 
-/** Seams of the parts inside: a port wall is glued at both sides and one end, a divider or brace all round. */
-function innerJoints({ name, role, quantity, lengthM, widthM, thicknessM }: Panel): readonly Joint[] {
-  const joint = (part: string, count: number, length: number): Joint => ({
-    name: `${name}, ${part}`,
-    count: count * quantity,
-    lengthM: length,
-    faceM: thicknessM,
-    screwed: true
+const innerRoles: readonly Panel['role'][] = ['port-wall', 'divider', 'brace']
+
+/**
+ * Seams of the parts inside, as marked on the boards they stand against: what ends free has none. Walls of a port and a divider
+ * part air from air and are sealed; braces are glued only.
+ *
+ * @source derived: the marks of the layout, each a touch of an edge and a face
+ */
+function innerJoints({ panels }: BoxLayout): readonly Joint[] {
+  const inner = new Map(
+    panels
+      .filter(({ role }) => innerRoles.includes(role))
+      .flatMap(({ copies = [], role }) => copies.map(({ name }) => [name, role] as const))
+  )
+  const marks = panels.flatMap(({ copies = [] }) => copies.flatMap(copy => copy.marks))
+  return marks.flatMap(({ part, from, to, widthM, screws }) => {
+    const role = inner.get(part)
+    if (role === undefined) return []
+    const lengthM = Math.hypot(to.uM - from.uM, to.vM - from.vM)
+    return [{ name: part, count: 1, lengthM, faceM: widthM, screwed: screws.length > 0, sealed: role !== 'brace' }]
   })
-  if (role === 'port-wall') return [joint('sides', 2, lengthM), joint('end', 1, widthM)]
-  if (role === 'divider' || role === 'brace') return [joint('long edges', 2, lengthM), joint('short edges', 2, widthM)]
-  return []
 }
 
 export function boxJoints(layout: BoxLayout): readonly Joint[] {
-  return [...shellJoints(shellOutline(layout)), ...layout.panels.flatMap(innerJoints)]
+  return [...shellJoints(shellOutline(layout)), ...innerJoints(layout)]
 }
 
 /** Faces glued flat on one another: baffle layers beyond the first, and rings [m²]. */

@@ -4,6 +4,7 @@ import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import type { BillRow, Restraint } from '../../contract/systems/workshop.ts'
 import type { Assumptions } from '../../domain/assume.ts'
+import { boardsOf } from '../../domain/box/request/boards-of-face.ts'
 import { driverFixing } from '../../domain/box/request/driver-fixing.ts'
 import { present } from '../../domain/present.ts'
 import { blockInputs, fuseTailM, hasBlock, type PowerRun } from '../electric/plan-run.ts'
@@ -35,7 +36,7 @@ function billedDriver({ driver, driverCount, board }: PlanRequest, { panels }: B
   return {
     count: driverCount,
     cutOutDiameterM,
-    baffleThicknessM: board.thicknessM * boardsOfFront(panels),
+    baffleThicknessM: boardsOf(driver.mounting ?? {}, { ...board, frontLayers: boardsOfFront(panels) }),
     ...present({ flangeDiameterM, screwCount, massKg })
   }
 }

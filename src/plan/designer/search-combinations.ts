@@ -1,7 +1,7 @@
 /** Every system that could be put together from what is at hand, in an order that does not depend on how it was listed. */
 import type { SearchRequest } from '../../contract/systems/design-search.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
-import { MOST_WEIGHED, type PlannedKind, plannedKinds } from '../../contract/systems/words.ts'
+import { type DesignGoal, MOST_WEIGHED, type PlannedKind, plannedKinds } from '../../contract/systems/words.ts'
 import { DesignError } from '../../domain/design-error.ts'
 import { present } from '../../domain/present.ts'
 import { say } from '../../domain/say.ts'
@@ -24,27 +24,19 @@ const countsOf = ({ driverCounts }: SearchRequest) => [...new Set(driverCounts ?
 export const kindsOf = ({ kinds }: SearchRequest): readonly PlannedKind[] =>
   plannedKinds.filter(kind => kinds === undefined || kinds.includes(kind))
 
-/** How many times a space makes a system cost: under a leaning seat eight heights are tried, blocks cut the floor. */
-function costliness({ car }: SearchRequest): number {
-  const { seatSlopeDeg, keepOuts = [] } = car.space
-  return (seatSlopeDeg === undefined ? 1 : 3) * (keepOuts.length > 2 ? 2 : 1)
-}
-
 function requireBounded(request: SearchRequest): void {
   const { drivers, amplifiers } = request
   const value = drivers.length * countsOf(request).length * amplifiers.length * kindsOf(request).length
-  const maximum = MOST_WEIGHED / costliness(request)
-  if (value <= maximum) return
+  if (value <= MOST_WEIGHED) return
   const detail = say('refused.drivers-counts-amplifiers-kinds-of-box', {
     driverCount: drivers.length,
     counts: countsOf(request).length,
     amplifierCount: amplifiers.length,
     kinds: kindsOf(request).length,
     all: value,
-    maximum,
-    space: maximum < MOST_WEIGHED ? say('refused.space-of-this-shape') : []
+    maximum: MOST_WEIGHED
   })
-  throw new DesignError('out-of-range', { field: '', value, maximum, unit: '1', detail })
+  throw new DesignError('out-of-range', { field: '', value, maximum: MOST_WEIGHED, unit: '1', detail })
 }
 
 function requireNames(list: 'drivers' | 'amplifiers', names: readonly string[]): void {
@@ -71,7 +63,14 @@ function requireRatings({ drivers }: SearchRequest): void {
   if (first !== undefined) throw new DesignError('missing-input', first, ...others)
 }
 
-function planOf(request: SearchRequest, driver: SearchDriver, driverCount: number, amplifier: SearchAmplifier) {
+interface Wanted {
+  readonly driver: SearchDriver
+  readonly driverCount: number
+  readonly amplifier: SearchAmplifier
+  readonly goal: DesignGoal
+}
+
+function planOf(request: SearchRequest, { driver, driverCount, amplifier, goal }: Wanted): PlanRequest {
   const { board, car, supply, signal = {}, finish, air, port } = request
   const { price: _, ...bought } = driver
   const plan: PlanRequest = {
@@ -79,11 +78,7 @@ function planOf(request: SearchRequest, driver: SearchDriver, driverCount: numbe
     driver: bought,
     driverCount,
     amplifier: withoutDraw(amplifier),
-    ...(port === undefined
-      ? {}
-      : {
-          enclosure: present({ portShape: port.shape, airSpeedMPerS: port.airSpeedMPerS })
-        }),
+    enclosure: { goal, ...present({ portShape: port?.shape, airSpeedMPerS: port?.airSpeedMPerS }) },
     board,
     car,
     supply,
@@ -107,11 +102,10 @@ const textOrder = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0)
 const byName = (a: { readonly name: string }, b: { readonly name: string }) => textOrder(a.name, b.name)
 
 /**
- * @returns a group for each driver and count: its boxes are much alike whatever amplifier drives them
  * @throws DesignError `out-of-range` beyond MOST_WEIGHED, `conflicting-input` for a name given twice, `missing-input`
  * without the ratings of a driver
  */
-export function combinations(request: SearchRequest): readonly (readonly Combination[])[] {
+export function requireSearchable(request: SearchRequest): void {
   const { drivers, amplifiers } = request
   requireBounded(request)
   requireNames(
@@ -124,21 +118,35 @@ export function combinations(request: SearchRequest): readonly (readonly Combina
   )
   requireRatings(request)
   requireUsable(request)
-  const counts = countsOf(request).sort((a, b) => a - b)
-  return [...drivers].sort(byName).flatMap(driver =>
-    counts.map(driverCount =>
-      [...amplifiers].sort(byName).map(amplifier => ({
-        driver,
-        driverCount,
-        amplifier,
-        ...priceOf(driver, driverCount, amplifier),
-        plan: planOf(request, driver, driverCount, amplifier)
-      }))
-    )
-  )
 }
 
-function priceOf(driver: SearchDriver, driverCount: number, amplifier: SearchAmplifier): { price?: number } {
-  if (driver.price === undefined || amplifier.price === undefined) return {}
-  return { price: driverCount * driver.price + amplifier.price }
+interface Shard {
+  readonly index: number
+  readonly of: number
+}
+
+/** Drivers are dealt out by name, so that parts are alike in size and the order of the list never shows. */
+export function driversOf({ drivers }: SearchRequest, { index, of }: Shard): readonly SearchDriver[] {
+  return [...drivers].sort(byName).filter((_, place) => place % of === index)
+}
+
+/** Every count and amplifier for one driver, made one after the other: a request and its parts are many. */
+export function* combinationsOf(
+  request: SearchRequest,
+  driver: SearchDriver,
+  goal: DesignGoal
+): Generator<Combination> {
+  const amplifiers = [...request.amplifiers].sort(byName)
+  for (const driverCount of countsOf(request).sort((a, b) => a - b)) {
+    for (const amplifier of amplifiers) yield combination(request, { driver, driverCount, amplifier, goal })
+  }
+}
+
+export function combination(request: SearchRequest, wanted: Wanted): Combination {
+  const { driver, driverCount, amplifier } = wanted
+  const price =
+    driver.price === undefined || amplifier.price === undefined
+      ? undefined
+      : driverCount * driver.price + amplifier.price
+  return { driver, driverCount, amplifier, ...present({ price }), plan: planOf(request, wanted) }
 }

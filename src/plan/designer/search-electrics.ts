@@ -1,19 +1,19 @@
-/** The cheap half of a design: match, completed driver, supply. Most combinations that fall do so here. */
+/** The electric half of a design: match and completed driver for every combination, cable and fuse for the few that are built. */
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { present } from '../../domain/present.ts'
-import { type PlannedSupply, planSupply } from '../electric/plan-supply.ts'
+import { type CurrentPart, type PlannedSupply, planCurrent, planSupply } from '../electric/plan-supply.ts'
 import { type DriverPart, planDrivers } from '../enclosure/plan-drivers.ts'
 import { type JoinedDrivers, type PlannedLoad, planLoad } from '../load/plan-load.ts'
 import { type ResolvedPlan, resolvedPlan } from '../request/resolved-plan.ts'
 import type { Combination } from './search-combinations.ts'
 import { hindered, type Rejection } from './search-rejection.ts'
 
-export interface Electrics {
+/** What is known of a combination before cable, fuse and box. */
+export interface Joined {
   readonly load: PlannedLoad
   readonly drivers: DriverPart & { readonly done: true }
   readonly joined: JoinedDrivers
-  readonly supply: PlannedSupply
   /** Settled as a plan settles it, without the cabin, which no figure of the search needs. */
   readonly resolved: ResolvedPlan
   readonly figures: {
@@ -23,6 +23,10 @@ export interface Electrics {
     readonly fullSineA: number
     readonly averageA: number
   }
+}
+
+export interface Electrics extends Joined {
+  readonly supply: PlannedSupply
 }
 
 export type Weighed<Found> =
@@ -35,12 +39,10 @@ function resolvedAs(plan: PlanRequest): ResolvedPlan {
   return resolvedPlan({ ...plan, car }, assumptions())
 }
 
-function supplyHindrance({ current, cable, fuse, runs }: ReturnType<typeof planSupply>): Rejection | undefined {
-  const refused = [current, cable, fuse].find(part => !part.done)
-  if (refused !== undefined && !refused.done) return hindered('supply', refused.refusal.message)
-  if (runs.missing !== undefined) return hindered('supply', `No branch cable to ${runs.missing} passes.`)
-  const unsuited = current.done && current.outcome.cautions.find(({ code }) => code === 'amplifier-voltage-class')
-  return unsuited ? hindered('stop-caution', unsuited.message) : undefined
+function currentHindrance(current: CurrentPart): Rejection | undefined {
+  if (!current.done) return hindered('supply', current.refusal.message)
+  const unsuited = current.outcome.cautions.find(({ code }) => code === 'amplifier-voltage-class')
+  return unsuited && hindered('stop-caution', unsuited.message)
 }
 
 function noLoad({ matching }: PlannedLoad): Rejection {
@@ -48,7 +50,8 @@ function noLoad({ matching }: PlannedLoad): Rejection {
   return hindered('match', matching.done ? unpublished : matching.refusal.message)
 }
 
-export function electrics({ plan, price }: Combination): Weighed<Electrics> {
+/** Match, driver and current. */
+export function joinedWith({ plan, price }: Combination): Weighed<Joined> {
   const resolved = resolvedAs(plan)
   const load = planLoad(resolved)
   const { joined, wiring } = load
@@ -56,18 +59,24 @@ export function electrics({ plan, price }: Combination): Weighed<Electrics> {
   if (!wiring.done) return { rejection: hindered('match', wiring.refusal.message) }
   const drivers = planDrivers(resolved, joined)
   if (!drivers.done) return { rejection: hindered('driver-data', drivers.refusal.message) }
-  const supply = planSupply(resolved, joined)
-  const rejection = supplyHindrance(supply)
-  if (rejection !== undefined || !supply.current.done) {
+  const current = planCurrent(resolved, joined)
+  const rejection = currentHindrance(current)
+  if (rejection !== undefined || !current.done) {
     return { rejection: rejection ?? hindered('supply', 'No current is known.') }
   }
-  const { fullSineA, averageA } = supply.current.outcome.result.currents
-  const figures = {
-    ...present({ price }),
-    loadOhm: joined.loadOhm,
-    powerW: joined.powerW,
-    fullSineA,
-    averageA
+  const { fullSineA, averageA } = current.outcome.result.currents
+  const { loadOhm, powerW } = joined
+  return {
+    found: { load, drivers, joined, resolved, figures: { ...present({ price }), loadOhm, powerW, fullSineA, averageA } }
   }
-  return { found: { load, drivers, joined, supply, resolved, figures } }
+}
+
+/** With the cable and the fuse that carry it. */
+export function electrics(joined: Joined): Weighed<Electrics> {
+  const supply = planSupply(joined.resolved, joined.joined)
+  const refused = [supply.cable, supply.fuse].find(part => !part.done)
+  if (refused !== undefined && !refused.done) return { rejection: hindered('supply', refused.refusal.message) }
+  const { missing } = supply.runs
+  if (missing !== undefined) return { rejection: hindered('supply', `No branch cable to ${missing} passes.`) }
+  return { found: { ...joined, supply } }
 }

@@ -1,79 +1,32 @@
-/** The costly half of a design: each alignment that suits is sized, ported, laid out, braced and heard as a plan would do it. */
+/** The costly half of a design: the box searched for the goal, sized, ported, laid out, braced and heard as a plan would do it. */
+import type { DesignFigures } from '../../contract/systems/design-system.ts'
 import type { PlannedKind } from '../../contract/systems/words.ts'
 import type { Caution } from '../../domain/caution.ts'
-import { inLitres } from '../../domain/digits.ts'
 import { present } from '../../domain/present.ts'
-import { sixDigitsThroughout } from '../../numeric/six-digits.ts'
 import { planCautions } from '../answer/plan-cautions.ts'
 import { planSignal } from '../electric/plan-signal.ts'
 import { type AttemptResponse, attemptResponse } from '../enclosure/attempt-response.ts'
-import { type Attempt, attemptsOf } from '../enclosure/plan-attempts.ts'
+import { isAnother, wishProblem } from '../enclosure/goal-designs.ts'
+import type { Attempt } from '../enclosure/plan-attempts.ts'
 import { roomForAir } from '../enclosure/plan-box.ts'
-import { inPlanOrder, type PlannedCandidate, planSizing, type SizingPart } from '../enclosure/plan-candidates.ts'
 import { closedHighPass } from '../enclosure/plan-high-pass.ts'
 import type { ResponsePart } from '../enclosure/plan-response.ts'
-import type { Setting } from '../enclosure/setting.ts'
+import { wishedAttempts } from '../enclosure/wished-attempts.ts'
 import type { PlanEnclosure } from '../request/plan-request.ts'
+import type { PlacedBox } from './room/box-room.ts'
+import type { FoundDesign, Room } from './search/design-problem.ts'
+import { goalFor, goals } from './search/goals.ts'
+import { searchBoxes } from './search/search-boxes.ts'
 import type { Electrics, Weighed } from './search-electrics.ts'
-import type { DesignFigures } from './search-figures.ts'
-import { hindered, type Rejection } from './search-rejection.ts'
+import { broken, readLimits } from './search-limits.ts'
+import { hindered, rejectionBy } from './search-rejection.ts'
+import type { Question } from './shelf/question.ts'
 
 export interface BuiltDesign {
-  readonly alignment: string
   /** What a plan has to be told to build this very box. */
   readonly enclosure: PlanEnclosure
   readonly figures: DesignFigures
   readonly cautions: readonly Caution[]
-}
-
-/** Alignments of one kind that are built, in the order of the plan; a vented box takes several times as long to build. */
-const MOST_ALIGNMENTS: Readonly<Record<PlannedKind, number>> = { closed: 3, vented: 2 }
-
-/** What a plan takes as volume and tuning. */
-const plannable = ({ netVolumeM3, tuningHz }: PlannedCandidate) =>
-  netVolumeM3 >= 1e-3 && netVolumeM3 <= 1 && (tuningHz === undefined || (tuningHz >= 15 && tuningHz <= 100))
-
-interface Suited {
-  readonly sizing: SizingPart
-  readonly candidates: readonly PlannedCandidate[]
-}
-
-function suited({ resolved, drivers, joined }: Electrics, kind: PlannedKind): Weighed<Suited> {
-  const roomM3 = roomForAir(resolved)
-  const sizing = planSizing({ ...resolved, enclosure: { ...resolved.enclosure, kind } }, drivers, joined, roomM3)
-  if (!sizing.done) return { rejection: hindered('enclosure', sizing.refusal.message) }
-  const found = inPlanOrder(sizing.outcome.result.candidates).filter(({ suits }) => suits)
-  const fitting = found.filter(candidate => candidate.netVolumeM3 <= (roomM3 ?? Infinity) && plannable(candidate))
-  if (fitting.length > 0) {
-    return { found: { sizing, candidates: fitting.slice(0, MOST_ALIGNMENTS[kind]).map(sixDigitsThroughout) } }
-  }
-  const least = Math.min(...found.map(({ netVolumeM3 }) => netVolumeM3))
-  return {
-    rejection: Number.isFinite(least)
-      ? hindered(
-          'space',
-          `The smallest ${kind} box that suits takes ${inLitres(least)}${roomM3 === undefined ? '' : `; ${inLitres(roomM3)} are there`}.`
-        )
-      : hindered('enclosure', whyUnsuited(sizing, kind))
-  }
-}
-
-function whyUnsuited(sizing: SizingPart & { readonly done: true }, kind: PlannedKind): string {
-  const { candidates, unsuited } = sizing.outcome.result
-  const why = candidates[0]?.why[0] ?? unsuited[0]?.why
-  return `No ${kind} box suits these drivers${why === undefined ? '.' : `: ${why}.`}`
-}
-
-function pinned({ candidate, wish }: Attempt): PlanEnclosure {
-  const { kind, netVolumeM3, tuningHz } = candidate
-  return {
-    kind,
-    netVolumeM3,
-    ...present({ tuningHz }),
-    ...(wish === undefined
-      ? {}
-      : { portShape: wish.form === 'round' ? 'round' : 'slot', airSpeedMPerS: wish.airSpeedMPerS })
-  }
 }
 
 function figuresOf(
@@ -103,48 +56,122 @@ function figuresOf(
   }
 }
 
-function finished(electrics: Electrics, made: Attempt, levelHz: number): Weighed<BuiltDesign> {
+function finished(
+  electrics: Electrics,
+  enclosure: PlanEnclosure,
+  attempt: Attempt,
+  levelHz: number
+): Weighed<BuiltDesign> {
   const { resolved, joined, load, supply, drivers } = electrics
-  const enclosure = pinned(made)
   const request = { ...resolved, enclosure }
-  const { box, response } = attemptResponse({ request, drivers, joined }, made, [levelHz])
-  const figures = figuresOf(electrics, made, { box, response })
+  const { box, response } = attemptResponse({ request, drivers, joined }, attempt, [levelHz])
+  const figures = figuresOf(electrics, attempt, { box, response })
   if (figures === undefined) return { rejection: hindered('response', unheard(response)) }
   const signal = planSignal(request, joined, response)
   if (!signal.done) return { rejection: hindered('signal', signal.refusal.message) }
   const { matching, wiring } = load
-  const parts = { matching, wiring, drivers, port: made.port, box, response, ...supply, signal }
+  const parts = { matching, wiring, drivers, port: attempt.port, box, response, ...supply, signal }
   const cautions = planCautions(parts, undefined, closedHighPass(response, joined), [])
   const stop = cautions.find(({ level }) => level === 'stop')
   if (stop !== undefined) return { rejection: hindered('stop-caution', stop.message) }
-  return { found: { alignment: made.candidate.name, enclosure, figures, cautions } }
+  return { found: { enclosure, figures, cautions } }
 }
 
 const unheard = (response: ResponsePart) =>
   response.done ? 'The response never rises to half the power of its plateau.' : response.refusal.message
 
-/** The quietest port with which the candidate can be built; a plan takes the same. */
-function firstThatFits(setting: Setting, candidate: PlannedCandidate, sizing: SizingPart): Weighed<Attempt> {
-  let complaint = 'There is nothing to build.'
-  for (const made of attemptsOf(setting, candidate, sizing)) {
-    if (made.complaint === undefined) return { found: made }
-    complaint = made.complaint
+/** What a box may take more as foreseen than it may as laid out, and how far a search goes from the volume foreseen. */
+const SLACK = 1.05
+const NEIGHBOURHOOD = 1.5
+
+/** Boxes near a volume that was found good, no larger than the caller allows. */
+function near(room: Room<PlacedBox>, netVolumeM3: number, mostOuterM3: number): Room<PlacedBox> {
+  const small = (placed: PlacedBox | undefined) =>
+    placed !== undefined && placed.outerM3 <= mostOuterM3 * SLACK ? placed : undefined
+  return {
+    fromM3: Math.max(room.fromM3, netVolumeM3 / NEIGHBOURHOOD),
+    toM3: Math.min(room.toM3, netVolumeM3 * NEIGHBOURHOOD),
+    closed: netM3 => small(room.closed(netM3)),
+    ported: (netM3, tuningHz, areaM2) => small(room.ported(netM3, tuningHz, areaM2))
   }
-  return { rejection: hindered('space', `${candidate.name}, ${inLitres(candidate.netVolumeM3)}: ${complaint}`) }
 }
 
-/** @returns one entry an alignment that suits, or the one reason why there is none */
-export function builtDesigns(
-  electrics: Electrics,
+function designsNear(
+  { resolved, drivers, joined }: Electrics,
   kind: PlannedKind,
-  levelHz: number
-): readonly Weighed<BuiltDesign>[] {
-  const { found, rejection } = suited(electrics, kind)
-  if (found === undefined) return [{ rejection: rejection as Rejection }]
+  { goal: name, limits }: Question,
+  roomM3: number,
+  netVolumeM3: number
+): readonly FoundDesign<PlacedBox>[] {
+  const problem = { ...wishProblem(resolved, drivers, joined, roomM3), kind }
+  const goalNamed = (each: typeof name) => goalFor(goals[each], problem.tables.qts)
+  const loudest = () => searchBoxes({ ...problem, goal: goalNamed('loud') })[0]?.held.levelDb
+  const goal = goalNamed(name)
+  const referenceDb = goal.withinDb === undefined ? undefined : loudest()
+  const room = near(problem.room, netVolumeM3, limits.outerVolumeM3 ?? Infinity)
+  return searchBoxes({ ...problem, room, goal, ...present({ referenceDb }) })
+}
+
+/** Designs laid out for one system, and ports tried for one design, before it is given up; there are others. */
+const MOST_DESIGNS = 6
+const MOST_PORTS = 4
+
+/** `outerRatio`: what was laid out over what was foreseen. */
+type Made = Weighed<BuiltDesign> & { readonly outerRatio?: number }
+
+/** One design with each port in turn. */
+function made(electrics: Electrics, question: Question, design: FoundDesign<PlacedBox>, roomM3: number): Made {
   const { resolved, drivers, joined } = electrics
   const setting = { request: resolved, drivers, joined }
-  return found.candidates.map(candidate => {
-    const made = firstThatFits(setting, candidate, found.sizing)
-    return made.found === undefined ? made : finished(electrics, made.found, levelHz)
-  })
+  let last: Made = { rejection: hindered('enclosure', 'No enclosure of this volume and tuning can be sized.') }
+  let ports = 0
+  for (const { enclosure, attempt } of wishedAttempts(setting, question.goal, () => [design], roomM3)) {
+    if (ports++ >= MOST_PORTS) break
+    if (attempt.complaint !== undefined) {
+      if (ports === 1) last = { rejection: hindered('space', attempt.complaint) }
+      continue
+    }
+    const { found, rejection } = finished(electrics, enclosure, attempt, question.levelHz)
+    if (found === undefined) return { rejection }
+    const outerRatio = found.figures.outerVolumeM3 / design.place.outerM3
+    const beyond = rejectionBy(broken(readLimits(question.limits, found.figures)))
+    return beyond === undefined ? { found, outerRatio } : { rejection: beyond, outerRatio }
+  }
+  return last
+}
+
+/**
+ * @param netVolumeM3  foreseen
+ * @returns the best box for the goal that is built and keeps every limit, or why there is none
+ */
+export function builtDesign(
+  electrics: Electrics,
+  kind: PlannedKind,
+  question: Question,
+  netVolumeM3: number
+): Weighed<BuiltDesign> {
+  const roomM3 = roomForAir(electrics.resolved)
+  if (roomM3 === undefined) return { rejection: hindered('space', 'The space does not hold the drivers.') }
+  const designs = designsNear(electrics, kind, question, roomM3, netVolumeM3)
+  const mostM3 = question.limits.outerVolumeM3 ?? Infinity
+  const passed: FoundDesign<PlacedBox>[] = []
+  // the first box is looked at as it is foreseen, the others as what was laid out before them corrects it
+  let [ratio, isTooLarge] = [1 / SLACK, false]
+  let rejection = hindered('enclosure', 'No box near the one foreseen stands in the space.')
+  while (passed.length < MOST_DESIGNS) {
+    const next = designs.find(
+      design =>
+        design.place.outerM3 * ratio <= mostM3 &&
+        (isTooLarge ? !passed.includes(design) : passed.every(other => isAnother(design, other)))
+    )
+    if (next === undefined) break
+    const tried = made(electrics, question, next, roomM3)
+    if (tried.found !== undefined) return { found: tried.found }
+    const { rejection: why, outerRatio = ratio } = tried
+    if (passed.length === 0 || why.rule !== 'space') rejection = why
+    isTooLarge = why.rule === 'box-size'
+    ratio = outerRatio
+    passed.push(next)
+  }
+  return { rejection }
 }

@@ -1,7 +1,7 @@
 /** Which limits a design keeps, which it breaks and by how much. */
+import type { DesignFigures } from '../../contract/systems/design-system.ts'
 import { type DesignLimitName, designLimitNames } from '../../contract/systems/words.ts'
 import { inDigits } from '../../domain/digits.ts'
-import type { DesignFigures } from './search-figures.ts'
 import type { DesignLimits } from './search-request.ts'
 
 interface LimitRow {
@@ -86,6 +86,27 @@ export function readLimits(limits: DesignLimits, figures: Partial<DesignFigures>
     const left = (atLeast ? value - bound : bound - value) * perSi
     return [{ limit, value: value * perSi, bound: bound * perSi, unit, left }]
   })
+}
+
+/**
+ * Outwards, so that the figure keeps the bound: money and amperes to four digits, decibels to the whole, what a box decides to
+ * two, for the next search lays out another box.
+ */
+function outward({ limit, value }: LimitReading): number {
+  if (rows[limit].atLeast) return Math.floor(value)
+  const digits = limit === 'price' || rows[limit].unit === 'A' ? 4 : 2
+  const step = 10 ** (Math.floor(Math.log10(Math.max(value, 1e-9))) + 1 - digits)
+  return Number((Math.ceil(value / step - 1e-9) * step).toPrecision(digits))
+}
+
+/** The limits with which these figures would be kept. */
+export function givenWay(readings: readonly LimitReading[]): DesignLimits {
+  return Object.fromEntries(
+    readings.map(reading => {
+      const { field, perSi } = rows[reading.limit]
+      return [field, outward(reading) / perSi]
+    })
+  )
 }
 
 export const broken = (readings: readonly LimitReading[]) => readings.filter(({ left }) => left < 0)

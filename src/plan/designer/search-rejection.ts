@@ -1,6 +1,6 @@
 /** Why a combination is not among the designs. */
 import type { Hindrance, RejectionRule } from '../../contract/systems/words.ts'
-import { brokenText, type LimitReading, overshoot } from './search-limits.ts'
+import { brokenText, type LimitReading } from './search-limits.ts'
 
 export interface Rejection {
   readonly rule: RejectionRule
@@ -15,21 +15,11 @@ export interface Rejection {
 
 export const hindered = (rule: Hindrance, detail: string): Rejection => ({ rule, detail })
 
-/** The limit that is broken most, as a share of its bound. */
+/** The first limit that is broken, in the order in which they can be known. */
 export function rejectionBy(readings: readonly LimitReading[]): Rejection | undefined {
   const [first, ...others] = readings
   if (first === undefined) return undefined
-  const { limit, value, bound, unit, left } = others.reduce(
-    (worst, reading) => (overshoot(reading) > overshoot(worst) ? reading : worst),
-    first
-  )
-  const also = readings.length > 1 ? `; ${readings.length - 1} more limits are broken` : ''
-  return {
-    rule: limit,
-    detail: `${brokenText({ limit, value, bound, unit, left })}${also}`,
-    value,
-    bound,
-    unit,
-    beyond: -left
-  }
+  const { limit, value, bound, unit, left } = first
+  const also = others.length === 0 ? '' : `; ${others.length} more limits are broken`
+  return { rule: limit, detail: `${brokenText(first)}${also}`, value, bound, unit, beyond: -left }
 }

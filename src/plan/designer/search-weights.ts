@@ -1,24 +1,9 @@
 /** What the order of designs weighs, where the caller does not say: judgement, echoed with the answer. */
 import type { SearchRequest } from '../../contract/systems/design-search.ts'
-import type { DesignRanking } from '../../contract/systems/words.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { DesignError } from '../../domain/design-error.ts'
 import { say } from '../../domain/say.ts'
 import { type Criterion, criteria, type Weights } from './search-score.ts'
-
-/** Of the others, where one figure shall decide: enough to part equals. */
-const ASIDE = 0.1
-
-const deciding: Readonly<Record<Exclude<DesignRanking, 'balance'>, Criterion>> = {
-  level: 'level',
-  reach: 'reach',
-  box: 'box',
-  price: 'price',
-  current: 'current'
-}
-
-const usual = (rankBy: DesignRanking, criterion: Criterion) =>
-  rankBy === 'balance' || deciding[rankBy] === criterion ? 1 : ASIDE
 
 /** The dearest default of each table, said once. */
 const why: Readonly<Record<Criterion, string>> = {
@@ -41,7 +26,6 @@ const asksForPrice = ({ rankBy, weights, limits }: SearchRequest) =>
 
 /** @throws DesignError `missing-input` where price counts and one is missing, `conflicting-input` where nothing counts */
 export function resolvedWeights(request: SearchRequest, assumed: Assumptions): Weights {
-  const rankBy = assumed.or<DesignRanking>(request.rankBy, 'rankBy', 'balance', 'level, reach, box, price and current')
   const unpriced = missingPrice(request)
   if (unpriced !== undefined && asksForPrice(request)) {
     const detail = say('refused.where-price-counts-every-driver-and')
@@ -50,7 +34,7 @@ export function resolvedWeights(request: SearchRequest, assumed: Assumptions): W
   const entries = criteria.map(criterion => {
     const silent = criterion === 'price' && unpriced !== undefined
     const reason = silent ? 'a price is missing, so none counts' : why[criterion]
-    const weight = silent ? 0 : usual(rankBy, criterion)
+    const weight = silent ? 0 : 1
     return [criterion, assumed.or(request.weights?.[criterion], `weights.${criterion}`, weight, reason)] as const
   })
   if (entries.some(([, weight]) => weight > 0)) return Object.fromEntries(entries) as Weights

@@ -4,7 +4,7 @@ import type { CircuitLevel, EngineState } from '../../contract/supply/words.ts'
 import { lostV } from '../../domain/circuit/points/circuit-voltages.ts'
 import type { CircuitPart } from './plan-graph.ts'
 
-export interface LeastVoltage {
+interface LeastVoltage {
   readonly voltageV: number
   /** From the nearest battery to it [V]. */
   readonly lostV: number
@@ -14,7 +14,7 @@ export interface LeastVoltage {
 
 type Done = CircuitPart & { readonly done: true }
 
-export const stateOf = ({ outcome }: Done, level: CircuitLevel, engine: EngineState): CircuitState | undefined =>
+const stateOf = ({ outcome }: Done, level: CircuitLevel, engine: EngineState): CircuitState | undefined =>
   outcome.result.states.find(state => state.level === level && state.engine === engine)
 
 /** @returns undefined where the voltage collapses or nothing feeds the amplifiers */

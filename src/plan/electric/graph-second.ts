@@ -1,11 +1,12 @@
 /** The second battery in the circuit of a plan: its fuse, lead and ground, and the relay or charger before it. */
 import type { CircuitRequest } from '../../contract/supply/supply-circuit.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import { secondSource } from './battery-sources.ts'
 import { cable, fuseBetween, type Pieces, points, together } from './graph-pieces.ts'
 import { bootSurroundings } from './plan-branches.ts'
 import { type PowerRun, RELAY_PIECE_M } from './plan-run.ts'
 import type { PowerRuns } from './plan-supply.ts'
-import { CHARGER_OVER_NOMINAL, secondSource } from './second-battery.ts'
+import { CHARGER_OVER_NOMINAL } from './second-battery.ts'
 
 /** A closed contact with its two lugs [Ω]. Common practice, no source. */
 const RELAY_OHM = 0.0004

@@ -8,12 +8,15 @@ import { resaid } from '../../domain/caution.ts'
 import { cableJudgement } from '../../domain/circuit/cable/cable-judgement.ts'
 import type { ReturnPath } from '../../domain/circuit/choice/cable-request.ts'
 import { chooseCable } from '../../domain/circuit/choice/choose-cable.ts'
+import { voltageClass } from '../../domain/circuit/fuse/fuse-families-iso-8820.ts'
+import { fuseJudgement } from '../../domain/circuit/fuse/fuse-judgement.ts'
 import { amplifierVoltage } from '../../domain/circuit/load/converter-load.ts'
 import { supplyJudgement } from '../../domain/circuit/source/supply-judgement.ts'
 import { present } from '../../domain/present.ts'
 import { say } from '../../domain/say.ts'
 import { type Part, runPart } from '../request/part.ts'
 import { usual } from '../request/plan-usual.ts'
+import { secondSource } from './battery-sources.ts'
 import { conductorOf } from './plan-conductor.ts'
 import { type BranchRun, sizeOf } from './plan-run.ts'
 
@@ -69,6 +72,18 @@ function sheetOf({ supply: { makerFuseA, terminalAreaM2 } }: PlanRequest, amplif
   }
 }
 
+/**
+ * What its fuse may have to break: of a second battery right beside the block all of it; of the first what the trunk leaves,
+ * which the usual families break; of a converter nothing much.
+ */
+function faultOf({ supply }: PlanRequest): Pick<CableChoiceRequest, 'source' | 'fuseTypes'> {
+  const { secondBattery, systemVoltageV, converter, source } = supply
+  const second = secondBattery === undefined ? {} : secondSource({ secondBattery })
+  if (Object.keys(second).length > 0) return { source: second }
+  const usualTypes = fuseJudgement.usualTypes[voltageClass(amplifierVoltage(systemVoltageV, converter))]
+  return { fuseTypes: [...usualTypes], ...(converter === undefined ? present({ source }) : {}) }
+}
+
 function branchRequest(
   request: PlanRequest,
   amplifier: AmplifierOnSupply,
@@ -76,7 +91,7 @@ function branchRequest(
   sizing: SupplyCurrent['sizing'],
   dropLimitV: number
 ): CableChoiceRequest {
-  const { gaugeSystem, insulationMaterial, source, converter } = request.supply
+  const { gaugeSystem, insulationMaterial, converter } = request.supply
   const systemVoltageV = amplifierVoltage(request.supply.systemVoltageV, converter)
   const path: ReturnPath = { kind: 'cable', lengthM: branchReturnM(request) }
   return {
@@ -88,8 +103,8 @@ function branchRequest(
     dropLimitV,
     ...bootSurroundings(request),
     ...sheetOf(request, amplifier, index),
-    // behind a converter the battery drives no fault
-    ...present({ gaugeSystem, insulationMaterial, source: converter === undefined ? source : undefined })
+    ...faultOf(request),
+    ...present({ gaugeSystem, insulationMaterial })
   }
 }
 

@@ -1,58 +1,42 @@
 /** The whole system as one circuit between named points: what was sized is laid into it once, every current and voltage is read from it. */
-import type { Circuit, CircuitBattery, CircuitRequest } from '../../contract/supply/supply-circuit.ts'
+import type { Circuit, CircuitRequest } from '../../contract/supply/supply-circuit.ts'
 import type { AmplifierOnSupply, CurrentRequest, SupplyCurrent } from '../../contract/supply/supply-current.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { computeCircuit } from '../../domain/circuit/points/compute-circuit.ts'
-import type { BatteryRequest } from '../../domain/circuit/source/engine-off.ts'
 import { supplyJudgement } from '../../domain/circuit/source/supply-judgement.ts'
 import type { Assumption } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
 import { type Part, runPart, waitingFor } from '../request/part.ts'
 import { RUNNING_OVER_NOMINAL, usual } from '../request/plan-usual.ts'
+import { starterSource } from './battery-sources.ts'
 import { converterPieces, converterSources } from './graph-converter.ts'
-import { type Hub, type Pieces, points, powerPieces, together } from './graph-pieces.ts'
+import { type Hub, minusOf, type Pieces, points, powerPieces, together } from './graph-pieces.ts'
 import { secondPieces, secondSources, trunkEndsAt } from './graph-second.ts'
 import { hasBlock } from './plan-run.ts'
 import type { CurrentPart, PowerRuns } from './plan-supply.ts'
 
 export type CircuitPart = Part<CircuitRequest, Circuit>
 
-/** Of a kind that says too little of its resistance the capacity would be refused. */
-function capacityOf({ chemistry, capacityAh }: Pick<CircuitBattery, 'chemistry' | 'capacityAh'>) {
-  return chemistry === undefined || chemistry === 'flooded' ? {} : present({ capacityAh })
-}
-
-/** The battery, from what is said of it in either place. */
-function batteryOf({ source = {}, battery }: Pick<PlanRequest['supply'], 'source' | 'battery'>) {
-  const said: Partial<BatteryRequest> = { ...battery, ...source }
-  const { chemistry, capacityAh, resistanceOhm, coldCrankingA } = said
-  const { openCircuitV } = source
-  return {
-    id: 'battery',
-    plus: points.batteryPlus,
-    minus: points.batteryMinus,
-    ...present({ openCircuitV, chemistry, resistanceOhm, coldCrankingA }),
-    ...capacityOf(present({ chemistry, capacityAh }))
-  }
-}
+const starterPoles = { id: 'battery', plus: points.batteryPlus, minus: points.batteryMinus }
 
 /** The plan's own charging system; where none is described it is stiff and gives whatever is asked. */
-function chargingOf({ systemVoltageV }: PlanRequest['supply'], charging: SupplyCurrent['charging']) {
+function chargingOf(request: PlanRequest, charging: SupplyCurrent['charging']) {
+  const { systemVoltageV } = request.supply
   const { stiffA, stiffOhm } = usual
-  const poles = { id: 'charging', plus: points.batteryPlus, minus: points.batteryMinus }
+  const poles = { id: 'charging', plus: points.batteryPlus, minus: minusOf(request) }
   const setV = systemVoltageV * RUNNING_OVER_NOMINAL
   if (charging === undefined)
     return { ...poles, setV, idleA: stiffA.value, drivingA: stiffA.value, slopeOhm: stiffOhm.value }
   return { ...poles, setV, idleA: charging.idleAvailableA, drivingA: charging.cruiseAvailableA }
 }
 
-function vehicleOf({ battery }: PlanRequest['supply'], charging: SupplyCurrent['charging']) {
+function vehicleOf(request: PlanRequest, charging: SupplyCurrent['charging']) {
   return {
     id: 'vehicle',
     plus: points.batteryPlus,
-    minus: points.batteryMinus,
+    minus: minusOf(request),
     currentA: charging?.baseLoadA ?? 0,
-    parkedA: battery?.parkedLoadA ?? supplyJudgement.parkedLoadA.value
+    parkedA: request.supply.battery?.parkedLoadA ?? supplyJudgement.parkedLoadA.value
   }
 }
 
@@ -75,14 +59,14 @@ function graphRequest(
   const converters = [...second.converters, ...converterSources(request, runs)]
   return {
     systemVoltageV: supply.systemVoltageV,
-    batteries: [batteryOf(supply), ...second.batteries],
-    alternators: [chargingOf(supply, charging)],
+    batteries: [{ ...starterPoles, ...starterSource(supply) }, ...second.batteries],
+    alternators: [chargingOf(request, charging)],
     ...(converters.length === 0 ? {} : { converters }),
     cables,
     ...(fuses.length === 0 ? {} : { fuses }),
     ...(links.length === 0 ? {} : { links }),
     amplifiers: amplifiers.map((amplifier, index) => amplifierOf(amplifier, index, runs.amplifiers)),
-    accessories: [vehicleOf(supply, charging)]
+    accessories: [vehicleOf(request, charging)]
   }
 }
 

@@ -61,6 +61,10 @@ function currentRequest({ amplifier, car, supply }: PlanRequest, joined: JoinedD
   }
 }
 
+/** What all amplifiers of the run draw. */
+export const planCurrent = (request: PlanRequest, joined: JoinedDrivers): CurrentPart =>
+  runPart(currentRequest(request, joined), supplyCurrent)
+
 const NO_BRANCHES: Branches = { runs: [], cautions: [] }
 const NO_RUNS = { branches: [], cautions: [], assumed: [] } as const
 
@@ -114,7 +118,7 @@ export function planSupply(
       runs: { ...NO_RUNS, amplifiers: [] }
     }
   }
-  const current = runPart(currentRequest(request, joined), supplyCurrent)
+  const current = planCurrent(request, joined)
   if (!current.done) {
     const part = waitingFor('the current')
     return {

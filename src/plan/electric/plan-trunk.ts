@@ -9,6 +9,7 @@ import type { Assumption } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
 import type { Part } from '../request/part.ts'
 import { drawSheet } from '../request/plan-amplifier.ts'
+import { starterSource } from './battery-sources.ts'
 import { branchLengthM, branchReturnM, dropAllowedV } from './plan-branches.ts'
 import { conductorOf } from './plan-conductor.ts'
 import type { PowerRun } from './plan-run.ts'
@@ -17,7 +18,7 @@ import { chargerInputA, type SecondLink } from './second-battery.ts'
 export type FusePart = Part<FuseRequest, FuseAnswer>
 
 /** What decides how the trunk is laid. */
-export interface TrunkTask {
+interface TrunkTask {
   readonly current: SupplyCurrent
   /** Whether it ends in a block, not in an amplifier. */
   readonly shared: boolean
@@ -59,8 +60,13 @@ function trunkLoad({ current: { sizing, converter }, link }: TrunkTask) {
   return { currentA: inputA ?? sizing.fullSineA, heavyCurrentA: inputA ?? sizing.heavyA }
 }
 
+function sourceOf({ supply }: PlanRequest): Pick<CableChoiceRequest, 'source'> {
+  const source = starterSource(supply)
+  return Object.keys(source).length === 0 ? {} : { source }
+}
+
 export function trunkCable(request: PlanRequest, task: TrunkTask): CableChoiceRequest {
-  const { systemVoltageV, positiveLengthM, return: path, gaugeSystem, source } = request.supply
+  const { systemVoltageV, positiveLengthM, return: path, gaugeSystem } = request.supply
   const { current, shared } = task
   const sourceVoltageV = current.converter === undefined ? sizedAtV(current, systemVoltageV) : systemVoltageV
   return {
@@ -69,7 +75,8 @@ export function trunkCable(request: PlanRequest, task: TrunkTask): CableChoiceRe
     positiveLengthM,
     return: trunkReturn(path, shared),
     ...conductorOf(request),
-    ...present({ gaugeSystem, source }),
+    ...present({ gaugeSystem }),
+    ...sourceOf(request),
     ...trunkDrop(request, shared),
     ...trunkEnd(request, shared),
     ...trunkLoad(task)
@@ -82,7 +89,7 @@ export function trunkFuse(
   task: TrunkTask,
   { designation, runs }: { readonly designation: string; readonly runs: number }
 ): FuseRequest {
-  const { systemVoltageV, makerFuseA, source, fuseDistanceM, sheathed } = request.supply
+  const { systemVoltageV, makerFuseA, fuseDistanceM, sheathed } = request.supply
   const { currentA, heavyCurrentA } = trunkLoad(task)
   return {
     currentA: currentA / runs,
@@ -91,7 +98,8 @@ export function trunkFuse(
     cable: { designation, ...conductorOf(request) },
     ...(makerFuseA === undefined || task.shared || runs > 1 ? {} : { makerFuseA }),
     ...(task.link !== undefined && task.link.kind !== 'charger' ? { linksTwoBatteries: true } : {}),
-    ...present({ source, distanceM: fuseDistanceM, sheathed })
+    ...sourceOf(request),
+    ...present({ distanceM: fuseDistanceM, sheathed })
   }
 }
 

@@ -11,6 +11,7 @@ import type { Assumption } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
 import { type Part, runPart } from '../request/part.ts'
 import { usual } from '../request/plan-usual.ts'
+import { secondSource } from './battery-sources.ts'
 import { bootSurroundings, cautionsOf, dropAllowedV } from './plan-branches.ts'
 import { type PowerRun, sizeOf } from './plan-run.ts'
 
@@ -58,13 +59,6 @@ export function relayRating({ runs, fuse }: PowerRun): number {
   return relaysA.find(ratedA => ratedA >= throughA) ?? Math.ceil(throughA / 100) * 100
 }
 
-/** Its strength, for what its fuse must break; a flooded one without cranking current says nothing of it. */
-export function secondSource({ secondBattery }: PlanRequest['supply']) {
-  const { chemistry, capacityAh, coldCrankingA, resistanceOhm } = secondBattery ?? {}
-  const known = chemistry === undefined || chemistry === 'flooded' ? {} : present({ capacityAh })
-  return { ...present({ chemistry, coldCrankingA, resistanceOhm }), ...known }
-}
-
 /** What its leads have in common: the boot, the second battery as the source of a fault. */
 function leadBasis(request: PlanRequest) {
   const { systemVoltageV, gaugeSystem, insulationMaterial } = request.supply
@@ -88,7 +82,7 @@ function leadRequest(request: PlanRequest, { sizing }: SupplyCurrent): CableChoi
   }
 }
 
-export interface SecondLead {
+interface SecondLead {
   /** From the second battery to the block; absent where no single size passes. */
   readonly run?: PowerRun
   readonly cautions: readonly Caution[]

@@ -5,10 +5,7 @@ import { inDigits } from '../../domain/digits.ts'
 import { present } from '../../domain/present.ts'
 import type { PlacedBox } from '../designer/room/box-room.ts'
 import type { FoundDesign } from '../designer/search/design-problem.ts'
-import type { JoinedDrivers } from '../load/plan-load.ts'
 import { attemptResponse } from './attempt-response.ts'
-import type { BoxPart } from './plan-box.ts'
-import type { ResponsePart } from './plan-response.ts'
 import type { Setting } from './setting.ts'
 import { COMPARED_HZ, systemFigures } from './system-figures.ts'
 import { wishedAttempts } from './wished-attempts.ts'
@@ -91,15 +88,8 @@ function alternatives(wished: Wished, planned: SystemFigures): readonly PlanAlte
   return found
 }
 
-/** The box that is planned in figures, and those beside it; none where it cannot be heard. */
-export function planChoice(
-  wished: Wished,
-  box: BoxPart,
-  response: ResponsePart,
-  driven: JoinedDrivers
-): PlanChoice | undefined {
-  const figures = systemFigures(box, response, driven)
-  if (figures === undefined) return undefined
+/** The box that is planned in figures, and those beside it. */
+export function planChoice(wished: Wished, figures: SystemFigures): PlanChoice {
   return { goal: wished.goal, figures, alternatives: alternatives(wished, figures) }
 }
 

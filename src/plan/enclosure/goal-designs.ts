@@ -1,16 +1,13 @@
 /** The boxes worth trying first for a wish in plain words: searched in closed form, then sized, ported and laid out like any other. */
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { type DesignGoal, portShapes } from '../../contract/systems/words.ts'
-import { type Air, airOf } from '../../domain/air/air.ts'
+import type { Air } from '../../domain/air/air.ts'
 import { assumptions } from '../../domain/assume.ts'
 import { cabinGain } from '../../domain/cabin/cabin-gain.ts'
-import { type Driver, driverOf } from '../../domain/driver/driver.ts'
-import { SWEPT_VOLUMES } from '../../domain/enclosure/model/air-spring.ts'
 import { enclosureDefaults } from '../../domain/enclosure/model/defaults.ts'
 import { portSpeeds } from '../../domain/port/air-speed.ts'
 import { portSizingDefaults } from '../../domain/port/sizing/defaults.ts'
 import { present } from '../../domain/present.ts'
-import type { DriveLimits } from '../designer/evaluate/box-response.ts'
 import { designGridHz } from '../designer/evaluate/design-grid.ts'
 import { driverTables } from '../designer/evaluate/driver-tables.ts'
 import { programme } from '../designer/evaluate/held-level.ts'
@@ -22,24 +19,19 @@ import { searchBoxes } from '../designer/search/search-boxes.ts'
 import type { JoinedDrivers } from '../load/plan-load.ts'
 import { ventedOnly } from '../request/plan-conflicts.ts'
 import type { PlanEnclosure } from '../request/plan-request.ts'
+import { drivenGroup } from './driven-group.ts'
 import { CROSSOVER_ORDER, crossoverHz } from './plan-crossover.ts'
-import { acousticDriver, type DriverPart } from './plan-drivers.ts'
+import type { DriverPart } from './plan-drivers.ts'
 import { shellRequest } from './plan-shell.ts'
 
-/** Music heats with less than a quarter of a full sine: usual 0.13 to 0.2 (common practice, no source), so on the safe side. */
-const MUSIC_DUTY = 0.25
 /** Bass below this is rare and falls 12 dB an octave. Ours. */
 const MUSIC = { fromHz: 20, slopeOrder: 2 } as const
-/** Second harmonic of the air about 5 %. Ours. */
-const SPRING_SHARE = 0.08
 const GAIN_STEP_DB = 1
 /** Air that braces take, over what is wanted; the layout sets them where they fit. Ours. */
 const BRACED = 1.02
 /** Boxes laid out before the textbook's alignments are tried, and how far apart they are. Ours. */
 const MOST_TRIED = 4
 const APART = { volume: 1.12, tuning: 1.06 } as const
-/** Least air a driver has in any box that is looked at. Ours. */
-const LEAST_M3 = 3e-3
 
 /** What stands in the space, up to the largest box that the layout has found there. */
 function roomOf(request: PlanRequest, largestM3: number, leastM3: number, { soundSpeedMPerS }: Air): Room<PlacedBox> {
@@ -55,49 +47,41 @@ function roomOf(request: PlanRequest, largestM3: number, leastM3: number, { soun
   })
 }
 
-function limitsOf({ xmaxM, powerW }: Driver, count: number, joined: JoinedDrivers): DriveLimits {
-  const heatW = powerW === undefined ? undefined : powerW * count
-  const ratedV = heatW === undefined ? undefined : Math.sqrt((heatW * joined.loadOhm) / MUSIC_DUTY)
-  return {
-    ...present({ coneM: xmaxM, heatW, ratedV }),
-    duty: MUSIC_DUTY,
-    amplifierV: joined.amplifierVoltageV,
-    springShare: SPRING_SHARE
-  }
-}
+/** Peak air speed that a searched port keeps. */
+export const searchedAirSpeed = ({ enclosure = {} }: PlanRequest): number =>
+  enclosure.airSpeedMPerS ?? portSpeeds.flared
 
 /** Who asks for a port asks for a vented box. */
 export const wantedKind = ({ kind, ...enclosure }: PlanEnclosure) =>
   ventedOnly.some(field => enclosure[field] !== undefined) ? 'vented' : kind
 
 /** The question of the search, with what the caller has fixed. */
-function problemOf(
+export function wishProblem(
   request: PlanRequest,
   drivers: DriverPart & { readonly done: true },
   joined: JoinedDrivers,
   largestM3: number
 ): Omit<DesignProblem<PlacedBox>, 'goal'> {
-  const { enclosure = {}, driverCount: count, car } = request
-  const air = airOf(request.air, assumptions())
-  const driver = driverOf(acousticDriver(drivers.outcome.result), air)
-  const wiring = { driver, count, inSeries: joined.driversInSeries, seriesOhm: joined.seriesOhm, air }
-  const swept = SWEPT_VOLUMES * count * driver.sdM2 * (driver.xmaxM ?? 0)
+  const { enclosure = {}, car } = request
+  const { wish, limits, leastM3 } = drivenGroup(request, drivers, joined)
+  const { air } = wish
   const seat = car.cabin && cabinGain(car.cabin, air.soundSpeedMPerS, designGridHz, assumptions()).gainDb
   return {
-    tables: driverTables(wiring, designGridHz),
-    limits: limitsOf(driver, count, joined),
-    airSpeedMPerS: enclosure.airSpeedMPerS ?? portSpeeds.flared,
+    tables: driverTables(wish, designGridHz),
+    limits,
+    airSpeedMPerS: searchedAirSpeed(request),
     leakQ: enclosureDefaults.openedLeakQ.value,
     programme: programme(designGridHz, { cornerHz: crossoverHz(request), order: CROSSOVER_ORDER }, MUSIC),
     highestV: joined.targetVoltageV,
     gainStepDb: GAIN_STEP_DB,
     seatGainDb: seat ?? new Float64Array(designGridHz.length),
-    room: roomOf(request, largestM3, Math.max(swept, LEAST_M3 * count), air),
+    room: roomOf(request, largestM3, leastM3, air),
     ...present({ kind: wantedKind(enclosure), tuningHz: enclosure.tuningHz, areaM2: enclosure.portAreaM2 })
   }
 }
 
-function isAnother(a: FoundDesign<PlacedBox>, b: FoundDesign<PlacedBox>): boolean {
+/** Far enough apart to be worth a layout of its own. */
+export function isAnother(a: FoundDesign<PlacedBox>, b: FoundDesign<PlacedBox>): boolean {
   const ratio = (one = 1, other = 1) => Math.max(one / other, other / one)
   return (
     a.kind !== b.kind ||
@@ -113,7 +97,7 @@ export function wishDesigner(
   joined: JoinedDrivers,
   largestM3: number
 ): (wish: DesignGoal) => readonly FoundDesign<PlacedBox>[] {
-  const problem = problemOf(request, drivers, joined, largestM3)
+  const problem = wishProblem(request, drivers, joined, largestM3)
   const { qts } = problem.tables
   const known = new Map<DesignGoal, readonly FoundDesign<PlacedBox>[]>()
   const found = (wish: DesignGoal): readonly FoundDesign<PlacedBox>[] => {

@@ -20,13 +20,13 @@ export type PortPart = Part<PortSizingRequest, PortSizing>
  * Peak air speeds tried in turn where the caller states none: quiet, audible up close, the most that common practice allows, less
  * what the finished box may differ from the one asked for.
  */
-export const AIR_SPEEDS_TRIED = [portSpeeds.sharp, portSpeeds.flared, 0.95 * portSpeeds.highest] as const
+const AIR_SPEEDS_TRIED = [portSpeeds.sharp, portSpeeds.flared, 0.95 * portSpeeds.highest] as const
 
 /** Tubes first, then slots along the floor of half the box's width and of the whole, or a third where that would be flat, and one up a side. */
 const portFormsTried = ['round', 'half-slot', 'slot', 'side-slot'] as const
 /** Of an area that is given, the slots no wider than they have to be. */
 const portsOfAreaTried = ['round', 'floor-slot', 'wall-slot'] as const
-export type PortForm = (typeof portFormsTried)[number] | (typeof portsOfAreaTried)[number]
+type PortForm = (typeof portFormsTried)[number] | (typeof portsOfAreaTried)[number]
 
 export interface PortWish {
   readonly airSpeedMPerS: number

@@ -25,7 +25,7 @@ export interface BuiltEnclosure {
 }
 
 /** The frequencies of a bass system, close enough for a smooth chart. */
-export const SHOWN = { fromHz: 10, toHz: 200, points: 120 } as const
+const SHOWN = { fromHz: 10, toHz: 200, points: 120 } as const
 
 function responseRequest(
   request: PlanRequest,

@@ -16,12 +16,12 @@ function boxDriver({ driver, driverCount }: PlanRequest): BoxDriver {
 }
 
 export function shellRequest(request: PlanRequest): BoxRequest {
-  const { thicknessM, frontLayers, bracing: _bracing, terminal = {}, sheet: _sheet, ...board } = request.board
+  const { thicknessM, frontLayers, recessM, bracing: _bracing, terminal = {}, sheet: _sheet, ...board } = request.board
   const wedge = request.car.space.shape === 'wedge' ? ({ shape: 'wedge', slopedFace: 'back' } as const) : {}
   return {
     ...wedge,
     thicknessM,
-    ...present({ frontLayers }),
+    ...present({ frontLayers, recessM }),
     ...(Object.keys(board).length === 0 ? {} : { board }),
     drivers: [boxDriver(request)],
     fittings: { terminal, ...(request.finish?.lined === true ? { lining: LINING } : {}) }

@@ -109,7 +109,7 @@ function remade({ request, outcome }: Done, { widthM, heightM }: Move): BoxPart 
   return runPart<BoxRequest, BoxLayout>({ ...request, outer: sizes }, layOutBox)
 }
 
-export interface BoxOnSheets {
+interface BoxOnSheets {
   readonly box: BoxPart
   readonly saving?: SheetSaving
 }

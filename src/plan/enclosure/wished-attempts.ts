@@ -11,9 +11,9 @@ import { inPlanOrder, planSizing, type SizingPart } from './plan-candidates.ts'
 import type { Setting } from './setting.ts'
 
 /** A box told by its figures. */
-export type GivenEnclosure = Omit<PlanEnclosure, 'goal' | 'qtc'>
+type GivenEnclosure = Omit<PlanEnclosure, 'goal' | 'qtc'>
 
-export interface WishedAttempt {
+interface WishedAttempt {
   /** What a caller says to have this very box. */
   readonly enclosure: GivenEnclosure
   /** The setting in which it is told, its gain set. */

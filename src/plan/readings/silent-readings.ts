@@ -1,10 +1,11 @@
 /** Readings before any music plays: batteries at rest, what the amplifiers draw idle, the charging voltage. */
 import type { PlanReading } from '../../contract/systems/readings.ts'
+import { SWITCHED_ON_V } from '../../domain/signal/commissioning.ts'
+import { twelves } from '../../domain/twelves.ts'
+import { PARKED_A } from '../work/hand-over.ts'
 import type { Card } from './card.ts'
 import { limitOf, readingOf } from './reading.ts'
 
-/** As its step says. */
-const PARKED_MA = 20
 const OFF = 'engine off, nothing plays'
 const RUNNING = 'engine idling, nothing plays'
 
@@ -55,7 +56,7 @@ function chargingReadings({ silentIdling, request, names, feeding }: Card): read
       const lost = readingOf(silentIdling, 'mV', see => see.between(from.plus, from.minus) - see.between(plus, minus), {
         step: 'running',
         what: `lost on the way to ${names[index]}`,
-        probes: `difference of the readings at the ${from.name} and at the amplifier`,
+        probes: `difference of the readings at the ${from.name === 'converter' ? 'converter' : 'battery'} and at the amplifier`,
         when: RUNNING,
         above: 'a joint that is not tight, or a battery that is being charged through this cable'
       })
@@ -85,7 +86,7 @@ function switching({ feeding }: Card): readonly PlanReading[] {
   return [
     limitOf(
       'V',
-      { lowest: 0.8 * Math.min(...feeding.map(({ nominalV }) => nominalV)) },
+      { lowest: SWITCHED_ON_V * twelves(Math.min(...feeding.map(({ nominalV }) => nominalV))) },
       {
         step: 'turn-on',
         what: 'turn-on of the amplifier',
@@ -96,7 +97,7 @@ function switching({ feeding }: Card): readonly PlanReading[] {
     ),
     limitOf(
       'mA',
-      { highest: PARKED_MA },
+      { highest: 1000 * PARKED_A },
       {
         step: 'parked-current',
         what: 'drain of the amplifiers',

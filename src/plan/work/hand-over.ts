@@ -3,7 +3,7 @@ import { inDigits } from '../../domain/digits.ts'
 import type { UnnumberedStep } from './first-start.ts'
 
 /** What a parked car may give to the whole system [A]. Common practice, no source: a month or two of a sound battery. */
-const PARKED_A = 0.02
+export const PARKED_A = 0.02
 
 const noise: UnnumberedStep = {
   id: 'noise',

@@ -56,4 +56,23 @@ describe('the least size of a box', () => {
     const narrow = { ...leaning, netVolumeM3: 0.0216, limits: room }
     expect(failed(narrow)).toEqual([])
   })
+
+  it.each([
+    ['top', 'heightM', 0.15 + 0.02 + 0.018, 'depthM', 0.312 + 0.03 + 2 * 0.018],
+    ['bottom', 'heightM', 0.15 + 0.02 + 0.018, 'depthM', 0.312 + 0.03 + 2 * 0.018],
+    ['left', 'widthM', 0.15 + 0.02 + 0.018, 'depthM', 0.312 + 0.03 + 2 * 0.018],
+    ['back', 'depthM', 0.15 + 0.02 + 0.018, 'heightM', 0.312 + 0.03 + 2 * 0.018]
+  ] as const)('asks for the same behind and beside a driver in the %s', (face, behind, behindM, beside, besideM) => {
+    const request: BoxRequest = { netVolumeM3: 0.045, thicknessM: 0.018, drivers: [{ ...driver, face }] }
+    const wide = { widthM: 0.9, heightM: 0.9, depthM: 0.9 }
+    for (const [size, leastM] of [
+      [behind, behindM],
+      [beside, besideM]
+    ] as const) {
+      const low = { ...request, netVolumeM3: 0.1, limits: { ...wide, [size]: leastM - 0.001 } }
+      expect(refusal(low).faults[0]?.minimum).toBeCloseTo(leastM, 9)
+      expect(failed({ ...request, limits: { ...wide, [size]: leastM } })).toEqual([])
+    }
+    expect(failed({ ...request, limits: wide })).toEqual([])
+  })
 })

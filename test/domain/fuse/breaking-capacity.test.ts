@@ -29,7 +29,9 @@ describe('the largest fault a fuse must break', () => {
     expect(result.prospectiveA).toBeCloseTo(12.8 / (0.003 + 0.057 / 50), 6)
     expect(assumed.find(({ field }) => field === 'source.resistanceOhm')?.value).toBe(0.003)
     expect(breakingOf(base)?.level).toBe('care')
-    expect(breakingOf(base)?.message).toContain('None of the families listed here breaks that')
+    // a guess of the battery chooses no other family; it names one
+    expect(result.fuse.type).toBe('SF30')
+    expect(breakingOf(base)?.message).toContain('breaks 6000 A')
   })
 
   it('gives both ends of a battery of 640 A cold cranking: 3.125 mΩ to break, 8.4375 mΩ to clear', () => {
@@ -83,8 +85,16 @@ describe('the largest fault a fuse must break', () => {
   it('tells the truth of lithium: 100 Ah may be 0.6 mΩ, 13.4 V over 1.74 mΩ are 7.7 kA, a starter battery is not', () => {
     const lithium = { ...base, source: { chemistry: 'lithium', capacityAh: 100 } } as const
     expectPrinted(rateFuse(lithium).result.prospectiveA, '7701')
-    expect(breakingOf(lithium)).toMatchObject({ level: 'care', figures: { breakingA: 2000 } })
-    expect(breakingOf(lithium)?.message).toContain('at least 7800 A')
+    // a battery that is described gets a fuse that breaks it
+    expect(rateFuse(lithium).result.fuse).toMatchObject({ type: 'class-t', ratingA: 50, breakingA: 20_000 })
+    expect(breakingOf(lithium)).toBeUndefined()
+    const strips = { ...lithium, types: ['SF30'] } as const
+    expect(breakingOf(strips)).toMatchObject({ level: 'care', figures: { breakingA: 2000 } })
+    expect(breakingOf(strips)?.message).toContain('breaks 20000 A')
+    // no family of the list: 12.8 V over 0.1 and 0.38 mΩ
+    const bank = { ...base, currentA: 140, heavyCurrentA: 50, cable: { designation: '1/0 AWG', ...cool } }
+    const huge = { ...bank, types: ['SF51'], source: { resistanceOhm: 1e-4 } } as const
+    expect(breakingOf(huge)?.message).toContain('None of the families listed here breaks that')
     // 2 V over 320 A are 6.25 mΩ: 1732 A
     expect(breakingOf({ ...base, source: { coldCrankingA: 320 } })).toBeUndefined()
   })
@@ -109,7 +119,7 @@ describe('the largest fault a fuse must break', () => {
         const request = { ...small(currentA, source), cable: { designation: '1/0 AWG', ...cool } }
         const { fuse } = rateFuse(request).result
         const faultA = 12.8 / (source.resistanceOhm + source.leadOhm + 0.057 / fuse.ratingA)
-        expect(breakingOf(request) === undefined).toBe(faultA <= (['C', 'E'].includes(fuse.type) ? 1000 : 2000))
+        expect(breakingOf(request) === undefined).toBe(faultA <= fuse.breakingA)
         expect(fuse.ratingA).toBeLessThanOrEqual(Math.max(2 * currentA * 2, 60))
       }),
       { seed: 14, numRuns: 300 }

@@ -39,7 +39,7 @@ describe('fuse tables', () => {
   }
 
   it('opens sooner the higher the current, and promises nothing below the first row', () => {
-    for (const type of ['C', 'E', 'SF30', 'single-bolt', 'F'] as const) {
+    for (const type of fuseTypes) {
       expect(timeBand(type, 100, 110).maximumS).toBeUndefined()
       let last = Number.POSITIVE_INFINITY
       for (let percent = 200; percent <= 1000; percent += 20) {
@@ -78,7 +78,11 @@ describe('fuse tables', () => {
     it(`rounds ${load} A up to ${rating} A`, () =>
       expect(
         nextRating(
-          { lowestA: load, systemVoltageV: 12, breaking: { openCircuitV: 12.6, loopOhm: 0.01, stated: false } },
+          {
+            lowestA: load,
+            systemVoltageV: 12,
+            breaking: { openCircuitV: 12.6, loopOhm: 0.01, stated: false, described: false }
+          },
           't'
         )?.ratingA
       ).toBe(rating))
@@ -88,13 +92,33 @@ describe('fuse tables', () => {
     expect(nextRating({ lowestA: 501, systemVoltageV: 12 }, 't')).toBeUndefined()
     expect(nextRating({ lowestA: 301, systemVoltageV: 48 }, 't')).toBeUndefined()
     // 30 A cold is 0.057 V/30 A = 1.9 mΩ: a source of 12 V and 10.1 mΩ drives exactly 1000 A through it
-    const behind = (loopOhm: number) => ({ openCircuitV: 12, loopOhm, stated: true })
+    const behind = (loopOhm: number) => ({ openCircuitV: 12, loopOhm, stated: true, described: false })
     const type = (loopOhm: number) =>
       nextRating({ lowestA: 30, systemVoltageV: 12, breaking: behind(loopOhm) }, 't')?.family.type
     expect(type(0.0101 * (1 + 1e-9))).toBe('C')
     expect(type(0.01009)).toBe('SF30')
     const at48 = { lowestA: 120, systemVoltageV: 48, breaking: behind(0.03) }
     expect(nextRating(at48, 't')?.family.type).toBe('single-bolt')
+  })
+
+  it('takes a family that breaks more behind a battery that was described, and the usual one where nobody knows', () => {
+    const link = (loopOhm: number, described: boolean, lowestA = 100, systemVoltageV = 12) => {
+      const breaking = { openCircuitV: 12.8, loopOhm, stated: false, described }
+      const { family, ratingA } = nextRating({ lowestA, systemVoltageV, breaking }, 't') ?? {}
+      return `${family?.type} ${ratingA}`
+    }
+    // 12.8 V over 3 + 0.57 mΩ are 3585 A, over 0.6 + 0.57 mΩ 10 940 A, over 0.1 + 0.143 mΩ 52 600 A
+    expect(link(0.003, false)).toBe('SF30 100')
+    expect(link(0.003, true)).toBe('marine-strip 100')
+    expect(link(0.003, true, 120)).toBe('marine-strip 130')
+    expect(link(0.0006, true)).toBe('class-t 100')
+    expect(link(0.0001, true, 400)).toBe('SF51 400')
+    expect(link(0.0001, true, 100, 48)).toBe('class-t 100')
+    expect(link(0.02, true)).toBe('E 100')
+    // a family that is asked for is obeyed
+    const breaking = { openCircuitV: 12.8, loopOhm: 0.003, stated: true, described: true }
+    const asked = nextRating({ lowestA: 100, systemVoltageV: 12, breaking, types: ['SF30'] }, 't')
+    expect(asked?.family.type).toBe('SF30')
   })
 
   it('reckons faults: 708.3 A clears a 100 A fuse seven times over, 3657 A is beyond 2000', () => {

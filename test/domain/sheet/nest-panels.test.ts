@@ -176,3 +176,24 @@ describe('the independent checker', () => {
     }
   })
 })
+
+describe('the order of the cuts', () => {
+  it('leaves a setting of the fence only when no free part wants it (read from the answer)', () => {
+    const { result } = nestPanels({ panels: panelsOf(21, 12, 0.7, 3), sheets: [sheet], kerfM: 0.0032 })
+    let kept = 0
+    for (const { cuts } of result.layouts) {
+      const settingOf = new Map(cuts.map(({ part, along, distanceM }) => [part, `${along} ${distanceM}`]))
+      const free = new Set([1])
+      cuts.forEach(({ part, near, far }, i) => {
+        expect(free.delete(part)).toBe(true)
+        for (const freed of [near, far]) if (freed?.is === 'part' && freed.part !== undefined) free.add(freed.part)
+        const next = cuts[i + 1]
+        if (next === undefined) return
+        const [now, then] = [settingOf.get(part), settingOf.get(next.part)]
+        if (now === then) kept++
+        else expect([...free].map(each => settingOf.get(each))).not.toContain(now)
+      })
+    }
+    expect(kept).toBeGreaterThan(5)
+  })
+})

@@ -284,7 +284,8 @@ describe('cable choice', () => {
     expect(
       chooseCable({ ...bare, ambientC: 70 }).cautions.find(({ code }) => code === 'insulation-unknown')?.message
     ).toContain('2 AWG')
-    expect(codes({ ...base, source: { resistanceOhm: 0.002 } })).toContain('breaking-capacity care')
+    const strips = { ...base, fuseTypes: ['SF30', 'SF51'], source: { resistanceOhm: 0.002 } } as const
+    expect(codes(strips)).toContain('breaking-capacity stop')
     expect(codes({ ...base, makerFuseA: 60 })).toContain('maker-fuse-too-small care')
   })
 

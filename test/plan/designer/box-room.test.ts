@@ -86,7 +86,7 @@ const roomOf = (request: BoxRequest, shapes: readonly ('round' | 'slot')[]) =>
 
 describe('the room of the designer', () => {
   it('takes the boards off the outside', () => {
-    const upright = { boardM: 0.018, frontM: 0.018, leanRad: 0 }
+    const upright = { boardM: 0.018, recessM: 0, frontM: 0.018, leanRad: 0 }
     // worked by hand: 964 × 364 × 464 mm
     expect(insideM3(upright, { width: 1, height: 0.4, depth: 0.5 })).toBeCloseTo(0.162816, 6)
   })
@@ -106,6 +106,23 @@ describe('the room of the designer', () => {
     }
     expect(stood).toBeGreaterThan(15)
     expect(wrong.length).toBeLessThanOrEqual(1)
+  })
+
+  it('takes the hollow before a front that is set back off the air, as the layout does', () => {
+    const request: BoxRequest = {
+      thicknessM: 0.018,
+      drivers: [{ count: 1, cutOutDiameterM: 0.232, flangeDiameterM: 0.262, mountingDepthM: 0.13 }],
+      limits: { widthM: 0.6, heightM: 0.36, depthM: 0.4 },
+      netVolumeM3: 0.03
+    }
+    for (const recessM of [0, 0.02, 0.04]) {
+      const asked = { ...request, recessM }
+      const said = roomOf(asked, []).closed(0.03)?.outerM3 ?? 0
+      const built = builtM3(asked, [undefined]) ?? 1
+      expect(Math.abs(said / built - 1)).toBeLessThan(0.03)
+    }
+    const [shallow, deep] = [0, 0.04].map(recessM => roomOf({ ...request, recessM }, []).closed(0.03)?.outerM3 ?? 0)
+    expect((deep ?? 0) - (shallow ?? 0)).toBeGreaterThan(0.003)
   })
 
   it('finds no room for a slot where the drivers take the whole front, as the layout does', () => {

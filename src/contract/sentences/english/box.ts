@@ -8,6 +8,9 @@ export const boxSentences = {
   'box-not-through-opening': 'No face of the box passes the opening, straight or tilted.',
   'box-over-limit': 'The {axis} is {sizeMm} mm where {limitMm} mm are free: {spareMm} mm too much.',
   'box-tilted-through-opening': 'The box passes the opening only tilted, its {face} first.',
+  'cone-needs-room': 'Cones on the {face} of the box need {gapMm} mm free before them, all round.',
+  'cone-needs-room.feet':
+    'Cones under the box need {gapMm} mm free before them, all round: stand it on feet of that height, and take them off the space.',
   'driver-hits-box': '{between}: {availableMm} mm too little room even to touch.',
   'driver-volume-estimated': 'The driver takes about {volumeL} L, within some 30 %.',
   'driver-volume-missing': 'Nothing tells how much air this driver takes; it counts as nothing.',

@@ -3,6 +3,7 @@ export const contractSentences = {
   'contract.above': 'Must be above {limit}.',
   'contract.below': 'Must be below {limit}.',
   'contract.const': 'Must be {value}.',
+  'contract.faults.call': 'The call has {faults, plural, one {# fault} other {# faults}}.',
   'contract.faults.query': 'The query has {faults, plural, one {# fault} other {# faults}}.',
   'contract.faults.request': 'The request has {faults, plural, one {# fault} other {# faults}}.',
   'contract.least': 'Must be at least {limit}.',

@@ -11,6 +11,10 @@ export const germanBox = translation<typeof boxSentences>()({
   'box-not-through-opening': 'Keine Seite des Gehäuses geht durch die Öffnung, weder gerade noch gekippt.',
   'box-over-limit': 'Die {axis} ist {sizeMm} mm, frei sind {limitMm} mm: {spareMm} mm zu viel.',
   'box-tilted-through-opening': 'Das Gehäuse geht nur gekippt durch die Öffnung, zuerst mit: {face}.',
+  'cone-needs-room':
+    'Membranen an dieser Seite des Gehäuses ({face}) brauchen ringsum {gapMm} mm freien Raum vor sich.',
+  'cone-needs-room.feet':
+    'Membranen unter dem Gehäuse brauchen ringsum {gapMm} mm freien Raum: auf so hohe Füße stellen und sie vom Platz abziehen.',
   'driver-hits-box': '{between}: {availableMm} mm zu wenig Platz, selbst zum Berühren.',
   'driver-volume-estimated': 'Der Lautsprecher nimmt etwa {volumeL} l ein, auf etwa 30 % genau.',
   'driver-volume-missing': 'Nichts sagt, wie viel Luft dieser Lautsprecher verdrängt; er zählt als nichts.',

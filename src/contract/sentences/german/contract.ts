@@ -6,6 +6,7 @@ export const germanContract = translation<typeof contractSentences>()({
   'contract.above': 'Muss über {limit} liegen.',
   'contract.below': 'Muss unter {limit} liegen.',
   'contract.const': 'Muss {value} sein.',
+  'contract.faults.call': 'Der Aufruf hat {faults} Fehler.',
   'contract.faults.query': 'Die Abfrage hat {faults} Fehler.',
   'contract.faults.request': 'Die Anfrage hat {faults} Fehler.',
   'contract.least': 'Muss mindestens {limit} sein.',

@@ -20,13 +20,24 @@ export const germanRefusalsPlan = translation<typeof refusalsPlanSentences>()({
   'refused.cannot-be-compared-without-its': '{name} lässt sich nicht vergleichen ohne {figure}.',
   'refused.conflicting-input': 'Zwei Angaben schließen einander aus oder widersprechen sich.',
   'refused.drivers-counts-amplifiers-kinds-of-box':
-    '{driverCount} Lautsprecher × {counts} Anzahlen × {amplifierCount} Verstärker × {kinds} Gehäusearten ergeben {all} Fälle; höchstens {maximum} je Anfrage {space}.',
+    '{driverCount} Lautsprecher × {counts} Anzahlen × {amplifierCount} Verstärker × {kinds} Gehäusearten ergeben {all} Fälle; höchstens {maximum} je Anfrage.',
   'refused.fuse-voltage': 'Eine Sicherung ist für weniger Spannung gemacht, als sie abschalten müsste.',
   'refused.given': '= {value} {unit}',
   'refused.given-twice':
     'Der Verstärker ist mit {field} {own} angegeben und in draw mit {older}; einmal angeben, neben den ratings.',
   'refused.insulation-below-ambient':
     'Die Isolierung eines Kabels darf nicht so warm werden wie der Ort, an dem es liegt.',
+  'refused.last-part': 'Von {parts} Teilen hat der letzte den Index {last}.',
+  'refused.part-of-another-request': 'Der Teil gehört zu einer anderen Anfrage.',
+  'refused.first-part-of': 'Der erste Teil ist einer von {parts}.',
+  'refused.parts-counted': 'Es gibt {parts} Teile, ab 0 gezählt.',
+  'refused.part-twice': 'Teil {part} ist doppelt da.',
+  'refused.parts-missing': 'Von {parts} Teilen fehlen: {absent}.',
+  'refused.no-such-sentence': 'Kein Hinweis des Katalogs sagt das.',
+  'refused.no-such-driver': 'Die Suche hat keinen solchen Lautsprecher.',
+  'refused.no-such-amplifier': 'Die Suche hat keinen solchen Verstärker.',
+  'refused.no-such-caution': 'Der Teil hat keinen solchen Hinweis.',
+  'refused.no-box-fits': 'Kein Gehäuse passt.',
   'refused.least': 'mindestens {bound} {unit}',
   'refused.missing-input': 'Die Angaben bestimmen nicht, wonach gefragt ist.',
   'refused.most': 'höchstens {bound} {unit}',
@@ -41,7 +52,6 @@ export const germanRefusalsPlan = translation<typeof refusalsPlanSentences>()({
     'Qtc gehört zu einem geschlossenen Gehäuse, der Kanal zu einem offenen; nur die Angaben einer Art machen.',
   'refused.request': 'die Anfrage',
   'refused.rms-rating': 'seine Dauerleistung (RMS)',
-  'refused.space-of-this-shape': 'bei einem Platz dieser Form',
   'refused.two-of-the-are-called-the':
     'Zwei der {list, select, drivers {angegebenen Lautsprecher} other {angegebenen Verstärker}} heißen {name}; die Antwort könnte sie nicht unterscheiden.',
   'refused.undefined-rating':

@@ -8,6 +8,7 @@ import { LEAST_OVER_SLOT_M } from '../slot/slot-port.ts'
 import { tubeOuter } from '../slot/tube.ts'
 import { clearanceRules } from '../solids/clearances.ts'
 import { frontGaps, leastLineM } from '../solids/front-gaps.ts'
+import { faceNeed } from './face-needs.ts'
 
 export const axes = ['width', 'height', 'depth'] as const
 export type Axis = (typeof axes)[number]
@@ -120,11 +121,19 @@ export function sizeRanges(resolved: BoxTask, rows: number): Ranges {
   const { thicknessM: t, frontLayers, recessM, shape } = fixed
   const { limits = {}, outer = {} } = request
   const front = frontNeed(frontDiameters(request), rows)
+  const [across, up, along] = [faceNeed(request, 'width'), faceNeed(request, 'height'), faceNeed(request, 'depth')]
+  const upright = shape === 'prism' ? [] : [front.height, slotNeed(request, t, 'height'), up.clearM]
+  const frontM = recessM + frontLayers * t
   const least = {
-    width: 2 * t + Math.max(LEAST_INSIDE_M, front.width, slotNeed(request, t, 'width')),
-    height:
-      2 * t + Math.max(LEAST_INSIDE_M, ...(shape === 'prism' ? [] : [front.height, slotNeed(request, t, 'height')])),
-    depth: recessM + t + leanM(resolved, front.highest) + Math.max(frontLayers * t + LEAST_INSIDE_M, depthNeed(request))
+    width: Math.max(
+      2 * t + Math.max(LEAST_INSIDE_M, front.width, slotNeed(request, t, 'width'), across.clearM),
+      t + across.behindM
+    ),
+    height: Math.max(2 * t + Math.max(LEAST_INSIDE_M, ...upright), t + up.behindM),
+    depth: Math.max(
+      recessM + t + leanM(resolved, front.highest) + Math.max(frontLayers * t + LEAST_INSIDE_M, depthNeed(request)),
+      frontM + Math.max(t + along.clearM, along.behindM)
+    )
   }
   const range = (axis: Axis): Range => {
     const given = outer[sizeField[axis]]

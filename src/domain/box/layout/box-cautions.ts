@@ -41,6 +41,29 @@ function driverCautions({ request, fixed }: BoxTask): readonly Caution[] {
   })
 }
 
+/**
+ * Free way before a cone whose ring is as large as the cone itself.
+ *
+ *   h = d/4
+ *
+ * @source derived; that it should be: common practice, no source
+ * @check  π·0.28·0.07 m = π·0.28²/4
+ */
+export const ringGapM = (diameterM: number): number => diameterM / 4
+
+/** Room that no limit of the space knows of. */
+function coneCautions({ request }: BoxTask): readonly Caution[] {
+  return (request.drivers ?? []).flatMap(({ face = 'front', cutOutDiameterM }, i) => {
+    if (face === 'front' || face === 'divider' || cutOutDiameterM === undefined) return []
+    const gapMm = ringGapM(cutOutDiameterM) * 1e3
+    const values = { gapMm: toDigits(gapMm, 2) }
+    const details = { at: `drivers[${i}].face`, figures: { gapMm } }
+    return face === 'bottom'
+      ? [caution('cone-needs-room', say('cone-needs-room.feet', values), { ...details, level: 'care' })]
+      : [caution('cone-needs-room', say('cone-needs-room', { face, ...values }), details)]
+  })
+}
+
 /** A message that starts with the name of a face, a driver or a port starts a sentence all the same. */
 const asSentence = ({ message, ...rest }: Caution): Caution => ({
   ...rest,
@@ -57,6 +80,7 @@ export function boxCautions(box: BoxLayout, built: BuiltBox, resolved: BoxTask):
     ...standingWaveCautions(standingWaves, vibration.wantedHz / bracingDefaults.frequencyRatio.value),
     ...(fit === undefined ? [] : fitCautions(fit)),
     ...driverCautions(resolved),
+    ...coneCautions(resolved),
     ...liftCautions(box.massKg, box.boardMassKg)
   ]
   return found.map(asSentence)

@@ -8,7 +8,7 @@ import { USUAL_CUP_M3 } from '../request/usual-cup.ts'
 import { driverDisplacement } from '../solids/driver-displacement.ts'
 
 /** How a volume is known. */
-export type Known = 'given' | 'computed' | 'estimated'
+type Known = 'given' | 'computed' | 'estimated'
 
 export interface VolumeRow {
   readonly item: DisplacedItem
@@ -19,7 +19,7 @@ export interface VolumeRow {
 }
 
 /** Litres that each thing takes from the empty inside. */
-export interface Displaced {
+interface Displaced {
   readonly driversM3: number
   readonly portsM3: number
   readonly bracesM3: number

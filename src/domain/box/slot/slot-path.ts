@@ -19,7 +19,7 @@ export interface SlotPlane {
   readonly frontM: number
 }
 
-export interface SlotSize {
+interface SlotSize {
   readonly heightM: number
   readonly wallM: number
 }

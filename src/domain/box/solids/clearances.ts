@@ -44,7 +44,7 @@ export const clearanceRow = (
 })
 
 /** Points round the rim of a circle parallel to a face, at a depth behind its outer side. */
-export function rim({ face, centre }: Mounted, radiusM: number, depthM: number): readonly Point3[] {
+function rim({ face, centre }: Mounted, radiusM: number, depthM: number): readonly Point3[] {
   return Array.from({ length: 24 }, (_, i) => {
     const angle = (i * Math.PI) / 12
     const onRim = { uM: centre.uM + radiusM * Math.cos(angle), vM: centre.vM + radiusM * Math.sin(angle) }

@@ -130,7 +130,7 @@ interface FrameSpace {
 type Section = Omit<Frame, 'placeM'>
 
 /** Sections that frames are cut to: beside the slot as far as it reaches along the axis, whole beyond it. */
-export interface FrameSections {
+interface FrameSections {
   readonly reachM: number
   readonly beside: readonly Section[] | undefined
   readonly whole: readonly Section[] | undefined

@@ -4,7 +4,7 @@ import { type EndKind, ritzBasis, valueAt } from '../../../numeric/linear/ritz-b
 import type { BoardProperties } from '../../material/board-properties.ts'
 
 /** Bending stiffness per metre of width [N·m]: along x, along y, and of twist H = ν·Dy + 2·Dxy. */
-export interface Rigidity {
+interface Rigidity {
   readonly x: number
   readonly y: number
   readonly twist: number

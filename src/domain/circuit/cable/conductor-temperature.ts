@@ -1,5 +1,5 @@
 /** Estimate of a conductor's temperature from the heat it makes and the heat it loses. Printed beside results, never a limit. */
-import { bisect } from '../../../numeric/bisect.ts'
+import { bracketedRoot } from '../../../numeric/bracketed-root.ts'
 import { CELSIUS_ZERO_K } from '../../constants.ts'
 import { cableJudgement } from './cable-judgement.ts'
 
@@ -58,7 +58,17 @@ export function heatLossAtConductor(cable: CableInAir, conductorC: number): numb
     const q = heatLoss(outerM, surfaceK, ambientK)
     return surfaceK + q * wallKMPerW - (conductorC + CELSIUS_ZERO_K)
   }
-  return heatLoss(outerM, bisect(excess, ambientK, conductorC + CELSIUS_ZERO_K), ambientK)
+  return heatLoss(outerM, surfaceBetween(excess, ambientK, conductorC + CELSIUS_ZERO_K), ambientK)
+}
+
+/** Of kelvins: a ten-thousandth of what any digit shows. */
+const SAME_SURFACE = 1e-13
+
+/** The surface at which a balance that only grows comes out. */
+function surfaceBetween(excess: (surfaceK: number) => number, lowK: number, highK: number): number {
+  const [atLow, atHigh] = [excess(lowK), excess(highK)]
+  if (atLow >= 0) return lowK
+  return atHigh <= 0 ? highK : bracketedRoot(excess, lowK, highK, atLow, atHigh, SAME_SURFACE)
 }
 
 const ohmPerMAt = (cable: CableInAir, conductorC: number) => cable.ohmPerM20 * (1 + cable.perK * (conductorC - 20))
@@ -105,6 +115,6 @@ export function conductorTemperature(cable: CableInAir, currentA: number): numbe
   const excess = (surfaceK: number) => heatLoss(round.outerM, surfaceK, ambientK) - made(surfaceK)
   const hottestK = HOTTEST_C + CELSIUS_ZERO_K
   if (excess(hottestK) <= 0) return HOTTEST_C
-  const surfaceK = bisect(excess, ambientK, hottestK)
+  const surfaceK = surfaceBetween(excess, ambientK, hottestK)
   return Math.min(HOTTEST_C, surfaceK - CELSIUS_ZERO_K + made(surfaceK) * wall)
 }

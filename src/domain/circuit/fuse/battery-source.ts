@@ -103,6 +103,8 @@ export interface Breaking {
   readonly loopOhm: number
   /** False where the resistance of the battery was not given. */
   readonly stated: boolean
+  /** Whether the battery was described at all: by resistance, cold cranking current, or kind and capacity. */
+  readonly described: boolean
 }
 
 /** @throws DesignError `missing-input` for a capacity from which no resistance follows */
@@ -137,7 +139,8 @@ export function strongestSource(
   return {
     openCircuitV: assumed.or(battery.openCircuitV, 'source.openCircuitV', highestV, 'the highest rest voltage'),
     loopOhm: lowestBatteryOhm(battery, systemVoltageV, assumed) + tailOhm,
-    stated: battery.resistanceOhm !== undefined
+    stated: battery.resistanceOhm !== undefined,
+    described: battery.resistanceOhm !== undefined || lowerEnd(battery) !== undefined
   }
 }
 

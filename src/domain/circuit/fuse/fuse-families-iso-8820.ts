@@ -1,6 +1,7 @@
 /** Fuse-links for road vehicles: families, ratings, voltage and breaking capacity. */
 import type { SourceId } from '../../../contract/sources/source.ts'
 import type { FuseType } from '../../../contract/supply/words.ts'
+import { highBreakingFamilies } from './fuse-families-high-breaking.ts'
 
 export interface FuseFamily {
   readonly type: FuseType
@@ -75,7 +76,8 @@ export const fuseFamilies = [
     ratingsA: [2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30],
     source: 'iso-8820-3',
     status: 'read'
-  }
+  },
+  ...highBreakingFamilies
 ] as const satisfies readonly FuseFamily[]
 
 /** Voltage a fuse must be rated for: 32 V up to 24 V systems, 58 V above. */

@@ -3,6 +3,7 @@ import type { FuseType } from '../../../contract/supply/words.ts'
 import { DesignError } from '../../design-error.ts'
 import { say } from '../../say.ts'
 import { type Breaking, breakingCurrent } from './battery-source.ts'
+import { highBreakingFamilies } from './fuse-families-high-breaking.ts'
 import { type FuseFamily, fuseFamilies, fuseFamily, voltageClass } from './fuse-families-iso-8820.ts'
 import { fuseDeratingTypeE, fuseJudgement } from './fuse-judgement.ts'
 
@@ -93,11 +94,11 @@ function familiesAt(
  * The next standard rating at or above a current.
  *
  * A fuse-link that breaks the fault behind itself comes first where its rating is at most twice the next one; else the
- * next rating, of the family that breaks most. A fuse far above its load would take its small cable along.
+ * next rating, of the family that breaks most; for a described battery a family of high breaking capacity comes before that. A fuse far above its load would take its small cable along.
  *
  * @returns the fuse-link, or undefined when no list reaches the current
  * @throws DesignError `fuse-voltage`
- * @source ISO 8820-3, -5, -6
+ * @source ISO 8820-3, -5, -6; UL 248-15, IEC 60269-2 (from memory)
  * @check  48.31 A → 50 A; 62 A → 70 A; 133.99 A → 150 A
  */
 export function nextRating(ask: RatingAsk, field: string): FuseLink | undefined {
@@ -110,9 +111,24 @@ export function nextRating(ask: RatingAsk, field: string): FuseLink | undefined 
   if (next === undefined) return undefined
   const able = inOrder.find(link => breaks(link, ask.breaking))
   if (able !== undefined && able.ratingA <= next.ratingA * LARGEST_STEP) return able
+  const strong = ask.types === undefined ? strongLink(ask, next.ratingA) : undefined
+  if (strong !== undefined) return strong
   return inOrder
     .filter(({ ratingA }) => ratingA === next.ratingA)
     .reduce((best, link) => (link.family.breakingA > best.family.breakingA ? link : best))
+}
+
+/** Of a family that breaks more, for a battery that is known to drive so much; the strength of one nobody described is a guess. */
+function strongLink({ lowestA, systemVoltageV, breaking }: RatingAsk, nextA: number): FuseLink | undefined {
+  if (breaking?.described !== true) return undefined
+  const needed = voltageClass(systemVoltageV)
+  return highBreakingFamilies
+    .filter(({ voltagesV }) => voltagesV.some(voltage => voltage >= needed))
+    .flatMap((family): readonly FuseLink[] => {
+      const ratingA = family.ratingsA.find(each => each >= lowestA * (1 - 1e-12) && each <= nextA * LARGEST_STEP)
+      return ratingA === undefined ? [] : [{ family, ratingA }]
+    })
+    .find(link => breaks(link, breaking))
 }
 
 /** How far above the next rating a fuse-link may lie because it breaks more; our choice. */

@@ -43,6 +43,25 @@ const fuseTimeCurrent = {
       { percent: 350, minimumS: 0.3, maximumS: 5 },
       { percent: 600, minimumS: 0.1, maximumS: 1 }
     ]
+  },
+  cartridge: {
+    source: 'ul-248-15',
+    status: 'from memory, low confidence, information only',
+    points: [
+      { percent: 110, minimumS: 14_400 },
+      { percent: 135, maximumS: 7200 },
+      { percent: 200, maximumS: 480 },
+      { percent: 600, minimumS: 0.005, maximumS: 0.05 }
+    ]
+  },
+  knifeBlade: {
+    source: 'iec-60269-2',
+    status: 'from memory, low confidence, information only',
+    points: [
+      { percent: 125, minimumS: 7200 },
+      { percent: 160, maximumS: 7200 },
+      { percent: 600, minimumS: 0.03, maximumS: 1 }
+    ]
   }
 } as const satisfies Readonly<Record<string, TimeTable>>
 
@@ -53,7 +72,10 @@ const tableOf: Readonly<Record<FuseType, keyof typeof fuseTimeCurrent>> = {
   E: 'E',
   SF30: 'strip',
   SF51: 'strip',
-  'single-bolt': 'strip'
+  'single-bolt': 'strip',
+  'marine-strip': 'strip',
+  'class-t': 'cartridge',
+  'knife-blade': 'knifeBlade'
 }
 
 export function timeTable(type: FuseType): TimeTable {

@@ -24,7 +24,7 @@ const shares: Readonly<Partial<Record<CircuitLevel, number>>> = {
 const runs = (engine: EngineState) => engine === 'idling' || engine === 'driving'
 
 /** A cable of no resistance would tear the matrix. */
-export const cableOhm = ({ asked, size, law, jointsOhm }: CablePart, temperatureC: number): number =>
+const cableOhm = ({ asked, size, law, jointsOhm }: CablePart, temperatureC: number): number =>
   Math.max(1e-6, jointsOhm + asked.lengthM * conductorOhmPerM(size, law, temperatureC))
 
 const conductor = (ohm: number): Law => ({ kind: 'conductor', ohm })

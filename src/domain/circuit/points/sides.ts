@@ -3,7 +3,7 @@ import type { CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
 import { nominalVoltage } from '../load/voltage-class.ts'
 import { reached } from './reach.ts'
 
-export interface Side {
+interface Side {
   readonly nominalV: number
   /** Batteries and converters whose plus hangs on the point. */
   readonly sources: readonly string[]

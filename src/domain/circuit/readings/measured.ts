@@ -11,7 +11,7 @@ export interface Probe {
   readonly through: (ids: readonly string[]) => number
 }
 
-export interface Measured {
+interface Measured {
   readonly expected: number
   /** Root of the sum of squares of all that is in doubt, and the meter. */
   readonly band: number

@@ -87,7 +87,7 @@ export const highPassLevel = formula({
 })
 
 /** Gain of a Butterworth high-pass, |H| = 1/√(1 + (f_h/f)²ⁿ) (Butterworth 1930, from memory). */
-export function highPassGain(order: number, cornerHz: number, frequencyHz: number): number {
+function highPassGain(order: number, cornerHz: number, frequencyHz: number): number {
   return 1 / Math.sqrt(1 + (cornerHz / frequencyHz) ** (2 * order))
 }
 

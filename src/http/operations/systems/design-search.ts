@@ -1,7 +1,8 @@
 /** POST /v1/designs/search */
-import { SearchBody, SearchResultBody } from '../../../contract/systems/design-search.ts'
-import { MOST_WEIGHED } from '../../../contract/systems/words.ts'
-import { searchDesigns as compute } from '../../../plan/designer/search-designs.ts'
+import { SearchResultBody } from '../../../contract/systems/design-result.ts'
+import { SearchBody } from '../../../contract/systems/design-search.ts'
+import { MOST_WEIGHED, plannedKinds } from '../../../contract/systems/words.ts'
+import { searchDesigns as compute } from '../../../plan/designer/shelf/search-designs.ts'
 import { defineOperation } from '../../wire/operation.ts'
 import { estateSearch, hatchbackSearch } from './design-search-examples.ts'
 import { searchLaws } from './system-laws.ts'
@@ -11,10 +12,13 @@ export const searchDesigns = defineOperation({
   operationId: 'searchDesigns',
   tag: 'Plans',
   summary: 'The best systems from what is on the shelf',
-  description: `Puts every driver, in every count, on every amplifier, into every kind of box, as a plan would build it, and drops what breaks a limit or cannot be built. What is left is ranked by a weighted sum of figures in decibels of equal worth; the weights are a judgement, echoed and open to change. Each design carries the request with which /v1/plans plans exactly it; each rejection says which limit it breaks and by how much. Of the alignments that suit, the best that keeps every limit stands for its system, with the quietest port that fits; sheets and the order of work are left to the plan. At most ${MOST_WEIGHED} systems a call.`,
+  description: `Puts every driver, in every count, on every amplifier, into the box that a plan would choose for the goal, in closed form: up to ${MOST_WEIGHED} systems. What is foreseen to break a limit is dropped, with the first limit and the amount. The others are put in order, by the figure of \`rankBy\` or a weighted sum in decibels of equal worth. The first are laid out, braced and heard as a plan does it, until as many stand as are shown; each carries the request that plans it. \`unbeaten\` lists the systems of which no other is as good in every figure. Where limits leave nothing, \`relaxation\` says the least that gives way. \`shard\` searches one of several equal parts.`,
   body: SearchBody,
   result: SearchResultBody,
-  costMs: () => 4_000,
+  costMs: ({ drivers, driverCounts = [1, 2], amplifiers, kinds = plannedKinds, show = 10, shard }) => {
+    const systems = (drivers.length * driverCounts.length * amplifiers.length * kinds.length) / (shard?.of ?? 1)
+    return 50 * drivers.length + systems + 200 * Math.min(show, systems)
+  },
   laws: searchLaws,
   compute,
   heavy: true,

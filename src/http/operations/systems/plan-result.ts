@@ -6,6 +6,7 @@ import { choice, quantity } from '../../../contract/field/quantities.ts'
 import { PlanChoiceBody, PlanWaysOutBody } from '../../../contract/systems/plan-choice.ts'
 import { PlanCircuitBody } from '../../../contract/systems/plan-circuit.ts'
 import { PlanCoverBody } from '../../../contract/systems/plan-cover.ts'
+import { PlanHeadroomBody, PlanWhatIfBody } from '../../../contract/systems/plan-margins.ts'
 import { PlanSummaryBody } from '../../../contract/systems/plan-summary.ts'
 import { PlanReadingBody } from '../../../contract/systems/readings.ts'
 import { PlanRemedyBody } from '../../../contract/systems/remedies.ts'
@@ -159,6 +160,8 @@ export const PlanResultBody = component(
       ref(PlanChoiceBody, 'Absent where volume or Qtc is given, or nothing was found for the wish')
     ),
     waysOut: Type.Optional(ref(PlanWaysOutBody, 'Only where no box fits')),
+    headroom: Type.Optional(ref(PlanHeadroomBody, 'Absent where no box fits')),
+    whatIf: Type.Optional(PlanWhatIfBody),
     tried: Type.Optional(Type.Array(ref(TriedBody), { description: 'Enclosures passed over on the way' })),
     ...buyAndBuild
   }

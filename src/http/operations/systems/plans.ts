@@ -5,12 +5,16 @@ import type { PlanRequest } from '../../../contract/systems/plan-request.ts'
 import { PlanBody } from '../../../contract/systems/plan-request.ts'
 import { BillRowBody, billSpecificationFields } from '../../../contract/systems/workshop.ts'
 import { plainOrder } from '../../../documents/draw/plain-order.ts'
+import { modelBox } from '../../../documents/model/model-box.ts'
+import { modelGlb } from '../../../documents/model/model-glb.ts'
 import { paperOfPlan } from '../../../documents/plan/paper-of-plan.ts'
 import { planPage } from '../../../documents/plan/plan-page.ts'
 import type { PaperOptions } from '../../../documents/plan/plan-paper.ts'
 import { planPdf } from '../../../documents/plan/plan-pdf.ts'
 import { planMarkdown, planText } from '../../../documents/plan/plan-text.ts'
-import { planSystem as compute } from '../../../plan/plan-system.ts'
+import { DesignError } from '../../../domain/design-error.ts'
+import { say } from '../../../domain/say.ts'
+import { planSystem as compute, type SystemPlan } from '../../../plan/plan-system.ts'
 import type { Calculation } from '../../wire/calculation.ts'
 import { csvOfRecords } from '../../wire/csv-form.ts'
 import { jsonWriter } from '../../wire/json-writer.ts'
@@ -34,6 +38,16 @@ function paperOptions(request: PlanRequest, calculation: Calculation): PaperOpti
   return { paper: { units, inches }, imprint, calculation, requestJson: bodyWriter(request, 'full') }
 }
 
+/** @throws DesignError `no-solution` where there is no box to build */
+function boxOfPlan({ parts: { box }, buildOrder, summary }: SystemPlan) {
+  if (box.done && buildOrder !== undefined) return box.request
+  const [reason] = summary.reasons
+  throw new DesignError('no-solution', {
+    field: 'car.space',
+    detail: reason === undefined ? say('refused.no-box-fits') : say('sentences', { all: reason.detail })
+  })
+}
+
 export const planSystem = defineOperation({
   path: '/v1/plans',
   operationId: 'planSystem',
@@ -43,7 +57,7 @@ export const planSystem = defineOperation({
     'From data sheets, space and supply to a system that can be built and switched on: match and wiring, enclosure, port, panels, response at full power, sheets, current, cable, fuse, signal, bill of materials, order of work, commissioning and cautions. Each part carries the request that its own resource answers in the same way; a part that cannot be done says so in its place and the others still come.',
   body: PlanBody,
   result: PlanResultBody,
-  costMs: () => 700,
+  costMs: () => 250,
   laws: planLaws,
   compute,
   present: presentedPlan,
@@ -67,8 +81,8 @@ export const planSystem = defineOperation({
     },
     {
       mediaType: 'application/pdf',
-      description: 'The plan as a document, its drawings to scale',
-      moreMs: 1_000,
+      description: 'The plan as a document of about a dozen pages',
+      moreMs: 450,
       render: (outcome, request, { calculation }) => {
         const options = paperOptions(request, calculation)
         return planPdf(paperOfPlan(outcome, request, options.paper), options)
@@ -99,6 +113,12 @@ export const planSystem = defineOperation({
         const options = paperOptions(request, calculation)
         return plainOrder(planMarkdown(paperOfPlan(outcome, request, options.paper), options))
       }
+    },
+    {
+      mediaType: 'model/gltf-binary',
+      description: 'The box of the plan in 3D, as the model of a box gives it; refused where no box fits',
+      moreMs: 100,
+      render: ({ result }) => modelGlb(modelBox(boxOfPlan(result)).result)
     }
   ],
   examples: {

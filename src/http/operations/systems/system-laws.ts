@@ -1,7 +1,10 @@
 /** What always holds for plans and for a search among designs. */
 import type { Static } from 'typebox'
-import type { SearchBody, SearchResultBody } from '../../../contract/systems/design-search.ts'
+import type { MergeBody } from '../../../contract/systems/design-part.ts'
+import type { SearchResultBody } from '../../../contract/systems/design-result.ts'
+import type { SearchBody } from '../../../contract/systems/design-search.ts'
 import type { PlanBody } from '../../../contract/systems/plan-request.ts'
+import type { DesignRanking } from '../../../contract/systems/words.ts'
 import { difference, firstBroken, isAtMost, type Law, reorderedLists, unbalanced } from '../../wire/law.ts'
 import type { PlanResultBody } from './plan-result.ts'
 
@@ -9,10 +12,23 @@ type Search = Static<typeof SearchBody>
 type Found = Static<typeof SearchResultBody>
 type Plan = Static<typeof PlanResultBody>
 
+const nameOf = ({ driver, driverCount, amplifier, kind }: Found['designs'][number] | Found['rejected'][number]) =>
+  JSON.stringify([driver, driverCount, amplifier, kind])
+
 const systems = ({ designs }: Found) =>
   designs.map(({ driver, driverCount, amplifier, kind, score, figures }) => ({
     ...{ driver, driverCount, amplifier, kind, score, figures }
   }))
+
+/** What decides the order; more is better. */
+const worthBy: Readonly<Record<DesignRanking, (design: Found['designs'][number]) => number>> = {
+  balance: ({ score }) => score,
+  level: ({ figures }) => figures.levelDb,
+  reach: ({ figures }) => -figures.f3Hz,
+  box: ({ figures }) => -figures.outerVolumeL,
+  price: ({ figures }) => -(figures.price ?? 0),
+  current: ({ figures }) => -figures.fullSineA
+}
 
 export const searchLaws: readonly Law<Search, Found>[] = [
   {
@@ -28,11 +44,26 @@ export const searchLaws: readonly Law<Search, Found>[] = [
   },
   {
     id: 'best-first',
-    sentence: 'No design stands before one with a better score.',
-    broken: ({ result: { designs } }) =>
-      firstBroken(designs.slice(1), ({ score }, place) =>
-        isAtMost(score, designs[place]?.score ?? Infinity) ? undefined : `${score} after ${designs[place]?.score}`
-      )
+    sentence: 'No design stands before one that is better in what decides the order.',
+    broken: ({ request: { rankBy = 'balance' }, result: { designs } }) => {
+      const worth = worthBy[rankBy]
+      return firstBroken(designs.slice(1), (design, place) => {
+        const before = designs[place]
+        return before === undefined || isAtMost(worth(design), worth(before))
+          ? undefined
+          : `${worth(design)} after ${worth(before)}`
+      })
+    }
+  },
+  {
+    id: 'no-more-shown-than-found',
+    sentence: 'No more designs are shown than are ranked, and none that is shown is dropped.',
+    broken: ({ result: { designs, rankedCount, rejected } }) =>
+      designs.length > rankedCount
+        ? `${designs.length} shown of ${rankedCount}`
+        : firstBroken(designs, design =>
+            rejected.some(each => nameOf(each) === nameOf(design)) ? `${nameOf(design)} is dropped too` : undefined
+          )
   },
   {
     id: 'order-of-lists-never-matters',
@@ -40,6 +71,26 @@ export const searchLaws: readonly Law<Search, Found>[] = [
     varied: reorderedLists('drivers', 'amplifiers'),
     staysAnswered: true,
     broken: (first, second) => difference(systems(first.result), systems(second.result))
+  }
+]
+
+export const mergeLaws: readonly Law<Static<typeof MergeBody>, Found>[] = [
+  {
+    id: 'nothing-is-lost-by-joining',
+    sentence: 'The whole weighs what its parts weighed.',
+    broken: ({ request: { parts }, result: { weighed } }) =>
+      unbalanced(
+        'weighed',
+        weighed,
+        parts.map(part => part.weighed)
+      )
+  },
+  {
+    id: 'order-of-parts-never-matters',
+    sentence: 'The order of the parts never matters.',
+    varied: reorderedLists('parts'),
+    staysAnswered: true,
+    broken: (first, second) => difference(first.result, second.result)
   }
 ]
 

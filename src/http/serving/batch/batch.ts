@@ -2,6 +2,8 @@
 import type { JsonSchema } from '../../../contract/field/component.ts'
 import type { LanguageCode } from '../../../contract/sentences/words.ts'
 import { DesignError } from '../../../domain/design-error.ts'
+import { languages } from '../../../domain/languages.ts'
+import { say, spoken } from '../../../domain/say.ts'
 import { designProblem } from '../../wire/design-problem.ts'
 import type { Answer, AnswerOptions, Operation } from '../../wire/operation.ts'
 import { type Problem, type ProblemError, problem } from '../../wire/problem.ts'
@@ -46,7 +48,12 @@ async function answerOf(call: BatchCall, options: AnswerOptions, means: BatchMea
   if (operation === undefined) return problem('not-found', 'There is no such operation.')
   const faults = means.faultsOf(operation.body, call.request)
   if (faults.length > 0)
-    return problem('invalid-request', `The call has ${faults.length} faults.`, faults, options.language)
+    return problem(
+      'invalid-request',
+      spoken(say('contract.faults.call', { faults: faults.length }), languages[options.language ?? 'en']),
+      faults,
+      options.language
+    )
   try {
     return String((await means.answer(operation, call.request, options)).body)
   } catch (error) {

@@ -23,7 +23,7 @@ export interface DriverTables {
   readonly seriesOhm: number
 }
 
-export interface ComplexTable {
+interface ComplexTable {
   readonly re: Float64Array
   readonly im: Float64Array
 }

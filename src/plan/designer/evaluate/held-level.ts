@@ -9,7 +9,7 @@ export interface Programme {
   readonly weight2: Float64Array
 }
 
-export interface HeldWish {
+interface HeldWish {
   readonly fromHz: number
   readonly toHz: number
   /** The protective high-pass never lies above. */
@@ -88,7 +88,7 @@ export function cornerFor({ fourthHz4 }: Pick<Programme, 'fourthHz4'>, limit2: F
  * @source derived, as {@link cornerFor}
  * @check  e = 10 V at 30 Hz alone, corner 39.48 Hz → 20 V
  */
-export function gainAt2(frequenciesHz: Float64Array, limit2: Float64Array, cornerHz: number): number {
+function gainAt2(frequenciesHz: Float64Array, limit2: Float64Array, cornerHz: number): number {
   let least2 = Infinity
   for (let k = 0; k < frequenciesHz.length; k++) {
     const held2 = (limit2[k] as number) * (1 + (cornerHz / (frequenciesHz[k] as number)) ** 4)

@@ -14,7 +14,7 @@ const EVEN_HZ = { from: 31, to: 66 } as const
  * @source derived from the phase of s²/(s² + √2·ω_h·s + ω_h²)
  * @check  far below the corner → √2/ω_h; at the corner → √2/ω_h
  */
-export function highPassDelayS(cornerHz: number, frequencyHz: number): number {
+function highPassDelayS(cornerHz: number, frequencyHz: number): number {
   if (cornerHz <= 0) return 0
   const [corner, omega] = [2 * Math.PI * cornerHz, 2 * Math.PI * frequencyHz]
   return (Math.SQRT2 * corner * (corner ** 2 + omega ** 2)) / (corner ** 4 + omega ** 4)

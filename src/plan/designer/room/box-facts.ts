@@ -5,6 +5,7 @@ import { assumptions } from '../../../domain/assume.ts'
 import { places } from '../../../domain/box/boot/boot-ranges.ts'
 import { frontDiameters, LEAST_INSIDE_M, type Ranges, sizeRanges } from '../../../domain/box/boot/size-limits.ts'
 import { oneDriver } from '../../../domain/box/layout/displaced.ts'
+import { boardsOf } from '../../../domain/box/request/boards-of-face.ts'
 import { type BoxTask, boxTask } from '../../../domain/box/request/box-task.ts'
 import { USUAL_CUP_M3 } from '../../../domain/box/request/usual-cup.ts'
 import { clearanceRules } from '../../../domain/box/solids/clearances.ts'
@@ -14,7 +15,7 @@ export interface BoxFacts extends Walls {
   readonly task: BoxTask
   /** Drivers and terminal. */
   readonly takenM3: number
-  /** Outer face of the front to what stands behind the motor, at least. */
+  /** Outer face of the front to what stands behind the motor, at least; 0 where the drivers are on another face. */
   readonly motorDepthM: number
   readonly motorRadiusM: number
   readonly rows: readonly number[]
@@ -25,18 +26,22 @@ export interface BoxFacts extends Walls {
 /** @param box  boards, drivers, fittings and the limits of the space */
 export function boxFacts(box: BoxRequest, strategy: Strategy | undefined): BoxFacts {
   const task = boxTask(box, assumptions())
-  const { thicknessM, frontLayers } = task.fixed
+  const { thicknessM, frontLayers, recessM } = task.fixed
   const [driver] = task.request.drivers ?? []
   const { count = 1, mountingDepthM = 0, rebateDepthM = 0, ventDiameterM = 0, magnetDiameterM = 0 } = driver ?? {}
-  const one = driver === undefined ? undefined : oneDriver(driver, frontLayers * thicknessM)
+  const isOnFront = (driver?.face ?? 'front') === 'front'
+  const one = driver === undefined ? undefined : oneDriver(driver, boardsOf(driver, task.fixed))
   const most = Math.max(1, Math.min(frontDiameters(task.request).length, 4))
   return {
     task,
     boardM: thicknessM,
+    recessM,
     frontM: frontLayers * thicknessM,
     leanRad: task.slopeRad ?? 0,
     takenM3: count * (one?.volumeM3 ?? 0) + USUAL_CUP_M3,
-    motorDepthM: mountingDepthM + rebateDepthM + Math.max(clearanceRules.behindMotor.needM, ventDiameterM / 4),
+    motorDepthM: isOnFront
+      ? mountingDepthM + rebateDepthM + Math.max(clearanceRules.behindMotor.needM, ventDiameterM / 4)
+      : 0,
     motorRadiusM: magnetDiameterM / 2,
     rows: Array.from({ length: most }, (_, index) => index + 1),
     ...(strategy === undefined ? {} : { strategy })
@@ -45,8 +50,9 @@ export function boxFacts(box: BoxRequest, strategy: Strategy | undefined): BoxFa
 
 /** Sizes allowed with a port in the front; of a box without one where it is absent. */
 export function rangesWith(facts: BoxFacts, port?: BoxTask['request']['port']): readonly RowRanges[] {
-  const { task, rows, boardM, motorDepthM, frontM } = facts
-  const leanOf = ({ depth }: Ranges) => Math.max(0, depth.min - boardM - Math.max(motorDepthM, frontM + LEAST_INSIDE_M))
+  const { task, rows, boardM, recessM, motorDepthM, frontM } = facts
+  const leanOf = ({ depth }: Ranges) =>
+    Math.max(0, depth.min - recessM - boardM - Math.max(motorDepthM, frontM + LEAST_INSIDE_M))
   const asked = port === undefined ? task : { ...task, request: { ...task.request, port } }
   const most = Math.min(4, rows.length + (port?.kind === 'round' ? (port.count ?? 1) : 0))
   return Array.from({ length: most }, (_, index) => index + 1).flatMap(count =>

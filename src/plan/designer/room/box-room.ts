@@ -72,7 +72,9 @@ function tubeRoom(facts: BoxFacts, longestM: number): PortRoom {
     if (!isPort(lengthM, endsM, one, longestM)) return undefined
     const outerM = diameterM + 2 * TUBE_WALL_M
     const takenM3 = (count * Math.PI * outerM ** 2 * Math.max(0, lengthM - facts.frontM)) / 4
-    const choices = rangesOf(count, diameterM).map(choice => deepened(choice, facts.boardM + lengthM + diameterM))
+    const choices = rangesOf(count, diameterM).map(choice =>
+      deepened(choice, facts.recessM + facts.boardM + lengthM + diameterM)
+    )
     const volumeM3 = netM3 + facts.takenM3 + takenM3
     return standing({ facts, volumeM3, stands: () => true }, choices)
   }
@@ -100,7 +102,7 @@ function slotRoom(facts: BoxFacts, side: SlotSide, longestM: number): PortRoom {
   }
 }
 
-export interface RoomWish {
+interface RoomWish {
   readonly shapes: readonly (typeof portShapes)[number][]
   /** Net volumes of the smallest and the largest box worth a look. */
   readonly fromM3: number

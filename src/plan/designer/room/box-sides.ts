@@ -12,15 +12,17 @@ export interface Sides {
 
 export interface Walls {
   readonly boardM: number
+  /** By how much the front stands back behind the edges round it. */
+  readonly recessM: number
   readonly frontM: number
   /** Lean of the back of a wedge [rad]; 0 of an upright one. */
   readonly leanRad: number
 }
 
 /** Clear depth at half the height, for walls that many sizes are tried with. */
-function innerDepth({ boardM, frontM, leanRad }: Walls): (sides: Sides) => number {
+function innerDepth({ boardM, recessM, frontM, leanRad }: Walls): (sides: Sides) => number {
   const [backM, slope] = [boardM / Math.cos(leanRad), Math.tan(leanRad)]
-  return ({ height, depth }) => depth - frontM - backM - (height / 2) * slope
+  return ({ height, depth }) => depth - recessM - frontM - backM - (height / 2) * slope
 }
 
 export const innerDepthM = (walls: Walls, sides: Sides): number => innerDepth(walls)(sides)
@@ -28,7 +30,7 @@ export const innerDepthM = (walls: Walls, sides: Sides): number => innerDepth(wa
 /**
  * Empty inside of a box or a wedge that leans back.
  *
- *   V = (w − 2t)·(h − 2t)·(d − f − t/cos θ − (h/2)·tan θ)
+ *   V = (w − 2t)·(h − 2t)·(d − r − f − t/cos θ − (h/2)·tan θ)
  *
  * @returns m³; 0 where the boards leave no inside
  * @source derived: a trapezoid of height h − 2t whose mean depth lies at h/2

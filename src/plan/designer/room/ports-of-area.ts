@@ -2,7 +2,7 @@
 import { slotEndM } from '../../../domain/port/end-correction.ts'
 import { portSizingDefaults } from '../../../domain/port/sizing/defaults.ts'
 
-export interface TubesOfArea {
+interface TubesOfArea {
   readonly count: number
   readonly diameterM: number
 }

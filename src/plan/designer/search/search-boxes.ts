@@ -15,7 +15,7 @@ const APART = { volume: Math.log(1.25), tuning: Math.log(1.12) } as const
 const HALVINGS = 6
 const MOST_MOVES = 3
 
-interface Spot {
+export interface Spot {
   readonly kind: PlannedKind
   /** Logarithms. */
   readonly volume: number
@@ -39,7 +39,8 @@ function tunings<Placed extends Place>({ tuningHz }: DesignProblem<Placed>): rea
   return [...steps].map(node => Math.log(LOWEST_TUNING_HZ) + node)
 }
 
-function grid<Placed extends Place>(problem: DesignProblem<Placed>): readonly Spot[] {
+/** Where the search looks first. */
+export function grid<Placed extends Place>(problem: DesignProblem<Placed>): readonly Spot[] {
   const [across, tuned] = [volumes(problem), tunings(problem)]
   const closed = problem.kind === 'vented' || problem.tuningHz !== undefined ? [] : across
   const vented = problem.kind === 'closed' ? [] : across
@@ -65,7 +66,7 @@ function neighbours<Placed extends Place>(problem: DesignProblem<Placed>, spot: 
 /** Scores that differ by less are equal; then closed first, the smaller, the lower: no order of lists decides. */
 const SAME_SCORE = 1e-6
 
-export function byScore<Placed extends Place>(a: FoundDesign<Placed>, b: FoundDesign<Placed>): number {
+function byScore<Placed extends Place>(a: FoundDesign<Placed>, b: FoundDesign<Placed>): number {
   const better = b.score - a.score
   if (Math.abs(better) > SAME_SCORE) return better
   return a.kind.localeCompare(b.kind, 'en') || a.netVolumeM3 - b.netVolumeM3 || (a.tuningHz ?? 0) - (b.tuningHz ?? 0)

@@ -24,7 +24,12 @@ interface SeatSound {
   readonly unevennessDb: number
 }
 
-function scoreOf(goal: Goal, { held, ...sound }: SeatSound, outerM3: number, referenceDb: number | undefined): number {
+export function scoreOf(
+  goal: Goal,
+  { held, ...sound }: SeatSound,
+  outerM3: number,
+  referenceDb: number | undefined
+): number {
   if (goal.withinDb !== undefined && referenceDb !== undefined) {
     const lacking = referenceDb - goal.withinDb - held.levelDb
     return lacking > 0 ? SHORT - lacking : -outerM3 * 1000

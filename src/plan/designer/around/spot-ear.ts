@@ -1,0 +1,164 @@
+/** Hears boxes around the planned one in closed form, with the filters that are set. */
+import { present } from '../../../domain/present.ts'
+import { type BoxCurves, boxCurves, type DriveLimits, hearBox, portLimit2 } from '../evaluate/box-response.ts'
+import { type DriverTables, type DriverWish, driverTables } from '../evaluate/driver-tables.ts'
+import { type Programme, programme } from '../evaluate/held-level.ts'
+import { designOf, openAreaM2, type Spot, type SpotDrive, spotTuningHz } from './spot.ts'
+
+export interface EarProblem {
+  readonly wish: DriverWish
+  readonly limits: DriveLimits
+  readonly airSpeedMPerS: number
+  /** Those of the response that the levels stand beside: a full sine, and air that nobody hears. */
+  readonly shown: EarLimits
+  readonly lowPass: { readonly cornerHz: number; readonly order: number }
+  /** Where the programme begins; below it nothing is played. */
+  readonly musicFromHz: number
+  /** What the car adds at these frequencies [dB]. */
+  readonly seatGainDb: (frequenciesHz: Float64Array) => Float64Array
+  /** Pressure of the plateau at one volt [Pa]. */
+  readonly plateauPa: number
+  readonly comparedHz: readonly number[]
+}
+
+export interface HeardSpot {
+  readonly tuningHz?: number
+  /** At the compared frequencies, held back where a limit would be passed. */
+  readonly levelDb: readonly number[]
+  readonly f3Hz?: number
+  /** Largest over the programme, over Xmax. */
+  readonly coneOfXmax?: number
+  readonly airSpeedMPerS?: number
+  /** Largest gain at which no limit is passed anywhere in the programme, with the high-pass as it is set [V]. */
+  readonly heldV: number
+}
+
+/** The limit that is reached first, and where. */
+export interface Reached {
+  readonly voltageV: number
+  readonly atHz: number
+}
+
+export interface SpotEar {
+  readonly hear: (spot: Spot, drive: SpotDrive) => HeardSpot
+  /** Gain at which these limits alone are reached, without a high-pass. */
+  readonly reached: (spot: Spot, limits: EarLimits) => Reached
+  /** Square of the gain each frequency of {@link played} allows. */
+  readonly allowed2: (spot: Spot) => Float64Array
+  readonly played: Programme
+  readonly limits: DriveLimits
+  readonly soundSpeedMPerS: number
+}
+
+export interface EarLimits {
+  readonly drive: DriveLimits
+  /** Absent: the air of the port does not limit. */
+  readonly airSpeedMPerS?: number
+}
+
+const REFERENCE_PA = 2e-5
+const GRID = { fromHz: 10, stepsPerOctave: 24, steps: 104 } as const
+
+/** 10 to 200 Hz in half of the steps of a piano. */
+const earGridHz = Float64Array.from(
+  { length: GRID.steps },
+  (_, step) => GRID.fromHz * 2 ** (step / GRID.stepsPerOctave)
+)
+
+/** |H|² of the high-pass, second order Butterworth. */
+const highPass2 = (cornerHz: number, frequencyHz: number) => 1 / (1 + (cornerHz / frequencyHz) ** 4)
+
+/** Square of the gain each frequency allows, the programme counted. */
+function gains2(curves: BoxCurves, { weight2 }: Programme, airSpeedMPerS: number, areaM2: number): Float64Array {
+  const air2 = (airSpeedMPerS * areaM2) ** 2
+  return curves.other2.map((other2, k) => {
+    const limit2 = Math.min(other2, air2 * portLimit2(curves.port2[k] as number))
+    return limit2 / Math.max(1e-30, weight2[k] as number)
+  })
+}
+
+function least(frequenciesHz: Float64Array, gain2: Float64Array, highPassHz: number): Reached {
+  let [best2, at] = [Infinity, 0]
+  for (let k = 0; k < gain2.length; k++) {
+    const held2 = (gain2[k] as number) / highPass2(highPassHz, frequenciesHz[k] as number)
+    if (held2 < best2) [best2, at] = [held2, k]
+  }
+  return { voltageV: Math.sqrt(best2), atHz: frequenciesHz[at] as number }
+}
+
+/** Lowest frequency at which the filtered response rises through half power of the plateau, between neighbours on logarithms. */
+function halfPowerHz(curves: BoxCurves, { frequenciesHz }: Programme, filter2: Float64Array, plateau2: number) {
+  const over = curves.level2.map((level2, k) => (level2 * (filter2[k] as number)) / (plateau2 / 2))
+  const at = over.findIndex((value, k) => value < 1 && (over[k + 1] ?? 0) >= 1)
+  if (at < 0) return undefined
+  const [low, high] = [over[at] as number, over[at + 1] as number]
+  const [from, to] = [frequenciesHz[at] as number, frequenciesHz[at + 1] as number]
+  return from * (to / from) ** (Math.log(1 / low) / Math.log(high / low))
+}
+
+interface Heard {
+  readonly tables: DriverTables
+  readonly played: Programme
+}
+
+export function spotEar(problem: EarProblem): SpotEar {
+  const { wish, limits, airSpeedMPerS, shown, lowPass, plateauPa } = problem
+  const { soundSpeedMPerS } = wish.air
+  const on = (frequenciesHz: Float64Array, fromHz: number): Heard => ({
+    tables: driverTables(wish, frequenciesHz),
+    played: programme(frequenciesHz, lowPass, { fromHz, slopeOrder: 0 })
+  })
+  const [grid, whole] = [
+    on(earGridHz, problem.musicFromHz),
+    programme(earGridHz, lowPass, { fromHz: 0, slopeOrder: 0 })
+  ]
+  const compared = on(Float64Array.from(problem.comparedHz), 0)
+  const seatDb = problem.seatGainDb(compared.tables.frequenciesHz)
+
+  const curvesOf = ({ tables }: Heard, spot: Spot, held: DriveLimits): BoxCurves => {
+    const curves = boxCurves(tables.frequenciesHz.length)
+    hearBox(tables, designOf(spot, soundSpeedMPerS), held, curves)
+    return curves
+  }
+  const allowed = (heard: Heard, spot: Spot, { drive, airSpeedMPerS: speed = Infinity }: EarLimits) =>
+    gains2(curvesOf(heard, spot, drive), heard.played, speed, openAreaM2(spot) ?? Infinity)
+  const all = { drive: limits, airSpeedMPerS }
+
+  const levels = (spot: Spot, { voltageV, highPassHz = 0 }: SpotDrive): readonly number[] => {
+    const { level2 } = curvesOf(compared, spot, shown.drive)
+    const gain2 = allowed(compared, spot, shown)
+    return problem.comparedHz.map((hz, k) => {
+      const played2 = Math.min(voltageV ** 2 * highPass2(highPassHz, hz), gain2[k] as number)
+      return (
+        10 * Math.log10((level2[k] as number) * played2 * (compared.played.weight2[k] as number)) +
+        (seatDb[k] as number)
+      )
+    })
+  }
+
+  const hear = (spot: Spot, drive: SpotDrive): HeardSpot => {
+    const { highPassHz = 0, voltageV } = drive
+    const curves = curvesOf(grid, spot, limits)
+    const filter2 = whole.weight2.map((weight2, k) => weight2 * highPass2(highPassHz, earGridHz[k] as number))
+    const one = (of: EarLimits) => voltageV / least(earGridHz, allowed(grid, spot, of), highPassHz).voltageV
+    return {
+      levelDb: levels(spot, drive),
+      heldV: least(earGridHz, allowed(grid, spot, all), highPassHz).voltageV,
+      ...present({
+        tuningHz: spotTuningHz(spot, soundSpeedMPerS),
+        f3Hz: halfPowerHz(curves, whole, filter2, (plateauPa / REFERENCE_PA) ** 2),
+        coneOfXmax: limits.coneM === undefined ? undefined : one({ drive: { coneM: limits.coneM, duty: 1 } }),
+        airSpeedMPerS: spot.port && one({ drive: { duty: 1 }, airSpeedMPerS: 1 })
+      })
+    }
+  }
+
+  return {
+    hear,
+    reached: (spot, of) => least(earGridHz, allowed(grid, spot, of), 0),
+    allowed2: spot => allowed(grid, spot, all),
+    played: grid.played,
+    limits,
+    soundSpeedMPerS
+  }
+}

@@ -1,0 +1,122 @@
+/** A box as a plan sets it up, in closed form: full gain, the high-pass its cone needs, and the figures a search compares. */
+import { present } from '../../../domain/present.ts'
+import { type BoxCurves, boxCurves, type DriveLimits, hearBox, portLimit2 } from '../evaluate/box-response.ts'
+import type { DriverTables } from '../evaluate/driver-tables.ts'
+import type { BoxProblem } from './foreseen-boxes.ts'
+
+export interface Heard {
+  readonly f3Hz: number
+  readonly levelDb: number
+  /** Largest excursion over what the cone may do; absent where nobody says. */
+  readonly excursionOfXmax?: number
+  readonly airSpeedMPerS?: number
+}
+
+interface Box {
+  readonly netVolumeM3: number
+  readonly tuningHz?: number
+  readonly areaM2?: number
+}
+
+export interface BoxHearing {
+  readonly node: (box: Box) => { readonly f3Hz: number; readonly level2: number; readonly bears2: number } | undefined
+  /** `driveV`: to which the gain is set. */
+  readonly box: (box: Box, limits: DriveLimits, driveV: number) => Heard
+}
+
+/** Lowest frequency from which on half the power of the plateau is reached, between its neighbours on the grid. */
+function halfPowerHz({ frequenciesHz }: DriverTables, { level2 }: BoxCurves, plateau2: number): number | undefined {
+  const half = plateau2 / 2
+  const above = level2.findIndex(each => each >= half)
+  if (above <= 0) return above < 0 ? undefined : frequenciesHz[0]
+  const [low, high] = [Math.log(level2[above - 1] as number), Math.log(level2[above] as number)]
+  const share = (Math.log(half) - low) / (high - low)
+  const [from, to] = [frequenciesHz[above - 1] as number, frequenciesHz[above] as number]
+  return from * (to / from) ** share
+}
+
+/** Between neighbours of the grid, along logarithms of both. */
+function between(frequenciesHz: Float64Array, values: Float64Array, frequencyHz: number): number {
+  const above = Math.max(
+    1,
+    frequenciesHz.findIndex(each => each >= frequencyHz)
+  )
+  const [from, to] = [frequenciesHz[above - 1] as number, frequenciesHz[above] as number]
+  const [low, high] = [values[above - 1] as number, values[above] as number]
+  return low * (high / low) ** (Math.log(frequencyHz / from) / Math.log(to / from))
+}
+
+/** What the low-pass leaves: a plan sets the high-pass for any note, however rare it is at the bottom of music. */
+function withoutMusic(weight2: Float64Array): Float64Array {
+  const left = weight2.slice()
+  for (let k = left.length - 2; k >= 0; k--) left[k] = Math.max(left[k] as number, left[k + 1] as number)
+  return left
+}
+
+interface Drive {
+  /** Fourth power of the corner that the cone needs. */
+  readonly corner4: number
+  /** Square of excursion over Xmax, and of the air speed times the area [m³/s]. */
+  readonly cone2: number
+  readonly flow2: number
+}
+
+/** @param cone  curves with no limit but the cone's */
+function driven(frequenciesHz: Float64Array, weight2: Float64Array, cone: BoxCurves, drive2: number): Drive {
+  let corner4 = 0
+  for (let k = 0; k < frequenciesHz.length; k++) {
+    const excess = (drive2 * (weight2[k] as number)) / (cone.other2[k] as number) - 1
+    if (excess > 0) corner4 = Math.max(corner4, excess * (frequenciesHz[k] as number) ** 4)
+  }
+  let [cone2, flow2] = [0, 0]
+  for (let k = 0; k < frequenciesHz.length; k++) {
+    const there2 = (drive2 * (weight2[k] as number)) / (1 + corner4 / (frequenciesHz[k] as number) ** 4)
+    cone2 = Math.max(cone2, there2 / (cone.other2[k] as number))
+    flow2 = Math.max(flow2, there2 / portLimit2(cone.port2[k] as number))
+  }
+  return { corner4, cone2, flow2 }
+}
+
+/**
+ * @param problem  of any amplifier
+ * @param plateau2  square of the level of the plateau for one volt
+ * @param levelHz  where the level is compared, inside the grid
+ */
+export function hearing(problem: BoxProblem, plateau2: number, levelHz: number): BoxHearing {
+  const { tables, airSpeedMPerS, leakQ } = problem
+  const { frequenciesHz } = tables
+  const weight2 = withoutMusic(problem.programme.weight2)
+  const curves = boxCurves(frequenciesHz.length)
+  const atLevel = (values: Float64Array) => between(frequenciesHz, values, levelHz)
+  const lossy = ({ netVolumeM3, tuningHz }: Box) =>
+    tuningHz === undefined ? { netVolumeM3 } : { netVolumeM3, tuningHz, leakQ }
+  const weightThere = atLevel(weight2)
+  const { amplifierV: _, ...parts } = problem.limits
+  const coneOnly = { duty: parts.duty, ...present({ coneM: parts.coneM }) }
+
+  const node: BoxHearing['node'] = box => {
+    hearBox(tables, lossy(box), parts, curves)
+    const f3Hz = halfPowerHz(tables, curves, plateau2)
+    if (f3Hz === undefined) return undefined
+    return { f3Hz, level2: atLevel(curves.level2) * weightThere, bears2: atLevel(curves.other2) / weightThere }
+  }
+
+  const heard: BoxHearing['box'] = (box, limits, driveV) => {
+    hearBox(tables, lossy(box), coneOnly, curves)
+    const { corner4, cone2, flow2 } = driven(frequenciesHz, weight2, curves, driveV ** 2)
+    const f3Hz = halfPowerHz(tables, curves, plateau2) ?? Number.POSITIVE_INFINITY
+    hearBox(tables, lossy(box), limits, curves)
+    const { areaM2 } = box
+    const port2 = areaM2 === undefined ? Infinity : (areaM2 * airSpeedMPerS) ** 2 * portLimit2(atLevel(curves.port2))
+    const played2 = (driveV ** 2 * weightThere) / (1 + corner4 / levelHz ** 4)
+    return {
+      f3Hz,
+      levelDb: 10 * Math.log10(atLevel(curves.level2) * Math.min(played2, port2, atLevel(curves.other2))),
+      ...present({
+        excursionOfXmax: limits.coneM === undefined ? undefined : Math.sqrt(cone2),
+        airSpeedMPerS: areaM2 === undefined ? undefined : Math.sqrt(flow2) / areaM2
+      })
+    }
+  }
+  return { node, box: heard }
+}

@@ -1,0 +1,154 @@
+/** Every system of one driver in closed form: what it would be, or the first limit it breaks. */
+import type { SearchRequest } from '../../../contract/systems/design-search.ts'
+import type { ForeseenFigures, RejectedDesign } from '../../../contract/systems/design-system.ts'
+import type { PlannedKind } from '../../../contract/systems/words.ts'
+import { airOf } from '../../../domain/air/air.ts'
+import { assumptions } from '../../../domain/assume.ts'
+import { inLitres } from '../../../domain/digits.ts'
+import { driverOf } from '../../../domain/driver/driver.ts'
+import { plateauPressurePa } from '../../../domain/enclosure/model/plateau.ts'
+import { present } from '../../../domain/present.ts'
+import { sixDigitsThroughout } from '../../../numeric/six-digits.ts'
+import { wishProblem } from '../../enclosure/goal-designs.ts'
+import { roomForAir } from '../../enclosure/plan-box.ts'
+import { acousticDriver } from '../../enclosure/plan-drivers.ts'
+import { shellRequest } from '../../enclosure/plan-shell.ts'
+import type { PlacedBox } from '../room/box-room.ts'
+import type { Room } from '../search/design-problem.ts'
+import { type Combination, kindsOf } from '../search-combinations.ts'
+import { type Joined, joinedWith } from '../search-electrics.ts'
+import { broken, type LimitReading, overshoot, readLimits } from '../search-limits.ts'
+import { hindered, type Rejection, rejectionBy } from '../search-rejection.ts'
+import type { DesignLimits } from '../search-request.ts'
+import { type ForeseenBox, type WiredBoxes, wiredBoxes } from './foreseen-boxes.ts'
+import type { Question } from './question.ts'
+import type { System } from './rank.ts'
+
+export interface Standing extends System {
+  readonly figures: ForeseenFigures
+}
+
+export type Foresight =
+  | { readonly standing: Standing; readonly rejected?: undefined }
+  | { readonly standing?: undefined; readonly rejected: RejectedDesign }
+
+/** What a box may break a limit by as foreseen, for it to be built and looked at. Ours: sizes are foreseen to 4 %. */
+export const FORESEEN_SLACK = 0.05
+
+const REFERENCE_PA = 2e-5
+
+/** What a system is foreseen to break; money and amperes are known to the digit, what the box decides is not. */
+export function foreseenBreaks(limits: DesignLimits, figures: Partial<ForeseenFigures>): readonly LimitReading[] {
+  const exact = (limit: LimitReading['limit']) =>
+    limit === 'price' || limit === 'full-sine-current' || limit === 'average-current'
+  return broken(readLimits(limits, figures)).filter(
+    reading => exact(reading.limit) || overshoot(reading) > FORESEEN_SLACK
+  )
+}
+
+export const worst = (readings: readonly LimitReading[]): number => Math.max(0, ...readings.map(overshoot))
+
+interface Space {
+  readonly roomM3: number
+  readonly room?: Room<PlacedBox>
+}
+
+interface Bench {
+  readonly question: Question
+  /** Every system is foreseen to its end, whatever it breaks: for who looks for what breaks least. */
+  readonly whole: boolean
+  readonly kinds: readonly PlannedKind[]
+  /** By shell, and by shell and wiring: amplifiers ask for the same. */
+  readonly spaces: Map<string, Space | undefined>
+  readonly wired: Map<string, WiredBoxes>
+}
+
+function plateau2Of({ drivers, joined, resolved }: Joined): number {
+  const air = airOf(resolved.air, assumptions())
+  const driver = driverOf(acousticDriver(drivers.outcome.result), air)
+  const count = resolved.driverCount
+  const pressurePa = plateauPressurePa(
+    { ...driver, reOhm: driver.coil.reOhm },
+    {
+      faces: count,
+      densityKgPerM3: air.densityKgPerM3,
+      voltageV: 1 / joined.driversInSeries,
+      seriesOhm: (joined.seriesOhm * count) / joined.driversInSeries ** 2
+    }
+  )
+  return (pressurePa / REFERENCE_PA) ** 2
+}
+
+function wiredFor(found: Joined, { question, spaces, wired }: Bench): WiredBoxes | undefined {
+  const { resolved, drivers, joined } = found
+  const shell = JSON.stringify(shellRequest(resolved))
+  if (!spaces.has(shell)) {
+    const roomM3 = roomForAir(resolved)
+    spaces.set(shell, roomM3 === undefined ? undefined : { roomM3 })
+  }
+  const space = spaces.get(shell)
+  if (space === undefined) return undefined
+  const key = [shell, joined.connection, joined.driversInSeries, joined.loadOhm, joined.seriesOhm].join(' ')
+  const known = wired.get(key)
+  if (known !== undefined) return known
+  const problem = wishProblem(resolved, drivers, joined, space.roomM3)
+  const room = space.room ?? problem.room
+  spaces.set(shell, { ...space, room })
+  const breaks = (figures: Partial<ForeseenFigures>) => worst(foreseenBreaks(question.limits, figures))
+  const made = wiredBoxes({ ...problem, room }, plateau2Of(found), question.levelHz, breaks)
+  wired.set(key, made)
+  return made
+}
+
+function figuresOf({ figures }: Joined, { design, heard }: ForeseenBox): ForeseenFigures {
+  const { netVolumeM3, tuningHz, place } = design
+  return sixDigitsThroughout({
+    ...figures,
+    netVolumeM3,
+    outerVolumeM3: place.outerM3,
+    ...present({ tuningHz }),
+    ...heard
+  })
+}
+
+function foreseenIn(system: System, found: Joined, bench: Bench): Foresight {
+  const { limits, goal } = bench.question
+  const rejected = (rejection: Rejection, figures?: ForeseenFigures) => ({
+    rejected: sixDigitsThroughout({ ...system, ...rejection, ...present({ figures }) })
+  })
+  const boxes = wiredFor(found, bench)
+  if (boxes === undefined) return rejected(hindered('space', 'The space does not hold the drivers.'))
+  const best = boxes(system.kind, goal, Math.min(found.joined.targetVoltageV, found.joined.amplifierVoltageV))
+  if (best === undefined) {
+    return rejected(hindered('enclosure', `No ${system.kind} box for the goal ${goal} stands in the space.`))
+  }
+  const figures = figuresOf(found, best)
+  if (best.keeps || bench.whole) return { standing: { ...system, figures } }
+  const beyond = rejectionBy(foreseenBreaks(limits, figures))
+  return rejected(beyond ?? hindered('space', `Only ${inLitres(figures.netVolumeM3)} stand in the space.`), figures)
+}
+
+function foreseen(combination: Combination, bench: Bench): readonly Foresight[] {
+  const { driver, driverCount, amplifier, price } = combination
+  const { limits } = bench.question
+  const systems = bench.kinds.map(kind => ({ driver: driver.name, driverCount, amplifier: amplifier.name, kind }))
+  const all = (rejection: Rejection) =>
+    systems.map(system => ({ rejected: sixDigitsThroughout({ ...system, ...rejection }) }))
+  const early = bench.whole ? {} : limits
+  const expensive = rejectionBy(foreseenBreaks(early, present({ price })))
+  if (expensive !== undefined) return all(expensive)
+  const { found, rejection } = joinedWith(combination)
+  if (found === undefined) return all(rejection)
+  const thirsty = rejectionBy(foreseenBreaks(early, found.figures))
+  return thirsty === undefined ? systems.map(system => foreseenIn(system, found, bench)) : all(thirsty)
+}
+
+/** A function that foresees combinations of one driver; what they share is worked out once. */
+export function foresight(
+  request: SearchRequest,
+  question: Question,
+  whole = false
+): (combination: Combination) => readonly Foresight[] {
+  const bench: Bench = { question, whole, kinds: kindsOf(request), spaces: new Map(), wired: new Map() }
+  return combination => foreseen(combination, bench)
+}

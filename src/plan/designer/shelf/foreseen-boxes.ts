@@ -1,0 +1,144 @@
+/** Boxes for drivers wired in one way, weighed in closed form for one amplifier after the other. */
+import type { DesignGoal, PlannedKind } from '../../../contract/systems/words.ts'
+import { present } from '../../../domain/present.ts'
+import type { PlacedBox } from '../room/box-room.ts'
+import type { DesignProblem, FoundDesign, Room } from '../search/design-problem.ts'
+import { goalFor, goals } from '../search/goals.ts'
+import { grid } from '../search/search-boxes.ts'
+import { designScale } from '../search/weigh-design.ts'
+import { type BoxHearing, type Heard, hearing } from './box-hearing.ts'
+import { mostOf } from './most-score.ts'
+
+export type BoxProblem = Omit<DesignProblem<PlacedBox>, 'goal'>
+
+/** A volume and tuning of the grid, and what it cannot pass. */
+export interface Node {
+  readonly netVolumeM3: number
+  readonly tuningHz?: number
+  /** Score with an amplifier a little stronger and a port as wide as it likes. */
+  readonly most: number
+  readonly leastOuterM3: number
+  readonly f3Hz: number
+  /** Square of the level at the frequency compared, for one volt, and of the voltage its parts bear there. */
+  readonly level2: number
+  readonly bears2: number
+}
+
+export interface ForeseenBox {
+  readonly design: FoundDesign<PlacedBox>
+  readonly heard: Heard
+}
+
+/** How far a box breaks what the caller allows; 0 or less keeps it. */
+type Overshoot = (figures: Partial<Heard> & { readonly outerVolumeM3?: number }) => number
+
+export interface NearestBox extends ForeseenBox {
+  readonly keeps: boolean
+}
+
+/** The best box that keeps every limit, or the one that comes nearest to it; none where no box stands at all. */
+export type WiredBoxes = (kind: PlannedKind, goal: DesignGoal, driveV: number) => NearestBox | undefined
+
+/** The walk over gains goes in steps, so a looser limit may come out this much lower [dB]. */
+const STEP_SLACK_DB = 0.3
+/** Areas are asked of the room in steps of a tenth, the next above, so that amplifiers ask for the same boxes. */
+const AREA_STEP = Math.log(1.1)
+
+/** Bounds are worked out for gains a decibel apart, the next above: amplifiers share them. */
+const nextVoltage = (driveV: number) => 10 ** (Math.ceil(20 * Math.log10(driveV)) / 20)
+
+function inSteps(room: Room<PlacedBox>): Room<PlacedBox> {
+  const above = (areaM2: number) => Math.exp(Math.ceil(Math.log(areaM2) / AREA_STEP - 1e-9) * AREA_STEP)
+  return { ...room, ported: (netM3, tuningHz, areaM2) => room.ported(netM3, tuningHz, above(areaM2)) }
+}
+
+function nodesFor(problem: BoxProblem, kind: PlannedKind, goalName: DesignGoal, ear: BoxHearing): readonly Node[] {
+  const goal = goalFor(goals[goalName], problem.tables.qts)
+  const most = mostOf({ ...problem, goal, kind })
+  return grid({ ...problem, goal, kind })
+    .flatMap(spot => {
+      const netVolumeM3 = Math.exp(spot.volume)
+      const tuning = kind === 'closed' ? {} : { tuningHz: Math.exp(spot.tuning) }
+      const bound = most(netVolumeM3, tuning.tuningHz)
+      const told = bound === undefined ? undefined : ear.node({ netVolumeM3, ...tuning })
+      return bound === undefined || told === undefined ? [] : [{ netVolumeM3, ...tuning, ...bound, ...told }]
+    })
+    .toSorted((a, b) => b.most - a.most || a.netVolumeM3 - b.netVolumeM3 || (a.tuningHz ?? 0) - (b.tuningHz ?? 0))
+}
+
+const levelAt = ({ level2, bears2 }: Node, driveV: number) => 10 * Math.log10(level2 * Math.min(bears2, driveV ** 2))
+
+interface Weighing {
+  readonly nodes: readonly Node[]
+  /** A box whose score is above what is given. */
+  readonly weigh: (node: Node, above: number) => ForeseenBox | undefined
+  readonly driveV: number
+  readonly overshoot: Overshoot
+}
+
+function bestOf({ nodes, weigh, driveV, overshoot }: Weighing): NearestBox | undefined {
+  let found: ForeseenBox | undefined
+  let near: { readonly box: ForeseenBox; readonly beyond: number } | undefined
+  let passed: { readonly node: Node; readonly beyond: number } | undefined
+  for (const node of nodes) {
+    if (found !== undefined && node.most + STEP_SLACK_DB <= found.design.score) break
+    const { leastOuterM3: outerVolumeM3, f3Hz } = node
+    const atLeast = overshoot({ outerVolumeM3, f3Hz, levelDb: levelAt(node, driveV) })
+    if (atLeast > 0) {
+      if (passed === undefined || atLeast < passed.beyond) passed = { node, beyond: atLeast }
+      continue
+    }
+    const box = weigh(node, found?.design.score ?? -Infinity)
+    if (box === undefined) continue
+    const beyond = overshoot({ ...box.heard, outerVolumeM3: box.design.place.outerM3 })
+    if (beyond <= 0) found = box
+    else if (near === undefined || beyond < near.beyond) near = { box, beyond }
+  }
+  if (found !== undefined) return { ...found, keeps: true }
+  const nearer = near === undefined || (passed?.beyond ?? Infinity) < near.beyond ? passed : undefined
+  const nearest = (nearer && weigh(nearer.node, -Infinity)) ?? near?.box
+  return nearest && { ...nearest, keeps: false }
+}
+
+/**
+ * No gain is set above what the amplifier bears, so that only the gain counts: amplifiers with the same are asked once.
+ *
+ * @param problem  of any amplifier
+ * @param levelHz  where the level is compared
+ */
+export function wiredBoxes(problem: BoxProblem, plateau2: number, levelHz: number, overshoot: Overshoot): WiredBoxes {
+  const ear = hearing(problem, plateau2, levelHz)
+  const room = inSteps(problem.room)
+  const { amplifierV: _, ...limits } = problem.limits
+  const nodesOf = remembered((kind: PlannedKind, goal: DesignGoal, highestV: number) =>
+    nodesFor({ ...problem, highestV }, kind, goal, ear)
+  )
+  const bestWithin = (
+    kind: PlannedKind,
+    goalName: DesignGoal,
+    highestV: number,
+    overshoot: Overshoot
+  ): NearestBox | undefined => {
+    const goal = goalFor(goals[goalName], problem.tables.qts)
+    const loudest = () => bestWithin(kind, 'loud', highestV, () => 0)?.design.held.levelDb
+    const referenceDb = goal.withinDb === undefined ? undefined : loudest()
+    const scale = designScale({ ...problem, room, limits, highestV, goal, kind, ...present({ referenceDb }) })
+    const weigh = ({ netVolumeM3, tuningHz }: Node, above: number): ForeseenBox | undefined => {
+      const design = tuningHz === undefined ? scale.closed(netVolumeM3) : scale.vented(netVolumeM3, tuningHz)
+      return design && design.score > above ? { design, heard: ear.box(design, limits, highestV) } : undefined
+    }
+    const nodes = nodesOf(kind, goalName, nextVoltage(highestV))
+    return bestOf({ nodes, weigh, driveV: highestV, overshoot })
+  }
+  return remembered((kind, goal, driveV) => bestWithin(kind, goal, driveV, overshoot))
+}
+
+function remembered<Answer>(ask: (kind: PlannedKind, goal: DesignGoal, volts: number) => Answer): typeof ask {
+  const known = new Map<string, { readonly answer: Answer }>()
+  return (kind, goal, volts) => {
+    const key = `${kind} ${goal} ${volts}`
+    const found = known.get(key) ?? { answer: ask(kind, goal, volts) }
+    known.set(key, found)
+    return found.answer
+  }
+}

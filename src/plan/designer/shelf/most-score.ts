@@ -1,0 +1,40 @@
+/** What a box cannot pass: the bound by which most of the grid is never weighed. */
+import { present } from '../../../domain/present.ts'
+import { boxCurves, hearBox } from '../evaluate/box-response.ts'
+import { closedQ } from '../evaluate/driver-tables.ts'
+import { gainLimit2, heldLevel } from '../evaluate/held-level.ts'
+import { worstDelayS } from '../evaluate/listening.ts'
+import type { DesignProblem, Place } from '../search/design-problem.ts'
+import { scoreOf } from '../search/weigh-design.ts'
+
+interface Bound {
+  readonly most: number
+  readonly leastOuterM3: number
+}
+
+/**
+ * Of a volume, closed or tuned: the gain of the problem and an amplifier that bears it, a port that no air is too fast in, the
+ * room of the closed box, the ringing without a filter. Whatever a real amplifier and port do can only be less.
+ */
+export function mostOf<Placed extends Place>(
+  problem: DesignProblem<Placed>
+): (netVolumeM3: number, tuningHz?: number) => Bound | undefined {
+  const { tables, programme, goal, room, seatGainDb, leakQ, gainStepDb } = problem
+  const { amplifierV: _, ...limits } = problem.limits
+  const wish = { ...goal, stepDb: gainStepDb, seatGainDb, ...present({ highestV: problem.highestV }) }
+  const { frequenciesHz } = tables
+  const curves = boxCurves(frequenciesHz.length)
+  const limit2 = new Float64Array(frequenciesHz.length)
+  return (netVolumeM3, tuningHz) => {
+    const isClosed = tuningHz === undefined
+    if (isClosed ? closedQ(tables, netVolumeM3) > goal.highestQtc : goal.closedOnly) return undefined
+    const place = room.closed(netVolumeM3)
+    if (place === undefined) return undefined
+    hearBox(tables, isClosed ? { netVolumeM3 } : { netVolumeM3, tuningHz, leakQ }, limits, curves)
+    gainLimit2(curves, programme, Infinity, limit2)
+    const held = heldLevel(curves, programme, limit2, wish)
+    const delayS = goal.delayDbPerS === 0 ? 0 : worstDelayS(frequenciesHz, curves, 0)
+    const most = scoreOf(goal, { held, delayS, unevennessDb: 0 }, place.outerM3, -Infinity)
+    return { most, leastOuterM3: place.outerM3 }
+  }
+}

@@ -1,0 +1,58 @@
+/** The order of systems: what is asked decides, then the score, then names, so that no order of lists ever shows. */
+import type { PlannedKind } from '../../../contract/systems/words.ts'
+import { pointsOf, type ScoredFigures } from '../search-score.ts'
+import type { Question } from './question.ts'
+
+export interface System {
+  readonly driver: string
+  readonly driverCount: number
+  readonly amplifier: string
+  readonly kind: PlannedKind
+}
+
+export const systemOf = ({ driver, driverCount, amplifier, kind }: System): System => ({
+  driver,
+  driverCount,
+  amplifier,
+  kind
+})
+
+const textOrder = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0)
+
+/** Total: two systems of a search never share all four. */
+export const byNames = (a: System, b: System): number =>
+  textOrder(a.driver, b.driver) ||
+  a.driverCount - b.driverCount ||
+  textOrder(a.amplifier, b.amplifier) ||
+  textOrder(a.kind, b.kind)
+
+/** Less is better. */
+function deciding({ rankBy }: Question, figures: ScoredFigures): number {
+  if (rankBy === 'level') return -figures.levelDb
+  if (rankBy === 'reach') return figures.f3Hz
+  if (rankBy === 'box') return figures.outerVolumeM3
+  if (rankBy === 'price') return figures.price ?? 0
+  return rankBy === 'current' ? figures.fullSineA : 0
+}
+
+/** The best first, each looked at through `figuresOf`. */
+export function ranked<Item extends System>(
+  items: readonly Item[],
+  question: Question,
+  figuresOf: (item: Item) => ScoredFigures
+): readonly Item[] {
+  return items
+    .map(item => {
+      const figures = figuresOf(item)
+      return { item, first: deciding(question, figures), score: pointsOf(figures, question.weights).total, figures }
+    })
+    .toSorted(
+      (a, b) =>
+        a.first - b.first ||
+        b.score - a.score ||
+        (a.figures.price ?? 0) - (b.figures.price ?? 0) ||
+        a.figures.outerVolumeM3 - b.figures.outerVolumeM3 ||
+        byNames(a.item, b.item)
+    )
+    .map(({ item }) => item)
+}

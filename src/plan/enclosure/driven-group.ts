@@ -1,0 +1,52 @@
+/** The drivers of the plan as one group, and what may not be passed while they play: for the closed forms of the designer. */
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import { airOf } from '../../domain/air/air.ts'
+import { assumptions } from '../../domain/assume.ts'
+import { type Driver, driverOf } from '../../domain/driver/driver.ts'
+import { SWEPT_VOLUMES } from '../../domain/enclosure/model/air-spring.ts'
+import { present } from '../../domain/present.ts'
+import type { DriveLimits } from '../designer/evaluate/box-response.ts'
+import type { DriverWish } from '../designer/evaluate/driver-tables.ts'
+import type { JoinedDrivers } from '../load/plan-load.ts'
+import { acousticDriver, type DriverPart } from './plan-drivers.ts'
+
+/** Music heats with less than a quarter of a full sine: usual 0.13 to 0.2 (common practice, no source), so on the safe side. */
+const MUSIC_DUTY = 0.25
+/** Second harmonic of the air about 5 %. Ours. */
+const SPRING_SHARE = 0.08
+/** Least air a driver has in any box that is looked at. Ours. */
+const LEAST_M3 = 3e-3
+
+function limitsOf({ xmaxM, powerW }: Driver, count: number, joined: JoinedDrivers): DriveLimits {
+  const heatW = powerW === undefined ? undefined : powerW * count
+  const ratedV = heatW === undefined ? undefined : Math.sqrt((heatW * joined.loadOhm) / MUSIC_DUTY)
+  return {
+    ...present({ coneM: xmaxM, heatW, ratedV }),
+    duty: MUSIC_DUTY,
+    amplifierV: joined.amplifierVoltageV,
+    springShare: SPRING_SHARE
+  }
+}
+
+export interface DrivenGroup {
+  readonly wish: DriverWish
+  readonly limits: DriveLimits
+  /** Net volume of the smallest box worth a look. */
+  readonly leastM3: number
+}
+
+export function drivenGroup(
+  request: PlanRequest,
+  drivers: DriverPart & { readonly done: true },
+  joined: JoinedDrivers
+): DrivenGroup {
+  const { driverCount: count } = request
+  const air = airOf(request.air, assumptions())
+  const driver = driverOf(acousticDriver(drivers.outcome.result), air)
+  const swept = SWEPT_VOLUMES * count * driver.sdM2 * (driver.xmaxM ?? 0)
+  return {
+    wish: { driver, count, inSeries: joined.driversInSeries, seriesOhm: joined.seriesOhm, air },
+    limits: limitsOf(driver, count, joined),
+    leastM3: Math.max(swept, LEAST_M3 * count)
+  }
+}

@@ -1,0 +1,156 @@
+/** What the limits of the parts cost the planned box, and what moves when it is changed a little: closed forms beside its own figures. */
+import type { SystemFigures } from '../../contract/systems/plan-choice.ts'
+import type { PlanHeadroom, PlanWhatIf } from '../../contract/systems/plan-margins.ts'
+import type { PlanRequest } from '../../contract/systems/plan-request.ts'
+import { assumptions } from '../../domain/assume.ts'
+import { cabinGain } from '../../domain/cabin/cabin-gain.ts'
+import { limitDefaults } from '../../domain/enclosure/limits/defaults.ts'
+import { plateauPressurePa } from '../../domain/enclosure/model/plateau.ts'
+import { present } from '../../domain/present.ts'
+import { type CostedWay, costedWays, reachedLimits } from '../designer/around/limits-cost.ts'
+import type { Spot, SpotDrive } from '../designer/around/spot.ts'
+import { type EarLimits, type SpotEar, spotEar } from '../designer/around/spot-ear.ts'
+import { heardChanges } from '../designer/around/what-if.ts'
+import type { DriveLimits } from '../designer/evaluate/box-response.ts'
+import type { DriverWish } from '../designer/evaluate/driver-tables.ts'
+import type { JoinedDrivers } from '../load/plan-load.ts'
+import { drivenGroup } from './driven-group.ts'
+import { searchedAirSpeed } from './goal-designs.ts'
+import { headroomText } from './headroom-text.ts'
+import { CROSSOVER_ORDER, crossoverHz } from './plan-crossover.ts'
+import type { DriverPart } from './plan-drivers.ts'
+import { protectiveCornerHz, type ResponsePart } from './plan-response.ts'
+import { COMPARED_HZ } from './system-figures.ts'
+
+type Done<Part> = Part & { readonly done: true }
+
+export interface Margins {
+  readonly headroom: PlanHeadroom
+  readonly whatIf: PlanWhatIf
+}
+
+/** Leaks and the friction of the port in one, as losses in parallel. */
+function lossQ(leakQ: number | undefined, portQ: number | undefined): number | undefined {
+  if (leakQ === undefined || portQ === undefined) return leakQ ?? portQ
+  return 1 / (1 / leakQ + 1 / portQ)
+}
+
+function spotOf({ request }: Done<ResponsePart>): Spot | undefined {
+  const { enclosure } = request
+  if (enclosure.kind !== 'closed' && enclosure.kind !== 'vented') return undefined
+  const { rear } = enclosure
+  if (rear === undefined) return undefined
+  const { netVolumeM3, leakQ, port } = rear
+  if (port === undefined) return { netVolumeM3 }
+  const { count = 1, areaM2, lengthM, endFactor } = port
+  if (areaM2 === undefined || lengthM === undefined || endFactor === undefined) return undefined
+  return { netVolumeM3, port: { count, areaM2, lengthM, endFactor }, ...present({ leakQ: lossQ(leakQ, port.lossQ) }) }
+}
+
+function plateauOf({ driver, count, inSeries, seriesOhm, air }: DriverWish): number {
+  const wiring = { faces: count, voltageV: 1 / inSeries, seriesOhm: (seriesOhm * count) / inSeries ** 2 }
+  return plateauPressurePa({ ...driver, reOhm: driver.coil.reOhm }, { ...wiring, densityKgPerM3: air.densityKgPerM3 })
+}
+
+/** What holds the levels of the response back. */
+function shownLimits({ request }: Done<ResponsePart>, limits: DriveLimits): EarLimits {
+  const { ratedV, duty } = limits
+  const { airSpeedMPerS = limitDefaults.airSpeedMPerS.value } = request.limits ?? {}
+  const sineV = ratedV === undefined ? undefined : ratedV * Math.sqrt(duty)
+  return { drive: { ...limits, duty: limitDefaults.dutyFactor.value, ...present({ ratedV: sineV }) }, airSpeedMPerS }
+}
+
+function earOf(request: PlanRequest, wish: DriverWish, limits: DriveLimits, response: Done<ResponsePart>): SpotEar {
+  const { cabin } = request.car
+  const { soundSpeedMPerS } = wish.air
+  return spotEar({
+    wish,
+    limits,
+    airSpeedMPerS: searchedAirSpeed(request),
+    shown: shownLimits(response, limits),
+    lowPass: { cornerHz: crossoverHz(request), order: CROSSOVER_ORDER },
+    musicFromHz: limitDefaults.programmeFromHz.value,
+    seatGainDb: frequenciesHz =>
+      cabin === undefined
+        ? new Float64Array(frequenciesHz.length)
+        : Float64Array.from(cabinGain(cabin, soundSpeedMPerS, frequenciesHz, assumptions()).gainDb),
+    plateauPa: plateauOf(wish),
+    comparedHz: COMPARED_HZ
+  })
+}
+
+interface Told {
+  readonly figures: SystemFigures
+  readonly joined: JoinedDrivers
+  readonly response: Done<ResponsePart>
+}
+
+const shifted = (planned: readonly number[], from: readonly number[], to: readonly number[]) =>
+  planned.map((level, k) => level + (to[k] as number) - (from[k] as number))
+
+/** A figure of the plan, moved as the closed form moves. */
+const moved = (planned: number | undefined, from: number | undefined, to: number | undefined) =>
+  planned === undefined || from === undefined || to === undefined ? undefined : planned * (to / from)
+
+const mean = (values: readonly number[]) => values.reduce((sum, each) => sum + each, 0) / values.length
+
+const powerAt = ({ loadOhm, outputs }: JoinedDrivers, voltageV: number) => (outputs * voltageV ** 2) / loadOhm
+
+function whatIfOf(ear: SpotEar, spot: Spot, drive: SpotDrive, { figures, joined, response }: Told): PlanWhatIf {
+  const rows = heardChanges(ear, spot, drive)
+  const [planned] = rows
+  if (planned === undefined) return []
+  const { coneExcursionOfXmax } = response.outcome.result.limits?.atDrive ?? {}
+  return rows.map(({ change, factor, spot: at, ...heard }) => ({
+    change,
+    factor,
+    netVolumeM3: at.netVolumeM3,
+    levelDb: shifted(figures.levelDb, planned.levelDb, heard.levelDb),
+    againstPlanDb: mean(heard.levelDb) - mean(planned.levelDb),
+    heldPowerW: powerAt(joined, heard.heldV),
+    ...present({
+      tuningHz: moved(figures.tuningHz, planned.tuningHz, heard.tuningHz),
+      f3Hz: moved(figures.f3Hz, planned.f3Hz, heard.f3Hz),
+      coneOfXmax: moved(coneExcursionOfXmax, planned.coneOfXmax, heard.coneOfXmax),
+      airSpeedMPerS: moved(figures.airSpeedMPerS, planned.airSpeedMPerS, heard.airSpeedMPerS)
+    })
+  }))
+}
+
+function wayOf({ way, spot, drive, levelDb, againstPlanDb }: CostedWay, planned: CostedWay, { figures, joined }: Told) {
+  return {
+    way,
+    powerW: powerAt(joined, drive.voltageV),
+    levelDb: shifted(figures.levelDb, planned.levelDb, levelDb),
+    againstPlanDb,
+    ...present({
+      highPassHz: drive.highPassHz,
+      netVolumeM3: spot === planned.spot ? undefined : spot.netVolumeM3
+    })
+  }
+}
+
+/** @returns none where the box is of another kind than the closed forms know */
+export function planMargins(request: PlanRequest, drivers: DriverPart, told: Told): Margins | undefined {
+  const { joined, response } = told
+  const spot = spotOf(response)
+  if (spot === undefined || !drivers.done) return undefined
+  const { wish, limits: held, leastM3 } = drivenGroup(request, drivers, joined)
+  const { springShare: _, ...limits } = held
+  const ear = earOf(request, wish, limits, response)
+  const highPassHz = protectiveCornerHz(response.outcome.result, response.request)
+  const drive = { voltageV: joined.targetVoltageV, ...present({ highPassHz }) }
+  const borneV = joined.targetVoltageV * Math.sqrt(joined.bornePowerW / joined.powerW)
+  const problem = { ear, spot, drive, borneV, airSpeedMPerS: searchedAirSpeed(request), leastM3 }
+  const costed = costedWays(problem)
+  const ways = costed.map(each => wayOf(each, costed[0] as CostedWay, told))
+  const limitsReached = reachedLimits(problem).map(({ limit, voltageV, atHz }) => ({
+    limit,
+    powerW: powerAt(joined, voltageV),
+    atHz
+  }))
+  return {
+    headroom: { text: headroomText(limitsReached, ways, joined.bornePowerW), limits: limitsReached, ways },
+    whatIf: whatIfOf(ear, spot, drive, told)
+  }
+}
