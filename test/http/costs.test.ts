@@ -35,7 +35,10 @@ describe('cost model', () => {
     const points = (count: number) => ({ frequenciesHz: { fromHz: 10, toHz: 300, points: count } })
     const cost = (more: object) => computeResponse.costMs(response(more), options)
     expect(cost({})).toBeLessThan(MOST_HERE_MS)
-    expect(cost({ limits: {}, ...points(2000) })).toBeGreaterThan(MOST_HERE_MS)
+    expect(cost({ limits: {}, ...points(2000) })).toBeLessThan(MOST_HERE_MS)
+    const port = { areaCm2: 80, lengthMm: 250 }
+    const vented = { kind: 'vented', rear: { netVolumeL: 60, port } }
+    expect(cost({ enclosure: vented, limits: {}, ...points(2000) })).toBeGreaterThan(MOST_HERE_MS)
     expect(cost(points(2000))).toBeGreaterThan(cost(points(200)))
     const chambers = Array.from({ length: 12 }, (_, k) => ({ name: `c${k}`, netVolumeL: 20 }))
     const ports = chambers.map(({ name }) => ({

@@ -13,7 +13,7 @@ export const matchAmplifier = defineOperation({
     'Continuous RMS power of the amplifier against that of the drivers at every load they can be wired to, on one output or spread over several, single or bridged. Power is taken as published for the load and never scaled to a lower one; above the rated loads it is bounded by the voltage reached there. Two powers at one load, bridged figures of one channel, peak, maximum and total figures are refused with the reason.',
   body: AmplifierMatchRequest,
   result: AmplifierMatchResult,
-  costMs: ({ otherAmplifiers = [] }) => 0.3 * (1 + otherAmplifiers.length),
+  costMs: ({ otherAmplifiers = [] }) => 0.13 + 0.04 * otherAmplifiers.length,
   laws: matchingLaws,
   compute,
   examples: {

@@ -19,7 +19,7 @@ export const drawBox = defineOperation({
   heavy: true,
   body: BoxDrawingRequest,
   result: BoxDrawings,
-  costMs: ({ show }) => (show === 'panels' ? 10 : 130),
+  costMs: ({ show }) => (show === 'panels' ? 2.5 : 15),
   compute,
   forms: [
     {

@@ -4,6 +4,7 @@ import { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { modelBox as compute, listedBodies } from '../../../documents/model/model-box.ts'
 import { modelGlb } from '../../../documents/model/model-glb.ts'
 import { defineOperation } from '../../wire/operation.ts'
+import { boxCostMs } from './box-cost.ts'
 import { modelLaws } from './box-laws.ts'
 
 const driver = {
@@ -25,7 +26,7 @@ export const modelBox = defineOperation({
   heavy: true,
   body: BoxRequest,
   result: BoxModelResult,
-  costMs: ({ port }) => (port?.kind === 'slot' ? 70 : 12),
+  costMs: request => 2 + boxCostMs(request),
   laws: modelLaws,
   compute,
   present: listedBodies,

@@ -5,6 +5,7 @@ import { panelRows } from '../../../documents/panels/list-rows.ts'
 import { layOutBox as compute } from '../../../domain/box/layout/lay-out-box.ts'
 import { csvOfRecords } from '../../wire/csv-form.ts'
 import { defineOperation } from '../../wire/operation.ts'
+import { boxCostMs } from './box-cost.ts'
 import { boxLaws } from './box-laws.ts'
 
 const driver = {
@@ -43,7 +44,7 @@ export const layOutBox = defineOperation({
   heavy: true,
   body: BoxRequest,
   result: BoxLayoutBody,
-  costMs: ({ port }) => (port?.kind === 'slot' ? 70 : 7),
+  costMs: boxCostMs,
   laws: boxLaws,
   compute,
   forms: [

@@ -39,7 +39,7 @@ export const nestPanels = defineOperation({
   heavy: true,
   body: SheetPlanRequest,
   result: SheetPlanResult,
-  costMs: ({ sheets }) => 150 * sheets.length,
+  costMs: ({ sheets }) => 10 * sheets.length,
   laws: sheetLaws,
   compute,
   forms: [

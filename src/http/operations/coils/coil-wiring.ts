@@ -32,11 +32,11 @@ function drawing(request: Wiring): string {
 }
 
 /** Networks of unlike coils are gone through one by one: a table by their count. */
-const unlikeCoilsMs = [0.2, 0.2, 0.3, 0.4, 1.5, 7, 110] as const
+const unlikeCoilsMs = [0.1, 0.1, 0.1, 0.2, 0.9, 4.2, 55] as const
 
 function coilCostMs({ coilsOhm, driverCount, coilsPerDriver }: Static<typeof CoilWiringRequest>): number {
-  if (coilsOhm === undefined || new Set(coilsOhm).size < 2) return 0.25 + 0.06 * driverCount * coilsPerDriver
-  return unlikeCoilsMs[coilsOhm.length] ?? 0.2
+  if (coilsOhm === undefined || new Set(coilsOhm).size < 2) return 0.05 + 0.04 * driverCount * coilsPerDriver
+  return unlikeCoilsMs[coilsOhm.length] ?? 0.1
 }
 
 export const wireCoils = defineOperation({

@@ -15,7 +15,7 @@ export const sizeEnclosure = defineOperation({
     'Solves the published alignments for the driver in its circuit and the losses at hand, not off a lossless table: closed boxes by Qtc, vented families, passive radiators by mass and compliance, fourth-order band-passes by their edges, sixth-order ones by a search for their edges. Each candidate is then heard through the same network as /v1/enclosures/response, and says in words what it is good at, what it costs in space, whether it suits and why. A volume or tuning asked for is judged as it is.',
   body: EnclosureSizingRequest,
   result: SizingResultBody,
-  costMs: () => 3,
+  costMs: () => 1.2,
   laws: sizingLaws,
   compute,
   examples: {

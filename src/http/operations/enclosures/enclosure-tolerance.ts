@@ -30,7 +30,7 @@ export const computeTolerance = defineOperation({
   heavy: true,
   body: EnclosureToleranceRequest,
   result: ToleranceResultBody,
-  costMs: ({ samples = 200 }) => 10 + 0.35 * samples,
+  costMs: ({ samples = 200 }) => 5 + 0.2 * samples,
   laws: toleranceLaws,
   compute,
   forms: [

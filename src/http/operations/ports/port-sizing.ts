@@ -14,7 +14,7 @@ export const sizePort = defineOperation({
     'The flow at full drive, weighed with the filters before the amplifier, comes from the acoustic network; area from the air-speed limit, length from the tuning with the ends as they stand. Each port says its speed at the tuning and at worst, its first resonance as a pipe and its length by the other way of counting ends. Where none fits, the answer lists what would, computed. A port given whole tells its tuning.',
   body: PortSizingRequest,
   result: PortSizingResultBody,
-  costMs: () => 1.7,
+  costMs: ({ driver }) => (driver === undefined ? 0.08 : 0.65),
   laws: portLaws,
   compute,
   examples: {

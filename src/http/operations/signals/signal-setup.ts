@@ -14,7 +14,7 @@ export const setUpSignal = defineOperation({
     'Level at the amplifier’s input from a line, loudspeaker or digital output, the meter reading to set the gain to, the corners of the band, how the amplifier is turned on, and the first switching-on step by step.',
   body: SignalSetupRequest,
   result: SignalSetupResultBody,
-  costMs: () => 0.2,
+  costMs: () => 0.08,
   laws: signalLaws,
   compute,
   examples: {

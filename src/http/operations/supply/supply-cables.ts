@@ -13,7 +13,7 @@ export const supplyCables = defineOperation({
     'Fuse first, then the smallest size that passes voltage drop, ampacity at ambient and bundle, fuse rating and short-circuit withstand. Says which limit governed and which limits every other size fails; parallel runs where nothing fits.',
   body: CableRequest,
   result: CableResult,
-  costMs: () => 0.6,
+  costMs: () => 0.2,
   laws: cableLaws,
   compute,
   examples: {

@@ -6,7 +6,7 @@ import { defineOperation } from '../../wire/operation.ts'
 import { circuitLaws } from './current-laws.ts'
 
 function circuitCostMs({ cables = [], fuses = [], links = [], amplifiers }: Static<typeof CircuitRequest>): number {
-  return 1 + 0.013 * (cables.length + fuses.length + links.length + amplifiers.length) ** 2
+  return 0.5 + 0.006 * (cables.length + fuses.length + links.length + amplifiers.length) ** 2
 }
 
 export const supplyCircuit = defineOperation({

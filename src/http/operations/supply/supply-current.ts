@@ -13,7 +13,7 @@ export const supplyCurrent = defineOperation({
     'Quiescent, average, heavy and full-sine current by the partial-load law of each amplifier’s class, at nominal voltage. With the charging system, battery or capacitor described also what they make of it.',
   body: SupplyCurrentRequest,
   result: SupplyCurrentResult,
-  costMs: ({ amplifiers }) => 0.05 + 0.06 * amplifiers.length,
+  costMs: ({ amplifiers }) => 0.02 + 0.02 * amplifiers.length,
   laws: currentLaws,
   compute,
   examples: {

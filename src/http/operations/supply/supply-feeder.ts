@@ -13,7 +13,7 @@ export const supplyFeeder = defineOperation({
     'Exact steady state of one or several amplifiers behind source, trunk, fuse, block, branches and returns: regulated amplifiers as constant power, unregulated as resistance. Margin to collapse, drop-out, conductor temperatures, heat, and whether a fuse guards every cable.',
   body: FeederRequest,
   result: FeederResult,
-  costMs: ({ amplifiers }) => (amplifiers.length === 1 ? 1 : 15 + 3 * amplifiers.length),
+  costMs: ({ amplifiers }) => (amplifiers.length === 1 ? 0.1 : 5 + 2.5 * amplifiers.length),
   laws: feederLaws,
   compute,
   examples: {

@@ -53,7 +53,7 @@ export const planSystem = defineOperation({
     'From data sheets, space and supply to a system that can be built and switched on: match and wiring, enclosure, port, panels, response at full power, sheets, current, cable, fuse, signal, bill of materials, order of work, commissioning and cautions. Each part carries the request that its own resource answers in the same way; a part that cannot be done says so in its place and the others still come.',
   body: PlanBody,
   result: PlanResultBody,
-  costMs: () => 700,
+  costMs: () => 250,
   laws: planLaws,
   compute,
   present: presentedPlan,
@@ -78,7 +78,7 @@ export const planSystem = defineOperation({
     {
       mediaType: 'application/pdf',
       description: 'The plan as a document of about a dozen pages',
-      moreMs: 1_000,
+      moreMs: 450,
       render: (outcome, request, { calculation }) => {
         const options = paperOptions(request, calculation)
         return planPdf(paperOfPlan(outcome, request, options.paper), options)
