@@ -7132,6 +7132,7 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                form?: "json" | "ndjson";
             };
             header?: never;
             path?: never;
