@@ -4216,6 +4216,7 @@ export interface components {
         };
         PlanCircuit: {
             amplifiers: string[];
+            batterySensor?: boolean;
             branches: components["schemas"]["PlanBranch"][];
             capacitor?: components["schemas"]["PlanCapacitor"];
             converter?: components["schemas"]["PlanConverter"];
@@ -4572,6 +4573,8 @@ export interface components {
             /** @description Hottest surroundings along the run */
             ambientC?: number;
             battery?: components["schemas"]["BatteryRequest"];
+            /** @description Whether the negative post wears a battery sensor */
+            batterySensor?: boolean;
             /** @description Conductor length from the distribution block to each amplifier */
             branchLengthM?: number;
             /** @description Current-carrying power conductors in the same loom, this one included */
@@ -7129,6 +7132,7 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                form?: "json" | "ndjson";
             };
             header?: never;
             path?: never;

@@ -48,6 +48,16 @@ describe('documentation', () => {
     }
   })
 
+  it('travels in at most 300 kB', async () => {
+    const headers = { 'accept-encoding': 'gzip' }
+    expect((await service.app.inject({ url: '/docs/reference', headers })).rawPayload.length).toBeLessThan(300_000)
+  })
+
+  it('starts with the whole job', async () => {
+    const { body } = await service.app.inject('/docs/reference')
+    expect(/<article id="([^"]+)">/.exec(body)?.[1]).toBe('planSystem')
+  })
+
   it('escapes whatever a Host header brings', async () => {
     const { body } = await service.app.inject({ url: '/docs', headers: { host: '"><img src=x>' } })
     expect(body).not.toContain('<img')
@@ -122,5 +132,63 @@ describe.skipIf(executablePath === undefined)('documentation in Chromium', () =>
     expect(await form.locator('output img').count()).toBe(0)
     expect(complaints.filter(text => !text.includes('400 (Bad Request)'))).toEqual([])
     await page.close()
+  })
+
+  for (const width of [360, 1280]) {
+    it(`paints within a second, finds fields by name and opens objects in place, at ${width} px`, async () => {
+      await service.app.inject('/docs/reference')
+      const { page, complaints } = await opened('/docs/reference', width)
+      const paints = "performance.getEntriesByName('first-contentful-paint').map(({ startTime }) => startTime)"
+      await page.waitForTimeout(300)
+      expect(((await page.evaluate(paints)) as number[])[0]).toBeLessThan(1_000)
+      await page.locator('#search').fill('coilsPerDriver')
+      await page.locator('#found a[href="#wireCoils"]').waitFor()
+      await page.locator('#search').fill('no such field anywhere')
+      expect(await page.locator('#found li').allTextContents()).toEqual(['Nothing of that name here'])
+      const link = page.locator('#planSystem td a[href="#schema-PlanDriver"]').first()
+      await link.click()
+      await page.locator('#planSystem tr.inside a[href="#schema-DriverSheet"]').first().click()
+      await page.locator('#planSystem tr.inside tr.inside', { hasText: 'fsHz' }).waitFor()
+      expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(width)
+      await link.click()
+      expect(await page.locator('#planSystem tr.inside').count()).toBe(0)
+      expect(complaints).toEqual([])
+      await page.close()
+    })
+  }
+
+  it('shows a picture as a picture and a page as a page that may do nothing, and asks by query', async () => {
+    const { page, complaints } = await opened('/docs/reference', 1280)
+    const coils = page.locator('#wireCoils form')
+    await coils.locator('select[name=accept]').selectOption('image/svg+xml')
+    await coils.locator('button[type=submit]').click()
+    await coils.locator('output img').waitFor()
+    await expect
+      .poll(() => page.evaluate("document.querySelector('#wireCoils output img').naturalWidth"))
+      .toBeGreaterThan(100)
+    const byQuery = page.locator('#wireCoilsByQuery form')
+    await byQuery.locator('button[type=submit]').click()
+    await byQuery.locator('output pre').waitFor()
+    expect(await byQuery.locator('output p').textContent()).toMatch(/^200 application\/json/)
+    const plan = page.locator('#planSystem form')
+    await plan.locator('select[name=accept]').selectOption('text/html')
+    await plan.locator('button[type=submit]').click()
+    expect(await plan.locator('output iframe').getAttribute('sandbox')).toBe('')
+    const inside = page.frameLocator('#planSystem output iframe')
+    await inside.locator('h1').waitFor()
+    expect(await plan.locator('output a').getAttribute('download')).toBe('answer')
+    expect(complaints.filter(text => !text.startsWith('asks blob:'))).toEqual([])
+    await page.close()
+  })
+
+  it('copies what stands in a box', async () => {
+    const context = await browser.newContext({ permissions: ['clipboard-read', 'clipboard-write'] })
+    const page = await context.newPage()
+    await page.goto(`${service.url}/docs`)
+    const first = page.locator('.copied').first()
+    await first.locator('button').click()
+    await first.locator('button', { hasText: 'Copied' }).waitFor()
+    expect(await page.evaluate('navigator.clipboard.readText()')).toBe(await first.locator('pre').textContent())
+    await context.close()
   })
 })

@@ -3,6 +3,7 @@ import type { FastifyInstance } from 'fastify'
 import type { ContractDocument } from '../openapi/reading.ts'
 import { builtText } from '../serving/fixed-file.ts'
 import { type FixedText, fixedText, sendFixed } from '../serving/fixed-text.ts'
+import { planStyleHash } from '../serving/page-policy.ts'
 import type { Settings } from '../serving/settings.ts'
 import { guideChapters } from './guide.ts'
 import { tableChapters } from './guide-tables.ts'
@@ -11,8 +12,8 @@ import { referenceChapters } from './reference.ts'
 import { style } from './style.ts'
 import { tryIt } from './try-it.ts'
 
-const policy =
-  "default-src 'none'; style-src 'self'; script-src 'self'; connect-src 'self'; img-src 'self' data:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
+/** What a form shows of an answer is a blob; a page in a frame takes this policy over, so its own style must be known here. */
+const policy = `default-src 'none'; style-src 'self' 'sha256-${planStyleHash}'; script-src 'self'; connect-src 'self'; img-src 'self' data: blob:; frame-src blob:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'`
 
 interface Served {
   readonly path: string

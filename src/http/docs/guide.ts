@@ -10,9 +10,9 @@ const ref = (operationId: string, text: string): Html =>
   known.has(operationId) ? html`<a href="/docs/reference#${operationId}">${text}</a>` : html`${text}`
 
 const quickStart = (base: string) => html`
-<p>Cabinbass takes the figures of data sheets and gives back a bass system that can be cut, wired and switched on. It keeps nothing: each call holds all it needs, and the same call always gives the same bytes. The first call sizes a power cable for an amplifier that draws 1140 W, 4.4 m from the battery.</p>
+<p>Cabinbass takes the figures of data sheets and gives back a bass system that can be cut, wired and switched on. It keeps nothing: each call holds all it needs, and the same call always gives the same bytes. The first call is the whole job: a driver, an amplifier, a boot and a battery five metres away become a plan, of which this asks for the summary.</p>
 ${snippets(base).map(({ language, text }) => html`<h3>${language}</h3>${code(text, language)}`)}
-<p>The answer names the cable, the fuse and where it goes, the voltage left at the amplifier and every size that was looked at with the limit it fails. Change <code>positiveLengthM</code> to <code>"4.4"</code> and you get a refusal that points at the field:</p>
+<p>The answer says in a few lines what to build, with its figures, its verdict and every caution. Leave <code>?parts=summary</code> out and box, cut list, wiring, fuses, bill of materials and order of work come with it; <code>?form=html</code> is the plan as a page to print. Change <code>driverCount</code> to <code>"1"</code> and you get a refusal that points at the field:</p>
 ${code(
   JSON.stringify(
     {
@@ -22,7 +22,7 @@ ${code(
       detail: 'The request has 1 fault.',
       code: 'invalid-request',
       errors: [
-        { pointer: '/positiveLengthM', code: 'wrong-type', detail: 'Must be of type number; nothing is converted.' }
+        { pointer: '/driverCount', code: 'wrong-type', detail: 'Must be of type number; nothing is converted.' }
       ],
       instance: '/requests/…'
     },
@@ -31,7 +31,7 @@ ${code(
   ),
   'A refusal'
 )}
-<p>The next step is ${ref('planSystem', 'the whole plan in one call')}; every part of it is the very object that the single call gives.</p>`
+<p>Every part of ${ref('planSystem', 'the plan')} is the very object that a single call gives; the chapters below go through them.</p>`
 
 const steps: readonly (readonly [string, string, string])[] = [
   [

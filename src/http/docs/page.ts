@@ -1,5 +1,4 @@
 /** The frame around every page of the documentation. */
-
 import { type Html, html } from '../../documents/draw/html.ts'
 import { version } from '../wire/version.ts'
 
@@ -51,7 +50,7 @@ export function page({ title, here, chapters }: Page): string {
 <a class="skip" href="#content">Skip to the content</a>
 <header><p class="name">Cabinbass <span>${version}</span></p><nav aria-label="Pages">${top}</nav></header>
 <div class="frame">
-<nav class="contents" aria-label="On this page"><details open><summary>On this page</summary><ul>${chapters.map(contentsOf)}</ul></details></nav>
+<nav class="contents" aria-label="On this page"><div class="search" hidden><label>Search this page <input type="search" id="search" autocomplete="off"></label><ul id="found" aria-live="polite"></ul></div><details open><summary>On this page</summary><ul>${chapters.map(contentsOf)}</ul></details></nav>
 <main id="content"><h1>${title}</h1>${chapters.map(sectionOf)}</main>
 </div>
 </body>

@@ -1,9 +1,11 @@
 /** The reference, generated from the contract: every operation with its fields, examples and a form to try it. */
 import type { JsonSchema } from '../../contract/field/component.ts'
 import { code, type Html, html, phrase, prose } from '../../documents/draw/html.ts'
+import { examplesPath } from '../openapi/contract-document.ts'
 import { type ContractDocument, type ContractOperation, spelledOut } from '../openapi/reading.ts'
 import { generalLaws } from '../operations/general-laws.ts'
 import { operations } from '../operations.ts'
+import { spelledQuery } from '../wire/query-request.ts'
 import type { Chapter } from './page.ts'
 import { fields, schemaLink, schemaName } from './schema-table.ts'
 
@@ -30,6 +32,18 @@ function choice(name: string, label: string, values: readonly string[]): Html {
   return html`<label>${label} <select name="${name}">${values.map(value => html`<option>${value}</option>`)}</select></label>`
 }
 
+/** The example of the calculation, a parameter a line. */
+function queryForm({ path, operation }: Named): Html | undefined {
+  const same = operations.find(({ operationId }) => `${operationId}ByQuery` === operation.operationId)
+  const [example] = Object.values(same?.examples ?? {})
+  if (example === undefined) return undefined
+  const lines = spelledQuery(example.request).join('\n')
+  const forms = Object.keys(operation.responses['200']?.content ?? {})
+  return html`<form data-path="${path}" data-method="GET"><h4>Try it</h4>${forms.length > 1 ? choice('accept', 'Form', forms) : undefined}
+<label>Parameters, one a line <textarea name="body" spellcheck="false">${lines}</textarea></label>
+<button type="submit">Send</button><output aria-live="polite"></output></form>`
+}
+
 function tryForm({ path, operation }: Named): Html | undefined {
   const examples = Object.values(operation.requestBody?.content['application/json']?.examples ?? {})
   const [first] = examples
@@ -44,9 +58,9 @@ function tryForm({ path, operation }: Named): Html | undefined {
 
 function answerExamples({ operation }: Named): Html | undefined {
   const [first] = Object.values(operation.responses['200']?.content?.['application/json']?.examples ?? {})
-  const { externalDocs } = operation
-  if (externalDocs === undefined) return undefined
-  const all = html`<p><a href="${externalDocs.url}">${externalDocs.description}</a></p>`
+  const calculation = operations.find(({ operationId }) => operationId === operation.operationId)
+  if (calculation === undefined) return undefined
+  const all = html`<p><a href="${examplesPath(calculation)}">The examples with their answers</a></p>`
   if (first === undefined) return all
   return html`<details class="more"><summary>Answer to “${first.summary}”</summary>${code(pretty(first.value), 'Answer')}</details>${all}`
 }
@@ -81,11 +95,11 @@ function describe(document: ContractDocument, entry: Named): Html {
   }
   return html`<article id="${operation.operationId}"><h3>${operation.summary}</h3>
 <p><span class="method">${method}</span> <span class="path">${path}</span> <code>${operation.operationId}</code></p>
-${prose(operation.description ?? '')}
+${prose(operations.find(({ operationId }) => operationId === operation.operationId)?.description ?? operation.description ?? '')}
 ${parameters.length > 0 ? html`<details class="more"><summary>Parameters</summary>${fields(asFields, document.components.schemas)}</details>` : undefined}
 ${body === undefined ? undefined : html`<h4>Request: ${schemaLink(body)}</h4>${fields(schemaOf(document, body), document.components.schemas)}`}
 ${answer === undefined ? undefined : html`<p>Answer: ${schemaLink(answer)}</p>`}
-${holds(entry)}${answerExamples(entry)}${statuses(entry)}${tryForm(entry)}</article>`
+${holds(entry)}${answerExamples(entry)}${statuses(entry)}${method === 'GET' ? queryForm(entry) : tryForm(entry)}</article>`
 }
 
 function schemaOf({ components }: ContractDocument, schema: JsonSchema): JsonSchema {
@@ -93,9 +107,9 @@ function schemaOf({ components }: ContractDocument, schema: JsonSchema): JsonSch
   return name === undefined ? schema : (components.schemas[name] ?? schema)
 }
 
-/** Calculations in the order of the job, then the rest as mounted. */
+/** The whole job first, its calculations in their order, then the rest as mounted. */
 function tagsInOrder(all: readonly Named[]): readonly string[] {
-  const tags = [...operations.map(({ tag }) => tag), ...all.flatMap(({ operation }) => operation.tags ?? [])]
+  const tags = ['Plans', ...operations.map(({ tag }) => tag), ...all.flatMap(({ operation }) => operation.tags ?? [])]
   return [...new Set(tags)]
 }
 

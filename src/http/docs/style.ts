@@ -50,6 +50,13 @@ select, input { font: inherit; max-width: 20rem; }
 textarea { min-height: 12rem; resize: vertical; }
 button { font: inherit; font-weight: 600; background: var(--accent); color: var(--ground); border: 0; border-radius: 3px; padding: .5rem 1.25rem; cursor: pointer; min-height: 2.75rem; }
 output { display: block; }
+output img { max-width: 100%; height: auto; background: #fff; border: 1px solid var(--line); }
+output iframe { width: 100%; height: 34rem; border: 1px solid var(--line); background: #fff; }
+.search label { font-weight: 700; }
+#found { max-height: 20rem; overflow-y: auto; }
+.copied { position: relative; }
+button.copy { position: absolute; right: .4rem; top: .4rem; min-height: 0; padding: .15rem .6rem; font-size: .8rem; }
+tr.inside > td { border-left: 3px solid var(--accent); padding-left: 1rem; }
 @media (max-width: 40rem) {
   thead { position: absolute; left: -999rem; }
   tr { display: block; padding: .5rem 0; border-bottom: 1px solid var(--line); }

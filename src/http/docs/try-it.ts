@@ -1,4 +1,6 @@
-/** The script of the documentation: sends the request in a form and shows the answer as text, nothing as markup. */
+/** The script of the documentation: sends the request in a form and shows the answer, text as text, a picture or a page in a frame of its own. */
+import { copying, inPlace, search } from './page-script.ts'
+
 export const tryIt = `'use strict'
 const narrow = matchMedia('(max-width: 59.99rem)')
 if (narrow.matches) for (const list of document.querySelectorAll('.contents details')) list.open = false
@@ -28,23 +30,56 @@ function told(form, line, text) {
   output.replaceChildren(head, body)
 }
 
-async function send(form) {
-  const field = name => form.elements.namedItem(name)?.value ?? ''
-  const key = document.getElementById('api-key')?.value ?? ''
-  const headers = { 'content-type': 'application/json', accept: field('accept') || 'application/json' }
-  if (key !== '') headers['x-api-key'] = key
+/** A picture, a page or paper is shown as what it is; a page in a frame that may do nothing. */
+function framed(form, line, blob, type) {
+  const url = URL.createObjectURL(blob)
+  const picture = type.startsWith('image/svg')
+  const whole = type.startsWith('text/html') || type.startsWith('application/pdf')
+  const view = document.createElement(picture ? 'img' : 'iframe')
+  if (picture) view.alt = 'The answer as a picture'
+  else view.title = 'The answer as a page'
+  if (type.startsWith('text/html')) view.setAttribute('sandbox', '')
+  view.src = url
+  const save = document.createElement('a')
+  save.href = url
+  save.download = 'answer'
+  save.textContent = 'Save it (' + Math.ceil(blob.size / 1000) + ' kB)'
+  const head = document.createElement('p')
+  head.textContent = line
+  form.querySelector('output').replaceChildren(head, ...(picture || whole ? [view] : []), save)
+}
+
+function target(form, field) {
   const query = new URLSearchParams()
   if (field('digits') === 'full') query.set('digits', 'full')
   if (field('basis') === 'true') query.set('basis', 'true')
+  if (form.dataset.method === 'GET') {
+    for (const line of field('body').split('\\n').filter(text => text.trim() !== '')) {
+      const at = line.indexOf('=')
+      query.append(line.slice(0, at < 0 ? undefined : at).trim(), at < 0 ? '' : line.slice(at + 1).trim())
+    }
+  }
+  return form.dataset.path + (query.size > 0 ? '?' + query : '')
+}
+
+const asText = type => !/^(image\\/svg|text\\/html|application\\/pdf|image\\/vnd|model)/.test(type)
+
+async function send(form) {
+  const field = name => form.elements.namedItem(name)?.value ?? ''
+  const key = document.getElementById('api-key')?.value ?? ''
+  const headers = { accept: field('accept') || 'application/json' }
+  if (key !== '') headers['x-api-key'] = key
+  const method = form.dataset.method ?? 'POST'
+  if (method === 'POST') headers['content-type'] = 'application/json'
   const start = performance.now()
   try {
-    const url = form.dataset.path + (query.size > 0 ? '?' + query : '')
-    const response = await fetch(url, { method: 'POST', headers, body: field('body') })
+    const response = await fetch(target(form, field), { method, headers, ...(method === 'POST' ? { body: field('body') } : {}) })
     const type = response.headers.get('content-type') ?? ''
-    const binary = type.startsWith('application/pdf')
-    const text = binary ? (await response.arrayBuffer()).byteLength + ' bytes of ' + type : shown(await response.text(), type)
+    const blob = await response.blob()
     const ms = Math.round(performance.now() - start)
-    told(form, response.status + ' ' + type + ', ' + ms + ' ms, request ' + response.headers.get('x-request-id'), text)
+    const line = response.status + ' ' + type + ', ' + ms + ' ms, request ' + response.headers.get('x-request-id')
+    if (asText(type)) told(form, line, shown(await blob.text(), type))
+    else framed(form, line, blob, type)
   } catch (error) {
     told(form, 'No answer', String(error))
   }
@@ -60,4 +95,4 @@ for (const form of document.querySelectorAll('form')) {
     form.elements.namedItem('body').value = chosen.selectedOptions[0].dataset.body
   })
 }
-`
+${search}${inPlace}${copying}`

@@ -51,7 +51,8 @@ function withExamples(paths: JsonObject, operation: Operation): JsonObject {
     examples: shownRequest(operation)
   })
   const led = within(asked, post, {
-    externalDocs: { description: 'The examples with their answers', url: examplesPath(operation) }
+    // As a link in the text: the format of a URL that validators ask of externalDocs has a host, which no contract of ours knows.
+    description: `${operation.description} [The examples with their answers](${examplesPath(operation)}).`
   })
   if (shown === undefined) return led
   const { name, summary, text } = shown

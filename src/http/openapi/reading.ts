@@ -28,7 +28,6 @@ export interface ContractOperation {
   readonly summary?: string
   readonly description?: string
   readonly tags?: readonly string[]
-  readonly externalDocs?: { readonly description: string; readonly url: string }
   readonly parameters?: readonly ContractParameter[]
   readonly requestBody?: { readonly content: Readonly<Record<string, MediaType>> }
   readonly responses: Readonly<Record<string, ContractResponse>>

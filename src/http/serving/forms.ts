@@ -22,10 +22,15 @@ const mediaTypeByName = {
   gltf: 'model/gltf-binary'
 } as const satisfies Readonly<Record<string, string>>
 
+/** The short name of each media type. */
+export const formNames: Readonly<Record<string, string>> = Object.fromEntries(
+  Object.entries(mediaTypeByName).map(([name, type]) => [type, name])
+)
+
 export const NDJSON = mediaTypeByName.ndjson
 
 function nameOf(mediaType: string): string {
-  const [name] = Object.entries(mediaTypeByName).find(([, type]) => type === mediaType) ?? []
+  const name = formNames[mediaType]
   if (name === undefined) throw new TypeError(`the form ${mediaType} has no short name`)
   return name
 }

@@ -2,6 +2,6 @@
 import { createHash } from 'node:crypto'
 import { pageStyle } from '../../documents/plan/page-style.ts'
 
-const styleHash = createHash('sha256').update(pageStyle, 'utf8').digest('base64')
+export const planStyleHash = createHash('sha256').update(pageStyle, 'utf8').digest('base64')
 
-export const pagePolicy = `default-src 'none'; style-src 'sha256-${styleHash}'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'`
+export const pagePolicy = `default-src 'none'; style-src 'sha256-${planStyleHash}'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'`

@@ -86,3 +86,9 @@ export function queryFields(schema: JsonSchema, prefix = '', required = true): r
     queryFields(inner, `${prefix}${name}.`, required && here.required?.includes(name) === true)
   )
 }
+
+/** A request as `name=value`, the inverse of {@link requestFromQuery}; nothing is escaped. */
+export function spelledQuery(value: unknown, prefix = ''): readonly string[] {
+  if (typeof value !== 'object' || value === null) return [`${prefix.slice(0, -1)}=${String(value)}`]
+  return Object.entries(value).flatMap(([name, inner]) => spelledQuery(inner, `${prefix}${name}.`))
+}
