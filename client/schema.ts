@@ -6337,6 +6337,15 @@ export interface components {
                 "application/problem+json": components["schemas"]["Problem"];
             };
         };
+        NothingToRefuse: {
+            headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                "X-Request-Id": components["headers"]["X-Request-Id"];
+                [name: string]: unknown;
+            };
+            content?: never;
+        };
         NotModified: {
             headers: {
                 "Cache-Control": components["headers"]["Cache-Control"];
@@ -6463,6 +6472,8 @@ export interface components {
         SourceResistanceOhm: number;
         /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
         SystemVoltageV: number;
+        /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+        Validate: "only";
     };
     requestBodies: never;
     headers: {
@@ -6592,6 +6603,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -6614,6 +6627,7 @@ export interface operations {
                     "application/json": components["schemas"]["MatchAmplifierAnswer"];
                 };
             };
+            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -6674,6 +6688,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "svg" | "dxf" | "pdf";
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -6696,6 +6712,7 @@ export interface operations {
                     "application/json": components["schemas"]["DrawBoxAnswer"];
                 };
             };
+            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -6715,6 +6732,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "gltf";
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -6737,6 +6756,7 @@ export interface operations {
                     "application/json": components["schemas"]["ModelBoxAnswer"];
                 };
             };
+            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -6755,6 +6775,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -6777,6 +6799,7 @@ export interface operations {
                     "application/json": components["schemas"]["CheckPanelVibrationAnswer"];
                 };
             };
+            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -6797,6 +6820,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Form of the answer, for who cannot set Accept; stands before it */
                 form?: components["parameters"]["Form"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -6819,6 +6844,7 @@ export interface operations {
                     "application/json": components["schemas"]["LayOutBoxAnswer"];
                 };
             };
+            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -6839,6 +6865,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Form of the answer, for who cannot set Accept; stands before it */
                 form?: components["parameters"]["Form"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -6861,6 +6889,7 @@ export interface operations {
                     "application/json": components["schemas"]["NestPanelsAnswer"];
                 };
             };
+            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -7049,6 +7078,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "svg";
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -7071,6 +7102,7 @@ export interface operations {
                     "application/json": components["schemas"]["WireCoilsAnswer"];
                 };
             };
+            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -7089,6 +7121,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -7111,6 +7145,7 @@ export interface operations {
                     "application/json": components["schemas"]["MergeDesignsAnswer"];
                 };
             };
+            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -7129,6 +7164,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -7151,6 +7188,7 @@ export interface operations {
                     "application/json": components["schemas"]["SearchDesignsAnswer"];
                 };
             };
+            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -7251,6 +7289,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -7273,6 +7313,7 @@ export interface operations {
                     "application/json": components["schemas"]["CompleteDriverParametersAnswer"];
                 };
             };
+            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -7292,6 +7333,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "csv" | "svg";
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -7314,6 +7357,7 @@ export interface operations {
                     "application/json": components["schemas"]["ComputeResponseAnswer"];
                 };
             };
+            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -7332,6 +7376,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -7354,6 +7400,7 @@ export interface operations {
                     "application/json": components["schemas"]["SizeEnclosureAnswer"];
                 };
             };
+            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -7374,6 +7421,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Form of the answer, for who cannot set Accept; stands before it */
                 form?: components["parameters"]["Form"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -7396,6 +7445,7 @@ export interface operations {
                     "application/json": components["schemas"]["ComputeToleranceAnswer"];
                 };
             };
+            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -7416,6 +7466,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "compact" | "html" | "pdf" | "csv" | "text" | "markdown" | "gltf";
                 parts?: string;
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -7438,6 +7490,7 @@ export interface operations {
                     "application/json": components["schemas"]["PlanSystemAnswer"];
                 };
             };
+            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -7572,6 +7625,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -7594,6 +7649,7 @@ export interface operations {
                     "application/json": components["schemas"]["SizePortAnswer"];
                 };
             };
+            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -7909,6 +7965,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -7931,6 +7989,7 @@ export interface operations {
                     "application/json": components["schemas"]["SetUpSignalAnswer"];
                 };
             };
+            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -8060,6 +8119,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -8082,6 +8143,7 @@ export interface operations {
                     "application/json": components["schemas"]["ChooseCableAnswer"];
                 };
             };
+            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -8100,6 +8162,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -8122,6 +8186,7 @@ export interface operations {
                     "application/json": components["schemas"]["ComputeCircuitAnswer"];
                 };
             };
+            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -8240,6 +8305,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -8262,6 +8329,7 @@ export interface operations {
                     "application/json": components["schemas"]["ComputeCurrentAnswer"];
                 };
             };
+            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -8280,6 +8348,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -8302,6 +8372,7 @@ export interface operations {
                     "application/json": components["schemas"]["ComputeFeederAnswer"];
                 };
             };
+            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -8414,6 +8485,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -8436,6 +8509,7 @@ export interface operations {
                     "application/json": components["schemas"]["RateFuseAnswer"];
                 };
             };
+            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
