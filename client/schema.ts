@@ -4216,6 +4216,7 @@ export interface components {
         };
         PlanCircuit: {
             amplifiers: string[];
+            batterySensor?: boolean;
             branches: components["schemas"]["PlanBranch"][];
             capacitor?: components["schemas"]["PlanCapacitor"];
             converter?: components["schemas"]["PlanConverter"];
@@ -4572,6 +4573,8 @@ export interface components {
             /** @description Hottest surroundings along the run */
             ambientC?: number;
             battery?: components["schemas"]["BatteryRequest"];
+            /** @description Whether the negative post wears a battery sensor */
+            batterySensor?: boolean;
             /** @description Conductor length from the distribution block to each amplifier */
             branchLengthM?: number;
             /** @description Current-carrying power conductors in the same loom, this one included */
@@ -6627,7 +6630,6 @@ export interface operations {
                     "application/json": components["schemas"]["MatchAmplifierAnswer"];
                 };
             };
-            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -6712,7 +6714,6 @@ export interface operations {
                     "application/json": components["schemas"]["DrawBoxAnswer"];
                 };
             };
-            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -6756,7 +6757,6 @@ export interface operations {
                     "application/json": components["schemas"]["ModelBoxAnswer"];
                 };
             };
-            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -6799,7 +6799,6 @@ export interface operations {
                     "application/json": components["schemas"]["CheckPanelVibrationAnswer"];
                 };
             };
-            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -6844,7 +6843,6 @@ export interface operations {
                     "application/json": components["schemas"]["LayOutBoxAnswer"];
                 };
             };
-            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -6889,7 +6887,6 @@ export interface operations {
                     "application/json": components["schemas"]["NestPanelsAnswer"];
                 };
             };
-            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -7102,7 +7099,6 @@ export interface operations {
                     "application/json": components["schemas"]["WireCoilsAnswer"];
                 };
             };
-            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -7145,7 +7141,6 @@ export interface operations {
                     "application/json": components["schemas"]["MergeDesignsAnswer"];
                 };
             };
-            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -7164,6 +7159,7 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                form?: "json" | "ndjson";
                 /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
                 validate?: components["parameters"]["Validate"];
             };
@@ -7188,7 +7184,6 @@ export interface operations {
                     "application/json": components["schemas"]["SearchDesignsAnswer"];
                 };
             };
-            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -7313,7 +7308,6 @@ export interface operations {
                     "application/json": components["schemas"]["CompleteDriverParametersAnswer"];
                 };
             };
-            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -7357,7 +7351,6 @@ export interface operations {
                     "application/json": components["schemas"]["ComputeResponseAnswer"];
                 };
             };
-            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -7400,7 +7393,6 @@ export interface operations {
                     "application/json": components["schemas"]["SizeEnclosureAnswer"];
                 };
             };
-            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -7445,7 +7437,6 @@ export interface operations {
                     "application/json": components["schemas"]["ComputeToleranceAnswer"];
                 };
             };
-            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -7490,7 +7481,6 @@ export interface operations {
                     "application/json": components["schemas"]["PlanSystemAnswer"];
                 };
             };
-            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -7649,7 +7639,6 @@ export interface operations {
                     "application/json": components["schemas"]["SizePortAnswer"];
                 };
             };
-            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -7989,7 +7978,6 @@ export interface operations {
                     "application/json": components["schemas"]["SetUpSignalAnswer"];
                 };
             };
-            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -8143,7 +8131,6 @@ export interface operations {
                     "application/json": components["schemas"]["ChooseCableAnswer"];
                 };
             };
-            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -8186,7 +8173,6 @@ export interface operations {
                     "application/json": components["schemas"]["ComputeCircuitAnswer"];
                 };
             };
-            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -8329,7 +8315,6 @@ export interface operations {
                     "application/json": components["schemas"]["ComputeCurrentAnswer"];
                 };
             };
-            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -8372,7 +8357,6 @@ export interface operations {
                     "application/json": components["schemas"]["ComputeFeederAnswer"];
                 };
             };
-            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];
@@ -8509,7 +8493,6 @@ export interface operations {
                     "application/json": components["schemas"]["RateFuseAnswer"];
                 };
             };
-            204: components["responses"]["NothingToRefuse"];
             400: components["responses"]["InvalidRequest"];
             401: components["responses"]["Unauthorised"];
             406: components["responses"]["NotAcceptable"];

@@ -50,9 +50,22 @@ const vehicles: Readonly<Record<string, Vehicle>> = {
     trunk: '8 AWG',
     fuseA: 50
   },
-  // practice lays 2 AWG; the drop of 3 % over out and back asks for the next size
+  // practice refuses 8 Ω on it; four coils in series are allowed and give half: cable and fuse are those of its 600 W
+  'amplifier for 4 Ω alone, two drivers of two 2 Ω coils': {
+    plan: car(
+      600,
+      { positiveLengthM: 4.8 },
+      {
+        driver: { ...estatePlan.driver, coils: { count: 2, ratedOhm: 2 } },
+        amplifier: alder(600, { ratings: [{ loadOhm: 4, powerW: 600 }], minimumOhm: 4 })
+      }
+    ),
+    trunk: '4 AWG',
+    fuseA: 60
+  },
+  // practice lays 2 AWG; the drop of 3 % over out and back asks for the next size. The return ends before the sensor
   'start-stop, 950 W, back by cable': {
-    plan: car(950, { ...byCable, charging: { kind: 'alternator', ratedA: 180 } }),
+    plan: car(950, { ...byCable, batterySensor: true, charging: { kind: 'alternator', ratedA: 180 } }),
     trunk: '1/0 AWG',
     fuseA: 100
   },

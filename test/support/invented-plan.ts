@@ -164,7 +164,7 @@ export function inventedPlan(title = 'Two drivers under the shelf'): PlanPaper {
     box,
     cutPlan,
     wiring: {
-      battery: '12 V, 70 Ah',
+      battery: ['12 V, 70 Ah'],
       notDrawn: [],
       fuse: '125 A, bolt-down',
       fusePlace: 'within 0.18 m of the battery',

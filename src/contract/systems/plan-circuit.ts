@@ -97,6 +97,9 @@ export const PlanCircuitBody = component(
     branches: Type.Array(ref(Branch), { description: 'Behind the block; empty with one amplifier' }),
     speakerWire: Type.Optional(ref(SpeakerWire, 'From each output to the box; absent where no size fits')),
     insideWire: Type.Optional(ref(SpeakerWire, 'To each driver inside the box, by its share of the current')),
+    batterySensor: Type.Optional(
+      Type.Boolean({ description: 'A sensor on the negative post: returns and grounds end on its body side' })
+    ),
     signalLead: ref(SignalLead),
     secondBattery: Type.Optional(ref(SecondBattery)),
     converter: Type.Optional(ref(Converter)),

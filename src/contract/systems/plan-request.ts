@@ -152,6 +152,11 @@ export const PlanSupplyBody = component('PlanSupply', 'Battery, cable run, charg
   source: Type.Optional(ref(BatterySource)),
   fuseDistanceMm: Type.Optional(quantity('mm', 'Battery terminal to fuse, along the cable', { from: 0, to: 5000 })),
   sheathed: Type.Optional(Type.Boolean({ description: 'Whether that stretch lies in a sheath all the way' })),
+  batterySensor: Type.Optional(
+    Type.Boolean({
+      description: 'Whether the negative post wears a battery sensor: then every return ends on its body side'
+    })
+  ),
   otherAmplifiers: Type.Optional(list('Further amplifiers on the same run', ref(SupplyAmplifier), 1, 8)),
   branchLengthM: Type.Optional(
     quantity('m', 'Conductor length from the distribution block to each amplifier', { from: 0.1, to: 10 })
@@ -191,6 +196,10 @@ export const PlanFinishBody = component('PlanFinish', 'How the box is finished.'
 })
 export interface FinishRequest extends Si<Static<typeof PlanFinishBody>> {}
 
+/** An address that is printed: no spaces, nothing but ASCII. */
+export const LINK_PATTERN = '^https?://[!-~]+$'
+export const LONGEST_LINK = 800
+
 const Paper = component(
   'PlanPaper',
   'What stands on pages and papers beside the plan: units, who publishes it, when and where; the JSON answer is metric always.',
@@ -204,8 +213,8 @@ const Paper = component(
     link: Type.Optional(
       Type.String({
         description: 'Address at which the plan can be made again; printed, and as a code for a camera',
-        pattern: '^https?://[!-~]+$',
-        maxLength: 800
+        pattern: LINK_PATTERN,
+        maxLength: LONGEST_LINK
       })
     )
   }

@@ -37,7 +37,7 @@ export interface WiringLink {
   readonly output?: WiringLine
 }
 export interface SystemWiring {
-  readonly battery: string
+  readonly battery: readonly string[]
   readonly secondBattery?: WiringBattery
   readonly link?: WiringLink
   /** Whether each cable of the trunk has the same fuse at its far end. */

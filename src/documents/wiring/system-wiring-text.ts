@@ -30,7 +30,7 @@ const signalText = ({ source, signal, signalEnd, turnOn }: SystemWiring): string
 export function systemWiringText(diagram: SystemWiring): string {
   const { battery, fuse, positive, negative, block, speakerWire, load, driverCount, joints, notDrawn } = diagram
   return [
-    `${battery}, plus through ${fuse ?? 'no rated fuse'} and ${positive.text} to the ${block === undefined ? 'amplifier' : block.title === 'Block' ? 'distribution block' : `converter, ${block.lines.join(', ')}`}; minus by ${negative.text}.`,
+    `${battery.join(', ')}, plus through ${fuse ?? 'no rated fuse'} and ${positive.text} to the ${block === undefined ? 'amplifier' : block.title === 'Block' ? 'distribution block' : `converter, ${block.lines.join(', ')}`}; minus by ${negative.text}.`,
     ...(block === undefined
       ? []
       : [

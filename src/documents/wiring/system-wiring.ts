@@ -39,7 +39,7 @@ function batteryRung({ battery, returnBy, block, negative }: SystemWiring): Rung
   const runsOn = returnBy === 'cable' && block === undefined
   const strap = block === undefined ? { text: 'the vehicle’s own strap' } : negative
   return top => {
-    const { svg, end } = box('Battery', [battery], 96)(top)
+    const { svg, end } = box('Battery', battery, 96)(top)
     const [turn, bottom] = [end + 16, end + 28]
     const foot = returnBy === 'body' ? bodyPoint(x, turn, false) : meetingPoint(x, turn)
     const away = runsOn

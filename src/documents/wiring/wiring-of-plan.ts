@@ -10,15 +10,9 @@ import type { SystemPlan } from '../../plan/plan-system.ts'
 import { figure, lengthText, type PaperUnits, runText } from '../draw/number-text.ts'
 import { resultOf } from '../draw/part-result.ts'
 import { branchKey, conductorsOf, lineOf } from './conductors.ts'
-import type {
-  SystemWiring,
-  WiringBattery,
-  WiringBlock,
-  WiringBranch,
-  WiringLine,
-  WiringLink
-} from './system-wiring-record.ts'
+import type { SystemWiring, WiringBattery, WiringBlock, WiringBranch, WiringLine } from './system-wiring-record.ts'
 import type { DrawnWiring } from './wiring-diagram.ts'
+import { type Conductors, converterLink, converterWords, fuseText, linkLines } from './wiring-links.ts'
 
 const turnOnTexts: Readonly<Record<string, string>> = {
   'remote-line': `turn-on wire ${TURN_ON_SIZE}`,
@@ -29,7 +23,6 @@ const turnOnTexts: Readonly<Record<string, string>> = {
 /** Most sentences on how the coils are joined. */
 const MOST_JOINTS = 12
 
-type Converter = NonNullable<PlanCircuit['converter']>
 type SupplyLines = Pick<
   SystemWiring,
   | 'battery'
@@ -44,11 +37,6 @@ type SupplyLines = Pick<
   | 'returnBy'
 >
 
-const times = (count: number) => (count === 1 ? '' : `${count} × `)
-const fuseText = ({ runs, fuse }: PowerRun) =>
-  fuse === undefined ? undefined : `${times(runs)}${fuse.ratingA} A, ${fuse.form}`
-
-type Conductors = ReturnType<typeof conductorsOf>
 const unplanned = (text: string): WiringLine => ({ text })
 
 /** Where the caller has planned the fuse, else the limit it must keep. */
@@ -60,8 +48,9 @@ function fusePlaceText({ fuse }: PowerRun, { fuseDistanceM, sheathed }: PlanRequ
 }
 
 /** Behind a block the ground leads belong to the branches. */
-function wayBack({ returnBy }: PowerRun, all: Conductors): WiringLine {
-  const behind = returnBy === 'cable' ? ' back to the battery' : ' to the body'
+function wayBack({ returnBy }: PowerRun, all: Conductors, sensor: boolean): WiringLine {
+  const home = sensor ? ' back to the body side of the sensor' : ' back to the battery'
+  const behind = returnBy === 'cable' ? home : ' to the body'
   return lineOf(all, 'trunk minus', '', behind) ?? unplanned('to the body: the vehicle’s strap')
 }
 
@@ -75,29 +64,6 @@ function secondLines({ name, lead }: NonNullable<PlanCircuit['secondBattery']>, 
       positive: lineOf(all, 'second battery'),
       negative: lineOf(all, 'second battery minus', '', behind)
     })
-  }
-}
-
-const backWords = ({ returnBy }: PowerRun) => (returnBy === 'body' ? '− to body' : '− returns')
-
-/** Before the block; in its place it is drawn there. */
-function converterLink({ converter }: PlanCircuit, all: Conductors): WiringLink | undefined {
-  if (converter?.lead === undefined) return undefined
-  return {
-    title: 'Converter',
-    lines: converterWords(converter, all),
-    ...present({ fuse: fuseText(converter.lead), output: lineOf(all, 'converter') })
-  }
-}
-
-function linkLines(second: NonNullable<PlanCircuit['secondBattery']>, all: Conductors): WiringLink | undefined {
-  const { link, relayA, charger } = second
-  if (link === 'relay') return { title: 'Relay', lines: [`${relayA} A`] }
-  if (charger === undefined) return undefined
-  return {
-    title: 'Charger',
-    lines: [`${figure(charger.ratedA, 0)} A`, backWords(charger.lead)],
-    ...present({ fuse: fuseText(charger.lead), output: lineOf(all, 'charger') })
   }
 }
 
@@ -121,7 +87,10 @@ function accessoryLines(
 function supplyLines({ circuit }: SystemPlan, supply: PlanRequest['supply'], paper: PaperUnits): SupplyLines {
   const { trunk } = circuit
   const all = conductorsOf({ circuit }, paper)
-  const devices = { battery: `${figure(supply.systemVoltageV, 1)} V`, ...accessoryLines(circuit, supply, all) }
+  const devices = {
+    battery: [`${figure(supply.systemVoltageV, 1)} V`, ...(circuit.batterySensor === true ? ['sensor on −'] : [])],
+    ...accessoryLines(circuit, supply, all)
+  }
   const positive = lineOf(all, 'trunk')
   if (trunk === undefined || positive === undefined) {
     const returnBy = supply.return.kind === 'cable' ? 'cable' : 'body'
@@ -133,7 +102,7 @@ function supplyLines({ circuit }: SystemPlan, supply: PlanRequest['supply'], pap
     ...present({ fuse: fuseText(trunk), fusePlace: fusePlaceText(trunk, supply, paper) }),
     positive,
     ...(trunk.endFuse === undefined ? {} : { fusedAtEnd: true }),
-    negative: wayBack(trunk, all),
+    negative: wayBack(trunk, all, circuit.batterySensor === true),
     returnBy: trunk.returnBy
   }
 }
@@ -147,17 +116,6 @@ function branchLines(run: BranchRun | undefined, all: Conductors, returns: strin
     positive: lineOf(all, branchKey(run.amplifier)) ?? none,
     negative: lineOf(all, `${branchKey(run.amplifier)} minus`, '', behind) ?? none
   }
-}
-
-/** Volts in and out, amperes, and where its minus goes. */
-function converterWords({ inputV, nominalV, ratedA, lead }: Converter, all: Conductors): readonly string[] {
-  const ground = lineOf(all, 'converter minus')
-  const minus = ground === undefined ? '− to both returns' : `− to body (${ground.number})`
-  return [
-    `${figure(inputV, 0)} to ${figure(nominalV, 0)} V`,
-    `${figure(ratedA, 0)} A`,
-    lead === undefined ? minus : backWords(lead)
-  ]
 }
 
 function blockOf(circuit: PlanCircuit, all: Conductors): WiringBlock | undefined {

@@ -5,12 +5,14 @@ import { type JsonSchema, ref } from '../../contract/field/component.ts'
 import { choice } from '../../contract/field/quantities.ts'
 import { unmetConditions } from '../wire/conditions.ts'
 import { deprecationHeaders } from '../wire/deprecation.ts'
-import { type Answer, type AnswerOptions, isHeavy, type Operation } from '../wire/operation.ts'
+import { type Answer, type AnswerOptions, isHeavy, isLines, type Operation } from '../wire/operation.ts'
 import { problemKinds } from '../wire/problem.ts'
 import { ProblemBody } from '../wire/problem-schema.ts'
 import { ClientGone, Refusal } from '../wire/refusal.ts'
+import { inParts, type Progress, partsOf } from '../work/divided.ts'
 import type { Work } from '../work/pool.ts'
-import { taskOf } from '../work/task.ts'
+import { type Task, taskOf } from '../work/task.ts'
+import { answeredInLines } from './answer-lines.ts'
 import { contentType, type FormQuery, formChoice, isText, mediaTypes, negotiated } from './forms.ts'
 import { speaking } from './language.ts'
 import { pagePolicy } from './page-policy.ts'
@@ -46,7 +48,9 @@ export type AnswerCall = (
   operation: Operation,
   request: unknown,
   options: AnswerOptions,
-  reply: FastifyReply
+  reply: FastifyReply,
+  /** Hears how far a call is that is worked on in parts, where somebody watches. */
+  told?: (progress: Progress) => void
 ) => Promise<Answer>
 
 /** Aborts with {@link ClientGone} when the connection closes before the answer has left. */
@@ -59,10 +63,14 @@ export function clientGone({ raw }: FastifyReply): AbortSignal {
 }
 
 export function answerCall(work: Work): AnswerCall {
-  return (operation, request, options, reply) =>
-    isHeavy(operation, request, options)
-      ? work.run(taskOf(operation, request, options), clientGone(reply))
-      : operation.run(request, options)
+  return (operation, request, options, reply, told) => {
+    if (!isHeavy(operation, request, options)) return operation.run(request, options)
+    const gone = clientGone(reply)
+    const run = (task: Task) => work.run(task, gone)
+    const parts = partsOf(operation, request, told !== undefined)
+    if (parts === undefined) return run(taskOf(operation, request, options))
+    return inParts({ operation, request, options, parts }, run, told ?? (() => {}))
+  }
 }
 
 /** Problem answers of the contract by status. */
@@ -160,9 +168,13 @@ function mount(app: FastifyInstance, operation: Operation, answer: AnswerCall): 
       const form = negotiated(accepted, request, reply)
       const language = speaking(form, request, reply)
       const options = { digits, basis: basis === 'true', form, language, ...askedParts(operation, request.query, form) }
+      const type = contentType(form)
+      if (isLines(options)) {
+        return answeredInLines(reply.type(type), told => answer(operation, request.body, options, reply, told))
+      }
       const { body } = await answer(operation, request.body, options, reply)
       if (form === 'text/html') reply.header('content-security-policy', pagePolicy)
-      return reply.type(contentType(form)).header('cache-control', 'no-store').send(body)
+      return reply.type(type).header('cache-control', 'no-store').send(body)
     }
   )
 }

@@ -12,7 +12,8 @@ export default async function work({ operationId, request, options }: Task): Pro
     return { answer: await operation.run(request, options) }
   } catch (error) {
     if (!(error instanceof DesignError)) throw error
-    const [first = { field: '' }, ...more] = error.faults
+    const [first, ...more] = error.faults
+    if (first === undefined) throw error
     return { refusal: { code: error.code, faults: [first, ...more] } }
   }
 }

@@ -14,6 +14,7 @@ const amplifier = (index: number) => `amplifier ${index + 1}`
 export const points = {
   batteryPlus: 'battery plus',
   batteryMinus: 'battery minus',
+  sensor: 'body side of the battery sensor',
   block: 'block',
   returns: 'block of the returns',
   ground: 'ground point',
@@ -119,7 +120,7 @@ function trunkReturn(request: PlanRequest, trunk: PowerRun, from: string): Parti
   const { designation, runs, returnBy, returnLengthM } = trunk
   if (returnLengthM === 0) return {}
   const laid = { designation, ...conductorOf(request) }
-  const to = returnBy === 'body' ? points.ground : points.batteryMinus
+  const to = returnBy === 'body' ? points.ground : minusOf(request)
   const name = returnBy === 'body' ? 'ground lead' : 'return cable'
   return { cables: numbered(name, runs).map(each => cable(each, [from, to], returnLengthM, laid)) }
 }
@@ -143,11 +144,26 @@ function branchPieces(request: PlanRequest, branch: BranchRun, index: number, hu
   return together([way, { cables: [cable(`${name} return`, [minus, to], returnLengthM, laid)] }])
 }
 
-function bodyPieces({ supply: { return: path } }: PlanRequest): Partial<Pieces> {
+/** Where the vehicle, its charging and every return meet: past a battery sensor its reading would be wrong. */
+export const minusOf = ({ supply }: Pick<PlanRequest, 'supply'>): string =>
+  supply.batterySensor === true ? points.sensor : points.batteryMinus
+
+/** A shunt in the clamp. Common practice, no source: 0.1 mΩ. */
+const SENSOR_OHM = 0.0001
+
+function sensorPieces({ supply }: PlanRequest): Partial<Pieces> {
+  if (supply.batterySensor !== true) return {}
+  return {
+    links: [{ id: 'battery sensor', from: points.sensor, to: points.batteryMinus, resistanceOhm: SENSOR_OHM }]
+  }
+}
+
+function bodyPieces(request: PlanRequest): Partial<Pieces> {
+  const { return: path } = request.supply
   if (path.kind !== 'chassis') return {}
   const { value, why } = supplyJudgement.chassisOhm
   const given = path.resistanceOhm !== undefined
-  const body = { id: 'body', from: points.ground, to: points.batteryMinus, resistanceOhm: path.resistanceOhm ?? value }
+  const body = { id: 'body', from: points.ground, to: minusOf(request), resistanceOhm: path.resistanceOhm ?? value }
   return {
     links: [{ ...body, ...(given ? {} : { assumed: true }) }],
     assumed: given ? [] : [{ field: 'supply.return.resistanceOhm', value, why }]
@@ -168,6 +184,7 @@ export function powerPieces(
     trunkPieces(request, trunk, end),
     trunkReturn(request, trunk, shared ? hub.returns : minus),
     ...branches.map((branch, index) => branchPieces(request, branch, index, hub)),
-    bodyPieces(request)
+    bodyPieces(request),
+    sensorPieces(request)
   ])
 }

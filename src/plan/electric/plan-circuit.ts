@@ -34,7 +34,7 @@ export function planCircuit(
       branches,
       ...present({ speakerWire: wires.toBox, insideWire: wires.inside }),
       signalLead: planLead(request, signal),
-      ...present({ converter }),
+      ...present({ converter, batterySensor: request.supply.batterySensor }),
       ...accessories(request, runs, signal),
       notPlanned: missing
     },

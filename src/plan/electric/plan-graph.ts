@@ -1,5 +1,4 @@
 /** The whole system as one circuit between named points: what was sized is laid into it once, every current and voltage is read from it. */
-
 import type { Circuit, CircuitRequest } from '../../contract/supply/supply-circuit.ts'
 import type { AmplifierOnSupply, CurrentRequest, SupplyCurrent } from '../../contract/supply/supply-current.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
@@ -11,7 +10,7 @@ import { type Part, runPart, waitingFor } from '../request/part.ts'
 import { RUNNING_OVER_NOMINAL, usual } from '../request/plan-usual.ts'
 import { starterSource } from './battery-sources.ts'
 import { converterPieces, converterSources } from './graph-converter.ts'
-import { type Hub, type Pieces, points, powerPieces, together } from './graph-pieces.ts'
+import { type Hub, minusOf, type Pieces, points, powerPieces, together } from './graph-pieces.ts'
 import { secondPieces, secondSources, trunkEndsAt } from './graph-second.ts'
 import { hasBlock } from './plan-run.ts'
 import type { CurrentPart, PowerRuns } from './plan-supply.ts'
@@ -21,22 +20,23 @@ export type CircuitPart = Part<CircuitRequest, Circuit>
 const starterPoles = { id: 'battery', plus: points.batteryPlus, minus: points.batteryMinus }
 
 /** The plan's own charging system; where none is described it is stiff and gives whatever is asked. */
-function chargingOf({ systemVoltageV }: PlanRequest['supply'], charging: SupplyCurrent['charging']) {
+function chargingOf(request: PlanRequest, charging: SupplyCurrent['charging']) {
+  const { systemVoltageV } = request.supply
   const { stiffA, stiffOhm } = usual
-  const poles = { id: 'charging', plus: points.batteryPlus, minus: points.batteryMinus }
+  const poles = { id: 'charging', plus: points.batteryPlus, minus: minusOf(request) }
   const setV = systemVoltageV * RUNNING_OVER_NOMINAL
   if (charging === undefined)
     return { ...poles, setV, idleA: stiffA.value, drivingA: stiffA.value, slopeOhm: stiffOhm.value }
   return { ...poles, setV, idleA: charging.idleAvailableA, drivingA: charging.cruiseAvailableA }
 }
 
-function vehicleOf({ battery }: PlanRequest['supply'], charging: SupplyCurrent['charging']) {
+function vehicleOf(request: PlanRequest, charging: SupplyCurrent['charging']) {
   return {
     id: 'vehicle',
     plus: points.batteryPlus,
-    minus: points.batteryMinus,
+    minus: minusOf(request),
     currentA: charging?.baseLoadA ?? 0,
-    parkedA: battery?.parkedLoadA ?? supplyJudgement.parkedLoadA.value
+    parkedA: request.supply.battery?.parkedLoadA ?? supplyJudgement.parkedLoadA.value
   }
 }
 
@@ -60,13 +60,13 @@ function graphRequest(
   return {
     systemVoltageV: supply.systemVoltageV,
     batteries: [{ ...starterPoles, ...starterSource(supply) }, ...second.batteries],
-    alternators: [chargingOf(supply, charging)],
+    alternators: [chargingOf(request, charging)],
     ...(converters.length === 0 ? {} : { converters }),
     cables,
     ...(fuses.length === 0 ? {} : { fuses }),
     ...(links.length === 0 ? {} : { links }),
     amplifiers: amplifiers.map((amplifier, index) => amplifierOf(amplifier, index, runs.amplifiers)),
-    accessories: [vehicleOf(supply, charging)]
+    accessories: [vehicleOf(request, charging)]
   }
 }
 

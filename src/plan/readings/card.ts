@@ -24,20 +24,23 @@ export interface Card {
   readonly capacitor: boolean
 }
 
-/** The battery, or the converter between it and the amplifier. */
+/** The battery, its minus at the body side of a sensor where there is one, or the converter between it and the amplifier. */
 export interface Feeding {
-  readonly name: string
+  readonly name: 'battery' | 'converter' | 'sensor'
   readonly plus: string
   readonly minus: string
   readonly nominalV: number
 }
 
 function feedingOf(request: CircuitRequest, plus: string): Feeding {
-  const { converters = [], batteries, systemVoltageV } = request
+  const { converters = [], links = [], batteries, systemVoltageV } = request
   const { converter, nominalV } = sideOf(request, plus)
   const between = converters.find(({ id }) => id === converter)
   if (between !== undefined) return { name: 'converter', plus: between.outPlus, minus: between.outMinus, nominalV }
   const [first] = batteries
+  const sensor = links.find(({ id }) => id === 'battery sensor')
+  if (sensor !== undefined)
+    return { name: 'sensor', plus: first?.plus ?? '', minus: sensor.from, nominalV: systemVoltageV }
   return { name: 'battery', plus: first?.plus ?? '', minus: first?.minus ?? '', nominalV: systemVoltageV }
 }
 

@@ -30,8 +30,32 @@ function dropAndRatio(
 /** Clamp amperes of this amplifier alone flow in all of the way. */
 const alone = ({ request: { amplifiers, batteries } }: Card) => amplifiers.length === 1 && batteries.length === 1
 
+const minusPosts = {
+  battery: 'minus post of the battery',
+  converter: 'minus output of the converter',
+  sensor: 'body side of the battery sensor'
+} as const
 const post = (pole: 'plus' | 'minus', { name }: Feeding) =>
-  name === 'converter' ? `${pole} output of the converter` : `${pole} post of the battery`
+  pole === 'minus'
+    ? minusPosts[name]
+    : name === 'converter'
+      ? 'plus output of the converter'
+      : 'plus post of the battery'
+
+/** What the vehicle reads, against the clamp: a return that bypasses it shows here. */
+function sensorReading({ heavy, request }: Card): readonly PlanReading[] {
+  const sensor = request.links?.find(({ id }) => id === 'battery sensor')
+  if (heavy === undefined || sensor === undefined) return []
+  const row = {
+    step: 'ground-drop',
+    what: 'over the battery sensor',
+    probes: 'its body side to the minus post of the battery',
+    when: MUSIC,
+    above: 'a poor joint at the sensor; and nothing else may sit on the post, or it reads too little'
+  }
+  const over = readingOf(heavy, 'mV', see => Math.abs(see.between(sensor.from, sensor.to)), row)
+  return [{ ...over, lowest: 0 }]
+}
 
 function plusDrops(card: Card): readonly PlanReading[] {
   const { heavy, request, names, feedIds, feeding } = card
@@ -139,5 +163,6 @@ export const loadReadings = (card: Card): readonly PlanReading[] => [
   ...currents(card),
   ...plusDrops(card),
   ...fuseAndJoint(card),
-  ...minusDrops(card)
+  ...minusDrops(card),
+  ...sensorReading(card)
 ]

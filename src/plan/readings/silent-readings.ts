@@ -56,7 +56,7 @@ function chargingReadings({ silentIdling, request, names, feeding }: Card): read
       const lost = readingOf(silentIdling, 'mV', see => see.between(from.plus, from.minus) - see.between(plus, minus), {
         step: 'running',
         what: `lost on the way to ${names[index]}`,
-        probes: `difference of the readings at the ${from.name} and at the amplifier`,
+        probes: `difference of the readings at the ${from.name === 'converter' ? 'converter' : 'battery'} and at the amplifier`,
         when: RUNNING,
         above: 'a joint that is not tight, or a battery that is being charged through this cable'
       })

@@ -52,14 +52,22 @@ const layCable = (trunk: Trunk): BuildNode =>
 const RETURN = ['return-cable'] as const
 type Returned = readonly (typeof RETURN)[number][]
 
-const layReturn = (trunk: Trunk, returned: Returned): BuildNode =>
+/** Told, or looked for. */
+const sensorWords = (sensor: boolean | undefined, told: string, untold: string): readonly string[] =>
+  sensor === undefined ? [untold] : sensor ? [told] : []
+
+const layReturn = (trunk: Trunk, returned: Returned, sensor: boolean | undefined): BuildNode =>
   step({
     id: 'lay-return',
     place: 'car',
     title: 'Lay the return',
     actions: [
       `Lay the return beside the positive cable, ${trunk.designation} too, ${inDecimals(trunk.returnLengthM)} m.`,
-      'It ends where the maker wants grounds: on the body side of a battery sensor, never past it.'
+      ...sensorWords(
+        sensor,
+        'It ends on the body side of the battery sensor, where the maker wants grounds; nothing but the sensor sits on the negative post.',
+        'It ends where the maker wants grounds: on the body side of a battery sensor, never past it.'
+      )
     ],
     needs: ['lay-power-cable'],
     tools: ['cable cutter'],
@@ -105,14 +113,18 @@ const fitFuseHolder = (facts: VehicleFacts, trunk: Trunk, tailM: number): BuildN
     cautions: ['fuse-too-far']
   })
 
-const makeGround = ({ branches }: PlanCircuit, returned: Returned): BuildNode =>
+const makeGround = ({ branches, batterySensor }: PlanCircuit, returned: Returned): BuildNode =>
   step({
     id: 'make-ground',
     place: 'car',
     title: branches.length > 1 ? 'Make the ground points' : 'Make the ground point',
     actions: [
       'Thick body metal or a ground stud of the maker; never a bolt of a seat, a belt or an airbag.',
-      'Where the negative post wears a battery sensor, every ground stays on the body side of it.',
+      ...sensorWords(
+        batterySensor,
+        'Every ground stays on the body side of the battery sensor; nothing but the sensor sits on the negative post.',
+        'Where the negative post wears a battery sensor, every ground stays on the body side of it.'
+      ),
       'Scrape to bright metal, then lug, toothed washer, bolt at its torque; grease or paint over it.'
     ],
     needs: ['crimp-lugs', 'empty-boot'],
@@ -146,7 +158,7 @@ export function powerNodes(facts: VehicleFacts): readonly BuildNode[] {
   return [
     passBulkhead(trunk),
     layCable(trunk),
-    ...(trunk.returnBy === 'cable' ? [layReturn(trunk, returned)] : []),
+    ...(trunk.returnBy === 'cable' ? [layReturn(trunk, returned, circuit.batterySensor)] : []),
     crimpLugs(lugCount, returned),
     ...(fuseTailM === undefined ? [] : [fitFuseHolder(facts, trunk, fuseTailM)]),
     ...(trunk.returnBy === 'body' ? [makeGround(circuit, returned)] : []),

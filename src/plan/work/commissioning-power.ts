@@ -91,7 +91,10 @@ export const running: UnnumberedStep = {
 }
 
 /** Under load: a drop that no current makes says nothing. */
-export function dropSteps({ converter }: PlanCircuit, readings: readonly PlanReading[]): readonly UnnumberedStep[] {
+export function dropSteps(
+  { converter, batterySensor }: PlanCircuit,
+  readings: readonly PlanReading[]
+): readonly UnnumberedStep[] {
   const from = (pole: string) =>
     converter === undefined ? `${pole} post of the battery` : `${pole} output of the converter`
   const minus = readings.find(({ step, unit }) => step === 'ground-drop' && unit === 'mV')
@@ -108,7 +111,7 @@ export function dropSteps({ converter }: PlanCircuit, readings: readonly PlanRea
     },
     {
       id: 'ground-drop',
-      text: `With the same music, measure from the amplifier’s ground terminal to the ${from('negative')}.`,
+      text: `With the same music, measure from the amplifier’s ground terminal to the ${batterySensor === true && converter === undefined ? 'body side of the battery sensor' : from('negative')}.`,
       passIf: about,
       cautions: ['amplifier-heat']
     }

@@ -249,6 +249,21 @@ describe('a class D and a class AB amplifier behind one trunk', () => {
     expect(fuses.map(({ value }: { value: number }) => value)).toEqual([150, 80, 60])
   })
 
+  it('stops for a cable of a given class and place, and asks for the print where they are assumed', () => {
+    const laid = (cable: object): FeederRequest => ({
+      ...two,
+      amplifiers: [
+        { ...two.amplifiers[0], branch: { cable: { designation: '10 AWG', positiveLengthM: 1, ...cable } } },
+        ...two.amplifiers.slice(1)
+      ]
+    })
+    const found = (cable: object) => computeFeeder(laid(cable)).cautions.find(({ code }) => code === 'cable-unguarded')
+    expect(found({ insulationC: 105, ambientC: 50 })).toMatchObject({ level: 'stop' })
+    expect(found({ insulationC: 105 })).toMatchObject({ level: 'care' })
+    expect(found({})?.level).toBe('care')
+    expect(found({})?.message).toMatch(/read the print/i)
+  })
+
   it('names the cable its fuse does not guard and the branch without one', () => {
     const thin = {
       ...two,

@@ -29,7 +29,7 @@ export const cableSentences = {
   'cable-unguarded.chosen':
     '{designation} may be fused at {highestFuseA} A here, the fuse before it is {ratingA} A. {readIt}',
   'cable-unguarded.no-fuse': '{designation} has no fuse before it.',
-  'cable-unguarded.stretch': '{designation} carries {current} here, the fuse before it is {fuseRatingA} A.',
+  'cable-unguarded.stretch': '{designation} carries {current} here, the fuse before it is {fuseRatingA} A. {readIt}',
   'cable.the': 'The cable',
   'composition-unknown':
     '{designation}: the metal is not known, so it was reckoned as aluminium with 10 % copper: 59 % more resistance and 21 % less current than full copper of the size.',

@@ -33,7 +33,7 @@ export const germanCable = translation<typeof cableSentences>()({
   'cable-unguarded.chosen':
     '{designation} darf hier mit {highestFuseA} A abgesichert werden, die Sicherung davor hat {ratingA} A. {readIt}',
   'cable-unguarded.no-fuse': '{designation} hat keine Sicherung vor sich.',
-  'cable-unguarded.stretch': '{designation} trägt hier {current}, die Sicherung davor hat {fuseRatingA} A.',
+  'cable-unguarded.stretch': '{designation} trägt hier {current}, die Sicherung davor hat {fuseRatingA} A. {readIt}',
   'cable.the': 'Das Kabel',
   'composition-unknown':
     '{designation}: Das Metall ist nicht bekannt, also wurde mit Aluminium und 10 % Kupfer gerechnet: 59 % mehr Widerstand und 21 % weniger Strom als reines Kupfer dieser Größe.',

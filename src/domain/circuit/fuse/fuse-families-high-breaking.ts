@@ -5,7 +5,7 @@ import type { FuseFamily } from './fuse-families-iso-8820.ts'
 export const highBreakingFamilies = [
   {
     type: 'marine-strip',
-    form: 'bolt-down strip for boats, in a closed holder',
+    form: 'bolt-down strip for boats',
     standard: 'the practice of boats',
     voltagesV: [32],
     breakingA: 6000,
@@ -15,7 +15,7 @@ export const highBreakingFamilies = [
   },
   {
     type: 'class-t',
-    form: 'fast class T cartridge with bolt-on blades',
+    form: 'class T cartridge',
     standard: 'UL 248-15',
     voltagesV: [125],
     breakingA: 20_000,
@@ -25,7 +25,7 @@ export const highBreakingFamilies = [
   },
   {
     type: 'knife-blade',
-    form: 'knife-blade fuse-link gG, size 000 to 1',
+    form: 'knife-blade link gG',
     standard: 'IEC 60269-2',
     voltagesV: [250],
     breakingA: 25_000,

@@ -65,30 +65,45 @@ export function stretchCautions(stage: StageTask, conductorC: number | undefined
   ]
 }
 
-export function protection({ protection: { cables, branches, mainRatingA = 0 } }: Feeder): readonly Caution[] {
-  const place = (stretch: string) => (stretch === 'trunk' ? 'trunk' : `amplifiers[${stretch}].branch`)
+const placeOf = (stretch: string) => (stretch === 'trunk' ? 'trunk' : `amplifiers[${stretch}].branch`)
+
+/** A stop rests on a class and a place that were given. */
+function isGiven({ trunk, amplifiers }: FeederRequest, stretch: string): boolean {
+  const { cable } = (stretch === 'trunk' ? trunk : amplifiers[Number(stretch)]?.branch) ?? {}
+  return cable?.insulationC !== undefined && (cable.ambientC !== undefined || cable.spaces !== undefined)
+}
+
+function unguarded(
+  { stretch, designation, ampacityA, fuseRatingA }: Feeder['protection']['cables'][number],
+  mainRatingA: number,
+  request: FeederRequest
+): Caution {
+  const at = placeOf(stretch)
+  if (fuseRatingA === undefined) {
+    const message = say('branch-unprotected', { designation })
+    return caution('branch-unprotected', message, { at, figures: present({ ampacityA }) })
+  }
+  const given = isGiven(request, stretch)
+  const message = say('cable-unguarded.stretch', {
+    designation,
+    current:
+      ampacityA === undefined ? say('current.unknown') : say('current.known', { ampacityA: toDigits(ampacityA, 4) }),
+    fuseRatingA,
+    readIt: given ? [] : say('read-the-print')
+  })
+  return caution(
+    fuseRatingA === mainRatingA && stretch !== 'trunk' ? 'branch-unprotected' : 'cable-unguarded',
+    message,
+    { at, level: given ? 'stop' : 'care', figures: { fuseRatingA, ...present({ ampacityA }) } }
+  )
+}
+
+export function protection(
+  { protection: { cables, branches, mainRatingA = 0 } }: Feeder,
+  request: FeederRequest
+): readonly Caution[] {
   return [
-    ...cables
-      .filter(({ guarded }) => !guarded)
-      .map(({ stretch, designation, ampacityA, fuseRatingA }) =>
-        fuseRatingA === undefined
-          ? caution('branch-unprotected', say('branch-unprotected', { designation }), {
-              at: place(stretch),
-              figures: present({ ampacityA })
-            })
-          : caution(
-              fuseRatingA === mainRatingA && stretch !== 'trunk' ? 'branch-unprotected' : 'cable-unguarded',
-              say('cable-unguarded.stretch', {
-                designation,
-                current:
-                  ampacityA === undefined
-                    ? say('current.unknown')
-                    : say('current.known', { ampacityA: toDigits(ampacityA, 4) }),
-                fuseRatingA
-              }),
-              { at: place(stretch), figures: { fuseRatingA, ...present({ ampacityA }) } }
-            )
-      ),
+    ...cables.filter(({ guarded }) => !guarded).map(each => unguarded(each, mainRatingA, request)),
     ...branches
       .filter(({ selective }) => !selective)
       .map(({ stretch, branchRatingA, ratio }) =>
@@ -96,7 +111,7 @@ export function protection({ protection: { cables, branches, mainRatingA = 0 } }
           'selectivity-poor',
           say('selectivity-poor', { mainA: mainRatingA, branchRatingA, ratio: fixed(ratio, 2) }),
           {
-            at: place(stretch),
+            at: placeOf(stretch),
             figures: { mainA: mainRatingA, branchA: branchRatingA, ratio }
           }
         )

@@ -141,7 +141,7 @@ export function feederCautions(
     ...feederAmplifierCautions(request),
     ...voltages.map(atLevel(request)),
     ...result.amplifiers.flatMap((_, index) => atAmplifier(request, feeder, index)),
-    ...protection(result),
+    ...protection(result, request),
     ...stretchCautions(feeder.trunk, result.trunk?.conductorC, 'trunk'),
     ...feeder.branches.flatMap((stage, index) =>
       stretchCautions(stage, result.amplifiers[index]?.branch?.conductorC, `amplifiers[${index}].branch`)

@@ -22,6 +22,7 @@ export const searchDesigns = defineOperation({
   laws: searchLaws,
   compute,
   heavy: true,
+  lines: true,
   examples: {
     estate: { summary: 'Two drivers and two amplifiers for an estate car, 700 to spend', request: estateSearch },
     hatchback: { summary: 'The loudest small closed box', request: hatchbackSearch }
