@@ -198,7 +198,7 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
 }
 
 /** What costs more leaves the thread that answers everybody. */
-export const MOST_HERE_MS = 8
+export const MOST_HERE_MS = 3
 
 /** Whether a validated request belongs in a worker thread. */
 export function isHeavy(operation: Operation, request: unknown, options: AnswerOptions): boolean {
