@@ -6340,6 +6340,15 @@ export interface components {
                 "application/problem+json": components["schemas"]["Problem"];
             };
         };
+        NothingToRefuse: {
+            headers: {
+                RateLimit: components["headers"]["RateLimit"];
+                "RateLimit-Policy": components["headers"]["RateLimit-Policy"];
+                "X-Request-Id": components["headers"]["X-Request-Id"];
+                [name: string]: unknown;
+            };
+            content?: never;
+        };
         NotModified: {
             headers: {
                 "Cache-Control": components["headers"]["Cache-Control"];
@@ -6466,6 +6475,8 @@ export interface components {
         SourceResistanceOhm: number;
         /** @description Nominal system voltage, 12 (10 to 16), 24 (20 to 32) or 48 (40 to 58); currents are given at this voltage [V] */
         SystemVoltageV: number;
+        /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+        Validate: "only";
     };
     requestBodies: never;
     headers: {
@@ -6595,6 +6606,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -6677,6 +6690,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "svg" | "dxf" | "pdf";
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -6718,6 +6733,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "gltf";
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -6758,6 +6775,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -6800,6 +6819,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Form of the answer, for who cannot set Accept; stands before it */
                 form?: components["parameters"]["Form"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -6842,6 +6863,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Form of the answer, for who cannot set Accept; stands before it */
                 form?: components["parameters"]["Form"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -7052,6 +7075,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "svg";
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -7092,6 +7117,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -7132,6 +7159,9 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                form?: "json" | "ndjson";
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -7254,6 +7284,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -7295,6 +7327,8 @@ export interface operations {
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "csv" | "svg";
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -7335,6 +7369,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -7377,6 +7413,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 /** @description Form of the answer, for who cannot set Accept; stands before it */
                 form?: components["parameters"]["Form"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -7419,6 +7457,8 @@ export interface operations {
                 digits?: components["parameters"]["Digits"];
                 form?: "json" | "compact" | "html" | "pdf" | "csv" | "text" | "markdown" | "gltf";
                 parts?: string;
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -7575,6 +7615,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -7912,6 +7954,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -8063,6 +8107,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -8103,6 +8149,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -8243,6 +8291,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -8283,6 +8333,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;
@@ -8417,6 +8469,8 @@ export interface operations {
                 basis?: components["parameters"]["Basis"];
                 /** @description `six` significant digits (the default) or `full` precision */
                 digits?: components["parameters"]["Digits"];
+                /** @description `only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated */
+                validate?: components["parameters"]["Validate"];
             };
             header?: never;
             path?: never;

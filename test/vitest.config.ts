@@ -6,6 +6,7 @@ import { defineConfig } from 'vitest/config'
 import { inner } from './inner-files.ts'
 
 const thorough = [
+  'test/deploy/search-job.test.ts',
   'test/contract-reads.test.ts',
   'test/contract-served.test.ts',
   'test/defaults.test.ts',
@@ -23,7 +24,7 @@ const thorough = [
   'test/domain/sheet/{nest-panels,sheet-bound}.test.ts',
   'test/http/longest-body.test.ts',
   'test/http/{batches,callers,design-merge,design-search,docs,forms,front-browser,observability,plan-pages}.test.ts',
-  'test/http/{shared-limits,snippets,strangers}.test.ts',
+  'test/http/{search-lines,shared-limits,snippets,strangers}.test.ts',
   'test/http/work/*.test.ts'
 ]
 // The circuit simulator keeps state between netlists of different files, so each file has it alone.

@@ -2,21 +2,25 @@
  * The one way a design calculation refuses. It carries data, never an HTTP status:
  * src/http turns the code into a status and the field into a JSON pointer.
  */
-const designErrorCodes = {
-  'not-positive': 'A quantity that must be a finite number above zero is not.',
-  'out-of-range': 'A quantity lies outside the range in which the calculation holds.',
-  'missing-input': 'The inputs given do not determine what was asked for.',
-  'conflicting-input': 'Two inputs exclude or contradict each other.',
-  'no-solution': 'The inputs are valid, but no design satisfies them.',
-  'unknown-designation': 'A designation names no member of its published series.',
-  'undefined-rating': 'A power rating is not a continuous RMS figure and cannot be compared with one.',
-  'insulation-below-ambient': 'The insulation of a cable may not get as hot as the place it lies in.',
-  'fuse-voltage': 'A fuse is rated for less than the voltage it would have to break.'
-} as const
+import type { Said } from '../contract/sentences/template.ts'
+import { listed, say, type Worded, worded } from './say.ts'
 
-export type DesignErrorCode = keyof typeof designErrorCodes
+const designErrorCodes = [
+  'not-positive',
+  'out-of-range',
+  'missing-input',
+  'conflicting-input',
+  'no-solution',
+  'unknown-designation',
+  'undefined-rating',
+  'insulation-below-ambient',
+  'fuse-voltage'
+] as const
 
-export interface Fault {
+export type DesignErrorCode = (typeof designErrorCodes)[number]
+
+/** A fault as it is found. */
+export interface FoundFault {
   /** Path of the offending input in the request, e.g. `enclosure.rear.netVolumeM3`; '' for the whole request. */
   readonly field: string
   readonly value?: number | string
@@ -25,18 +29,28 @@ export interface Fault {
   /** Unit of value and bounds; '1' for a pure number. */
   readonly unit?: string
   /** One plain sentence for the person who has to mend it; made from the numbers when absent. */
-  readonly detail?: string
+  readonly detail?: Said
 }
 
-function sentence(code: DesignErrorCode, { field, value, minimum, maximum, unit = '1', detail }: Fault): string {
+/** A fault as it is told, with the sentence behind its detail for another language. */
+export type Fault = Omit<FoundFault, 'detail'> & Worded<{ readonly detail: Said }>
+
+const allowed = (id: 'refused.least' | 'refused.most', bound: number | undefined, unit: string): readonly Said[] =>
+  bound === undefined ? [] : [say(id, { bound, unit })]
+
+function sentence(code: DesignErrorCode, { field, value, minimum, maximum, unit = '1', detail }: FoundFault): Said {
   if (detail !== undefined) return detail
-  const suffix = unit === '1' ? '' : ` ${unit}`
-  const bounds = [
-    minimum === undefined ? '' : `at least ${minimum}${suffix}`,
-    maximum === undefined ? '' : `at most ${maximum}${suffix}`
-  ]
-  const allowed = bounds.filter(Boolean).join(' and ')
-  return `${field || 'the request'}${value === undefined ? '' : ` = ${value}${suffix}`}: ${designErrorCodes[code]}${allowed && ` Allowed: ${allowed}.`}`
+  const suffix = unit === '1' ? '' : unit
+  const bounds = listed(
+    [...allowed('refused.least', minimum, suffix), ...allowed('refused.most', maximum, suffix)],
+    'list.and'
+  )
+  return say('refused', {
+    field: field || say('refused.request'),
+    given: value === undefined ? [] : say('refused.given', { value, unit: suffix }),
+    meaning: say(`refused.${code}`),
+    bounds: Array.isArray(bounds) ? [] : say('refused.allowed', { bounds })
+  })
 }
 
 export class DesignError extends Error {
@@ -44,11 +58,14 @@ export class DesignError extends Error {
   readonly code: DesignErrorCode
   readonly faults: readonly Fault[]
 
-  constructor(code: DesignErrorCode, ...faults: readonly [Fault, ...Fault[]]) {
+  constructor(code: DesignErrorCode, ...faults: readonly [FoundFault | Fault, ...(FoundFault | Fault)[]]) {
+    const told = faults.map(fault =>
+      'said' in fault ? fault : { ...fault, ...worded({ detail: sentence(code, fault) }) }
+    )
     // two fields may share one fault; its sentence is said once
-    super([...new Set(faults.map(fault => sentence(code, fault)))].join(' '))
+    super([...new Set(told.map(({ detail }) => detail))].join(' '))
     this.code = code
-    this.faults = faults.map(fault => ({ ...fault, detail: sentence(code, fault) }))
+    this.faults = told
   }
 }
 

@@ -66,7 +66,10 @@ export function worded<const Fields extends SaidFields>(said: Fields): Worded<Fi
 type Item = string | Said
 
 /** One item after another, with commas; the empty list says nothing. */
-export function listed(items: readonly Item[], id: 'list.commas' | 'list.clauses' = 'list.commas'): Item | readonly [] {
+export function listed(
+  items: readonly Item[],
+  id: 'list.commas' | 'list.clauses' | 'list.and' | 'list.or' = 'list.commas'
+): Item | readonly [] {
   const [first, ...rest] = items
   if (first === undefined) return []
   const others = listed(rest, id)

@@ -1,5 +1,6 @@
 /** Vehicles of 12, 24 and 48 V, counted in batteries of 12 V. */
 import { DesignError } from './design-error.ts'
+import { say } from './say.ts'
 
 /** Nominal voltages whose batteries and drop-out voltages are known: [from, to, how many 12 V batteries]. */
 const nominals = [
@@ -20,6 +21,6 @@ export function twelves(systemVoltageV: number): number {
     field: 'systemVoltageV',
     value: systemVoltageV,
     unit: 'V',
-    detail: `${systemVoltageV} V is no 12, 24 or 48 V system (10 to 16, 20 to 32, 40 to 58 V): its rest, charging and drop-out voltages are not known here.`
+    detail: say('refused.v-is-no-12-24-or', { systemVoltageV })
   })
 }

@@ -22,9 +22,9 @@ describe('cost model', () => {
     })
   }
 
-  it('sends six unlike coils to a worker, and keeps what is quick', () => {
+  it('sends five unlike coils to a worker, and keeps what is quick', () => {
     const unlike = (coilsOhm: readonly number[]) => ({ driverCount: coilsOhm.length, coilsPerDriver: 1, coilsOhm })
-    expect(isHeavy(wireCoils, unlike([1, 2, 3, 4, 5, 6]), options)).toBe(true)
+    expect(isHeavy(wireCoils, unlike([1, 2, 3, 4, 5]), options)).toBe(true)
     expect(isHeavy(wireCoils, unlike([2, 4, 8]), options)).toBe(false)
     expect(isHeavy(wireCoils, { driverCount: 16, coilsPerDriver: 4, coilOhm: 4 }, options)).toBe(false)
   })
@@ -35,10 +35,7 @@ describe('cost model', () => {
     const points = (count: number) => ({ frequenciesHz: { fromHz: 10, toHz: 300, points: count } })
     const cost = (more: object) => computeResponse.costMs(response(more), options)
     expect(cost({})).toBeLessThan(MOST_HERE_MS)
-    expect(cost({ limits: {}, ...points(2000) })).toBeLessThan(MOST_HERE_MS)
-    const port = { areaCm2: 80, lengthMm: 250 }
-    const vented = { kind: 'vented', rear: { netVolumeL: 60, port } }
-    expect(cost({ enclosure: vented, limits: {}, ...points(2000) })).toBeGreaterThan(MOST_HERE_MS)
+    expect(cost({ limits: {}, ...points(2000) })).toBeGreaterThan(MOST_HERE_MS)
     expect(cost(points(2000))).toBeGreaterThan(cost(points(200)))
     const chambers = Array.from({ length: 12 }, (_, k) => ({ name: `c${k}`, netVolumeL: 20 }))
     const ports = chambers.map(({ name }) => ({

@@ -3,6 +3,7 @@ import type { FastifyInstance } from 'fastify'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { buildApp } from '../../src/app.ts'
 import { frontFields } from '../../src/http/front/front-fields.ts'
+import { withLink } from '../../src/http/front/front-link.ts'
 import { frontAddress } from '../../src/http/front/front-page.ts'
 import { frontExample, frontFaults, frontRequest, schemaOf, unitOf } from '../../src/http/front/front-request.ts'
 import { planSystem } from '../../src/http/operations/systems/plans.ts'
@@ -34,6 +35,34 @@ function controlsOf(body: string): Record<string, string> {
   )
   return Object.fromEntries([...texts, ...chosen, ...ticked])
 }
+
+describe('the plan of the front door', () => {
+  it('prints the address at which it can be made again, whatever form it is read in', async () => {
+    const address = frontAddress('/plan', { ...frontExample, name: 'Two words', volume: '' })
+    const { body } = await page(`${address}&form=text`)
+    const [link = ''] = body.match(/http:\/\/\S+/) ?? []
+    const { searchParams, pathname, host } = new URL(link)
+    expect([pathname, host]).toEqual(['/plan', 'localhost'])
+    expect(Object.fromEntries(searchParams)).toEqual({ ...frontExample, name: 'Two words' })
+    const html = (await page(address)).body
+    expect(html).toContain(`<a href="${link.replaceAll('&', '&amp;')}">`)
+  })
+
+  it('leaves out an address that the contract would not print', () => {
+    const asked = { paper: { units: 'imperial' } }
+    expect(withLink(asked, 'https://boot.example/plan?fs=30')).toEqual({
+      paper: { units: 'imperial', link: 'https://boot.example/plan?fs=30' }
+    })
+    for (const link of ['https://boot.example/a b', `https://boot.example/${'x'.repeat(800)}`, 'javascript:1'])
+      expect(withLink(asked, link)).toEqual(asked)
+  })
+
+  it('is written in inches and pounds where the visitor asks for them', async () => {
+    const { body } = await plan({ units: 'imperial' })
+    expect(body).toMatch(/\d+ \d+\/16/)
+    expect(body).toMatch(/\d lb\b/)
+  })
+})
 
 describe('the fields of the front door', () => {
   it('stand in the contract, with its units', () => {

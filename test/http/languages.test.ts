@@ -1,18 +1,18 @@
 /** Answers in the language asked for. */
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { buildApp } from '../../src/app.ts'
+import { beforeAll, describe, expect, it } from 'vitest'
 import { cautionCatalogue } from '../../src/contract/cautions/catalogue.ts'
 import { english } from '../../src/contract/sentences/english.ts'
 import { german, germanMeanings } from '../../src/contract/sentences/german.ts'
 import { languages } from '../../src/domain/languages.ts'
 import { printed } from '../../src/domain/template.ts'
 import { acceptedLanguage } from '../../src/http/serving/language.ts'
+import { type ProblemCode, problemKinds } from '../../src/http/wire/problem.ts'
+import { testApp } from '../support/call.ts'
 
-let app: Awaited<ReturnType<typeof buildApp>>
+let app: Awaited<ReturnType<typeof testApp>>
 beforeAll(async () => {
-  app = await buildApp()
+  app = await testApp()
 })
-afterAll(() => app.close())
 
 const request = {
   amplifiers: [{ powerW: 1200, class: 'AB', ratedVoltageV: 14.4 }],
@@ -65,6 +65,44 @@ describe('the language of an answer', () => {
     expect(de.json().meaning).toContain('Nennspannung')
     expect(en.json().templates.map(({ id }: { id: string }) => id)).toContain('total-drop.cable')
     expect(de.json().templates.length).toBe(en.json().templates.length)
+  })
+})
+
+describe('a refusal', () => {
+  const refused = async (language: string, payload: object) =>
+    (
+      await app.inject({
+        method: 'POST',
+        url: '/v1/supply/current',
+        headers: { 'accept-language': language },
+        payload
+      })
+    ).json()
+
+  it('of the domain is said in the language of the caller', async () => {
+    const wrong = { ...request, systemVoltageV: 6 }
+    const [de, en] = await Promise.all([refused('de', wrong), refused('en', wrong)])
+    expect(de.title).toBe('Außerhalb des Bereichs')
+    expect(de.detail).toContain('6 V ist kein Bordnetz mit 12, 24 oder 48 V')
+    expect(de.errors[0].detail).toBe(de.detail)
+    expect({ ...de.errors[0], detail: '' }).toEqual({ ...en.errors[0], detail: '' })
+    expect(en.detail).toContain('6 V is no 12, 24 or 48 V system')
+  })
+
+  it('of the contract too, with its plurals', async () => {
+    const { detail, errors } = await refused('de', { ...request, amplifiers: [] })
+    expect(detail).toBe('Die Anfrage hat 1 Fehler.')
+    expect(errors[0].detail).toBe('Braucht mindestens 1 Eintrag.')
+    expect(JSON.stringify(errors)).not.toContain('said')
+    expect((await refused('en', { ...request, amplifiers: [] })).errors[0].detail).toBe('Needs at least 1 entry.')
+  })
+
+  it('has German title and meaning for each code', async () => {
+    const { problems } = (
+      await app.inject({ method: 'GET', url: '/v1/problems', headers: { 'accept-language': 'de' } })
+    ).json()
+    expect(problems.length).toBe(Object.keys(problemKinds).length)
+    for (const { code, title } of problems) expect(title).not.toBe(problemKinds[code as ProblemCode].title)
   })
 })
 

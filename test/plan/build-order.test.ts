@@ -130,8 +130,16 @@ describe('build order', () => {
 
   it('reads the port, the layers and the closing panel from the panels', () => {
     expect(facts()).toMatchObject({ port: 'slot', frontLayers: 1, panelCount: 7, cutOutCount: 2, braceCount: 0 })
-    expect(closingPanel(inventedBox.panels)).toMatchObject({ name: 'front', openingM: 0.282, reachable: true })
-    expect(closingPanel(inventedBox.panels)?.reachM).toBeCloseTo(Math.hypot(0.604 - 0.25, 0.182), 12)
+    const { closing, order } = facts()
+    expect(closing).toMatchObject({ name: 'front', openingM: 0.282, reachable: true })
+    expect(closing.reachM).toBeCloseTo(Math.hypot(0.604 - 0.25, 0.182), 12)
+    expect(order).toMatchObject({
+      shell: ['bottom', 'side', 'side', 'back'],
+      inside: ['port wall', 'top'],
+      leftOff: ['top', 'front']
+    })
+    const [top] = inventedBox.panels.filter(({ role }) => role === 'top')
+    expect(top && closingPanel(top)).toEqual({ name: 'top', openingM: 0, reachM: 0, reachable: false })
   })
 
   it('asks for a bead of sealant beforehand where no arm reaches', () => {
@@ -226,7 +234,8 @@ describe('what a step is told', () => {
 
   it('speaks of port, braces and windows only where there are some', () => {
     expect(words({ port: 'none', braceCount: 0 }, 'fit-inside')).toBe('')
-    expect(words({ port: 'none', braceCount: 2 }, 'fit-inside')).not.toMatch(/port/)
+    const alone = { shell: ['bottom'], inside: ['brace 1', 'brace 2'], leftOff: ['front'] }
+    expect(words({ port: 'none', braceCount: 2, order: alone }, 'fit-inside')).not.toMatch(/port/)
     expect(words({ port: 'slot', braceCount: 0 }, 'fit-inside')).not.toMatch(/brace/)
     expect(words({ braceCount: 2, braceWindows: false }, 'braces')).not.toMatch(/window/i)
     expect(words({ braceCount: 2, braceWindows: true }, 'braces')).toMatch(/window/i)

@@ -96,7 +96,13 @@ export const inventedBox: BoxLayout = {
   vibration: { wantedHz: 180, faces: [] },
   standingWaves: [],
   clearances: [],
-  assembly: { steps: [], stuck: [] },
+  assembly: {
+    steps: ['bottom', 'side', 'side', 'back', 'port wall', 'top', 'front', 'driver'].map(name => ({
+      parts: [name],
+      towards: { x: 0, y: 0, z: -1 }
+    })),
+    stuck: []
+  },
   massKg: 27.5,
   boardMassKg: 17,
   boardAreaM2: 1.203,

@@ -63,7 +63,7 @@ function unknownFields(manifests: readonly Manifest[]): readonly string[] {
 }
 
 let faults = 0
-for (const overlay of ['base', 'shared-limits']) {
+for (const overlay of ['base', 'shared-limits', 'search-job']) {
   const manifests = rendered(overlay)
   const found = await Promise.all(
     manifests.map(async manifest => {

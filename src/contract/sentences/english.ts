@@ -5,10 +5,15 @@ import { cabinSentences } from './english/cabin.ts'
 import { cableSentences } from './english/cable.ts'
 import { circuitSentences } from './english/circuit.ts'
 import { coilsSentences } from './english/coils.ts'
+import { contractSentences } from './english/contract.ts'
 import { driverSentences } from './english/driver.ts'
 import { enclosureSentences } from './english/enclosure.ts'
 import { planSentences } from './english/plan.ts'
 import { portSentences } from './english/port.ts'
+import { refusalsAcousticSentences } from './english/refusals-acoustic.ts'
+import { refusalsBoxSentences } from './english/refusals-box.ts'
+import { refusalsElectricSentences } from './english/refusals-electric.ts'
+import { refusalsPlanSentences } from './english/refusals-plan.ts'
 import { sheetSentences } from './english/sheet.ts'
 import { signalSentences } from './english/signal.ts'
 
@@ -19,10 +24,15 @@ export const english = {
   ...cableSentences,
   ...circuitSentences,
   ...coilsSentences,
+  ...contractSentences,
   ...driverSentences,
   ...enclosureSentences,
   ...planSentences,
   ...portSentences,
+  ...refusalsAcousticSentences,
+  ...refusalsBoxSentences,
+  ...refusalsElectricSentences,
+  ...refusalsPlanSentences,
   ...sheetSentences,
   ...signalSentences
 } as const

@@ -5,10 +5,15 @@ import { germanCabin } from './german/cabin.ts'
 import { germanCable } from './german/cable.ts'
 import { germanCircuit } from './german/circuit.ts'
 import { germanCoils } from './german/coils.ts'
+import { germanContract } from './german/contract.ts'
 import { germanDriver } from './german/driver.ts'
 import { germanEnclosure } from './german/enclosure.ts'
 import { germanPlan } from './german/plan.ts'
 import { germanPort } from './german/port.ts'
+import { germanRefusalsAcoustic } from './german/refusals-acoustic.ts'
+import { germanRefusalsBox } from './german/refusals-box.ts'
+import { germanRefusalsElectric } from './german/refusals-electric.ts'
+import { germanRefusalsPlan } from './german/refusals-plan.ts'
 import { germanSheet } from './german/sheet.ts'
 import { germanSignal } from './german/signal.ts'
 import { acousticMeanings } from './german-meanings/acoustic.ts'
@@ -30,10 +35,15 @@ export const german = {
   ...germanCable,
   ...germanCircuit,
   ...germanCoils,
+  ...germanContract,
   ...germanDriver,
   ...germanEnclosure,
   ...germanPlan,
   ...germanPort,
+  ...germanRefusalsAcoustic,
+  ...germanRefusalsBox,
+  ...germanRefusalsElectric,
+  ...germanRefusalsPlan,
   ...germanSheet,
   ...germanSignal
 } as const

@@ -196,6 +196,10 @@ export const PlanFinishBody = component('PlanFinish', 'How the box is finished.'
 })
 export interface FinishRequest extends Si<Static<typeof PlanFinishBody>> {}
 
+/** An address that is printed: no spaces, nothing but ASCII. */
+export const LINK_PATTERN = '^https?://[!-~]+$'
+export const LONGEST_LINK = 800
+
 const Paper = component(
   'PlanPaper',
   'What stands on pages and papers beside the plan: units, who publishes it, when and where; the JSON answer is metric always.',
@@ -209,8 +213,8 @@ const Paper = component(
     link: Type.Optional(
       Type.String({
         description: 'Address at which the plan can be made again; printed, and as a code for a camera',
-        pattern: '^https?://[!-~]+$',
-        maxLength: 800
+        pattern: LINK_PATTERN,
+        maxLength: LONGEST_LINK
       })
     )
   }

@@ -6,7 +6,7 @@ import type { Panel } from '../../contract/boxes/panel.ts'
 import { type drawingSubjects, inchStyles, paperUnits } from '../../contract/boxes/words.ts'
 import { type Assumptions, assumptions } from '../../domain/assume.ts'
 import { type BoxSolids, layOutSolids } from '../../domain/box/layout/lay-out-box.ts'
-import { DesignError, type Fault } from '../../domain/design-error.ts'
+import { DesignError, type Fault, type FoundFault } from '../../domain/design-error.ts'
 import { boards } from '../../domain/material/boards.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import { present } from '../../domain/present.ts'
@@ -51,7 +51,7 @@ function within<Value>(moved: (field: string) => string, part: () => Value): Val
     return part()
   } catch (error) {
     if (!(error instanceof DesignError)) throw error
-    const [first = { field: '' }, ...others]: readonly Fault[] = error.faults.map(fault => ({
+    const [first = { field: '' }, ...others]: readonly (FoundFault | Fault)[] = error.faults.map(fault => ({
       ...fault,
       field: moved(fault.field)
     }))

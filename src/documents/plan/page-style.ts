@@ -128,7 +128,8 @@ body{font-size:9.6pt;background:none}
 h1{font-size:22pt}h2{font-size:16pt}
 nav,.skip{display:none}
 body{counter-reset:figure}
-figure::after{counter-increment:figure;content:"Figure " counter(figure);display:block;font-size:8pt;color:var(--quiet)}
+figure{counter-increment:figure}
+figure::after{content:"Figure " counter(figure);display:block;font-size:8pt;color:var(--quiet)}
 main,footer{padding:0;max-width:none}
 .cover{grid-template-columns:98mm minmax(0,1fr);gap:3mm 6mm}
 h2,h3,caption,.name{break-after:avoid}

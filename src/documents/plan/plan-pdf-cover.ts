@@ -9,8 +9,8 @@ import { bootPicture } from './boot-picture.ts'
 import { imprintTexts, type PaperOptions, type PlanPaper, verdictText } from './plan-paper.ts'
 import { askedRows } from './plan-rows.ts'
 
-/** 98 mm: the picture; the rest of the type area beside it. */
-const PICTURE_PT = 278
+/** 92 mm: the picture; the rest of the type area beside it. */
+const PICTURE_PT = 262
 
 function verdict({ verdict: kind, reasons }: PlanPaper): Content[] {
   const { title, text } = verdictText[kind]
@@ -53,6 +53,16 @@ const misses = ({ nearest, ways }: PlanPaper): Content[] =>
         lines(nearest.map(({ name, why }) => `${name}: ${why}`))
       ]
 
+/** What the end of a caution leaves blank, in letters. */
+const SPARE_LETTERS = 40
+
+/** So many in the first of two columns that the longer one is as short as can be. */
+function evenSplit(lengths: readonly number[]): number {
+  const sum = (some: readonly number[]) => some.reduce((total, each) => total + each, 0)
+  const longer = lengths.map((_, index) => Math.max(sum(lengths.slice(0, index + 1)), sum(lengths.slice(index + 1))))
+  return longer.indexOf(Math.min(...longer)) + 1
+}
+
 function cautions({ cover: { pageOne } }: PlanPaper): Content[] {
   if (pageOne.length === 0) return []
   const items = pageOne.map(({ clause, sentence, step }) => ({
@@ -61,10 +71,10 @@ function cautions({ cover: { pageOne } }: PlanPaper): Content[] {
       plain(sentence),
       step === undefined ? '' : ` (step ${step})`
     ],
-    fontSize: 8.5,
-    margin: [0, 0, 0, 3] as [number, number, number, number]
+    fontSize: 8.1,
+    margin: [0, 0, 0, 2] as [number, number, number, number]
   }))
-  const half = Math.ceil(items.length / 2)
+  const half = evenSplit(pageOne.map(({ clause, sentence }) => clause.length + sentence.length + SPARE_LETTERS))
   return [
     heading('What is peculiar to this design'),
     { columns: [{ stack: items.slice(0, half) }, { stack: items.slice(half) }], columnGap: 16 }

@@ -1,5 +1,4 @@
 /** A plan as plain text of 80 columns for a terminal, and as Markdown for a build log; both in the order of the page. */
-
 import { gravestFirst } from '../../domain/caution.ts'
 import { cutText } from '../draw/cut-list-text.ts'
 import { durationText, type PaperUnits } from '../draw/number-text.ts'

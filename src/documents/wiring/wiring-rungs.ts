@@ -1,5 +1,4 @@
 /** The rungs of the wiring picture: each is drawn from a height downwards and says where it ends. */
-
 import type { SystemWiring, WiringBranch, WiringLine } from './system-wiring-record.ts'
 import {
   alarm,

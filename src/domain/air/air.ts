@@ -1,9 +1,9 @@
 /** The air a calculation rests on: density and speed of sound, given or from temperature and pressure. */
-
 import type { AirRequest } from '../../contract/acoustics/air.ts'
 import type { Assumptions } from '../assume.ts'
 import { CELSIUS_ZERO_K, STANDARD_PRESSURE_PA } from '../constants.ts'
 import { DesignError } from '../design-error.ts'
+import { say } from '../say.ts'
 import { airDefaults } from './defaults.ts'
 
 export interface Air {
@@ -62,12 +62,12 @@ export function airOf(request: AirRequest | undefined, assume: Assumptions): Air
   if (temperatureC !== undefined || pressurePa !== undefined) {
     throw new DesignError('conflicting-input', {
       field: 'air',
-      detail: 'Give either temperature and pressure, or density and speed of sound.'
+      detail: say('refused.give-either-temperature-and-pressure-or')
     })
   }
   if (densityKgPerM3 === undefined || soundSpeedMPerS === undefined) {
     const field = densityKgPerM3 === undefined ? 'air.densityKgPerM3' : 'air.soundSpeedMPerS'
-    throw new DesignError('missing-input', { field, detail: 'Density and speed of sound go together.' })
+    throw new DesignError('missing-input', { field, detail: say('refused.density-and-speed-of-sound-go') })
   }
   return air(densityKgPerM3, soundSpeedMPerS, true)
 }

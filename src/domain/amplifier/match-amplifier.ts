@@ -1,5 +1,4 @@
 /** Whether amplifier and drivers fit, at which load, with which headroom, and the voltage to set the gain to. */
-
 import type {
   AmplifierHeat,
   AmplifierMatch,
@@ -22,6 +21,7 @@ import {
 import { DesignError, requirePositive } from '../design-error.ts'
 import type { Basis, Outcome } from '../outcome.ts'
 import { present } from '../present.ts'
+import { say } from '../say.ts'
 import { type ResolvedAmplifier, resolveAmplifier } from './amplifier-sheet.ts'
 import { amplifierDefaults } from './defaults.ts'
 import { type GainTarget, gainTarget, meterReading } from './gain-target.ts'
@@ -54,7 +54,7 @@ function amplifiersOf({ amplifier, otherAmplifiers = [] }: AmplifierMatchRequest
 function requireNames(amplifiers: readonly NamedAmplifier[]): void {
   const again = amplifiers.find((each, index) => amplifiers.findIndex(({ name }) => name === each.name) < index)
   if (again === undefined) return
-  const detail = `Two of the amplifiers are called ${again.name}; the answer could not tell them apart.`
+  const detail = say('refused.two-of-the-amplifiers-are-called', { name: again.name })
   throw new DesignError('conflicting-input', { field: `${again.at}name`, detail })
 }
 
@@ -71,7 +71,7 @@ function requireComparable(request: AmplifierMatchRequest, rankBy: Ranking): voi
   if (without !== undefined) {
     throw new DesignError('missing-input', {
       field: `${without.at}${key}`,
-      detail: `Ranking by ${rankBy} needs the ${rankBy} of every amplifier.`
+      detail: say('refused.ranking-by-needs-the-of-every', { rankBy })
     })
   }
 }

@@ -1,8 +1,8 @@
 /** Ratings of one sheet that cannot all be true. */
 import type { AmplifierRating, AmplifierSheet } from '../../contract/amplifiers/amplifier-matching.ts'
 import { type Caution, caution } from '../caution.ts'
-import { DesignError, type Fault } from '../design-error.ts'
-import { inDigits, toDigits } from '../digits.ts'
+import { DesignError, type FoundFault } from '../design-error.ts'
+import { toDigits } from '../digits.ts'
 import { say } from '../say.ts'
 
 /** Prints of the same load differ by rounding: 2.67 Ω is 8/3 Ω. */
@@ -14,22 +14,27 @@ const kind = ({ bridged = false }: AmplifierRating) => bridged
 const alike = (a: AmplifierRating, b: AmplifierRating) =>
   kind(a) === kind(b) && Math.abs(a.loadOhm / b.loadOhm - 1) <= SAME_LOAD
 
-function twoPowers({ ratings }: AmplifierSheet, at: string): readonly Fault[] {
+function twoPowers({ ratings }: AmplifierSheet, at: string): readonly FoundFault[] {
   return ratings.flatMap((rating, index) => {
     const first = ratings.findIndex(other => alike(other, rating))
     const other = ratings[first]
     if (other === undefined || first === index || other.powerW === rating.powerW) return []
-    const detail = `${inDigits(other.powerW, 4)} W and ${inDigits(rating.powerW, 4)} W are both stated for ${inDigits(rating.loadOhm, 4)} Ω${kind(rating) ? ' bridged' : ''}; give the continuous one.`
+    const detail = say('refused.w-and-w-are-both-stated', {
+      powerW: toDigits(other.powerW, 4),
+      otherPowerW: toDigits(rating.powerW, 4),
+      loadOhm: toDigits(rating.loadOhm, 4),
+      bridged: kind(rating) ? say('bridged') : []
+    })
     return [
       { field: `${at}ratings[${first}].powerW`, detail },
-      { field: `${at}ratings[${index}].powerW`, detail: 'The other power at the same load.' }
+      { field: `${at}ratings[${index}].powerW`, detail: say('refused.the-other-power-at-the-same') }
     ]
   })
 }
 
-function bridgedOnOne({ ratings, channels, minimumBridgedOhm }: AmplifierSheet, at: string): readonly Fault[] {
+function bridgedOnOne({ ratings, channels, minimumBridgedOhm }: AmplifierSheet, at: string): readonly FoundFault[] {
   if (channels !== 1) return []
-  const detail = 'One channel cannot be bridged: it takes two. Give the number of channels, or leave this out.'
+  const detail = say('refused.one-channel-cannot-be-bridged-it')
   return [
     ...ratings.flatMap((rating, index) => (kind(rating) ? [{ field: `${at}ratings[${index}].bridged`, detail }] : [])),
     ...(minimumBridgedOhm === undefined ? [] : [{ field: `${at}minimumBridgedOhm`, detail }])

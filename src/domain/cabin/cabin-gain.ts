@@ -46,12 +46,15 @@ export function measuredGainDb({ frequencyHz, gainDb }: MeasuredTransfer, at: nu
 /** @throws DesignError `conflicting-input` */
 function requireSoundCurve({ frequencyHz, gainDb }: MeasuredTransfer): void {
   if (frequencyHz.length !== gainDb.length) {
-    const detail = `The measured curve has ${frequencyHz.length} frequencies and ${gainDb.length} gains.`
+    const detail = say('refused.the-measured-curve-has-frequencies-and', {
+      frequencyHz: frequencyHz.length,
+      gainDb: gainDb.length
+    })
     throw new DesignError('conflicting-input', { field: 'cabin.measured.gainDb', detail })
   }
   const fault = frequencyHz.findIndex((frequency, index) => index > 0 && frequency <= (frequencyHz[index - 1] ?? 0))
   if (fault > 0) {
-    const detail = `The frequencies of the measured curve must rise; number ${fault + 1} does not.`
+    const detail = say('refused.the-frequencies-of-the-measured-curve', { fault: fault + 1 })
     throw new DesignError('conflicting-input', { field: `cabin.measured.frequencyHz[${fault}]`, detail })
   }
 }
@@ -61,7 +64,7 @@ function fromMeasurement(cabin: Cabin, measured: MeasuredTransfer, frequenciesHz
   const given = modelFields.filter(field => cabin[field] !== undefined)
   const [first] = given
   if (first !== undefined) {
-    const detail = 'A measured curve takes the place of the cabin model; give one of them.'
+    const detail = say('refused.a-measured-curve-takes-the-place')
     throw new DesignError('conflicting-input', { field: `cabin.${first}`, detail })
   }
   requireSoundCurve(measured)
@@ -82,7 +85,7 @@ function fromMeasurement(cabin: Cabin, measured: MeasuredTransfer, frequenciesHz
 function cornerOf(cabin: Cabin, soundSpeedMPerS: number): number {
   if (cabin.volumeM3 !== undefined) return pressureVesselCornerHz(cabin.volumeM3, soundSpeedMPerS)
   if (cabin.lengthM !== undefined) return lowestModeHz(cabin.lengthM, soundSpeedMPerS)
-  const detail = 'A cabin needs its volume, its length or a measured curve.'
+  const detail = say('refused.a-cabin-needs-its-volume-its')
   throw new DesignError('missing-input', { field: 'cabin', detail })
 }
 
@@ -131,7 +134,7 @@ export function cabinGain(
   const cornerHz = cornerOf(cabin, soundSpeedMPerS)
   const vessel = vesselOf(cabin, cornerHz, assume)
   if (vessel.leakCornerHz >= cornerHz) {
-    const detail = `The leak corner must lie below the corner of the cabin, ${cornerHz.toFixed(1)} Hz.`
+    const detail = say('refused.the-leak-corner-must-lie-below', { cornerHz: fixed(cornerHz, 1) })
     const bound = { value: vessel.leakCornerHz, maximum: cornerHz, unit: 'Hz', detail }
     throw new DesignError('out-of-range', { field: 'cabin.leakCornerHz', ...bound })
   }

@@ -2,6 +2,7 @@
 import { MOST_COILS_LISTED_IN_FULL } from '../../contract/coils/words.ts'
 import { numberOf, type Rational, rationalOf } from '../../numeric/rational.ts'
 import { DesignError, requirePositive } from '../design-error.ts'
+import { say } from '../say.ts'
 import type { Coil } from './coil-network.ts'
 
 interface CoilSetRequest {
@@ -29,7 +30,7 @@ function listOfOhm({ driverCount, coilsPerDriver, coilOhm, coilsOhm }: CoilSetRe
     if (coilOhm === undefined) {
       throw new DesignError('missing-input', {
         field: 'coilOhm',
-        detail: 'Give coilOhm when all coils are alike, or coilsOhm with one entry a coil.'
+        detail: say('refused.give-coilohm-when-all-coils-are')
       })
     }
     requirePositive('coilOhm', coilOhm, 'Ω')
@@ -38,13 +39,18 @@ function listOfOhm({ driverCount, coilsPerDriver, coilOhm, coilsOhm }: CoilSetRe
   if (coilOhm !== undefined) {
     throw new DesignError('conflicting-input', {
       field: 'coilsOhm',
-      detail: 'Give either coilOhm or coilsOhm, not both.'
+      detail: say('refused.give-either-coilohm-or-coilsohm-not')
     })
   }
   if (coilsOhm.length !== count) {
     throw new DesignError('conflicting-input', {
       field: 'coilsOhm',
-      detail: `coilsOhm has ${coilsOhm.length} entries, but ${driverCount} drivers with ${coilsPerDriver} coils each have ${count}.`
+      detail: say('refused.coilsohm-has-entries-but-drivers-with', {
+        coilsOhm: coilsOhm.length,
+        driverCount,
+        coilsPerDriver,
+        count
+      })
     })
   }
   for (const [index, ohm] of coilsOhm.entries()) requirePositive(`coilsOhm[${index}]`, ohm, 'Ω')
@@ -55,7 +61,7 @@ function requireFewEnough(values: readonly number[]): void {
   if (new Set(values).size > 1 && values.length > MOST_COILS_LISTED_IN_FULL) {
     throw new DesignError('out-of-range', {
       field: 'coilsOhm',
-      detail: `Unlike coils are worked out for at most ${MOST_COILS_LISTED_IN_FULL} coils; wire alike coils to sub-groups and ask for each.`
+      detail: say('refused.unlike-coils-are-worked-out-for', { mostCoilsListedInFull: MOST_COILS_LISTED_IN_FULL })
     })
   }
 }

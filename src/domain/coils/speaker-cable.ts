@@ -121,7 +121,7 @@ function requireResistance({ qes, reOhm }: SpeakerCableRequest, at: string): voi
   if (qes === undefined || reOhm !== undefined) return
   throw new DesignError('missing-input', {
     field: `${at}reOhm`,
-    detail: 'The effect of the cable on qes needs the direct-current resistance of the load, reOhm.'
+    detail: say('refused.the-effect-of-the-cable-on')
   })
 }
 

@@ -1,5 +1,4 @@
 /** The loads that drivers and coils can present, each coil's share of the power, and how to join them. */
-
 import type { ArrangementRow, ChosenWiring, CoilWiring, CoilWiringRequest } from '../../contract/coils/coil-wiring.ts'
 import type { SourceId } from '../../contract/sources/source.ts'
 import { numberOf } from '../../numeric/rational.ts'
@@ -8,6 +7,7 @@ import { DesignError } from '../design-error.ts'
 import { explain } from '../formula.ts'
 import type { Basis, Outcome } from '../outcome.ts'
 import { present } from '../present.ts'
+import { say } from '../say.ts'
 import { arrangementsOf, joinText, networkOf } from './arrangements.ts'
 import { chooseLoad, type LoadChoice, nearestInRatio, type Wanted } from './choose-load.ts'
 import { loadRow } from './coil-load-row.ts'
@@ -43,7 +43,7 @@ function loadReOhm(set: CoilSet, load: NetworkLoad | undefined, coilReOhm: numbe
   if (set.alikeOhm !== undefined) return (coilReOhm * ohmNumber(load)) / set.alikeOhm
   throw new DesignError('conflicting-input', {
     field: 'coilReOhm',
-    detail: 'One direct-current resistance stands for like coils only; these coils differ.'
+    detail: say('refused.one-direct-current-resistance-stands-for')
   })
 }
 
@@ -102,7 +102,7 @@ function cableFor(
   if (totalPowerW !== undefined) return chooseSpeakerCable(known, ohmNumber(load), totalPowerW, assumed)
   throw new DesignError('missing-input', {
     field: 'totalPowerW',
-    detail: 'A loudspeaker cable is chosen by its current: give totalPowerW as well.'
+    detail: say('refused.a-loudspeaker-cable-is-chosen-by')
   })
 }
 

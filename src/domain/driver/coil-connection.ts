@@ -1,6 +1,7 @@
 /** What joining the voice coils of one driver does to its parameters. */
 import type { CoilConnection } from '../../contract/drivers/words.ts'
 import { DesignError } from '../design-error.ts'
+import { say } from '../say.ts'
 
 interface CoilFactors {
   /** Against one coil alone, the others open. */
@@ -29,7 +30,7 @@ export function coilFactors(count: number, connection: CoilConnection, field: st
     throw new DesignError('conflicting-input', {
       field,
       value: connection,
-      detail: `series-parallel needs four coils, the driver has ${count}`
+      detail: say('refused.series-parallel-needs-four-coils-the', { count })
     })
   }
   const inSeries = connection === 'series' ? count : connection === 'parallel' ? 1 : 2

@@ -1,9 +1,11 @@
 /** One driver, coils already joined: whichever parameter set a caller gives becomes the mechanical set the network computes with. */
 import type { DriverRequest } from '../../contract/drivers/driver.ts'
+import type { Said } from '../../contract/sentences/template.ts'
 import type { Air } from '../air/air.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
-import { DesignError, type Fault } from '../design-error.ts'
+import { DesignError, type FoundFault } from '../design-error.ts'
 import { present } from '../present.ts'
+import { say } from '../say.ts'
 import { airOfVas } from './vas-air.ts'
 
 /** A parallel cell of inductance and resistance; Infinity for none. */
@@ -37,20 +39,20 @@ export interface Driver {
 
 function coilOf(request: DriverRequest, at: string): Coil {
   const { reOhm, leH, leParallelOhm, le2H, le2ParallelOhm, leFactor, leExponent } = request
-  const faults: Fault[] = []
-  const lone = (given: number | undefined, needs: number | undefined, field: string, detail: string) => {
+  const faults: FoundFault[] = []
+  const lone = (given: number | undefined, needs: number | undefined, field: string, detail: Said) => {
     if (given !== undefined && needs === undefined) faults.push({ field: `${at}.${field}`, detail })
   }
-  lone(leParallelOhm, leH, 'leH', 'A resistance across the inductance needs the inductance.')
-  lone(le2ParallelOhm, le2H, 'le2H', 'A resistance across the second inductance needs that inductance.')
-  lone(leFactor, leExponent, 'leExponent', 'The power law K·(jω)^n needs both K and n.')
-  lone(leExponent, leFactor, 'leFactor', 'The power law K·(jω)^n needs both K and n.')
+  lone(leParallelOhm, leH, 'leH', say('refused.a-resistance-across-the-inductance-needs'))
+  lone(le2ParallelOhm, le2H, 'le2H', say('refused.a-resistance-across-the-second-inductance'))
+  lone(leFactor, leExponent, 'leExponent', say('refused.the-power-law-k-j-n'))
+  lone(leExponent, leFactor, 'leFactor', say('refused.the-power-law-k-j-n'))
   const [first, ...others] = faults
   if (first !== undefined) throw new DesignError('missing-input', first, ...others)
   if (leFactor !== undefined && (leH ?? le2H) !== undefined) {
     throw new DesignError('conflicting-input', {
       field: `${at}.leFactor`,
-      detail: 'Give the coil either as inductances or as the power law K·(jω)^n.'
+      detail: say('refused.give-the-coil-either-as-inductances')
     })
   }
   const cells = [
@@ -61,7 +63,7 @@ function coilOf(request: DriverRequest, at: string): Coil {
   return { reOhm, cells, powerLaw: { factor: leFactor, exponent: leExponent } }
 }
 
-const missing = (field: string, detail: string) => new DesignError('missing-input', { field, detail })
+const missing = (field: string, detail: Said) => new DesignError('missing-input', { field, detail })
 
 /**
  * fs, Mms and Cms from what is given; the compliance from Vas comes before a stated Cms, the mass from fs before a stated Mms,
@@ -74,10 +76,7 @@ function movingSystem(request: DriverRequest, vasStiffnessPa: number, at: string
   if (omega !== undefined && given !== undefined) return { omega, cms: given, mms: 1 / (omega ** 2 * given) }
   if (omega !== undefined && mmsKg !== undefined) return { omega, cms: 1 / (omega ** 2 * mmsKg), mms: mmsKg }
   if (given !== undefined && mmsKg !== undefined) return { omega: 1 / Math.sqrt(mmsKg * given), cms: given, mms: mmsKg }
-  throw missing(
-    fsHz === undefined ? `${at}.fsHz` : `${at}.vasM3`,
-    'The moving system needs two of: resonance (fs), compliance (Vas or Cms), moving mass (Mms).'
-  )
+  throw missing(fsHz === undefined ? `${at}.fsHz` : `${at}.vasM3`, say('refused.the-moving-system-needs-two-of'))
 }
 
 /** 1/Qts = 1/Qms + 1/Qes, whichever two are known. */
@@ -89,14 +88,18 @@ function qualities(request: DriverRequest, omega: number, mms: number, at: strin
   const other = qms ?? qes
   const field = qms === undefined ? 'qms' : 'qes'
   if (other === undefined || qts === undefined) {
-    throw missing(`${at}.${field}`, 'Damping needs two of: Qms (or Rms), Qes (or Bl), Qts.')
+    throw missing(`${at}.${field}`, say('refused.damping-needs-two-of-qms-or'))
   }
   if (qts >= other) {
     throw new DesignError('conflicting-input', {
       field: `${at}.qts`,
       value: qts,
       maximum: other,
-      detail: `Qts ${qts} must lie below ${field === 'qms' ? 'Qes' : 'Qms'} ${other}.`
+      detail: say('refused.qts-must-lie-below', {
+        qts,
+        name: field === 'qms' ? 'Qes' : 'Qms',
+        other
+      })
     })
   }
   const rest = 1 / (1 / qts - 1 / other)

@@ -2,6 +2,7 @@
 import type { DriverSheet } from '../../contract/drivers/driver-parameters.ts'
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
+import { say } from '../say.ts'
 import { coilFactors } from './coil-connection.ts'
 import type { SheetCoils } from './driver-parameters.ts'
 import { freeConeAirLoadKg } from './sheet/air-load.ts'
@@ -77,11 +78,11 @@ function withOneConnection(stated: PartialSmallSignalSet, coils: SheetCoils | un
 function withAirLoad(stated: PartialSmallSignalSet, { mmdKg }: DriverSheet, density: number): PartialSmallSignalSet {
   if (mmdKg === undefined) return stated
   if (stated.mmsKg !== undefined) {
-    const detail = 'Mms and Mmd are the same mass with and without air load: give one of them.'
+    const detail = say('refused.mms-and-mmd-are-the-same')
     throw new DesignError('conflicting-input', { field: 'driver.mmdKg', detail })
   }
   if (stated.sdM2 === undefined) {
-    const detail = 'Mmd needs Sd, from which the air load follows.'
+    const detail = say('refused.mmd-needs-sd-from-which-the')
     throw new DesignError('missing-input', { field: 'driver.sdM2', detail })
   }
   return { ...stated, mmsKg: mmdKg + freeConeAirLoadKg(stated.sdM2, density) }
@@ -120,9 +121,11 @@ function refuseImpossible({ known, derivations }: CompletedSet): void {
     const others = identity.members.filter(name => name !== member)
     throw new DesignError('conflicting-input', {
       field: `driver.${others[0] ?? member}`,
-      detail: `These figures exclude each other: no ${printedQuantities[member].symbol} above nought fits ${identity.relation} with the ${others
-        .map(name => printedQuantities[name].symbol)
-        .join(', ')} given.`
+      detail: say('refused.these-figures-exclude-each-other-no', {
+        symbol: printedQuantities[member].symbol,
+        relation: identity.relation,
+        otherSymbol: others.map(name => printedQuantities[name].symbol).join(', ')
+      })
     })
   }
 }

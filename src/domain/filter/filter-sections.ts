@@ -1,6 +1,7 @@
 /** Filters of a chain as first- and second-order sections. */
 import { DesignError } from '../design-error.ts'
 import { present } from '../present.ts'
+import { say } from '../say.ts'
 import { besselPoles } from './bessel.ts'
 import { butterworthPoles, linkwitzRileyPoles } from './butterworth.ts'
 import type { Filter, FilterSection, PassFilter, PeakingFilter, PrototypePole, ShelfFilter } from './filter.ts'
@@ -18,18 +19,21 @@ const SHELF_Q = Math.SQRT1_2
 /** @throws DesignError `conflicting-input`, `missing-input` */
 function requireSound({ family, order, q }: PassFilter, field: string): void {
   if (family === 'linkwitz-riley' && order % 2 === 1) {
-    const detail = `A Linkwitz-Riley filter has an even order; ${order} is odd.`
+    const detail = say('refused.a-linkwitz-riley-filter-has-an', { order })
     throw new DesignError('conflicting-input', { field: `${field}.order`, value: order, unit: '1', detail })
   }
   if (family === 'chosen-q' && order !== 2) {
-    const detail = `A filter of chosen Q has order 2, not ${order}.`
+    const detail = say('refused.a-filter-of-chosen-q-has', { order })
     throw new DesignError('conflicting-input', { field: `${field}.order`, value: order, unit: '1', detail })
   }
   if (family === 'chosen-q' && q === undefined) {
-    throw new DesignError('missing-input', { field: `${field}.q`, detail: 'The family chosen-q needs its q.' })
+    throw new DesignError('missing-input', {
+      field: `${field}.q`,
+      detail: say('refused.the-family-chosen-q-needs-its')
+    })
   }
   if (family !== 'chosen-q' && q !== undefined) {
-    const detail = `The family ${family} fixes the Q of its sections; leave q out or choose chosen-q.`
+    const detail = say('refused.the-family-fixes-the-q-of', { family })
     throw new DesignError('conflicting-input', { field: `${field}.q`, value: q, unit: '1', detail })
   }
 }
@@ -85,7 +89,7 @@ const HIGHEST_TOTAL_ORDER = 24
 export function filterSections(filters: readonly Filter[], field: string): readonly FilterSection[] {
   const order = filters.reduce((sum, filter) => sum + ('order' in filter ? filter.order : 0), 0)
   if (order > HIGHEST_TOTAL_ORDER) {
-    const detail = `The orders of all filters add up to ${order}; at most ${HIGHEST_TOTAL_ORDER} together.`
+    const detail = say('refused.the-orders-of-all-filters-add', { order, highestTotalOrder: HIGHEST_TOTAL_ORDER })
     throw new DesignError('out-of-range', { field, value: order, maximum: HIGHEST_TOTAL_ORDER, unit: '1', detail })
   }
   return filters.flatMap((filter, index) => {

@@ -1,7 +1,8 @@
 /** Sorts panels and sheets by board: what must be cut from the same material and thickness. */
 import type { SheetPanel, SheetPlanRequest, SheetStock } from '../../contract/boxes/box-sheets.ts'
-import { DesignError, type Fault } from '../design-error.ts'
+import { DesignError, type FoundFault } from '../design-error.ts'
 import { present } from '../present.ts'
+import { listed, say } from '../say.ts'
 import type { PieceKind } from './fill-sheet.ts'
 import type { SheetKind } from './search-layout.ts'
 
@@ -25,14 +26,22 @@ const sameBoard = (sheet: SheetStock, panel: SheetPanel) =>
   (panel.material === undefined || panel.material === sheet.material)
 
 /** The material a panel is cut from, and the fault when that is not one. */
-function boardOf(panel: SheetPanel, index: number, sheets: readonly SheetStock[]): { key: string } | { fault: Fault } {
+function boardOf(
+  panel: SheetPanel,
+  index: number,
+  sheets: readonly SheetStock[]
+): { key: string } | { fault: FoundFault } {
   const materials = new Set(sheets.filter(sheet => sameBoard(sheet, panel)).map(sheet => sheet.material))
   if (materials.size === 1) return { key: JSON.stringify([toUnits(panel.thicknessM), [...materials][0] ?? null]) }
   const board = `${toM(toUnits(panel.thicknessM)) * 1000} mm${panel.material === undefined ? '' : ` ${panel.material}`}`
   const detail =
     materials.size === 0
-      ? `Panel "${panel.name}" needs ${board} board, and no sheet of it is given.`
-      : `Panel "${panel.name}" names no material, and the sheets of ${board} are of several: ${[...materials].map(name => name ?? 'unnamed').join(', ')}.`
+      ? say('refused.panel-needs-board-and-no-sheet', { name: panel.name, board })
+      : say('refused.panel-names-no-material', {
+          name: panel.name,
+          board,
+          materials: listed([...materials].map(name => name ?? say('refused.unnamed')))
+        })
   return { fault: { field: `panels[${index}].${materials.size === 0 ? 'thicknessM' : 'material'}`, detail } }
 }
 
@@ -55,11 +64,18 @@ const fits = ({ length, width, straight, turned }: PieceKind, sheet: SheetKind) 
   (straight && length <= sheet.length && width <= sheet.width) ||
   (turned && width <= sheet.length && length <= sheet.width)
 
-function tooLarge(panel: SheetPanel, field: string, sheet: SheetStock, trimM: number): Fault {
+function tooLarge(panel: SheetPanel, field: string, sheet: SheetStock, trimM: number): FoundFault {
   const mm = (lengthM: number) => Math.round(lengthM * 1e5) / 100
   return {
     field,
-    detail: `Panel "${panel.name}", ${mm(panel.lengthM)} × ${mm(panel.widthM)} mm, ${sheet.grain === 'none' ? 'is larger than any sheet' : 'fits on no sheet the way its grain allows'}; the largest offers ${mm(sheet.lengthM - 2 * trimM)} × ${mm(sheet.widthM - 2 * trimM)} mm after trimming.`
+    detail: say('refused.panel-mm-the-largest-offers-mm', {
+      name: panel.name,
+      lengthMm: mm(panel.lengthM),
+      widthMm: mm(panel.widthM),
+      why: sheet.grain === 'none' ? say('refused.panel-larger-than-any-sheet') : say('refused.panel-against-its-grain'),
+      sheetLengthMm: mm(sheet.lengthM - 2 * trimM),
+      sheetWidthMm: mm(sheet.widthM - 2 * trimM)
+    })
   }
 }
 

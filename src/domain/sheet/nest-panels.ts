@@ -9,7 +9,7 @@ import type {
 import { randomStream } from '../../numeric/random-stream.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import { type Caution, caution } from '../caution.ts'
-import { DesignError, type Fault } from '../design-error.ts'
+import { DesignError, type FoundFault } from '../design-error.ts'
 import { explain } from '../formula.ts'
 import type { Basis, Outcome } from '../outcome.ts'
 import { present } from '../present.ts'
@@ -45,7 +45,7 @@ function requireSensible({ panels, sheets }: SheetPlanRequest, { trimM }: Settin
   if (total > most.panels) {
     throw new DesignError('out-of-range', { field: 'panels', value: total, maximum: most.panels, unit: '1' })
   }
-  const faults = sheets.flatMap((sheet, index): Fault[] => {
+  const faults = sheets.flatMap((sheet, index): FoundFault[] => {
     const side = Math.min(sheet.lengthM, sheet.widthM)
     return side > 2 * trimM ? [] : [{ field: `sheets[${index}].widthM`, value: side, minimum: 2 * trimM, unit: 'm' }]
   })
@@ -63,14 +63,19 @@ function requireComplete(group: BoardGroup, layout: Layout, bound: SheetBound): 
   const stock = group.sheets.reduce((sum, sheet) => sum + (sheet.quantity ?? 0), 0)
   const proof =
     stock < bound.leastSheets
-      ? `at least ${bound.leastSheets} sheets are needed`
-      : 'no cut plan was found that holds them'
+      ? say('refused.sheets.least', { leastCount: bound.leastSheets })
+      : say('refused.sheets.none-found')
   throw new DesignError('no-solution', {
     field: 'sheets',
     value: stock,
     minimum: Math.max(bound.leastSheets, stock + 1),
     unit: '1',
-    detail: `The ${stock} sheets given leave out ${missing.slice(0, 8).join(', ')}${missing.length > 8 ? ' and more' : ''}: ${proof}.`
+    detail: say('refused.the-sheets-given-leave-out', {
+      stockCount: stock,
+      panels: missing.slice(0, 8).join(', '),
+      more: missing.length > 8 ? say('refused.the-sheets-given-leave-out.more') : [],
+      proof
+    })
   })
 }
 
@@ -187,7 +192,7 @@ function planBoard(
 function requireFewKinds(kinds: number): void {
   const maximum = most.kindsOfBoard
   if (kinds <= maximum) return
-  const detail = `The panels need ${kinds} kinds of board; at most ${maximum} are planned at once.`
+  const detail = say('refused.the-panels-need-kinds-of-board', { kinds, maximum })
   throw new DesignError('out-of-range', { field: 'panels', value: kinds, maximum, unit: '1', detail })
 }
 

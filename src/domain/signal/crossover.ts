@@ -1,13 +1,13 @@
 /** Corner frequencies around the subwoofer's band, and the test tone that fits between them. */
-
 import type { CornerRequest, CrossoverRequest } from '../../contract/signals/signal-setup.ts'
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
-import { inDigits } from '../digits.ts'
+import { toDigits } from '../digits.ts'
 import { filterDefaults } from '../filter/defaults.ts'
 import type { PassFilter } from '../filter/filter.ts'
 import { filterSections } from '../filter/filter-sections.ts'
 import { chainGain } from '../filter/filter-transfer.ts'
+import { say } from '../say.ts'
 import { signalDefaults } from './defaults.ts'
 
 interface Corner {
@@ -67,7 +67,10 @@ export function crossover(request: CrossoverRequest, assumed: Assumptions): Cros
       value: highPass.cornerHz,
       unit: 'Hz',
       maximum: lowPass.cornerHz / signalDefaults.narrowestBand.value,
-      detail: `A high-pass at ${inDigits(highPass.cornerHz, 4)} Hz and a low-pass at ${inDigits(lowPass.cornerHz, 4)} Hz leave no band between them.`
+      detail: say('refused.a-high-pass-at-hz-and', {
+        cornerHz: toDigits(highPass.cornerHz, 4),
+        otherCornerHz: toDigits(lowPass.cornerHz, 4)
+      })
     })
   }
   return highPass === undefined ? { lowPass } : { lowPass, highPass }

@@ -1,5 +1,4 @@
 /** The voltage a music source delivers, and what the way to the amplifier makes of it. */
-
 import type {
   AmplifierInput,
   DigitalSource,
@@ -9,6 +8,7 @@ import type {
 import { targetVoltage } from '../amplifier/formulas.ts'
 import type { Assumptions } from '../assume.ts'
 import { DesignError } from '../design-error.ts'
+import { say } from '../say.ts'
 import { signalDefaults } from './defaults.ts'
 export type SignalSource = LineLevelSource | SpeakerLevelSource | DigitalSource
 
@@ -56,14 +56,14 @@ function speakerVoltage({ levelV, powerW, loadOhm }: SpeakerLevelSource): number
   if (levelV !== undefined && (powerW !== undefined || loadOhm !== undefined)) {
     throw new DesignError('conflicting-input', {
       field: 'source.levelV',
-      detail: 'Give the level of the loudspeaker output in volts, or its power with its load, not both.'
+      detail: say('refused.give-the-level-of-the-loudspeaker')
     })
   }
   if (levelV !== undefined) return levelV
   if (byPower) return targetVoltage.of({ P: powerW, Z: loadOhm })
   throw new DesignError('missing-input', {
     field: powerW === undefined ? 'source.levelV' : 'source.loadOhm',
-    detail: 'A loudspeaker output needs levelV, or its continuous powerW with the loadOhm it is rated for.'
+    detail: say('refused.a-loudspeaker-output-needs-levelv-or')
   })
 }
 

@@ -10,7 +10,7 @@ const errors = html`
 <p>Every refusal is <code>application/problem+json</code> (RFC 9457). Branch on <code>code</code>; <code>detail</code> is for people. <code>errors</code> lists every fault with a JSON pointer (RFC 6901) into the request and, where a bound was broken, the bound. For a GET form the pointer goes into the request that the query spells, and <code>parameter</code> names the parameter. 400 means: does not fit the contract. 422 means: fits, but no such design exists. 429 and 503 carry <code>Retry-After</code>; wait that long and ask again. <code>type</code> leads to the entry below as JSON.</p>
 ${table(
   ['Status', 'Code', 'Meaning'],
-  problemList.map(({ status, code, type, meaning }) => [
+  problemList('en').map(({ status, code, type, meaning }) => [
     status,
     html`<a href="${type}"><code>${code}</code></a>`,
     phrase(meaning)

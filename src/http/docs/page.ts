@@ -1,5 +1,4 @@
 /** The frame around every page of the documentation. */
-
 import { type Html, html } from '../../documents/draw/html.ts'
 import { version } from '../wire/version.ts'
 

@@ -1,5 +1,5 @@
 /** The fields of the front door: a short name for the address, plain words, the mark on a data sheet, and where it goes in the request. */
-import { boardIds } from '../../contract/boxes/words.ts'
+import { boardIds, paperUnits } from '../../contract/boxes/words.ts'
 import { amplifierClasses, type BatteryChemistry, batteryChemistries } from '../../contract/supply/words.ts'
 import { designGoals } from '../../contract/systems/words.ts'
 
@@ -53,6 +53,11 @@ const goalWords: Readonly<Record<(typeof designGoals)[number], string>> = {
   loud: 'As loud as possible: gives up the lowest notes',
   tight: 'Tight: a closed box, short notes stay short',
   small: 'As small as possible: keeps room in the boot'
+}
+
+const unitWords: Readonly<Record<(typeof paperUnits)[number], string>> = {
+  metric: 'millimetres',
+  imperial: 'inches and pounds'
 }
 
 type More = Pick<FrontField, 'choices' | 'also' | 'folded'>
@@ -151,6 +156,10 @@ export const frontGroups: readonly FrontGroup[] = [
       field('tuning', 'enclosure.tuningHz', 'Tuning', 'instead of a wish', '', { folded: true }),
       field('board', 'board.material', 'Board', 'what the shop has', 'mdf', { choices: words(boardIds), folded: true }),
       field('thick', 'board.thicknessMm', 'Thickness', 'as measured', '18', { folded: true }),
+      field('units', 'paper.units', 'Units on paper', 'as your rule is marked', 'metric', {
+        choices: paperUnits.map(units => [units, unitWords[units]] as const),
+        folded: true
+      }),
       field('name', 'name', 'Title of the plan', 'stands on its first page', 'A bass box', { folded: true })
     ]
   }

@@ -2,7 +2,7 @@
 import { drawn, type Html, html } from '../../documents/draw/html.ts'
 import { bootSketch } from './boot-sketch.ts'
 import { type FrontField, frontFields, frontGroups } from './front-fields.ts'
-import { type FrontFault, type Typed, unitOf } from './front-request.ts'
+import { type FrontFault, frontExample, type Typed, unitOf } from './front-request.ts'
 import { frontStyle } from './front-style.ts'
 
 interface Front {
@@ -78,7 +78,7 @@ function group({ id, title, line, fields }: (typeof frontGroups)[number], index:
   const more =
     folded.length === 0
       ? undefined
-      : html`<details${isOpen ? html` open` : undefined}><summary>I know what I want: volume, tuning, board</summary><div class="fields">${folded.map(each => fieldOf(each, front))}</div></details>`
+      : html`<details${isOpen ? html` open` : undefined}><summary>I know what I want: volume, tuning, board, inches</summary><div class="fields">${folded.map(each => fieldOf(each, front))}</div></details>`
   const shown = open.map(each => (each.name === 'goal' ? wish(each, front) : fieldOf(each, front)))
   return html`<fieldset id="${id}"><legend><h2>${index + 1} ${title}</h2></legend><p class="line">${line}</p><div class="inner"><div class="content"><div class="${id === 'wish' ? 'wishes' : 'fields'}">${shown}</div>${more}</div>${aside}</div></fieldset>`
 }
@@ -113,7 +113,7 @@ export function frontPage(front: Front): string {
 <header><p class="name">${NAME}</p><nav aria-label="Pages"><a href="/docs">Guide</a> <a href="/docs/reference">Reference</a> <a href="/openapi.yaml">Contract</a></nav></header>
 <main>
 <h1>${PROMISE}</h1>
-<p class="lead">Fill in what your data sheets say. The figures below are an example: change them, or press the button and look at a finished plan first.</p>
+<p class="lead">Fill in what your data sheets say. The figures below are an example: change them, or look first at <a href="${frontAddress('/plan', frontExample)}">the finished plan of the example</a>.</p>
 ${faultList(front)}
 <form id="form" method="get" action="/plan">
 ${frontGroups.map((each, index) => group(each, index, front))}

@@ -99,7 +99,7 @@ function lists(value: unknown): unknown {
 }
 
 interface FrontRequest {
-  readonly request: unknown
+  readonly request: object
   readonly faults: readonly FrontFault[]
 }
 

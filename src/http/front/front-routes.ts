@@ -9,6 +9,7 @@ import type { AnswerCall } from '../serving/operation-routes.ts'
 import { pagePolicy } from '../serving/page-policy.ts'
 import { designProblem } from '../wire/design-problem.ts'
 import { Refusal } from '../wire/refusal.ts'
+import { addressOf, withLink } from './front-link.ts'
 import { frontPage } from './front-page.ts'
 import { type FrontFault, frontExample, frontFaults, frontRequest, type Typed } from './front-request.ts'
 import { frontStyle } from './front-style.ts'
@@ -98,7 +99,7 @@ export function registerFront(app: FastifyInstance, answer: AnswerCall): void {
     const { request: asked, faults } = frontRequest(typed)
     const all = faults.length > 0 ? faults : frontFaults(app.faultsOf(planSystem.body, asked), typed)
     if (all.length > 0) return wrong(reply, form, typed, all)
-    return send(reply, { answer, asked, form, typed })
+    return send(reply, { answer, asked: withLink(asked, addressOf(request)), form, typed })
   })
 }
 

@@ -5,6 +5,7 @@ import { component, ref } from '../../contract/field/component.ts'
 import { type FixedText, fixedText, sendFixed } from '../serving/fixed-text.ts'
 import { negotiated } from '../serving/forms.ts'
 import { refusals } from '../serving/operation-routes.ts'
+import { conditionKeywords } from '../wire/conditions.ts'
 import { Refusal } from '../wire/refusal.ts'
 import { isObject, type Json, type JsonObject, reached, rewritten } from './json-tree.ts'
 
@@ -26,16 +27,24 @@ const inside = (schema: JsonObject): JsonObject => {
   return typeof $ref === 'string' ? { ...rest, $ref: `#/$defs/${$ref.split('/').pop()}` } : rest
 }
 
+/** What goes together and what does not, in words that the contract leaves to the refusal. */
+const conditional = (name: string, schema: Json): Json =>
+  isObject(schema) ? { ...schema, ...(conditionKeywords(name) as JsonObject) } : schema
+
 function selfContained(name: string, schemas: JsonObject): Json | undefined {
   const schema = Object.hasOwn(schemas, name) ? schemas[name] : undefined
   if (schema === undefined || !isObject(schema)) return undefined
   const names = [...reached(schema, schemas)].sort()
-  const definitions = names.map((each): [string, Json] => [each, rewritten(schemas[each] ?? {}, inside)])
+  const definitions = names.map((each): [string, Json] => [
+    each,
+    conditional(each, rewritten(schemas[each] ?? {}, inside))
+  ])
   const own = rewritten(schema, inside)
   return {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     $id: `/v1/schemas/${name}`,
     ...(isObject(own) ? own : {}),
+    ...(conditionKeywords(name) as JsonObject),
     $defs: Object.fromEntries(definitions)
   }
 }

@@ -2,6 +2,7 @@
 import { isObject, type Json, type JsonObject } from './json-tree.ts'
 
 const nameByStatus: Readonly<Record<string, string>> = {
+  '204': 'NothingToRefuse',
   '304': 'NotModified',
   '400': 'InvalidRequest',
   '401': 'Unauthorised',

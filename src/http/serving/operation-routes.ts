@@ -1,15 +1,18 @@
 /** Mounts the operations: schema, form, one call, the answer. */
 import type { FastifyInstance, FastifyReply } from 'fastify'
 import Type, { type TSchema } from 'typebox'
-import { ref } from '../../contract/field/component.ts'
+import { type JsonSchema, ref } from '../../contract/field/component.ts'
 import { choice } from '../../contract/field/quantities.ts'
+import { unmetConditions } from '../wire/conditions.ts'
 import { deprecationHeaders } from '../wire/deprecation.ts'
-import { type Answer, type AnswerOptions, isHeavy, type Operation } from '../wire/operation.ts'
+import { type Answer, type AnswerOptions, isHeavy, isLines, type Operation } from '../wire/operation.ts'
 import { problemKinds } from '../wire/problem.ts'
 import { ProblemBody } from '../wire/problem-schema.ts'
-import { ClientGone } from '../wire/refusal.ts'
+import { ClientGone, Refusal } from '../wire/refusal.ts'
+import { inParts, type Progress, partsOf } from '../work/divided.ts'
 import type { Work } from '../work/pool.ts'
-import { taskOf } from '../work/task.ts'
+import { type Task, taskOf } from '../work/task.ts'
+import { answeredInLines } from './answer-lines.ts'
 import { contentType, type FormQuery, formChoice, isText, mediaTypes, negotiated } from './forms.ts'
 import { speaking } from './language.ts'
 import { pagePolicy } from './page-policy.ts'
@@ -37,6 +40,7 @@ export const queryOf = (operation: Operation) =>
 interface AnswerQueryValues extends FormQuery, PartsQuery {
   readonly digits?: AnswerOptions['digits']
   readonly basis?: 'true' | 'false'
+  readonly validate?: 'only'
 }
 
 /** The answer of an operation, from this thread or a worker; ends when the client has gone. */
@@ -44,7 +48,9 @@ export type AnswerCall = (
   operation: Operation,
   request: unknown,
   options: AnswerOptions,
-  reply: FastifyReply
+  reply: FastifyReply,
+  /** Hears how far a call is that is worked on in parts, where somebody watches. */
+  told?: (progress: Progress) => void
 ) => Promise<Answer>
 
 /** Aborts with {@link ClientGone} when the connection closes before the answer has left. */
@@ -57,10 +63,14 @@ export function clientGone({ raw }: FastifyReply): AbortSignal {
 }
 
 export function answerCall(work: Work): AnswerCall {
-  return (operation, request, options, reply) =>
-    isHeavy(operation, request, options)
-      ? work.run(taskOf(operation, request, options), clientGone(reply))
-      : operation.run(request, options)
+  return (operation, request, options, reply, told) => {
+    if (!isHeavy(operation, request, options)) return operation.run(request, options)
+    const gone = clientGone(reply)
+    const run = (task: Task) => work.run(task, gone)
+    const parts = partsOf(operation, request, told !== undefined)
+    if (parts === undefined) return run(taskOf(operation, request, options))
+    return inParts({ operation, request, options, parts }, run, told ?? (() => {}))
+  }
 }
 
 /** Problem answers of the contract by status. */
@@ -103,6 +113,12 @@ export function successOf({ answer, forms }: Operation) {
   }
 }
 
+const validateOnly = {
+  validate: Type.Optional(
+    choice('`only`: 204 where fields and their conditions leave nothing to refuse; nothing is calculated', ['only'])
+  )
+}
+
 function documentation(operation: Operation) {
   const { operationId, tag, summary, description, body, deprecation } = operation
   return {
@@ -111,10 +127,23 @@ function documentation(operation: Operation) {
     tags: [tag],
     summary,
     description,
-    querystring: queryOf(operation),
+    querystring: Type.Object({ ...queryOf(operation).properties, ...validateOnly }, { additionalProperties: false }),
     body: ref(body),
-    response: { 200: successOf(operation), ...refusals(400, 401, 406, 413, 415, 422, 429, 500, 503) }
+    response: {
+      200: successOf(operation),
+      204: { description: 'With `?validate=only`: nothing to refuse was found', type: 'null' },
+      ...refusals(400, 401, 406, 413, 415, 422, 429, 500, 503)
+    }
   }
+}
+
+/** @throws Refusal 422, as the calculation would */
+function refuseUnmet({ body }: Operation, request: unknown): void {
+  const errors = unmetConditions(body as JsonSchema, request)
+  const [first] = errors
+  if (first === undefined) return
+  const code = first.code === 'missing-input' ? 'missing-input' : 'conflicting-input'
+  throw new Refusal(code, first.detail, { errors })
 }
 
 function mount(app: FastifyInstance, operation: Operation, answer: AnswerCall): void {
@@ -131,13 +160,21 @@ function mount(app: FastifyInstance, operation: Operation, answer: AnswerCall): 
       bodyLimit: bodyLimits * (app.initialConfig.bodyLimit ?? 0)
     },
     async (request, reply) => {
-      const { digits = 'six', basis } = request.query
+      const { digits = 'six', basis, validate } = request.query
+      if (validate === 'only') {
+        refuseUnmet(operation, request.body)
+        return reply.code(204).header('cache-control', 'no-store').send()
+      }
       const form = negotiated(accepted, request, reply)
       const language = speaking(form, request, reply)
       const options = { digits, basis: basis === 'true', form, language, ...askedParts(operation, request.query, form) }
+      const type = contentType(form)
+      if (isLines(options)) {
+        return answeredInLines(reply.type(type), told => answer(operation, request.body, options, reply, told))
+      }
       const { body } = await answer(operation, request.body, options, reply)
       if (form === 'text/html') reply.header('content-security-policy', pagePolicy)
-      return reply.type(contentType(form)).header('cache-control', 'no-store').send(body)
+      return reply.type(type).header('cache-control', 'no-store').send(body)
     }
   )
 }

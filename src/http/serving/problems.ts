@@ -1,11 +1,15 @@
 /** Every refusal leaves as application/problem+json; nothing of a fault of ours is shown beyond the request id. */
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import type { JsonSchema } from '../../contract/field/component.ts'
+import type { LanguageCode } from '../../contract/sentences/words.ts'
 import { DesignError } from '../../domain/design-error.ts'
+import { languages } from '../../domain/languages.ts'
+import { say, spoken } from '../../domain/say.ts'
 import { designProblem } from '../wire/design-problem.ts'
-import { type Problem, type ProblemCode, problem, problemKinds } from '../wire/problem.ts'
+import { type Problem, type ProblemCode, problem, problemWords } from '../wire/problem.ts'
 import { hasLeft, Refusal } from '../wire/refusal.ts'
 import { schemaFaults } from '../wire/schema-faults.ts'
+import { speaking } from './language.ts'
 import { plainHeaders } from './security.ts'
 
 const codeByFrameworkError: Readonly<Record<string, ProblemCode>> = {
@@ -55,39 +59,41 @@ export function sendProblem(request: FastifyRequest, reply: FastifyReply, body: 
 
 type AnyError = FastifyError | DesignError | Refusal
 
-function validationProblem({ validation, validationContext }: FastifyError): Problem {
+function validationProblem({ validation, validationContext }: FastifyError, language: LanguageCode): Problem {
   const found = schemaFaults(validation as unknown as Parameters<typeof schemaFaults>[0])
   const inQuery = validationContext === 'querystring'
   const faults = inQuery ? found.map(fault => ({ ...fault, parameter: fault.pointer.slice(1) })) : found
-  const where = inQuery ? 'query' : 'request'
   return problem(
     'invalid-request',
-    `The ${where} has ${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}.`,
-    faults
+    spoken(say(`contract.faults.${inQuery ? 'query' : 'request'}`, { faults: faults.length }), languages[language]),
+    faults,
+    language
   )
 }
 
-function problemOf(error: AnyError, request: FastifyRequest): Problem {
+function problemOf(error: AnyError, request: FastifyRequest, language: LanguageCode): Problem {
   if (error instanceof DesignError) {
     const { schema, config } = request.routeOptions
-    return designProblem(error, config.requestSchema ?? ((schema?.body ?? {}) as JsonSchema))
+    return designProblem(error, config.requestSchema ?? ((schema?.body ?? {}) as JsonSchema), language)
   }
-  if (error instanceof Refusal) return problem(error.code, error.message, error.errors)
-  if (error.validation !== undefined) return validationProblem(error)
+  if (error instanceof Refusal) return problem(error.code, error.message, error.errors, language)
+  if (error.validation !== undefined) return validationProblem(error, language)
   // Nobody reads this one.
   if (hasLeft(error)) return problem('out-of-time', 'The client has gone.')
   const code = codeByFrameworkError[error.code] ?? codeByStatus[error.statusCode ?? 500] ?? 'internal'
   if (code === 'internal') {
     request.log.error({ err: error }, 'fault of ours')
-    return problem('internal', 'The request met a defect of the service.')
+    return problem('internal', problemWords(language).internal.meaning, undefined, language)
   }
-  return problem(code, details[code] ?? problemKinds[code].meaning)
+  const said = language === 'en' ? details[code] : undefined
+  return problem(code, said ?? problemWords(language)[code].meaning, undefined, language)
 }
 
 /** Also the answer to what the framework refuses before any hook runs, an undecodable path for one. */
 export function answerError(error: AnyError, request: FastifyRequest, reply: FastifyReply): void {
   reply.headers({ ...plainHeaders, 'x-request-id': request.id })
-  const body = problemOf(error, request)
+  const language = speaking('application/json', request, reply)
+  const body = problemOf(error, request, language)
   sendProblem(request, error instanceof Refusal ? reply.headers(error.headers) : reply, body)
 }
 

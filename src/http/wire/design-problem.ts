@@ -1,6 +1,9 @@
 /** A refusal of the domain as a problem document: fields become pointers, values and bounds take the public unit. */
 import type { JsonSchema } from '../../contract/field/component.ts'
+import type { LanguageCode } from '../../contract/sentences/words.ts'
 import type { DesignError, Fault } from '../../domain/design-error.ts'
+import { inLanguage } from '../../domain/in-language.ts'
+import { languages } from '../../domain/languages.ts'
 import { type Problem, type ProblemError, problem } from './problem.ts'
 import { wirePath } from './wire-path.ts'
 
@@ -10,13 +13,21 @@ function wireError(code: string, fault: Fault, request: JsonSchema): ProblemErro
     ...(fault.minimum === undefined ? {} : { minimum: fault.minimum * perSi }),
     ...(fault.maximum === undefined ? {} : { maximum: fault.maximum * perSi })
   }
-  return { pointer, code, detail: fault.detail ?? code, ...(Object.keys(bounds).length === 0 ? {} : { bounds }) }
+  return { pointer, code, detail: fault.detail, ...(Object.keys(bounds).length === 0 ? {} : { bounds }) }
 }
 
-export function designProblem(error: Pick<DesignError, 'code' | 'message' | 'faults'>, request: JsonSchema): Problem {
+export function designProblem(
+  { code, faults }: Pick<DesignError, 'code' | 'faults'>,
+  request: JsonSchema,
+  language?: LanguageCode
+): Problem {
+  // What is already said in a language stays so.
+  const told = language === undefined ? faults : inLanguage(faults, languages[language])
   return problem(
-    error.code,
-    error.message,
-    error.faults.map(fault => wireError(error.code, fault, request))
+    code,
+    // two fields may share one fault; its sentence is said once
+    [...new Set(told.map(({ detail }) => detail))].join(' '),
+    told.map(fault => wireError(code, fault, request)),
+    language
   )
 }

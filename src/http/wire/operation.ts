@@ -107,6 +107,8 @@ interface Definition<Body extends TObject, Result extends TSchema, Domain> exten
   readonly parts?: readonly string[]
   readonly laws?: readonly Law<Static<Body>, Static<Result>>[]
   readonly costMs: (request: Static<Body>) => number
+  /** Whether it leaves as lines as well, progress first: see `work/divided.ts`. */
+  readonly lines?: boolean
   /** Whose answer this gives: paths lead into the body of that call, and it is cited as that. */
   readonly answersFor?: {
     readonly operationId: string
@@ -118,6 +120,15 @@ interface Definition<Body extends TObject, Result extends TSchema, Domain> exten
 /** The result is the domain's own, or `present` says how it goes into the contract's shape. */
 type Presented<Body extends TObject, Result extends TSchema, Domain> = Definition<Body, Result, Domain> &
   (Domain extends Si<Static<Result>> ? unknown : { readonly present: (result: Domain) => unknown })
+
+const linesForm: FormText = {
+  mediaType: 'application/x-ndjson',
+  description:
+    'Lines of JSON: `{"progress": …}` after each part, and last `{"answer": …}`; without it the stream was cut'
+}
+
+/** Whether the answer is the last of several lines. */
+export const isLines = ({ form }: AnswerOptions): boolean => form === linesForm.mediaType
 
 /** What was found out, once each, in the language asked for. */
 function saidIn<Result>(outcome: Outcome<Result>, { language = 'en' }: AnswerOptions): Outcome<Result> {
@@ -132,12 +143,14 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
   const {
     compute,
     costMs,
-    forms = [],
+    forms: given = [],
+    lines = false,
     laws = [],
     answersFor = { ...presented, request: (request: Static<Body>): unknown => request },
     parts = [],
     ...definition
   }: Definition<Body, Result, Domain> = presented
+  const forms: readonly FormText[] = lines ? [...given, linesForm] : given
   const { present = result => result } = presented as { present?: (result: Domain) => unknown }
   const name = `${definition.operationId[0]?.toUpperCase()}${definition.operationId.slice(1)}Answer`
   const answer = answerOf(name, definition.result)
@@ -166,11 +179,14 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
     run: async (request, options) => {
       const si = toSi(request as Static<Body>)
       const outcome = saidIn(compute(si), options)
-      const form = forms.find(({ mediaType }) => mediaType === options.form)
+      const form = given.find(({ mediaType }) => mediaType === options.form)
+      const whole = () => text(request, outcome, options)
       return {
         body:
           form === undefined
-            ? text(request, outcome, options)
+            ? isLines(options)
+              ? `{"answer":${whole()}}\n`
+              : whole()
             : await form.render(outcome, si, {
                 ...options,
                 calculation: cited(request)
@@ -182,7 +198,7 @@ export function defineOperation<Body extends TObject, Result extends TSchema, Do
 }
 
 /** What costs more leaves the thread that answers everybody. */
-export const MOST_HERE_MS = 8
+export const MOST_HERE_MS = 3
 
 /** Whether a validated request belongs in a worker thread. */
 export function isHeavy(operation: Operation, request: unknown, options: AnswerOptions): boolean {

@@ -1,11 +1,14 @@
 /** RFC 9457 problem documents: the codes, their status and title, and the shape that leaves. */
+import type { Said } from '../../contract/sentences/template.ts'
+import type { LanguageCode } from '../../contract/sentences/words.ts'
 import type { DesignErrorCode } from '../../domain/design-error.ts'
+import { inLanguage } from '../../domain/in-language.ts'
+import { languages } from '../../domain/languages.ts'
 import { present } from '../../domain/present.ts'
+import { germanProblems, type ProblemWords } from './german-problems.ts'
 
-interface ProblemKind {
+interface ProblemKind extends ProblemWords {
   readonly status: number
-  readonly title: string
-  readonly meaning: string
 }
 
 const designProblems: Record<DesignErrorCode, ProblemKind> = {
@@ -124,12 +127,18 @@ const requestProblems = {
 export const problemKinds = { ...designProblems, ...requestProblems } as const
 export type ProblemCode = keyof typeof problemKinds
 
+/** Title and meaning of every code in a language. */
+export const problemWords = (language: LanguageCode): Readonly<Record<ProblemCode, ProblemWords>> =>
+  language === 'en' ? problemKinds : germanProblems
+
 export interface ProblemError {
   readonly pointer: string
   /** Name of the query parameter, where the request was spelled in one. */
   readonly parameter?: string
   readonly code: string
   readonly detail: string
+  /** The sentence behind the detail; it does not leave. */
+  readonly said?: { readonly detail: Said }
   readonly bounds?: Readonly<Record<string, number | string | readonly (string | number)[]>>
 }
 
@@ -143,7 +152,20 @@ export interface Problem {
   readonly errors?: readonly ProblemError[]
 }
 
-export function problem(code: ProblemCode, detail: string, errors?: readonly ProblemError[]): Problem {
-  const { status, title } = problemKinds[code]
-  return { type: `/v1/problems/${code}`, title, status, detail, code, ...present({ errors }) }
+/** The errors in a language, without the sentences behind them. */
+function toldIn(language: LanguageCode, errors: readonly ProblemError[] | undefined) {
+  return errors === undefined
+    ? undefined
+    : inLanguage(errors, languages[language]).map(({ said: _, ...error }): ProblemError => error)
+}
+
+export function problem(
+  code: ProblemCode,
+  detail: string,
+  errors?: readonly ProblemError[],
+  language: LanguageCode = 'en'
+): Problem {
+  const { status } = problemKinds[code]
+  const { title } = problemWords(language)[code]
+  return { type: `/v1/problems/${code}`, title, status, detail, code, ...present({ errors: toldIn(language, errors) }) }
 }

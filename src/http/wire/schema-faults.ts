@@ -1,7 +1,9 @@
 /** What is wrong with a request, from the validator's findings: one entry a fault, each with its pointer and bound. */
 import type { ErrorObject } from 'ajv'
 import { type JsonSchema, resolve } from '../../contract/field/component.ts'
+import type { Said } from '../../contract/sentences/template.ts'
 import { present } from '../../domain/present.ts'
+import { listed, say, worded } from '../../domain/say.ts'
 import { nearestName } from './nearest-name.ts'
 import type { ProblemError } from './problem.ts'
 
@@ -23,11 +25,11 @@ function pointer({ instancePath, keyword, params }: ErrorObject): string {
     .toWellFormed()
 }
 
-type Reading = { readonly code: string; readonly detail: string; readonly bounds?: ProblemError['bounds'] }
+type Reading = { readonly code: string; readonly detail: Said; readonly bounds?: ProblemError['bounds'] }
 
 const unknownValue = (allowed: readonly string[]): Reading => ({
   code: 'unknown-value',
-  detail: `Must be one of ${allowed.join(', ')}.`,
+  detail: say('contract.one-of', { allowed: allowed.join(', ') }),
   bounds: { allowed }
 })
 
@@ -40,68 +42,68 @@ function tagsOf({ params, parentSchema }: ErrorObject): readonly string[] {
   })
 }
 
-function unknownField({ params, parentSchema }: ErrorObject): string {
+function unknownField({ params, parentSchema }: ErrorObject): Said {
   const { properties = {}, required = [] } = (parentSchema as JsonSchema | undefined) ?? {}
   const given = String(params.additionalProperty)
   const meant = nearestName(given, required) ?? nearestName(given, Object.keys(properties))
-  return `The contract has no such field.${meant === undefined ? '' : ` Did you mean ${meant}?`}`
+  return say('contract.no-field', { meant: meant === undefined ? [] : say('contract.meant', { name: meant }) })
 }
 
 const readings: Record<string, (error: ErrorObject) => Reading> = {
-  required: () => ({ code: 'missing-field', detail: 'This field is required.' }),
+  required: () => ({ code: 'missing-field', detail: say('contract.required') }),
   additionalProperties: error => ({ code: 'unknown-field', detail: unknownField(error) }),
   type: ({ params }) => ({
     code: 'wrong-type',
-    detail: `Must be of type ${[params.type].flat().join(' or ')}; nothing is converted.`
+    detail: say('contract.type', { types: listed([params.type].flat(), 'list.or') })
   }),
   enum: ({ params }) => unknownValue(params.allowedValues),
   const: ({ params }) => ({
     code: 'unknown-value',
-    detail: `Must be ${params.allowedValue}.`,
+    detail: say('contract.const', { value: String(params.allowedValue) }),
     bounds: { allowed: [params.allowedValue] }
   }),
   discriminator: error => unknownValue(tagsOf(error)),
   minimum: ({ params }) => ({
     code: 'too-small',
-    detail: `Must be at least ${params.limit}.`,
+    detail: say('contract.least', { limit: params.limit }),
     bounds: { minimum: params.limit }
   }),
   exclusiveMinimum: ({ params }) => ({
     code: 'too-small',
-    detail: `Must be above ${params.limit}.`,
+    detail: say('contract.above', { limit: params.limit }),
     bounds: { exclusiveMinimum: params.limit }
   }),
   maximum: ({ params }) => ({
     code: 'too-large',
-    detail: `Must be at most ${params.limit}.`,
+    detail: say('contract.most', { limit: params.limit }),
     bounds: { maximum: params.limit }
   }),
   exclusiveMaximum: ({ params }) => ({
     code: 'too-large',
-    detail: `Must be below ${params.limit}.`,
+    detail: say('contract.below', { limit: params.limit }),
     bounds: { exclusiveMaximum: params.limit }
   }),
   minItems: ({ params }) => ({
     code: 'too-few',
-    detail: `Needs at least ${params.limit} entries.`,
+    detail: say('contract.least-entries', { entries: params.limit }),
     bounds: { minItems: params.limit }
   }),
   maxItems: ({ params }) => ({
     code: 'too-many',
-    detail: `Takes at most ${params.limit} entries.`,
+    detail: say('contract.most-entries', { entries: params.limit }),
     bounds: { maxItems: params.limit }
   }),
   minLength: ({ params }) => ({
     code: 'too-short',
-    detail: `Needs at least ${params.limit} characters.`,
+    detail: say('contract.least-characters', { characters: params.limit }),
     bounds: { minLength: params.limit }
   }),
   maxLength: ({ params }) => ({
     code: 'too-long',
-    detail: `Takes at most ${params.limit} characters.`,
+    detail: say('contract.most-characters', { characters: params.limit }),
     bounds: { maxLength: params.limit }
   }),
-  pattern: () => ({ code: 'wrong-form', detail: 'Has a form or character that is not allowed here.' })
+  pattern: () => ({ code: 'wrong-form', detail: say('contract.pattern') })
 }
 
 const umbrellas = new Set(['oneOf', 'anyOf', 'allOf', 'if', 'not'])
@@ -126,9 +128,9 @@ export function schemaFaults(found: readonly ErrorObject[]): readonly ProblemErr
     const at = pointer(error)
     const { code, detail, bounds } = readings[error.keyword]?.(error) ?? {
       code: 'invalid',
-      detail: 'Does not fit the contract.'
+      detail: say('contract.unfit')
     }
-    const reading = { code, detail, ...present({ bounds }) }
+    const reading = { code, ...worded({ detail }), ...present({ bounds }) }
     if (seen.has(`${at} ${code}`) || (code === 'unknown-value' && seen.has(`${at} missing-field`))) continue
     seen.add(`${at} ${code}`)
     faults.push({ pointer: at, ...reading })

@@ -4,6 +4,7 @@ import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { type DesignGoal, MOST_WEIGHED, type PlannedKind, plannedKinds } from '../../contract/systems/words.ts'
 import { DesignError } from '../../domain/design-error.ts'
 import { present } from '../../domain/present.ts'
+import { say } from '../../domain/say.ts'
 import { sixDigitsThroughout } from '../../numeric/six-digits.ts'
 import { contradictions, withoutDraw } from '../request/plan-amplifier.ts'
 import type { SearchAmplifier, SearchDriver } from './search-request.ts'
@@ -27,14 +28,21 @@ function requireBounded(request: SearchRequest): void {
   const { drivers, amplifiers } = request
   const value = drivers.length * countsOf(request).length * amplifiers.length * kindsOf(request).length
   if (value <= MOST_WEIGHED) return
-  const detail = `${drivers.length} drivers × ${countsOf(request).length} counts × ${amplifiers.length} amplifiers × ${kindsOf(request).length} kinds of box are ${value} to weigh; at most ${MOST_WEIGHED} in one call.`
+  const detail = say('refused.drivers-counts-amplifiers-kinds-of-box', {
+    driverCount: drivers.length,
+    counts: countsOf(request).length,
+    amplifierCount: amplifiers.length,
+    kinds: kindsOf(request).length,
+    all: value,
+    maximum: MOST_WEIGHED
+  })
   throw new DesignError('out-of-range', { field: '', value, maximum: MOST_WEIGHED, unit: '1', detail })
 }
 
 function requireNames(list: 'drivers' | 'amplifiers', names: readonly string[]): void {
   const again = names.findIndex((name, index) => names.indexOf(name) < index)
   if (again < 0) return
-  const detail = `Two of the ${list} are called ${names[again]}; the answer could not tell them apart.`
+  const detail = say('refused.two-of-the-are-called-the', { list, name: names[again] ?? '' })
   throw new DesignError('conflicting-input', { field: `${list}[${again}].name`, detail })
 }
 
@@ -45,7 +53,10 @@ function requireRatings({ drivers }: SearchRequest): void {
       .filter(quantity => sheet[quantity] === undefined)
       .map(quantity => ({
         field: `drivers[${index}].sheet.${quantity}`,
-        detail: `${name} cannot be compared without its ${quantity === 'powerW' ? 'continuous RMS rating' : 'one-way excursion'}.`
+        detail: say('refused.cannot-be-compared-without-its', {
+          name,
+          figure: quantity === 'powerW' ? say('refused.rms-rating') : say('refused.one-way-excursion')
+        })
       }))
   )
   const [first, ...others] = faults
@@ -79,7 +90,7 @@ function planOf(request: SearchRequest, { driver, driverCount, amplifier, goal }
 
 /** One figure in two places that differ, and a port for boxes that have none. */
 function requireUsable({ amplifiers, kinds, port }: SearchRequest): void {
-  const detail = 'A closed box has no port; leave this out, or let vented boxes in.'
+  const detail = say('refused.a-closed-box-has-no-port')
   const [first, ...others] = [
     ...amplifiers.flatMap((amplifier, index) => contradictions(amplifier, `amplifiers[${index}].`)),
     ...(port !== undefined && kinds?.every(kind => kind === 'closed') ? [{ field: 'port', detail }] : [])

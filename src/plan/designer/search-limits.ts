@@ -1,5 +1,4 @@
 /** Which limits a design keeps, which it breaks and by how much. */
-
 import type { DesignFigures } from '../../contract/systems/design-system.ts'
 import { type DesignLimitName, designLimitNames } from '../../contract/systems/words.ts'
 import { inDigits } from '../../domain/digits.ts'

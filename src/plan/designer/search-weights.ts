@@ -2,6 +2,7 @@
 import type { SearchRequest } from '../../contract/systems/design-search.ts'
 import type { Assumptions } from '../../domain/assume.ts'
 import { DesignError } from '../../domain/design-error.ts'
+import { say } from '../../domain/say.ts'
 import { type Criterion, criteria, type Weights } from './search-score.ts'
 
 /** The dearest default of each table, said once. */
@@ -27,7 +28,7 @@ const asksForPrice = ({ rankBy, weights, limits }: SearchRequest) =>
 export function resolvedWeights(request: SearchRequest, assumed: Assumptions): Weights {
   const unpriced = missingPrice(request)
   if (unpriced !== undefined && asksForPrice(request)) {
-    const detail = 'Where price counts, every driver and every amplifier needs one.'
+    const detail = say('refused.where-price-counts-every-driver-and')
     throw new DesignError('missing-input', { field: unpriced, detail })
   }
   const entries = criteria.map(criterion => {
@@ -39,6 +40,6 @@ export function resolvedWeights(request: SearchRequest, assumed: Assumptions): W
   if (entries.some(([, weight]) => weight > 0)) return Object.fromEntries(entries) as Weights
   throw new DesignError('conflicting-input', {
     field: 'weights',
-    detail: 'With every weight zero there is no order.'
+    detail: say('refused.with-every-weight-zero-there-is')
   })
 }

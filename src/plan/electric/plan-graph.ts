@@ -1,5 +1,4 @@
 /** The whole system as one circuit between named points: what was sized is laid into it once, every current and voltage is read from it. */
-
 import type { Circuit, CircuitRequest } from '../../contract/supply/supply-circuit.ts'
 import type { AmplifierOnSupply, CurrentRequest, SupplyCurrent } from '../../contract/supply/supply-current.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'

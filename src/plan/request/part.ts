@@ -1,6 +1,8 @@
 /** One part of a plan: what was asked of an operation and what it gave, or why it could not be done. */
+import type { Said } from '../../contract/sentences/template.ts'
 import { DesignError, type DesignErrorCode, type Fault } from '../../domain/design-error.ts'
 import type { Outcome } from '../../domain/outcome.ts'
+import { say, worded } from '../../domain/say.ts'
 import { sixDigitsThroughout } from '../../numeric/six-digits.ts'
 
 interface Refusal {
@@ -70,12 +72,14 @@ function attempted<Request, Result>(
 
 /** A part that cannot start because another gave it nothing to stand on. */
 export function waitingFor(what: string): Undone {
-  const message = `This part needs ${what}, which the plan does not have.`
-  const faults = [{ field: '', detail: message }]
-  return { done: false, refusal: { code: 'missing-input', message, faults, waiting: true } }
+  const fault = worded({ detail: say('refused.waiting', { what }) })
+  const faults = [{ field: '', ...fault }]
+  return { done: false, refusal: { code: 'missing-input', message: fault.detail, faults, waiting: true } }
 }
 
 /** A part that the request of the plan itself does not allow; its faults name fields of that request. */
-export function refusedBy(code: DesignErrorCode, field: string, message: string): Undone {
-  return { done: false, refusal: { code, message, faults: [{ field, detail: message }] } }
+export function refusedBy(code: DesignErrorCode, field: string, text: Said | string): Undone {
+  const detail = typeof text === 'string' ? say('sentences', { all: text }) : text
+  const fault = worded({ detail })
+  return { done: false, refusal: { code, message: fault.detail, faults: [{ field, ...fault }] } }
 }

@@ -2,7 +2,8 @@
 import type { AmplifierSheet } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { AmplifierOnSupply } from '../../contract/supply/supply-current.ts'
 import type { PlanAmplifier } from '../../contract/systems/plan-request.ts'
-import type { Fault } from '../../domain/design-error.ts'
+import type { FoundFault } from '../../domain/design-error.ts'
+import { say } from '../../domain/say.ts'
 
 type DrawSheet = Omit<AmplifierOnSupply, 'name' | 'powerW' | 'ratings' | 'loadOhm' | 'ratedAs'>
 
@@ -26,15 +27,15 @@ const same = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b)
  * @param at  path of the amplifier in the request, ending in a dot
  * @returns both places of every figure that stands in two places and differs
  */
-export function contradictions(amplifier: PlanAmplifier, at: string): readonly Fault[] {
+export function contradictions(amplifier: PlanAmplifier, at: string): readonly FoundFault[] {
   const { draw = {} } = amplifier
   return [...forBoth, ...forSupply].flatMap(field => {
     const [own, older] = [amplifier[field], draw[field]]
     if (own === undefined || older === undefined || same(own, older)) return []
-    const detail = `The amplifier is given ${field} ${JSON.stringify(own)} and, in draw, ${JSON.stringify(older)}; give it once, beside the ratings.`
+    const detail = say('refused.given-twice', { field, own: JSON.stringify(own), older: JSON.stringify(older) })
     return [
       { field: `${at}${field}`, detail },
-      { field: `${at}draw.${field}`, detail: 'The other place of the same figure.' }
+      { field: `${at}draw.${field}`, detail: say('refused.other-place') }
     ]
   })
 }

@@ -3,6 +3,7 @@ import type { BoxLayout } from '../../contract/boxes/box-result.ts'
 import type { Panel } from '../../contract/boxes/panel.ts'
 import { HEAVY_BOX_KG } from '../../domain/box/layout/lift.ts'
 import type { DriverFixing } from '../../domain/box/request/driver-fixing.ts'
+import { type AssemblyOrder, assemblyOrder } from './assembly-order.ts'
 import { type ClosingPanel, closingPanel } from './closing-panel.ts'
 
 interface BuildChoice {
@@ -40,7 +41,15 @@ function bevelsOf(panels: readonly Panel[]): readonly number[] {
   return [...new Set(tilts)].filter(angle => angle > 0).toSorted((a, b) => a - b)
 }
 
-export function buildFacts({ panels, massKg, boardMassKg }: BoxLayout, choice: BuildChoice): BuildFacts {
+/** Without an order the front closes the box. */
+function closingOf({ last }: AssemblyOrder, panels: readonly Panel[]): ClosingPanel {
+  const board = last ?? panels.find(({ role }) => role === 'front')
+  return board === undefined ? { name: 'front', openingM: 0, reachM: 0, reachable: false } : closingPanel(board)
+}
+
+export function buildFacts(layout: BoxLayout, choice: BuildChoice): BuildFacts {
+  const { panels, massKg, boardMassKg } = layout
+  const order = assemblyOrder(layout)
   const heavy = massKg > HEAVY_BOX_KG && boardMassKg < massKg
   return {
     ...choice,
@@ -56,7 +65,8 @@ export function buildFacts({ panels, massKg, boardMassKg }: BoxLayout, choice: B
     heavy,
     carriedKg: heavy ? boardMassKg : massKg,
     roundingRadiusM: roundingOf(panels),
-    closing: closingPanel(panels) ?? { name: 'front', openingM: 0, reachM: 0, reachable: false }
+    order,
+    closing: closingOf(order, panels)
   }
 }
 /** What the order of work depends on. */
@@ -87,5 +97,6 @@ export interface BuildFacts {
   readonly carriedKg: number
   /** More than two should lift: the drivers go in when the box stands in the car. */
   readonly heavy: boolean
+  readonly order: AssemblyOrder
   readonly closing: ClosingPanel
 }

@@ -5,12 +5,14 @@ import { type BuildNode, step } from './build-step.ts'
 
 const dayMinutes = 24 * 60
 
-const assembleShell = ({ closing }: BuildFacts): BuildNode =>
+const quoted = (names: readonly string[]) => names.map(name => `"${name}"`).join(' and ')
+
+const assembleShell = ({ order }: BuildFacts): BuildNode =>
   step({
     id: 'assemble-shell',
-    title: 'Assemble all but the last panel',
+    title: order.leftOff.length > 1 ? 'Assemble the first panels' : 'Assemble all but the last panel',
     actions: [
-      `Bottom first, then the sides, then the rest; leave off "${closing.name}".`,
+      `In this order: ${order.shell.join(', ')}; leave off ${quoted(order.leftOff)}.`,
       'Glue one edge at a time, drive the screws from the middle outwards, wipe off what runs out.'
     ],
     needs: ['drill-pilots', 'laminate-baffle', 't-nuts'],
@@ -32,11 +34,15 @@ function fitInside(facts: BuildFacts): readonly BuildNode[] {
   const parts = insideParts(facts)
   if (parts.length === 0) return []
   const named = parts.join(' and ')
+  const { inside } = facts.order
   return [
     step({
       id: 'fit-inside',
       title: `Fit ${named}`,
-      actions: [`Glue and screw ${named} to the marks.`],
+      actions: [
+        `Glue and screw ${named} to the marks.`,
+        ...(inside.length > 1 ? [`In this order, for what is behind goes in first: ${inside.join('; ')}.`] : [])
+      ],
       needs: ['assemble-shell', 'port-walls', 'port-tubes', 'braces'],
       tools: ['drill'],
       uses: [

@@ -17,30 +17,18 @@ const openingOf = ({ kind, purpose, diameterM, widthM, heightM, rebateDepthM }: 
   return kind === 'circle' ? (diameterM ?? 0) : Math.min(widthM ?? 0, heightM ?? 0)
 }
 
-/** @returns undefined for a box without panels */
-export function closingPanel(panels: readonly Panel[]): ClosingPanel | undefined {
-  const shell = panels.filter(({ role }) => ['front', 'back', 'top', 'bottom', 'side', 'wall'].includes(role))
-  const candidates = shell.map(panel => {
-    const holes = panel.cutOuts.map(cutOut => ({ cutOut, openingM: openingOf(cutOut) }))
-    const largest = holes.reduce<(typeof holes)[number] | undefined>(
-      (best, hole) => (best === undefined || hole.openingM > best.openingM ? hole : best),
-      undefined
-    )
-    const corners = panel.outline.map(({ uM, vM }) =>
-      Math.min(
-        ...holes
-          .filter(({ openingM }) => openingM >= armRule.openingM)
-          .map(({ cutOut }) => Math.hypot(uM - cutOut.uM, vM - cutOut.vM)),
-        Number.MAX_VALUE
-      )
-    )
-    const reachM = Math.max(...corners, 0)
-    const openingM = largest?.openingM ?? 0
-    return { name: panel.name, openingM, reachM, reachable: openingM >= armRule.openingM && reachM <= armRule.reachM }
-  })
-  const best = candidates.reduce<ClosingPanel | undefined>(
-    (found, next) => (found === undefined || next.openingM > found.openingM ? next : found),
-    undefined
-  )
-  return best === undefined ? undefined : { ...best, reachM: best.openingM < armRule.openingM ? 0 : best.reachM }
+/** @param panel  the board that goes on last */
+export function closingPanel({ name, cutOuts, outline }: Panel): ClosingPanel {
+  const holes = cutOuts.map(cutOut => ({ cutOut, openingM: openingOf(cutOut) }))
+  const openingM = Math.max(0, ...holes.map(hole => hole.openingM))
+  const wide = holes.filter(hole => hole.openingM >= armRule.openingM)
+  const reachM =
+    wide.length === 0
+      ? 0
+      : Math.max(
+          ...outline.map(({ uM, vM }) =>
+            Math.min(...wide.map(({ cutOut }) => Math.hypot(uM - cutOut.uM, vM - cutOut.vM)))
+          )
+        )
+  return { name, openingM, reachM, reachable: wide.length > 0 && reachM <= armRule.reachM }
 }

@@ -8,6 +8,7 @@ import { supplyCables } from '../../../src/http/operations/supply/supply-cables.
 import { supplyCurrent as currentOperation } from '../../../src/http/operations/supply/supply-current.ts'
 import { supplyFeeder } from '../../../src/http/operations/supply/supply-feeder.ts'
 import { supplyFuses } from '../../../src/http/operations/supply/supply-fuses.ts'
+import { plainWords } from '../../support/plain-words.ts'
 import { postTo } from '../../support/post-to.ts'
 
 const post = postTo(supplyCables, supplyFuses, currentOperation, supplyFeeder)
@@ -136,9 +137,10 @@ describe('sizes', () => {
 
 describe('refusals', () => {
   it('say a sentence once that two fields share', () => {
-    const shared = 'Both fields share this.'
+    const text = 'Both fields share this.'
+    const shared = plainWords(text)
     const error = new DesignError('conflicting-input', { field: 'a', detail: shared }, { field: 'b', detail: shared })
-    expect(error.message).toBe(shared)
+    expect(error.message).toBe(text)
     expect(error.faults).toHaveLength(2)
   })
 })

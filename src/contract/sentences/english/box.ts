@@ -1,5 +1,8 @@
 /** What the room `box` says. */
 export const boxSentences = {
+  'axis.depth': 'depth',
+  'axis.height': 'height',
+  'axis.width': 'width',
   'box-clearance': '{between}: {availableMm} mm, wanted {neededMm} mm: {why}.',
   'box-hits-keep-out': 'The box stands nowhere clear of the blocks given.',
   'box-not-through-opening': 'No face of the box passes the opening, straight or tilted.',

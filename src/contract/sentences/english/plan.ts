@@ -10,8 +10,10 @@ export const planSentences = {
   'figure.qtc': '{value}',
   'figure.tuning': '{value} Hz',
   'figure.volume': '{value} l',
+  'list.and': '{first} and {rest}',
   'list.clauses': '{first}; {rest}',
   'list.commas': '{first}, {rest}',
+  'list.or': '{first} or {rest}',
   'no-design-found': 'No combination keeps every limit; the rejections name the limit each breaks and by how much.',
   'no-speaker-cable.inside':
     'No wire from 16 to 8 AWG carries the {currentA} A of each driver inside the box: it is not in this bill. Take drivers or an amplifier that work at a higher load.',

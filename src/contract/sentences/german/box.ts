@@ -3,6 +3,9 @@ import type { boxSentences } from '../english/box.ts'
 import { translation } from '../form/translation.ts'
 
 export const germanBox = translation<typeof boxSentences>()({
+  'axis.depth': 'Tiefe',
+  'axis.height': 'Höhe',
+  'axis.width': 'Breite',
   'box-clearance': '{between}: {availableMm} mm, gewünscht {neededMm} mm: {why}.',
   'box-hits-keep-out': 'Das Gehäuse steht nirgends frei von den angegebenen Blöcken.',
   'box-not-through-opening': 'Keine Seite des Gehäuses geht durch die Öffnung, weder gerade noch gekippt.',

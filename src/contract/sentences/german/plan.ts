@@ -13,8 +13,10 @@ export const germanPlan = translation<typeof planSentences>()({
   'figure.qtc': '{value}',
   'figure.tuning': '{value} Hz',
   'figure.volume': '{value} l',
+  'list.and': '{first} und {rest}',
   'list.clauses': '{first}; {rest}',
   'list.commas': '{first}, {rest}',
+  'list.or': '{first} oder {rest}',
   'no-design-found':
     'Keine Zusammenstellung hält alle Grenzen ein; die Ablehnungen nennen die Grenze, die jede bricht, und um wie viel.',
   'no-speaker-cable.inside':

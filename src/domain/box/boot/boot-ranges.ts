@@ -1,6 +1,7 @@
 /** How a boot cuts the sizes a box may have: a leaning seat, wheel arches. */
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import { placeInBoot } from './boot-place.ts'
 import type { Axis, Ranges } from './size-limits.ts'
@@ -14,7 +15,7 @@ export function standsInBoot({ request }: BoxTask, { width, height, depth }: Rea
 export function noPlace({ limits }: BoxRequest): DesignError {
   return new DesignError('no-solution', {
     field: 'limits.keepOuts',
-    detail: `No box of this volume stands clear of the ${limits?.keepOuts?.length ?? 0} blocks in the boot; ask for less volume, or give the sizes of a box that stands before or between them.`
+    detail: say('refused.no-box-of-this-volume-stands', { keepOuts: limits?.keepOuts?.length ?? 0 })
   })
 }
 

@@ -1,7 +1,8 @@
 /** The smallest box that takes its hardware and the largest that its place allows, axis by axis. */
 import type { BoxDriver } from '../../../contract/boxes/box-hardware.ts'
 import type { BoxLimits, BoxRequest } from '../../../contract/boxes/box-panels.ts'
-import { DesignError, type Fault } from '../../design-error.ts'
+import { DesignError, type FoundFault } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import { LEAST_OVER_SLOT_M } from '../slot/slot-port.ts'
 import { tubeOuter } from '../slot/tube.ts'
@@ -144,7 +145,7 @@ export function sizeRanges(resolved: BoxTask, rows: number): Ranges {
 }
 
 /** The axes on which the hardware needs more than the place allows. */
-export function rangeFaults(ranges: Ranges, limits: BoxRequest['limits']): readonly Fault[] {
+export function rangeFaults(ranges: Ranges, limits: BoxRequest['limits']): readonly FoundFault[] {
   return axes.flatMap(axis => {
     const { min, max } = ranges[axis]
     const field = sizeField[axis]
@@ -156,13 +157,17 @@ export function rangeFaults(ranges: Ranges, limits: BoxRequest['limits']): reado
             value: max,
             minimum: Math.round(min * 1e9) / 1e9,
             unit: 'm',
-            detail: `The box would have to be at least ${Math.ceil(min * 1e3)} mm in ${axis} for its drivers and boards; the limit is ${Math.round(max * 1e3)} mm.`
+            detail: say('refused.the-box-would-have-to-be', {
+              leastMm: Math.ceil(min * 1e3),
+              axis: say(`axis.${axis}`),
+              limitMm: Math.round(max * 1e3)
+            })
           }
         ]
   })
 }
 
-export function noFit(faults: readonly Fault[]): DesignError | undefined {
+export function noFit(faults: readonly FoundFault[]): DesignError | undefined {
   const [first, ...rest] = faults
   return first === undefined ? undefined : new DesignError('no-solution', first, ...rest)
 }

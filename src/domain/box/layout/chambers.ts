@@ -3,6 +3,7 @@ import type { BoxDriver } from '../../../contract/boxes/box-hardware.ts'
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError } from '../../design-error.ts'
 import { lengthForTuning } from '../../port/port-length.ts'
+import { say } from '../../say.ts'
 import { boardsOf } from '../request/boards-of-face.ts'
 import type { RoundPort } from '../request/box-request.ts'
 import type { BoxTask } from '../request/box-task.ts'
@@ -130,7 +131,7 @@ export function checkChambers(inside: Inside, divider: BuiltDivider | undefined,
     throw new DesignError('conflicting-input', {
       field: 'port.chamber',
       value: said,
-      detail: `A tube there opens from the ${stands} chamber, not from the ${said} one: say so, or give it another face or centre.`
+      detail: say('refused.a-tube-there-opens-from-the', { stands, asked: said })
     })
   }
 }

@@ -1,7 +1,8 @@
 /** Why no box of the volume asked for lies between the smallest and the largest. */
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError } from '../../design-error.ts'
-import { inLitres } from '../../digits.ts'
+import { toDigits } from '../../digits.ts'
+import { listed, say } from '../../say.ts'
 import { type Axis, axes, freeAxes, type Ranges } from '../boot/size-limits.ts'
 
 export type Three = Readonly<Record<Axis, number>>
@@ -14,34 +15,48 @@ export interface Candidate {
 const threeText = ({ width, height, depth }: Three) => [width, height, depth].map(m => Math.round(m * 1e3)).join(' × ')
 
 export function tooLarge(target: number, most: Candidate, request: BoxRequest): DesignError {
-  const bound = axes.filter(axis => request.limits?.[`${axis}M`] !== undefined).join(', ')
+  const bound = axes.filter(axis => request.limits?.[`${axis}M`] !== undefined).map(axis => say(`axis.${axis}`))
   return new DesignError('no-solution', {
     field: 'netVolumeM3',
     value: target,
     maximum: Math.max(0, most.netM3),
     unit: 'm3',
-    detail: `${inLitres(target, 4)} do not fit: the largest box allowed, ${threeText(most.three)} mm, holds ${inLitres(Math.max(0, most.netM3), 4)} net, ${inLitres(target - Math.max(0, most.netM3), 4)} too little. In the way: ${bound || 'the longest board'}. Ask for that volume, another alignment or a thinner board.`
+    detail: say('refused.do-not-fit-the-largest-box', {
+      targetL: toDigits(target * 1e3, 4),
+      sizes: threeText(most.three),
+      netL: toDigits(Math.max(0, most.netM3) * 1e3, 4),
+      lessL: toDigits((target - Math.max(0, most.netM3)) * 1e3, 4),
+      inTheWay: bound.length === 0 ? say('refused.longest-board') : listed(bound)
+    })
   })
 }
 
 /** Boards, drivers, port and a hand inside make the least box hold more than was asked for. */
 export function tooSmall(target: number, least: Candidate, ranges: Ranges): DesignError {
-  const free = freeAxes(ranges).map(axis => `${axis} of at least ${Math.ceil(ranges[axis].min * 1e3 - 1e-6)} mm`)
+  const free = freeAxes(ranges).map(axis =>
+    say('refused.least-axis', { axis: say(`axis.${axis}`), leastMm: Math.ceil(ranges[axis].min * 1e3 - 1e-6) })
+  )
   return new DesignError('no-solution', {
     field: 'netVolumeM3',
     value: target,
     minimum: least.netM3,
     unit: 'm3',
-    detail: `${inLitres(target, 4)} is too little for this box: the smallest that takes its boards, drivers and port, ${threeText(least.three)} mm, holds ${inLitres(least.netM3, 4)} net, ${inLitres(least.netM3 - target, 4)} too much. In the way: ${free.join(', ') || 'the sizes given'}. Ask for that volume, give smaller sizes, or a smaller driver.`
+    detail: say('refused.is-too-little-for-this-box', {
+      targetL: toDigits(target * 1e3, 4),
+      sizes: threeText(least.three),
+      netL: toDigits(least.netM3 * 1e3, 4),
+      moreL: toDigits((least.netM3 - target) * 1e3, 4),
+      inTheWay: free.length === 0 ? say('refused.sizes-given') : listed(free)
+    })
   })
 }
 
 /** Sizes that were given, not sought: what stands in the box may fill it. @throws DesignError `no-solution` */
 export function leaveAir(grossM3: number, netM3: readonly number[]): void {
   if (netM3.every(air => air > 0)) return
-  const over = inLitres(-Math.min(...netM3), 4)
+  const overL = toDigits(-Math.min(...netM3) * 1e3, 4)
   throw new DesignError('no-solution', {
     field: 'outer',
-    detail: `No air is left: what stands in the ${inLitres(grossM3, 4)} inside takes all of it and ${over} more.`
+    detail: say('refused.no-air-is-left-what-stands', { grossL: toDigits(grossM3 * 1e3, 4), overL })
   })
 }

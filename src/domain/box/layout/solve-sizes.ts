@@ -1,5 +1,6 @@
 /** Outer sizes for a wanted net volume inside the limits. */
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import { noPlace, places, standsInBoot } from '../boot/boot-ranges.ts'
 import {
   type Axis,
@@ -164,7 +165,7 @@ export function solveSizes(resolved: BracedTask): ShellSizes {
   if (netVolumeM3 === undefined) {
     throw new DesignError('missing-input', {
       field: `outer.${axes.find(axis => !isSet(axis))}M`,
-      detail: 'Give every outer size, or a net volume from which the missing ones follow.'
+      detail: say('refused.give-every-outer-size-or-a')
     })
   }
   const most = fixed.shape === 'prism' ? 1 : Math.max(1, Math.min(frontDiameters(request).length, 4))

@@ -1,11 +1,12 @@
 /** The request with every default filled in and recorded, and its contradictions refused. */
-
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
+import type { Said } from '../../../contract/sentences/template.ts'
 import { type Air, airOf, standardAir } from '../../air/air.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { type BoardProperties, boardProperties } from '../../material/board-properties.ts'
 import { portDefaults } from '../../port/defaults.ts'
+import { say } from '../../say.ts'
 import { boxDefaults } from './defaults.ts'
 import { checkDrivers } from './driver-sizes.ts'
 import type { ShellSizes } from './shell-sizes.ts'
@@ -23,36 +24,36 @@ export interface BoxTask {
   readonly endFactor: number
 }
 
-const conflict = (field: string, detail: string) => new DesignError('conflicting-input', { field, detail })
+const conflict = (field: string, detail: Said) => new DesignError('conflicting-input', { field, detail })
 
 function checkDivider({ divider = {}, port }: BoxRequest): void {
   const { fromFrontM, frontNetVolumeM3 } = divider
   if ((fromFrontM === undefined) === (frontNetVolumeM3 === undefined)) {
     throw new DesignError(fromFrontM === undefined ? 'missing-input' : 'conflicting-input', {
       field: 'divider',
-      detail: 'Give either the clear depth or the net volume of the front chamber.'
+      detail: say('refused.give-either-the-clear-depth-or')
     })
   }
   if (port?.kind === 'slot') {
-    throw conflict('port.kind', 'A slot along the walls would cross the divider; use tubes.')
+    throw conflict('port.kind', say('refused.a-slot-along-the-walls-would'))
   }
 }
 
 function checkShapeFields(request: BoxRequest): void {
   const { shape = 'rectangular', outer = {}, slopeDeg, slopedFace, prism } = request
   const sloped = outer.topDepthM !== undefined || slopeDeg !== undefined || slopedFace !== undefined
-  if (shape !== 'wedge' && sloped) throw conflict('shape', `A slope belongs to a wedge, not to a ${shape} box.`)
+  if (shape !== 'wedge' && sloped) throw conflict('shape', say('refused.a-slope-belongs-to-a-wedge', { shape }))
   if (shape !== 'prism' && prism !== undefined)
-    throw conflict('prism', `A footprint belongs to a prism, not to a ${shape} box.`)
+    throw conflict('prism', say('refused.a-footprint-belongs-to-a-prism', { shape }))
   if (shape === 'prism' && prism === undefined) {
-    throw new DesignError('missing-input', { field: 'prism', detail: 'A prism needs its footprint.' })
+    throw new DesignError('missing-input', { field: 'prism', detail: say('refused.a-prism-needs-its-footprint') })
   }
   if (shape === 'prism' && (outer.widthM !== undefined || outer.depthM !== undefined)) {
-    throw conflict('outer', 'Width and depth of a prism follow from its footprint; give only its height.')
+    throw conflict('outer', say('refused.width-and-depth-of-a-prism'))
   }
   if (request.divider !== undefined) checkDivider(request)
   if (shape === 'wedge' && outer.topDepthM !== undefined && slopeDeg !== undefined) {
-    throw conflict('slopeDeg', 'Give either the slope or the depth at the lid.')
+    throw conflict('slopeDeg', say('refused.give-either-the-slope-or-the'))
   }
 }
 
@@ -61,11 +62,11 @@ function checkPairs({ limits, port }: BoxRequest): void {
   const { keepOuts, widthM, depthM } = limits ?? {}
   if (keepOuts !== undefined && (widthM === undefined || depthM === undefined)) {
     const field = widthM === undefined ? 'limits.widthM' : 'limits.depthM'
-    throw new DesignError('missing-input', { field, detail: 'Blocks in the boot need its clear width and depth.' })
+    throw new DesignError('missing-input', { field, detail: say('refused.blocks-in-the-boot-need-its') })
   }
   if (port?.kind !== 'round' || (port.flangeDiameterM === undefined) === (port.flangeThicknessM === undefined)) return
   const field = port.flangeDiameterM === undefined ? 'port.flangeDiameterM' : 'port.flangeThicknessM'
-  throw new DesignError('missing-input', { field, detail: 'A flange of a tube needs its diameter and its thickness.' })
+  throw new DesignError('missing-input', { field, detail: say('refused.a-flange-of-a-tube-needs') })
 }
 
 function slope({ shape, outer = {}, slopeDeg: given, limits }: BoxRequest, assume: Assumptions): { slopeRad?: number } {
@@ -75,7 +76,7 @@ function slope({ shape, outer = {}, slopeDeg: given, limits }: BoxRequest, assum
   if (slopeDeg === undefined) {
     throw new DesignError('missing-input', {
       field: 'outer.topDepthM',
-      detail: 'A wedge needs the depth at its lid or the slope of its face.'
+      detail: say('refused.a-wedge-needs-the-depth-at')
     })
   }
   return { slopeRad: (slopeDeg * Math.PI) / 180 }
@@ -94,7 +95,7 @@ function jointsOf({ joints = {}, port, ...request }: BoxRequest, sideways: boole
   const sides = assume.take(joints.sides, 'joints.sides', usual)
   const corners = assume.take(joints.corners, 'joints.corners', boxDefaults.corners)
   if (corners === 'mitre' && port?.kind === 'slot') {
-    throw conflict('joints.corners', 'A mitred front leaves a loose strip before the mouth of a slot; use butt joints.')
+    throw conflict('joints.corners', say('refused.a-mitred-front-leaves-a-loose'))
   }
   return { sides, corners }
 }

@@ -1,8 +1,8 @@
 /** Sizes of a driver that no board can take. */
-
 import type { BoxDriver } from '../../../contract/boxes/box-hardware.ts'
 import { DesignError } from '../../design-error.ts'
-import { inMm } from '../../digits.ts'
+import { toMm } from '../../digits.ts'
+import { say } from '../../say.ts'
 import { type Boards, boardsOf } from './boards-of-face.ts'
 import { driverFixing } from './driver-fixing.ts'
 
@@ -16,12 +16,19 @@ function screwFault(driver: BoxDriver, field: string): DesignError | undefined {
   const at = { field: `${field}.screwCircleDiameterM`, value: circle, unit: 'm' }
   if (cutOutDiameterM !== undefined && circle <= cutOutDiameterM + pilotM) {
     const minimum = cutOutDiameterM + pilotM
-    const detail = `The screws on ${inMm(circle, 1)} find no wood: their pilots of ${inMm(pilotM, 1)} break into the hole of ${inMm(cutOutDiameterM, 1)}.`
+    const detail = say('refused.the-screws-on-find-no-wood', {
+      circleMm: toMm(circle, 1),
+      pilotMm: toMm(pilotM, 1),
+      cutOutDiameterMm: toMm(cutOutDiameterM, 1)
+    })
     return new DesignError('conflicting-input', { ...at, minimum, detail })
   }
   if (flangeDiameterM !== undefined && circle >= flangeDiameterM - pilotM) {
     const maximum = flangeDiameterM - pilotM
-    const detail = `The screws on ${inMm(circle, 1)} miss the flange of ${inMm(flangeDiameterM, 1)}.`
+    const detail = say('refused.the-screws-on-miss-the-flange', {
+      circleMm: toMm(circle, 1),
+      flangeDiameterMm: toMm(flangeDiameterM, 1)
+    })
     return new DesignError('conflicting-input', { ...at, maximum, detail })
   }
   return undefined
@@ -35,7 +42,10 @@ function flangeFault({ cutOutDiameterM, flangeDiameterM }: BoxDriver, field: str
     value: flangeDiameterM,
     minimum: cutOutDiameterM,
     unit: 'm',
-    detail: `A flange of ${inMm(flangeDiameterM, 1)} falls through a hole of ${inMm(cutOutDiameterM, 1)}.`
+    detail: say('refused.a-flange-of-falls-through-a', {
+      flangeDiameterMm: toMm(flangeDiameterM, 1),
+      cutOutDiameterMm: toMm(cutOutDiameterM, 1)
+    })
   })
 }
 
@@ -44,7 +54,7 @@ function rebateFault(driver: BoxDriver, field: string, boards: Boards): DesignEr
   const { rebateDepthM, flangeDiameterM } = driver
   if (rebateDepthM === undefined) return undefined
   if (flangeDiameterM === undefined) {
-    const detail = 'A rebate is as wide as the flange: give its diameter.'
+    const detail = say('refused.a-rebate-is-as-wide-as')
     return new DesignError('missing-input', { field: `${field}.flangeDiameterM`, detail })
   }
   const maximum = Math.min(boards.thicknessM, boardsOf(driver, boards) - UNDER_REBATE_M)
@@ -54,7 +64,11 @@ function rebateFault(driver: BoxDriver, field: string, boards: Boards): DesignEr
     value: rebateDepthM,
     maximum,
     unit: 'm',
-    detail: `A rebate of ${inMm(rebateDepthM, 1)} leaves too little of the board: at most ${inMm(Math.max(0, maximum), 1)}, so that ${inMm(UNDER_REBATE_M, 1)} stay under the flange.`
+    detail: say('refused.a-rebate-of-leaves-too-little', {
+      rebateDepthMm: toMm(rebateDepthM, 1),
+      maximumMm: toMm(Math.max(0, maximum), 1),
+      underRebateMm: toMm(UNDER_REBATE_M, 1)
+    })
   })
 }
 

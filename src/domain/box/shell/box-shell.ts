@@ -1,6 +1,7 @@
 /** From a shape and its outer sizes to the shell that the volume and the panels are taken from. */
 import { isSimple, type Polygon, signedArea } from '../../../numeric/geometry/polygon.ts'
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import type { ShellSizes } from '../request/shell-sizes.ts'
 import type { Corner, Shell, Wall } from './shell.ts'
 
@@ -45,7 +46,7 @@ function prismShell(sizes: ShellSizes): Shell {
   if (!isSimple(polygon)) {
     throw new DesignError('out-of-range', {
       field: 'prism.footprint',
-      detail: 'The footprint must be a polygon of at least three corners whose edges neither cross nor touch.'
+      detail: say('refused.the-footprint-must-be-a-polygon')
     })
   }
   const walls = edges.map((number): Wall => {
@@ -83,8 +84,7 @@ export function boxShell(sizes: ShellSizes): Shell {
   if (sizes.corners === 'mitre' && (sizes.recessM > 0 || sizes.frontLayers > 1)) {
     throw new DesignError('conflicting-input', {
       field: 'joints.corners',
-      detail:
-        'A mitre needs walls of one thickness that meet at their outer edge; use butt joints with a double or recessed front.'
+      detail: say('refused.a-mitre-needs-walls-of-one')
     })
   }
   return sizes.shape === 'prism' ? prismShell(sizes) : uprightShell(sizes)

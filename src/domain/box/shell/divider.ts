@@ -10,6 +10,7 @@ import {
   vertex
 } from '../../../numeric/geometry/polygon.ts'
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import type { Inside } from './face.ts'
 import { clearLength } from './shell.ts'
 import { type BarePanel, boardAlong, sectionEnds } from './shell-panels.ts'
@@ -93,7 +94,7 @@ export function dividerAt(inside: Inside, fromFrontM: number, thicknessM: number
       minimum: thicknessM,
       maximum: Math.max(0, depth - 2 * thicknessM),
       unit: 'm',
-      detail: `The divider finds no place: the box is ${Math.round(depth * 1e3)} mm deep inside.`
+      detail: say('refused.the-divider-finds-no-place-the', { depthMm: Math.round(depth * 1e3) })
     })
   }
   const clear = clearLength(inside.shell)

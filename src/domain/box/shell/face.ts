@@ -4,6 +4,7 @@ import type { FaceName } from '../../../contract/boxes/words.ts'
 import { type Polygon, vertex } from '../../../numeric/geometry/polygon.ts'
 import { insideDistance, rayLength } from '../../../numeric/geometry/polygon-distance.ts'
 import { DesignError } from '../../design-error.ts'
+import { listed, say } from '../../say.ts'
 import type { PlaceOnPanel } from '../request/box-request.ts'
 import { boardFace } from './board-faces.ts'
 import type { Direction3, PanelPlace } from './panel.ts'
@@ -117,7 +118,7 @@ export function findFace(inside: Inside, panels: readonly BarePanel[], name: Fac
     throw new DesignError('conflicting-input', {
       field,
       value: name,
-      detail: `This box has no ${name}; its faces are ${names.join(', ')}.`
+      detail: say('refused.this-box-has-no-its-faces', { name, names: listed(names) })
     })
   }
   const { uAxis, vAxis } = panel.place

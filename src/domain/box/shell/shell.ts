@@ -14,6 +14,7 @@ import {
 } from '../../../numeric/geometry/polygon.ts'
 import { insetPolygon } from '../../../numeric/geometry/polygon-inset.ts'
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 
 /** One wall of the profile: `layers` boards of `thicknessM`, set back by `recessM`. */
 export interface Wall {
@@ -55,18 +56,15 @@ export function wallOf({ walls }: Shell, index: number): Wall {
 
 export const clearLength = ({ lengthM, caps }: Shell) => lengthM - caps.low.thicknessM - caps.high.thicknessM
 
-const failures = {
-  'no-corner': 'two neighbouring walls lie in one line but differ in thickness; join them or give them one thickness',
-  'edge-vanished': 'the boards are so thick that a wall has no inside left',
-  'crosses-itself': 'the boards are so thick that the inside crosses itself'
-}
-
 /** Inside of the walls. @throws DesignError `no-solution` when the boards leave no inside */
 export function innerProfile(shell: Shell, field: string): Polygon {
   const inset = insetPolygon(shell.profile, shell.walls.map(wallDepth))
   if ('polygon' in inset && clearLength(shell) > 0) return inset.polygon
-  const wall = 'failure' in inset ? `${wallOf(shell, inset.edge).name}: ${failures[inset.failure]}` : 'the caps meet'
-  throw new DesignError('no-solution', { field, detail: `The box has no inside: ${wall}.` })
+  const wall =
+    'failure' in inset
+      ? say('refused.no-inside', { wall: wallOf(shell, inset.edge).name, why: say(`refused.inset.${inset.failure}`) })
+      : say('refused.caps-meet')
+  throw new DesignError('no-solution', { field, detail: say('refused.the-box-has-no-inside', { wall }) })
 }
 
 /** The line that ends a wall at a vertex: the neighbour's outer or inner line, whichever the joint reaches to. */
@@ -135,7 +133,7 @@ export function capProfile(shell: Shell): Polygon {
     shell.walls.map(wall => (wall.recessM > 0 ? 0 : wallDepth(wall)))
   )
   if ('polygon' in inset) return inset.polygon
-  throw new DesignError('no-solution', { field: '', detail: 'The boards leave no room for the sides.' })
+  throw new DesignError('no-solution', { field: '', detail: say('refused.the-boards-leave-no-room-for') })
 }
 
 export interface ShellVolumes {

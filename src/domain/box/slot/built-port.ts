@@ -1,8 +1,9 @@
 /** A port of given length, or of the length that a tuning wants with the air that is left. */
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError } from '../../design-error.ts'
-import { inMm } from '../../digits.ts'
+import { toMm } from '../../digits.ts'
 import { type EndedOpening, lengthForTuning } from '../../port/port-length.ts'
+import { say } from '../../say.ts'
 import type { BoxPort, RoundPort } from '../request/box-request.ts'
 import type { BoxTask } from '../request/box-task.ts'
 import type { Inside } from '../shell/face.ts'
@@ -54,7 +55,7 @@ function oneLength({ lengthM, tuningHz, ...port }: BoxPort): void {
   if (given === 1) return
   throw new DesignError(given === 0 ? 'missing-input' : 'conflicting-input', {
     field: 'port.lengthM',
-    detail: 'Give exactly one of the length of the port, its part inside, and its tuning.'
+    detail: say('refused.give-exactly-one-of-the-length')
   })
 }
 
@@ -63,7 +64,7 @@ function tooHigh(wantedHz: number): DesignError {
     field: 'port.tuningHz',
     value: wantedHz,
     unit: 'Hz',
-    detail: `This opening tunes the box below ${Math.round(wantedHz)} Hz even without a tube: the board alone is long enough. Take more area or a lower tuning.`
+    detail: say('refused.this-opening-tunes-the-box-below', { wantedHz: Math.round(wantedHz) })
   })
 }
 
@@ -111,7 +112,7 @@ function tunedLength({ resolved, freeM3, lenient }: PortContext, { leastM, openi
   for (let round = 0; round < 60; round++) {
     const netM3 = freeM3 - (given ?? last.takenM3)
     if (!(netM3 > 0)) {
-      throw new DesignError('no-solution', { field: 'port', detail: 'The port would fill the box.' })
+      throw new DesignError('no-solution', { field: 'port', detail: say('refused.the-port-would-fill-the-box') })
     }
     const next = lengthForTuning(opening, wantedHz, netM3, resolved.air.soundSpeedMPerS) + last.cutOffM
     const used = Math.max(next, leastM)
@@ -133,7 +134,7 @@ function throughTheBoard(lengthM: number, leastM: number): number {
     value: lengthM,
     minimum: leastM,
     unit: 'm',
-    detail: `A slot passes the whole front: at least ${inMm(leastM, 1)} from its outer face to its inner mouth.`
+    detail: say('refused.a-slot-passes-the-whole-front', { leastMm: toMm(leastM, 1) })
   })
 }
 

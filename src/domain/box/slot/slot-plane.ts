@@ -1,6 +1,8 @@
 /** In which plane of the box a slot runs, and how that plane lies in the box. */
+import type { Said } from '../../../contract/sentences/template.ts'
 import { bounds, edgeLine, type Line, type Point2, type Polygon } from '../../../numeric/geometry/polygon.ts'
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import type { SlotPort } from '../request/box-request.ts'
 import type { Inside } from '../shell/face.ts'
 import { clearLength, type Shell, wallDepth, wallOf } from '../shell/shell.ts'
@@ -41,7 +43,7 @@ function placed(
   return { plane: { ...turned, frontM }, isMirrored: !onward, outline, ...rest }
 }
 
-function refuse(detail: string): DesignError {
+function refuse(detail: Said): DesignError {
   return new DesignError('conflicting-input', { field: 'port.along', detail })
 }
 
@@ -58,16 +60,15 @@ export function slotPlane({ shell, inner }: Inside, slot: SlotPort): PlacedPlane
   const sideways = wall === 'left' || wall === 'right'
   const lying = { axis: shell.axis, start: shell.caps.low.thicknessM, clear: clearLength(shell) }
   if (shell.axis === 'z') {
-    if (!sideways) throw refuse('In a prism a slot runs along the wall to the left or right of its front.')
+    if (!sideways) throw refuse(say('refused.in-a-prism-a-slot-runs'))
     return placed(inner, front, frontM, wall === 'right', lying)
   }
   if (!sideways) return placed(inner, front, frontM, wall === 'bottom', lying)
   const box = bounds(inner)
   const upright = inner.every(({ x }) => Math.abs(x - box.left) < 1e-9 || Math.abs(x - box.right) < 1e-9)
-  if (!upright)
-    throw refuse('Along the side of a wedge a slot would not keep its height; run it along the floor or the lid.')
+  if (!upright) throw refuse(say('refused.along-the-side-of-a-wedge'))
   if (shell.caps.placed === 'between') {
-    throw refuse('A slot along a side splits a front that covers the sides; set joints.sides to over.')
+    throw refuse(say('refused.a-slot-along-a-side-splits'))
   }
   const [low, high] = [shell.caps.low.thicknessM, shell.lengthM - shell.caps.high.thicknessM]
   const plan = [

@@ -1,7 +1,8 @@
 /** A slot port in a box: chosen legs, the air it takes, its plates, and its mouth in the front. */
 import { edgeLine, leftOf, meeting, signedArea, vertex } from '../../../numeric/geometry/polygon.ts'
 import { DesignError } from '../../design-error.ts'
-import { inMm } from '../../digits.ts'
+import { toMm } from '../../digits.ts'
+import { listed, say } from '../../say.ts'
 import type { SlotPort } from '../request/box-request.ts'
 import { type Inside, inFrame } from '../shell/face.ts'
 import { type BarePanel, boardAlong, inBox, sectionEnds } from '../shell/shell-panels.ts'
@@ -48,7 +49,11 @@ function requireFront({ plane: { inner, front } }: PlacedPlane, heightM: number,
     value: heightM,
     maximum,
     unit: 'm',
-    detail: `The front is ${inMm(roomM)} high inside where the slot runs; with its plate of ${inMm(wallM)} the slot can be ${inMm(maximum)} high at most.`
+    detail: say('refused.the-front-is-high-inside-where', {
+      roomMm: toMm(roomM),
+      wallMm: toMm(wallM),
+      maximumMm: toMm(maximum)
+    })
   })
 }
 
@@ -64,7 +69,10 @@ export function slotSpace(inside: Inside, slot: SlotPort, boardM: number): SlotS
       value: widthM,
       maximum: placed.clear - (hasCheek ? wallM : 0),
       unit: 'm',
-      detail: `The box is ${Math.round(placed.clear * 1e3)} mm wide inside; a slot takes all of it, or leaves room for a cheek of ${Math.round(wallM * 1e3)} mm.`
+      detail: say('refused.the-box-is-mm-wide-inside', {
+        insideMm: Math.round(placed.clear * 1e3),
+        wallMm: Math.round(wallM * 1e3)
+      })
     })
   }
   requireFront(placed, slot.heightM, wallM)
@@ -114,15 +122,18 @@ const bandsOf = ({ mostLegs, pathWith, placed }: SlotSpace) =>
     .filter(({ path, longestM }) => longestM > Math.max(path.shortestM, placed.plane.frontM))
 
 function refusal(lengthM: number, bands: ReturnType<typeof bandsOf>): DesignError {
-  const lengths = bands
-    .map(({ path, longestM }) => `${Math.round(path.shortestM * 1e3)} to ${inMm(longestM)}`)
-    .join(', ')
+  const lengths = bands.map(({ path, longestM }) =>
+    say('refused.from-to', { fromMm: Math.round(path.shortestM * 1e3), toMm: toMm(longestM) })
+  )
   return new DesignError('no-solution', {
     field: 'port.lengthM',
     value: lengthM,
     ...(bands.length === 0 ? {} : { maximum: Math.max(...bands.map(({ longestM }) => longestM)) }),
     unit: 'm',
-    detail: `A slot of ${inMm(lengthM)} does not fit in this box. Lengths that do: ${lengths || 'none at this height, a lower slot finds some'}. Change the area of the port, its tuning, or the depth of the box.`
+    detail: say('refused.a-slot-of-does-not-fit', {
+      lengthMm: toMm(lengthM),
+      some: lengths.length === 0 ? say('refused.none-at-this-height') : listed(lengths)
+    })
   })
 }
 

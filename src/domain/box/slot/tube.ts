@@ -1,5 +1,6 @@
 /** A tube: its wall, its part behind the panel, the air it takes. */
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import { boardsOf } from '../request/boards-of-face.ts'
 import type { RoundPort } from '../request/box-request.ts'
 import type { BoxTask } from '../request/box-task.ts'
@@ -15,7 +16,7 @@ export function tubeInside({ lengthM, insideLengthM }: RoundPort, panelM: number
   if ((lengthM === undefined) === (insideLengthM === undefined)) {
     throw new DesignError(lengthM === undefined ? 'missing-input' : 'conflicting-input', {
       field: 'port.lengthM',
-      detail: 'Give the length of the tube either as a whole or as the part inside the box.'
+      detail: say('refused.give-the-length-of-the-tube')
     })
   }
   return insideLengthM ?? Math.max(0, (lengthM ?? 0) - panelM)

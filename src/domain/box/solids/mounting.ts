@@ -7,6 +7,7 @@ import type { Polygon } from '../../../numeric/geometry/polygon.ts'
 import { leftPart } from '../../../numeric/geometry/polygon.ts'
 import { DesignError } from '../../design-error.ts'
 import { present } from '../../present.ts'
+import { say } from '../../say.ts'
 import type { PlaceOnPanel, RoundPort } from '../request/box-request.ts'
 import { driverFixing, USUAL_SCREW_COUNT } from '../request/driver-fixing.ts'
 import { type Face, findFace, type Inside, inFrame, onFace } from '../shell/face.ts'
@@ -70,7 +71,7 @@ function driverItems(drivers: readonly BoxDriver[]): readonly Item[] {
     if (centres !== undefined && centres.length !== count) {
       throw new DesignError('conflicting-input', {
         field: `${field}.centres`,
-        detail: `There are ${count} drivers of this kind but ${centres.length} centres.`
+        detail: say('refused.there-are-drivers-of-this-kind', { count, centres: centres.length })
       })
     }
     if (driver.cutOutDiameterM === undefined) return []
@@ -95,7 +96,7 @@ function tubeItems(port: RoundPort, insideM: number): readonly Item[] {
   if (centres !== undefined && centres.length !== count) {
     throw new DesignError('conflicting-input', {
       field: 'port.centres',
-      detail: `There are ${count} tubes but ${centres.length} centres.`
+      detail: say('refused.there-are-tubes-but-centres', { count, centres: centres.length })
     })
   }
   const outerDiameterM = tubeOuter(port)

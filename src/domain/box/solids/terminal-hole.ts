@@ -5,6 +5,7 @@ import { plus } from '../../../numeric/geometry/convex-distance.ts'
 import { bounds, centroid, type Polygon } from '../../../numeric/geometry/polygon.ts'
 import { insideDistance } from '../../../numeric/geometry/polygon-distance.ts'
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import type { PlaceOnPanel } from '../request/box-request.ts'
 import { USUAL_CUP_M, USUAL_CUP_M3 } from '../request/usual-cup.ts'
 import { type Face, findFace, inFrame, moved, onFace } from '../shell/face.ts'
@@ -40,7 +41,7 @@ function outline({ cutOutDiameterM, cutOutWidthM, cutOutHeightM }: Terminal) {
   if (cutOutDiameterM !== undefined || cutOutWidthM === undefined || cutOutHeightM === undefined) {
     throw new DesignError(cutOutDiameterM === undefined ? 'missing-input' : 'conflicting-input', {
       field: 'fittings.terminal',
-      detail: 'Give the diameter of a round cut-out, or both width and height of a rectangular one.'
+      detail: say('refused.give-the-diameter-of-a-round')
     })
   }
   return {

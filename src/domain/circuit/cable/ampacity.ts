@@ -1,6 +1,7 @@
 /** The current a cable may carry for good: table value at 30 °C, then ambient, bundling and metal. */
 import type { KnownConductor } from '../../../contract/supply/words.ts'
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import { bundling33Cfr183425, ampacity33Cfr183425 as table5 } from './ampacity-33-cfr-183-425.ts'
 import { awgArea, awgNumber } from './awg-astm-b258.ts'
 import type { CableSize } from './cable-size.ts'
@@ -76,7 +77,7 @@ export function ambientFactor(insulationC: number, ambientC: number, field: stri
       value: insulationC,
       minimum: ambientC,
       unit: '°C',
-      detail: `Insulation of class ${insulationC} °C cannot carry any current in ${ambientC} °C surroundings: choose a higher class or another way.`
+      detail: say('refused.insulation-of-class-c-cannot-carry', { insulationC, ambientC })
     })
   }
   return Math.sqrt((insulationC - ambientC) / (insulationC - table5.ambientC))

@@ -1,6 +1,8 @@
 /** A cable size of one of three series. A gauge number without its series is not a size: SAE 4 holds a tenth less than 4 AWG. */
+import type { Said } from '../../../contract/sentences/template.ts'
 import type { GaugeSystem } from '../../../contract/supply/words.ts'
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import { awgArea, awgNumber } from './awg-astm-b258.ts'
 import { saeArea, saeJ1127Areas } from './sae-j1127-areas.ts'
 
@@ -47,10 +49,10 @@ function readSeries(designation: string): { readonly system: GaugeSystem | undef
 }
 
 /** What a size of each series looks like. */
-const listed: Readonly<Record<GaugeSystem, string>> = {
-  awg: 'write 40 to 1, 1/0, 2/0, 3/0 or 4/0 before AWG',
+const listed: Readonly<Record<GaugeSystem, Said | string>> = {
+  awg: say('refused.write-awg'),
   sae: `${saeJ1127Areas.rows.map(([gauge]) => gauge).join(', ')}`,
-  mm2: 'write its section, 0.05 to 500, before mm2'
+  mm2: say('refused.write-mm2')
 }
 
 /** Whether a designation says its series itself. */
@@ -73,7 +75,7 @@ export function cableSize(designation: string, system: GaugeSystem | undefined, 
     throw new DesignError('conflicting-input', {
       field,
       value: designation,
-      detail: `${designation} is not of the series ${system}; AWG, SAE and mm² are different sizes.`
+      detail: say('refused.is-not-of-the-series-awg', { designation, system })
     })
   }
   const series = named ?? system
@@ -81,7 +83,7 @@ export function cableSize(designation: string, system: GaugeSystem | undefined, 
     throw new DesignError('missing-input', {
       field,
       value: designation,
-      detail: `${designation} does not say its series: write "4 AWG", "SAE 4" or "25 mm2". SAE sizes are 3 to 11 % smaller.`
+      detail: say('refused.does-not-say-its-series-write', { designation })
     })
   }
   const size = series === 'mm2' ? metricSize(text) : gaugeSize(series, text)
@@ -89,6 +91,6 @@ export function cableSize(designation: string, system: GaugeSystem | undefined, 
   throw new DesignError('unknown-designation', {
     field,
     value: designation,
-    detail: `${designation} is no size of the series ${series}: ${listed[series]}.`
+    detail: say('refused.is-no-size-of-the-series', { designation, series, sizes: listed[series] })
   })
 }

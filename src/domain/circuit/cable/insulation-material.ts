@@ -2,6 +2,7 @@
 import type { InsulationMaterial } from '../../../contract/supply/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 
 /** Above this section plain PVC stands less: more of it lies on more metal [m²]. */
 const LARGE_M2 = 300e-6
@@ -33,7 +34,12 @@ export function insulationMaterialOf(
   if (insulationC >= standsC) {
     throw new DesignError(given === undefined ? 'missing-input' : 'conflicting-input', {
       field: 'insulationMaterial',
-      detail: `${given === undefined ? 'Say of what the insulation is: ' : ''}${material} stands ${standsC} °C once, so none is of class ${insulationC} °C.`
+      detail: say('refused.stands-c-once-so-none-is', {
+        ask: given === undefined ? say('refused.say-the-insulation') : [],
+        material,
+        standsC,
+        insulationC
+      })
     })
   }
   return assumed.or<InsulationMaterial>(

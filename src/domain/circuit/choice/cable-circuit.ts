@@ -3,7 +3,9 @@ import type { CableChoiceRequest } from '../../../contract/supply/supply-cables.
 import type { FusePolicy } from '../../../contract/supply/words.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
+import { fixed } from '../../digits.ts'
 import { present } from '../../present.ts'
+import { say } from '../../say.ts'
 import { type Breaking, batteryOhm, openCircuit, strongestSource } from '../fuse/battery-source.ts'
 import { fuseHeating, ratingBounds, withMaker } from '../fuse/chosen-fuse.ts'
 import { fuseJudgement } from '../fuse/fuse-judgement.ts'
@@ -67,7 +69,7 @@ function chooseLink(
       value: fuseA,
       minimum: loadA,
       unit: 'A',
-      detail: `A ${fuseA} A fuse opens on the ${loadA.toFixed(1)} A the load draws.`
+      detail: say('refused.a-a-fuse-opens-on-the', { fuseA, loadA: fixed(loadA, 1) })
     })
   }
   const link = nextRating({ ...ask, lowestA: fuseA }, 'fuseTypes')
@@ -75,7 +77,10 @@ function chooseLink(
   throw new DesignError('unknown-designation', {
     field: 'fuseA',
     value: fuseA,
-    detail: `${fuseA} A is no standard rating${link === undefined ? '' : `; the next is ${link.ratingA} A`}.`
+    detail: say('refused.a-is-no-standard-rating-a', {
+      fuseA,
+      next: link === undefined ? [] : say('refused.next-rating', { ratingA: link.ratingA })
+    })
   })
 }
 

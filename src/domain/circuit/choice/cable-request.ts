@@ -3,6 +3,7 @@ import type { bodies, CableLimit } from '../../../contract/supply/words.ts'
 import { cableLimits, type GaugeSystem, type InsulationMaterial } from '../../../contract/supply/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import type { Surroundings } from '../cable/ampacity.ts'
 import { cableJudgement } from '../cable/cable-judgement.ts'
 import { type CableSize, cableSize, namesItsSeries } from '../cable/cable-size.ts'
@@ -42,14 +43,14 @@ function loadOf(request: CableChoiceRequest): { readonly powerW: number; readonl
   if (loadPowerW !== undefined && currentA !== undefined) {
     throw new DesignError('conflicting-input', {
       field: 'currentA',
-      detail: 'Give the power drawn or the current, not both.'
+      detail: say('refused.give-the-power-drawn-or-the')
     })
   }
   if (loadPowerW !== undefined) return { powerW: loadPowerW, amperes: loadPowerW / systemVoltageV }
   if (currentA !== undefined) return { powerW: currentA * systemVoltageV, amperes: currentA }
   throw new DesignError('missing-input', {
     field: 'loadPowerW',
-    detail: 'Give the power drawn at full sine, or its current.'
+    detail: say('refused.give-the-power-drawn-at-full')
   })
 }
 
@@ -57,7 +58,7 @@ function dropLimit({ dropLimitPercent, dropLimitV, systemVoltageV }: CableChoice
   if (dropLimitV !== undefined && dropLimitPercent !== undefined) {
     throw new DesignError('conflicting-input', {
       field: 'dropLimitV',
-      detail: 'Give the drop limit in volts or in percent, not both.'
+      detail: say('refused.give-the-drop-limit-in-volts')
     })
   }
   if (dropLimitV !== undefined) return dropLimitV
@@ -110,7 +111,11 @@ export function cableTask(request: CableChoiceRequest, assumed: Assumptions): Ca
     throw new DesignError('out-of-range', {
       field: request.dropLimitV === undefined ? 'dropLimitPercent' : 'dropLimitV',
       value: request.dropLimitV ?? request.dropLimitPercent ?? dropLimitV,
-      detail: `A drop limit of ${dropLimitV} V reaches ${constantPower ? 'half ' : ''}the source of ${sourceV} V.`
+      detail: say('refused.a-drop-limit-of-v-reaches', {
+        dropLimitV,
+        share: constantPower ? 'half' : 'whole',
+        sourceV
+      })
     })
   }
   const law = conductorLaw(request, assumed)

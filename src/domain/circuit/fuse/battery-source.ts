@@ -2,6 +2,7 @@
 import type { BatterySource } from '../../../contract/supply/fuse.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import { twelves } from '../../twelves.ts'
 import { batteryOhmAh, fuseJudgement } from './fuse-judgement.ts'
 
@@ -115,8 +116,8 @@ function requireKind(battery: BatterySource): void {
     field: chemistry === undefined ? 'source.chemistry' : 'source.coldCrankingA',
     detail:
       chemistry === undefined
-        ? 'A capacity says what a battery drives into a short circuit only with its kind.'
-        : 'The capacity of a flooded battery says too little of its resistance: give the cold cranking current on its label.'
+        ? say('refused.a-capacity-says-what-a-battery')
+        : say('refused.a-capacity-says-what-a-battery.2')
   })
 }
 

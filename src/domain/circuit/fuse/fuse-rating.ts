@@ -1,6 +1,7 @@
 /** The rating of a fuse: next above the load and its heating, of a family that breaks the fault at this voltage. */
 import type { FuseType } from '../../../contract/supply/words.ts'
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import { type Breaking, breakingCurrent } from './battery-source.ts'
 import { highBreakingFamilies } from './fuse-families-high-breaking.ts'
 import { type FuseFamily, fuseFamilies, fuseFamily, voltageClass } from './fuse-families-iso-8820.ts'
@@ -80,7 +81,12 @@ function familiesAt(
     value: highest,
     minimum: needed,
     unit: 'V',
-    detail: `${asked.map(family => family.type).join(', ')} fuses are made for ${highest} V; a ${systemVoltageV} V system needs ${needed} V, or the arc may not go out.`
+    detail: say('refused.fuses-are-made-for-v-a', {
+      types: asked.map(family => family.type).join(', '),
+      highestV: highest,
+      systemVoltageV,
+      neededV: needed
+    })
   })
 }
 

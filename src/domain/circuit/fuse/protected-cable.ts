@@ -79,7 +79,7 @@ export function protectedCable(
     throw new DesignError('out-of-range', {
       field: `${at}designation`,
       value: request.designation,
-      detail: `${size.designation} lies outside the ampacity table, 18 AWG to 4/0 AWG (0.82 to 107 mm²).`
+      detail: say('refused.lies-outside-the-ampacity-table-18', { designation: size.designation })
     })
   }
   return {

@@ -5,8 +5,10 @@ import type { FusePolicy } from '../../../contract/supply/words.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import type { Caution } from '../../caution.ts'
 import { DesignError } from '../../design-error.ts'
+import { fixed } from '../../digits.ts'
 import type { Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
+import { say } from '../../say.ts'
 import { conductorLaw, conductorOhmPerM } from '../cable/conductor-resistance.ts'
 import { type Breaking, breakingCurrent, strongestSource } from './battery-source.ts'
 import { chosenFuse, fuseHeating, type RatingBounds, ratingBounds, withMaker } from './chosen-fuse.ts'
@@ -31,7 +33,7 @@ function refuseLoad(lowestA: number): never {
     field: 'currentA',
     value: lowestA,
     unit: 'A',
-    detail: `No fuse-link of the allowed families reaches ${lowestA.toFixed(1)} A: split the load into runs with a fuse each.`
+    detail: say('refused.no-fuse-link-of-the-allowed', { lowestA: fixed(lowestA, 1) })
   })
 }
 
@@ -46,12 +48,27 @@ function refuseCable(
   const stronger = strongerCable(cable, ratingA, loadA, policy, systemVoltageV)
   const advice =
     stronger === undefined
-      ? 'no size of this series does here: use parallel runs with a fuse each'
-      : `use ${stronger.designation}, which carries ${stronger.ampacityA.toFixed(1)} A${policy === 'strict' ? '' : ` and may be fused at ${stronger.highestFuseA.toFixed(1)} A by the policy ${policy}`}`
+      ? say('refused.parallel-runs')
+      : say('refused.use-stronger', {
+          designation: stronger.designation,
+          ampacityA: fixed(stronger.ampacityA, 1),
+          policy:
+            policy === 'strict' ? [] : say('refused.by-policy', { fuseA: fixed(stronger.highestFuseA, 1), policy })
+        })
   const detail =
     loadA > ampacityA
-      ? `The load draws ${loadA.toFixed(1)} A, but ${size.designation} carries ${ampacityA.toFixed(1)} A for good here, whatever its fuse: ${advice}.`
-      : `The load needs a ${ratingA} A fuse, but ${size.designation} may be fused at ${highestFuseA.toFixed(1)} A here: ${advice}. A smaller fuse would open on the load, a larger one would not protect the cable.`
+      ? say('refused.the-load-draws-a-but-carries', {
+          loadA: fixed(loadA, 1),
+          designation: size.designation,
+          ampacityA: fixed(ampacityA, 1),
+          advice
+        })
+      : say('refused.the-load-draws-a-but-carries.2', {
+          ratingA,
+          designation: size.designation,
+          highestFuseA: fixed(highestFuseA, 1),
+          advice
+        })
   return new DesignError('no-solution', { field: `${at}designation`, value: size.designation, detail })
 }
 

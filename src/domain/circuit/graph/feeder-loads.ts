@@ -2,6 +2,7 @@
 import type { FeederAmplifier, FeederRequest } from '../../../contract/supply/supply-feeder.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import { amplifierDraw, inputPower } from '../load/amplifier-draw.ts'
 import { supplyJudgement } from '../source/supply-judgement.ts'
 import type { FeederLoad } from './shared-trunk.ts'
@@ -20,7 +21,7 @@ function direct(amplifier: FeederAmplifier, systemVoltageV: number, at: string):
   if (given.length > 1) {
     throw new DesignError('conflicting-input', {
       field: `${at}inputPowerW`,
-      detail: 'Give the power drawn, the current, or power and class: one of them.'
+      detail: say('refused.give-the-power-drawn-the-current')
     })
   }
   if (inputPowerW !== undefined) {

@@ -3,6 +3,7 @@ import type { AmplifierOnSupply } from '../../../contract/supply/supply-current.
 import type { AmplifierClass } from '../../../contract/supply/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import { twelves } from '../../twelves.ts'
 import { classDraws, supplyJudgement } from '../source/supply-judgement.ts'
 import { ratedOutputW } from './rated-output.ts'
@@ -78,7 +79,7 @@ function classOf(
   if (efficiency === undefined && amplifier.class === undefined) {
     throw new DesignError('missing-input', {
       field: `${at}class`,
-      detail: 'Give the amplifier’s class, its efficiency or its input current at rated output.'
+      detail: say('refused.give-the-amplifier-s-class-its')
     })
   }
   const guess: AmplifierClass = efficiency === undefined || efficiency >= supplyJudgement.switchingFrom ? 'D' : 'AB'
@@ -101,7 +102,7 @@ function statedEfficiency(
   if (efficiency !== undefined) {
     throw new DesignError('conflicting-input', {
       field: `${at}efficiency`,
-      detail: 'Give the efficiency or the measured input current, not both.'
+      detail: say('refused.give-the-efficiency-or-the-measured')
     })
   }
   const implied = powerW / (inputCurrentA * (inputVoltageV ?? ratedVoltageV))
@@ -111,7 +112,7 @@ function statedEfficiency(
     value: inputCurrentA,
     unit: 'A',
     minimum: powerW / (inputVoltageV ?? ratedVoltageV),
-    detail: `${inputCurrentA} A at ${inputVoltageV ?? ratedVoltageV} V is less than the ${powerW} W that come out.`
+    detail: say('refused.a-at-v-is-less-than', { inputCurrentA, ratedVoltageV: inputVoltageV ?? ratedVoltageV, powerW })
   })
 }
 

@@ -25,7 +25,7 @@ function requireStep(systemVoltageV: number, nominalV: number, at: string): void
   if (nominalVoltage(systemVoltageV) !== nominalV) return
   throw new DesignError('conflicting-input', {
     field: at,
-    detail: `The vehicle has ${systemVoltageV} V and the converter gives the same voltage; leave it out. A second battery is charged by what secondBattery asks for.`
+    detail: say('refused.the-vehicle-has-v-and-the', { systemVoltageV })
   })
 }
 

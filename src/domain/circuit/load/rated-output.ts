@@ -1,6 +1,7 @@
 /** The output an amplifier is reckoned with: given for the wired load, or from its ratings. */
 import type { AmplifierOnSupply } from '../../../contract/supply/supply-current.ts'
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 
 type Rating = NonNullable<AmplifierOnSupply['ratings']>[number]
 
@@ -15,14 +16,13 @@ export function ratedOutputW(amplifier: AmplifierOnSupply, at: string): number {
   if (ratedAs === 'peak') {
     throw new DesignError('conflicting-input', {
       field: `${at}ratedAs`,
-      detail:
-        'Peak, maximum and total powers fix no current: their duration, distortion and driven channels are undefined. Give the continuous RMS power.'
+      detail: say('refused.peak-maximum-and-total-powers-fix')
     })
   }
   if (powerW !== undefined && ratings !== undefined) {
     throw new DesignError('conflicting-input', {
       field: `${at}ratings`,
-      detail: 'Give either powerW at the wired load or ratings with loadOhm.'
+      detail: say('refused.give-either-powerw-at-the-wired')
     })
   }
   const rating = ratingFor(amplifier)
@@ -32,7 +32,7 @@ export function ratedOutputW(amplifier: AmplifierOnSupply, at: string): number {
     field: `${at}${ratings === undefined || loadOhm === undefined ? 'powerW' : 'ratings'}`,
     detail:
       ratings === undefined
-        ? 'Give the continuous RMS power at the wired load, or ratings with loadOhm.'
-        : `No published power for ${loadOhm ?? 'an unstated'} Ω or below (published: ${published}); power is not scaled to a lower load.`
+        ? say('refused.give-the-continuous-rms-power-at')
+        : say('refused.no-published-power', { load: loadOhm ?? say('refused.unstated'), published })
   })
 }

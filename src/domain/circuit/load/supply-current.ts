@@ -48,7 +48,7 @@ function listening(request: CurrentRequest, currents: Taken, assumed: Assumption
     if (secondBattery === undefined) return undefined
     throw new DesignError('missing-input', {
       field: 'battery',
-      detail: 'A second battery needs the first one described too.'
+      detail: say('refused.a-second-battery-needs-the-first')
     })
   }
   const judged = supplyJudgement.parkedLoadA

@@ -1,6 +1,8 @@
 /** Graphs that are no circuit. */
+import type { Said } from '../../../contract/sentences/template.ts'
 import type { CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import { requireFuseStands } from '../fuse/fuse-rating.ts'
 import { inputOf } from './circuit-elements.ts'
 import { reached } from './reach.ts'
@@ -38,7 +40,7 @@ function placed(request: CircuitRequest): readonly Placed[] {
   ]
 }
 
-const refuse = (field: string, detail: string) => new DesignError('conflicting-input', { field, detail })
+const refuse = (field: string, detail: Said) => new DesignError('conflicting-input', { field, detail })
 
 /** Every source by its plus pole, with the most volts it holds. */
 function heldV({ batteries, alternators = [], converters = [], systemVoltageV }: CircuitRequest) {
@@ -65,9 +67,9 @@ export function requireCircuit(request: CircuitRequest): void {
   const all = placed(request)
   const ids = new Set<string>()
   for (const { id, field, from, to } of all) {
-    if (ids.has(id)) throw refuse(field, `The name ${id} is used twice.`)
+    if (ids.has(id)) throw refuse(field, say('refused.the-name-is-used-twice', { id }))
     ids.add(id)
-    if (from === to) throw refuse(field, `${id} begins and ends at the same point ${from}.`)
+    if (from === to) throw refuse(field, say('refused.begins-and-ends-at-the-same', { id, from }))
   }
   const loads = [
     ...[...request.amplifiers, ...(request.accessories ?? [])].map(({ id }) => id),
@@ -79,7 +81,7 @@ export function requireCircuit(request: CircuitRequest): void {
   )
   for (const { id, field, from, to } of all) {
     const lost = [from, to].find(point => !live.has(point))
-    if (lost !== undefined) throw refuse(field, `Nothing joins the point ${lost} of ${id} to the first battery.`)
+    if (lost !== undefined) throw refuse(field, say('refused.nothing-joins-the-point-of-to', { lost, id }))
   }
   requireFuseVoltage(request)
 }

@@ -1,26 +1,25 @@
 /** Whether the alternator, or the converter of a car without one, keeps up with the music. */
+import type { Said } from '../../../contract/sentences/template.ts'
 import type { ChargingBalance, ChargingRequest } from '../../../contract/supply/supply-current.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import { supplyJudgement } from './supply-judgement.ts'
 
 /** @throws DesignError `conflicting-input` for what this source of current does not use */
 function requireUsed(request: ChargingRequest, at: string): void {
   const { kind, idleA, idleFraction } = request
-  const refuse = (fields: readonly (keyof ChargingRequest)[], detail: string) => {
+  const refuse = (fields: readonly (keyof ChargingRequest)[], detail: Said) => {
     const [first, ...others] = fields
       .filter(field => request[field] !== undefined)
       .map(field => ({ field: `${at}${field}`, detail }))
     if (first !== undefined) throw new DesignError('conflicting-input', first, ...others)
   }
   if (kind === 'converter') {
-    refuse(
-      ['idleA', 'idleFraction', 'hotFactor'],
-      'A converter gives the same at any engine speed: idle and hot figures belong to an alternator. Give what it really gives as ratedA.'
-    )
+    refuse(['idleA', 'idleFraction', 'hotFactor'], say('refused.a-converter-gives-the-same-at'))
   }
   if (idleA !== undefined && idleFraction !== undefined) {
-    refuse(['idleFraction'], 'Give the output at idle in amperes or as a share of the rated output, not both.')
+    refuse(['idleFraction'], say('refused.give-the-output-at-idle-in'))
   }
 }
 

@@ -3,6 +3,7 @@ import type { EngineOff } from '../../../contract/supply/supply-current.ts'
 import type { BatteryChemistry } from '../../../contract/supply/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import { batteryOhm, restVoltage } from '../fuse/battery-source.ts'
 import { supplyJudgement } from './supply-judgement.ts'
 
@@ -74,7 +75,11 @@ export function batteryExponent(battery: BatteryRequest, ratedHours: number, ass
   throw new DesignError('conflicting-input', {
     field: `${at}reserveMinutes`,
     value: battery.reserveMinutes,
-    detail: `${battery.reserveMinutes} min at 25 A and ${battery.capacityAh} Ah over ${ratedHours} h do not belong to one battery.`
+    detail: say('refused.min-at-25-a-and-ah', {
+      reserveMinutesMin: battery.reserveMinutes,
+      capacityAh: battery.capacityAh,
+      ratedHours
+    })
   })
 }
 

@@ -1,5 +1,7 @@
 /** The refusal of a sheet that does not determine its driver: what is usual, what was given, what is missing. */
-import { DesignError, type Fault } from '../../design-error.ts'
+import type { Said } from '../../../contract/sentences/template.ts'
+import { DesignError, type FoundFault } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import { smallestAdditions } from './complete-set.ts'
 import {
   type PartialSmallSignalSet,
@@ -7,8 +9,6 @@ import {
   type SmallSignalQuantity,
   smallSignalQuantities
 } from './small-signal-quantities.ts'
-
-const USUAL = 'A sheet usually gives fs, Qms, Qes (or Qts), Vas, Sd and Re'
 
 /** What a builder finds soonest on a sheet comes first. */
 const soonest: readonly SmallSignalQuantity[] = [
@@ -29,10 +29,10 @@ type Way = readonly SmallSignalQuantity[]
 
 const effort = (way: Way) => way.reduce((sum, name) => sum + soonest.indexOf(name), 0)
 
-function listed(names: Way, last: 'and' | 'or'): string {
+function listed(names: Way, last: 'and' | 'or'): string | Said {
   const symbols = names.map(name => printedQuantities[name].symbol)
-  const end = symbols.at(-1) ?? 'none of them'
-  return symbols.length < 2 ? end : `${symbols.slice(0, -1).join(', ')} ${last} ${end}`
+  const end = symbols.at(-1) ?? say('refused.none-of-them')
+  return symbols.length < 2 ? end : say(`refused.list-${last}`, { first: symbols.slice(0, -1).join(', '), last: end })
 }
 
 /** What could stand in the place of one figure of a way, the others staying. */
@@ -44,10 +44,10 @@ function insteadOf(name: SmallSignalQuantity, way: Way, ways: readonly Way[]): W
     .sort((a, b) => soonest.indexOf(a) - soonest.indexOf(b))
 }
 
-function faultOf(name: SmallSignalQuantity, way: Way, ways: readonly Way[]): Fault {
+function faultOf(name: SmallSignalQuantity, way: Way, ways: readonly Way[]): FoundFault {
   const instead = insteadOf(name, way, ways)
-  const or = instead.length === 0 ? '' : `; ${listed(instead, 'or')} would do in its place`
-  return { field: `driver.${name}`, detail: `${printedQuantities[name].symbol} is missing${or}.` }
+  const or = instead.length === 0 ? [] : say('refused.in-its-place', { names: listed(instead, 'or') })
+  return { field: `driver.${name}`, detail: say('refused.is-missing', { symbol: printedQuantities[name].symbol, or }) }
 }
 
 /**
@@ -58,6 +58,9 @@ export function missingFigures(given: PartialSmallSignalSet): DesignError {
   const ways = smallestAdditions(given)
   const [way = []] = [...ways].sort((a, b) => effort(a) - effort(b))
   const known = smallSignalQuantities.filter(name => given[name] !== undefined)
-  const detail = `Not enough figures for this driver. ${USUAL}; this one gives ${listed(known, 'and')}.`
+  const detail = say('refused.not-enough-figures-for-this-driver', {
+    usual: say('refused.usual-figures'),
+    given: listed(known, 'and')
+  })
   return new DesignError('missing-input', { field: 'driver', detail }, ...way.map(name => faultOf(name, way, ways)))
 }

@@ -1,6 +1,7 @@
 /** The closed box in closed form. */
 import { DesignError, requirePositive } from '../../design-error.ts'
-import { inDigits } from '../../digits.ts'
+import { toDigits } from '../../digits.ts'
+import { say } from '../../say.ts'
 
 /** What an alignment asks of the drivers: all of them together, the source's resistance in the Q. */
 export interface BoxedDriver {
@@ -49,7 +50,7 @@ export function closedBoxVolumeM3({ qts, vasM3 }: Pick<BoxedDriver, 'qts' | 'vas
       value: qtc,
       minimum: qts,
       unit: '1',
-      detail: `a closed box can only raise Qts ${inDigits(qts, 4)}, not lower it to ${inDigits(qtc, 4)}`
+      detail: say('refused.a-closed-box-can-only-raise', { qts: toDigits(qts, 4), qtc: toDigits(qtc, 4) })
     })
   }
   return vasM3 / ((qtc / qts) ** 2 - 1)

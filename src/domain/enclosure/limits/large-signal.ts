@@ -7,6 +7,7 @@ import { logarithmicGrid } from '../../../numeric/grid.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { present } from '../../present.ts'
+import { say } from '../../say.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
 import { atOneVolt, type UnitDrive } from '../response/response-at-one-volt.ts'
 import { type CompressionCurves, compressionCurves } from './compression.ts'
@@ -42,7 +43,7 @@ export function programmeGrid(request: LimitsRequest, assume: Assumptions): Floa
   const fromHz = assume.take(request.programmeFromHz, 'limits.programmeFromHz', from)
   const toHz = assume.take(request.programmeToHz, 'limits.programmeToHz', to)
   if (toHz > fromHz) return Float64Array.from(logarithmicGrid(fromHz, toHz, PROGRAMME_POINTS))
-  const detail = `The programme ends at ${toHz} Hz, not above its start at ${fromHz} Hz.`
+  const detail = say('refused.the-programme-ends-at-hz-not', { toHz, fromHz })
   const bound = { value: toHz, minimum: fromHz, unit: 'Hz', detail }
   throw new DesignError('conflicting-input', { field: 'limits.programmeToHz', ...bound })
 }
@@ -53,7 +54,7 @@ function governingOf(system: ResponseSystem, limits: Limits, frequenciesHz: Floa
   const drive = atOneVolt(bare, frequenciesHz)
   const curves = limitCurves(bare, drive, limits)
   if (curves.length > 0) return { drive, governing: governingLimit(frequenciesHz, curves) }
-  const detail = 'No limit is known: give the excursion or power of the driver, or what the amplifier can do.'
+  const detail = say('refused.no-limit-is-known-give-the')
   throw new DesignError('missing-input', { field: 'driver.xmaxM', detail })
 }
 

@@ -1,9 +1,9 @@
 /** The largest voltage each limit allows, per frequency, and the level that the lowest of them leaves. */
-
 import type { LimitsRequest } from '../../../contract/enclosures/limits.ts'
 import type { LimitName } from '../../../contract/enclosures/words.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import { enclosureDefaults } from '../model/defaults.ts'
 import type { ResponseSystem } from '../model/response-system.ts'
 import type { UnitDrive } from '../response/response-at-one-volt.ts'
@@ -28,11 +28,11 @@ function amplifierVoltage(limits: LimitsRequest, groupOhm: number, assume: Assum
   const { amplifierVoltageV, amplifierPowerW, amplifierLoadOhm } = limits
   if (amplifierPowerW === undefined) {
     if (amplifierLoadOhm === undefined) return amplifierVoltageV
-    const detail = 'The load of the amplifier belongs to its power; give both or neither.'
+    const detail = say('refused.the-load-of-the-amplifier-belongs')
     throw new DesignError('missing-input', { field: 'limits.amplifierPowerW', detail })
   }
   if (amplifierVoltageV !== undefined) {
-    const detail = 'The amplifier is given by its voltage and by its power; give one of them.'
+    const detail = say('refused.the-amplifier-is-given-by-its')
     throw new DesignError('conflicting-input', { field: 'limits.amplifierVoltageV', detail })
   }
   return Math.sqrt(

@@ -1,10 +1,11 @@
 /** The network of a `custom` enclosure: nodes and elements as the caller names them. */
-
+import type { Said } from '../../../contract/sentences/template.ts'
 import type { Air } from '../../air/air.ts'
 import type { Assumptions } from '../../assume.ts'
-import { DesignError, type Fault } from '../../design-error.ts'
+import { DesignError, type FoundFault } from '../../design-error.ts'
 import type { Driver } from '../../driver/driver.ts'
 import { BEHIND, type Branch, type Chamber, type DriverGroup, OUTSIDE, type Place } from '../../network/network.ts'
+import { say } from '../../say.ts'
 import type { BuiltNetwork, Opening } from './built-network.ts'
 import { endLengths } from './chamber.ts'
 import { enclosureDefaults } from './defaults.ts'
@@ -19,7 +20,7 @@ import type {
 } from './request.ts'
 
 const at = (list: string, index: number, field: string) => `enclosure.${list}[${index}].${field}`
-const missing = (field: string, detail: string) => new DesignError('missing-input', { field, detail })
+const missing = (field: string, detail: Said) => new DesignError('missing-input', { field, detail })
 
 interface Builder {
   readonly air: Air
@@ -33,13 +34,13 @@ function placesOf(chambers: readonly CustomChamberRequest[]): ReadonlyMap<string
     ['outside', OUTSIDE],
     ['behind', BEHIND]
   ])
-  const faults: Fault[] = []
+  const faults: FoundFault[] = []
   chambers.forEach(({ name }, node) => {
     if (places.has(name)) {
       faults.push({
         field: at('chambers', node, 'name'),
         value: name,
-        detail: `"${name}" names another place already.`
+        detail: say('refused.names-another-place-already', { name })
       })
     } else places.set(name, node)
   })
@@ -56,11 +57,11 @@ function lossReactance(
 ): number {
   if (leakQ === undefined && absorptionQ === undefined) {
     if (lossHz === undefined) return 0
-    const detail = 'A frequency of losses says nothing without a loss Q.'
+    const detail = say('refused.a-frequency-of-losses-says-nothing')
     throw new DesignError('conflicting-input', { field: at('chambers', index, 'lossHz'), detail })
   }
   if (lossHz === undefined) {
-    throw missing(at('chambers', index, 'lossHz'), 'A loss Q of a custom chamber needs the frequency it holds at.')
+    throw missing(at('chambers', index, 'lossHz'), say('refused.chamber-loss-frequency'))
   }
   return 1 / (2 * Math.PI * lossHz * compliance)
 }
@@ -90,7 +91,7 @@ const leak = (from: Place, to: Place, resistancePaSPerM3: number): Branch => ({
 function portOf(request: CustomPortRequest, index: number, { air, assume, place }: Builder): Opening {
   const { name, areaM2, lossQ, lossHz } = request
   if (lossQ !== undefined && lossHz === undefined) {
-    throw missing(at('ports', index, 'lossHz'), 'A loss Q of a custom port needs the frequency it holds at.')
+    throw missing(at('ports', index, 'lossHz'), say('refused.port-loss-frequency'))
   }
   echoLossless(lossQ, at('ports', index, 'lossQ'), enclosureDefaults.portFriction, assume)
   const { count, effectiveLengthM } = endLengths(request, assume, `enclosure.ports[${index}]`)
@@ -126,7 +127,7 @@ function groupOf(request: CustomDriverRequest, index: number, driver: Driver, { 
   const count = assume.take(request.count, field('count'), enclosureDefaults.drivers)
   const inSeries = assume.take(request.inSeries, field('inSeries'), enclosureDefaults.inSeries)
   if (count % inSeries !== 0) {
-    const detail = `${count} drivers cannot be split into strings of ${inSeries}.`
+    const detail = say('refused.drivers-cannot-be-split-into-strings.2', { count, inSeries })
     throw new DesignError('conflicting-input', { field: field('inSeries'), value: inSeries, detail })
   }
   return {
@@ -147,7 +148,7 @@ function placeFinder(chambers: readonly CustomChamberRequest[]): FindPlace {
   return (name, field) => {
     const found = places.get(name)
     if (found !== undefined) return found
-    const detail = `"${name}" is neither a chamber nor "outside" or "behind".`
+    const detail = say('refused.is-neither-a-chamber-nor-outside', { name })
     throw new DesignError('unknown-designation', { field, value: name, detail })
   }
 }

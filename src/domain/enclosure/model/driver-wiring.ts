@@ -1,11 +1,11 @@
 /** How the drivers of an enclosure are joined, electrically and in isobaric pairs. */
-
 import type { DriversRequest } from '../../../contract/enclosures/enclosure.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import type { Driver } from '../../driver/driver.ts'
 import type { Connection } from '../../network/network.ts'
 import { present } from '../../present.ts'
+import { say } from '../../say.ts'
 import { enclosureDefaults } from './defaults.ts'
 
 export interface DriverWiring {
@@ -30,7 +30,7 @@ function isobaricOf(request: DriversRequest | undefined, count: number, assume: 
     throw new DesignError('conflicting-input', {
       field: 'drivers.count',
       value: count,
-      detail: 'Isobaric drivers come in pairs; every driver counts, so the count is even.'
+      detail: say('refused.isobaric-drivers-come-in-pairs-every')
     })
   }
   const connection = assume.take(pairs.connection, 'drivers.isobaric.connection', enclosureDefaults.isobaricConnection)
@@ -55,7 +55,11 @@ export function driverWiring(request: DriversRequest | undefined, driver: Driver
     throw new DesignError('conflicting-input', {
       field: 'drivers.inSeries',
       value: strings,
-      detail: `${faces} drivers${pairs === undefined ? '' : ' on each side'} cannot be split into strings of ${strings}.`
+      detail: say('refused.drivers-cannot-be-split-into-strings', {
+        driverCount: faces,
+        each: pairs === undefined ? [] : say('refused.on-each-side'),
+        stringCount: strings
+      })
     })
   }
   const inSeries = pairs?.connection === 'series' ? 2 * strings : strings

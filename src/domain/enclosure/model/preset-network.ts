@@ -14,6 +14,7 @@ import {
   OUTSIDE,
   type Place
 } from '../../network/network.ts'
+import { say } from '../../say.ts'
 import type { BuiltNetwork, Opening } from './built-network.ts'
 import { type ChamberParts, chamberParts } from './chamber.ts'
 import type { DriverWiring } from './driver-wiring.ts'
@@ -27,13 +28,16 @@ function checkShape(enclosure: PresetEnclosureRequest, preset: Preset): void {
     const chamber = enclosure[name]
     const field = `enclosure.${name}`
     if (needed && chamber === undefined) {
-      throw new DesignError('missing-input', { field, detail: `A ${enclosure.kind} enclosure has a ${name} chamber.` })
+      throw new DesignError('missing-input', {
+        field,
+        detail: say('refused.a-enclosure-has-a-chamber', { kind: enclosure.kind, name })
+      })
     }
     const openings = [chamber?.port, chamber?.passiveRadiators].filter(opening => opening !== undefined).length
     if (preset.openings[name] !== undefined && openings !== 1) {
       throw new DesignError(openings === 0 ? 'missing-input' : 'conflicting-input', {
         field: `${field}.port`,
-        detail: `The ${name} chamber of a ${enclosure.kind} enclosure needs either ports or passive radiators.`
+        detail: say('refused.the-chamber-of-a-enclosure-needs', { name, kind: enclosure.kind })
       })
     }
   }

@@ -1,6 +1,7 @@
 /** Whether anything of a network reaches the listener. */
 import { DesignError } from '../../design-error.ts'
 import { type Branch, type DriverGroup, OUTSIDE, type Place } from '../../network/network.ts'
+import { say } from '../../say.ts'
 
 const isChamber = (place: Place) => place >= 0
 
@@ -21,14 +22,12 @@ function drivenChambers(drivers: readonly DriverGroup[], branches: readonly Bran
 export function requireRadiating(drivers: readonly DriverGroup[], branches: readonly Branch[]): void {
   const idle = drivers.findIndex(({ front, rear }) => front === rear)
   if (idle >= 0) {
-    const detail =
-      'Both faces of the cone look at one place: what the one gives, the other takes, and nothing is heard.'
+    const detail = say('refused.both-faces-of-the-cone-look')
     throw new DesignError('conflicting-input', { field: `enclosure.driverGroups[${idle}].rear`, detail })
   }
   const driven = drivenChambers(drivers, branches)
   const leads = ({ from, to }: Branch) => (from === OUTSIDE && driven.has(to)) || (to === OUTSIDE && driven.has(from))
   if (drivers.some(({ front, rear }) => front === OUTSIDE || rear === OUTSIDE) || branches.some(leads)) return
-  const detail =
-    'Nothing that these cones move leads to `outside`: no sound would be heard. Give a cone, a port, passive radiators or a leak that does.'
+  const detail = say('refused.nothing-that-these-cones-move-leads')
   throw new DesignError('conflicting-input', { field: 'enclosure.driverGroups', detail })
 }

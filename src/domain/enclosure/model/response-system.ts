@@ -1,5 +1,4 @@
 /** From a request to the network it describes, ready to be solved at any frequency. */
-
 import { type Air, airOf } from '../../air/air.ts'
 import { type Assumptions, assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
@@ -9,6 +8,7 @@ import { filterSections } from '../../filter/filter-sections.ts'
 import { filteredSolver } from '../../network/filtered-solver.ts'
 import { emptySolution, type Solution } from '../../network/solution.ts'
 import { type NetworkSolver, networkSolver } from '../../network/solver.ts'
+import { say } from '../../say.ts'
 import type { BuiltNetwork } from './built-network.ts'
 import { customNetwork } from './custom-network.ts'
 import { enclosureDefaults } from './defaults.ts'
@@ -47,12 +47,15 @@ function voltageOf({ source }: SystemRequest, groupOhm: number, assume: Assumpti
   if (voltageV !== undefined && (powerW !== undefined || loadOhm !== undefined)) {
     throw new DesignError('conflicting-input', {
       field: powerW === undefined ? 'source.loadOhm' : 'source.powerW',
-      detail: 'Give voltageV, or powerW with loadOhm, not both.'
+      detail: say('refused.give-voltagev-or-powerw-with-loadohm')
     })
   }
   if (voltageV !== undefined) return voltageV
   if (powerW === undefined) {
-    throw new DesignError('missing-input', { field: 'source.voltageV', detail: 'Give the voltage or the power.' })
+    throw new DesignError('missing-input', {
+      field: 'source.voltageV',
+      detail: say('refused.give-the-voltage-or-the-power')
+    })
   }
   return Math.sqrt(powerW * assume.work(loadOhm, 'source.loadOhm', groupOhm, enclosureDefaults.groupOhm))
 }
@@ -61,7 +64,7 @@ function built(request: SystemRequest, driver: Driver, wiring: DriverWiring, air
   const { enclosure, drivers } = request
   if (enclosure.kind !== 'custom') return presetNetwork(enclosure, driver, wiring, air, assume)
   if (drivers !== undefined) {
-    const detail = 'A custom enclosure counts and joins its drivers in enclosure.driverGroups.'
+    const detail = say('refused.a-custom-enclosure-counts-and-joins')
     throw new DesignError('conflicting-input', { field: 'drivers', detail })
   }
   return customNetwork(enclosure, driver, air, assume)

@@ -1,8 +1,8 @@
 /** The frequencies a response is computed at. */
-
 import { logarithmicGrid } from '../../../numeric/grid.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import type { ResponseRequest } from '../model/request.ts'
 import { responseDefaults } from './defaults.ts'
 
@@ -23,7 +23,7 @@ export function frequenciesOf(
       value: toHz,
       minimum: fromHz,
       unit: 'Hz',
-      detail: `The range ends at ${toHz} Hz, not above its start at ${fromHz} Hz.`
+      detail: say('refused.the-range-ends-at-hz-not', { toHz, fromHz })
     })
   }
   return logarithmicGrid(fromHz, toHz, points)

@@ -1,5 +1,4 @@
 /** What a step and a pulse of the source sound like: the course of the pressure in time, and how soon it is over. */
-
 import type { ResponseScalars } from '../../../contract/enclosures/response.ts'
 import type { TimeResponse, TimeResponseRequest } from '../../../contract/enclosures/time-response.ts'
 import { matrixExponential } from '../../../numeric/linear/matrix-exponential.ts'
@@ -8,6 +7,7 @@ import { REFERENCE_PRESSURE_PA } from '../../constants.ts'
 import { DesignError } from '../../design-error.ts'
 import { type StateSpace, stateSpace } from '../../network/state-space.ts'
 import { present } from '../../present.ts'
+import { say } from '../../say.ts'
 import { DISTANCE_M, type ResponseSystem } from '../model/response-system.ts'
 import { responseDefaults } from './defaults.ts'
 
@@ -82,7 +82,7 @@ export function timeResponse(
   const points = assume.take(request.points, 'timeResponse.points', responseDefaults.timePoints)
   const space = stateSpace(system.network, system.sourceOhm, system.filters)
   if (space.order > MOST_STATES) {
-    const detail = `The network has ${space.order} states; the response in time is followed for at most ${MOST_STATES}.`
+    const detail = say('refused.the-network-has-states-the-response', { order: space.order, mostStates: MOST_STATES })
     throw new DesignError('out-of-range', { field: 'timeResponse', value: space.order, maximum: MOST_STATES, detail })
   }
   const step = stepMatrix(space, durationS / (points - 1))
@@ -93,7 +93,7 @@ export function timeResponse(
   const stepRatio = scaled(course(space, step, new Float64Array(space.order), 1, points))
   const impulsePerS = scaled(course(space, step, space.b, 0, points))
   if (![...stepRatio, ...impulsePerS].every(Number.isFinite)) {
-    const detail = 'The parts of this network differ too far in size for its response in time to be followed.'
+    const detail = say('refused.the-parts-of-this-network-differ')
     throw new DesignError('no-solution', { field: 'timeResponse', detail })
   }
   return {

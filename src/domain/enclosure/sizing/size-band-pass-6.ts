@@ -1,11 +1,11 @@
 /** Sixth-order band-passes by search: no closed alignment exists, so four dimensions are fitted to the wanted band on the network. */
-
 import { logarithmicGrid } from '../../../numeric/grid.ts'
 import { simplexMinimum } from '../../../numeric/simplex-minimum.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'
 import { inDigits } from '../../digits.ts'
 import { effectiveLengthM } from '../../port/port-length.ts'
+import { say } from '../../say.ts'
 import type { EnclosureRequest } from '../model/request.ts'
 import { sizingDefaults } from './defaults.ts'
 import type { CandidateResponse } from './sizing.ts'
@@ -37,7 +37,7 @@ export function sizeBandPass6(kind: SixthOrderKind, problem: SizingProblem, assu
   const lowHz = assume.work(request.wanted?.lowHz, 'wanted.lowHz', lowRatio * boxed.fsHz, usualBand)
   const highHz = assume.work(request.wanted?.highHz, 'wanted.highHz', highRatio * boxed.fsHz, usualBand)
   if (!(lowHz * 1.2 < highHz)) {
-    const detail = 'A band-pass needs its upper half-power edge at least a fifth above the lower one.'
+    const detail = say('refused.a-band-pass-needs-its-upper')
     throw new DesignError('conflicting-input', { field: 'wanted.highHz', value: highHz, minimum: lowHz * 1.2, detail })
   }
   const found = searched(kind, problem, lowHz, highHz)

@@ -1,9 +1,9 @@
 /** Fourth-order band-passes: for wanted edges, or the flat and the rippled shape at the level of the bare driver. */
-
 import type { AlignmentId } from '../../../contract/enclosures/words.ts'
 import { DesignError } from '../../design-error.ts'
 import { inDigits } from '../../digits.ts'
 import { effectiveLengthM } from '../../port/port-length.ts'
+import { say } from '../../say.ts'
 import { type BandPass4, bandPass4, bandPass4ForEdges } from '../alignment/band-pass-4.ts'
 import type { Unsuited } from './sizing.ts'
 import type { SizingProblem } from './sizing-problem.ts'
@@ -34,7 +34,7 @@ export function sizeBandPass(problem: SizingProblem): CandidateFamilies {
 function forEdges(problem: SizingProblem, lowHz: number | undefined, highHz: number | undefined): CandidateFamilies {
   if (lowHz === undefined || highHz === undefined || lowHz >= highHz) {
     const field = lowHz === undefined ? 'wanted.lowHz' : 'wanted.highHz'
-    const detail = 'A band-pass needs both half-power edges, the lower below the upper.'
+    const detail = say('refused.a-band-pass-needs-both-half')
     throw new DesignError(lowHz === undefined || highHz === undefined ? 'missing-input' : 'conflicting-input', {
       field,
       detail

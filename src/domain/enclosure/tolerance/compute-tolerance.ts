@@ -46,7 +46,7 @@ interface ToleranceFigures {
 function scattersOf(request: ToleranceRequest, assume: Assumptions): readonly Scatter[] {
   const kelvin = (request.air?.temperatureC ?? 20) + CELSIUS_ZERO_K
   if (request.spread?.temperatureK !== undefined && request.air?.densityKgPerM3 !== undefined) {
-    const detail = 'Air that is given by its density and speed of sound has no temperature to vary.'
+    const detail = say('refused.air-that-is-given-by-its')
     throw new DesignError('conflicting-input', { field: 'spread.temperatureK', detail })
   }
   const seen = new Map<string, number>()
@@ -76,7 +76,7 @@ function sizeOf(request: ToleranceRequest, { system }: Sample, points: number, a
   const weight = Math.max(1, system.network.chambers.length / 2)
   const maximum = Math.floor(MOST_POINTS / ((points + FIGURE_POINTS) * weight))
   if (samples <= maximum) return samples
-  const detail = `${samples} samples of this enclosure at ${points} frequencies would take too long; at most ${maximum}, or fewer frequencies.`
+  const detail = say('refused.samples-of-this-enclosure-at-frequencies', { samples, points, maximum })
   throw new DesignError('out-of-range', { field: 'samples', value: samples, maximum, unit: '1', detail })
 }
 

@@ -1,5 +1,6 @@
 /** The shapes worth looking at: for each number of ports the smallest size that keeps the limit, and the one below it. */
 import { DesignError } from '../../design-error.ts'
+import { say } from '../../say.ts'
 import type { PortShape } from '../port-shape.ts'
 import { portSizingDefaults } from './defaults.ts'
 import { isFlat, round, slot } from './port-design.ts'
@@ -62,7 +63,6 @@ function neededArea(areaM2: number | undefined): number {
   if (areaM2 !== undefined) return areaM2
   throw new DesignError('missing-input', {
     field: 'driver',
-    detail:
-      'The size of the port needs the air it carries: give a driver with its drive, a swept volume, a peak flow, or the size itself.'
+    detail: say('refused.the-size-of-the-port-needs')
   })
 }

@@ -17,6 +17,7 @@ import { filteredSolver } from '../../network/filtered-solver.ts'
 import type { Branch } from '../../network/network.ts'
 import { emptySolution, type Solution } from '../../network/solution.ts'
 import { networkSolver } from '../../network/solver.ts'
+import { say } from '../../say.ts'
 import { effectiveLengthM } from '../port-length.ts'
 import { belowTuning, portSizingDefaults } from './defaults.ts'
 import { displacementRuleAreaM2, RULE_SPEED_SHARE } from './displacement-rule.ts'
@@ -41,7 +42,7 @@ export function portDemand(request: PortSizingRequest, setting: Setting, assume:
   const { driver, sweptVolumeM3, peakFlowM3PerS } = request
   const given = [driver, sweptVolumeM3, peakFlowM3PerS].filter(value => value !== undefined)
   if (given.length > 1) {
-    const detail = 'Give one of the three: a driver with its drive, a swept volume, or a peak flow.'
+    const detail = say('refused.give-one-of-the-three-a')
     throw new DesignError('conflicting-input', { field: driver === undefined ? 'peakFlowM3PerS' : 'driver', detail })
   }
   if (driver !== undefined) return drivenDemand(request, driverOf(driver, setting.air, assume), setting, assume)
@@ -63,7 +64,7 @@ const ofTheDriver = ['drivers', 'source', 'filters', 'leakQ', 'highPassHz'] as c
 function requireNothingDriven(request: PortSizingRequest): void {
   const idle = ofTheDriver.find(field => request[field] !== undefined)
   if (idle === undefined) return
-  const detail = `\`${idle}\` only bears on the air that a driver moves: give the driver, or leave it out.`
+  const detail = say('refused.only-bears-on-the-air-that', { idle })
   throw new DesignError('missing-input', { field: 'driver', detail })
 }
 
@@ -214,11 +215,11 @@ function driveV(
 ): number {
   if (source?.voltageV !== undefined) {
     if (source.powerW === undefined && source.loadOhm === undefined) return source.voltageV
-    const detail = 'Give voltageV, or powerW with loadOhm, not both.'
+    const detail = say('refused.give-voltagev-or-powerw-with-loadohm.2')
     throw new DesignError('conflicting-input', { field: 'source.voltageV', detail })
   }
   if (source?.powerW === undefined && powerW === undefined) {
-    const detail = 'Full drive is not told: give a voltage, a power, or the rated power of the driver.'
+    const detail = say('refused.full-drive-is-not-told-give')
     throw new DesignError('missing-input', { field: 'source.powerW', detail })
   }
   const power = assume.work(source?.powerW, 'source.powerW', count * (powerW ?? 0), enclosureDefaults.ratedPower)

@@ -1,5 +1,4 @@
 /** POST /v1/ports/sizing: area for the air speed, length for the tuning, and an honest word where it does not fit. */
-
 import type { PortSizing, PortSizingRequest } from '../../../contract/ports/port-sizing.ts'
 import type { SourceId } from '../../../contract/sources/source.ts'
 import { type Air, airOf } from '../../air/air.ts'
@@ -10,6 +9,7 @@ import { givenDriverCautions } from '../../driver/given-driver-cautions.ts'
 import { filterDefaults } from '../../filter/defaults.ts'
 import type { Outcome } from '../../outcome.ts'
 import { present } from '../../present.ts'
+import { say } from '../../say.ts'
 import { portSpeeds } from '../air-speed.ts'
 import { equivalentRadiusM, tuningHz } from '../port-length.ts'
 import type { PortShape } from '../port-shape.ts'
@@ -134,12 +134,12 @@ function flareOf({ mouth }: PortSizingRequest, wish: PortWish, assume: Assumptio
 function tuningOf(request: PortSizingRequest, wish: PortWish, unset: Omit<PortSetting, 'tuningHz'>): number {
   if (request.tuningHz !== undefined) {
     if (wish.lengthM === undefined) return request.tuningHz
-    const detail = 'Give the tuning, from which the length follows, or the length, from which the tuning follows.'
+    const detail = say('refused.give-the-tuning-from-which-the')
     throw new DesignError('conflicting-input', { field: 'port.lengthM', detail })
   }
   const shape = wholeShape(wish)
   if (wish.lengthM === undefined || shape === undefined) {
-    const detail = 'Give the tuning, or a port with its size and its length, from which the tuning follows.'
+    const detail = say('refused.give-the-tuning-or-a-port')
     throw new DesignError('missing-input', { field: 'tuningHz', detail })
   }
   const setting = { ...unset, tuningHz: 1 }
@@ -173,7 +173,7 @@ function checked(result: PortSizing): PortSizing {
   if (isComputable(result)) return result
   throw new DesignError('out-of-range', {
     field: 'port',
-    detail: 'Box, driver and port lie too far apart to be computed.'
+    detail: say('refused.box-driver-and-port-lie-too')
   })
 }
 

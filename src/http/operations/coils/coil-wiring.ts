@@ -9,6 +9,7 @@ import { wiringDiagram } from '../../../documents/wiring/wiring-diagram.ts'
 import { ohmNumber } from '../../../domain/coils/coil-loads.ts'
 import { chosenNetwork, wireCoils as compute } from '../../../domain/coils/wire-coils.ts'
 import { DesignError } from '../../../domain/design-error.ts'
+import { say } from '../../../domain/say.ts'
 import { defineOperation } from '../../wire/operation.ts'
 import { coilLaws } from './coil-laws.ts'
 
@@ -17,8 +18,7 @@ function drawing(request: Wiring): string {
   if (chosen === undefined) {
     throw new DesignError('no-solution', {
       field: 'minimumOhm',
-      detail:
-        'No way of joining these coils reaches the minimum load, so there is nothing to draw; the JSON answer lists the loads.'
+      detail: say('refused.nothing-to-draw')
     })
   }
   const { driverCount, coilsPerDriver } = request

@@ -17,11 +17,12 @@ export const searchDesigns = defineOperation({
   result: SearchResultBody,
   costMs: ({ drivers, driverCounts = [1, 2], amplifiers, kinds = plannedKinds, show = 10, shard }) => {
     const systems = (drivers.length * driverCounts.length * amplifiers.length * kinds.length) / (shard?.of ?? 1)
-    return 50 * drivers.length + systems + 200 * Math.min(show, systems)
+    return 20 * drivers.length + systems + 40 * Math.min(show, systems)
   },
   laws: searchLaws,
   compute,
   heavy: true,
+  lines: true,
   examples: {
     estate: { summary: 'Two drivers and two amplifiers for an estate car, 700 to spend', request: estateSearch },
     hatchback: { summary: 'The loudest small closed box', request: hatchbackSearch }

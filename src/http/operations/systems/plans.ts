@@ -13,6 +13,7 @@ import type { PaperOptions } from '../../../documents/plan/plan-paper.ts'
 import { planPdf } from '../../../documents/plan/plan-pdf.ts'
 import { planMarkdown, planText } from '../../../documents/plan/plan-text.ts'
 import { DesignError } from '../../../domain/design-error.ts'
+import { say } from '../../../domain/say.ts'
 import { planSystem as compute, type SystemPlan } from '../../../plan/plan-system.ts'
 import type { Calculation } from '../../wire/calculation.ts'
 import { csvOfRecords } from '../../wire/csv-form.ts'
@@ -41,7 +42,10 @@ function paperOptions(request: PlanRequest, calculation: Calculation): PaperOpti
 function boxOfPlan({ parts: { box }, buildOrder, summary }: SystemPlan) {
   if (box.done && buildOrder !== undefined) return box.request
   const [reason] = summary.reasons
-  throw new DesignError('no-solution', { field: 'car.space', detail: reason?.detail ?? 'No box fits.' })
+  throw new DesignError('no-solution', {
+    field: 'car.space',
+    detail: reason === undefined ? say('refused.no-box-fits') : say('sentences', { all: reason.detail })
+  })
 }
 
 export const planSystem = defineOperation({

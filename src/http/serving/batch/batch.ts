@@ -1,6 +1,9 @@
 /** Runs the calls of a batch: bounded parallelism, order kept, one bad call spoils only itself. */
 import type { JsonSchema } from '../../../contract/field/component.ts'
+import type { LanguageCode } from '../../../contract/sentences/words.ts'
 import { DesignError } from '../../../domain/design-error.ts'
+import { languages } from '../../../domain/languages.ts'
+import { say, spoken } from '../../../domain/say.ts'
 import { designProblem } from '../../wire/design-problem.ts'
 import type { Answer, AnswerOptions, Operation } from '../../wire/operation.ts'
 import { type Problem, type ProblemError, problem } from '../../wire/problem.ts'
@@ -26,9 +29,14 @@ export interface BatchText {
   readonly text: string
 }
 
-function problemOf(error: unknown, operation: Operation, report: BatchMeans['report']): Problem {
-  if (error instanceof DesignError) return designProblem(error, operation.body as JsonSchema)
-  if (error instanceof Refusal) return problem(error.code, error.message, error.errors)
+function problemOf(
+  error: unknown,
+  operation: Operation,
+  report: BatchMeans['report'],
+  language: LanguageCode | undefined
+): Problem {
+  if (error instanceof DesignError) return designProblem(error, operation.body as JsonSchema, language)
+  if (error instanceof Refusal) return problem(error.code, error.message, error.errors, language)
   if (hasLeft(error)) return problem('out-of-time', 'The client has gone.')
   report(error)
   return problem('internal', 'The call met a defect of the service.')
@@ -42,13 +50,14 @@ async function answerOf(call: BatchCall, options: AnswerOptions, means: BatchMea
   if (faults.length > 0)
     return problem(
       'invalid-request',
-      `The call has ${faults.length} ${faults.length === 1 ? 'fault' : 'faults'}.`,
-      faults
+      spoken(say('contract.faults.call', { faults: faults.length }), languages[options.language ?? 'en']),
+      faults,
+      options.language
     )
   try {
     return String((await means.answer(operation, call.request, options)).body)
   } catch (error) {
-    return problemOf(error, operation, means.report)
+    return problemOf(error, operation, means.report, options.language)
   }
 }
 

@@ -80,7 +80,6 @@ function entry(list: readonly { readonly code: string }[]) {
   return (code: string | undefined) => texts.get(code ?? '')
 }
 
-const problems = fixedText('/v1/problems', JSON.stringify({ problems: problemList }))
 /** One of each language: path, tag and text differ. */
 const inEach = <Made>(make: (language: LanguageCode) => Made): Readonly<Record<LanguageCode, Made>> => ({
   en: make('en'),
@@ -93,6 +92,13 @@ const cautions = inEach(language =>
     JSON.stringify({ cautions: cautionList(language) })
   )
 )
+const problems = inEach(language =>
+  fixedText(
+    language === 'en' ? '/v1/problems' : `/v1/problems;${language}`,
+    JSON.stringify({ problems: problemList(language) })
+  )
+)
+const problemEntries = inEach(language => entry(problemList(language)))
 const cautionEntries = inEach(language => entry(cautionList(language)))
 
 const moved = fixedText('/v1/changes', JSON.stringify({ versions: changes }))
@@ -115,7 +121,8 @@ const catalogues: readonly Reading[] = [
     summary: 'Every kind of refusal',
     description: 'What each problem code means and which status it comes with.',
     schema: ProblemCatalogue,
-    text: () => problems
+    text: (_, language) => problems[language],
+    spoken: true
   },
   {
     path: '/v1/problems/:code',
@@ -124,7 +131,8 @@ const catalogues: readonly Reading[] = [
     summary: 'One kind of refusal',
     description: 'The documentation that `type` of a problem document leads to.',
     schema: ProblemKindBody,
-    text: entry(problemList)
+    text: (code, language) => problemEntries[language](code),
+    spoken: true
   },
   {
     path: '/v1/cautions',

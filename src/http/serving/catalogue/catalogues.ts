@@ -6,13 +6,20 @@ import type { LanguageCode } from '../../../contract/sentences/words.ts'
 import { languages } from '../../../domain/languages.ts'
 import { present } from '../../../domain/present.ts'
 import type { Language } from '../../../domain/say.ts'
-import { problemKinds } from '../../wire/problem.ts'
+import { type ProblemCode, problemKinds, problemWords } from '../../wire/problem.ts'
 
 const byCode = ({ code: a }: { code: string }, { code: b }: { code: string }) => (a < b ? -1 : 1)
 
-export const problemList = Object.entries(problemKinds)
-  .map(([code, { status, title, meaning }]) => ({ code, type: `/v1/problems/${code}`, status, title, meaning }))
-  .sort(byCode)
+export const problemList = (language: LanguageCode) =>
+  Object.entries(problemKinds)
+    .map(([code, { status }]) => ({
+      code,
+      type: `/v1/problems/${code}`,
+      status,
+      ...problemWords(language)[code as ProblemCode]
+    }))
+    .map(({ code, type, status, title, meaning }) => ({ code, type, status, title, meaning }))
+    .sort(byCode)
 
 /** The sentences of a code: its own, and its code with a dot. */
 function templatesOf(code: string, { templates }: Language) {

@@ -46,6 +46,11 @@ export const changes: readonly VersionChanges[] = [
       {
         operationId: 'rateFuse',
         figures: ['/fuse/ratingA', '/fuse/type'],
+        text: 'behind a described battery that drives more than the usual families break, a strip for boats, a class T cartridge or a knife-blade link is taken (`marine-strip`, `class-t`, `knife-blade`)'
+      },
+      {
+        operationId: 'rateFuse',
+        figures: ['/fuse/ratingA', '/fuse/type'],
         text: 'loads small enough get small blade fuses'
       },
       {

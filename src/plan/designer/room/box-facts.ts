@@ -1,5 +1,4 @@
 /** What does not change while boxes for one request are compared: sizes allowed, boards, what the drivers need. */
-
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import type { Strategy } from '../../../contract/boxes/words.ts'
 import { assumptions } from '../../../domain/assume.ts'

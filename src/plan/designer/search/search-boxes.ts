@@ -53,12 +53,14 @@ export function grid<Placed extends Place>(problem: DesignProblem<Placed>): read
 const isApart = (a: Spot, b: Spot) =>
   a.kind !== b.kind || Math.abs(a.volume - b.volume) > APART.volume || Math.abs(a.tuning - b.tuning) > APART.tuning
 
-/** Neighbours of a spot; what the caller has fixed does not move. */
+/** Neighbours of a spot within the volumes worth a look; what the caller has fixed does not move. */
 function neighbours<Placed extends Place>(problem: DesignProblem<Placed>, spot: Spot, share: number): readonly Spot[] {
   const wide = (share * Math.LN10) / VOLUMES_PER_DECADE
   const high = problem.tuningHz === undefined && spot.kind === 'vented' ? (share * Math.LN2) / TUNINGS_PER_OCTAVE : 0
   const up = high === 0 ? [0] : [-high, 0, high]
+  const [least, most] = [Math.log(problem.room.fromM3), Math.log(problem.room.toM3)]
   return [-wide, 0, wide]
+    .filter(dv => dv === 0 || (spot.volume + dv >= least && spot.volume + dv <= most))
     .flatMap(dv => up.map(dt => ({ ...spot, volume: spot.volume + dv, tuning: spot.tuning + dt })))
     .filter(({ volume, tuning }) => volume !== spot.volume || tuning !== spot.tuning)
 }

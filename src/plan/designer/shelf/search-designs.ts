@@ -1,12 +1,11 @@
 /** POST /v1/designs/search: every system that can be built of what is at hand, in order, and why the others were dropped. */
-
 import type { SourceId } from '../../../contract/sources/source.ts'
 import type { MergeRequest, SearchPart } from '../../../contract/systems/design-part.ts'
 import type { Design } from '../../../contract/systems/design-result.ts'
 import type { SearchRequest } from '../../../contract/systems/design-search.ts'
 import { type Assumptions, assumptions } from '../../../domain/assume.ts'
 import { type Caution, caution } from '../../../domain/caution.ts'
-import { DesignError, type Fault } from '../../../domain/design-error.ts'
+import { DesignError, type FoundFault } from '../../../domain/design-error.ts'
 import type { Outcome } from '../../../domain/outcome.ts'
 import { present } from '../../../domain/present.ts'
 import { say } from '../../../domain/say.ts'
@@ -71,7 +70,7 @@ function outcomeOf(
 
 function requireShard({ index, of }: Shard): void {
   if (index < of) return
-  const detail = `Of ${of} parts the last has index ${of - 1}.`
+  const detail = say('refused.last-part', { parts: of, last: of - 1 })
   throw new DesignError('out-of-range', { field: 'shard.index', value: index, maximum: of - 1, unit: '1', detail })
 }
 
@@ -95,18 +94,22 @@ export function searchDesigns(request: SearchRequest): Outcome<DesignSearch> {
 function requireWhole({ request, parts }: MergeRequest): void {
   const fingerprint = fingerprintOf(request)
   const of = parts[0]?.shard.of ?? 1
-  const faults = parts.flatMap(({ shard, fingerprint: theirs }, index): Fault[] => {
+  const faults = parts.flatMap(({ shard, fingerprint: theirs }, index): FoundFault[] => {
     const field = `parts[${index}]`
-    if (theirs !== fingerprint) return [{ field: `${field}.fingerprint`, detail: 'The part is of another request.' }]
-    if (shard.of !== of) return [{ field: `${field}.shard.of`, detail: `The first part is one of ${of}.` }]
-    if (shard.index >= of) return [{ field: `${field}.shard.index`, detail: `There are ${of} parts, counted from 0.` }]
+    if (theirs !== fingerprint)
+      return [{ field: `${field}.fingerprint`, detail: say('refused.part-of-another-request') }]
+    if (shard.of !== of) return [{ field: `${field}.shard.of`, detail: say('refused.first-part-of', { parts: of }) }]
+    if (shard.index >= of)
+      return [{ field: `${field}.shard.index`, detail: say('refused.parts-counted', { parts: of }) }]
     const before = parts.findIndex(each => each.shard.index === shard.index)
-    return before < index ? [{ field: `${field}.shard.index`, detail: `Part ${shard.index} is there twice.` }] : []
+    return before < index
+      ? [{ field: `${field}.shard.index`, detail: say('refused.part-twice', { part: shard.index }) }]
+      : []
   })
   const absent = Array.from({ length: of }, (_, index) => index).filter(
     index => !parts.some(({ shard }) => shard.index === index)
   )
-  const missing = { field: 'parts', detail: `Of ${of} parts these are missing: ${absent.join(', ')}.` }
+  const missing = { field: 'parts', detail: say('refused.parts-missing', { parts: of, absent: absent.join(', ') }) }
   const [first, ...others] = faults.length > 0 || absent.length === 0 ? faults : [missing]
   if (first !== undefined) throw new DesignError('conflicting-input', first, ...others)
 }
@@ -119,20 +122,20 @@ function requireNamed({ request, parts }: MergeRequest): void {
   const drivers = new Set(request.drivers.map(({ name }) => name))
   const amplifiers = new Set(request.amplifiers.map(({ name }) => name))
   const unsaid = parts.flatMap(({ cautions }, index) =>
-    cautions.flatMap((each, place): Fault[] => {
+    cautions.flatMap((each, place): FoundFault[] => {
       const field = `parts[${index}].cautions[${place}].sentence`
-      return fromPart(each) === undefined ? [{ field, detail: 'No caution of the catalogue says this.' }] : []
+      return fromPart(each) === undefined ? [{ field, detail: say('refused.no-such-sentence') }] : []
     })
   )
   const unknown = parts.flatMap(({ tried, cautions }, index) =>
-    tried.flatMap((system, place): Fault[] => {
+    tried.flatMap((system, place): FoundFault[] => {
       const field = `parts[${index}].tried[${place}]`
-      if (!drivers.has(system.driver)) return [{ field: `${field}.driver`, detail: 'The search has no such driver.' }]
+      if (!drivers.has(system.driver)) return [{ field: `${field}.driver`, detail: say('refused.no-such-driver') }]
       if (!amplifiers.has(system.amplifier)) {
-        return [{ field: `${field}.amplifier`, detail: 'The search has no such amplifier.' }]
+        return [{ field: `${field}.amplifier`, detail: say('refused.no-such-amplifier') }]
       }
       const caution = system.cautions.findIndex(each => each >= cautions.length)
-      return caution < 0 ? [] : [{ field: `${field}.cautions[${caution}]`, detail: 'The part has no such caution.' }]
+      return caution < 0 ? [] : [{ field: `${field}.cautions[${caution}]`, detail: say('refused.no-such-caution') }]
     })
   )
   const [first, ...others] = [...unsaid, ...unknown].slice(0, MOST_FAULTS)

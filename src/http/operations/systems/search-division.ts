@@ -1,0 +1,28 @@
+/** How a search over a large shelf is divided into calls that a worker does within its time. */
+import type { Static } from 'typebox'
+import type { SearchBody } from '../../../contract/systems/design-search.ts'
+import { MOST_SHARDS, plannedKinds } from '../../../contract/systems/words.ts'
+import { searchDesigns } from './design-search.ts'
+
+/** Systems one worker weighs in some seconds, on the machine of scripts/bench/search.ts. */
+const SYSTEMS_A_PART = 6_000
+/** Parts that somebody who watches sees at least, where there are as many drivers. */
+const WATCHED_PARTS = 4
+
+type Search = Static<typeof SearchBody>
+
+function systemsOf({ drivers, driverCounts = [1, 2], amplifiers, kinds }: Search): number {
+  return drivers.length * driverCounts.length * amplifiers.length * (kinds ?? plannedKinds).length
+}
+
+export const searchDivision = {
+  operationId: searchDesigns.operationId,
+  /** A part that was asked for as such stays whole: whoever asked has divided already. */
+  into: (request: unknown, isWatched: boolean): readonly unknown[] => {
+    const search = request as Search
+    if (search.shard !== undefined) return [search]
+    const wanted = Math.max(Math.ceil(systemsOf(search) / SYSTEMS_A_PART), isWatched ? WATCHED_PARTS : 1)
+    const of = Math.min(wanted, search.drivers.length, MOST_SHARDS)
+    return Array.from({ length: of }, (_, index) => ({ ...search, shard: { index, of } }))
+  }
+} as const
