@@ -1,6 +1,6 @@
 /** Sentences are templates: what they take, how they are printed, and that every language has all of them. */
 import { describe, expect, it } from 'vitest'
-import type { NamesOf, ValuesOf } from '../src/contract/sentences/template.ts'
+import type { NamesOf, ValuesOf } from '../src/contract/sentences/form/template.ts'
 import { inEnglish, listed, say } from '../src/domain/say.ts'
 import { printed } from '../src/domain/template.ts'
 

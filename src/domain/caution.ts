@@ -1,7 +1,7 @@
 /** Doubt, said beside a result. Refusals are {@link DesignError}; a caution never stops a calculation. */
 import { type CautionCode, cautionCatalogue } from '../contract/cautions/catalogue.ts'
 import type { CautionEntry, CautionLevel } from '../contract/cautions/entry.ts'
-import type { Said } from '../contract/sentences/template.ts'
+import type { Said } from '../contract/sentences/form/template.ts'
 import type { SourceId } from '../contract/sources/source.ts'
 import { present } from './present.ts'
 import { inEnglish } from './say.ts'

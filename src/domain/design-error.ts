@@ -2,7 +2,7 @@
  * The one way a design calculation refuses. It carries data, never an HTTP status:
  * src/http turns the code into a status and the field into a JSON pointer.
  */
-import type { Said } from '../contract/sentences/template.ts'
+import type { Said } from '../contract/sentences/form/template.ts'
 import { listed, say, type Worded, worded } from './say.ts'
 
 const designErrorCodes = [

@@ -1,4 +1,4 @@
-import type { Figure } from '../contract/sentences/template.ts'
+import type { Figure } from '../contract/sentences/form/template.ts'
 
 /** How many digits a figure has in a sentence: enough to act on, no more than the model bears. */
 const USUAL_DIGITS = 3

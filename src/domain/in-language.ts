@@ -1,5 +1,5 @@
 /** Says again in another language whatever keeps the sentence behind its text. */
-import type { Said, SaidFields } from '../contract/sentences/template.ts'
+import type { Said, SaidFields } from '../contract/sentences/form/template.ts'
 import { type Language, spoken } from './say.ts'
 
 type Plain = Readonly<Record<string, unknown>>

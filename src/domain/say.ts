@@ -1,7 +1,7 @@
 /** What the service says: a sentence of the catalogue with its values, and its English text. */
 import { cautionCatalogue } from '../contract/cautions/catalogue.ts'
 import { english } from '../contract/sentences/english.ts'
-import type { Said, SaidFields, ValuesOf } from '../contract/sentences/template.ts'
+import type { Said, SaidFields, ValuesOf } from '../contract/sentences/form/template.ts'
 import { type Printable, printed, type Writing } from './template.ts'
 
 type English = typeof english

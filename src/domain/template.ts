@@ -1,4 +1,4 @@
-/** Reads the templates of sentences and prints them with their values; see contract/sentences/template. */
+/** Reads the templates of sentences and prints them with their values; see contract/sentences/form. */
 
 /** The number, word or ready text of a name. */
 export type Printable = number | string

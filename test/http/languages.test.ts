@@ -6,7 +6,7 @@ import { german, germanMeanings } from '../../src/contract/sentences/german.ts'
 import { languages } from '../../src/domain/languages.ts'
 import { printed } from '../../src/domain/template.ts'
 import { acceptedLanguage } from '../../src/http/serving/language.ts'
-import { type ProblemCode, problemKinds } from '../../src/http/wire/problem.ts'
+import { type ProblemCode, problemKinds } from '../../src/http/wire/problem-kinds.ts'
 import { testApp } from '../support/call.ts'
 
 let app: Awaited<ReturnType<typeof testApp>>

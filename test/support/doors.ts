@@ -13,7 +13,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'touch-voltage'
   ],
   'domain/box/assembly': ['assembly-units', 'board-marks', 'joint-screws', 'take-apart'],
-  'domain/box/boot': ['boot-ranges', 'box-fit', 'size-limits'],
+  'domain/box/boot': ['axes', 'boot-ranges', 'box-fit', 'size-limits'],
   'domain/box/layout': ['displaced', 'formulas', 'lay-out-box', 'lift', 'size-path'],
   'domain/box/request': [
     'boards-of-face',
@@ -73,6 +73,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'formulas',
     'fuse-cautions',
     'fuse-families-iso-8820',
+    'fuse-family',
     'fuse-judgement',
     'fuse-rating',
     'protected-cable',
@@ -205,7 +206,6 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'score-basis',
     'search-combinations',
     'search-electrics',
-    'search-enclosure',
     'search-limits',
     'search-rejection',
     'search-request',
@@ -216,7 +216,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
   'plan/designer/evaluate': ['box-response', 'design-grid', 'driver-tables', 'held-level', 'listening'],
   'plan/designer/room': ['box-facts', 'box-room', 'ports-of-area', 'stands-any'],
   'plan/designer/search': ['design-problem', 'goals', 'remembered', 'search-boxes', 'weigh-design'],
-  'plan/designer/shelf': ['question', 'search-designs'],
+  'plan/designer/shelf': ['search-designs'],
   'plan/electric': [
     'circuit-figures',
     'plan-circuit',
@@ -250,7 +250,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'system-figures',
     'wished-attempts'
   ],
-  'plan/load': ['plan-load', 'set-gain'],
+  'plan/load': ['joined-drivers', 'plan-load', 'set-gain'],
   'plan/readings': ['plan-readings'],
   'plan/remedies': ['plan-remedies'],
   'plan/request': [

@@ -3,7 +3,7 @@ import type { JsonSchema } from '../../src/contract/field/component.ts'
 import { DesignError } from '../../src/domain/design-error.ts'
 import { designProblem } from '../../src/http/wire/design-problem.ts'
 import type { Operation } from '../../src/http/wire/operation.ts'
-import { problemKinds } from '../../src/http/wire/problem.ts'
+import { problemKinds } from '../../src/http/wire/problem-kinds.ts'
 import { requestValidator } from '../../src/http/wire/request-validator.ts'
 
 interface Reply {

@@ -1,7 +1,7 @@
 /** Which coil version of the same drivers an amplifier would give its published power into. */
 import type { MatchOption } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { MatchVerdict } from '../../contract/amplifiers/words.ts'
-import type { Said } from '../../contract/sentences/template.ts'
+import type { Said } from '../../contract/sentences/form/template.ts'
 import { toDigits } from '../digits.ts'
 import { say } from '../say.ts'
 import type { ResolvedAmplifier } from './amplifier-sheet.ts'

@@ -1,6 +1,6 @@
 /** What to mind about an amplifier and its drivers. */
 import type { AmplifierSheet, MatchOption } from '../../contract/amplifiers/amplifier-matching.ts'
-import type { Said } from '../../contract/sentences/template.ts'
+import type { Said } from '../../contract/sentences/form/template.ts'
 import { type Caution, caution } from '../caution.ts'
 import { toDigits } from '../digits.ts'
 import { listed, say } from '../say.ts'

@@ -1,7 +1,7 @@
 /** Every balanced way of putting like drivers on the outputs of an amplifier, and how its power fits them. */
 import type { MatchOption } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { MatchVerdict } from '../../contract/amplifiers/words.ts'
-import type { Said } from '../../contract/sentences/template.ts'
+import type { Said } from '../../contract/sentences/form/template.ts'
 import { numberOf, product, rational, rationalOf } from '../../numeric/rational.ts'
 import { disproved } from '../circuit/load/amplifier-draw.ts'
 import { arrangementWith, divisors, joinText } from '../coils/arrangements.ts'

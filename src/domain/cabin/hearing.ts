@@ -1,5 +1,5 @@
 /** Whether the level is one for ears. */
-import type { Said } from '../../contract/sentences/template.ts'
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { EarPlace } from '../../contract/systems/words.ts'
 import { type Caution, caution } from '../caution.ts'
 import { fixed } from '../digits.ts'

@@ -1,6 +1,6 @@
 /** One driver, coils already joined: whichever parameter set a caller gives becomes the mechanical set the network computes with. */
 import type { DriverRequest } from '../../contract/drivers/driver.ts'
-import type { Said } from '../../contract/sentences/template.ts'
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { Air } from '../air/air.ts'
 import { type Assumptions, assumptions } from '../assume.ts'
 import { DesignError, type FoundFault } from '../design-error.ts'

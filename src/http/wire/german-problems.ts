@@ -1,10 +1,5 @@
 /** Titles and meanings of refusals in German. */
-import type { ProblemCode } from './problem.ts'
-
-export interface ProblemWords {
-  readonly title: string
-  readonly meaning: string
-}
+import type { ProblemCode, ProblemWords } from './problem-kinds.ts'
 
 export const germanProblems: Readonly<Record<ProblemCode, ProblemWords>> = {
   'not-positive': {

@@ -2,7 +2,7 @@
 import Type from 'typebox'
 import { component, ref } from '../../contract/field/component.ts'
 import { choice } from '../../contract/field/quantities.ts'
-import { problemKinds } from './problem.ts'
+import { problemKinds } from './problem-kinds.ts'
 
 const ProblemErrorBody = component('ProblemError', 'One fault of the request.', {
   pointer: Type.String({ description: 'JSON pointer (RFC 6901) to the fault in the request' }),

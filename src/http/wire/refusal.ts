@@ -1,5 +1,6 @@
 /** A refusal that HTTP itself makes, before or around the calculation; the domain's own is DesignError. */
-import type { ProblemCode, ProblemError } from './problem.ts'
+import type { ProblemError } from './problem.ts'
+import type { ProblemCode } from './problem-kinds.ts'
 
 /** The client closed its connection before the answer had left: no fault, and no work for anybody. */
 export class ClientGone extends Error {

@@ -1,7 +1,7 @@
 /** What is wrong with a request, from the validator's findings: one entry a fault, each with its pointer and bound. */
 import type { ErrorObject } from 'ajv'
 import { type JsonSchema, resolve } from '../../contract/field/component.ts'
-import type { Said } from '../../contract/sentences/template.ts'
+import type { Said } from '../../contract/sentences/form/template.ts'
 import { present } from '../../domain/present.ts'
 import { listed, say, worded } from '../../domain/say.ts'
 import { nearestName } from './nearest-name.ts'

@@ -8,7 +8,7 @@ import type { Response } from '../../domain/enclosure/answer/compute-response.ts
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { airSpeedLevel, portSpeeds } from '../../domain/port/air-speed.ts'
 import { present } from '../../domain/present.ts'
-import type { JoinedDrivers } from '../load/plan-load.ts'
+import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import type { ResolvedPlan } from '../request/resolved-plan.ts'
 import { pageOne } from './page-one.ts'
 import type { PlanParts } from './plan-parts.ts'

@@ -2,7 +2,7 @@
 import type { PlanCircuit } from '../../contract/systems/plan-circuit.ts'
 import type { PlanFigures } from '../../contract/systems/plan-summary.ts'
 import { present } from '../../domain/present.ts'
-import type { JoinedDrivers } from '../load/plan-load.ts'
+import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import type { PlanParts } from './plan-parts.ts'
 
 function ofBox({ box }: PlanParts): PlanFigures {

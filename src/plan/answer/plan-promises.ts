@@ -7,7 +7,7 @@ import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts
 import { say } from '../../domain/say.ts'
 import type { BoxPart } from '../enclosure/plan-box.ts'
 import type { ResponsePart } from '../enclosure/plan-response.ts'
-import type { JoinedDrivers } from '../load/plan-load.ts'
+import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import type { PlanEnclosure } from '../request/plan-request.ts'
 
 /** Differences that the step of a saw makes. */

@@ -1,6 +1,6 @@
 /** What belongs to the system and is not planned: said, so that nobody takes bill and picture for the whole. */
 import type { CautionLevel } from '../../contract/cautions/entry.ts'
-import type { Said } from '../../contract/sentences/template.ts'
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { type Caution, caution } from '../../domain/caution.ts'
 import { say, worded } from '../../domain/say.ts'

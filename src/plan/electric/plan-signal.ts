@@ -6,7 +6,7 @@ import { present } from '../../domain/present.ts'
 import { setUpSignal } from '../../domain/signal/set-up-signal.ts'
 import { CROSSOVER_ORDER, crossoverHz } from '../enclosure/plan-crossover.ts'
 import { protectiveCornerHz, type ResponsePart } from '../enclosure/plan-response.ts'
-import type { JoinedDrivers } from '../load/plan-load.ts'
+import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { type Part, runPart, waitingFor } from '../request/part.ts'
 import { amplifierV } from './converter.ts'
 

@@ -5,7 +5,7 @@ import { type PlannedKind, plannedKinds } from '../../contract/systems/words.ts'
 import { sizeEnclosure } from '../../domain/enclosure/sizing/size-enclosure.ts'
 import type { EnclosureCandidate } from '../../domain/enclosure/sizing/sizing.ts'
 import { present } from '../../domain/present.ts'
-import type { JoinedDrivers } from '../load/plan-load.ts'
+import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { type Part, runPart } from '../request/part.ts'
 import { acousticDriver, type DriverPart, joinedDrivers } from './plan-drivers.ts'
 

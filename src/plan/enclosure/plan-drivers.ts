@@ -7,7 +7,7 @@ import { coilFactors } from '../../domain/driver/coil-connection.ts'
 import { completeDriverParameters } from '../../domain/driver/complete-driver-parameters.ts'
 import type { DriverParametersRequest } from '../../domain/driver/driver-parameters.ts'
 import { present } from '../../domain/present.ts'
-import type { JoinedDrivers } from '../load/plan-load.ts'
+import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { type Part, runPart } from '../request/part.ts'
 
 export type DriverPart = Part<DriverParametersRequest, DriverParameters>

@@ -4,7 +4,7 @@ import { toDigits } from '../../domain/digits.ts'
 import { computeResponse } from '../../domain/enclosure/answer/compute-response.ts'
 import type { ResponseRequest } from '../../domain/enclosure/model/request.ts'
 import { say } from '../../domain/say.ts'
-import type { JoinedDrivers } from '../load/plan-load.ts'
+import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { runPart } from '../request/part.ts'
 import type { ResponsePart } from './plan-response.ts'
 

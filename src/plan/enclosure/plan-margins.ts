@@ -13,7 +13,7 @@ import { type EarLimits, type SpotEar, spotEar } from '../designer/around/spot-e
 import { heardChanges } from '../designer/around/what-if.ts'
 import type { DriveLimits } from '../designer/evaluate/box-response.ts'
 import type { DriverWish } from '../designer/evaluate/driver-tables.ts'
-import type { JoinedDrivers } from '../load/plan-load.ts'
+import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { drivenGroup } from './driven-group.ts'
 import { searchedAirSpeed } from './goal-designs.ts'
 import { headroomText } from './headroom-text.ts'

@@ -6,7 +6,7 @@ import { computeResponse, type Response } from '../../domain/enclosure/answer/co
 import { type ConeNeeds, coneNeeds, highestChamberPressurePa } from '../../domain/enclosure/answer/trial-answers.ts'
 import type { ResponseRequest } from '../../domain/enclosure/model/request.ts'
 import { present } from '../../domain/present.ts'
-import type { JoinedDrivers } from '../load/plan-load.ts'
+import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { type Part, runPart } from '../request/part.ts'
 import { usual } from '../request/plan-usual.ts'
 import { CROSSOVER_ORDER, crossoverHz } from './plan-crossover.ts'

@@ -1,6 +1,6 @@
 /** What every box of a plan is tried for. */
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
-import type { JoinedDrivers } from '../load/plan-load.ts'
+import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import type { DriverPart } from './plan-drivers.ts'
 
 export interface Setting {

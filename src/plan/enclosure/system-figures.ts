@@ -2,7 +2,7 @@
 import type { SystemFigures } from '../../contract/systems/plan-choice.ts'
 import { computeResponse } from '../../domain/enclosure/answer/compute-response.ts'
 import { present } from '../../domain/present.ts'
-import type { JoinedDrivers } from '../load/plan-load.ts'
+import type { JoinedDrivers } from '../load/joined-drivers.ts'
 import { runPart } from '../request/part.ts'
 import type { BoxPart } from './plan-box.ts'
 import type { ResponsePart } from './plan-response.ts'

@@ -5,7 +5,6 @@ import type {
   MatchOption
 } from '../../contract/amplifiers/amplifier-matching.ts'
 import type { CoilWiring, CoilWiringRequest } from '../../contract/coils/coil-wiring.ts'
-import type { CoilConnection } from '../../contract/drivers/words.ts'
 import type { SpeakerCableRequest } from '../../contract/supply/speaker-cable.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { ratingsText } from '../../domain/amplifier/amplifier-sheet.ts'
@@ -18,38 +17,13 @@ import { toDigits } from '../../domain/digits.ts'
 import { type Part, refusedBy, runPart, waitingFor } from '../request/part.ts'
 import { matchedSheet } from '../request/plan-amplifier.ts'
 import type { ResolvedPlan } from '../request/resolved-plan.ts'
+import type { JoinedDrivers } from './joined-drivers.ts'
 import { withGainFor } from './set-gain.ts'
 
 export interface PlannedLoad {
   readonly matching: Part<AmplifierMatchRequest, AmplifierMatch>
   readonly wiring: Part<CoilWiringRequest, CoilWiring>
   readonly joined?: JoinedDrivers
-}
-
-/** How the drivers end up electrically, for the acoustic parts. */
-export interface JoinedDrivers {
-  readonly connection: CoilConnection
-  readonly driversInSeries: number
-  readonly loadOhm: number
-  readonly outputs: number
-  /** Sum of the ratings of the drivers on one output. */
-  readonly driversPowerW: number
-  readonly bridged: boolean
-  readonly targetVoltageV: number
-  /** RMS each output can give into its load. */
-  readonly amplifierVoltageV: number
-  /** RMS of all outputs together, as the amplifier can give it into this load. */
-  readonly amplifierPowerW: number
-  /** The same, or that of the rating where only a lower bound is known: what the supply is sized for. */
-  readonly supplyPowerW: number
-  /** RMS of all outputs together after the gain is set. */
-  readonly powerW: number
-  /** Of each output, where the gain is set for less than amplifier and drivers bear. */
-  readonly gainPowerW?: number
-  /** RMS of all outputs together that amplifier and drivers bear. */
-  readonly bornePowerW: number
-  /** Of the loudspeaker cable. */
-  readonly seriesOhm: number
 }
 
 function matchingRequest(request: PlanRequest, powerW: number): AmplifierMatchRequest {

@@ -1,5 +1,5 @@
 /** The gain set for less than amplifier and drivers bear, where a box plays lower or louder so. */
-import type { JoinedDrivers } from './plan-load.ts'
+import type { JoinedDrivers } from './joined-drivers.ts'
 
 /** A dial and a meter are read to three digits. */
 const DIGITS = 3

@@ -1,5 +1,5 @@
 /** One part of a plan: what was asked of an operation and what it gave, or why it could not be done. */
-import type { Said } from '../../contract/sentences/template.ts'
+import type { Said } from '../../contract/sentences/form/template.ts'
 import { DesignError, type DesignErrorCode, type Fault } from '../../domain/design-error.ts'
 import type { Outcome } from '../../domain/outcome.ts'
 import { say, worded } from '../../domain/say.ts'

@@ -1,5 +1,5 @@
 /** What a plan cannot use of what it is told is refused at its door, so that nothing is dropped. */
-import type { Said } from '../../contract/sentences/template.ts'
+import type { Said } from '../../contract/sentences/form/template.ts'
 import type { PlanRequest } from '../../contract/systems/plan-request.ts'
 import { DesignError, type FoundFault } from '../../domain/design-error.ts'
 import { say } from '../../domain/say.ts'

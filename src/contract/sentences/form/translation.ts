@@ -1,5 +1,5 @@
 /** Holds the templates of another language against the English ones. */
-import type { NamesOf } from '../template.ts'
+import type { NamesOf } from './template.ts'
 
 type Agrees<English, Other> = {
   readonly [Id in keyof English & keyof Other]: English[Id] extends string

@@ -3,8 +3,9 @@ import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError } from '../../design-error.ts'
 import { say } from '../../say.ts'
 import type { BoxTask } from '../request/box-task.ts'
+import type { Axis } from './axes.ts'
 import { placeInBoot } from './boot-place.ts'
-import type { Axis, Ranges } from './size-limits.ts'
+import type { Ranges } from './size-limits.ts'
 
 export function standsInBoot({ request }: BoxTask, { width, height, depth }: Readonly<Record<Axis, number>>): boolean {
   const { widthM, depthM, keepOuts } = request.limits ?? {}

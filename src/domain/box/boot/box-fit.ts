@@ -5,9 +5,9 @@ import { toMm } from '../../digits.ts'
 import { present } from '../../present.ts'
 import { say } from '../../say.ts'
 import type { OuterSize } from '../shell/outer-size.ts'
+import { type Axis, axes } from './axes.ts'
 import { placeInBoot } from './boot-place.ts'
 import { type OpeningFit, openingFit } from './pass-opening.ts'
-import { type Axis, axes } from './size-limits.ts'
 
 interface Spare {
   readonly axis: Axis

@@ -4,7 +4,7 @@ import type { FaceName } from '../../../contract/boxes/words.ts'
 import { tubeOuter } from '../slot/tube.ts'
 import { clearanceRules } from '../solids/clearances.ts'
 import { frontGaps, leastLineM } from '../solids/front-gaps.ts'
-import type { Axis } from './size-limits.ts'
+import type { Axis } from './axes.ts'
 
 /** Along which sizes a face lies, the line of drivers first, and which lies behind it. */
 const sizesOfFace: Readonly<

@@ -8,10 +8,8 @@ import { LEAST_OVER_SLOT_M } from '../slot/slot-port.ts'
 import { tubeOuter } from '../slot/tube.ts'
 import { clearanceRules } from '../solids/clearances.ts'
 import { frontGaps, leastLineM } from '../solids/front-gaps.ts'
+import { type Axis, axes } from './axes.ts'
 import { faceNeed } from './face-needs.ts'
-
-export const axes = ['width', 'height', 'depth'] as const
-export type Axis = (typeof axes)[number]
 
 interface Range {
   readonly min: number

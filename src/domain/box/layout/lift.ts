@@ -1,5 +1,5 @@
 /** How many people carry a box over the sill, and what to leave out of it until it stands in the car. */
-import type { Said } from '../../../contract/sentences/template.ts'
+import type { Said } from '../../../contract/sentences/form/template.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { fixed } from '../../digits.ts'
 import { inEnglish, say } from '../../say.ts'

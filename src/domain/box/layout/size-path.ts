@@ -1,6 +1,7 @@
 /** A way from the smallest to the largest box, along which sizing looks for its volume. */
 import type { Strategy } from '../../../contract/boxes/words.ts'
-import { type Axis, axes, type Ranges } from '../boot/size-limits.ts'
+import { type Axis, axes } from '../boot/axes.ts'
+import type { Ranges } from '../boot/size-limits.ts'
 import type { Three } from './size-refusals.ts'
 
 /** Inside width : height : depth that a balanced box keeps where the limits let it. */

@@ -3,7 +3,8 @@ import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
 import { DesignError } from '../../design-error.ts'
 import { toDigits } from '../../digits.ts'
 import { listed, say } from '../../say.ts'
-import { type Axis, axes, freeAxes, type Ranges } from '../boot/size-limits.ts'
+import { type Axis, axes } from '../boot/axes.ts'
+import { freeAxes, type Ranges } from '../boot/size-limits.ts'
 
 export type Three = Readonly<Record<Axis, number>>
 

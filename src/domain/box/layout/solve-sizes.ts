@@ -1,17 +1,9 @@
 /** Outer sizes for a wanted net volume inside the limits. */
 import { DesignError } from '../../design-error.ts'
 import { say } from '../../say.ts'
+import { type Axis, axes } from '../boot/axes.ts'
 import { noPlace, places, standsInBoot } from '../boot/boot-ranges.ts'
-import {
-  type Axis,
-  axes,
-  freeAxes,
-  frontDiameters,
-  noFit,
-  type Ranges,
-  rangeFaults,
-  sizeRanges
-} from '../boot/size-limits.ts'
+import { freeAxes, frontDiameters, noFit, type Ranges, rangeFaults, sizeRanges } from '../boot/size-limits.ts'
 import type { ShellSizes } from '../request/shell-sizes.ts'
 import type { BracedTask } from '../stiffness/brace-plan.ts'
 import { isTouched } from './box-clearances.ts'

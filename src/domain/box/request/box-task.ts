@@ -1,6 +1,6 @@
 /** The request with every default filled in and recorded, and its contradictions refused. */
 import type { BoxRequest } from '../../../contract/boxes/box-panels.ts'
-import type { Said } from '../../../contract/sentences/template.ts'
+import type { Said } from '../../../contract/sentences/form/template.ts'
 import { type Air, airOf, standardAir } from '../../air/air.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'

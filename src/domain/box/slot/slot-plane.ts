@@ -1,5 +1,5 @@
 /** In which plane of the box a slot runs, and how that plane lies in the box. */
-import type { Said } from '../../../contract/sentences/template.ts'
+import type { Said } from '../../../contract/sentences/form/template.ts'
 import { bounds, edgeLine, type Line, type Point2, type Polygon } from '../../../numeric/geometry/polygon.ts'
 import { DesignError } from '../../design-error.ts'
 import { say } from '../../say.ts'

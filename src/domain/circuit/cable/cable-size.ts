@@ -1,5 +1,5 @@
 /** A cable size of one of three series. A gauge number without its series is not a size: SAE 4 holds a tenth less than 4 AWG. */
-import type { Said } from '../../../contract/sentences/template.ts'
+import type { Said } from '../../../contract/sentences/form/template.ts'
 import type { GaugeSystem } from '../../../contract/supply/words.ts'
 import { DesignError } from '../../design-error.ts'
 import { say } from '../../say.ts'

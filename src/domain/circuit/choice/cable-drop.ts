@@ -1,5 +1,5 @@
 /** What a cable choice says of its drop: what is lost in all, what of it was assumed, and the size that just misses. */
-import type { Said } from '../../../contract/sentences/template.ts'
+import type { Said } from '../../../contract/sentences/form/template.ts'
 import type { CableChoice, ChosenCable } from '../../../contract/supply/supply-cables.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { fixed, toDigits } from '../../digits.ts'

@@ -1,5 +1,5 @@
 /** Cautions on a chosen fuse, each with the figures that triggered it. */
-import type { Said } from '../../../contract/sentences/template.ts'
+import type { Said } from '../../../contract/sentences/form/template.ts'
 import type { Selectivity } from '../../../contract/supply/supply-fuses.ts'
 import type { FuseType } from '../../../contract/supply/words.ts'
 import { type Caution, catalogued, caution } from '../../caution.ts'

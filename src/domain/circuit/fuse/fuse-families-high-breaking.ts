@@ -1,5 +1,5 @@
 /** Fuse-links that break what lithium and large batteries drive into a short circuit. */
-import type { FuseFamily } from './fuse-families-iso-8820.ts'
+import type { FuseFamily } from './fuse-family.ts'
 
 /** The one nearest to vehicle practice first. */
 export const highBreakingFamilies = [

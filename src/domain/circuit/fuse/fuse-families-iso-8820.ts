@@ -1,19 +1,7 @@
 /** Fuse-links for road vehicles: families, ratings, voltage and breaking capacity. */
-import type { SourceId } from '../../../contract/sources/source.ts'
 import type { FuseType } from '../../../contract/supply/words.ts'
 import { highBreakingFamilies } from './fuse-families-high-breaking.ts'
-
-export interface FuseFamily {
-  readonly type: FuseType
-  readonly form: string
-  readonly standard: string
-  /** Rated voltages made [V]. */
-  readonly voltagesV: readonly number[]
-  readonly breakingA: number
-  readonly ratingsA: readonly number[]
-  readonly source: SourceId
-  readonly status: string
-}
+import type { FuseFamily } from './fuse-family.ts'
 
 /** In the order they are preferred for a feeder: blades in a sealed holder first, then bolt-down by size. */
 export const fuseFamilies = [

@@ -4,7 +4,8 @@ import { DesignError } from '../../design-error.ts'
 import { say } from '../../say.ts'
 import { type Breaking, breakingCurrent } from './battery-source.ts'
 import { highBreakingFamilies } from './fuse-families-high-breaking.ts'
-import { type FuseFamily, fuseFamilies, fuseFamily, voltageClass } from './fuse-families-iso-8820.ts'
+import { fuseFamilies, fuseFamily, voltageClass } from './fuse-families-iso-8820.ts'
+import type { FuseFamily } from './fuse-family.ts'
 import { fuseDeratingTypeE, fuseJudgement } from './fuse-judgement.ts'
 
 /**

@@ -1,5 +1,5 @@
 /** Whether an amplifier is made for the supply it is put on: one of another class dies, or never starts. */
-import type { Said } from '../../../contract/sentences/template.ts'
+import type { Said } from '../../../contract/sentences/form/template.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { fixed } from '../../digits.ts'
 import { say } from '../../say.ts'

@@ -1,10 +1,11 @@
 /** What cables and fuses of a circuit carry and break, said where it is too much. */
-import type { Said } from '../../../contract/sentences/template.ts'
+import type { Said } from '../../../contract/sentences/form/template.ts'
 import type { Circuit, CircuitFuse } from '../../../contract/supply/supply-circuit.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { fixed, toDigits } from '../../digits.ts'
 import { listed, say } from '../../say.ts'
-import { type FuseFamily, fuseFamilies, voltageClass } from '../fuse/fuse-families-iso-8820.ts'
+import { fuseFamilies, voltageClass } from '../fuse/fuse-families-iso-8820.ts'
+import type { FuseFamily } from '../fuse/fuse-family.ts'
 import { fuseJudgement } from '../fuse/fuse-judgement.ts'
 import { circuitJudgement } from './circuit-judgement.ts'
 import type { CablePart, CircuitParts } from './circuit-parts.ts'

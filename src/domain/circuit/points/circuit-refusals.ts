@@ -1,5 +1,5 @@
 /** Graphs that are no circuit. */
-import type { Said } from '../../../contract/sentences/template.ts'
+import type { Said } from '../../../contract/sentences/form/template.ts'
 import type { CircuitRequest } from '../../../contract/supply/supply-circuit.ts'
 import { DesignError } from '../../design-error.ts'
 import { say } from '../../say.ts'

@@ -1,5 +1,5 @@
 /** What the voltages of a solved circuit say: collapse, drop-out, losses, batteries that help. */
-import type { Said } from '../../../contract/sentences/template.ts'
+import type { Said } from '../../../contract/sentences/form/template.ts'
 import type { CircuitRequest, CircuitState } from '../../../contract/supply/supply-circuit.ts'
 import type { CircuitLevel, EngineState } from '../../../contract/supply/words.ts'
 import { type Caution, caution } from '../../caution.ts'

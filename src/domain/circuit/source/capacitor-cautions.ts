@@ -1,5 +1,5 @@
 /** A capacitor on a fuse draws the fault current of the battery, and keeps its charge when the battery is off. */
-import type { Said } from '../../../contract/sentences/template.ts'
+import type { Said } from '../../../contract/sentences/form/template.ts'
 import type { CapacitorEffect } from '../../../contract/supply/supply-current.ts'
 import { type Caution, caution } from '../../caution.ts'
 import { toDigits } from '../../digits.ts'

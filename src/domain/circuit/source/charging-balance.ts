@@ -1,5 +1,5 @@
 /** Whether the alternator, or the converter of a car without one, keeps up with the music. */
-import type { Said } from '../../../contract/sentences/template.ts'
+import type { Said } from '../../../contract/sentences/form/template.ts'
 import type { ChargingBalance, ChargingRequest } from '../../../contract/supply/supply-current.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError } from '../../design-error.ts'

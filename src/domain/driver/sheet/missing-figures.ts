@@ -1,5 +1,5 @@
 /** The refusal of a sheet that does not determine its driver: what is usual, what was given, what is missing. */
-import type { Said } from '../../../contract/sentences/template.ts'
+import type { Said } from '../../../contract/sentences/form/template.ts'
 import { DesignError, type FoundFault } from '../../design-error.ts'
 import { say } from '../../say.ts'
 import { smallestAdditions } from './complete-set.ts'

@@ -1,5 +1,5 @@
 /** The network of a `custom` enclosure: nodes and elements as the caller names them. */
-import type { Said } from '../../../contract/sentences/template.ts'
+import type { Said } from '../../../contract/sentences/form/template.ts'
 import type { Air } from '../../air/air.ts'
 import type { Assumptions } from '../../assume.ts'
 import { DesignError, type FoundFault } from '../../design-error.ts'

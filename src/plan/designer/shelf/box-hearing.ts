@@ -2,7 +2,10 @@
 import { present } from '../../../domain/present.ts'
 import { type BoxCurves, boxCurves, type DriveLimits, hearBox, portLimit2 } from '../evaluate/box-response.ts'
 import type { DriverTables } from '../evaluate/driver-tables.ts'
-import type { BoxProblem } from './foreseen-boxes.ts'
+import type { PlacedBox } from '../room/box-room.ts'
+import type { DesignProblem } from '../search/design-problem.ts'
+
+export type BoxProblem = Omit<DesignProblem<PlacedBox>, 'goal'>
 
 export interface Heard {
   readonly f3Hz: number

@@ -2,14 +2,12 @@
 import type { DesignGoal, PlannedKind } from '../../../contract/systems/words.ts'
 import { present } from '../../../domain/present.ts'
 import type { PlacedBox } from '../room/box-room.ts'
-import type { DesignProblem, FoundDesign, Room } from '../search/design-problem.ts'
+import type { FoundDesign, Room } from '../search/design-problem.ts'
 import { goalFor, goals } from '../search/goals.ts'
 import { grid } from '../search/search-boxes.ts'
 import { designScale } from '../search/weigh-design.ts'
-import { type BoxHearing, type Heard, hearing } from './box-hearing.ts'
+import { type BoxHearing, type BoxProblem, type Heard, hearing } from './box-hearing.ts'
 import { mostOf } from './most-score.ts'
-
-export type BoxProblem = Omit<DesignProblem<PlacedBox>, 'goal'>
 
 /** A volume and tuning of the grid, and what it cannot pass. */
 export interface Node {

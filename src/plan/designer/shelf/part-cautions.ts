@@ -1,6 +1,6 @@
 /** Cautions of the systems of a part, each once, with its place; designs share most of them. */
 import { type CautionCode, cautionCatalogue } from '../../../contract/cautions/catalogue.ts'
-import type { Said } from '../../../contract/sentences/template.ts'
+import type { Said } from '../../../contract/sentences/form/template.ts'
 import type { SearchPart, TriedSystem } from '../../../contract/systems/design-part.ts'
 import { type Caution, caution } from '../../../domain/caution.ts'
 import { present } from '../../../domain/present.ts'
