@@ -26,7 +26,13 @@ const review: readonly Fault[] = [
     /small-terms|domain\/port/
   ],
   ['limits of fs/Qes', 'driver/sheet/defaults', 'value: [50, 100]', 'value: [70, 100]', small],
-  ['one board at a small box', 'box/boot/size-limits', 'width: 2 * t +', 'width: t +', box],
+  [
+    'one board at a small box',
+    'box/boot/size-limits',
+    '2 * t + Math.max(LEAST_INSIDE_M, front',
+    't + Math.max(LEAST_INSIDE_M, front',
+    box
+  ],
   [
     'heavy surplus without the car',
     'circuit/source/charging-balance',
@@ -49,8 +55,8 @@ const review: readonly Fault[] = [
   [
     'protection above Xmax',
     'enclosure/limits/protection',
-    'frequency) <= xmaxM',
-    'frequency) <= 1.2 * xmaxM',
+    'as number) / xmaxM) ** 2',
+    'as number) / (1.2 * xmaxM)) ** 2',
     enclosure
   ],
   [
