@@ -17,14 +17,15 @@ const thorough = [
   'test/main.test.ts',
   'test/released.test.ts',
   'test/documents/{plan-page,page-screens,plan-contradictions}.test.ts',
-  'test/plan/random-plans.test.ts',
-  'test/plan/designer/{search-bounds,sweep}.test.ts',
+  'test/domain/driver/printed-sheets.test.ts',
+  'test/plan/{larger-space,plan-faces,random-plans}.test.ts',
+  'test/plan/designer/{goal-plans,search-bounds,sweep}.test.ts',
   'test/domain/box/mesh-kernel.test.ts',
   'test/domain/enclosure/{sizing-agrees,tolerance}.test.ts',
   'test/domain/sheet/{nest-panels,sheet-bound}.test.ts',
   'test/http/longest-body.test.ts',
   'test/http/{batches,callers,design-merge,design-search,docs,forms,front-browser,observability,plan-pages}.test.ts',
-  'test/http/{search-lines,shared-limits,snippets,strangers}.test.ts',
+  'test/http/{calculation,compression,search-lines,shared-limits,snippets,strangers}.test.ts',
   'test/http/work/*.test.ts'
 ]
 // The circuit simulator keeps state between netlists of different files, so each file has it alone.
