@@ -141,8 +141,8 @@ export const feederLaws: readonly Law<Static<typeof FeederRequest>, Static<typeo
     broken: ({ result: first }, { result: second }) => {
       if (!second.feasible) return undefined
       if (!first.feasible) return 'the longer trunk feeds what the shorter does not'
-      const { nodeVoltageV: before = Infinity } = first
-      const { nodeVoltageV: after = -Infinity } = second
+      const { blockVoltageV: before = Infinity } = first
+      const { blockVoltageV: after = -Infinity } = second
       return first.mode !== second.mode || isAtMost(after, before, 1e-4)
         ? undefined
         : `${before} V, with the longer trunk ${after} V`
