@@ -1,7 +1,7 @@
 /** Which language a caller reads: the Accept-Language header against the languages there are. */
 import type { FastifyReply, FastifyRequest } from 'fastify'
 import { type LanguageCode, languageCodes } from '../../contract/sentences/words.ts'
-import { withoutQuoted } from './negotiate.ts'
+import { weightOf, withoutQuoted } from './negotiate.ts'
 import { varyBy } from './vary.ts'
 
 interface Range {
@@ -10,10 +10,11 @@ interface Range {
 }
 
 function rangeOf(text: string): Range | undefined {
-  const [tag = '', weight] = text.split(';').map(part => part.trim().toLowerCase())
-  if (weight === undefined) return { tag, quality: 1 }
-  const found = /^q\s*=\s*(0(?:\.\d{0,3})?|1(?:\.0{0,3})?)$/.exec(weight)?.[1]
-  return found === undefined ? undefined : { tag, quality: Number(found) }
+  const [tag = '', parameter] = text.split(';').map(part => part.trim().toLowerCase())
+  // A parameter that is no weight makes the range void, as a weight does that is none.
+  const given = parameter === undefined ? undefined : (/^q\s*=\s*(.*)$/.exec(parameter)?.[1] ?? '')
+  const quality = weightOf(given)
+  return quality === undefined ? undefined : { tag, quality }
 }
 
 const fits = ({ tag }: Range, code: LanguageCode): boolean => tag === code || tag.startsWith(`${code}-`)

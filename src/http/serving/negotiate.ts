@@ -9,13 +9,19 @@ interface Range {
 /** A weight has at most three decimals and lies in 0 … 1; anything else makes the range void. */
 const weight = /^(0(\.\d{0,3})?|1(\.0{0,3})?)$/
 
+/** @returns nothing where it is no weight; 1 where none is given */
+export function weightOf(given: string | undefined): number | undefined {
+  if (given === undefined) return 1
+  return weight.test(given) ? Number(given) : undefined
+}
+
 function rangeOf(text: string): Range | undefined {
   const [range = '', ...parameters] = text.split(';').map(part => part.trim())
   const [type = '', subtype = '', ...rest] = range.toLowerCase().split('/')
   if (type === '' || subtype === '' || rest.length > 0 || (type === '*' && subtype !== '*')) return undefined
   const given = parameters.find(parameter => /^q\s*=/i.test(parameter))?.replace(/^q\s*=\s*/i, '')
-  if (given !== undefined && !weight.test(given)) return undefined
-  return { type, subtype, quality: given === undefined ? 1 : Number(given) }
+  const quality = weightOf(given)
+  return quality === undefined ? undefined : { type, subtype, quality }
 }
 
 /** Exact type 3, any of a type 2, anything 1, no match 0. */

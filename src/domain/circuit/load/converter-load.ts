@@ -55,22 +55,17 @@ export function converterLoad(
   const efficiency = assumed.or(asked.efficiency, `${at}.efficiency`, usual.value, usual.why)
   const why = 'amperes of the next rating that is sold above the full sine'
   const ratedA = assumed.or(asked.ratedA, `${at}.ratedA`, ratingFor(sizedA), why)
-  const inputA = (givenA: number) =>
-    converterInputA({ outputW: givenA * nominalV, efficiency, idleW: idleW.value, inputV: systemVoltageV })
+  const inputA = (outputW: number) =>
+    converterInputA({ outputW, efficiency, idleW: idleW.value, inputV: systemVoltageV })
   return {
     nominalV,
     outputV,
     ratedA,
     efficiency,
-    ratedInputA: converterInputA({
-      outputW: ratedA * outputV,
-      efficiency,
-      idleW: idleW.value,
-      inputV: systemVoltageV
-    }),
-    averageInputA: inputA(currents.averageA),
-    heavyInputA: inputA(currents.heavyA),
-    fullSineInputA: inputA(currents.fullSineA)
+    ratedInputA: inputA(ratedA * outputV),
+    averageInputA: inputA(currents.averageA * nominalV),
+    heavyInputA: inputA(currents.heavyA * nominalV),
+    fullSineInputA: inputA(currents.fullSineA * nominalV)
   }
 }
 
