@@ -213,7 +213,7 @@ export const doorsOf: Readonly<Record<string, readonly string[]>> = {
     'search-weights'
   ],
   'plan/designer/around': ['limits-cost', 'spot', 'spot-ear', 'what-if'],
-  'plan/designer/evaluate': ['box-response', 'design-grid', 'driver-tables', 'held-level', 'listening'],
+  'plan/designer/evaluate': ['crossing', 'box-response', 'design-grid', 'driver-tables', 'held-level', 'listening'],
   'plan/designer/room': ['box-facts', 'box-room', 'ports-of-area', 'stands-any'],
   'plan/designer/search': ['design-problem', 'goals', 'remembered', 'search-boxes', 'weigh-design'],
   'plan/designer/shelf': ['search-designs'],

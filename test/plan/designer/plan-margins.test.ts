@@ -1,8 +1,10 @@
 /** What a plan says of its limits and of small changes, against whole responses of the service for the boxes it speaks of. */
+
 import { describe, expect, it } from 'vitest'
 import { computeResponse } from '../../../src/http/operations/enclosures/enclosure-response.ts'
 import { planSystem } from '../../../src/http/operations/systems/plans.ts'
 import { estatePlan, hatchbackPlan } from '../../../src/http/operations/systems/plans-examples.ts'
+import { crossingHz } from '../../../src/plan/designer/evaluate/crossing.ts'
 import { sweepRequests } from '../../support/sweep-requests.ts'
 
 // biome-ignore lint/suspicious/noExplicitAny: a test reads whatever the contract promises
@@ -126,3 +128,6 @@ describe('what the limits cost', () => {
     expect(planned({ ...hatchbackPlan, car: tiny })).not.toHaveProperty('headroom')
   })
 })
+
+it('finds a crossing between neighbours on logarithms: 10 at 20 Hz and 40 at 80 Hz pass 20 at 40 Hz', () =>
+  expect(crossingHz(Float64Array.of(20, 80), Float64Array.of(10, 40), 1, 20)).toBeCloseTo(40, 9))

@@ -1,6 +1,7 @@
 /** Hears boxes around the planned one in closed form, with the filters that are set. */
 import { present } from '../../../domain/present.ts'
 import { type BoxCurves, boxCurves, type DriveLimits, hearBox, portLimit2 } from '../evaluate/box-response.ts'
+import { crossingHz } from '../evaluate/crossing.ts'
 import { type DriverTables, type DriverWish, driverTables } from '../evaluate/driver-tables.ts'
 import { type Programme, programme } from '../evaluate/held-level.ts'
 import { designOf, openAreaM2, type Spot, type SpotDrive, spotTuningHz } from './spot.ts'
@@ -90,10 +91,7 @@ function least(frequenciesHz: Float64Array, gain2: Float64Array, highPassHz: num
 function halfPowerHz(curves: BoxCurves, { frequenciesHz }: Programme, filter2: Float64Array, plateau2: number) {
   const over = curves.level2.map((level2, k) => (level2 * (filter2[k] as number)) / (plateau2 / 2))
   const at = over.findIndex((value, k) => value < 1 && (over[k + 1] ?? 0) >= 1)
-  if (at < 0) return undefined
-  const [low, high] = [over[at] as number, over[at + 1] as number]
-  const [from, to] = [frequenciesHz[at] as number, frequenciesHz[at + 1] as number]
-  return from * (to / from) ** (Math.log(1 / low) / Math.log(high / low))
+  return at < 0 ? undefined : crossingHz(frequenciesHz, over, at + 1, 1)
 }
 
 interface Heard {

@@ -1,6 +1,7 @@
 /** A box as a plan sets it up, in closed form: full gain, the high-pass its cone needs, and the figures a search compares. */
 import { present } from '../../../domain/present.ts'
 import { type BoxCurves, boxCurves, type DriveLimits, hearBox, portLimit2 } from '../evaluate/box-response.ts'
+import { crossingHz } from '../evaluate/crossing.ts'
 import type { DriverTables } from '../evaluate/driver-tables.ts'
 import type { PlacedBox } from '../room/box-room.ts'
 import type { DesignProblem } from '../search/design-problem.ts'
@@ -32,10 +33,7 @@ function halfPowerHz({ frequenciesHz }: DriverTables, { level2 }: BoxCurves, pla
   const half = plateau2 / 2
   const above = level2.findIndex(each => each >= half)
   if (above <= 0) return above < 0 ? undefined : frequenciesHz[0]
-  const [low, high] = [Math.log(level2[above - 1] as number), Math.log(level2[above] as number)]
-  const share = (Math.log(half) - low) / (high - low)
-  const [from, to] = [frequenciesHz[above - 1] as number, frequenciesHz[above] as number]
-  return from * (to / from) ** share
+  return crossingHz(frequenciesHz, level2, above, half)
 }
 
 /** Between neighbours of the grid, along logarithms of both. */
