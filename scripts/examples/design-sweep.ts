@@ -18,10 +18,11 @@ interface Row {
 }
 
 async function* linesOf(body: ReadableStream<Uint8Array>): AsyncGenerator<string> {
-  const reader = new TextDecoder()
+  const reader = body.getReader()
+  const decoder = new TextDecoder()
   let rest = ''
-  for await (const chunk of body) {
-    const lines = (rest + reader.decode(chunk, { stream: true })).split('\n')
+  for (let chunk = await reader.read(); !chunk.done; chunk = await reader.read()) {
+    const lines = (rest + decoder.decode(chunk.value, { stream: true })).split('\n')
     rest = lines.pop() ?? ''
     yield* lines
   }
