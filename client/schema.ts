@@ -749,6 +749,8 @@ export interface components {
             value: number | string | boolean;
             why: string;
         };
+        /** @description Every default that was used */
+        AssumedList: components["schemas"]["Assumed"][];
         /** @description A ring behind the cut-out that screws can bite into. */
         BaffleRing: {
             /** @description Outer diameter */
@@ -800,6 +802,8 @@ export interface components {
             unit: string;
             value: number;
         };
+        /** @description With `?basis=true` */
+        BasisList: components["schemas"]["Basis"][];
         BatchAnswer: {
             items: components["schemas"]["BatchItem"][];
             summary: components["schemas"]["BatchSummary"];
@@ -1286,7 +1290,7 @@ export interface components {
             checks: string[];
             cureMinutes: number;
             id: string;
-            makes: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "converter" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label" | "cut-panel" | "brace" | "port-walls" | "shell" | "closed-box" | "finished-box" | "driver" | "amplifier")[];
+            makes: ("driver" | "amplifier" | "sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "converter" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label" | "cut-panel" | "brace" | "port-walls" | "shell" | "closed-box" | "finished-box")[];
             minutes: number;
             needs: string[];
             number: number;
@@ -1295,7 +1299,7 @@ export interface components {
             substitutes: string[];
             title: string;
             tools: string[];
-            uses: ("sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "converter" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label" | "cut-panel" | "brace" | "port-walls" | "shell" | "closed-box" | "finished-box" | "driver" | "amplifier")[];
+            uses: ("driver" | "amplifier" | "sheet" | "panel" | "wood-screw" | "layer-screw" | "glue" | "sealant" | "driver-screw" | "t-nut" | "gasket" | "port-tube" | "terminal-cup" | "cup-screw" | "foot" | "strap" | "anchor-bolt" | "port-paint" | "lining" | "lining-adhesive" | "carpet" | "carpet-adhesive" | "edge-sealer" | "filler" | "abrasive" | "inside-wire" | "receptacle" | "speaker-wire" | "turn-on-wire" | "signal-lead" | "splice" | "signal-ferrule" | "line-converter" | "power-cable" | "return-cable" | "fuse" | "fuse-holder" | "ring-lug" | "power-ferrule" | "sleeve" | "grommet" | "clip" | "distribution-block" | "capacitor" | "charging-resistor" | "second-battery" | "battery-tray" | "second-battery-link" | "converter" | "turn-on-relay" | "turn-on-fuse" | "amplifier-bolt" | "ground-bolt" | "metal-guard" | "sheath" | "cable-label" | "cut-panel" | "brace" | "port-walls" | "shell" | "closed-box" | "finished-box")[];
             warnings: string[];
         };
         BuyLine: {
@@ -1535,6 +1539,8 @@ export interface components {
             level: components["schemas"]["CautionLevel"];
             message: string;
         };
+        /** @description Doubts and dangers, the gravest first */
+        CautionList: components["schemas"]["Caution"][];
         Chamber: {
             displacedL: number;
             grossL: number;
@@ -1582,20 +1588,20 @@ export interface components {
          */
         ChassisBody: "steel" | "aluminium" | "composite" | "unknown";
         CheckPanelVibrationAnswer: {
-            assumed: components["schemas"]["Assumed"][];
-            basis?: components["schemas"]["Basis"][];
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
             calculation: components["schemas"]["Calculation"];
-            cautions: components["schemas"]["Caution"][];
+            cautions: components["schemas"]["CautionList"];
             result: components["schemas"]["PanelVibrationResult"];
-            sources: components["schemas"]["SourceId"][];
+            sources: components["schemas"]["SourceIdList"];
         };
         ChooseCableAnswer: {
-            assumed: components["schemas"]["Assumed"][];
-            basis?: components["schemas"]["Basis"][];
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
             calculation: components["schemas"]["Calculation"];
-            cautions: components["schemas"]["Caution"][];
+            cautions: components["schemas"]["CautionList"];
             result: components["schemas"]["CableResult"];
-            sources: components["schemas"]["SourceId"][];
+            sources: components["schemas"]["SourceIdList"];
         };
         ChooseCableDone: {
             answer: components["schemas"]["ChooseCableAnswer"];
@@ -2095,12 +2101,12 @@ export interface components {
             xmaxMm?: number;
         };
         CompleteDriverParametersAnswer: {
-            assumed: components["schemas"]["Assumed"][];
-            basis?: components["schemas"]["Basis"][];
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
             calculation: components["schemas"]["Calculation"];
-            cautions: components["schemas"]["Caution"][];
+            cautions: components["schemas"]["CautionList"];
             result: components["schemas"]["DriverParametersResult"];
-            sources: components["schemas"]["SourceId"][];
+            sources: components["schemas"]["SourceIdList"];
         };
         CompleteDriverParametersDone: {
             answer: components["schemas"]["CompleteDriverParametersAnswer"];
@@ -2117,12 +2123,12 @@ export interface components {
         /** @description What /v1/drivers/parameters gives, or why not. */
         CompleteDriverParametersPart: components["schemas"]["CompleteDriverParametersDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         ComputeCircuitAnswer: {
-            assumed: components["schemas"]["Assumed"][];
-            basis?: components["schemas"]["Basis"][];
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
             calculation: components["schemas"]["Calculation"];
-            cautions: components["schemas"]["Caution"][];
+            cautions: components["schemas"]["CautionList"];
             result: components["schemas"]["CircuitResult"];
-            sources: components["schemas"]["SourceId"][];
+            sources: components["schemas"]["SourceIdList"];
         };
         ComputeCircuitDone: {
             answer: components["schemas"]["ComputeCircuitAnswer"];
@@ -2139,12 +2145,12 @@ export interface components {
         /** @description What /v1/supply/circuit gives, or why not. */
         ComputeCircuitPart: components["schemas"]["ComputeCircuitDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         ComputeCurrentAnswer: {
-            assumed: components["schemas"]["Assumed"][];
-            basis?: components["schemas"]["Basis"][];
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
             calculation: components["schemas"]["Calculation"];
-            cautions: components["schemas"]["Caution"][];
+            cautions: components["schemas"]["CautionList"];
             result: components["schemas"]["SupplyCurrentResult"];
-            sources: components["schemas"]["SourceId"][];
+            sources: components["schemas"]["SourceIdList"];
         };
         ComputeCurrentDone: {
             answer: components["schemas"]["ComputeCurrentAnswer"];
@@ -2161,20 +2167,20 @@ export interface components {
         /** @description What /v1/supply/current gives, or why not. */
         ComputeCurrentPart: components["schemas"]["ComputeCurrentDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         ComputeFeederAnswer: {
-            assumed: components["schemas"]["Assumed"][];
-            basis?: components["schemas"]["Basis"][];
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
             calculation: components["schemas"]["Calculation"];
-            cautions: components["schemas"]["Caution"][];
+            cautions: components["schemas"]["CautionList"];
             result: components["schemas"]["FeederResult"];
-            sources: components["schemas"]["SourceId"][];
+            sources: components["schemas"]["SourceIdList"];
         };
         ComputeResponseAnswer: {
-            assumed: components["schemas"]["Assumed"][];
-            basis?: components["schemas"]["Basis"][];
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
             calculation: components["schemas"]["Calculation"];
-            cautions: components["schemas"]["Caution"][];
+            cautions: components["schemas"]["CautionList"];
             result: components["schemas"]["EnclosureResponse"];
-            sources: components["schemas"]["SourceId"][];
+            sources: components["schemas"]["SourceIdList"];
         };
         ComputeResponseDone: {
             answer: components["schemas"]["ComputeResponseAnswer"];
@@ -2191,12 +2197,12 @@ export interface components {
         /** @description What /v1/enclosures/response gives, or why not. */
         ComputeResponsePart: components["schemas"]["ComputeResponseDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         ComputeToleranceAnswer: {
-            assumed: components["schemas"]["Assumed"][];
-            basis?: components["schemas"]["Basis"][];
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
             calculation: components["schemas"]["Calculation"];
-            cautions: components["schemas"]["Caution"][];
+            cautions: components["schemas"]["CautionList"];
             result: components["schemas"]["EnclosureTolerance"];
-            sources: components["schemas"]["SourceId"][];
+            sources: components["schemas"]["SourceIdList"];
         };
         /**
          * @description Metal of a conductor.
@@ -2529,12 +2535,12 @@ export interface components {
             frontNetVolumeL?: number;
         };
         DrawBoxAnswer: {
-            assumed: components["schemas"]["Assumed"][];
-            basis?: components["schemas"]["Basis"][];
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
             calculation: components["schemas"]["Calculation"];
-            cautions: components["schemas"]["Caution"][];
+            cautions: components["schemas"]["CautionList"];
             result: components["schemas"]["BoxDrawings"];
-            sources: components["schemas"]["SourceId"][];
+            sources: components["schemas"]["SourceIdList"];
         };
         DrivePeaks: {
             coneExcursionHz: number;
@@ -3490,12 +3496,12 @@ export interface components {
             nominalMm: number;
         };
         LayOutBoxAnswer: {
-            assumed: components["schemas"]["Assumed"][];
-            basis?: components["schemas"]["Basis"][];
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
             calculation: components["schemas"]["Calculation"];
-            cautions: components["schemas"]["Caution"][];
+            cautions: components["schemas"]["CautionList"];
             result: components["schemas"]["BoxLayoutResult"];
-            sources: components["schemas"]["SourceId"][];
+            sources: components["schemas"]["SourceIdList"];
         };
         LayOutBoxDone: {
             answer: components["schemas"]["LayOutBoxAnswer"];
@@ -3629,12 +3635,12 @@ export interface components {
             q?: number;
         };
         MatchAmplifierAnswer: {
-            assumed: components["schemas"]["Assumed"][];
-            basis?: components["schemas"]["Basis"][];
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
             calculation: components["schemas"]["Calculation"];
-            cautions: components["schemas"]["Caution"][];
+            cautions: components["schemas"]["CautionList"];
             result: components["schemas"]["AmplifierMatchResult"];
-            sources: components["schemas"]["SourceId"][];
+            sources: components["schemas"]["SourceIdList"];
         };
         MatchAmplifierDone: {
             answer: components["schemas"]["MatchAmplifierAnswer"];
@@ -3741,12 +3747,12 @@ export interface components {
             xmaxMm?: number;
         };
         MergeDesignsAnswer: {
-            assumed: components["schemas"]["Assumed"][];
-            basis?: components["schemas"]["Basis"][];
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
             calculation: components["schemas"]["Calculation"];
-            cautions: components["schemas"]["Caution"][];
+            cautions: components["schemas"]["CautionList"];
             result: components["schemas"]["DesignSearchResult"];
-            sources: components["schemas"]["SourceId"][];
+            sources: components["schemas"]["SourceIdList"];
         };
         /**
          * @description Where the resistance of a metric cable comes from.
@@ -3762,12 +3768,12 @@ export interface components {
             volumeL: number;
         };
         ModelBoxAnswer: {
-            assumed: components["schemas"]["Assumed"][];
-            basis?: components["schemas"]["Basis"][];
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
             calculation: components["schemas"]["Calculation"];
-            cautions: components["schemas"]["Caution"][];
+            cautions: components["schemas"]["CautionList"];
             result: components["schemas"]["BoxModel"];
-            sources: components["schemas"]["SourceId"][];
+            sources: components["schemas"]["SourceIdList"];
         };
         MovedFigures: {
             figures: string[];
@@ -3792,12 +3798,12 @@ export interface components {
             kind: components["schemas"]["BoxKind"];
         };
         NestPanelsAnswer: {
-            assumed: components["schemas"]["Assumed"][];
-            basis?: components["schemas"]["Basis"][];
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
             calculation: components["schemas"]["Calculation"];
-            cautions: components["schemas"]["Caution"][];
+            cautions: components["schemas"]["CautionList"];
             result: components["schemas"]["SheetPlanResult"];
-            sources: components["schemas"]["SourceId"][];
+            sources: components["schemas"]["SourceIdList"];
         };
         NestPanelsDone: {
             answer: components["schemas"]["NestPanelsAnswer"];
@@ -4613,12 +4619,12 @@ export interface components {
             terminalAreaMm2?: number;
         };
         PlanSystemAnswer: {
-            assumed: components["schemas"]["Assumed"][];
-            basis?: components["schemas"]["Basis"][];
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
             calculation: components["schemas"]["Calculation"];
-            cautions: components["schemas"]["Caution"][];
+            cautions: components["schemas"]["CautionList"];
             result: components["schemas"]["PlanResult"];
-            sources: components["schemas"]["SourceId"][];
+            sources: components["schemas"]["SourceIdList"];
         };
         PlanTravel: {
             finding: string;
@@ -4915,12 +4921,12 @@ export interface components {
          */
         RatedPower: "continuous" | "peak" | "unknown";
         RateFuseAnswer: {
-            assumed: components["schemas"]["Assumed"][];
-            basis?: components["schemas"]["Basis"][];
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
             calculation: components["schemas"]["Calculation"];
-            cautions: components["schemas"]["Caution"][];
+            cautions: components["schemas"]["CautionList"];
             result: components["schemas"]["FuseResult"];
-            sources: components["schemas"]["SourceId"][];
+            sources: components["schemas"]["SourceIdList"];
         };
         RateFuseDone: {
             answer: components["schemas"]["RateFuseAnswer"];
@@ -5218,12 +5224,12 @@ export interface components {
             standbyA?: number;
         };
         SearchDesignsAnswer: {
-            assumed: components["schemas"]["Assumed"][];
-            basis?: components["schemas"]["Basis"][];
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
             calculation: components["schemas"]["Calculation"];
-            cautions: components["schemas"]["Caution"][];
+            cautions: components["schemas"]["CautionList"];
             result: components["schemas"]["DesignSearchResult"];
-            sources: components["schemas"]["SourceId"][];
+            sources: components["schemas"]["SourceIdList"];
         };
         /** @description A driver that could be bought */
         SearchDriver: {
@@ -5343,12 +5349,12 @@ export interface components {
             text: string;
         };
         SetUpSignalAnswer: {
-            assumed: components["schemas"]["Assumed"][];
-            basis?: components["schemas"]["Basis"][];
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
             calculation: components["schemas"]["Calculation"];
-            cautions: components["schemas"]["Caution"][];
+            cautions: components["schemas"]["CautionList"];
             result: components["schemas"]["SignalSetupResult"];
-            sources: components["schemas"]["SourceId"][];
+            sources: components["schemas"]["SourceIdList"];
         };
         SetUpSignalDone: {
             answer: components["schemas"]["SetUpSignalAnswer"];
@@ -5604,12 +5610,12 @@ export interface components {
             resonanceHz: number;
         };
         SizeEnclosureAnswer: {
-            assumed: components["schemas"]["Assumed"][];
-            basis?: components["schemas"]["Basis"][];
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
             calculation: components["schemas"]["Calculation"];
-            cautions: components["schemas"]["Caution"][];
+            cautions: components["schemas"]["CautionList"];
             result: components["schemas"]["EnclosureSizingResult"];
-            sources: components["schemas"]["SourceId"][];
+            sources: components["schemas"]["SourceIdList"];
         };
         SizeEnclosureDone: {
             answer: components["schemas"]["SizeEnclosureAnswer"];
@@ -5626,12 +5632,12 @@ export interface components {
         /** @description What /v1/enclosures/sizing gives, or why not. */
         SizeEnclosurePart: components["schemas"]["SizeEnclosureDone"] | components["schemas"]["FailedPart"] | components["schemas"]["WaitingPart"];
         SizePortAnswer: {
-            assumed: components["schemas"]["Assumed"][];
-            basis?: components["schemas"]["Basis"][];
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
             calculation: components["schemas"]["Calculation"];
-            cautions: components["schemas"]["Caution"][];
+            cautions: components["schemas"]["CautionList"];
             result: components["schemas"]["PortSizingResult"];
-            sources: components["schemas"]["SourceId"][];
+            sources: components["schemas"]["SourceIdList"];
         };
         SizePortDone: {
             answer: components["schemas"]["SizePortAnswer"];
@@ -5767,6 +5773,8 @@ export interface components {
         };
         /** @description Id of a source */
         SourceId: string;
+        /** @description See /v1/reference/sources */
+        SourceIdList: components["schemas"]["SourceId"][];
         SourceRow: {
             id: string;
             /** @enum {string} */
@@ -6246,12 +6254,12 @@ export interface components {
             tuningHz?: number;
         };
         WireCoilsAnswer: {
-            assumed: components["schemas"]["Assumed"][];
-            basis?: components["schemas"]["Basis"][];
+            assumed: components["schemas"]["AssumedList"];
+            basis?: components["schemas"]["BasisList"];
             calculation: components["schemas"]["Calculation"];
-            cautions: components["schemas"]["Caution"][];
+            cautions: components["schemas"]["CautionList"];
             result: components["schemas"]["CoilWiringResult"];
-            sources: components["schemas"]["SourceId"][];
+            sources: components["schemas"]["SourceIdList"];
         };
         WireCoilsDone: {
             answer: components["schemas"]["WireCoilsAnswer"];

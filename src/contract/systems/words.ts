@@ -67,6 +67,8 @@ const planChapters = ['see', 'buy', 'cut', 'build', 'wire', 'switch-on', 'check'
 export type PlanChapter = (typeof planChapters)[number]
 /** What a row of the bill is; the steps of the work name the parts they use by these words. */
 export const billParts = [
+  'driver',
+  'amplifier',
   'sheet',
   'panel',
   'wood-screw',
@@ -125,9 +127,7 @@ export const billParts = [
 export type BillPart = (typeof billParts)[number]
 /** What a step takes that the bill does not have: made by an earlier step. */
 export const madeItems = ['cut-panel', 'brace', 'port-walls', 'shell', 'closed-box', 'finished-box'] as const
-/** What was chosen before the plan and stands in its request, or is named there as not planned. */
-export const suppliedItems = ['driver', 'amplifier'] as const
-export const workItems = [...billParts, ...madeItems, ...suppliedItems] as const
+export const workItems = [...billParts, ...madeItems] as const
 export type WorkItem = (typeof workItems)[number]
 export const remedyIds = [
   'converter',

@@ -51,7 +51,7 @@ const BuildStepBody = component('BuildStep', 'One step of the work.', {
   tools: texts('Tools'),
   substitutes: texts('What does instead, where a tool is missing'),
   uses: Type.Array(choice('Part', workItems), {
-    description: 'Parts and materials: rows of the bill, what an earlier step made, or what was chosen before'
+    description: 'Parts and materials: rows of the bill, or what an earlier step made'
   }),
   makes: Type.Array(choice('Part', workItems), { description: 'What exists when the step is done' }),
   minutes: quantity('min', 'Work of a careful first build'),

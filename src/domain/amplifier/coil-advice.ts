@@ -51,6 +51,6 @@ function sentence({ coils, coilOhm }: DriverSheet, { loadOhm, bridged, outputs, 
     loadOhm: toDigits(loadOhm),
     bridged: bridged ? say('bridged') : [],
     each: outputs > 1 ? say('coil-advice.each', { outputCount: outputs }) : [],
-    outputPowerW: toDigits(outputPowerW, 4)
+    outputPowerW: toDigits(outputPowerW)
   })
 }

@@ -45,15 +45,15 @@ function withoutBest(facts: MatchFacts): readonly Caution[] {
         'no-allowed-load',
         say('no-allowed-load', {
           amplifiers: amplifierCount === 1 ? say('amplifiers.one') : say('amplifiers.more', { amplifierCount }),
-          highestOhm: toDigits(highest, 4),
-          lowestOhm: toDigits(lowest, 4),
+          highestOhm: toDigits(highest),
+          lowestOhm: toDigits(lowest),
           otherCoils: otherCoils(facts)
         }),
         { at: 'amplifier.minimumOhm', figures: { highestOhm: highest, minimumOhm: lowest } }
       )
     ]
   }
-  const loads = [...new Set(allowed.map(({ loadOhm, bridged }) => `${toDigits(loadOhm, 4)}${bridged ? 'b' : ''}`))]
+  const loads = [...new Set(allowed.map(({ loadOhm, bridged }) => `${toDigits(loadOhm)}${bridged ? 'b' : ''}`))]
   const named = loads.map(load =>
     say(load.endsWith('b') ? 'load.bridged' : 'load.plain', { loadOhm: Number.parseFloat(load) })
   )
@@ -90,8 +90,8 @@ function boundCautions(best: MatchOption, facts: MatchFacts): readonly Caution[]
       say('power-bounded', {
         loadOhm: toDigits(loadOhm, 4),
         ratedPowerW: toDigits(ratedPowerW, 4),
-        ratedOhm: toDigits(ratedOhm, 4),
-        boundW: toDigits(boundW, 4),
+        ratedOhm: toDigits(ratedOhm),
+        boundW: toDigits(boundW),
         otherCoils: otherCoils(facts, best.amplifier)
       }),
       { at: 'amplifier.ratings', figures: { boundW, loadOhm, ratedPowerW, ratedOhm } }
@@ -108,8 +108,8 @@ function bridgeCautions(best: MatchOption): readonly Caution[] {
     caution(
       'bridged-power-derived',
       say('bridged-power-derived', {
-        outputPowerW: toDigits(best.outputPowerW ?? 0, 4),
-        channelOhm: toDigits(best.loadOhm / 2, 4)
+        outputPowerW: toDigits(best.outputPowerW ?? 0),
+        channelOhm: toDigits(best.loadOhm / 2)
       }),
       { at: 'amplifier.ratings', figures: { outputPowerW: best.outputPowerW ?? 0, channelLoadOhm: best.loadOhm / 2 } }
     )
@@ -129,7 +129,7 @@ function sheetCautions({ amplifiers }: MatchFacts): readonly Caution[] {
           say('rating-below-minimum', {
             loadOhm: toDigits(loadOhm, 4),
             bridged: bridged ? say('bridged') : [],
-            lowestOhm: toDigits(lowest, 4)
+            lowestOhm: toDigits(lowest)
           }),
           { at: `${at}ratings[${index}].loadOhm`, figures: { loadOhm, minimumOhm: lowest } }
         )
@@ -147,8 +147,8 @@ function loadCautions(best: MatchOption, { request: { driver } }: MatchFacts): r
             'impedance-dip',
             say('impedance-dip', {
               loadOhm: toDigits(best.loadOhm, 4),
-              dipOhm: toDigits(dip, 4),
-              minimumOhm: toDigits(best.lowestOhm, 4)
+              dipOhm: toDigits(dip),
+              minimumOhm: toDigits(best.lowestOhm)
             }),
             { at: 'amplifier.minimumOhm', figures: { dipOhm: dip, minimumOhm: best.lowestOhm } }
           )

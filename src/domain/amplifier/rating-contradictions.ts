@@ -69,8 +69,8 @@ function moreThanDouble({ ratings }: AmplifierSheet, at: string): readonly Cauti
           powerW: toDigits(powerW, 4),
           loadOhm: toDigits(loadOhm, 4),
           otherPowerW: toDigits(other.powerW, 4),
-          otherLoadOhm: toDigits(other.loadOhm, 4),
-          mostW: toDigits(mostW, 4)
+          otherLoadOhm: toDigits(other.loadOhm),
+          mostW: toDigits(mostW)
         }),
         { at: `${at}ratings[${index}].powerW`, figures: { powerW, mostW, loadOhm } }
       )
@@ -93,10 +93,10 @@ export function contradictionCautions(sheet: AmplifierSheet, at: string): readon
         caution(
           'bridged-minimum-low',
           say('bridged-minimum-low', {
-            minimumBridgedOhm: toDigits(minimumBridgedOhm, 4),
-            channelOhm: toDigits(minimumBridgedOhm / 2, 4),
-            minimumOhm: toDigits(minimumOhm, 4),
-            leastOhm: toDigits(2 * minimumOhm, 4)
+            minimumBridgedOhm: toDigits(minimumBridgedOhm),
+            channelOhm: toDigits(minimumBridgedOhm / 2),
+            minimumOhm: toDigits(minimumOhm),
+            leastOhm: toDigits(2 * minimumOhm)
           }),
           {
             at: `${at}minimumBridgedOhm`,

@@ -69,6 +69,6 @@ export function chooseLoad(
   return {
     candidates,
     load: nearestInRatio(allowed, target)?.made(),
-    why: `The balanced load nearest to ${inDigits(target, 4)} Ω${lowestLoadOhm === undefined ? '' : ' that the amplifier may drive'}.`
+    why: `The balanced load nearest to ${inDigits(target)} Ω${lowestLoadOhm === undefined ? '' : ' that the amplifier may drive'}.`
   }
 }

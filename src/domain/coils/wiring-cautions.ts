@@ -24,7 +24,7 @@ function noAllowedLoad(loads: readonly PossibleLoad[], minimumOhm: number, at: s
   const highestOhm = Math.max(...loads.map(ohmNumber))
   return caution(
     'no-allowed-load',
-    say('no-allowed-load.coils', { highestOhm: toDigits(highestOhm, 4), minimumOhm: toDigits(minimumOhm, 4) }),
+    say('no-allowed-load.coils', { highestOhm: toDigits(highestOhm), minimumOhm: toDigits(minimumOhm) }),
     { at, figures: { highestOhm, minimumOhm } }
   )
 }
@@ -35,7 +35,7 @@ function belowMinimum(loads: readonly PossibleLoad[], minimumOhm: number, at: st
   return [
     caution(
       'load-below-minimum',
-      say('load-below-minimum', { belowCount: below, loadCount: loads.length, minimumOhm: toDigits(minimumOhm, 4) }),
+      say('load-below-minimum', { belowCount: below, loadCount: loads.length, minimumOhm: toDigits(minimumOhm) }),
       { at, figures: { loads: below, minimumOhm } }
     )
   ]
@@ -49,8 +49,8 @@ function impedanceDip(loadOhm: number, minimumOhm: number, at: string): readonly
       'impedance-dip',
       say('impedance-dip', {
         loadOhm: toDigits(loadOhm, 4),
-        dipOhm: toDigits(dipOhm, 4),
-        minimumOhm: toDigits(minimumOhm, 4)
+        dipOhm: toDigits(dipOhm),
+        minimumOhm: toDigits(minimumOhm)
       }),
       { at, figures: { dipOhm, minimumOhm } }
     )
@@ -73,8 +73,8 @@ function shareCautions({ set, loads, chosen }: WiringFacts): readonly Caution[] 
       caution(
         'unequal-power',
         say('unequal-power', {
-          hottestPercent: toDigits(percent, 4),
-          equalPercent: toDigits(100 / set.coils.length, 4)
+          hottestPercent: toDigits(percent),
+          equalPercent: toDigits(100 / set.coils.length)
         }),
         { figures: { hottestPercent: percent, equalPercent: 100 / set.coils.length } }
       )
@@ -87,7 +87,7 @@ function shareCautions({ set, loads, chosen }: WiringFacts): readonly Caution[] 
         say('unequal-power.listed', {
           unevenCount: uneven.length,
           loadCount: loads.length,
-          worstTimes: toDigits(worst, 4)
+          worstTimes: toDigits(worst)
         }),
         { level: 'note', figures: { loads: uneven.length, timesEqualShare: worst } }
       )
@@ -119,11 +119,11 @@ function targetOff({ candidates, wanted: { targetOhm, lowestLoadOhm = 0 }, chose
     targetOhm
   )
   const nearestOhm = nearest === undefined ? ohm : ohmNumber(nearest)
-  const off = say('target-off.off', { offPercent: toDigits(percentOff(ohm), 4), targetOhm: toDigits(targetOhm, 4) })
+  const off = say('target-off.off', { offPercent: toDigits(percentOff(ohm)), targetOhm: toDigits(targetOhm) })
   const message =
     nearestOhm === ohm
-      ? say('target-off', { loadOhm: toDigits(ohm, 4), off })
-      : say('target-off.uneven', { loadOhm: toDigits(ohm, 4), off, nearestOhm: toDigits(nearestOhm, 4) })
+      ? say('target-off', { loadOhm: toDigits(ohm), off })
+      : say('target-off.uneven', { loadOhm: toDigits(ohm), off, nearestOhm: toDigits(nearestOhm) })
   return [
     caution('target-off', message, {
       at: 'targetOhm',

@@ -68,8 +68,8 @@ export function crossover(request: CrossoverRequest, assumed: Assumptions): Cros
       unit: 'Hz',
       maximum: lowPass.cornerHz / signalDefaults.narrowestBand.value,
       detail: say('refused.a-high-pass-at-hz-and', {
-        cornerHz: toDigits(highPass.cornerHz, 4),
-        otherCornerHz: toDigits(lowPass.cornerHz, 4)
+        cornerHz: toDigits(highPass.cornerHz),
+        otherCornerHz: toDigits(lowPass.cornerHz)
       })
     })
   }

@@ -1,6 +1,7 @@
 /** The OpenAPI document: what the generator says, with names for what repeats, plain spellings and worked examples. */
 import { operations } from '../operations.ts'
 import type { Operation } from '../wire/operation.ts'
+import { sharedLists } from './answer-lists.ts'
 import { isObject, type Json, type JsonObject, reached, rewritten } from './json-tree.ts'
 import { openAnswers, plainSpelling } from './plain-spelling.ts'
 import { sharedParts } from './shared-parts.ts'
@@ -80,7 +81,7 @@ function schemasOf(generated: JsonObject): JsonObject {
   const lists = vocabularyComponents()
   const twice = Object.keys(lists).filter(name => Object.hasOwn(own, name))
   if (twice.length > 0) throw new TypeError(`${twice.join(', ')} names an object and a list of words`)
-  const all: JsonObject = { ...own, ...lists }
+  const all = sharedLists({ ...own, ...lists })
   const mapped = Object.entries(all).map(([name, schema]): [string, Json] => [name, addMapping(schema, all)])
   return Object.fromEntries(mapped.toSorted(([a], [b]) => (a < b ? -1 : 1)))
 }

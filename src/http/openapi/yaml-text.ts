@@ -2,7 +2,7 @@
 import { Document, visit } from 'yaml'
 import type { JsonObject } from './json-tree.ts'
 
-const LONGEST_LINE = 300
+const LONGEST_LINE = 400
 
 export function yamlText(document: JsonObject): string {
   const made = new Document(document, { aliasDuplicateObjects: false })
@@ -13,5 +13,5 @@ export function yamlText(document: JsonObject): string {
       return visit.SKIP
     }
   })
-  return made.toString({ lineWidth: 0, indentSeq: false, flowCollectionPadding: false })
+  return made.toString({ lineWidth: 0, indent: 1, indentSeq: false, flowCollectionPadding: false })
 }

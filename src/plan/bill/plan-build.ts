@@ -18,6 +18,7 @@ import { restraint } from '../work/restraint.ts'
 import { accessoryRows } from './bill-accessories.ts'
 import type { BillDriver } from './bill-box.ts'
 import { capacitorRows } from './bill-capacitor.ts'
+import { chosenRows } from './bill-chosen.ts'
 import { billOfMaterials } from './bill-of-materials.ts'
 import type { BillCable } from './bill-power.ts'
 import { namedRows } from './bill-row.ts'
@@ -129,6 +130,7 @@ export function planBuild(
   return {
     sheets,
     billOfMaterials: namedRows([
+      ...chosenRows(request, circuit.amplifiers),
       ...billed(request, finish, layout, sheets, circuit, held),
       ...accessoryRows(circuit),
       ...vehicleRows(circuit, sheathedTailM(request, circuit)),

@@ -25,14 +25,14 @@ const meterOf: Readonly<Record<Unit, 'V' | 'mV' | 'A' | 'ohm'>> = {
 
 /** A reading of a solved level; what cannot be negative has no limit below nothing. */
 export function readingOf(level: SolvedLevel, unit: Unit, read: (see: Probe) => number, row: Row): PlanReading {
-  const { expected, band } = measured(level, read, meterOf[unit])
+  const { expected, below, above } = measured(level, read, meterOf[unit])
   const scale = perSi[unit]
   return {
     ...row,
     unit,
     expected: scale * expected,
-    lowest: scale * Math.max(0, expected - band),
-    highest: scale * (expected + band)
+    lowest: scale * Math.max(0, expected - below),
+    highest: scale * (expected + above)
   }
 }
 

@@ -464,7 +464,7 @@ describe('a branch and its amplifier', () => {
   it('is judged by its own terminal: 33.6 mm² into 21.5, the trunk of 53.5 mm² that ends in a block is not', () => {
     const [caution, ...more] = said(branch({ terminalAreaM2: 21.5e-6 }), 'terminal-too-small')
     expect(caution).toMatchObject({ level: 'care', at: 'amplifiers[0].terminalAreaM2' })
-    expect(caution?.message).toContain('33.63 mm²')
+    expect(caution?.message).toContain('33.6 mm²')
     expect(more).toEqual([])
     expect(said(branch({ terminalAreaM2: 34e-6 }), 'terminal-too-small')).toEqual([])
   })

@@ -1,7 +1,7 @@
 /** What the room `plan` says. */
 export const planSentences = {
   'box-restraint':
-    'Fasten the box: in a crash at 20 g its {massKg} kg pull with {crashForceN} N, under hard braking with {drivingForwardN} N. Bolt it through load plates to the body structure; of straps it takes at least {strapCount}, each with its eyes good for {weakestN} N, none steeper than {strapSlopeDeg}° to the floor or more than {strapSpreadDeg}° aside. Never use child-seat anchors, belt or seat bolts. A yardstick, not proved for a crash.',
+    'In a crash at 20 g the {massKg} kg of the box pull with {crashForceN} N, under hard braking with {drivingForwardN} N. Bolt it through load plates to the body structure; of straps it takes at least {strapCount}, each with its eyes good for {weakestN} N, none steeper than {strapSlopeDeg}° to the floor or more than {strapSpreadDeg}° aside. Never use child-seat anchors, belt or seat bolts. A yardstick, not proved for a crash.',
   'closed-box-high-pass':
     'At {powerW} W the cone of this closed box needs the high-pass at {cornerHz} Hz; without it the cone reaches Xmax at {unfilteredPowerW} W. {cost}',
   'closed-box-high-pass.resonance': 'The box resonates at {fcHz} Hz.',

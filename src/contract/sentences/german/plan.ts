@@ -4,7 +4,7 @@ import { translation } from '../form/translation.ts'
 
 export const germanPlan = translation<typeof planSentences>()({
   'box-restraint':
-    'Das Gehäuse befestigen: bei einem Aufprall mit 20 g ziehen seine {massKg} kg mit {crashForceN} N, bei Vollbremsung mit {drivingForwardN} N. Durch Lastplatten mit der Struktur der Karosserie verschrauben; Gurte braucht es mindestens {strapCount}, jeden mit Ösen für {weakestN} N, keinen steiler als {strapSlopeDeg}° zum Boden oder mehr als {strapSpreadDeg}° zur Seite. Nie Kindersitzverankerungen, Gurt- oder Sitzschrauben nehmen. Ein Anhalt, für keinen Unfall nachgewiesen.',
+    'Bei einem Aufprall mit 20 g ziehen die {massKg} kg des Gehäuses mit {crashForceN} N, bei Vollbremsung mit {drivingForwardN} N. Durch Lastplatten mit der Struktur der Karosserie verschrauben; Gurte braucht es mindestens {strapCount}, jeden mit Ösen für {weakestN} N, keinen steiler als {strapSlopeDeg}° zum Boden oder mehr als {strapSpreadDeg}° zur Seite. Nie Kindersitzverankerungen, Gurt- oder Sitzschrauben nehmen. Ein Anhalt, für keinen Unfall nachgewiesen.',
   'closed-box-high-pass':
     'Bei {powerW} W braucht die Membran dieses geschlossenen Gehäuses den Hochpass bei {cornerHz} Hz; ohne ihn erreicht sie Xmax bei {unfilteredPowerW} W. {cost}',
   'closed-box-high-pass.resonance': 'Das Gehäuse schwingt bei {fcHz} Hz.',

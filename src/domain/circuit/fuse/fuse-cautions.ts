@@ -27,7 +27,7 @@ export function breakingCaution(fuse: Rated, breaking: Breaking, systemVoltageV:
   const other = familyThatBreaks(breaking, fuse.ratingA, systemVoltageV)
   const way =
     other === undefined
-      ? say('breaking-capacity.none', { leastA: toDigits(Math.ceil(prospectiveA / 100) * 100, 4) })
+      ? say('breaking-capacity.none', { leastA: toDigits(Math.ceil(prospectiveA / 100) * 100) })
       : say('breaking-capacity.family', { form: other.form, standard: other.standard, breakingA: other.breakingA })
   return [
     caution(
@@ -50,7 +50,7 @@ export function breakingCaution(fuse: Rated, breaking: Breaking, systemVoltageV:
 }
 
 function makerUsed(makerA: number, loadA: number): Caution {
-  return caution('maker-fuse-used', say('maker-fuse-used', { makerA, loadA: toDigits(loadA, 4) }), {
+  return caution('maker-fuse-used', say('maker-fuse-used', { makerA, loadA: toDigits(loadA) }), {
     at: 'makerFuseA',
     figures: { makerA, loadA }
   })
@@ -67,12 +67,12 @@ export function makerCautions(
   if (makerA === ratingA) return [makerUsed(makerA, loadA)]
   const figures = { makerA, ratingA, loadA, cableA }
   if (makerA < loadA) {
-    const message = say('maker-fuse-too-small.chosen', { makerA, loadA: toDigits(loadA, 4), ratingA })
+    const message = say('maker-fuse-too-small.chosen', { makerA, loadA: toDigits(loadA), ratingA })
     return [caution('maker-fuse-too-small', message, { at: 'makerFuseA', figures })]
   }
   const reason =
     makerA > cableA
-      ? say('maker-fuse-not-obeyed.cable', { cableA: toDigits(cableA, 4) })
+      ? say('maker-fuse-not-obeyed.cable', { cableA: toDigits(cableA) })
       : say('maker-fuse-not-obeyed.sooner', { ratingA })
   return [
     caution('maker-fuse-not-obeyed', say('maker-fuse-not-obeyed', { makerA, ratingA, reason }), {
@@ -89,7 +89,7 @@ function overcurrentCaution({ type, ratingA }: Rated): Caution {
   const long = longestS === undefined ? say('fuse-overcurrent.minutes') : say('fuse-overcurrent.seconds', { longestS })
   return caution(
     'fuse-overcurrent',
-    say('fuse-overcurrent', { ratingA, at135PercentA: toDigits(at135PercentA, 4), long }),
+    say('fuse-overcurrent', { ratingA, at135PercentA: toDigits(at135PercentA), long }),
     { at: 'overcurrentA', figures: { ratingA, at135PercentA } }
   )
 }
@@ -98,7 +98,7 @@ function aboveOnboard(ratingA: number, onboardFusesA: readonly number[]): readon
   const onboardA = onboardFusesA.reduce((sum, fuseA) => sum + fuseA, 0)
   if (ratingA <= onboardA) return []
   return [
-    caution('fuse-above-onboard', say('fuse-above-onboard', { ratingA, onboardA: toDigits(onboardA, 4) }), {
+    caution('fuse-above-onboard', say('fuse-above-onboard', { ratingA, onboardA: toDigits(onboardA) }), {
       at: 'onboardFusesA',
       figures: { ratingA, onboardA }
     })

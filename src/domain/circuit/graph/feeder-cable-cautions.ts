@@ -25,8 +25,8 @@ export function atAmplifier(request: FeederRequest, feeder: FeederTask, index: n
             'terminal-too-small',
             say('terminal-too-small', {
               designation: stage?.cable?.size.designation ?? '',
-              areaMm2: toDigits(areaM2 * 1e6, 4),
-              terminalMm2: toDigits(terminalAreaM2 * 1e6, 4)
+              areaMm2: toDigits(areaM2 * 1e6),
+              terminalMm2: toDigits(terminalAreaM2 * 1e6)
             }),
             { at: `${at}.terminalAreaM2`, figures: { areaMm2: areaM2 * 1e6, terminalAreaMm2: terminalAreaM2 * 1e6 } }
           )
@@ -36,7 +36,7 @@ export function atAmplifier(request: FeederRequest, feeder: FeederTask, index: n
       : [
           caution(
             makerFuseA < loadA ? 'maker-fuse-too-small' : 'maker-fuse-not-obeyed',
-            say('maker-fuse-too-small', { makerFuseA, ratingA, loadA: toDigits(loadA, 4) }),
+            say('maker-fuse-too-small', { makerFuseA, ratingA, loadA: toDigits(loadA) }),
             { at: `${at}.makerFuseA`, level: 'care', figures: { makerA: makerFuseA, ratingA, loadA } }
           )
         ])
@@ -55,7 +55,7 @@ export function stretchCautions(stage: StageTask, conductorC: number | undefined
             'conductor-hot',
             say('conductor-hot', {
               designation: cable.size.designation,
-              conductorC: toDigits(conductorC, 4),
+              conductorC: toDigits(conductorC),
               insulationC
             }),
             { at, figures: { conductorC, insulationC } }
@@ -87,7 +87,7 @@ function unguarded(
   const message = say('cable-unguarded.stretch', {
     designation,
     current:
-      ampacityA === undefined ? say('current.unknown') : say('current.known', { ampacityA: toDigits(ampacityA, 4) }),
+      ampacityA === undefined ? say('current.unknown') : say('current.known', { ampacityA: toDigits(ampacityA) }),
     fuseRatingA,
     readIt: given ? [] : say('read-the-print')
   })

@@ -26,8 +26,7 @@ function collapse(
   bare: Feeder | undefined
 ): readonly Caution[] {
   if (margin === undefined || (margin <= 0 && feasible)) return []
-  const most =
-    maximumPowerW === undefined ? [] : say('feed-collapse.most', { maximumPowerW: toDigits(maximumPowerW, 4) })
+  const most = maximumPowerW === undefined ? [] : say('feed-collapse.most', { maximumPowerW: toDigits(maximumPowerW) })
   if (!feasible) {
     const figures = {
       collapseMargin: margin,
@@ -38,7 +37,7 @@ function collapse(
       caution(
         'feed-collapse',
         margin > 0
-          ? say('feed-collapse', { askedTimes: toDigits(1 / margin, 4), most })
+          ? say('feed-collapse', { askedTimes: toDigits(1 / margin), most })
           : say('feed-collapse.nothing-left'),
         { level: bare?.feasible ? 'care' : 'stop', figures }
       )
@@ -46,7 +45,7 @@ function collapse(
   }
   if (margin >= supplyJudgement.collapseMargin) return []
   return [
-    caution('collapse-margin', say('collapse-margin', { marginTimes: toDigits(margin, 4) }), {
+    caution('collapse-margin', say('collapse-margin', { marginTimes: toDigits(margin) }), {
       figures: { collapseMargin: margin }
     })
   ]
@@ -64,7 +63,7 @@ function amplifierVoltage(amplifier: AmplifierAnswer, index: number, { bare, hea
       ? []
       : say('dense-bass.voltage-and-drop', {
           voltageV: toDigits(music.voltageV, 4),
-          dropPercent: toDigits(music.dropPercent ?? 0, 4)
+          dropPercent: toDigits(music.dropPercent ?? 0)
         })
   const settles = (fails: boolean) => (without !== undefined && !fails ? SETTLES : [])
   const stays = { low: !(without?.runs ?? false), lossy: (without?.dropPercent ?? dropPercent) > totalDropStopPercent }
@@ -82,8 +81,8 @@ function amplifierVoltage(amplifier: AmplifierAnswer, index: number, { bare, hea
   const drop = caution(
     'total-drop',
     say('total-drop', {
-      dropV: toDigits(dropV, 4),
-      dropPercent: toDigits(dropPercent, 4),
+      dropV: toDigits(dropV),
+      dropPercent: toDigits(dropPercent),
       name,
       bass,
       settles: settles(stays.lossy)
@@ -97,11 +96,10 @@ function noise({ groundNoise }: Feeder): readonly Caution[] {
   if (groundNoise === undefined || groundNoise.levelDb < supplyJudgement.groundNoiseDb) return []
   const { noiseV, levelDb } = groundNoise
   return [
-    caution(
-      'ground-noise',
-      say('ground-noise', { noiseMv: toDigits(noiseV * 1000, 4), levelDb: toDigits(-levelDb, 4) }),
-      { at: 'groundNoise', figures: { noiseMv: noiseV * 1000, levelDb } }
-    )
+    caution('ground-noise', say('ground-noise', { noiseMv: toDigits(noiseV * 1000), levelDb: toDigits(-levelDb) }), {
+      at: 'groundNoise',
+      figures: { noiseMv: noiseV * 1000, levelDb }
+    })
   ]
 }
 
@@ -125,8 +123,8 @@ export function feederCautions(
           caution(
             'battery-assists',
             say('battery-assists', {
-              currentA: toDigits(feeder.source.limit?.currentA ?? 0, 4),
-              totalCurrentA: toDigits(result.totalCurrentA ?? 0, 4),
+              currentA: toDigits(feeder.source.limit?.currentA ?? 0),
+              totalCurrentA: toDigits(result.totalCurrentA ?? 0),
               nodeVoltageV: toDigits(result.nodeVoltageV ?? 0, 4)
             }),
             {

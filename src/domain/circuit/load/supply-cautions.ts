@@ -6,15 +6,13 @@ import type {
   EngineOff
 } from '../../../contract/supply/supply-current.ts'
 import { type Caution, catalogued, caution } from '../../caution.ts'
-import { fixed } from '../../digits.ts'
+import { fixed, toDigits } from '../../digits.ts'
 import { say } from '../../say.ts'
 import { twelves } from '../../twelves.ts'
 import { classDraws, supplyJudgement } from '../source/supply-judgement.ts'
 import { type AmplifierDraw, inputPower } from './amplifier-draw.ts'
 import { claimCautions } from './claim-cautions.ts'
 import { voltageClassCautions } from './voltage-class.ts'
-
-const one = (value: number) => fixed(value, 1)
 
 function efficiencyCaution(amplifier: AmplifierOnSupply, draw: AmplifierDraw, at: string): readonly Caution[] {
   const stated = amplifier.efficiency !== undefined || amplifier.inputCurrentA !== undefined
@@ -51,7 +49,7 @@ function aboveNominalCaution(systemVoltageV: number): readonly Caution[] {
       say('sizing-above-nominal', {
         systemVoltageV,
         nominalV,
-        morePercent: one((systemVoltageV / nominalV - 1) * 100)
+        morePercent: toDigits((systemVoltageV / nominalV - 1) * 100)
       }),
       { at: 'systemVoltageV', figures: { systemVoltageV, nominalV } }
     )
@@ -86,9 +84,9 @@ export function unregulatedCaution(
       'unregulated-sizing',
       say('unregulated-sizing', {
         amplifier: name ?? say('amplifier.the'),
-        sizingA: one(sizingA),
-        voltageV: one(voltageV),
-        fullSineA: one(fullSineA)
+        sizingA: toDigits(sizingA),
+        voltageV: toDigits(voltageV),
+        fullSineA: toDigits(fullSineA)
       }),
       { at, figures: { sizingA, voltageV, nominalA: fullSineA } }
     )
@@ -99,8 +97,8 @@ function cruiseCaution({ cruiseAverageSurplusA, cruiseAvailableA }: ChargingBala
   return caution(
     'charge-deficit-cruise',
     say('charge-deficit-cruise', {
-      shortA: one(-cruiseAverageSurplusA),
-      availableA: one(cruiseAvailableA),
+      shortA: toDigits(-cruiseAverageSurplusA),
+      availableA: toDigits(cruiseAvailableA),
       source
     }),
     { at: 'charging', figures: { surplusA: cruiseAverageSurplusA, availableA: cruiseAvailableA } }
@@ -111,16 +109,16 @@ function idleCaution({ idleAverageSurplusA, idleAvailableA, baseLoadA }: Chargin
   return caution(
     'charge-deficit-idle',
     say('charge-deficit-idle', {
-      shortA: one(-idleAverageSurplusA),
-      availableA: one(idleAvailableA),
-      baseLoadA: one(baseLoadA)
+      shortA: toDigits(-idleAverageSurplusA),
+      availableA: toDigits(idleAvailableA),
+      baseLoadA: toDigits(baseLoadA)
     }),
     { at: 'charging', figures: { surplusA: idleAverageSurplusA, availableA: idleAvailableA, baseLoadA } }
   )
 }
 
 function heavyCaution({ cruiseHeavySurplusA: surplusA }: ChargingBalance): Caution {
-  const message = say('charge-deficit-heavy', { shortA: one(-surplusA) })
+  const message = say('charge-deficit-heavy', { shortA: toDigits(-surplusA) })
   return caution('charge-deficit-heavy', message, { at: 'charging', figures: { surplusA } })
 }
 
@@ -137,9 +135,9 @@ export function engineOffCaution(off: EngineOff): Caution {
   return caution(
     'engine-off-time',
     say('engine-off-time', {
-      usableHours: one(off.usableHours),
-      currentA: one(off.currentA),
-      emptyHours: one(off.hoursToEmpty)
+      usableHours: toDigits(off.usableHours),
+      currentA: toDigits(off.currentA),
+      emptyHours: toDigits(off.hoursToEmpty)
     }),
     { at: 'battery', figures: { usableHours: off.usableHours, hoursToEmpty: off.hoursToEmpty, currentA: off.currentA } }
   )

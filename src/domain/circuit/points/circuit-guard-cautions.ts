@@ -30,10 +30,10 @@ function guardCautions({ cables: guards }: Circuit, { cables }: CircuitParts): r
     const cable = cables[index]
     if (guarded || cable === undefined) return []
     const [first = [], second = []] = [fromStartA, fromEndA].map(flow =>
-      flow === undefined ? say('fault-flow.no-limit') : say('current.flowing', { flowA: toDigits(flow, 4) })
+      flow === undefined ? say('fault-flow.no-limit') : say('current.flowing', { flowA: toDigits(flow) })
     )
     const carries =
-      ampacityA === undefined ? say('current.unknown') : say('current.known', { ampacityA: toDigits(ampacityA, 4) })
+      ampacityA === undefined ? say('current.unknown') : say('current.known', { ampacityA: toDigits(ampacityA) })
     const endless = fromStartA === undefined || fromEndA === undefined
     const certain = endless || isGiven(cable)
     const message = say('cable-unguarded', {
@@ -111,7 +111,7 @@ function breakingCautions({ fuses }: Circuit, { batteries, request }: CircuitPar
   const why = stated ? say('battery-strength.given') : say('battery-strength.may-be')
   const way =
     family === undefined
-      ? say('breaking-capacity.none-listed', { leastA: toDigits(Math.ceil(prospectiveA / 100) * 100, 4) })
+      ? say('breaking-capacity.none-listed', { leastA: toDigits(Math.ceil(prospectiveA / 100) * 100) })
       : say('breaking-capacity.family', { form: family.form, standard: family.standard, breakingA: family.breakingA })
   const message = say('breaking-capacity.several', { strength: why, each: listed(each, 'list.clauses'), way })
   return [

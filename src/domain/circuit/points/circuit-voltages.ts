@@ -74,7 +74,7 @@ function collapseCautions(states: States, { request }: CircuitParts, certain: St
 function musicText(state: CircuitState, states: States, id: string | undefined): Said | readonly [] {
   if (state.level !== 'full-sine') return []
   const voltageV = voltageOf(stateAt(states, 'heavy', state.engine), id)
-  return voltageV === undefined ? [] : say('dense-bass.voltage', { voltageV: toDigits(voltageV, 4) })
+  return voltageV === undefined ? [] : say('dense-bass.voltage', { voltageV: toDigits(voltageV) })
 }
 
 function dropOutCautions(states: States, parts: CircuitParts, certain: States | undefined): readonly Caution[] {
@@ -120,8 +120,8 @@ function dropCautions(states: States, parts: CircuitParts, certain: States | und
     const settles = dropPercent > totalDropStopPercent && sure <= totalDropStopPercent ? SETTLES : []
     const message = say('total-drop.circuit', {
       when: when(state),
-      dropV: toDigits(dropV, 4),
-      dropPercent: toDigits(dropPercent, 4),
+      dropV: toDigits(dropV),
+      dropPercent: toDigits(dropPercent),
       name: named(parts, index),
       bass: musicText(state, states, id),
       settles

@@ -13,7 +13,7 @@ export function converterCautions({ states }: Circuit, { converters }: CircuitPa
   return converters.flatMap(({ asked: { id, highestInputV } }, index) => {
     const highest = Math.max(...states.map(state => inputV(state, id)))
     if (highestInputV === undefined || highest <= highestInputV) return []
-    const message = say('converter-input', { highestV: toDigits(highest, 4), id, allowedV: toDigits(highestInputV, 4) })
+    const message = say('converter-input', { highestV: toDigits(highest), id, allowedV: toDigits(highestInputV) })
     return [
       caution('converter-input', message, { at: `converters[${index}].highestInputV`, figures: { highestInputV } })
     ]

@@ -61,6 +61,14 @@ export function steepestS(law: Law, voltageV: number): number {
   return BLEED_S + ((law.setV - voltageV) / law.slopeOhm < law.limitA ? 1 / law.slopeOhm : 0)
 }
 
+/** Which straight part of its law a source is on. */
+export function partOf(law: Law, voltageV: number): 'giving' | 'limited' | 'taking' | 'only' {
+  if (law.kind === 'battery') return voltageV <= law.emfV ? 'giving' : 'taking'
+  if (law.kind !== 'regulated') return 'only'
+  const freeA = (law.setV - voltageV) / law.slopeOhm
+  return freeA >= law.limitA ? 'limited' : freeA > 0 ? 'giving' : 'taking'
+}
+
 /** Whether a source that was silent or was charged begins to give between two voltages. */
 export function beginsToHelp(law: Law, beforeV: number, afterV: number): boolean {
   const edgeV = law.kind === 'battery' ? law.emfV : law.kind === 'regulated' ? law.setV : undefined

@@ -13,8 +13,9 @@ export interface Probe {
 
 interface Measured {
   readonly expected: number
-  /** Root of the sum of squares of all that is in doubt, and the meter. */
-  readonly band: number
+  /** Roots of the sum of squares of all that lowers it and of all that raises it, and the meter. */
+  readonly below: number
+  readonly above: number
 }
 
 const probe = ({ elements, voltages }: Pick<SolvedLevel, 'elements' | 'voltages'>): Probe => {
@@ -30,7 +31,7 @@ const probe = ({ elements, voltages }: Pick<SolvedLevel, 'elements' | 'voltages'
 
 /**
  * @param read  what is measured, in SI
- * @check  two inputs that move it by 30 mV and 40 mV: 50 mV, and the meter
+ * @check  two inputs that raise it by 30 mV and 40 mV: 50 mV above, and the meter
  */
 export function measured(
   level: SolvedLevel,
@@ -39,6 +40,8 @@ export function measured(
 ): Measured {
   const expected = read(probe(level))
   const { share, least } = readingJudgement.meter[meter]
-  const squares = level.moved.reduce((sum, each) => sum + (read(probe(each)) - expected) ** 2, 0)
-  return { expected, band: Math.sqrt(squares) + share * Math.abs(expected) + least }
+  const shifts = level.moved.map(each => read(probe(each)) - expected)
+  const rootOf = (sign: -1 | 1) => Math.hypot(...shifts.map(shift => Math.max(0, sign * shift)))
+  const meterBand = share * Math.abs(expected) + least
+  return { expected, below: rootOf(-1) + meterBand, above: rootOf(1) + meterBand }
 }

@@ -2,9 +2,9 @@
 import { twelves } from '../../twelves.ts'
 import type { Situation } from '../points/circuit-elements.ts'
 import type { BatteryPart, CircuitParts } from '../points/circuit-parts.ts'
-import { drawnA, type Element, type Law } from '../points/element.ts'
+import { drawnA, type Element, type Law, partOf } from '../points/element.ts'
 import { feedCircuit } from '../points/feed-circuit.ts'
-import { type PointVoltages, respondTo } from '../points/solve-points.ts'
+import { type PointVoltages, respondTo, solvePoints } from '../points/solve-points.ts'
 import { readingJudgement } from './reading-judgement.ts'
 
 interface Found {
@@ -13,7 +13,7 @@ interface Found {
 }
 
 export interface SolvedLevel extends Found {
-  /** The same with one doubtful input moved to the end of its band. */
+  /** The same with one doubtful input moved to either end of its band. */
   readonly moved: readonly Found[]
 }
 
@@ -39,40 +39,64 @@ function conductorBand({ id }: Element, { fuses, request }: CircuitParts): numbe
   return link.assumed === true ? guessBand : linkBand
 }
 
-/** Each way in which an element may differ from the plan. */
+/** Each way in which an element may differ from the plan, down and up. */
 function variants(element: Element, parts: CircuitParts, { level }: Situation): readonly Law[] {
   const { law } = element
   const { restBandV, setBandV, limitBand, musicBand, loadBand, vehicleBandA } = readingJudgement
   const each12 = twelves(parts.request.systemVoltageV)
+  const both = (change: (sign: -1 | 1) => Law) => [change(-1), change(1)]
   switch (law.kind) {
     case 'conductor':
-      return [{ ...law, ohm: law.ohm * (1 + conductorBand(element, parts)) }]
+      return both(sign => ({ ...law, ohm: law.ohm * (1 + sign * conductorBand(element, parts)) }))
     case 'battery': {
       const part = parts.batteries.find(({ asked }) => asked.id === element.id)
-      const givingOhm = law.givingOhm * (part === undefined ? 1 : batteryBand(part))
+      const ratio = part === undefined ? 1 : batteryBand(part)
       return [
-        { ...law, emfV: law.emfV - restBandV * each12 },
-        { ...law, givingOhm }
+        ...both(sign => ({ ...law, emfV: law.emfV + sign * restBandV * each12 })),
+        ...both(sign => ({ ...law, givingOhm: law.givingOhm * ratio ** sign }))
       ]
     }
     case 'regulated':
       return [
-        { ...law, setV: law.setV - setBandV * each12 },
-        { ...law, limitA: law.limitA * (1 - limitBand) }
+        ...both(sign => ({ ...law, setV: law.setV + sign * setBandV * each12 })),
+        ...both(sign => ({ ...law, limitA: law.limitA * (1 + sign * limitBand) }))
       ]
-    case 'power':
-      return [{ ...law, powerW: law.powerW * (1 + (level === 'heavy' || level === 'average' ? musicBand : loadBand)) }]
+    case 'power': {
+      const band = level === 'heavy' || level === 'average' ? musicBand : loadBand
+      return both(sign => ({ ...law, powerW: law.powerW * (1 + sign * band) }))
+    }
     case 'current':
-      return law.currentA === 0 ? [] : [{ ...law, currentA: law.currentA + vehicleBandA }]
+      if (law.currentA === 0) return []
+      return both(sign => ({ ...law, currentA: Math.max(0, law.currentA + sign * vehicleBandA) }))
   }
 }
 
-const acrossV = (voltages: PointVoltages, { from, to }: Element) => (voltages.get(from) ?? 0) - (voltages.get(to) ?? 0)
+const acrossV = (voltages: PointVoltages, { from, to }: Pick<Element, 'from' | 'to'>) =>
+  (voltages.get(from) ?? 0) - (voltages.get(to) ?? 0)
+
+/** Whether a source goes over from one part of its law to another, where a straight line says nothing. */
+const bends = (elements: readonly Element[], before: PointVoltages, after: PointVoltages) =>
+  elements.some(
+    element => partOf(element.law, acrossV(before, element)) !== partOf(element.law, acrossV(after, element))
+  )
 
 /**
- * The level, and the same level once for each doubtful input, to first order.
+ * What a changed element draws beside the planned one: for a resistance that of its Norton equivalent at the same current, which is
+ * right for a body of half or twice the resistance too; for all else the difference at the same voltage.
+ */
+function addedA(planned: Law, changed: Law, voltageV: number): number {
+  const nowA = drawnA(planned, voltageV)
+  if (planned.kind === 'conductor' && changed.kind === 'conductor') return nowA * (1 - changed.ohm / planned.ohm)
+  const sameRest = planned.kind === 'battery' && changed.kind === 'battery' && planned.emfV === changed.emfV
+  if (sameRest && nowA < 0) return nowA * (1 - changed.givingOhm / planned.givingOhm)
+  return drawnA(changed, voltageV) - nowA
+}
+
+/**
+ * The level, and the same level once for each doubtful input either way: to first order, and solved anew where a source reaches
+ * its limit or a battery turns from taking to giving.
  *
- *   ΔV = −J⁻¹·Δi,  Δi what the changed element draws more at the same voltage
+ *   ΔV = −J⁻¹·Δi,  Δi what the changed element draws more
  *
  * @returns undefined where no state stands
  * @source implicit function theorem on Kirchhoff's laws; as adjoint: Director and Rohrer, IEEE Trans. Circuit Theory 16, 1969 (from memory)
@@ -85,17 +109,17 @@ export function solvedLevel(asked: CircuitParts, situation: Situation, reference
   const changes = elements.flatMap((element, index) =>
     variants(element, asked, situation).map(law => ({ element, index, law }))
   )
-  const extra = changes.map(({ element: { from, to, ...element }, law }) => {
-    const voltageV = acrossV(voltages, { from, to, ...element })
-    return { from, to, currentA: drawnA(law, voltageV) - drawnA(element.law, voltageV) }
-  })
+  const extra = changes.map(({ element: { from, to, law: planned }, law }) => ({
+    from,
+    to,
+    currentA: addedA(planned, law, acrossV(voltages, { from, to }))
+  }))
   const shifts = respondTo(elements, reference, voltages, extra)
-  return {
-    elements,
-    voltages,
-    moved: changes.map(({ index, law }, change) => ({
-      elements: elements.map((element, place) => (place === index ? { ...element, law } : element)),
-      voltages: shifts[change] ?? voltages
-    }))
-  }
+  const moved = changes.map(({ index, law }, change) => {
+    const changed = elements.map((element, place) => (place === index ? { ...element, law } : element))
+    const straight = shifts[change] ?? voltages
+    const anew = bends(changed, voltages, straight) ? solvePoints(changed, reference) : undefined
+    return { elements: changed, voltages: anew ?? straight }
+  })
+  return { elements, voltages, moved }
 }

@@ -87,7 +87,7 @@ function level({ figures }: DriverParameters, { level1WDb, level2V83Db }: Driver
   ]
   return pairs.flatMap(({ stated, computed, at, name }) => {
     if (stated === undefined || Math.abs(stated - computed) <= 3) return []
-    const message = say('sensitivity-disagrees', { statedDb: stated, drive: name, computedDb: toDigits(computed, 4) })
+    const message = say('sensitivity-disagrees', { statedDb: stated, drive: name, computedDb: toDigits(computed) })
     return [caution('sensitivity-disagrees', message, { at, figures: { computedDb: computed } })]
   })
 }
