@@ -1,4 +1,5 @@
 /** Schemas of what a signal set-up answers. */
+import type { SaidFields } from '../sentences/form/template.ts'
 import Type, { type Static } from 'typebox'
 import { gainTargetFields, meterFields } from '../amplifiers/gain.ts'
 import { cautionCatalogue } from '../cautions/catalogue.ts'
@@ -81,7 +82,10 @@ const CommissioningStepBody = component('SignalStep', 'One step of the first swi
     }
   )
 })
-export interface SignalStep extends Si<Static<typeof CommissioningStepBody>> {}
+export interface SignalStep extends Si<Static<typeof CommissioningStepBody>> {
+  /** The sentences behind the texts, for another language. */
+  readonly said?: SaidFields
+}
 
 export const SignalSetupResultBody = component(
   'SignalSetupResult',
