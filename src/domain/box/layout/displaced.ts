@@ -45,7 +45,10 @@ const row = (item: DisplacedItem, volumeM3: number, known: Known, how: string): 
 /** One driver of a kind; absent when nothing is known of its volume. */
 export function oneDriver(driver: BoxDriver, baffleM: number): { volumeM3: number; known: Known } | undefined {
   if (driver.displacementM3 !== undefined) return { volumeM3: driver.displacementM3, known: 'given' }
-  const { sdM2, mountingDepthM, magnetDiameterM, magnetHeightM, cutOutDiameterM, voiceCoilDiameterM } = driver
+  const { sdM2, mountingDepthM, cutOutDiameterM, voiceCoilDiameterM } = driver
+  const isPassive = driver.kind === 'passive-radiator'
+  const magnetDiameterM = isPassive ? 0 : driver.magnetDiameterM
+  const magnetHeightM = isPassive ? 0 : driver.magnetHeightM
   if (
     sdM2 === undefined ||
     mountingDepthM === undefined ||
