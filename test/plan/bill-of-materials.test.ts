@@ -31,7 +31,9 @@ describe('joints', () => {
   it('buys as many screws as the drawings show', () => {
     const { panels } = layOutBox({ ...plain, frontLayers: 2 }).result
     const drawn = panels.flatMap(({ copies = [] }) => copies.flatMap(({ marks }) => marks.flatMap(each => each.screws)))
-    expect(boxJoints({ ...inventedBox, panels }).reduce((sum, { screwCount }) => sum + screwCount, 0)).toBe(drawn.length)
+    expect(boxJoints({ ...inventedBox, panels }).reduce((sum, { screwCount }) => sum + screwCount, 0)).toBe(
+      drawn.length
+    )
   })
 
   it('of a wedge with equal depths are those of the box, of a prism over that rectangle with its caps over as well', () => {

@@ -80,5 +80,4 @@ export function laminatedAreaM2(panels: readonly Panel[]): number {
   return (layers > 1 ? extra : 0) + rings
 }
 
-export const jointLengthM = (joints: readonly Joint[]): number =>
-  joints.reduce((sum, { lengthM }) => sum + lengthM, 0)
+export const jointLengthM = (joints: readonly Joint[]): number => joints.reduce((sum, { lengthM }) => sum + lengthM, 0)

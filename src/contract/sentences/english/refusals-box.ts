@@ -9,8 +9,6 @@ export const refusalsBoxSentences = {
   'refused.a-mitred-front-leaves-a-loose':
     'A mitred front leaves a loose strip before the mouth of a slot; use butt joints.',
   'refused.a-prism-needs-its-footprint': 'A prism needs its footprint.',
-  'refused.a-magnet-outside-takes-no-air':
-    'A driver whose magnet is outside takes no air from the box: give 0, less where its hollow adds air, or nothing.',
   'refused.a-passive-radiator-has-no-motor': 'A passive radiator has no motor.',
   'refused.a-rebate-is-as-wide-as': 'A rebate is as wide as the flange: give its diameter.',
   'refused.a-rebate-of-leaves-too-little':

@@ -83,19 +83,6 @@ function passiveFault(driver: BoxDriver, field: string): DesignError | undefined
   return new DesignError('conflicting-input', { field: `${field}.${name}`, detail })
 }
 
-/** The figure of a sheet is of a motor inside; on the board between two chambers that is the chamber before it. */
-function displacementFault({ displacementM3, mount, face }: BoxDriver, field: string): DesignError | undefined {
-  if (mount !== 'reversed' || face === 'divider' || displacementM3 === undefined || displacementM3 <= 0)
-    return undefined
-  return new DesignError('conflicting-input', {
-    field: `${field}.displacementM3`,
-    value: displacementM3,
-    maximum: 0,
-    unit: 'm³',
-    detail: say('refused.a-magnet-outside-takes-no-air')
-  })
-}
-
 /** @throws DesignError `conflicting-input`, `missing-input`, `out-of-range` */
 export function checkDrivers(drivers: readonly BoxDriver[], boards: Boards): void {
   for (const [i, driver] of drivers.entries()) {
@@ -104,8 +91,7 @@ export function checkDrivers(drivers: readonly BoxDriver[], boards: Boards): voi
       screwFault(driver, field) ??
       flangeFault(driver, field) ??
       rebateFault(driver, field, boards) ??
-      passiveFault(driver, field) ??
-      displacementFault(driver, field)
+      passiveFault(driver, field)
     if (fault !== undefined) throw fault
   }
 }
