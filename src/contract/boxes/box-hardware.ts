@@ -37,7 +37,10 @@ export const BoxDriverBody = component(
     sdCm2: Type.Optional(quantity('cm²', 'Cone area', { from: 10, to: 5000 })),
     xmaxMm: Type.Optional(quantity('mm', 'Excursion one way', { above: 0, to: 100 })),
     displacementL: Type.Optional(
-      quantity('L', 'Air one driver takes from the box, as sheets give it for a magnet inside; negative adds air', { from: -20, to: 50 })
+      quantity('L', 'Air one driver takes from the box, as sheets give it for a magnet inside; negative adds air', {
+        from: -20,
+        to: 50
+      })
     ),
     mount: Type.Optional(choice('`reversed` puts the magnet outside', ['front', 'reversed'])),
     massKg: Type.Optional(quantity('kg', 'Mass of one driver', { above: 0, to: 100 })),
