@@ -1,11 +1,12 @@
 /** Schemas of what a signal set-up answers. */
-import type { SaidFields } from '../sentences/form/template.ts'
+
 import Type, { type Static } from 'typebox'
 import { gainTargetFields, meterFields } from '../amplifiers/gain.ts'
 import { cautionCatalogue } from '../cautions/catalogue.ts'
 import { component, ref } from '../field/component.ts'
 import { choice, quantity } from '../field/quantities.ts'
 import type { Si } from '../field/wire-units.ts'
+import type { SaidFields } from '../sentences/form/template.ts'
 import { signalStepIds } from './words.ts'
 
 const text = (description: string) => Type.String({ description })
